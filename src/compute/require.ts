@@ -1,0 +1,20 @@
+/** Refuses a broken contract. The argument's name, unit suffix included, becomes the message. */
+export function requirePositive(args: Readonly<Record<string, number>>): void {
+  for (const [name, value] of Object.entries(args)) {
+    if (!(value > 0 && value < Infinity)) throw new RangeError(`${name} must be finite and above 0, got ${value}`);
+  }
+}
+
+/** As `requirePositive`, but zero is allowed. */
+export function requireNotNegative(args: Readonly<Record<string, number>>): void {
+  for (const [name, value] of Object.entries(args)) {
+    if (!(value >= 0 && value < Infinity)) throw new RangeError(`${name} must be finite and not below 0, got ${value}`);
+  }
+}
+
+/** As `requirePositive`, but any finite value is allowed. */
+export function requireFinite(args: Readonly<Record<string, number>>): void {
+  for (const [name, value] of Object.entries(args)) {
+    if (!Number.isFinite(value)) throw new RangeError(`${name} must be finite, got ${value}`);
+  }
+}
