@@ -18,3 +18,20 @@ export function requireFinite(args: Readonly<Record<string, number>>): void {
     if (!Number.isFinite(value)) throw new RangeError(`${name} must be finite, got ${value}`);
   }
 }
+
+/** Allows only values from `lowest` to `highest`, both included. The argument's name brings the unit to the message. */
+export function requireWithin(args: Readonly<Record<string, number>>, lowest: number, highest: number): void {
+  for (const [name, value] of Object.entries(args)) {
+    if (!(value >= lowest && value <= highest)) {
+      throw new RangeError(`${name} must be from ${lowest} to ${highest}, got ${value}`);
+    }
+  }
+}
+
+/** Allows only whole numbers from `lowest` to `highest`, both included: counts and gauge numbers. */
+export function requireWhole(args: Readonly<Record<string, number>>, lowest: number, highest: number): void {
+  requireWithin(args, lowest, highest);
+  for (const [name, value] of Object.entries(args)) {
+    if (!Number.isInteger(value)) throw new RangeError(`${name} must be a whole number, got ${value}`);
+  }
+}

@@ -1,0 +1,64 @@
+import { requireFinite, requireWhole } from './require.ts';
+import { PREFIXES, type Prefix, UNITS, type Unit } from './units.ts';
+
+/**
+ * A value as people write it: `8.49 V`, `4.1 mV`, `18 W`, `47 kΩ`. Never an exponent, never `-0`.
+ *
+ * Halves round away from zero in decimal, as on paper: 8.485 gives 8.49, although the binary number lies just below it.
+ * Zeros at the end are dropped. Only the prefixes that `UNITS` lists as written appear.
+ * @throws {RangeError} if the value is not finite, or the digits are not a whole number from 1 to 12.
+ */
+export function formatQuantity(value: number, unit: Unit, significantDigits = 3): string {
+  requireFinite({ value });
+  requireWhole({ significantDigits }, 1, 12);
+  const digits = { maximumSignificantDigits: significantDigits };
+  const rounded = Number(decimal(value, digits)); // before the prefix: 999.9 Ω is written 1 kΩ
+  const prefix = writtenPrefix(rounded, unit);
+  const number = decimal(rounded * 10 ** -PREFIXES[prefix], digits);
+  return `${number} ${symbol(prefix, unit, number)}`;
+}
+
+/**
+ * A band as people write it: `0.70 to 1.4 V`, `13.8 to 14.7 V`. Two digits that count, and one decimal below 100; both
+ * ends whole need none. The two ends share one unit, that of the end farther from zero.
+ *
+ * @throws {RangeError} if an end is not finite, or the low one is above the high one.
+ */
+export function formatRange(low: number, high: number, unit: Unit): string {
+  requireFinite({ low, high });
+  if (low > high) throw new RangeError(`low must not be above high (${high}), got ${low}`);
+  const prefix = writtenPrefix(Math.max(Math.abs(low), Math.abs(high)), unit);
+  const ends = [low, high].map((end) => end * 10 ** -PREFIXES[prefix]);
+  const whole = ends.every(
+    (end) => decimal(end, { maximumFractionDigits: 1 }) === decimal(end, { maximumFractionDigits: 0 }),
+  );
+  const [from = '', to = ''] = ends.map((end) => {
+    const decimals = whole ? 0 : decimalsOfTwoDigits(end);
+    return decimal(end, { minimumFractionDigits: decimals, maximumFractionDigits: decimals });
+  });
+  return `${from} to ${to} ${symbol(prefix, unit, to)}`;
+}
+
+function decimalsOfTwoDigits(value: number): number {
+  if (value === 0) return 0;
+  const size = Math.floor(Math.log10(Math.abs(Number(value.toPrecision(2)))));
+  return size >= 2 ? 0 : Math.min(20, Math.max(1, 1 - size));
+}
+
+function writtenPrefix(value: number, unit: Unit): Prefix {
+  if (value === 0) return '';
+  const [prefix] = UNITS[unit].written.find(([, from]) => Math.abs(value) >= from) ?? [''];
+  return prefix;
+}
+
+function symbol(prefix: Prefix, unit: Unit, number: string): string {
+  if (unit !== 'step') return prefix + unit;
+  return number === '1' ? UNITS.step.singular : UNITS.step.plural;
+}
+
+/** Twelve digits first: they hold every reading, and hide that 8.485 is stored as 8.48499… */
+function decimal(value: number, digits: Intl.NumberFormatOptions): string {
+  const exact = value.toPrecision(12) as Intl.StringNumericLiteral;
+  const text = new Intl.NumberFormat('en', { useGrouping: false, ...digits }).format(exact);
+  return /[1-9]/.test(text) ? text : text.replace('-', '');
+}

@@ -1,0 +1,80 @@
+import { powerOfTen, wrongUnit } from './typed-unit.ts';
+import { UNITS, type Unit } from './units.ts';
+
+type Refusal = { ok: false; reason: 'empty' | 'not-a-number' | 'wrong-unit' | 'too-large'; message: string };
+
+/** A value in the unit asked for, the meter's overload sign (an open circuit), or what is wrong with the text. */
+export type ParsedQuantity = { ok: true; value: number; over?: false } | { ok: true; over: true } | Refusal;
+
+/**
+ * Reads what a person typed from a meter or a label.
+ *
+ * Point or comma for decimals, a prefix, the unit or none, AC or DC behind volts and amperes. The value is in the unit
+ * asked for: volts for `310 mV`, square millimetres for `2.5 mm²`. Capitals matter only where both m and M are prefixes
+ * of the unit, which is ohms. What could be read in two ways is refused, never guessed: marks between thousands, and
+ * three digits after one comma. `OL` is an open circuit in ohms; in volts and amperes it asks for a higher range.
+ */
+export function parseQuantity(text: string, unit: Unit): ParsedQuantity {
+  const plain = tidy(text);
+  const { plural, example, largest } = UNITS[unit];
+  if (plain === '') return refuse('empty', `Type a value in ${plural}, for example ${example}.`);
+  const over = readOverload(plain, unit);
+  if (over) return over;
+
+  const [, sign = '', digits = '', exponent = '0', rest = ''] = NUMBER_THEN_REST.exec(plain) ?? [];
+  const number = readDigits(digits.trim(), unit);
+  if (!number.ok) return number;
+  if (/^[\d.,'+-]/.test(rest)) return refuse('not-a-number', `Type one number only, for example ${example}.`);
+  const power = powerOfTen(rest, unit);
+  if (power === undefined) return refuse('wrong-unit', wrongUnit(rest, unit));
+
+  const value = Number(`${sign}${number.decimal}e${Number(exponent) + power}`) + 0; // + 0 turns −0 into 0
+  if (Math.abs(value) <= largest) return { ok: true, value };
+  return refuse(
+    'too-large',
+    `Type at most ${largest} ${unit}. Is the point in the right place? For example ${example}.`,
+  );
+}
+
+/** A sign, digits with whatever stands between them, an exponent, and the rest, which should be a unit. */
+const NUMBER_THEN_REST = /^([+-]?)\s*([\d.,'\s]*)(?:(?<=\d)e([+-]?\d{1,2}))?\s*(.*)$/i;
+const OVERLOAD = /^[+-]?\s*\.?[o0]\.?l\.?\s*(.*)$/i;
+const GROUPED = /^\d{1,3}(?:[.,'\s]\d{3})+(?:[.,]\d+)?$/;
+
+function tidy(text: string): string {
+  return text
+    .replace(/[\u2012-\u2015\u2212\uFE63\uFF0D]/g, '-') // dashes and the real minus
+    .replace(/[\u2018\u2019]/g, "'")
+    .replace(/\u2126/g, 'Ω') // the ohm sign, next to the Greek letter
+    .replace(/\u03BC/g, 'µ') // the Greek letter, next to the micro sign
+    .replace(/\s+/g, ' ')
+    .trim();
+}
+
+function readOverload(plain: string, unit: Unit): ParsedQuantity | undefined {
+  const { overload, example } = UNITS[unit];
+  const rest = OVERLOAD.exec(plain)?.[1];
+  if (overload === undefined || rest === undefined || powerOfTen(rest, unit) === undefined) return undefined;
+  if (overload === 'open') return { ok: true, over: true };
+  const message = `OL means more than this range can show. Choose a higher range and type what it shows, for example ${example}.`;
+  return refuse('too-large', message);
+}
+
+function readDigits(digits: string, unit: Unit): { ok: true; decimal: string } | Refusal {
+  const { example } = UNITS[unit];
+  const [, whole = '', part = ''] = /^(\d*)(?:[.,](\d+))?$/.exec(digits) ?? [];
+  if (/^[1-9]\d{0,2},\d{3}$/.test(digits)) {
+    const message = `“${digits}” can mean ${Number(`${whole}.${part}`)} or ${whole}${part}. Type the one you mean, without a comma.`;
+    return refuse('not-a-number', message);
+  }
+  if (whole || part) return { ok: true, decimal: `${whole || '0'}.${part || '0'}` };
+  if (GROUPED.test(digits)) {
+    const message = `“${digits}” has a mark between thousands. Type only digits and one point or comma, for example 1000.5.`;
+    return refuse('not-a-number', message);
+  }
+  return refuse('not-a-number', `Type a number with at most one point or comma, for example ${example}.`);
+}
+
+function refuse(reason: Refusal['reason'], message: string): Refusal {
+  return { ok: false, reason, message };
+}

@@ -1,0 +1,71 @@
+import { voltageRatio } from '../compute/decibel.ts';
+import { requirePositive, requireWithin } from '../compute/require.ts';
+
+/** All four tones have the same peak, full scale, so that two readings at one volume step compare outputs, not files. */
+export const TONE_PEAK_DBFS = 0;
+
+/** Long enough to read a meter after the fade, short enough not to cook a coil at a high step. */
+export const TONE_DURATION_S = 20;
+
+export const TONES = [
+  { name: '80hz', frequencyHz: 80, file: '80hz.wav' },
+  { name: '400hz', frequencyHz: 400, file: '400hz.wav' },
+  { name: '1khz', frequencyHz: 1000, file: '1khz.wav' },
+  { name: '4khz', frequencyHz: 4000, file: '4khz.wav' },
+] as const;
+
+const FULL_SCALE = 32_767;
+const HEADER_BYTES = 44;
+const BYTES_PER_SAMPLE = 2;
+
+type Tone = { frequencyHz: number; durationS: number; sampleRateHz?: number; peakDbfs?: number; fadeS?: number };
+
+/**
+ * A sine as a WAVE file: 16 bit, mono, zero phase at the start, raised-cosine fades so that it neither clicks nor thumps.
+ *
+ * Source: Multimedia Programming Interface and Data Specifications 1.0 (IBM and Microsoft, 1991), RIFF and WAVE.
+ * Valid: below half the sample rate, peak at most 0 dBFS. Rounded, not dithered: the error lies some 98 dB under the tone.
+ * Assumes 0 dBFS is a sine whose peak is the largest sample, so that its RMS is −3.01 dB against that sample.
+ * @throws {RangeError} if a value is outside that, or both fades together are longer than the tone.
+ */
+export function toneWav(tone: Tone): Uint8Array<ArrayBuffer> {
+  const { frequencyHz, durationS, sampleRateHz = 44_100, peakDbfs = TONE_PEAK_DBFS, fadeS = 0.05 } = tone;
+  requirePositive({ frequencyHz, durationS, sampleRateHz });
+  requireWithin({ frequencyHz }, 0, sampleRateHz / 2);
+  requireWithin({ peakDbfs }, -96, 0);
+  requireWithin({ fadeS }, 0, durationS / 2);
+
+  const samples = Math.round(durationS * sampleRateHz);
+  const fade = Math.round(fadeS * sampleRateHz);
+  const peak = FULL_SCALE * voltageRatio({ gainDb: peakDbfs });
+  const file = new DataView(new ArrayBuffer(HEADER_BYTES + samples * BYTES_PER_SAMPLE));
+  writeHeader(file, samples * BYTES_PER_SAMPLE, sampleRateHz);
+  for (let i = 0; i < samples; i++) {
+    // The remainder keeps the angle small: a large one loses its last digits, and the last second would differ.
+    const turns = ((i * frequencyHz) % sampleRateHz) / sampleRateHz;
+    const fromEnd = Math.min(i, samples - 1 - i);
+    const envelope = fromEnd < fade ? (1 - Math.cos((Math.PI * fromEnd) / fade)) / 2 : 1;
+    const sample = Math.round(peak * envelope * Math.sin(2 * Math.PI * turns));
+    file.setInt16(HEADER_BYTES + i * BYTES_PER_SAMPLE, sample, true);
+  }
+  return new Uint8Array(file.buffer);
+}
+
+function writeHeader(file: DataView, dataBytes: number, sampleRateHz: number): void {
+  const text = (at: number, four: string) => {
+    for (let i = 0; i < 4; i++) file.setUint8(at + i, four.charCodeAt(i));
+  };
+  text(0, 'RIFF');
+  file.setUint32(4, HEADER_BYTES - 8 + dataBytes, true);
+  text(8, 'WAVE');
+  text(12, 'fmt ');
+  file.setUint32(16, 16, true); // length of the format part
+  file.setUint16(20, 1, true); // linear PCM
+  file.setUint16(22, 1, true); // channels
+  file.setUint32(24, sampleRateHz, true);
+  file.setUint32(28, sampleRateHz * BYTES_PER_SAMPLE, true); // bytes a second
+  file.setUint16(32, BYTES_PER_SAMPLE, true); // bytes for all channels of one sample
+  file.setUint16(34, 8 * BYTES_PER_SAMPLE, true); // bits a sample
+  text(36, 'data');
+  file.setUint32(40, dataBytes, true);
+}
