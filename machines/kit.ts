@@ -1,0 +1,139 @@
+import { setup } from 'xstate';
+import type { Rig } from '../src/rig/rig.ts';
+import { type Findings, findingsOver, learnedRig, outcomeOf } from '../src/steps/outcome.ts';
+import type { Answer, Facts, OutcomeOf, Step } from '../src/steps/step.ts';
+import type { Remedy, Verdict } from '../src/verdicts/verdict.ts';
+
+/** What a flow knows: the bike, and the answers so far. Nothing derived is kept. */
+export interface FlowContext {
+  readonly rig: Rig;
+  readonly facts: Facts;
+}
+/** The one event of every flow. Changing an answer, repairs and notes belong to the case, which replays the flow. */
+export type FlowEvent = { readonly type: 'answer'; readonly step: string; readonly answer: Answer };
+
+/** A plain claim about what is known, checked when a route depends on more than the outcome of its own step. */
+export interface Claim {
+  readonly says: string;
+  holds(findings: Findings): boolean;
+}
+/** @__NO_SIDE_EFFECTS__ */
+export const claim = (says: string, holds: Claim['holds']): Claim => ({ says, holds });
+
+/** Where an outcome leads: a state, or the first state of a list whose claim holds. A list ends without a claim. */
+export type Route = string | readonly Branch[];
+export type Branch = { readonly when: Claim; readonly to: string } | { readonly to: string };
+
+export type FlowState =
+  | { readonly ask: Step; readonly routes: Readonly<Record<string, Route>> }
+  | { readonly decide: readonly Branch[] }
+  | { readonly verdict: Verdict };
+
+/**
+ * A state that asks: every outcome of the step, and "I can't", must lead somewhere, or it does not compile.
+ * @__NO_SIDE_EFFECTS__
+ */
+export const ask = <S extends Step>(step: S, routes: Readonly<Record<OutcomeOf<S> | 'cannot', Route>>): FlowState => ({
+  ask: step as unknown as Step,
+  routes,
+});
+/** A state that asks nothing: the first branch whose claim holds is taken.
+ * @__NO_SIDE_EFFECTS__
+ */
+export const decide = (...branches: readonly Branch[]): FlowState => ({ decide: branches });
+/** A state that ends the flow.
+ * @__NO_SIDE_EFFECTS__
+ */
+export const conclude = (verdict: Verdict): FlowState => ({ verdict });
+
+export interface FlowMeta {
+  readonly step?: Step;
+  readonly verdict?: Verdict;
+}
+
+const kit = setup({
+  types: {
+    context: {} as FlowContext,
+    events: {} as FlowEvent,
+    input: {} as FlowContext,
+    output: {} as { readonly verdict: string; readonly remedy: Remedy },
+    meta: {} as FlowMeta,
+  },
+});
+
+const branchesOf = (route: Route): readonly Branch[] => (typeof route === 'string' ? [{ to: route }] : route);
+const finalOutput = (event: unknown) => (event as { output: { verdict: string; remedy: Remedy } }).output;
+
+type InContext = { readonly context: FlowContext };
+
+/** The steps that the states of a flow ask, by id. */
+export const stepsOf = (states: Readonly<Record<string, FlowState>>): ReadonlyMap<string, Step> =>
+  new Map(Object.values(states).flatMap((state) => ('ask' in state ? [[state.ask.id, state.ask] as const] : [])));
+
+/**
+ * Builds the XState machine of a flow. A state is left as soon as the outcome of its step is known, so whatever the
+ * facts or "my bike" already say is skipped, and a machine started with all facts stands at once where they lead.
+ */
+function machineOf(id: string, first: string, states: Readonly<Record<string, FlowState>>) {
+  const steps = stepsOf(states);
+  const findingsOf = findingsOver(steps);
+  const known = ({ rig, facts }: FlowContext): FlowContext => ({
+    facts,
+    rig: learnedRig(rig, [...steps.values()], facts),
+  });
+  const holds = (branch: Branch, context: FlowContext) => !('when' in branch) || branch.when.holds(findingsOf(context));
+  const learn = kit.assign(({ context, event }) =>
+    known({ ...context, facts: { ...context.facts, [event.step]: event.answer } }),
+  );
+
+  const build = (state: FlowState) => {
+    if ('verdict' in state) {
+      const { verdict } = state;
+      const output = ({ context }: InContext) => ({ verdict: verdict.id, remedy: verdict.remedy(findingsOf(context)) });
+      return kit.createStateConfig({ type: 'final', meta: { verdict }, output });
+    }
+    if ('decide' in state) {
+      return kit.createStateConfig({
+        always: state.decide.map((branch) => ({ guard: ({ context }) => holds(branch, context), target: branch.to })),
+      });
+    }
+    const { ask: step, routes } = state;
+    return kit.createStateConfig({
+      meta: { step },
+      always: Object.entries(routes).flatMap(([outcome, route]) =>
+        branchesOf(route).map((branch) => ({
+          guard: ({ context }: InContext) => outcomeOf(step, context) === outcome && holds(branch, context),
+          target: branch.to,
+        })),
+      ),
+      on: { answer: { guard: ({ event }) => event.step === step.id, actions: learn } },
+    });
+  };
+
+  return kit.createMachine({
+    id,
+    initial: first,
+    context: ({ input }) => known(input),
+    states: Object.fromEntries(Object.entries(states).map(([name, state]) => [name, build(state)])),
+    output: ({ event }) => finalOutput(event),
+  });
+}
+
+export type FlowMachine = ReturnType<typeof machineOf>;
+
+/** A flow: its machine, and the rows it was written with, in the order the user meets them. */
+export interface Flow {
+  readonly id: string;
+  readonly title: string;
+  readonly first: string;
+  readonly states: Readonly<Record<string, FlowState>>;
+  readonly steps: ReadonlyMap<string, Step>;
+  readonly machine: FlowMachine;
+}
+
+/** Defines a flow. The first row is where it starts. */
+export function flow(id: string, title: string, states: Readonly<Record<string, FlowState>>): Flow {
+  const first = Object.keys(states)[0];
+  if (first === undefined) throw new RangeError(`flow ${id} must have at least one state`);
+  return { id, title, first, states, steps: stepsOf(states), machine: machineOf(id, first, states) };
+}

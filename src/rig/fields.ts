@@ -1,0 +1,251 @@
+import type { Unit } from '../compute/quantity.ts';
+
+/** A number somebody may know about a bike, in SI units. */
+export interface NumberField {
+  readonly kind: 'number';
+  readonly label: string;
+  /** What the form shows beside the number. */
+  readonly unit: Unit;
+  /** Multiply by this to get from what is typed to SI (a wire's section is typed in mm²). */
+  readonly siPerTyped: number;
+  /** The value of the typical build, used when nobody knows. */
+  readonly typical: number;
+  /** What builds are found to have: the band when the value is assumed. */
+  readonly usual: readonly [low: number, high: number];
+  /** What the form accepts. Outside it the value is a mistake. */
+  readonly allowed: readonly [low: number, high: number];
+  readonly help: string;
+}
+
+/** One of a few named answers. */
+export interface ChoiceField {
+  readonly kind: 'choice';
+  readonly label: string;
+  readonly options: Readonly<Record<string, string>>;
+  readonly typical: string;
+  readonly help: string;
+}
+
+export type Field = NumberField | ChoiceField;
+
+const number = (
+  label: string,
+  unit: Unit,
+  typical: number,
+  usual: readonly [number, number],
+  allowed: readonly [number, number],
+  help: string,
+  siPerTyped = 1,
+): NumberField => ({ kind: 'number', label, unit, siPerTyped, typical, usual, allowed, help });
+
+const choice = <const O extends Record<string, string>>(
+  label: string,
+  options: O,
+  typical: Extract<keyof O, string>,
+  help: string,
+) => ({ kind: 'choice', label, options, typical, help }) as const satisfies ChoiceField;
+
+const MM2 = 1e-6;
+
+/**
+ * Everything about a bike that is not an amplifier. Typical values are those of a common build, from memory of the
+ * trade with no published source, unless a comment names one.
+ */
+export const BIKE_FIELDS = {
+  unitKind: choice(
+    'Head unit',
+    { factory: 'The one the bike was built with', replaced: 'Replaced by another one' },
+    'factory',
+    'Only a factory head unit has stored output profiles.',
+  ),
+  deliveredWith: choice(
+    'The bike left the factory with',
+    { two: 'Front speakers only', four: 'Front and rear speakers' },
+    'two',
+    'A bike built with front speakers only has its rear channels switched off as delivered.',
+  ),
+  supplyRunningV: number(
+    'Supply, engine running',
+    'V',
+    14.2,
+    [13.5, 14.6],
+    [12, 15.5],
+    'At the battery, at cruising revs.',
+  ),
+  supplyOffV: number(
+    'Supply, engine off',
+    'V',
+    12.6,
+    [12.2, 12.9],
+    [11, 13.6],
+    'At the battery, with the ignition on.',
+  ),
+  loweredByDb: number(
+    'An amplified profile is lower by',
+    'dB',
+    7,
+    [6, 8],
+    [3, 15],
+    'How much quieter the head unit plays with an amplified profile.',
+  ),
+  boostDb: number(
+    'Bass boost of the unaltered profile',
+    'dB',
+    13,
+    [12, 14],
+    [6, 18],
+    'At about 80 Hz. Common practice of the trade says 12 to 14 dB.',
+  ),
+  frontRatedOhm: number(
+    'Front speakers, rated',
+    'Ω',
+    4,
+    [2, 4],
+    [1, 16],
+    'Printed on the speaker. One speaker, not the pair.',
+  ),
+  frontFedBy: choice(
+    'Front speakers are driven by',
+    { unit: 'The head unit', amp: 'An amplifier' },
+    'unit',
+    'Follow the wires from the speaker, or ask who fitted them.',
+  ),
+  rearFitted: choice(
+    'Rear speakers',
+    { yes: 'Fitted', no: 'None' },
+    'yes',
+    'In the lids, the saddlebags, the top case or the trunk.',
+  ),
+  rearFedBy: choice(
+    'Rear speakers are driven by',
+    { unit: 'The head unit', amp: 'An amplifier' },
+    'unit',
+    'Follow the wires from the speaker, or ask who fitted them.',
+  ),
+  rearRatedOhm: number(
+    'Rear speakers, rated',
+    'Ω',
+    4,
+    [2, 4],
+    [1, 16],
+    'Printed on the speaker. One speaker, not the pair.',
+  ),
+  rearPerChannel: number(
+    'Rear speakers on one channel',
+    'step',
+    1,
+    [1, 2],
+    [1, 4],
+    'How many speakers hang on one pair of wires.',
+  ),
+  rearWiring: choice(
+    'Several on one channel are wired',
+    { single: 'There is only one', parallel: 'In parallel', series: 'In series' },
+    'single',
+    'In parallel: plus to plus. In series: one after the other.',
+  ),
+  rearRunM: number(
+    'Rear speaker run, one way',
+    'm',
+    2.2,
+    [1.5, 3.5],
+    [0.2, 8],
+    'Length of the cable from its driver to the speaker.',
+  ),
+  rearRunM2: number(
+    'Rear speaker run, wire section',
+    'mm²',
+    2.08 * MM2,
+    [0.82 * MM2, 2.5 * MM2],
+    [0.2 * MM2, 10 * MM2],
+    'Printed on the cable. 0.8 to 2.5 is usual.',
+    MM2,
+  ),
+  batteryAh: number('Battery capacity', 'Ah', 28, [18, 32], [4, 100], 'Printed on the battery.'),
+  chargingIdleA: number(
+    'Charging current at idle',
+    'A',
+    22,
+    [15, 30],
+    [2, 80],
+    'What the charging system makes at idle.',
+  ),
+  chargingCruiseA: number(
+    'Charging current at 3000 rpm',
+    'A',
+    48,
+    [35, 60],
+    [5, 120],
+    'What the charging system makes on the road.',
+  ),
+} as const satisfies Record<string, Field>;
+
+/** Everything about one amplifier. */
+export const AMP_FIELDS = {
+  kind: choice(
+    'Kind',
+    { 'add-on': 'Added later', factory: "The bike maker's own, on the data bus" },
+    'add-on',
+    'A factory amplifier answers on the data bus of the bike. An added one does not.',
+  ),
+  drives: choice(
+    'It drives',
+    { front: 'The front speakers', rear: 'The rear speakers', both: 'Front and rear' },
+    'both',
+    'Speakers in the trunk or top case count as rear.',
+  ),
+  fedFrom: choice(
+    'Its inputs come from',
+    { own: "The head unit's front and rear pairs", front: 'The front pair only' },
+    'own',
+    'When everything comes from the front pair, the fader has no say.',
+  ),
+  input: choice(
+    'Signal into it',
+    { speaker: "The head unit's speaker wires", line: 'Line level, through a converter or a line output' },
+    'speaker',
+    'Speaker wires carry volts. A line-level lead has a small shielded plug.',
+  ),
+  turnOn: choice(
+    'It is switched on by',
+    { wire: 'A remote wire', signal: 'Hearing a signal', dc: 'Sensing DC on its inputs' },
+    'wire',
+    'A remote wire is a thin wire that carries 12 V while the head unit is on.',
+  ),
+  needs: choice(
+    'It was made for',
+    { any: 'Any source, or it has a remote wire', unaltered: "The head unit's unaltered output only" },
+    'any',
+    'Its papers say so. Some amplifiers wake on the full output and correct for its bass boost.',
+  ),
+  powerW: number(
+    'Sine power of one channel',
+    'W',
+    90,
+    [40, 150],
+    [5, 1000],
+    'Continuous watts into the ohms below. Not peak watts.',
+  ),
+  ratedOhm: number('Rated load of one channel', 'Ω', 4, [2, 4], [1, 8], 'The ohms that the watts above belong to.'),
+  plusLeadM: number('Plus lead, length', 'm', 1.6, [0.8, 3], [0.1, 10], 'From the battery to the amplifier.'),
+  plusLeadM2: number(
+    'Plus lead, wire section',
+    'mm²',
+    8.37 * MM2,
+    [5.26 * MM2, 13.3 * MM2],
+    [0.5 * MM2, 60 * MM2],
+    'Copper. 8.37 mm² is 8 gauge.',
+    MM2,
+  ),
+  mainFuseA: number('Main fuse', 'A', 40, [20, 60], [1, 200], 'In the plus lead, close to the battery.'),
+} as const satisfies Record<string, Field>;
+
+export type BikeFieldId = keyof typeof BIKE_FIELDS;
+export type AmpFieldId = keyof typeof AMP_FIELDS;
+
+type ValueOf<F> = F extends NumberField ? number : F extends { options: infer O } ? Extract<keyof O, string> : never;
+type ValuesOf<T> = { readonly [K in keyof T]: ValueOf<T[K]> };
+
+/** A value for every field: what a build has. */
+export type BikeValues = ValuesOf<typeof BIKE_FIELDS>;
+export type AmpValues = ValuesOf<typeof AMP_FIELDS>;

@@ -1,0 +1,125 @@
+import { ampDriving, withAmpKnown, withKnown } from '../rig/rig.ts';
+import { rigQuestion } from './step.ts';
+
+/** Questions about what is fitted. "My bike" answers them when it knows. */
+
+export const unitKind = rigQuestion<'factory' | 'replaced'>({
+  id: 'unit-kind',
+  short: 'Head unit',
+  ask: 'Is the head unit the one the bike was built with?',
+  phone: 'Is the radio in the dash the one the bike came with, or has somebody fitted another one?',
+  how: [
+    'Look at the start screen and at the frame around it. A replaced unit often has its own maker’s mark and a fitted surround.',
+  ],
+  why: 'Only a factory head unit has stored output profiles. A replaced one has its own menu, so no reflash exists for it.',
+  tool: 'none',
+  minutes: 0.3,
+  observes: [],
+  options: { factory: 'Yes, the factory one', replaced: 'No, it was replaced' },
+  outcomes: { factory: 'factory', replaced: 'replaced' },
+  ifCannot: 'We go on as if it were the factory one, and say so.',
+  article: 'what-a-reflash-is',
+  known: (rig) => rig.unitKind,
+  learn: (unit, rig) => withKnown(rig, { unitKind: unit }),
+});
+
+export const rearDrive = rigQuestion<'unit' | 'amp'>({
+  id: 'rear-drive',
+  short: 'Rear driven by',
+  ask: 'What drives the rear speakers: the head unit or an amplifier?',
+  phone: 'Is there an amplifier on the bike, a metal box with thick power leads, and do the rear speakers hang on it?',
+  how: [
+    'Look under the seat, in the saddlebags, behind the fairing and in the trunk. An amplifier has a fused lead from the battery.',
+  ],
+  why: 'The way to the rear speaker is one half longer with an amplifier, and every healthy reading after it is another one.',
+  tool: 'none',
+  minutes: 0.5,
+  observes: [],
+  options: { unit: 'The head unit, no amplifier', amp: 'An amplifier' },
+  outcomes: { unit: 'the head unit', amp: 'an amplifier' },
+  ifCannot: 'We go on as if there were none. If one turns up, change this answer.',
+  known: (rig) => {
+    if (ampDriving(rig, 'rear')) return 'amp';
+    return rig.rearFedBy ?? (rig.amps?.length === 0 ? 'unit' : undefined);
+  },
+  learn: (drive, rig) =>
+    drive === 'amp'
+      ? withAmpKnown(withKnown(rig, { rearFedBy: 'amp' }), 'rear', {})
+      : withKnown(rig, { rearFedBy: 'unit' }),
+});
+
+export const rearAmpTurnOn = rigQuestion<'wire' | 'signal' | 'dc'>({
+  id: 'rear-amp-turn-on',
+  short: 'Amplifier switched by',
+  ask: 'How is the amplifier switched on?',
+  phone: 'Is there a thin wire on the amplifier marked remote, or does it wake by itself when it hears music?',
+  how: [
+    'A remote wire sits on a small terminal beside the thick ones.',
+    'No such wire: the amplifier listens to its inputs. Its papers say whether for a signal or for DC.',
+  ],
+  why: 'An amplifier that listens stays off when the rear outputs of the head unit are silent. One with a wire does not care.',
+  tool: 'none',
+  minutes: 1,
+  observes: [],
+  options: { wire: 'By a remote wire', signal: 'By hearing a signal', dc: 'By sensing DC on its inputs' },
+  outcomes: { wire: 'a remote wire', signal: 'hearing a signal', dc: 'sensing DC' },
+  ifCannot: 'We take it as one that listens until a reading says otherwise.',
+  article: 'amplifiers-that-listen',
+  known: (rig) => ampDriving(rig, 'rear')?.turnOn,
+  learn: (turnOn, rig) => withAmpKnown(rig, 'rear', { turnOn }),
+});
+
+export const rearAmpInput = rigQuestion<'speaker' | 'line'>({
+  id: 'rear-amp-input',
+  short: 'Signal into the amplifier',
+  ask: 'What feeds the amplifier: the head unit’s speaker wires, or a line-level lead?',
+  phone:
+    'Do the thin wires into the amplifier come from speaker wires, or is there a small round plug on a shielded lead?',
+  how: [
+    'Speaker wires: two plain wires a channel, into a plug or screws.',
+    'Line level: a round plug on a shielded lead, from a converter or a line output.',
+  ],
+  why: 'The amplifier’s range must fit what comes in, and only speaker wires carry half the supply as DC.',
+  tool: 'none',
+  minutes: 0.5,
+  observes: [],
+  options: { speaker: 'Speaker wires', line: 'A line-level lead' },
+  outcomes: { speaker: 'speaker wires', line: 'a line-level lead' },
+  known: (rig) => ampDriving(rig, 'rear')?.input,
+  learn: (input, rig) => withAmpKnown(rig, 'rear', { input }),
+});
+
+export const deliveredWith = rigQuestion<'two' | 'four'>({
+  id: 'delivered-with',
+  short: 'Built with',
+  ask: 'Did this bike leave the factory with rear speakers?',
+  phone: 'When the bike was new, did it already have speakers in the back, or only in the front?',
+  how: ['Think of the brochure, or ask for the model’s equipment list. Lids with speakers are often added later.'],
+  why: 'A bike built with front speakers only is delivered with its rear channels switched off. Nothing is broken then: nobody has switched them on.',
+  tool: 'none',
+  minutes: 0.3,
+  observes: [],
+  options: { two: 'No, front only', four: 'Yes, front and rear' },
+  outcomes: { two: 'front speakers only', four: 'front and rear speakers' },
+  known: (rig) => rig.deliveredWith,
+  learn: (speakers, rig) => withKnown(rig, { deliveredWith: speakers }),
+});
+
+export const rearRating = rigQuestion<'2' | '4' | '8'>({
+  id: 'rear-rating',
+  short: 'Rear speaker, rated',
+  ask: 'How many ohms is one rear speaker rated at?',
+  phone: 'What is printed on the rear speaker, or on its box: 2 ohm, 4 ohm or 8 ohm?',
+  how: ['Look at the magnet, the box or the papers. Not sure: go on without. The healthy band gets wider.'],
+  why: 'A healthy coil shows 0.7 to 0.95 of its rated ohms on a meter.',
+  tool: 'none',
+  minutes: 0.5,
+  observes: [],
+  options: { '2': '2 Ω', '4': '4 Ω', '8': '8 Ω' },
+  outcomes: { '2': '2 Ω', '4': '4 Ω', '8': '8 Ω' },
+  ifCannot: 'We take 2 to 4 Ω, and the healthy band gets wider.',
+  article: 'read-a-coil-in-ohms',
+  known: (rig) =>
+    rig.rearRatedOhm === undefined ? undefined : rig.rearRatedOhm < 3 ? '2' : rig.rearRatedOhm < 6 ? '4' : '8',
+  learn: (ohms, rig) => withKnown(rig, { rearRatedOhm: Number(ohms) }),
+});

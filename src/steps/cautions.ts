@@ -1,0 +1,31 @@
+/** Every caution once. A step or a verdict names the ones that belong to it. */
+export const CAUTIONS = {
+  riding: 'Never while riding. The bike stands on its stand, the rider does nothing else.',
+  outdoors: 'Engine only outdoors: exhaust gas kills. Firm stand, neutral, hair and sleeves away, hot parts in mind.',
+  bridge:
+    'Never touch a speaker wire of the head unit to the frame, not even with a probe tip. It can kill the output. No mains-powered instrument either.',
+  'loud-tone':
+    'Start the tone with the volume at zero and come up one step at a time. Tones hurt ears and coils sooner than music does.',
+  'full-tone':
+    'Near the top the tone can burn a speaker and hurt your ears. With an amplifier, unplug its outputs first. Without one, bursts under 5 seconds, ears covered.',
+  'key-off': 'Key off before any plug goes in or out.',
+  'ohms-dead': 'Ohms only with the key off and the plug apart. Never on a live output.',
+  'amp-output':
+    'Unplug the speakers from the amplifier for this, key off. Full output into a speaker is painfully loud.',
+  'short-suspected':
+    'Do not swap outputs while a short to the frame is possible: it can take the good channel with it.',
+  hot: 'Amplifier cases and fuse holders can burn your skin. A smell of hot varnish or plastic: key off, fuse out, stop.',
+  cell: 'Only with the wires off the amplifier or the head unit. Half a second. Never on a tweeter, never a 9 V battery.',
+  cone: 'Never press a cone on one side, never touch a dome.',
+  'minus-first':
+    'Before work on the plus lead: battery minus off first, on last. Ring and watch off. All minus leads off together.',
+  fuse: 'Never a bigger fuse than the lead can carry, never a wire in its place. A fuse that opens twice: stop.',
+  data: 'Leave the data-bus wires and any airbag plug alone. No probes, no lamps.',
+  warranty: 'Under warranty: say before you open anything that it may be judged later, and keep what you take off.',
+  'back-to-full':
+    'Before the level goes back up: amplifier gain to minimum, speaker-level range, high-pass on. Set the gain again afterwards. Otherwise it comes back 7 dB louder, and 20 dB in the bass.',
+  'set-gain-again': 'After the change set the amplifier gain again, and take out any bass cut in its own tune.',
+  'local-rules':
+    'Local rules on sound, hearing and riding come first. Where the law asks for a licensed workshop, go there.',
+} as const;
+export type CautionId = keyof typeof CAUTIONS;

@@ -1,0 +1,84 @@
+import { parseQuantity } from '../compute/quantity.ts';
+import type { Rig } from '../rig/rig.ts';
+import type { Answer, ReadingStep, Situation, Step, Values } from './step.ts';
+
+/** The numbers in the readings of an answer. A reading that is missing or not a number is left out. */
+export function valuesIn(answer: Answer | undefined, step: ReadingStep): Values {
+  if (!answer || !('readings' in answer)) return {};
+  const values: Record<string, number> = {};
+  for (const [name, reading] of Object.entries(step.readings)) {
+    const text = answer.readings[name];
+    if (text === undefined || text.trim() === '') continue;
+    const parsed = parseQuantity(text, reading.unit);
+    if (parsed.ok) values[name] = parsed.over ? Infinity : parsed.value;
+  }
+  return values;
+}
+
+/** The names of the readings that must be there and are not. */
+export const missingReadings = (step: ReadingStep, values: Values): readonly string[] =>
+  Object.entries(step.readings).flatMap(([name, reading]) =>
+    reading.optional || values[name] !== undefined ? [] : [name],
+  );
+
+/** Whether an answer can be used with a step at all: an option it has, or readings that are whole and possible. */
+export function usable(step: Step, answer: Answer, situation: Situation): boolean {
+  if ('cannot' in answer) return true;
+  if (step.kind !== 'reading') return 'option' in answer && Object.hasOwn(step.options, answer.option);
+  const values = valuesIn(answer, step);
+  if (missingReadings(step, values).length > 0) return false;
+  const possible = Object.entries(values).every(([name, value]) => isPossible(step, name, value));
+  return possible && !step.unusable?.(values, situation);
+}
+
+/** Whether a meter can honestly show this value here. An open circuit reads as infinite ohms and is possible. */
+export function isPossible(step: ReadingStep, reading: string, value: number): boolean {
+  const limits = step.readings[reading]?.possible;
+  if (!limits) return false;
+  return value === Infinity ? step.readings[reading]?.unit === 'Ω' : value >= limits[0] && value <= limits[1];
+}
+
+/**
+ * What is known of a step: its outcome, 'cannot', or undefined while it has to be asked. An answer that cannot be used
+ * counts as not given, so it is asked again and nothing goes on from nonsense.
+ */
+export function outcomeOf(step: Step, situation: Situation): string | undefined {
+  const answer = situation.facts[step.id];
+  if (!answer) return step.kind === 'rig' ? step.known(situation.rig) : undefined;
+  if (!usable(step, answer, situation)) return undefined;
+  if ('cannot' in answer) return 'cannot';
+  if ('option' in answer) return answer.option;
+  return step.kind === 'reading' ? step.judge(valuesIn(answer, step), situation) : undefined;
+}
+
+/** The rig with everything that the answered rig questions say. */
+export function learnedRig(rig: Rig, steps: readonly Step[], facts: Situation['facts']): Rig {
+  return steps.reduce((known, step) => {
+    const answer = facts[step.id];
+    const learns = step.kind === 'rig' && answer && 'option' in answer && Object.hasOwn(step.options, answer.option);
+    return learns ? step.learn(answer.option, known) : known;
+  }, rig);
+}
+
+/** What is known of a case, in the form that claims and verdicts ask it. */
+export interface Findings extends Situation {
+  /** What an answered step means on this bike, 'cannot', or undefined when it was not asked. */
+  outcome(stepId: string): string | undefined;
+  /** The numbers of an answered measurement, by reading. */
+  values(stepId: string): Values;
+}
+
+/** Findings over the steps of one flow. A step of another flow counts as not asked. */
+export const findingsOver =
+  (steps: ReadonlyMap<string, Step>) =>
+  (situation: Situation): Findings => ({
+    ...situation,
+    outcome: (id) => {
+      const step = steps.get(id);
+      return step && outcomeOf(step, situation);
+    },
+    values: (id) => {
+      const step = steps.get(id);
+      return step?.kind === 'reading' ? valuesIn(situation.facts[id], step) : {};
+    },
+  });

@@ -1,0 +1,146 @@
+import type { Unit } from '../compute/quantity.ts';
+import type { Rig } from '../rig/rig.ts';
+import type { TONES } from '../sound/tone.ts';
+import type { CautionId } from './cautions.ts';
+import type { TestPoint } from './test-points.ts';
+
+export type ToneName = (typeof TONES)[number]['name'];
+
+/** What the user gave, raw. What it means (the outcome) is worked out at every replay and never stored. */
+export type Answer =
+  | { readonly option: string }
+  | { readonly readings: Readonly<Record<string, string>> }
+  | { readonly cannot: true };
+
+/** The answers known so far, by step. */
+export type Facts = Readonly<Record<string, Answer>>;
+
+/** Everything a step may look at to say what a healthy answer is on this bike. */
+export interface Situation {
+  readonly rig: Rig;
+  readonly facts: Facts;
+}
+
+/** Parts of the bike whose state an outcome depends on. A repair makes the outcomes that observe its part stale. */
+export type Part = 'settings' | 'profile' | 'unit' | 'unit-leads' | 'amp-supply' | 'amp' | 'run' | 'speaker';
+export const EVERY_PART: readonly Part[] = [
+  'settings',
+  'profile',
+  'unit',
+  'unit-leads',
+  'amp-supply',
+  'amp',
+  'run',
+  'speaker',
+];
+
+export type Tool = 'none' | 'ears' | 'meter' | 'cell' | 'papers';
+export const TOOL_NAMES: Readonly<Record<Tool, string>> = {
+  none: 'no tool',
+  ears: 'your ears',
+  meter: 'a multimeter',
+  cell: 'a 1.5 V cell',
+  papers: 'papers',
+};
+
+/** What is written on a step, whatever kind it is. Text that depends on the bike is a function of the situation. */
+interface Wording<O extends string> {
+  readonly id: string;
+  /** A few words for the terminal on the wire. */
+  readonly short: string;
+  /** The question, to a rider at the bike. */
+  readonly ask: string;
+  /** The same, as said to a caller. */
+  readonly phone: string;
+  readonly how: readonly string[] | ((situation: Situation) => readonly string[]);
+  readonly why: string;
+  readonly tool: Tool;
+  readonly minutes: number;
+  readonly observes: readonly Part[];
+  readonly cautions?: readonly CautionId[];
+  /** Slug of the article that explains the background. */
+  readonly article?: string;
+  /** What each outcome is called on the wire and in the evidence of a verdict. */
+  readonly outcomes: Readonly<Record<O, string>>;
+  /** Steps whose answer this one was given under: when that changes, this is asked again. */
+  readonly givenUnder?: readonly string[];
+  /** What to do instead, shown with "I can't do this". */
+  readonly ifCannot?: string;
+}
+
+/** A question with named answers. */
+export interface ChoiceStep<O extends string = string> extends Wording<O> {
+  readonly kind: 'choice';
+  readonly options: Readonly<Record<O, string>>;
+}
+
+/** A question about what is fitted. It is skipped when "my bike" already says. */
+export interface RigStep<O extends string = string> extends Wording<O> {
+  readonly kind: 'rig';
+  readonly options: Readonly<Record<O, string>>;
+  known(rig: Rig): O | undefined;
+  learn(option: O, rig: Rig): Rig;
+}
+
+/** One number to read off the meter. */
+export interface Reading {
+  readonly label: string;
+  readonly unit: Unit;
+  readonly optional?: boolean;
+  /** Limits of what the meter can honestly show here; outside them the value is questioned. */
+  readonly possible: readonly [low: number, high: number];
+  /** The question asked of an impossible value. */
+  readonly impossible: string;
+}
+
+export type Values = Readonly<Record<string, number>>;
+
+/** A stretch of a reading's scale and what it means. `mood` only chooses how it is drawn. */
+export interface Band {
+  readonly label: string;
+  readonly low: number;
+  readonly high: number;
+  readonly mood: 'good' | 'bad' | 'unsure';
+}
+
+/** A measurement: one or more named readings, bands worked out for this bike, and what they mean together. */
+export interface ReadingStep<O extends string = string> extends Wording<O> {
+  readonly kind: 'reading';
+  readonly tones?: readonly ToneName[];
+  readonly probes:
+    | { readonly red: TestPoint; readonly black: TestPoint }
+    | ((situation: Situation) => { readonly red: TestPoint; readonly black: TestPoint });
+  readonly readings: Readonly<Record<string, Reading>>;
+  /** Why these values were not taken in a usable condition, or null. The first sentence names what to change. */
+  unusable?(values: Values, situation: Situation): { readonly reading: string; readonly message: string } | null;
+  /** The scale of one reading, given the others; null where it is not judged by itself. */
+  bands(reading: string, values: Values, situation: Situation): readonly Band[] | null;
+  judge(values: Values, situation: Situation): O;
+  /** One sentence that says where the healthy band comes from, with the numbers of this bike. */
+  healthy(values: Values, situation: Situation): string;
+}
+
+export type Step<O extends string = string> = ChoiceStep<O> | RigStep<O> | ReadingStep<O>;
+export type OutcomeOf<S> = S extends { readonly outcomes: infer R } ? Extract<keyof R, string> : never;
+
+/** The label of the band that a value falls in. */
+export const bandOf = (bands: readonly Band[], value: number): Band | undefined =>
+  bands.find((band) => value >= band.low && value < band.high) ?? bands.at(value === Infinity ? -1 : bands.length);
+
+/** @__NO_SIDE_EFFECTS__ */
+export const choice = <const O extends string>(step: Omit<ChoiceStep<O>, 'kind'>): ChoiceStep<O> => ({
+  kind: 'choice',
+  ...step,
+});
+
+/** @__NO_SIDE_EFFECTS__ */
+export const rigQuestion = <const O extends string>(step: Omit<RigStep<O>, 'kind'>): RigStep<O> => ({
+  kind: 'rig',
+  ...step,
+});
+
+/** @__NO_SIDE_EFFECTS__ */
+export const measurement = <const O extends string>(step: Omit<ReadingStep<O>, 'kind'>): ReadingStep<O> => ({
+  kind: 'reading',
+  ...step,
+});
