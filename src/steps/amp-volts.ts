@@ -1,0 +1,221 @@
+import { voltageRatio } from '../compute/decibel.ts';
+import { gainTargetV } from '../compute/gain.ts';
+import { HALF_SUPPLY_PAIR_DIFFERENCE_V, halfSupplyBandV } from '../compute/half-supply.ts';
+import { BRIDGE_LOSS_UNLOADED_V, cleanOutputV } from '../compute/level.ts';
+import { formatQuantity, formatRange } from '../compute/quantity.ts';
+import { ampDriving, ampEstimate, estimate } from '../rig/rig.ts';
+import { smallestDigitV } from './meter.ts';
+import { acReading, nothingBelowV, tooLittle } from './rear-volts.ts';
+import { type Band, bandOf, measurement, type Situation, type Values } from './step.ts';
+
+/** A signal loses next to nothing between two ends of a sound lead. Common practice, no published source. */
+const ARRIVES_LOW_RATIO = 0.85;
+const ARRIVES_HIGH_RATIO = 1.15;
+
+const inputBands = (sentV: number, situation: Situation): readonly Band[] => {
+  const nothingV = nothingBelowV(sentV, situation);
+  return [
+    { label: 'nothing', low: 0, high: nothingV, mood: 'bad' },
+    { label: 'lost on the way', low: nothingV, high: ARRIVES_LOW_RATIO * sentV, mood: 'unsure' },
+    { label: 'healthy', low: ARRIVES_LOW_RATIO * sentV, high: ARRIVES_HIGH_RATIO * sentV, mood: 'good' },
+    { label: 'more than was sent', low: ARRIVES_HIGH_RATIO * sentV, high: 2 * sentV, mood: 'unsure' },
+  ];
+};
+
+/** What reaches the rear inputs of the amplifier, against what leaves the head unit at the same volume step. */
+export const ampIn = measurement<'ok' | 'low' | 'none'>({
+  id: 'amp-in',
+  short: 'Rear inputs of the amplifier',
+  ask: 'Does the rear signal arrive at the amplifier’s inputs?',
+  phone:
+    'Same tone, same volume. First the rear pair at the radio’s plug again, then the thin wires where they enter the amplifier.',
+  how: [
+    'Play the 400 Hz tone. Leave the volume where it is for all three readings.',
+    'Reference: one rear pair as it leaves the head unit.',
+    'Then the rear left and rear right inputs at the amplifier, plug fitted.',
+  ],
+  why: 'What leaves the head unit and does not arrive is lost in a plug, a lead or an adapter between the two.',
+  tool: 'meter',
+  minutes: 8,
+  observes: ['settings', 'profile', 'unit', 'unit-leads'],
+  cautions: ['bridge', 'loud-tone'],
+  tones: ['400hz'],
+  probes: { red: 'amp-in-plus', black: 'amp-in-minus' },
+  readings: {
+    sentV: acReading('Rear pair at the head unit'),
+    leftV: acReading('Rear left input'),
+    rightV: acReading('Rear right input'),
+  },
+  unusable: (values, s) => tooLittle('sentV', values['sentV'], s),
+  bands: (reading, values, s) =>
+    reading === 'sentV' || values['sentV'] === undefined ? null : inputBands(values['sentV'], s),
+  judge: (values, s) => {
+    const bands = inputBands(values['sentV'] ?? 0, s);
+    const labels = [values['leftV'], values['rightV']].map((valueV) => bandOf(bands, valueV ?? 0)?.label);
+    if (labels.every((label) => label === 'nothing')) return 'none';
+    return labels.every((label) => label === 'healthy') ? 'ok' : 'low';
+  },
+  healthy: (values) =>
+    values['sentV'] === undefined
+      ? 'Healthy is what leaves the head unit, within 15 %.'
+      : `Healthy is ${formatRange(ARRIVES_LOW_RATIO * values['sentV'], ARRIVES_HIGH_RATIO * values['sentV'], 'V')}: what was sent, within 15 %.`,
+  outcomes: { ok: 'all of it arrives', low: 'part is lost on the way', none: 'nothing arrives' },
+  article: 'measure-a-speaker-pair',
+  givenUnder: ['meter-digit', 'rear-drive'],
+  ifCannot: 'Push the signal plug home, key off, and go on.',
+});
+
+/** The amplifier's gain that makes full power out of the loudest clean input, from its rating and the profile's level. */
+export function expectedGainRatio(situation: Situation): number {
+  const amp = ampDriving(situation.rig, 'rear') ?? {};
+  const targetV = gainTargetV({
+    powerW: ampEstimate(amp, 'powerW').value,
+    loadOhm: ampEstimate(amp, 'ratedOhm').value,
+  });
+  const loudestV = cleanOutputV({
+    supplyV: estimate(situation.rig, 'supplyRunningV').value,
+    lossV: BRIDGE_LOSS_UNLOADED_V,
+  });
+  const line = voltageRatio({ gainDb: -estimate(situation.rig, 'loweredByDb').value });
+  return targetV / (amp.input === 'line' ? loudestV * line : loudestV);
+}
+
+/** A gain this far under the expected one starves the speakers: 9 dB, an eighth of the power. An estimate. */
+const LOW_GAIN_RATIO = voltageRatio({ gainDb: -9 });
+const NO_GAIN_RATIO = 0.1;
+
+function outputBands(values: Values, situation: Situation): readonly Band[] {
+  const inV = values['inV'] ?? 0;
+  const nothingV = Math.max(
+    NO_GAIN_RATIO * inV,
+    1.5 * (values['residueV'] ?? 0),
+    1.5 * smallestDigitV(situation.facts),
+  );
+  const healthyV = Math.max(nothingV, LOW_GAIN_RATIO * expectedGainRatio(situation) * inV);
+  return [
+    { label: 'nothing', low: 0, high: nothingV, mood: 'bad' },
+    { label: 'weak', low: nothingV, high: healthyV, mood: 'unsure' },
+    { label: 'healthy', low: healthyV, high: 4 * expectedGainRatio(situation) * inV, mood: 'good' },
+  ];
+}
+
+const ampReading = (label: string) => ({
+  label,
+  unit: 'V' as const,
+  possible: [0, 120] as const,
+  impossible: 'No amplifier on a 12 V bike gives that. Is the meter on AC volts, and on the right range?',
+});
+
+/** What the amplifier makes of its input. Residue of its switching stage is read first, with the tone off. */
+export const ampOut = measurement<'ok' | 'low' | 'none'>({
+  id: 'amp-out',
+  short: 'Rear outputs of the amplifier',
+  ask: 'What comes out of the amplifier’s rear outputs?',
+  phone:
+    'Speakers unplugged from the amplifier. Tone off first: read the thick output wires. Then tone on: one input, then both rear outputs.',
+  how: [
+    'Key off, speakers off the amplifier, key on.',
+    'Tone off: read one rear output. What shows now is residue of the switching stage, not sound.',
+    'Play the 400 Hz tone at the same volume as before: one rear input, then rear left and rear right output.',
+  ],
+  why: 'An input that is fine and an output that is not: the fault is inside the amplifier or on its knobs.',
+  tool: 'meter',
+  minutes: 8,
+  observes: ['settings', 'profile', 'unit', 'unit-leads', 'amp-supply', 'amp'],
+  cautions: ['amp-output', 'key-off', 'loud-tone'],
+  tones: ['400hz'],
+  probes: { red: 'amp-out-plus', black: 'amp-out-minus' },
+  readings: {
+    residueV: ampReading('Rear output, tone off'),
+    inV: acReading('Rear input, tone on'),
+    leftV: ampReading('Rear left output'),
+    rightV: ampReading('Rear right output'),
+  },
+  unusable: (values, s) => tooLittle('inV', values['inV'], s),
+  bands: (reading, values, s) =>
+    (reading === 'leftV' || reading === 'rightV') && values['inV'] !== undefined ? outputBands(values, s) : null,
+  judge: (values, s) => {
+    const bands = outputBands(values, s);
+    const labels = [values['leftV'], values['rightV']].map((valueV) => bandOf(bands, valueV ?? 0)?.label ?? 'healthy');
+    if (labels.includes('nothing')) return 'none';
+    return labels.includes('weak') ? 'low' : 'ok';
+  },
+  healthy: (values, s) => {
+    const gain = expectedGainRatio(s);
+    const inV = values['inV'];
+    const full = `This amplifier reaches full power with about ${formatQuantity(gain, 'step', 2)} times its input.`;
+    return inV === undefined
+      ? full
+      : `${full} Healthy here is above ${formatQuantity(LOW_GAIN_RATIO * gain * inV, 'V', 2)}.`;
+  },
+  outcomes: { ok: 'healthy', low: 'too little', none: 'nothing comes out' },
+  givenUnder: ['meter-digit', 'rear-drive', 'rear-amp-input'],
+  ifCannot: 'We exchange a front and a rear output by ear instead.',
+});
+
+const wireReading = (label: string) => ({
+  label,
+  unit: 'V' as const,
+  possible: [-0.5, 18] as const,
+  impossible: 'No wire on a 12 V bike carries that against battery minus. Is the meter on DC volts?',
+});
+
+function halfBands(batteryV: number): readonly Band[] {
+  const { lowV, highV } = halfSupplyBandV({ supplyV: batteryV });
+  return [
+    { label: 'no DC', low: -0.5, high: 0.25 * batteryV, mood: 'bad' },
+    { label: 'unclear', low: 0.25 * batteryV, high: lowV, mood: 'unsure' },
+    { label: 'half the supply', low: lowV, high: highV, mood: 'good' },
+    { label: 'too high', low: highV, high: 1.1 * batteryV, mood: 'bad' },
+  ];
+}
+
+/** Half the supply as DC on each wire shows that a wire reaches a live bridge output. It proves nothing about a channel. */
+export const halfSupply = measurement<'half' | 'zero' | 'one-odd'>({
+  id: 'half-supply',
+  short: 'DC on the rear input wires',
+  ask: 'Music paused: what DC voltage is on each rear input wire, against battery minus?',
+  phone:
+    'Meter on DC volts, black on the battery minus post. Battery plus first. Then red on each of the thin rear input wires in turn.',
+  how: [
+    'Head unit on, music paused.',
+    'Black probe on the battery minus post. Red on battery plus: note it.',
+    'Red on both wires of one rear input pair at the amplifier, on the side toward the head unit.',
+  ],
+  why: 'A wire that reaches a live output rests at about half the supply. No DC where there is AC at the head unit means that the wire does not come from there.',
+  tool: 'meter',
+  minutes: 6,
+  observes: ['unit', 'unit-leads'],
+  cautions: ['bridge'],
+  probes: { red: 'amp-in-plus', black: 'battery-minus' },
+  readings: {
+    batteryV: {
+      label: 'Battery plus',
+      unit: 'V',
+      possible: [8, 16],
+      impossible:
+        'A 12 V battery that runs the head unit reads 8 to 16 V. Is the meter on DC volts, black on the minus post?',
+    },
+    plusV: wireReading('One wire of the pair'),
+    minusV: wireReading('The other wire'),
+  },
+  bands: (reading, values) =>
+    reading === 'batteryV' || values['batteryV'] === undefined ? null : halfBands(values['batteryV']),
+  judge: (values) => {
+    const bands = halfBands(values['batteryV'] ?? 12);
+    const [plusV = 0, minusV = 0] = [values['plusV'], values['minusV']];
+    const labels = [plusV, minusV].map((valueV) => bandOf(bands, valueV)?.label);
+    if (labels.every((label) => label === 'no DC')) return 'zero';
+    const alike = Math.abs(plusV - minusV) <= HALF_SUPPLY_PAIR_DIFFERENCE_V;
+    return alike && labels.every((label) => label !== 'too high') ? 'half' : 'one-odd';
+  },
+  healthy: (values) => {
+    if (values['batteryV'] === undefined)
+      return 'Healthy is 0.40 to 0.55 of the battery reading, both wires within 0.5 V.';
+    const { lowV, highV } = halfSupplyBandV({ supplyV: values['batteryV'] });
+    return `Healthy is ${formatRange(lowV, highV, 'V')} on each wire, both within ${HALF_SUPPLY_PAIR_DIFFERENCE_V} V.`;
+  },
+  outcomes: { half: 'half the supply', zero: 'no DC at all', 'one-odd': 'one wire is off' },
+  article: 'half-the-supply-on-a-speaker-wire',
+  givenUnder: ['rear-drive'],
+});

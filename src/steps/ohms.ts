@@ -1,0 +1,212 @@
+import { coilBandOhm, type Wiring } from '../compute/impedance.ts';
+import { formatQuantity, formatRange } from '../compute/quantity.ts';
+import { copperResistanceOhm } from '../compute/wire.ts';
+import { chosen, estimate } from '../rig/rig.ts';
+import { type Band, bandOf, choice, measurement, type Reading, type Situation, type Values } from './step.ts';
+
+/** More than this above the coil is a bad contact, and less than that is still healthy. Common practice, no published source. */
+const CONTACT_HIGH_OHM = 1;
+const CONTACT_OK_OHM = 0.3;
+/** A run that reads ten times its rated ohms is open. Common practice, no published source. */
+const OPEN_RATIO = 10;
+
+const ohmReading = (label: string): Reading => ({
+  label,
+  unit: 'Ω',
+  possible: [0, 100e6],
+  impossible: 'Ohms cannot be below zero. Is the key off, the plug apart and the meter on ohms?',
+});
+const LEADS_OHM = {
+  label: 'Probes held together',
+  unit: 'Ω',
+  possible: [0, 5],
+  impossible: 'Two probes held together read 0.1 to 0.5 ohm. More than 5: clean the tips or change the leads.',
+} as const satisfies Reading;
+
+/** The rated ohms that the wiring can make of what is known: the least and the most. */
+function ratedOhm({ rig }: Situation): { readonly low: number; readonly high: number } {
+  const rated = estimate(rig, 'rearRatedOhm');
+  const count = estimate(rig, 'rearPerChannel');
+  const wiring: Wiring = chosen(rig, 'rearWiring');
+  if (wiring === 'series') return { low: rated.low * count.value, high: rated.high * count.value };
+  if (wiring === 'parallel') return { low: rated.low / count.value, high: rated.high / count.value };
+  return { low: rated.low / (rig.rearWiring === undefined ? count.high : 1), high: rated.high };
+}
+
+function runBands(situation: Situation): readonly Band[] {
+  const rated = ratedOhm(situation);
+  const wireOhm =
+    2 *
+    copperResistanceOhm({
+      lengthM: estimate(situation.rig, 'rearRunM').high,
+      sectionM2: estimate(situation.rig, 'rearRunM2').low,
+    });
+  const lowOhm = coilBandOhm({ ratedOhm: rated.low }).lowOhm;
+  const highOhm = coilBandOhm({ ratedOhm: rated.high }).highOhm + wireOhm;
+  return [
+    { label: 'shorted', low: 0, high: lowOhm, mood: 'bad' },
+    { label: 'healthy', low: lowOhm, high: highOhm + CONTACT_OK_OHM, mood: 'good' },
+    { label: 'unclear', low: highOhm + CONTACT_OK_OHM, high: highOhm + CONTACT_HIGH_OHM, mood: 'unsure' },
+    { label: 'bad contact', low: highOhm + CONTACT_HIGH_OHM, high: OPEN_RATIO * rated.high, mood: 'bad' },
+    { label: 'open', low: OPEN_RATIO * rated.high, high: Infinity, mood: 'bad' },
+  ];
+}
+
+const lessLeads = (values: Values, reading: string) =>
+  Math.max(0, (values[reading] ?? Infinity) - (values['leadsOhm'] ?? 0));
+const withLeads = (bands: readonly Band[], leadsOhm: number): readonly Band[] =>
+  bands.map((band) => ({ ...band, low: band.low === 0 ? 0 : band.low + leadsOhm, high: band.high + leadsOhm }));
+
+/** The rear speaker runs, from the plug of whatever drives them: wires, joints and coils in one reading. */
+export const runOhms = measurement<'ok' | 'high' | 'open' | 'low' | 'unclear'>({
+  id: 'run-ohms',
+  short: 'Rear speaker runs in ohms',
+  ask: 'Plug apart: how many ohms does each rear speaker run show?',
+  phone:
+    'Key off, rear speaker plug apart. Probes together: number? Then the two wires of the left speaker: number? And the right one?',
+  how: (s) => [
+    chosen(s.rig, 'rearFedBy') === 'amp'
+      ? 'Key off. Pull the rear speaker plug off the amplifier.'
+      : 'Key off. Open the plug of the rear loom and measure on the side toward the speakers.',
+    'Meter on ohms. Hold the probes together: that is your leads.',
+    'One probe on each wire of the left run, then the right run. “OL” is a reading too: type it.',
+    'Move the lids while you look at the number.',
+  ],
+  why: 'One reading from the driver’s end covers every wire, joint and coil on the way.',
+  tool: 'meter',
+  minutes: 5,
+  observes: ['run', 'speaker'],
+  cautions: ['ohms-dead', 'key-off'],
+  probes: { red: 'run-plus', black: 'run-minus' },
+  readings: { leadsOhm: LEADS_OHM, leftOhm: ohmReading('Rear left run'), rightOhm: ohmReading('Rear right run') },
+  bands: (reading, values, s) => (reading === 'leadsOhm' ? null : withLeads(runBands(s), values['leadsOhm'] ?? 0)),
+  judge: (values, s) => {
+    const bands = runBands(s);
+    const labels = ['leftOhm', 'rightOhm'].map((reading) => bandOf(bands, lessLeads(values, reading))?.label);
+    if (labels.includes('open')) return 'open';
+    if (labels.includes('shorted')) return 'low';
+    if (labels.includes('bad contact')) return 'high';
+    return labels.includes('unclear') ? 'unclear' : 'ok';
+  },
+  healthy: (values, s) => {
+    const [, healthy] = runBands(s);
+    const leads =
+      values['leadsOhm'] === undefined
+        ? 'after taking off your leads'
+        : `after taking off ${formatQuantity(values['leadsOhm'], 'Ω', 2)} for your leads`;
+    return `Healthy is ${formatRange(healthy?.low ?? 0, healthy?.high ?? 0, 'Ω')}, ${leads}. A tweeter behind a capacitor reads open and is healthy.`;
+  },
+  outcomes: { ok: 'healthy', high: 'a bad contact', open: 'open', low: 'shorted', unclear: 'between healthy and bad' },
+  article: 'read-a-coil-in-ohms',
+  givenUnder: ['rear-drive'],
+});
+
+function coilBands(situation: Situation): readonly Band[] {
+  const rated = estimate(situation.rig, 'rearRatedOhm');
+  const lowOhm = coilBandOhm({ ratedOhm: rated.low }).lowOhm;
+  const highOhm = coilBandOhm({ ratedOhm: rated.high }).highOhm;
+  return [
+    { label: 'shorted', low: 0, high: 0.85 * lowOhm, mood: 'bad' },
+    { label: 'healthy', low: 0.85 * lowOhm, high: 1.5 * highOhm, mood: 'good' },
+    { label: 'unclear', low: 1.5 * highOhm, high: OPEN_RATIO * rated.high, mood: 'unsure' },
+    { label: 'open', low: OPEN_RATIO * rated.high, high: Infinity, mood: 'bad' },
+  ];
+}
+
+/** The coil by itself, at the tabs of a silent speaker. */
+export const coilOhms = measurement<'ok' | 'open' | 'low' | 'unclear'>({
+  id: 'coil-ohms',
+  short: 'The coil by itself',
+  ask: 'At the silent speaker itself, one wire off: how many ohms does the coil show?',
+  phone: 'Grille off, pull one wire off the speaker. Probes on its two tabs: number?',
+  how: [
+    'Key off. Take the grille off and pull one wire off the speaker.',
+    'One probe on each tab. Mind the cone.',
+    'Take off what your probes read when held together.',
+  ],
+  why: 'The run is open. This tells whether the coil is, or the wire before it.',
+  tool: 'meter',
+  minutes: 8,
+  observes: ['speaker'],
+  cautions: ['ohms-dead', 'cone'],
+  probes: { red: 'speaker-plus', black: 'speaker-minus' },
+  readings: { leadsOhm: LEADS_OHM, coilOhm: ohmReading('Coil') },
+  bands: (reading, values, s) => (reading === 'coilOhm' ? withLeads(coilBands(s), values['leadsOhm'] ?? 0) : null),
+  judge: (values, s) => {
+    const label = bandOf(coilBands(s), lessLeads(values, 'coilOhm'))?.label;
+    return label === 'healthy' ? 'ok' : label === 'shorted' ? 'low' : label === 'open' ? 'open' : 'unclear';
+  },
+  healthy: (_, s) => {
+    const rated = estimate(s.rig, 'rearRatedOhm');
+    return `Healthy when cold is ${formatRange(coilBandOhm({ ratedOhm: rated.low }).lowOhm, coilBandOhm({ ratedOhm: rated.high }).highOhm, 'Ω')}. A hot coil reads up to half more.`;
+  },
+  outcomes: { ok: 'healthy', open: 'open', low: 'shorted', unclear: 'unclear' },
+  article: 'read-a-coil-in-ohms',
+});
+
+const CLEAR_OHM = 100e3;
+const TOUCHING_OHM = 100;
+
+/** Whether any rear speaker wire touches the frame. */
+export const wireToFrame = measurement<'clear' | 'shorted' | 'unclear'>({
+  id: 'wire-to-frame',
+  short: 'Speaker wires to the frame',
+  ask: 'Plug apart: what is the lowest reading from any rear speaker wire to the frame?',
+  phone:
+    'Key off, rear speaker plug apart. One probe on a bare bolt of the frame, the other on each wire in turn. What is the lowest number, or does it beep?',
+  how: [
+    'Key off, rear speaker plug apart.',
+    'One probe on bright bare metal of the frame, the other on each of the four wires.',
+    'Move lids, steering and seat. Type the lowest reading. “OL” is the good one.',
+  ],
+  why: 'A speaker wire on the frame shorts half of a bridge output to ground. The output then protects itself, or dies.',
+  tool: 'meter',
+  minutes: 6,
+  observes: ['run'],
+  cautions: ['ohms-dead', 'key-off'],
+  probes: { red: 'run-plus', black: 'frame' },
+  readings: { lowestOhm: ohmReading('Lowest of the four wires') },
+  bands: () => [
+    { label: 'touching', low: 0, high: TOUCHING_OHM, mood: 'bad' },
+    { label: 'unclear', low: TOUCHING_OHM, high: CLEAR_OHM, mood: 'unsure' },
+    { label: 'clear', low: CLEAR_OHM, high: Infinity, mood: 'good' },
+  ],
+  judge: (values) => {
+    const ohm = values['lowestOhm'] ?? Infinity;
+    return ohm < TOUCHING_OHM ? 'shorted' : ohm < CLEAR_OHM ? 'unclear' : 'clear';
+  },
+  healthy: () => 'Healthy is above 100 kΩ or OL on every wire. Below 100 Ω, or a beep, a wire touches.',
+  outcomes: { clear: 'clear of the frame', shorted: 'a wire touches the frame', unclear: 'unclear, perhaps damp' },
+});
+
+/** Where along an open run the open place is, at the docking plug. */
+export const runSplit = choice<'bike-side' | 'contacts' | 'lid-side' | 'no-plug'>({
+  id: 'run-split',
+  short: 'Where the run is open',
+  ask: 'Lid held still: from which side of the lid plug can you see the coil?',
+  phone:
+    'Measure at the lid plug. Plug apart, lid half: ohms? Then plug together, just before it on the bike side: ohms?',
+  how: [
+    'Key off. Lid plug apart, lid half: is the coil there?',
+    'Plug together, on the bike’s side close to the plug: is the coil there?',
+    'Keep the lid still for both.',
+  ],
+  why: 'Contacts, lid lead and bike loom look the same from the far end. Two readings at the plug split them.',
+  tool: 'meter',
+  minutes: 5,
+  observes: ['run', 'speaker'],
+  cautions: ['ohms-dead', 'key-off'],
+  options: {
+    'lid-side': 'Not even from the lid half',
+    contacts: 'From the lid half, but not through the plug',
+    'bike-side': 'Through the plug, but not from the far end',
+    'no-plug': 'There is no such plug',
+  },
+  outcomes: {
+    'lid-side': 'open in the lid',
+    contacts: 'open in the plug',
+    'bike-side': 'open in the bike’s loom',
+    'no-plug': 'no such plug',
+  },
+  givenUnder: ['run-ohms'],
+});

@@ -1,0 +1,113 @@
+import { formatQuantity, formatRange } from '../compute/quantity.ts';
+import { ampDriving, chosen } from '../rig/rig.ts';
+import { smallestDigitV } from './meter.ts';
+import { type Band, bandOf, measurement, type Reading, type Situation, type Values } from './step.ts';
+
+/** Rear over front at centred fader. Common practice, no published source. */
+const EQUAL_LOW_RATIO = 0.7;
+const EQUAL_HIGH_RATIO = 1.4;
+/** Below this share of the front nothing is coming out. Common practice, no published source. */
+const NOTHING_RATIO = 0.02;
+
+/** AC volts across a pair of the head unit can reach the peak of a clipped wave on an average-reading meter, no more. */
+export const UNIT_AC_POSSIBLE_V = [0, 16] as const;
+export const acReading = (label: string, optional = false): Reading => ({
+  label,
+  unit: 'V',
+  optional,
+  possible: UNIT_AC_POSSIBLE_V,
+  impossible:
+    'A head unit on a 12 V bike cannot give that across one pair. Is the meter on AC volts, and on the right range?',
+});
+
+/** The least reference reading that lets this meter tell "nothing" from "a little". */
+export function leastReferenceV(situation: Situation): number {
+  const digitV = smallestDigitV(situation.facts);
+  return digitV >= 0.1 ? 3 : digitV >= 0.01 ? 0.5 : 0.2;
+}
+
+/** Below this a reading counts as nothing: a fiftieth of the reference, but never less than the meter can see. */
+export const nothingBelowV = (referenceV: number, situation: Situation): number =>
+  Math.max(NOTHING_RATIO * referenceV, 1.5 * smallestDigitV(situation.facts));
+
+/** A refusal of readings taken with too little signal for this meter. */
+export function tooLittle(reading: string, valueV: number | undefined, situation: Situation) {
+  const leastV = leastReferenceV(situation);
+  if (valueV === undefined || valueV >= leastV) return null;
+  const digit = formatQuantity(smallestDigitV(situation.facts), 'V', 1);
+  return {
+    reading,
+    message: `Too little for a meter that shows ${digit}. Turn the volume up until this reads at least ${formatQuantity(leastV, 'V', 2)}, then take all readings again.`,
+  };
+}
+
+function rearBands(frontV: number, situation: Situation): readonly Band[] {
+  const nothingV = nothingBelowV(frontV, situation);
+  const [lowV, highV] = [EQUAL_LOW_RATIO * frontV, EQUAL_HIGH_RATIO * frontV];
+  return [
+    { label: 'nothing', low: 0, high: nothingV, mood: 'bad' },
+    { label: 'weak', low: nothingV, high: lowV, mood: 'unsure' },
+    { label: 'healthy', low: lowV, high: highV, mood: 'good' },
+    { label: 'louder than the front', low: highV, high: 2 * highV, mood: 'unsure' },
+  ];
+}
+
+const rearReadings = {
+  frontV: acReading('Front pair'),
+  leftV: acReading('Rear left pair'),
+  rightV: acReading('Rear right pair'),
+};
+const frontOf = (values: Values) => values['frontV'] ?? 0;
+
+function judgeRear(values: Values, situation: Situation): 'ok' | 'uneven' | 'none' | 'one-only' {
+  const bands = rearBands(frontOf(values), situation);
+  const labels = [values['leftV'], values['rightV']].map((valueV) => bandOf(bands, valueV ?? 0)?.label);
+  const silent = labels.filter((label) => label === 'nothing').length;
+  if (silent > 0) return silent === 2 ? 'none' : 'one-only';
+  return labels.every((label) => label === 'healthy') ? 'ok' : 'uneven';
+}
+
+/** The rear pairs of the head unit, judged against the front pair read in the same step, since nobody knows the volume. */
+export const rearPair = measurement<'ok' | 'uneven' | 'none' | 'one-only'>({
+  id: 'rear-pair',
+  short: 'Rear pairs at the head unit',
+  ask: 'What AC voltage is across the rear pairs at the head unit, next to the front pair?',
+  phone:
+    'Tone on, same volume step for all three. Meter on AC volts. Front pair first, then rear left, then rear right. Read me each number.',
+  how: (s) => [
+    'Tone controls flat, fader and balance in the middle.',
+    `Play the 400 Hz tone. Come up from zero until the front pair reads ${formatQuantity(leastReferenceV(s) * 2, 'V', 2)} or more. Leave the volume there.`,
+    'One probe on each wire of a pair, never from a wire to metal. Front, rear left, rear right.',
+    chosen(s.rig, 'rearFedBy') === 'amp'
+      ? 'The head unit’s plug is out of reach? Use the signal wires on the way to the amplifier.'
+      : 'The head unit’s plug is out of reach? Use any rear plug on the way, on the side toward the head unit.',
+  ],
+  why: 'Only a tone shows whether a channel is let through. Half the supply as DC stands on the wires of a channel that is switched off, too.',
+  tool: 'meter',
+  minutes: 8,
+  observes: ['settings', 'profile', 'unit', 'unit-leads'],
+  cautions: ['bridge', 'loud-tone'],
+  tones: ['400hz'],
+  probes: { red: 'unit-rear-plus', black: 'unit-rear-minus' },
+  readings: rearReadings,
+  unusable: (values, s) => tooLittle('frontV', values['frontV'], s),
+  bands: (reading, values, s) =>
+    reading === 'frontV' || values['frontV'] === undefined ? null : rearBands(frontOf(values), s),
+  judge: judgeRear,
+  healthy: (values) =>
+    values['frontV'] === undefined
+      ? `Healthy is ${EQUAL_LOW_RATIO} to ${EQUAL_HIGH_RATIO} of what the front pair reads.`
+      : `Healthy is ${formatRange(EQUAL_LOW_RATIO * frontOf(values), EQUAL_HIGH_RATIO * frontOf(values), 'V')}: the front reading times ${EQUAL_LOW_RATIO} to ${EQUAL_HIGH_RATIO}.`,
+  outcomes: {
+    ok: 'level with the front',
+    uneven: 'not level with the front',
+    none: 'nothing comes out',
+    'one-only': 'only one side',
+  },
+  article: 'measure-a-speaker-pair',
+  givenUnder: ['meter-digit'],
+  ifCannot: 'We look for a way round the meter.',
+});
+
+/** Whether the amplifier in question takes the head unit's own rear pairs, as far as anybody knows. */
+export const fedFromRear = (situation: Situation) => ampDriving(situation.rig, 'rear')?.fedFrom !== 'front';
