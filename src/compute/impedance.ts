@@ -61,6 +61,7 @@ export function lowestImpedanceOhm({ ratedOhm }: { ratedOhm: number }): number {
 }
 
 type Speakers = { ratedOhm: number; count: number; wiring: Wiring };
+type Run = { wireLengthM: number; wireSectionM2: number };
 
 /**
  * The rated ohms of `count` equal speakers on one channel: R / n side by side, n R in a row, R for one alone.
@@ -89,5 +90,3 @@ export function runBandOhm({ wireLengthM, wireSectionM2, ...speakers }: Speakers
   const wiresOhm = copperResistanceOhm({ lengthM: 2 * wireLengthM, sectionM2: wireSectionM2 });
   return { lowOhm: coil.lowOhm + wiresOhm, highOhm: coil.highOhm + wiresOhm };
 }
-
-type Run = { wireLengthM: number; wireSectionM2: number };
