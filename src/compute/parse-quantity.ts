@@ -24,7 +24,7 @@ export function parseQuantity(text: string, unit: Unit): ParsedQuantity {
   const [, sign = '', digits = '', exponent = '0', rest = ''] = NUMBER_THEN_REST.exec(plain) ?? [];
   const number = readDigits(digits.trim(), unit);
   if (!number.ok) return number;
-  if (/^[\d.,'+-]/.test(rest)) return refuse('not-a-number', `Type one number only, for example ${example}.`);
+  if (/^[\d.,'+/-]/.test(rest)) return refuse('not-a-number', `Type one number only, for example ${example}.`);
   const power = powerOfTen(rest, unit);
   if (power === undefined) return refuse('wrong-unit', wrongUnit(rest, unit));
 
