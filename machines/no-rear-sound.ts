@@ -1,0 +1,333 @@
+import { ampIn, ampOut, halfSupply } from '../src/steps/amp-volts.ts';
+import { deliveredWith, rearAmpInput, rearAmpTurnOn, rearDrive, rearRating, unitKind } from '../src/steps/build.ts';
+import {
+  ampLight,
+  ampSwitches,
+  contactsLook,
+  faderCentre,
+  fourCorners,
+  lidCheck,
+  rearControl,
+  rearHiss,
+  wakesWhenLoud,
+  wiggle,
+} from '../src/steps/by-ear.ts';
+import { lastChange, rearHistory } from '../src/steps/history.ts';
+import { metersDigit, toolsAtHand } from '../src/steps/meter.ts';
+import { coilOhms, runOhms, runSplit, wireToFrame } from '../src/steps/ohms.ts';
+import { rearPair } from '../src/steps/rear-volts.ts';
+import { popRun, popSpeaker, swapInputs, swapOutputs } from '../src/steps/swaps.ts';
+import {
+  ampChannelDead,
+  ampInputPlugOff,
+  ampInputTooLow,
+  ampOff,
+  ampProtecting,
+  channelModeWrong,
+  senseStarved,
+  turnOnModeWrong,
+} from '../src/verdicts/rear/amplifier.ts';
+import {
+  adapterGap,
+  profileReverted,
+  rearChannelsDisabled,
+  replacedUnitSetting,
+} from '../src/verdicts/rear/profile.ts';
+import {
+  coilOpen,
+  lidContactsDirty,
+  lidLeadBroken,
+  pairShorted,
+  rearPlugOff,
+  speakerWireOpen,
+  wireOnFrame,
+} from '../src/verdicts/rear/run.ts';
+import { faderOff, rearControlOff } from '../src/verdicts/rear/settings.ts';
+import { allHealthy, nothingPlays, oneSideSilent, shortList } from '../src/verdicts/rear/unfinished.ts';
+import { ask, claim, conclude, decide, flow } from './kit.ts';
+
+const onAmplifier = claim('the rear is driven by an amplifier', (f) => f.outcome('rear-drive') === 'amp');
+const replaced = claim('the head unit was replaced', (f) => f.outcome('unit-kind') === 'replaced');
+const meterHere = claim('a meter is at hand', (f) => f.outcome('tools-at-hand') === 'meter');
+const ampIsOff = claim('the amplifier’s lamp is off', (f) => f.outcome('amp-light') === 'off');
+const ampProtects = claim('the amplifier shows its fault lamp', (f) => f.outcome('amp-light') === 'fault');
+const ampIsAlive = claim(
+  'the amplifier was heard or seen to be on',
+  (f) => f.outcome('rear-hiss') === 'hiss' || f.outcome('amp-light') === 'normal',
+);
+const listens = claim('the amplifier listens to its inputs', (f) => f.outcome('rear-amp-turn-on') !== 'wire');
+const pushingCured = claim('pushing the plug home cured it', (f) => f.outcome('lid-check') === 'cured');
+const playedBefore = claim(
+  'the rear played before',
+  (f) => f.outcome('rear-history') === 'stopped' || f.outcome('rear-history') === 'comes-and-goes',
+);
+const workedOn = claim('somebody worked on the bike or its head unit since', (f) =>
+  ['workshop', 'reflash', 'unit', 'battery'].includes(f.outcome('last-change') ?? ''),
+);
+const rearPairRead = claim(
+  'the rear pairs were read and are level with the front',
+  (f) => f.outcome('rear-pair') === 'ok',
+);
+const outputRead = claim(
+  'the amplifier’s rear outputs were read and are healthy',
+  (f) => f.outcome('amp-out') === 'ok',
+);
+
+/** No sound from the rear: the front plays, the rear speakers do not. */
+export const noRearSound = flow('no-rear-sound', 'No sound from the rear', {
+  // What is fitted, and what happened before.
+  askUnit: ask(unitKind, { factory: 'askDrive', replaced: 'askDrive', cannot: 'askDrive' }),
+  askDrive: ask(rearDrive, { unit: 'askHistory', amp: 'askHistory', cannot: 'askHistory' }),
+  askHistory: ask(rearHistory, {
+    never: 'askLastChange',
+    stopped: 'askLastChange',
+    'comes-and-goes': 'askLastChange',
+    cannot: 'askLastChange',
+  }),
+  askLastChange: ask(lastChange, {
+    nothing: 'centreFader',
+    fitted: 'centreFader',
+    workshop: 'centreFader',
+    reflash: 'centreFader',
+    unit: 'centreFader',
+    opened: 'centreFader',
+    battery: 'centreFader',
+    cannot: 'centreFader',
+  }),
+
+  // Ears and eyes.
+  centreFader: ask(faderCentre, { cured: 'faderWasOff', 'no-change': 'turnRearUp', cannot: 'turnRearUp' }),
+  turnRearUp: ask(rearControl, {
+    cured: 'controlWasOff',
+    'no-change': 'listenAtCorners',
+    none: 'listenAtCorners',
+    cannot: 'listenAtCorners',
+  }),
+  listenAtCorners: ask(fourCorners, {
+    all: 'faderWasOff',
+    'no-rear': 'moveLids',
+    'one-corner': 'moveLids',
+    'one-side': 'oneSideIsSilent',
+    none: 'nothingPlaysAtAll',
+    cannot: 'moveLids',
+  }),
+  moveLids: ask(lidCheck, {
+    cured: 'lookAtContacts',
+    reacts: 'lookAtContacts',
+    'no-effect': 'afterLids',
+    'no-plug': 'afterLids',
+    cannot: 'afterLids',
+  }),
+  lookAtContacts: ask(contactsLook, {
+    apart: [{ when: pushingCured, to: 'plugWasOff' }, { to: 'contactsAreDirty' }],
+    film: 'contactsAreDirty',
+    clean: [{ when: pushingCured, to: 'plugWasOff' }, { to: 'lidLeadIsBroken' }],
+    cannot: [{ when: pushingCured, to: 'plugWasOff' }, { to: 'lidLeadIsBroken' }],
+  }),
+  afterLids: decide({ when: onAmplifier, to: 'listenForHiss' }, { to: 'askTools' }),
+  listenForHiss: ask(rearHiss, { hiss: 'readSelectors', silent: 'lookAtLamp', cannot: 'lookAtLamp' }),
+  lookAtLamp: ask(ampLight, { normal: 'readSelectors', off: 'askTurnOn', fault: 'askTools', cannot: 'readSelectors' }),
+
+  // An amplifier that stays off.
+  askTurnOn: ask(rearAmpTurnOn, { wire: 'readSelectors', signal: 'turnUp', dc: 'turnUp', cannot: 'turnUp' }),
+  turnUp: ask(wakesWhenLoud, { wakes: 'ampIsStarved', 'stays-off': 'readSelectors', cannot: 'readSelectors' }),
+
+  readSelectors: ask(ampSwitches, {
+    right: 'afterSelectors',
+    mode: [{ when: ampIsOff, to: 'afterSelectors' }, { to: 'selectorIsWrong' }],
+    range: [{ when: ampIsOff, to: 'afterSelectors' }, { to: 'gainIsTooLow' }],
+    'turn-on': [{ when: ampIsOff, to: 'turnOnIsWrong' }, { to: 'afterSelectors' }],
+    cannot: 'afterSelectors',
+  }),
+  // One that listens on silent rear wires sleeps for a good reason: the head unit is asked first.
+  afterSelectors: decide(
+    {
+      when: claim('it is off and does not listen', (f) => ampIsOff.holds(f) && !listens.holds(f)),
+      to: 'ampHasNoPower',
+    },
+    { to: 'askTools' },
+  ),
+
+  // Readings, from the middle of the chain outwards.
+  askTools: ask(toolsAtHand, {
+    meter: [{ when: ampProtects, to: 'measureToFrame' }, { to: 'askMeter' }],
+    none: [
+      { when: ampProtects, to: 'ampProtectsItself' },
+      { when: ampIsOff, to: 'ampHasNoPower' },
+      { to: 'withoutMeter' },
+    ],
+    cannot: [
+      { when: ampProtects, to: 'ampProtectsItself' },
+      { when: ampIsOff, to: 'ampHasNoPower' },
+      { to: 'withoutMeter' },
+    ],
+  }),
+  askMeter: ask(metersDigit, {
+    '0.001': 'measureRearPair',
+    '0.01': 'measureRearPair',
+    '0.1': 'measureRearPair',
+    cannot: 'measureRearPair',
+  }),
+  measureRearPair: ask(rearPair, {
+    none: 'whyTheUnitIsSilent',
+    uneven: 'faderWasOff',
+    'one-only': 'oneSideIsSilent',
+    ok: 'afterTheUnit',
+    cannot: 'afterTheUnit',
+  }),
+  afterTheUnit: decide(
+    { when: ampIsOff, to: 'ampHasNoPower' },
+    { when: onAmplifier, to: 'measureAmpIn' },
+    { to: 'askRating' },
+  ),
+
+  measureAmpIn: ask(ampIn, {
+    ok: 'askAmpInput',
+    low: 'whyNothingArrives',
+    none: 'whyNothingArrives',
+    cannot: 'askAmpInput',
+  }),
+  whyNothingArrives: decide({ when: replaced, to: 'measureHalfSupply' }, { to: 'inputPlugIsOff' }),
+  measureHalfSupply: ask(halfSupply, {
+    zero: 'adapterHasAGap',
+    half: 'inputPlugIsOff',
+    'one-odd': 'inputPlugIsOff',
+    cannot: 'inputPlugIsOff',
+  }),
+  askAmpInput: ask(rearAmpInput, { speaker: 'measureAmpOut', line: 'measureAmpOut', cannot: 'measureAmpOut' }),
+  measureAmpOut: ask(ampOut, {
+    none: [{ when: ampIsAlive, to: 'ampChannelIsDead' }, { to: 'ampHasNoPower' }],
+    low: 'gainIsTooLow',
+    ok: 'askRating',
+    cannot: 'swapOutputPlugs',
+  }),
+  swapOutputPlugs: ask(swapOutputs, { plays: 'ampChannelIsDead', silent: 'askRating', cannot: 'askRating' }),
+
+  askRating: ask(rearRating, { '2': 'measureRun', '4': 'measureRun', '8': 'measureRun', cannot: 'measureRun' }),
+  measureRun: ask(runOhms, {
+    open: 'measureCoil',
+    high: 'contactsAreDirty',
+    low: 'pairIsShorted',
+    unclear: 'contactsAreDirty',
+    ok: 'runIsHealthy',
+    cannot: 'tryCellOnRun',
+  }),
+  measureCoil: ask(coilOhms, {
+    open: 'coilIsOpen',
+    low: 'pairIsShorted',
+    ok: 'splitRun',
+    unclear: 'splitRun',
+    cannot: 'tryCellOnSpeaker',
+  }),
+  splitRun: ask(runSplit, {
+    'lid-side': 'lidLeadIsBroken',
+    contacts: 'contactsAreDirty',
+    'bike-side': 'wireIsOpen',
+    'no-plug': 'wireIsOpen',
+    cannot: 'shortListIsLeft',
+  }),
+  runIsHealthy: decide(
+    {
+      when: claim(
+        'the rear is on an amplifier whose outputs are healthy',
+        (f) => onAmplifier.holds(f) && outputRead.holds(f),
+      ),
+      to: 'everythingIsHealthy',
+    },
+    { when: onAmplifier, to: 'swapInputPlugs' },
+    { when: rearPairRead, to: 'everythingIsHealthy' },
+    { to: 'whyTheUnitIsSilent' },
+  ),
+
+  // The head unit lets nothing out: which of the reasons is decided by what is fitted and what happened before.
+  whyTheUnitIsSilent: decide(
+    { when: replaced, to: 'replacedUnitIsSet' },
+    {
+      when: claim(
+        'it played before and nobody worked on it',
+        (f) => playedBefore.holds(f) && !workedOn.holds(f) && meterHere.holds(f),
+      ),
+      to: 'measureToFrame',
+    },
+    { when: playedBefore, to: 'profileIsReverted' },
+    { to: 'askDelivered' },
+  ),
+  askDelivered: ask(deliveredWith, { two: 'rearIsDisabled', four: 'profileIsReverted', cannot: 'rearIsDisabled' }),
+  measureToFrame: ask(wireToFrame, {
+    shorted: 'wireIsOnFrame',
+    clear: [{ when: ampProtects, to: 'askRatingAtFault' }, { to: 'profileIsReverted' }],
+    unclear: [{ when: ampProtects, to: 'askRatingAtFault' }, { to: 'profileIsReverted' }],
+    cannot: [{ when: ampProtects, to: 'ampProtectsItself' }, { to: 'profileIsReverted' }],
+  }),
+  askRatingAtFault: ask(rearRating, {
+    '2': 'measureRunAtFault',
+    '4': 'measureRunAtFault',
+    '8': 'measureRunAtFault',
+    cannot: 'measureRunAtFault',
+  }),
+  measureRunAtFault: ask(runOhms, {
+    low: 'pairIsShorted',
+    open: 'ampProtectsItself',
+    high: 'ampProtectsItself',
+    unclear: 'ampProtectsItself',
+    ok: 'ampProtectsItself',
+    cannot: 'ampProtectsItself',
+  }),
+
+  // Ways round the meter.
+  withoutMeter: decide({ when: onAmplifier, to: 'swapInputPlugs' }, { to: 'tryCellOnRun' }),
+  swapInputPlugs: ask(swapInputs, { plays: 'wiggleBeforeAmp', silent: 'swapOutputPlugsByEar', cannot: 'tryCellOnRun' }),
+  wiggleBeforeAmp: ask(wiggle, {
+    'amp-input': 'inputPlugIsOff',
+    'rear-run': 'shortListIsLeft',
+    'amp-supply': 'whyTheUnitIsSilent',
+    'no-effect': 'whyTheUnitIsSilent',
+    cannot: 'whyTheUnitIsSilent',
+  }),
+  swapOutputPlugsByEar: ask(swapOutputs, { plays: 'ampChannelIsDead', silent: 'tryCellOnRun', cannot: 'tryCellOnRun' }),
+  tryCellOnRun: ask(popRun, {
+    moves: [
+      { when: onAmplifier, to: 'wiggleEverything' },
+      { when: rearPairRead, to: 'wiggleEverything' },
+      { to: 'whyTheUnitIsSilent' },
+    ],
+    dead: 'tryCellOnSpeaker',
+    cannot: 'wiggleEverything',
+  }),
+  tryCellOnSpeaker: ask(popSpeaker, { dead: 'coilIsOpen', moves: 'splitRunByEye', cannot: 'wiggleEverything' }),
+  splitRunByEye: decide({ when: meterHere, to: 'splitRun' }, { to: 'wireIsOpen' }),
+  wiggleEverything: ask(wiggle, {
+    'amp-input': 'inputPlugIsOff',
+    'rear-run': 'wireIsOpen',
+    'amp-supply': [{ when: onAmplifier, to: 'ampHasNoPower' }, { to: 'shortListIsLeft' }],
+    'no-effect': 'shortListIsLeft',
+    cannot: 'shortListIsLeft',
+  }),
+
+  // Verdicts.
+  faderWasOff: conclude(faderOff),
+  controlWasOff: conclude(rearControlOff),
+  rearIsDisabled: conclude(rearChannelsDisabled),
+  profileIsReverted: conclude(profileReverted),
+  replacedUnitIsSet: conclude(replacedUnitSetting),
+  adapterHasAGap: conclude(adapterGap),
+  inputPlugIsOff: conclude(ampInputPlugOff),
+  selectorIsWrong: conclude(channelModeWrong),
+  turnOnIsWrong: conclude(turnOnModeWrong),
+  ampIsStarved: conclude(senseStarved),
+  ampHasNoPower: conclude(ampOff),
+  ampProtectsItself: conclude(ampProtecting),
+  gainIsTooLow: conclude(ampInputTooLow),
+  ampChannelIsDead: conclude(ampChannelDead),
+  plugWasOff: conclude(rearPlugOff),
+  contactsAreDirty: conclude(lidContactsDirty),
+  lidLeadIsBroken: conclude(lidLeadBroken),
+  wireIsOpen: conclude(speakerWireOpen),
+  coilIsOpen: conclude(coilOpen),
+  wireIsOnFrame: conclude(wireOnFrame),
+  pairIsShorted: conclude(pairShorted),
+  everythingIsHealthy: conclude(allHealthy),
+  nothingPlaysAtAll: conclude(nothingPlays),
+  oneSideIsSilent: conclude(oneSideSilent),
+  shortListIsLeft: conclude(shortList),
+});

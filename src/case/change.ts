@@ -1,0 +1,31 @@
+import type { Answer } from '../steps/step.ts';
+import type { Case, CaseEvent } from './events.ts';
+import type { Standing } from './replay.ts';
+
+/** The ways a case grows. Each gives a new case; the old one stays as it was. */
+
+const add = (it: Case, event: CaseEvent): Case => ({ ...it, events: [...it.events, event] });
+
+export const answered = (it: Case, step: string, answer: Answer): Case => add(it, { type: 'answer', step, answer });
+export const revised = (it: Case, step: string, answer: Answer): Case => add(it, { type: 'revise', step, answer });
+export const repaired = (it: Case, verdict: string): Case => add(it, { type: 'repair', verdict });
+export const cured = (it: Case, verdict: string): Case => add(it, { type: 'cured', verdict });
+export const noted = (it: Case, text: string): Case => add(it, { type: 'note', text });
+
+/** Back drops the last event. The bike that the case began with is not an event to go back over. */
+export const back = (it: Case): Case => ({ ...it, events: it.events.slice(0, -1) });
+export const canGoBack = (it: Case): boolean => it.events.at(-1) !== undefined && it.events.at(-1)?.type !== 'rig';
+
+/**
+ * The case handed over to another flow: the bike and every fact that still holds, as a fresh list. Repairs done before
+ * have already taken their stale facts away.
+ */
+export const handedOver = (standing: Standing, flow: string): Case => ({
+  flow,
+  events: [
+    { type: 'rig', rig: standing.rig },
+    ...Object.entries(standing.facts).map(([step, answer]) => ({ type: 'answer' as const, step, answer })),
+    ...standing.notes.map((text) => ({ type: 'note' as const, text })),
+    { type: 'handOver', flow },
+  ],
+});

@@ -1,0 +1,41 @@
+import { formatQuantity, formatRange } from '../compute/quantity.ts';
+import { AMP_FIELDS, BIKE_FIELDS, type Field } from '../rig/fields.ts';
+import type { KnownAmp, Rig } from '../rig/rig.ts';
+import type { Findings } from '../steps/outcome.ts';
+import type { Verdict } from './verdict.ts';
+
+type Fields = Readonly<Record<string, Field>>;
+
+const inWords = (field: Field, where: string): string => {
+  if (field.kind === 'choice')
+    return `${field.label}${where}: ${field.options[field.typical]?.toLowerCase() ?? field.typical}`;
+  const [low, high] = field.usual.map((value) => value / field.siPerTyped) as [number, number];
+  const typical = formatQuantity(field.typical / field.siPerTyped, field.unit, 3);
+  return `${field.label}${where}: ${typical} (usual ${formatRange(low, high, field.unit)})`;
+};
+
+/** A stand-in that notes every field that is looked at and not known. */
+const watched = <T extends object>(known: T, fields: Fields, where: string, noted: Map<string, string>): T =>
+  new Proxy(known, {
+    get(target, key, receiver) {
+      const value: unknown = Reflect.get(target, key, receiver);
+      const field = typeof key === 'string' && Object.hasOwn(fields, key) ? fields[key] : undefined;
+      if (value === undefined && field) noted.set(`${where}${String(key)}`, inWords(field, where));
+      return value;
+    },
+  });
+
+/**
+ * The values of the bike that a remedy was worked out with and nobody knows. Found by watching what the computation
+ * looks at, so a verdict cannot forget to say it.
+ */
+export function assumedFor(verdict: Verdict, findings: Findings): readonly string[] {
+  const noted = new Map<string, string>();
+  const { amps } = findings.rig;
+  const watchedAmps = amps?.map(
+    (amp, i): KnownAmp => watched(amp, AMP_FIELDS, amps.length > 1 ? `, amplifier ${i + 1}` : '', noted),
+  );
+  const rig: Rig = watchedAmps ? { ...findings.rig, amps: watchedAmps } : findings.rig;
+  verdict.remedy({ ...findings, rig: watched(rig, BIKE_FIELDS, '', noted) });
+  return [...noted.values()];
+}

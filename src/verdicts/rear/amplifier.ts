@@ -1,0 +1,313 @@
+import { ampCurrentA, DENSE_MUSIC_AVERAGE_RATIO } from '../../compute/amp-current.ts';
+import { GAIN_MARGIN_RATIO, gainTargetV } from '../../compute/gain.ts';
+import { formatQuantity } from '../../compute/quantity.ts';
+import { copperResistanceOhm, dropV } from '../../compute/wire.ts';
+import { ampDriving, ampEstimate, estimate } from '../../rig/rig.ts';
+import { expectedGainRatio } from '../../steps/amp-volts.ts';
+import type { Findings } from '../../steps/outcome.ts';
+import type { RemedyNumber, Verdict } from '../verdict.ts';
+import { AMP_REPAIRER, DEALER_OR_SPECIALIST, FITTER, YOURSELF, YOURSELF_OR_FITTER } from '../who.ts';
+
+/** Faults at the amplifier that drives the rear: its inputs, its knobs, its supply, itself. */
+
+const rearAmp = (f: Findings) => ampDriving(f.rig, 'rear') ?? {};
+
+function gainNumbers(f: Findings): readonly RemedyNumber[] {
+  const [powerW, loadOhm] = [ampEstimate(rearAmp(f), 'powerW').value, ampEstimate(rearAmp(f), 'ratedOhm').value];
+  return [
+    {
+      label: `Output to set, ${formatQuantity(powerW, 'W')} into ${formatQuantity(loadOhm, 'Ω')}`,
+      value: formatQuantity(gainTargetV({ powerW, loadOhm }), 'V'),
+    },
+    {
+      label: 'The same with a margin',
+      value: formatQuantity(gainTargetV({ powerW, loadOhm, marginRatio: GAIN_MARGIN_RATIO }), 'V'),
+    },
+    { label: 'Volts out over volts in', value: `about ${expectedGainRatio(f).toFixed(1)} times` },
+  ];
+}
+
+/** A switching amplifier turns about this share of its supply into output. From memory, no published source. */
+const EFFICIENCY_RATIO = 0.72;
+
+function supplyNumbers(f: Findings): readonly RemedyNumber[] {
+  const amp = rearAmp(f);
+  const supplyV = estimate(f.rig, 'supplyRunningV').value;
+  const currentA = ampCurrentA({
+    powerW: ampEstimate(amp, 'powerW').value,
+    channels: amp.drives === 'both' ? 4 : 2,
+    efficiencyRatio: EFFICIENCY_RATIO,
+    supplyV,
+    averageRatio: DENSE_MUSIC_AVERAGE_RATIO,
+  });
+  const resistanceOhm = copperResistanceOhm({
+    lengthM: ampEstimate(amp, 'plusLeadM').value,
+    sectionM2: ampEstimate(amp, 'plusLeadM2').value,
+  });
+  return [
+    { label: 'Current with dense loud music', value: formatQuantity(currentA, 'A', 2) },
+    {
+      label: 'Lost in the plus lead at that current',
+      value: formatQuantity(dropV({ currentA, resistanceOhm }), 'V', 2),
+    },
+    { label: 'Main fuse, at most', value: formatQuantity(ampEstimate(amp, 'mainFuseA').value, 'A') },
+    {
+      label: 'Remote terminal when on',
+      value: `above ${formatQuantity(estimate(f.rig, 'supplyOffV').value - 1, 'V', 3)}`,
+    },
+  ];
+}
+
+export const ampInputPlugOff: Verdict = {
+  id: 'amp-input-plug-off',
+  title: 'The signal plug at the amplifier is not home',
+  faults: ['amp-input-plug-off'],
+  evidence: ['amp-in', 'rear-pair', 'half-supply', 'wiggle', 'rear-hiss', 'swap-inputs'],
+  mends: ['unit-leads'],
+  remedy: (f) => {
+    const proved = f.outcome('amp-in') === 'none' || f.outcome('wiggle') === 'amp-input';
+    return {
+      what: 'The rear signal leaves the head unit and does not arrive at the amplifier: its signal plug is not home, or a joint before it is bad.',
+      certainty: proved ? 'proved' : 'likely',
+      howSure: proved ? 'It was seen to be lost between the two.' : 'Part of it is lost between the two.',
+      numbers: [{ label: 'Healthy at the input', value: '0.85 to 1.15 of what leaves the head unit' }],
+      fix: [
+        'Key off. Pull the signal plug, look at its pins, push it home until it locks.',
+        'Follow the lead to the head unit: crimps, taps, joints.',
+        'Tie the loom so that nothing pulls.',
+      ],
+      tools: 'None, or a crimp tool',
+      minutes: 15,
+      who: YOURSELF_OR_FITTER,
+      notBuy: ['A reflash or an amplifier: the signal is there and the amplifier was not asked yet.'],
+      cautions: ['key-off', 'bridge'],
+      proof: 'Same 400 Hz tone: both rear inputs read 0.85 to 1.15 of the rear pair at the head unit.',
+    };
+  },
+};
+
+export const channelModeWrong: Verdict = {
+  id: 'channel-mode-wrong',
+  title: 'The amplifier’s input selector does not fit its wiring',
+  faults: ['channel-mode-wrong'],
+  evidence: ['amp-switches', 'rear-hiss', 'amp-light'],
+  mends: ['amp'],
+  remedy: (f) => ({
+    what: 'The amplifier takes its rear channels from inputs that are not wired.',
+    certainty: 'proved',
+    howSure: 'Its input selector stands on another number of inputs than there are.',
+    numbers: gainNumbers(f),
+    fix: [
+      'Key off.',
+      'Set the input selector to the number of pairs that are plugged in.',
+      'With only the front pair plugged in, the fader has no say afterwards. That is wiring, not a fault.',
+    ],
+    tools: 'Small screwdriver',
+    minutes: 5,
+    who: YOURSELF,
+    notBuy: ['Speakers, an amplifier or a reflash.'],
+    cautions: ['key-off', 'loud-tone'],
+    proof: 'The rear plays. With a meter: all outputs carry the 400 Hz tone within 10 % of each other.',
+  }),
+};
+
+export const turnOnModeWrong: Verdict = {
+  id: 'turn-on-mode-wrong',
+  title: 'The amplifier’s turn-on selector does not fit its wiring',
+  faults: ['turn-on-mode-wrong'],
+  evidence: ['amp-light', 'amp-switches', 'rear-amp-turn-on'],
+  mends: ['amp'],
+  article: 'amplifiers-that-listen',
+  remedy: () => ({
+    what: 'The amplifier waits for a turn-on signal of a kind that is not wired.',
+    certainty: 'proved',
+    howSure: 'It stays off, and its turn-on selector stands on the other kind.',
+    numbers: [],
+    fix: ['Key off.', 'Set the selector to wire where there is a remote wire, to sensing where there is none.'],
+    tools: 'Small screwdriver',
+    minutes: 5,
+    who: YOURSELF,
+    notBuy: ['An amplifier, a fuse or a reflash.'],
+    cautions: ['key-off'],
+    proof: 'The amplifier starts and stops with the key, twice in a row.',
+  }),
+};
+
+export const ampInputTooLow: Verdict = {
+  id: 'amp-input-too-low',
+  title: 'The amplifier’s range or gain does not fit what comes in',
+  faults: ['amp-input-too-low'],
+  evidence: ['amp-switches', 'amp-in', 'amp-out'],
+  mends: ['amp'],
+  remedy: (f) => ({
+    what: 'The signal arrives, and the amplifier makes too little of it: wrong range, or the gain at its lowest.',
+    certainty: f.outcome('amp-out') === 'low' ? 'proved' : 'likely',
+    howSure:
+      f.outcome('amp-out') === 'low'
+        ? 'Input healthy, output far under what this amplifier should give.'
+        : 'Its range or gain does not fit what is plugged in.',
+    numbers: gainNumbers(f),
+    fix: [
+      'Key off, speakers off the amplifier.',
+      'Set the range to what comes in: speaker level or line level.',
+      'Set the gain with the 400 Hz tone: head unit one step under its loudest clean one, output at the figure above.',
+      'Key off, speakers on.',
+    ],
+    tools: 'Meter, small screwdriver',
+    minutes: 20,
+    who: YOURSELF_OR_FITTER,
+    notBuy: ['A stronger amplifier: this one was not asked to play.'],
+    cautions: ['amp-output', 'key-off', 'loud-tone'],
+    proof: 'Output at the figure above, both rear channels within 10 %.',
+  }),
+};
+
+export const ampChannelDead: Verdict = {
+  id: 'amp-channel-dead',
+  title: 'The amplifier’s rear channels are dead',
+  faults: ['amp-channel-dead'],
+  evidence: ['amp-light', 'rear-hiss', 'amp-in', 'amp-out', 'swap-outputs', 'swap-inputs'],
+  mends: ['amp'],
+  remedy: (f) => ({
+    what: 'The amplifier is on and gets its signal, and its rear outputs give nothing.',
+    certainty: f.outcome('amp-out') === 'none' || f.outcome('swap-outputs') === 'plays' ? 'proved' : 'likely',
+    howSure:
+      f.outcome('amp-out') === 'none'
+        ? 'Signal at the input, none at the output.'
+        : 'The rear speakers play on another output of the same amplifier.',
+    numbers: gainNumbers(f),
+    fix: [
+      'Check the run for a short before anything else goes on those outputs: that is what kills them.',
+      'Use a spare channel until it is repaired.',
+      'Have the amplifier repaired, or replace it.',
+    ],
+    tools: 'Meter',
+    minutes: 30,
+    who: AMP_REPAIRER,
+    notBuy: ['A reflash: the signal is there.', 'Speakers: they were not the trouble.'],
+    cautions: ['short-suspected', 'key-off', 'hot'],
+    proof: 'All outputs within 10 % of each other with the 400 Hz tone.',
+  }),
+};
+
+export const senseStarved: Verdict = {
+  id: 'sense-starved-by-profile',
+  title: 'The amplifier listens, and too little reaches it',
+  faults: ['sense-starved-by-profile'],
+  evidence: ['rear-amp-turn-on', 'amp-light', 'wakes-when-loud', 'last-change'],
+  mends: ['profile', 'amp-supply'],
+  article: 'amplifiers-that-listen',
+  remedy: (f) => {
+    const reflashed = f.outcome('last-change') === 'reflash';
+    return {
+      what: 'This amplifier wakes by what it hears on its inputs, and too little reaches it.',
+      certainty: reflashed ? 'proved' : 'likely',
+      howSure: reflashed
+        ? 'It slept from the reflash on, and wakes only when turned up.'
+        : 'It wakes only when turned up: its wiring and supply are good.',
+      background:
+        'A reflash for amplifiers lowers the output by about 7 dB and takes the bass boost out. An amplifier made for the unaltered output may then never wake. Its papers name the threshold.',
+      numbers: [
+        {
+          label: 'An amplified profile lowers the output by',
+          value: formatQuantity(estimate(f.rig, 'loweredByDb').value, 'dB', 2),
+        },
+      ],
+      fix: [
+        'Has it a remote terminal? Switch it by a wire from a switched feed, 1 A fuse, and set its selector to wire.',
+        'Has it none, or was it made for the unaltered output? Have the head unit put back to the unaltered level.',
+      ],
+      tools: 'Crimp tool, or a dealer’s or specialist’s tool',
+      minutes: 60,
+      who: `The wire: ${FITTER.toLowerCase()} The profile: ${DEALER_OR_SPECIALIST.toLowerCase()}`,
+      notBuy: ['A new amplifier: this one works.', 'Another reflash “for amplifiers”: that is what put it to sleep.'],
+      cautions: ['back-to-full', 'minus-first', 'fuse'],
+      proof: 'It wakes within 3 seconds at ordinary listening level and stays awake for 10 minutes.',
+      ...(reflashed
+        ? {}
+        : {
+            mayAlsoBe: [
+              {
+                what: 'A weak contact in its power or ground',
+                split: 'Measure plus to ground at the amplifier while it tries to start: within 0.5 V of the battery.',
+              },
+            ],
+          }),
+    };
+  },
+};
+
+export const ampOff: Verdict = {
+  id: 'amp-off',
+  title: 'The amplifier has no power or no turn-on',
+  faults: ['main-fuse-open', 'remote-wire-open', 'remote-source-dead', 'amp-ground-open', 'amp-dead'],
+  evidence: ['amp-light', 'rear-amp-turn-on', 'amp-switches', 'rear-pair', 'wakes-when-loud', 'wiggle'],
+  mends: ['amp-supply', 'amp'],
+  article: 'amplifiers-that-listen',
+  remedy: (f) => ({
+    what: 'The amplifier that drives the rear stays off: its supply, its ground, its turn-on, or itself.',
+    certainty: 'short list',
+    howSure:
+      'The lamp is off, and nothing before the amplifier was found guilty. The readings below tell which of them it is.',
+    numbers: supplyNumbers(f),
+    fix: [
+      'Black probe on the battery minus post for all three readings. Amplifier plus: battery voltage? No: main fuse or lead.',
+      'Remote terminal with the head unit on: within 1 V of the battery? No: wire, or the point it was tapped from.',
+      'Amplifier ground terminal: below 0.15 V? No: ground open.',
+      'All three right and still off: the amplifier itself.',
+    ],
+    tools: 'Meter, spare fuse of the same rating',
+    minutes: 10,
+    who: YOURSELF_OR_FITTER,
+    notBuy: ['An amplifier before these three readings.', 'A reflash: it does not switch an amplifier on.'],
+    cautions: ['minus-first', 'fuse', 'hot'],
+    proof: 'The lamp lights, and the amplifier starts and stops with the head unit ten times in a row.',
+    mayAlsoBe: [
+      {
+        what: 'Main fuse open',
+        split:
+          'Across the fuse holder: battery voltage means open, nearly nothing means whole. Find the cause before a new one.',
+      },
+      {
+        what: 'Remote wire open, or its source dead',
+        split: '12 V at its other end: the wire. None there either: the source.',
+      },
+      { what: 'Ground open', split: 'Amplifier ground against battery minus: near battery voltage means open.' },
+      { what: 'Amplifier dead', split: 'Plus, ground and remote all right at its own terminals, and still off.' },
+    ],
+  }),
+};
+
+export const ampProtecting: Verdict = {
+  id: 'amp-protecting',
+  title: 'The amplifier protects itself',
+  faults: [],
+  evidence: ['amp-light', 'wire-to-frame', 'lid-check'],
+  mends: ['amp', 'run', 'speaker', 'amp-supply'],
+  remedy: () => ({
+    what: 'The amplifier shows its fault lamp: it has switched itself off to protect itself.',
+    certainty: 'short list',
+    howSure: 'The fault lamp says that it has supply and turn-on. What it protects itself from is still open.',
+    numbers: [
+      { label: 'DC across an output, healthy', value: 'below 0.05 V' },
+      { label: 'Run, healthy', value: 'coil plus wires, none to the frame' },
+    ],
+    fix: [
+      'Key off, all speakers off the amplifier, key on: lamp normal now? Then it is a run or a coil: plug them in one at a time, key off between.',
+      'Lamp still on and the case hot: let it cool for half an hour.',
+      'Lamp still on and cold: the amplifier itself.',
+    ],
+    tools: 'None to begin with',
+    minutes: 15,
+    who: YOURSELF_OR_FITTER,
+    notBuy: ['An amplifier before the speakers were off it once.', 'A reflash.'],
+    cautions: ['hot', 'key-off', 'bridge'],
+    proof: 'Lamp normal with all speakers plugged in, and for 30 minutes at the volume that tripped it.',
+    mayAlsoBe: [
+      { what: 'A rear speaker wire on the frame', split: 'Plug apart, key off: each wire to the frame above 100 kΩ?' },
+      { what: 'A shorted run or coil', split: 'Plug apart, key off: the run reads coil plus wires?' },
+      { what: 'Heat', split: 'Comes back by itself after minutes.' },
+      { what: 'DC at its output', split: 'Speakers off, music paused: below 0.05 V across each output?' },
+    ],
+  }),
+};

@@ -1,0 +1,182 @@
+import { ampDriving } from '../../rig/rig.ts';
+import type { Findings } from '../../steps/outcome.ts';
+import { amplifiedInstead, fullLevel, written } from '../levels.ts';
+import type { Remedy, RemedyNumber, Verdict } from '../verdict.ts';
+import { DEALER_OR_SPECIALIST, FITTER, YOURSELF } from '../who.ts';
+
+/** Faults in what the head unit lets out, whatever hangs on it. */
+
+const silent = (f: Findings) => f.outcome('rear-pair') === 'none';
+const sureness = (f: Findings, history: boolean) => (silent(f) && history ? ('proved' as const) : ('likely' as const));
+
+const PROOF = 'Same 400 Hz tone, fader in the middle: the rear pair reads 0.7 to 1.4 of the front pair.';
+
+const whySure = (f: Findings, because: string) =>
+  silent(f)
+    ? `The rear pairs carry nothing while the front pair plays. ${because}`
+    : `Everything after the head unit was found healthy. ${because}`;
+
+/** The rows of an enabled rear pair: on the unit it plays at full level, on an amplifier it only carries the signal. */
+const rearOnNumbers = (f: Findings): readonly RemedyNumber[] => {
+  const { rig } = f;
+  const front = { label: 'Front output, clean, per channel', value: written(fullLevel(rig, 'front')) };
+  if (ampDriving(rig, 'rear')) return [front];
+  const after = { label: 'Rear output after the change', value: written(fullLevel(rig, 'rear')) };
+  return [front, after, ...amplifiedInstead(rig, 'rear')];
+};
+
+function enableRear(
+  f: Findings,
+): Pick<Remedy, 'numbers' | 'fix' | 'tools' | 'minutes' | 'who' | 'notBuy' | 'ifDoneAnyway' | 'cautions' | 'proof'> {
+  const amp = ampDriving(f.rig, 'rear');
+  return {
+    numbers: rearOnNumbers(f),
+    fix: [
+      amp
+        ? 'Ask for the rear channels to be enabled. Whether the level should be lowered for the amplifier too is a question of its own: the plan “Does it need a reflash at all?” answers it.'
+        : 'Ask for the rear channels to be enabled, and for nothing else to be changed.',
+      'Bring the bike with the rear speakers plugged in.',
+      'Have the work order say what the setting does: rear on, level full, bass as before.',
+    ],
+    tools: 'A dealer’s or a specialist’s tool',
+    minutes: 30,
+    who: DEALER_OR_SPECIALIST,
+    notBuy: amp
+      ? ['A new amplifier or new speakers: nothing reaches them yet.']
+      : [
+          'An amplified profile: without an amplifier it only makes the bike quieter.',
+          'An amplifier just to get the rear to play: the head unit drives it.',
+        ],
+    ...(amp
+      ? {}
+      : {
+          ifDoneAnyway:
+            'With an amplified profile and no amplifier the rear plays, but everything has about one fifth of the power and the bass boost is gone.',
+        }),
+    cautions: amp ? ['set-gain-again', 'warranty'] : ['warranty', 'bridge'],
+    proof: PROOF,
+  };
+}
+
+export const rearChannelsDisabled: Verdict = {
+  id: 'rear-channels-disabled',
+  title: 'The rear channels are switched off in the head unit',
+  faults: ['rear-channels-disabled'],
+  evidence: [
+    'rear-pair',
+    'rear-history',
+    'delivered-with',
+    'unit-kind',
+    'swap-inputs',
+    'pop-run',
+    'run-ohms',
+    'fader-centre',
+  ],
+  mends: ['profile'],
+  article: 'what-a-reflash-is',
+  remedy: (f) => ({
+    what: 'The rear channels are switched off in the head unit.',
+    certainty: sureness(f, f.outcome('rear-history') === 'never' && f.outcome('delivered-with') === 'two'),
+    howSure: whySure(f, 'A bike built with front speakers only is delivered like this.'),
+    background:
+      'Nothing is broken. The outputs and the wires are there; the stored settings keep them silent. Half the supply as DC on the rear wires proves nothing about it.',
+    ...enableRear(f),
+  }),
+};
+
+export const profileReverted: Verdict = {
+  id: 'profile-reverted',
+  title: 'The head unit is back on a profile without rear channels',
+  faults: ['profile-reverted'],
+  evidence: [
+    'rear-pair',
+    'rear-history',
+    'last-change',
+    'delivered-with',
+    'unit-kind',
+    'wire-to-frame',
+    'swap-inputs',
+    'pop-run',
+  ],
+  mends: ['profile'],
+  article: 'what-a-reflash-is',
+  remedy: (f) => {
+    const work = ['workshop', 'reflash', 'unit', 'battery'].includes(f.outcome('last-change') ?? '');
+    return {
+      what: 'The rear channels were on before and are off now: the head unit is back on another stored profile.',
+      certainty: sureness(f, work && f.outcome('rear-history') === 'stopped'),
+      howSure: whySure(f, work ? 'They played before, and somebody worked on the bike since.' : 'They played before.'),
+      background:
+        'The head unit remembers its profile, not the bike. A unit swapped in service, or a tool run as routine, comes back as delivered.',
+      ...enableRear(f),
+      ...(work
+        ? {}
+        : {
+            mayAlsoBe: [
+              {
+                what: 'Both rear outputs of the head unit are dead',
+                split: 'Rear channels enabled, and still nothing across the rear pairs.',
+              },
+            ],
+          }),
+    };
+  },
+};
+
+export const replacedUnitSetting: Verdict = {
+  id: 'replaced-unit-setting',
+  title: 'A setting of the replaced head unit keeps the rear silent',
+  faults: ['replaced-unit-setting'],
+  evidence: ['unit-kind', 'rear-pair', 'swap-inputs', 'pop-run', 'fader-centre'],
+  mends: ['profile', 'settings'],
+  article: 'what-a-reflash-is',
+  remedy: (f) => ({
+    what: 'The replaced head unit has its rear outputs switched off in its own menu, or its adapter leaves them out.',
+    certainty: 'likely',
+    howSure: whySure(f, 'A replaced head unit has no stored factory profile that could do this.'),
+    numbers: [{ label: 'Rear over front, healthy', value: '0.7 to 1.4' }],
+    fix: [
+      'Open the replaced unit’s own menu: rear outputs on, not set to “subwoofer”.',
+      'Still nothing: look at the adapter. Every rear pair must go through it as a pair.',
+    ],
+    tools: 'None',
+    minutes: 10,
+    who: YOURSELF,
+    notBuy: ['A reflash: this unit has no factory profile to select.'],
+    cautions: ['bridge'],
+    proof: PROOF,
+    mayAlsoBe: [
+      {
+        what: 'The adapter has no rear pairs',
+        split: 'Look at both sides of the adapter’s plug: are the four rear pins fitted?',
+      },
+    ],
+  }),
+};
+
+export const adapterGap: Verdict = {
+  id: 'replaced-unit-adapter-gap',
+  title: 'The adapter of the replaced head unit leaves out the rear pairs',
+  faults: ['replaced-unit-adapter-gap'],
+  evidence: ['unit-kind', 'rear-pair', 'amp-in', 'half-supply'],
+  mends: ['unit-leads'],
+  article: 'half-the-supply-on-a-speaker-wire',
+  remedy: () => ({
+    what: 'The adapter loom of the replaced head unit does not pass the rear pairs on.',
+    certainty: 'proved',
+    howSure: 'The unit sends a rear signal, and the wires at the amplifier carry neither signal nor DC.',
+    numbers: [{ label: 'DC on a wire that arrives', value: '0.40 to 0.55 of the supply' }],
+    fix: [
+      'Find the rear pairs at the unit’s plug.',
+      'Add the missing wires, or fit the adapter for a four-speaker bike.',
+      'Keep each pair a pair. No common minus.',
+    ],
+    tools: 'Meter, crimp tool',
+    minutes: 60,
+    who: FITTER,
+    notBuy: ['A reflash, an amplifier, or another head unit: wires are missing.'],
+    cautions: ['bridge', 'key-off', 'data'],
+    proof:
+      'Each wire is continuous from the unit’s pin to the amplifier’s input, and the 400 Hz tone arrives within 15 %.',
+  }),
+};

@@ -1,0 +1,240 @@
+import { coilBandOhm } from '../../compute/impedance.ts';
+import { formatQuantity, formatRange } from '../../compute/quantity.ts';
+import { copperResistanceOhm } from '../../compute/wire.ts';
+import { estimate } from '../../rig/rig.ts';
+import type { Findings } from '../../steps/outcome.ts';
+import type { RemedyNumber, Verdict } from '../verdict.ts';
+import { FITTER, YOURSELF, YOURSELF_OR_FITTER } from '../who.ts';
+
+/** Faults between whatever drives the rear and the cone: plugs, leads, coils. */
+
+function runNumbers({ rig }: Findings): readonly RemedyNumber[] {
+  const rated = estimate(rig, 'rearRatedOhm');
+  const { lowOhm } = coilBandOhm({ ratedOhm: rated.low });
+  const { highOhm } = coilBandOhm({ ratedOhm: rated.high });
+  const wireOhm =
+    2 * copperResistanceOhm({ lengthM: estimate(rig, 'rearRunM').value, sectionM2: estimate(rig, 'rearRunM2').value });
+  return [
+    { label: 'One coil, cold', value: formatRange(lowOhm, highOhm, 'Ω') },
+    { label: 'Both wires of the run', value: formatQuantity(wireOhm, 'Ω', 2) },
+  ];
+}
+
+const PROOF_OHMS = 'Plug apart, key off: the run reads coil plus wires, and stays there while you move every lid.';
+const byReading = (f: Findings, ...steps: readonly string[]) =>
+  steps.some((step) => f.outcome(step) !== undefined && f.outcome(step) !== 'cannot');
+
+export const rearPlugOff: Verdict = {
+  id: 'rear-plug-off',
+  title: 'The rear plug was not home',
+  faults: ['rear-plug-off'],
+  evidence: ['lid-check', 'contacts-look', 'last-change'],
+  mends: ['run'],
+  remedy: (f) => ({
+    what: 'The plug of the rear loom, the lid or the case was not pushed home.',
+    certainty: f.outcome('contacts-look') === 'cannot' ? 'likely' : 'proved',
+    howSure: 'Pushing the plug home brought the rear back.',
+    numbers: runNumbers(f),
+    fix: [
+      'Push the plug home until it locks.',
+      'Tie the lead so that nothing pulls on it.',
+      'Ride once, then listen again.',
+    ],
+    tools: 'None',
+    minutes: 5,
+    who: YOURSELF,
+    notBuy: ['Speakers, an amplifier or a reflash.'],
+    cautions: ['key-off'],
+    proof: 'The rear still plays after a ride and after opening the lid ten times.',
+    mayAlsoBe: [
+      {
+        what: 'Dirty contacts in that plug',
+        split: 'Look for a grey or green film. If it comes back after a wash, clean and grease the contacts.',
+      },
+    ],
+  }),
+};
+
+export const lidContactsDirty: Verdict = {
+  id: 'lid-contacts-dirty',
+  title: 'The plug’s contacts are dirty',
+  faults: ['lid-contacts-dirty'],
+  evidence: ['lid-check', 'contacts-look', 'run-ohms', 'run-split'],
+  mends: ['run'],
+  article: 'read-a-coil-in-ohms',
+  remedy: (f) => {
+    const proved = f.outcome('contacts-look') === 'film' || f.outcome('run-split') === 'contacts';
+    return {
+      what: 'The contacts of a rear plug have a film of dirt or water on them.',
+      certainty: proved ? 'proved' : 'likely',
+      howSure: proved
+        ? 'The film is there, and the sound comes and goes with the plug.'
+        : 'The run reads more ohms than coil and wires explain.',
+      numbers: [...runNumbers(f), { label: 'Too much, so a bad contact', value: 'more than 1 Ω above that' }],
+      fix: [
+        'Key off, plug apart.',
+        'Clean with contact cleaner and a lint-free cloth. No abrasive on plated contacts.',
+        'Dry, re-tension loose sockets, protect with contact grease.',
+      ],
+      tools: 'Contact cleaner, contact grease',
+      minutes: 20,
+      who: YOURSELF,
+      notBuy: ['Speakers: the coils were not the trouble.', 'A reflash.'],
+      cautions: ['key-off'],
+      proof: `${PROOF_OHMS} Within 0.3 Ω of the coil.`,
+      ...(proved
+        ? {}
+        : {
+            mayAlsoBe: [
+              {
+                what: 'A lead breaking inside its insulation',
+                split: 'Clean the contacts first. Still too many ohms with the lid held still: the lead.',
+              },
+            ],
+          }),
+    };
+  },
+};
+
+export const lidLeadBroken: Verdict = {
+  id: 'lid-lead-broken',
+  title: 'The lead into the lid is broken inside',
+  faults: ['lid-lead-broken'],
+  evidence: ['lid-check', 'contacts-look', 'run-ohms', 'coil-ohms', 'run-split'],
+  mends: ['run'],
+  remedy: (f) => {
+    const proved = f.outcome('run-split') === 'lid-side';
+    return {
+      what: 'Strands of the rear lead are broken inside the insulation, most likely at the hinge.',
+      certainty: proved ? 'proved' : 'likely',
+      howSure: proved
+        ? 'The run is open even from the lid half of the plug, and the coil is good.'
+        : 'The sound comes and goes as the lid moves, and the plug is clean.',
+      numbers: runNumbers(f),
+      fix: [
+        'Fit a new flexible lead through the hinge, with a loop.',
+        'Strain relief on both sides of the hinge.',
+        'Check that no strand touches the lid’s metal.',
+      ],
+      tools: 'Crimp tool, flexible lead, cable ties',
+      minutes: 45,
+      who: FITTER,
+      notBuy: ['Speakers: the coils were not the trouble.', 'A reflash.'],
+      cautions: ['key-off', 'bridge'],
+      proof: PROOF_OHMS,
+      ...(proved
+        ? {}
+        : {
+            mayAlsoBe: [{ what: 'Dirty contacts in the plug', split: 'Clean the contacts first: it cures only that.' }],
+          }),
+    };
+  },
+};
+
+export const speakerWireOpen: Verdict = {
+  id: 'speaker-wire-open',
+  title: 'A rear speaker wire is open',
+  faults: ['speaker-wire-open'],
+  evidence: ['run-ohms', 'coil-ohms', 'pop-run', 'pop-speaker', 'run-split', 'wiggle'],
+  mends: ['run'],
+  remedy: (f) => ({
+    what: 'One wire between the driver of the rear and the coil is open.',
+    certainty: byReading(f, 'coil-ohms', 'pop-speaker') ? 'proved' : 'likely',
+    howSure: 'The run is open and the plug is not to blame.',
+    numbers: runNumbers(f),
+    fix: [
+      'Key off. Follow the run from the speaker back: terminals, crimps, where it passes the seat and the frame.',
+      'Re-make the joint with a sealed crimp or solder and sleeve.',
+    ],
+    tools: 'Meter, crimp tool',
+    minutes: 45,
+    who: FITTER,
+    notBuy: ['Speakers: the coils are good.', 'A reflash.'],
+    cautions: ['key-off', 'bridge'],
+    proof: PROOF_OHMS,
+  }),
+};
+
+export const coilOpen: Verdict = {
+  id: 'coil-open',
+  title: 'The rear coils are open',
+  faults: ['coil-open'],
+  evidence: ['run-ohms', 'coil-ohms', 'pop-run', 'pop-speaker'],
+  mends: ['speaker'],
+  article: 'read-a-coil-in-ohms',
+  remedy: (f) => ({
+    what: 'The voice coil is open: the speaker itself is dead.',
+    certainty: byReading(f, 'coil-ohms', 'pop-speaker') ? 'proved' : 'likely',
+    howSure: 'The coil was tried at the speaker’s own tabs, with nothing else in the way.',
+    background:
+      'Two coils rarely die at once by age. Too much power or clipping kills them: find that first, or the new pair follows.',
+    numbers: runNumbers(f),
+    fix: [
+      'Find out why: gain too high, no high-pass, or the bass boost of an unaltered profile into an amplifier.',
+      'Replace the rear speakers as a pair, same rated ohms.',
+      'High-pass on at 80 to 100 Hz before they play loud.',
+    ],
+    tools: 'Screwdriver',
+    minutes: 60,
+    who: YOURSELF_OR_FITTER,
+    notBuy: ['New speakers before the cause is found.', 'A reflash: it cannot mend a coil.'],
+    cautions: ['key-off', 'cone', 'loud-tone'],
+    proof: 'Each new coil reads in the band above, and both play clean at the volume that killed the old ones.',
+  }),
+};
+
+export const wireOnFrame: Verdict = {
+  id: 'speaker-wire-to-frame',
+  title: 'A rear speaker wire touches the frame',
+  faults: ['speaker-wire-to-frame'],
+  evidence: ['amp-light', 'wire-to-frame', 'rear-pair', 'lid-check'],
+  mends: ['run'],
+  article: 'half-the-supply-on-a-speaker-wire',
+  remedy: () => ({
+    what: 'A rear speaker wire touches metal. The output that drives it rests at half the supply and is shorted to ground.',
+    certainty: 'proved',
+    howSure: 'The meter shows the wire joined to the frame with the plug apart.',
+    numbers: [
+      { label: 'Wire to frame, healthy', value: 'above 100 kΩ' },
+      { label: 'Wire to frame, touching', value: 'below 100 Ω' },
+    ],
+    fix: [
+      'Leave it off: do not start again and again into the short.',
+      'Look under grilles, at lid hinges, under the seat, at bare terminals on metal.',
+      'Free the wire, insulate it, and re-route it with slack.',
+    ],
+    tools: 'Meter, insulating tape, sleeve',
+    minutes: 45,
+    who: YOURSELF_OR_FITTER,
+    notBuy: ['An amplifier or a head unit, before the short is gone and they were tried again.'],
+    cautions: ['bridge', 'key-off', 'hot'],
+    proof:
+      'Every rear wire above 100 kΩ to the frame while lids, steering and seat move. Then the rear plays again after key off and on.',
+  }),
+};
+
+export const pairShorted: Verdict = {
+  id: 'speaker-pair-shorted',
+  title: 'The two wires of a rear run touch each other',
+  faults: ['speaker-pair-shorted'],
+  evidence: ['run-ohms', 'coil-ohms'],
+  mends: ['run', 'speaker'],
+  article: 'read-a-coil-in-ohms',
+  remedy: (f) => ({
+    what: 'Plus and minus of a rear run touch, or the coil is burnt to a short.',
+    certainty: 'proved',
+    howSure: 'The run reads far fewer ohms than a coil can have.',
+    numbers: runNumbers(f),
+    fix: [
+      'Leave it off: do not start again into the short.',
+      'Pull the wires off the speaker and measure again. Still low: the run. Now open: the coil.',
+      'Re-terminate the run, or replace the speakers as a pair.',
+    ],
+    tools: 'Meter, crimp tool',
+    minutes: 45,
+    who: YOURSELF_OR_FITTER,
+    notBuy: ['An amplifier, before the short is gone and it was tried again.'],
+    cautions: ['key-off', 'ohms-dead'],
+    proof: PROOF_OHMS,
+  }),
+};

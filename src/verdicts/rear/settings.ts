@@ -1,0 +1,74 @@
+import type { Verdict } from '../verdict.ts';
+import { YOURSELF } from '../who.ts';
+
+/** Faults that are a setting: nothing to buy, nothing to open. */
+
+export const faderOff: Verdict = {
+  id: 'fader-or-balance-off',
+  title: 'Fader or balance stood at its end',
+  faults: ['fader-or-balance-off'],
+  evidence: ['fader-centre', 'four-corners', 'rear-pair'],
+  mends: ['settings'],
+  remedy: (f) => {
+    const seen = f.outcome('fader-centre') === 'cured' || f.outcome('four-corners') === 'all';
+    const { frontV, leftV, rightV } = f.values('rear-pair');
+    const ratio = (valueV: number | undefined) =>
+      valueV === undefined || !frontV ? [] : [(valueV / frontV).toFixed(2)];
+    return {
+      what: 'The fader or the balance stood away from the middle and turned the rear down.',
+      certainty: seen ? 'proved' : 'likely',
+      howSure: seen
+        ? 'Moving it brought the rear back, so nothing else can be wrong.'
+        : 'The rear pairs do carry signal, only not as much as the front. That is nearly always a fader or a tone setting.',
+      numbers: frontV
+        ? [
+            { label: 'Rear over front, now', value: [...ratio(leftV), ...ratio(rightV)].join(' and ') },
+            { label: 'Rear over front, healthy', value: '0.7 to 1.4' },
+          ]
+        : [],
+      fix: [
+        'Set fader and balance to 0.',
+        'Set tone to flat, loudness and speed volume off.',
+        'Write the old values down if somebody liked them.',
+      ],
+      tools: 'None',
+      minutes: 2,
+      who: YOURSELF,
+      notBuy: ['Speakers, an amplifier or a reflash: nothing is broken.'],
+      cautions: ['riding'],
+      proof:
+        'All four corners play equally loud by ear. With a meter: the rear pair reads 0.7 to 1.4 of the front pair.',
+      ...(seen
+        ? {}
+        : {
+            mayAlsoBe: [
+              {
+                what: 'One channel of the head unit is weak',
+                split: 'Flat settings, fader at 0, and still under 0.7 of the front: have the unit looked at.',
+              },
+            ],
+          }),
+    };
+  },
+};
+
+export const rearControlOff: Verdict = {
+  id: 'rear-control-off',
+  title: 'The passenger or rear control was off',
+  faults: ['rear-control-off'],
+  evidence: ['rear-control', 'four-corners'],
+  mends: ['settings'],
+  remedy: () => ({
+    what: 'The control for the rear was off or turned down.',
+    certainty: 'proved',
+    howSure: 'Turning it up brought the rear back.',
+    numbers: [],
+    fix: ['Leave the rear control on.', 'Show the passenger which button does it.'],
+    tools: 'None',
+    minutes: 1,
+    who: YOURSELF,
+    notBuy: ['Anything: nothing is broken.'],
+    cautions: ['riding'],
+    proof: 'The rear still plays after key off and on.',
+  }),
+};

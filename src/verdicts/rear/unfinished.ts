@@ -1,0 +1,152 @@
+import { rank, shareInWords, stillPossible } from '../suspects.ts';
+import type { Verdict } from '../verdict.ts';
+import { YOURSELF, YOURSELF_OR_FITTER } from '../who.ts';
+import { REAR_SUSPECTS } from './suspects.ts';
+
+/** Ends that name no single fault: another complaint, everything healthy, or a short list. */
+
+const MOST_IN_A_LIST = 4;
+
+export const shortList: Verdict = {
+  id: 'rear-short-list',
+  title: 'A short list, likeliest first',
+  faults: [],
+  evidence: [
+    'rear-history',
+    'last-change',
+    'fader-centre',
+    'four-corners',
+    'lid-check',
+    'rear-hiss',
+    'amp-light',
+    'wiggle',
+    'swap-inputs',
+    'pop-run',
+    'rear-pair',
+    'run-ohms',
+  ],
+  mends: ['settings', 'profile', 'unit', 'unit-leads', 'amp-supply', 'amp', 'run', 'speaker'],
+  remedy: (f) => {
+    const possible = stillPossible(rank(REAR_SUSPECTS, f));
+    const listed = possible.slice(0, MOST_IN_A_LIST);
+    const [first] = listed;
+    return {
+      what: first
+        ? `Not proved yet. Likeliest: ${first.suspect.title.toLowerCase()}.`
+        : 'Every known cause has an answer that speaks against it, so one of the answers cannot be right.',
+      certainty: 'short list',
+      howSure: first
+        ? `What was answered leaves ${possible.length}. A measurement that could not be done would tell them apart.`
+        : 'Go over the answers above, starting with the one you are least sure of.',
+      numbers: listed.map(({ suspect, shareRatio }) => ({ label: suspect.title, value: shareInWords(shareRatio) })),
+      fix: [
+        'Go through the checks below in their order. Each is harmless and separates one of them.',
+        'With a meter and the tones this takes about a quarter of an hour: change the answer “Meter at hand” above.',
+      ],
+      tools: 'As each check says',
+      minutes: 15,
+      who: YOURSELF_OR_FITTER,
+      notBuy: ['Anything, until one of them is proved.'],
+      cautions: ['key-off', 'bridge'],
+      proof: 'The rear plays, and stays after key off and on.',
+      mayAlsoBe: listed.map(({ suspect }) => ({ what: suspect.title, split: suspect.split })),
+    };
+  },
+};
+
+export const allHealthy: Verdict = {
+  id: 'rear-all-healthy',
+  title: 'Everything that was measured is healthy',
+  faults: [],
+  evidence: ['rear-pair', 'amp-in', 'amp-out', 'run-ohms', 'fader-centre', 'four-corners'],
+  mends: ['settings', 'profile', 'unit', 'unit-leads', 'amp-supply', 'amp', 'run', 'speaker'],
+  remedy: () => ({
+    what: 'Every part of the way to the rear reads healthy right now.',
+    certainty: 'short list',
+    howSure: 'A steady fault would have shown. So it comes and goes, or one answer was not what it seemed.',
+    numbers: [],
+    fix: [
+      'Listen at the rear grille again, now: does it play?',
+      'Silent: repeat the reading that surprised you most, with the plug fitted.',
+      'Playing: wait until it fails, and measure while it is failing, moving plugs and lids.',
+    ],
+    tools: 'Meter, patience',
+    minutes: 15,
+    who: YOURSELF,
+    notBuy: ['Anything: nothing was found broken.'],
+    cautions: ['key-off', 'bridge', 'riding'],
+    proof: 'The rear plays through a whole ride.',
+    mayAlsoBe: [
+      { what: 'A contact that opens with movement or heat', split: 'Move lids and plugs while music plays.' },
+      {
+        what: 'A reading taken on the wrong pair',
+        split: 'Follow the colours from the rear speaker back to the plug and measure again.',
+      },
+    ],
+  }),
+};
+
+export const nothingPlays: Verdict = {
+  id: 'nothing-plays',
+  title: 'Nothing plays anywhere: another complaint',
+  faults: [],
+  evidence: ['four-corners'],
+  mends: ['settings', 'profile', 'unit', 'unit-leads', 'amp-supply', 'amp', 'run', 'speaker'],
+  remedy: () => ({
+    what: 'This is not a rear fault: no speaker plays at all.',
+    certainty: 'short list',
+    howSure: 'A rear fault leaves the front playing.',
+    numbers: [],
+    fix: [
+      'Is the track time counting, the phone at full volume, nothing muted?',
+      'Does the head unit send the sound to a headset? Switch the headset off and choose the speakers.',
+      'Key off for five minutes, key on: does it come back?',
+      'Everything on an amplifier? Look at its lamp.',
+    ],
+    tools: 'None',
+    minutes: 10,
+    who: YOURSELF,
+    notBuy: ['Anything, before these four.'],
+    cautions: ['riding', 'loud-tone'],
+    proof: 'The front plays. If the rear is then still silent, start here again.',
+    mayAlsoBe: [
+      { what: 'Paused, muted, or phone volume at zero', split: 'Watch the seconds on the phone.' },
+      { what: 'Sound sent to a headset', split: 'Headset off, output set to speakers.' },
+      { what: 'Head unit hung', split: 'Key off for five minutes.' },
+      { what: 'An amplifier that drives everything is off', split: 'Its lamp.' },
+    ],
+  }),
+};
+
+export const oneSideSilent: Verdict = {
+  id: 'one-side-silent',
+  title: 'One side or one channel, not the rear',
+  faults: [],
+  evidence: ['four-corners', 'rear-pair'],
+  mends: ['settings', 'profile', 'unit', 'unit-leads', 'amp-supply', 'amp', 'run', 'speaker'],
+  remedy: (f) => ({
+    what:
+      f.outcome('rear-pair') === 'one-only'
+        ? 'The head unit sends only one of its two rear channels.'
+        : 'One whole side is silent, front and rear. That is balance, a shared plug or a two-channel input before it is two speakers.',
+    certainty: 'short list',
+    howSure: 'A rear fault would take both rear corners and leave both front ones.',
+    numbers: [],
+    fix: [
+      'Balance exactly in the middle.',
+      'Look for one plug that both silent speakers share.',
+      'On an amplifier: key off, swap the left and right signal plugs. The silence moves: before the amplifier. It stays: after it.',
+    ],
+    tools: 'None',
+    minutes: 15,
+    who: YOURSELF_OR_FITTER,
+    notBuy: ['Two speakers: they do not die together on one side.', 'A reflash: it does not know left from right.'],
+    cautions: ['key-off', 'bridge'],
+    proof: 'All four corners play alone, one after the other.',
+    mayAlsoBe: [
+      { what: 'Balance at its end', split: 'Put it in the middle.' },
+      { what: 'A plug that both share', split: 'Key off, push it home.' },
+      { what: 'A dead channel of the head unit', split: '400 Hz across that pair, next to the other side.' },
+    ],
+  }),
+};
