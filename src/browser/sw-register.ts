@@ -1,0 +1,36 @@
+/** Keeps the site on the device, and offers a new version once all of it has arrived. */
+
+const notice = document.querySelector<HTMLElement>('#new-version');
+
+function offer(waiting: ServiceWorker): void {
+  if (!notice || notice.hasChildNodes()) return;
+  const reload = document.createElement('button');
+  reload.type = 'button';
+  reload.textContent = 'Reload';
+  reload.addEventListener('click', () => {
+    navigator.serviceWorker.addEventListener('controllerchange', () => location.reload(), { once: true });
+    waiting.postMessage('take-over');
+  });
+  notice.append('A new version is ready. ', reload);
+}
+
+function watch(worker: ServiceWorker): void {
+  worker.addEventListener('statechange', () => {
+    // Without a controller this is the first visit, and there is no older version to replace.
+    if (worker.state === 'installed' && navigator.serviceWorker.controller) offer(worker);
+  });
+}
+
+async function register(address: string): Promise<void> {
+  const registration = await navigator.serviceWorker.register(address, { updateViaCache: 'none' });
+  if (registration.waiting && navigator.serviceWorker.controller) offer(registration.waiting);
+  registration.addEventListener('updatefound', () => registration.installing && watch(registration.installing));
+  const { active } = await navigator.serviceWorker.ready;
+  active?.postMessage('fetch-tones');
+}
+
+const address = notice?.dataset['worker'];
+if (import.meta.env.PROD && address && 'serviceWorker' in navigator) {
+  // Private windows and old browsers may refuse. The site then works as long as there is a signal.
+  register(address).catch(() => undefined);
+}

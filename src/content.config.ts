@@ -1,0 +1,34 @@
+import { defineCollection, reference } from 'astro:content';
+import { glob } from 'astro/loaders';
+import { z } from 'astro/zod';
+
+/** Where a number or a claim comes from. The id ties it to the test that proves it. */
+const source = z.strictObject({ id: z.string().regex(/^[a-z0-9-]+$/), text: z.string().min(1) });
+
+const everyArticle = {
+  title: z.string().min(1),
+  /** One sentence: the list of articles and search engines show it. */
+  summary: z.string().min(1),
+  sources: z.array(source).min(1),
+};
+
+const articles = defineCollection({
+  loader: glob({
+    base: './content',
+    pattern: '**/*.mdx',
+    generateId: ({ entry }) => entry.replace(/^.*\/|\.mdx$/g, ''),
+  }),
+  schema: z.discriminatedUnion('kind', [
+    z.strictObject({ kind: z.literal('explanation'), ...everyArticle }),
+    z.strictObject({
+      kind: z.literal('how-to'),
+      ...everyArticle,
+      /** What to have at hand before the first step. */
+      needs: z.array(z.string().min(1)).min(1),
+      /** The explanation behind it. */
+      background: reference('articles'),
+    }),
+  ]),
+});
+
+export const collections = { articles };

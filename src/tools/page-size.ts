@@ -1,0 +1,82 @@
+import { posix } from 'node:path';
+import { gzipSync } from 'node:zlib';
+import { tagsOf } from './check-html.ts';
+
+/** What the first view may weigh, compressed: one round of ten packets, and what a slow phone parses in a moment. */
+export const GOAL_FIRST_VIEW_BYTES = 14_600;
+export const GOAL_SCRIPT_BYTES = 45_000;
+
+export interface PageSize {
+  readonly page: string;
+  readonly html: number;
+  readonly css: number;
+  readonly script: number;
+}
+
+/** Gives the content of a file of the build, or undefined when there is none. */
+export type FileOf = (path: string) => string | undefined;
+
+const gzipped = (text: string) => gzipSync(text, { level: 9 }).length;
+
+/** The files that a script brings with it: its static imports, and theirs. */
+export function scriptGraph(entries: readonly string[], fileOf: FileOf): ReadonlySet<string> {
+  const seen = new Set<string>();
+  const waiting = [...entries];
+  for (let path = waiting.pop(); path !== undefined; path = waiting.pop()) {
+    const source = seen.has(path) ? undefined : fileOf(path);
+    if (source === undefined) continue;
+    seen.add(path);
+    for (const specifier of staticImports(source)) waiting.push(posix.join(posix.dirname(path), specifier));
+  }
+  return seen;
+}
+
+/** The relative files that a built module imports at once; `import()` is fetched only when it is reached. */
+export const staticImports = (source: string): readonly string[] =>
+  [...source.matchAll(/(?:\bimport|\bfrom)\s*["'](\.{1,2}\/[^"']+)["']/g)].map(([, specifier = '']) => specifier);
+
+/**
+ * What a page makes the browser fetch before anything is touched.
+ * @param path of the page in the build, for example `about/index.html`
+ */
+export function pageSize(path: string, html: string, base: string, fileOf: FileOf): PageSize {
+  const styles = new Set<string>();
+  const scripts: string[] = [];
+  const inBuild = (address: string) => (address.startsWith(base) ? address.slice(base.length) : address);
+  for (const { name, attributes } of tagsOf(html)) {
+    const rel = attributes.get('rel');
+    const file = inBuild(attributes.get('href') ?? attributes.get('src') ?? '');
+    if (name === 'link' && rel === 'stylesheet') styles.add(file);
+    if ((name === 'link' && rel === 'modulepreload') || (name === 'script' && attributes.has('src')))
+      scripts.push(file);
+    for (const key of ['component-url', 'renderer-url', 'before-hydration-url']) {
+      const address = attributes.get(key);
+      if (name === 'astro-island' && address) scripts.push(inBuild(address));
+    }
+  }
+  const sum = (paths: Iterable<string>) => [...paths].reduce((so, each) => so + gzipped(fileOf(each) ?? ''), 0);
+  return {
+    page: path.replace(/index\.html$/, '') || '/',
+    html: gzipped(html),
+    css: sum(styles),
+    script: sum(scriptGraph(scripts, fileOf)),
+  };
+}
+
+/** The sizes as a table, and whether each page keeps to the two goals. */
+export function sizeTable(sizes: readonly PageSize[]): string {
+  const head = ['page', 'HTML', 'CSS', 'HTML + CSS', 'script', '≤ 14.6 kB', '≤ 45 kB'];
+  const rows = sizes.map(({ page, html, css, script }) => [
+    page,
+    String(html),
+    String(css),
+    String(html + css),
+    String(script),
+    html + css <= GOAL_FIRST_VIEW_BYTES ? 'yes' : 'NO',
+    script <= GOAL_SCRIPT_BYTES ? 'yes' : 'NO',
+  ]);
+  const widths = head.map((_, i) => Math.max(...[head, ...rows].map((row) => row[i]?.length ?? 0)));
+  const line = (row: readonly string[]) =>
+    row.map((cell, i) => (i === 0 ? cell.padEnd(widths[i] ?? 0) : cell.padStart(widths[i] ?? 0))).join('  ');
+  return [head, ...rows].map(line).join('\n');
+}
