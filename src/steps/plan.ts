@@ -1,0 +1,367 @@
+import type { KnownAmp, Rig } from '../rig/rig.ts';
+import { ampDriving, withKnown } from '../rig/rig.ts';
+import { choice, rigQuestion } from './step.ts';
+
+/** Questions about a planned build, and about what is known of the profile that is stored now. */
+
+export type PlannedChange =
+  | 'nothing'
+  | 'front-only'
+  | 'rear-on-unit'
+  | 'amp-added'
+  | 'amp-exchanged'
+  | 'unit-replaced'
+  | 'mirroring'
+  | 'louder'
+  | 'same-tone'
+  | 'after-reflash';
+
+function without<K extends keyof Rig>(rig: Rig, ...forgotten: readonly K[]): Rig {
+  return Object.fromEntries(Object.entries(rig).filter(([field]) => !forgotten.includes(field as K)));
+}
+
+/** The rig as it will be: what the plan settles is set, and what it may change is forgotten, so that it is asked. */
+function plannedRig(plan: PlannedChange, rig: Rig): Rig {
+  switch (plan) {
+    case 'rear-on-unit':
+      return withKnown(rig, { rearFitted: 'yes', rearFedBy: 'unit' });
+    case 'amp-added':
+      return without(rig, 'amps', 'frontFedBy', 'rearFitted', 'rearFedBy');
+    case 'amp-exchanged':
+      return without(rig, 'amps');
+    case 'unit-replaced':
+      return withKnown(rig, { unitKind: 'replaced' });
+    default:
+      return rig;
+  }
+}
+
+export const plannedChange = rigQuestion<PlannedChange>({
+  id: 'planned-change',
+  short: 'Plan',
+  ask: 'What do you want to change, or what should get better?',
+  phone: 'What are you planning on the bike, or what should be better afterwards?',
+  how: [
+    'Take the one that comes closest. Everything after this is asked about the bike as it will be.',
+    'A factory head unit swapped for the same one is not “another head unit”. It comes back as delivered.',
+  ],
+  why: 'Most wishes need nothing done to the head unit. Some need one setting, and some would be spoilt by it.',
+  tool: 'none',
+  minutes: 0.5,
+  observes: [],
+  options: {
+    nothing: 'Nothing. Somebody said I need a reflash',
+    'front-only': 'New front speakers, nothing else',
+    'rear-on-unit': 'Rear speakers on the head unit',
+    'amp-added': 'An amplifier is added',
+    'amp-exchanged': 'An amplifier is exchanged',
+    'unit-replaced': 'Another head unit, not the bike maker’s',
+    mirroring: 'Only phone mirroring without a headset',
+    louder: 'Louder, without an amplifier',
+    'same-tone': 'The tone should not change when the engine starts',
+    'after-reflash': 'It got worse after a reflash',
+  },
+  outcomes: {
+    nothing: 'nothing, somebody said so',
+    'front-only': 'new front speakers only',
+    'rear-on-unit': 'rear speakers on the head unit',
+    'amp-added': 'an amplifier is added',
+    'amp-exchanged': 'an amplifier is exchanged',
+    'unit-replaced': 'another head unit',
+    mirroring: 'phone mirroring only',
+    louder: 'louder without an amplifier',
+    'same-tone': 'same tone with the engine running',
+    'after-reflash': 'worse after a reflash',
+  },
+  ifCannot: 'We go through the whole build.',
+  article: 'what-a-reflash-is',
+  known: () => undefined,
+  learn: plannedRig,
+});
+
+export const wrongNow = choice<'no' | 'rear-silent' | 'other'>({
+  id: 'wrong-now',
+  short: 'Wrong now',
+  ask: 'Is anything wrong with the sound now?',
+  phone: 'Forget what others said. Is there anything about the sound that bothers you today?',
+  how: ['Your own ears count. A wish is not a fault.'],
+  why: 'If nothing is wrong and nothing is wished for, there is nothing to do, whatever is stored in the head unit.',
+  tool: 'none',
+  minutes: 0.3,
+  observes: [],
+  options: { no: 'No, nothing', 'rear-silent': 'The rear is silent', other: 'Yes, something else' },
+  outcomes: { no: 'nothing wrong', 'rear-silent': 'rear silent', other: 'something is wrong' },
+  givenUnder: ['planned-change'],
+});
+
+export const wishMirroring = choice<'yes' | 'no'>({
+  id: 'wish-mirroring',
+  short: 'Mirroring',
+  ask: 'Do you also want phone mirroring to start without a headset?',
+  phone: 'Does your phone’s picture come up on the screen only when a headset is connected, and should that change?',
+  how: ['If mirroring works for you as it is, or you do not use it: no.'],
+  why: 'That is a setting of the headset module. It is a separate thing, and no output profile touches it.',
+  tool: 'none',
+  minutes: 0.2,
+  observes: [],
+  options: { yes: 'Yes', no: 'No' },
+  outcomes: { yes: 'wanted', no: 'not wanted' },
+});
+
+const COUNTS = { '0': 0, '1': 1, '2': 2, '3': 3 } as const;
+type Count = keyof typeof COUNTS;
+
+export const ampCount = rigQuestion<Count>({
+  id: 'amp-count',
+  short: 'Amplifiers',
+  ask: 'How many amplifiers will there be when it is finished?',
+  phone: 'When everything is done, how many amplifiers are on the bike? Count the one the factory fitted, too.',
+  how: [
+    'Look under the seat, in the saddlebags, in the lids, behind the fairing and in the trunk.',
+    'Every amplifier has a lead with a fuse from the battery. Count those leads.',
+  ],
+  why: 'An amplified profile only makes sense in front of an amplifier. With several, the one that is hardest to please decides.',
+  tool: 'none',
+  minutes: 1,
+  observes: [],
+  options: { '0': 'None', '1': 'One', '2': 'Two', '3': 'Three or more' },
+  outcomes: { '0': 'none', '1': 'one', '2': 'two', '3': 'three or more' },
+  ifCannot: 'We ask what drives each pair instead.',
+  known: (rig) => (rig.amps ? (String(Math.min(3, rig.amps.length)) as Count) : undefined),
+  learn: (option, rig) => {
+    const listed = rig.amps ?? [];
+    const count = option === '3' ? Math.max(3, listed.length) : COUNTS[option];
+    return { ...rig, amps: Array.from({ length: count }, (_, i) => listed[i] ?? {}) };
+  },
+});
+
+/** Only an amplifier that was counted is described: an answer left over from a longer list adds none. */
+const withAmp = (rig: Rig, index: number, learnt: KnownAmp): Rig =>
+  rig.amps && index < rig.amps.length
+    ? { ...rig, amps: rig.amps.map((amp, i) => (i === index ? { ...amp, ...learnt } : amp)) }
+    : rig;
+
+export const ampKindStep = (number: number) =>
+  rigQuestion<'add-on' | 'factory'>({
+    id: `amp-${number}-kind`,
+    short: `Amplifier ${number}`,
+    ask: `Amplifier ${number}: is it the bike maker’s own, or one added later?`,
+    phone: `Amplifier number ${number}: did it come from the bike’s maker, with its own plug into the bike’s wiring, or did somebody add it?`,
+    how: ['A factory amplifier hangs on the data bus of the bike and has the bike maker’s part number.'],
+    why: 'A dealer’s tool selects an amplified profile only if a factory amplifier answers on the data bus.',
+    tool: 'none',
+    minutes: 0.5,
+    observes: [],
+    cautions: ['data'],
+    options: { 'add-on': 'Added later', factory: 'The bike maker’s own' },
+    outcomes: { 'add-on': 'added later', factory: 'factory amplifier' },
+    ifCannot: 'Then we name the tool that can do it in any case.',
+    known: (rig) => rig.amps?.[number - 1]?.kind,
+    learn: (kind, rig) => withAmp(rig, number - 1, { kind }),
+  });
+
+export const ampTurnOnStep = (number: number) =>
+  rigQuestion<'wire' | 'signal' | 'dc'>({
+    id: `amp-${number}-turn-on`,
+    short: `Amplifier ${number} switched by`,
+    ask: `Amplifier ${number}: what switches it on?`,
+    phone: `Amplifier number ${number}: is there a thin wire on it marked remote, or does it wake by itself when it hears music?`,
+    how: [
+      'A remote wire sits on a small terminal beside the thick ones, and carries 12 V while the head unit is on.',
+      'No such wire: it listens to its inputs. Its papers say whether for a signal or for DC.',
+    ],
+    why: 'An amplifier with a wire does not care about the level. One that listens can stay asleep when the level goes down.',
+    tool: 'none',
+    minutes: 1,
+    observes: [],
+    options: { wire: 'A remote wire', signal: 'Hearing a signal', dc: 'Sensing DC on its inputs' },
+    outcomes: { wire: 'a remote wire', signal: 'hearing a signal', dc: 'sensing DC' },
+    article: 'amplifiers-that-listen',
+    known: (rig) => rig.amps?.[number - 1]?.turnOn,
+    learn: (turnOn, rig) => withAmp(rig, number - 1, { turnOn }),
+  });
+
+export const ampNeedsStep = (number: number) =>
+  rigQuestion<'any' | 'unaltered'>({
+    id: `amp-${number}-needs`,
+    short: `Amplifier ${number} made for`,
+    ask: `Amplifier ${number}: is it made for the head unit’s unaltered output only?`,
+    phone: `Amplifier number ${number}: do its papers say that the head unit must stay as delivered, or that it must not be reflashed?`,
+    how: [
+      'Look in its papers for “no reflash”, “factory output” or “corrects the factory sound”.',
+      'Any source: it also takes a remote wire, or it has been seen to wake with an amplified profile.',
+    ],
+    why: 'Some amplifiers wake on the full output and take its bass boost out themselves. A lowered output leaves them asleep or too quiet.',
+    tool: 'papers',
+    minutes: 3,
+    observes: [],
+    options: { any: 'No, it takes any source', unaltered: 'Yes, the unaltered output only' },
+    outcomes: { any: 'any source', unaltered: 'the unaltered output only' },
+    ifCannot: 'One that listens then counts as made for the unaltered output, until it is proved otherwise.',
+    article: 'amplifiers-that-listen',
+    known: (rig) => rig.amps?.[number - 1]?.needs,
+    learn: (needs, rig) => withAmp(rig, number - 1, { needs }),
+  });
+
+export const frontBuild = rigQuestion<'unit' | 'amp'>({
+  id: 'front-build',
+  short: 'Front driven by',
+  ask: 'When it is finished, what drives the front speakers?',
+  phone: 'When all is done: do the front speakers hang on the radio itself, or on an amplifier?',
+  how: [
+    'Follow the wires from the speaker, or ask who fits it. Speakers at the ends of their wires decide, not the plan.',
+  ],
+  why: 'An amplified profile lowers every output. A pair that stays on the head unit then plays quietly.',
+  tool: 'none',
+  minutes: 1,
+  observes: [],
+  options: { unit: 'The head unit', amp: 'An amplifier' },
+  outcomes: { unit: 'the head unit', amp: 'an amplifier' },
+  known: (rig) => rig.frontFedBy ?? (ampDriving(rig, 'front') ? 'amp' : undefined),
+  learn: (frontFedBy, rig) => withKnown(rig, { frontFedBy }),
+});
+
+export const rearBuild = rigQuestion<'none' | 'unit' | 'amp'>({
+  id: 'rear-build',
+  short: 'Rear driven by',
+  ask: 'When it is finished, are there rear speakers, and what drives them?',
+  phone: 'When all is done: are there speakers in the back, and do they hang on the radio or on an amplifier?',
+  how: ['Lids, saddlebags, top case, trunk and passenger pods all count as rear.'],
+  why: 'Rear speakers on the head unit need its rear channels switched on. No amplifier is needed for that.',
+  tool: 'none',
+  minutes: 1,
+  observes: [],
+  options: { none: 'No rear speakers', unit: 'Yes, on the head unit', amp: 'Yes, on an amplifier' },
+  outcomes: { none: 'no rear speakers', unit: 'the head unit', amp: 'an amplifier' },
+  known: (rig) => {
+    if (rig.rearFitted === 'no') return 'none';
+    return rig.rearFedBy ?? (ampDriving(rig, 'rear') ? 'amp' : undefined);
+  },
+  learn: (rear, rig) =>
+    rear === 'none'
+      ? withKnown(without(rig, 'rearFedBy'), { rearFitted: 'no' })
+      : withKnown(rig, { rearFitted: 'yes', rearFedBy: rear }),
+});
+
+const mayDriveRear = (amp: KnownAmp) => amp.drives !== 'front';
+
+export const rearInputs = rigQuestion<'own' | 'front'>({
+  id: 'rear-inputs',
+  short: 'Rear inputs come from',
+  ask: 'Where do the rear inputs of the amplifier get their signal from?',
+  phone:
+    'The amplifier that drives the back: do its signal wires come from the radio’s rear outputs, or only from the front ones?',
+  how: [
+    'Two pairs into it, front and front: the front pair only.',
+    'If the fader works from front to rear, they come from the rear outputs.',
+  ],
+  why: 'On a bike built with front speakers only, the rear outputs are switched off. An amplifier fed from the front pair does not care.',
+  tool: 'none',
+  minutes: 3,
+  observes: [],
+  options: { own: 'The head unit’s rear outputs', front: 'The front pair only' },
+  outcomes: { own: 'the rear outputs', front: 'the front pair only' },
+  known: (rig) => rig.amps?.find((amp) => mayDriveRear(amp) && amp.fedFrom)?.fedFrom,
+  learn: (fedFrom, rig) =>
+    rig.amps ? { ...rig, amps: rig.amps.map((amp) => (mayDriveRear(amp) ? { ...amp, fedFrom } : amp)) } : rig,
+});
+
+export const wishSameEq = choice<'yes' | 'no'>({
+  id: 'wish-same-eq',
+  short: 'Same tone wanted',
+  ask: 'Should the tone stay the same when the engine starts?',
+  phone: 'When you start the engine, the tone may change. Does that bother you, should it stay the same?',
+  how: ['The unaltered head unit changes its EQ when the engine runs. That is how it is made, not a fault.'],
+  why: 'Only some amplified profiles keep one EQ. If you want that, the kind of profile matters.',
+  tool: 'none',
+  minutes: 0.3,
+  observes: [],
+  options: { yes: 'Yes, it should stay the same', no: 'No, I do not mind' },
+  outcomes: { yes: 'wanted', no: 'not wanted' },
+  ifCannot: 'We take it as no, and name the better kind all the same.',
+});
+
+export const profileSource = choice<'measure' | 'record' | 'never' | 'unknown'>({
+  id: 'profile-source',
+  short: 'Stored profile',
+  ask: 'How do you know which output profile is stored in the head unit now?',
+  phone:
+    'What do we know about the settings stored in your radio: can you measure, is there a paper, or did nobody ever touch it?',
+  how: [
+    'A paper counts only if it says what the profile does: rear, level, bass boost, EQ.',
+    'The name of a profile proves nothing, not even if it names your number of amplifiers.',
+    'Nobody ever changed it: only if you have had the bike from new, and it got no other head unit.',
+  ],
+  why: 'The answer depends on what is stored now. A reading beats a paper, and a paper beats memory.',
+  tool: 'none',
+  minutes: 0.5,
+  observes: [],
+  options: {
+    measure: 'I can measure it now',
+    record: 'A paper says what it does',
+    never: 'Nobody ever changed it',
+    unknown: 'I do not know, and I cannot measure now',
+  },
+  outcomes: {
+    measure: 'measured now',
+    record: 'from a paper',
+    never: 'never changed',
+    unknown: 'not known',
+  },
+  article: 'what-a-reflash-is',
+});
+
+type Paper = 'yes' | 'no' | 'silent';
+const paper = (id: string, short: string, ask: string, phone: string, why: string, yes: string, no: string) =>
+  choice<Paper>({
+    id,
+    short,
+    ask,
+    phone,
+    how: ['Read it off the job card or the read-out. What the paper does not say, it does not say: do not guess.'],
+    why,
+    tool: 'papers',
+    minutes: 0.5,
+    observes: ['profile'],
+    options: { yes, no, silent: 'It does not say' },
+    outcomes: { yes: yes.toLowerCase(), no: no.toLowerCase(), silent: 'the paper does not say' },
+    ifCannot: 'Then it counts as not known.',
+    givenUnder: ['profile-source'],
+  });
+
+export const paperRear = paper(
+  'paper-rear',
+  'Paper: rear',
+  'Does the paper say that the rear channels are on?',
+  'What does the paper say about the rear channels: on or off?',
+  'Only the unaltered profile of a bike built with front speakers has them off.',
+  'On',
+  'Off',
+);
+export const paperLowered = paper(
+  'paper-lowered',
+  'Paper: level',
+  'Does the paper say that the output level is lowered?',
+  'What does the paper say about the level: full for speakers, or lowered for an amplifier?',
+  'Only an amplified profile lowers it.',
+  'Lowered',
+  'Full',
+);
+export const paperBoosted = paper(
+  'paper-boosted',
+  'Paper: bass boost',
+  'Does the paper say that the bass boost is in?',
+  'What does the paper say about the bass boost: still in, or taken out?',
+  'A profile has the full level and the boost, or neither. Both answers together check the paper.',
+  'In',
+  'Out',
+);
+export const paperSameEq = paper(
+  'paper-same-eq',
+  'Paper: EQ',
+  'Does the paper say that the EQ stays the same when the engine runs?',
+  'What does the paper say about the EQ: the same with the engine running, or another one?',
+  'Two kinds of amplified profile differ only in this.',
+  'The same',
+  'Another one',
+);

@@ -1,0 +1,87 @@
+import type { CautionId } from '../../steps/cautions.ts';
+import type { PlanCase } from './facts.ts';
+import { planVerdict } from './plan-verdict.ts';
+import {
+  BACK_BY,
+  expectFull,
+  expectRear,
+  expectTones,
+  harmOfAmplified,
+  hasAmp,
+  levels,
+  PRACTICE,
+  SPECIAL_TOOL,
+  sureness,
+} from './wording.ts';
+
+/** Answers that undo an amplified profile. */
+
+/** Going back lifts the level: harmless without an amplifier, dangerous in front of one. */
+const liftCautions = (c: PlanCase): readonly CautionId[] =>
+  hasAmp(c) ? ['back-to-full', 'set-gain-again', 'bridge'] : ['bridge'];
+const liftFirst = (c: PlanCase) =>
+  hasAmp(c)
+    ? [
+        'Before the visit: amplifier gain to minimum, speaker-level input range, high-pass on. Set the gain again after it.',
+      ]
+    : [];
+
+export const backToUnaltered = planVerdict({
+  id: 'plan-back-to-unaltered',
+  title: 'Back to the unaltered profile',
+  faults: ['amplified-profile-no-amp', 'sense-starved-by-profile'],
+  mends: ['profile'],
+  article: 'why-amplified-without-an-amplifier-is-quieter',
+  remedy: (c, f) => ({
+    what: hasAmp(c)
+      ? 'Go back to the unaltered profile: the amplifier needs the full output, and now it does not get it.'
+      : 'Go back to the unaltered profile: level and bass boost are missing now, and nothing makes up for them.',
+    ...sureness(c),
+    background: PRACTICE,
+    numbers: levels(c, f),
+    fix: [
+      ...liftFirst(c),
+      'Change: back to the profile it was delivered with: full level, bass boost in.',
+      'Keep: the wiring and the speakers. They are not at fault.',
+    ],
+    tools: SPECIAL_TOOL,
+    minutes: 30,
+    who: BACK_BY,
+    notBuy: [
+      'Speakers, because they sound thin. They get too little.',
+      'Another amplified profile. Each of them lowers the level.',
+      ...(hasAmp(c) ? ['A new amplifier because this one stays off. It may only be asleep.'] : []),
+    ],
+    ifDoneAnyway: hasAmp(c)
+      ? `Left as it is: ${harmOfAmplified(c, f)}`
+      : `Left as it is, ${f.fullW} a channel stay at ${f.loweredW}. Bass turned up in the phone only clips sooner.`,
+    cautions: liftCautions(c),
+    proof: `Boosted: ${expectTones(c)} Full level: ${expectFull(c)}`,
+  }),
+});
+
+export const backToRearOn = planVerdict({
+  id: 'plan-back-to-rear-on',
+  title: 'Back to the full level, rear channels on',
+  faults: ['amplified-profile-no-amp', 'sense-starved-by-profile'],
+  mends: ['profile'],
+  article: 'why-amplified-without-an-amplifier-is-quieter',
+  remedy: (c, f) => ({
+    what: 'Go back to the full level and the bass boost, with the rear channels on.',
+    ...sureness(c),
+    background: `Speakers or inputs on the rear outputs need both: the full level, and channels that are on. ${PRACTICE}`,
+    numbers: levels(c, f),
+    fix: [
+      ...liftFirst(c),
+      'Change: full level, bass boost in.',
+      'Keep: rear channels on. Say so before the work: plain unaltered can switch them off.',
+    ],
+    tools: SPECIAL_TOOL,
+    minutes: 30,
+    who: BACK_BY,
+    notBuy: ['Speakers, because they are quiet.', 'Another amplified profile. Each of them lowers the level.'],
+    ifDoneAnyway: `Left as it is: ${harmOfAmplified(c, f)} Back to plain unaltered: the rear goes dead on a bike built with front speakers only.`,
+    cautions: liftCautions(c),
+    proof: `Boosted: ${expectTones(c)} Rear on: ${expectRear(c)}`,
+  }),
+});

@@ -1,0 +1,75 @@
+import { planVerdict } from './plan-verdict.ts';
+import { harmOfAmplified, NOBODY, PRACTICE, SAME_EQ_NOT_TO_BE_HAD } from './wording.ts';
+
+/** The wish for the same EQ, on builds that cannot have it at full level. */
+
+export const sameEqWithoutAmp = planVerdict({
+  id: 'plan-same-eq-without-amp',
+  title: 'Same EQ without an amplifier: better not',
+  faults: ['eq-changes-by-design'],
+  article: 'why-amplified-without-an-amplifier-is-quieter',
+  remedy: (c, f) => ({
+    what: SAME_EQ_NOT_TO_BE_HAD['without-amp'],
+    certainty: 'likely',
+    howSure: 'No profile is known that has the full level and the same EQ.',
+    background: `The change at engine start is how the unaltered profile is made, not a fault. ${PRACTICE}`,
+    numbers: [
+      { label: 'In one front speaker, full level', value: f.fullW },
+      { label: 'In one front speaker, amplified profile', value: f.loweredW },
+    ],
+    fix: [
+      'Either keep the unaltered profile and set the tone with the engine running.',
+      'Or add an amplifier for all speakers first. Then an amplified profile with the same EQ fits.',
+    ],
+    who: NOBODY,
+    notBuy: ['An amplified profile for the tone. The price is level and bass.'],
+    ifDoneAnyway: harmOfAmplified(c, f),
+    proof: 'Same tones, engine off and running: the ratio changes, and the level stays full.',
+  }),
+});
+
+export const sameEqUnalteredAmp = planVerdict({
+  id: 'plan-same-eq-unaltered-amp',
+  title: 'Same EQ with this amplifier: not both',
+  faults: ['eq-changes-by-design'],
+  article: 'amplifiers-that-listen',
+  remedy: (c, f) => ({
+    what: SAME_EQ_NOT_TO_BE_HAD['unaltered-amp'],
+    certainty: 'likely',
+    howSure: 'No profile is known that has the full level and the same EQ.',
+    background: PRACTICE,
+    fix: [
+      'Either keep the unaltered profile and this amplifier, and set the tone with the engine running.',
+      'Or exchange the amplifier for one with a remote wire. Only after that have the profile changed.',
+      'Keep the profile as it is until the new amplifier is in.',
+    ],
+    who: NOBODY,
+    notBuy: ['An amplified profile for this amplifier.'],
+    ifDoneAnyway: harmOfAmplified(c, f),
+    proof: 'Same tones, engine off and running: the ratio changes, and the amplifier wakes with quiet music.',
+  }),
+});
+
+export const sameEqMixed = planVerdict({
+  id: 'plan-same-eq-mixed',
+  title: 'Same EQ: first every speaker on an amplifier',
+  faults: ['eq-changes-by-design'],
+  remedy: (c, f) => {
+    const pair = c.facts.front === 'unit' ? 'front' : 'rear';
+    return {
+      what: SAME_EQ_NOT_TO_BE_HAD.mixed,
+      certainty: 'likely',
+      howSure: 'No profile is known that has the full level and the same EQ.',
+      background: PRACTICE,
+      fix: [
+        `Either move the ${pair} pair to an amplifier. Then have the amplified profile with the same EQ selected.`,
+        'Or keep the profile and set the tone with the engine running.',
+      ],
+      who: `A fitter moves the ${pair} pair. Nobody needs to select anything before that.`,
+      notBuy: ['An amplified profile as long as one pair hangs on the head unit.'],
+      ifDoneAnyway: harmOfAmplified(c, f),
+      proof: 'Every pair on an amplifier, and only then the visit.',
+      minutes: 60,
+    };
+  },
+});

@@ -1,0 +1,147 @@
+import type { PlanCase } from './facts.ts';
+import type { Figures } from './figures.ts';
+import { planVerdict } from './plan-verdict.ts';
+import {
+  expectRear,
+  expectTones,
+  harmOfAmplified,
+  harmOfBoost,
+  levels,
+  NOBODY,
+  PRACTICE,
+  SETTINGS_FOR_BOOST,
+  sureness,
+  YOU,
+} from './wording.ts';
+
+/** Answers that need nothing selected in the head unit. */
+
+export const nothingToDo = planVerdict({
+  id: 'plan-nothing-to-do',
+  title: 'Nothing to do',
+  remedy: (c, f) => ({
+    what: 'Nothing is wrong and you wish for nothing, so nothing needs to be done to the head unit.',
+    certainty: 'proved',
+    howSure: 'That holds whatever is stored in the head unit.',
+    fix: [
+      'Leave the head unit as it is.',
+      'Ask whoever said it what exactly you would hear afterwards. If that is a wish of yours, come back with it.',
+    ],
+    who: NOBODY,
+    notBuy: ['A reflash as a precaution. It adds no power, and it can take level, bass or the rear away.'],
+    ifDoneAnyway:
+      c.facts.amp === 'none' || c.facts.amp === 'unknown'
+        ? `With no amplifier, an amplified profile leaves ${f.shareLeft} of the power and takes ${f.boostDb} of bass boost out.`
+        : harmOfAmplified(c, f),
+    proof: 'Nothing changes, so it sounds tomorrow as it sounds today.',
+  }),
+});
+
+type Why = (c: PlanCase) => string;
+const full: Why = () => 'The unaltered level is the loudest that the head unit gives.';
+const WHY_STAY: Readonly<Record<string, Why>> = {
+  'front-only-rear-closed': full,
+  'front-only-rear-open': () =>
+    'Level and boost are those of the unaltered profile. Rear outputs that nobody uses do no harm while their wires are insulated.',
+  'rear-on-unit-open': () => 'The rear channels are on, and the head unit plays at its full level.',
+  'unaltered-amp-full': () => 'The amplifier wakes on the unaltered output and corrects its bass boost itself.',
+  'unaltered-amp-and-rear-on-unit-open': () =>
+    'The amplifier gets the unaltered output, and the rear channels are on for the pair on the head unit.',
+  'all-on-amp-same-eq': () => 'Level, bass and EQ are already made for an amplifier, and the EQ stays the same.',
+  'all-on-amp-eq-changes': () =>
+    'Level and bass are already made for an amplifier. Only the EQ changes with the engine, and you do not mind.',
+  'front-on-unit-amp-on-front-pair': () =>
+    'The amplifier gets its signal from the front pair. An amplified profile would starve the front speakers.',
+  'front-on-unit-rear-open': () =>
+    'The rear outputs feed the amplifier already. An amplified profile would starve the front speakers.',
+  'rear-on-unit-front-on-amp-open': () =>
+    'The rear channels are on. An amplified profile would starve the rear speakers.',
+};
+
+const isAmplified = (c: PlanCase) => c.decision.row.startsWith('all-on-amp');
+const takesBoost = (c: PlanCase) => !isAmplified(c) && c.facts.amp !== 'none' && c.facts.amp !== 'unaltered';
+
+/** What to keep in mind about a profile that stays. */
+function keep(c: PlanCase): readonly string[] {
+  if (isAmplified(c)) {
+    return [
+      'Keep: the amplified profile. Set the amplifier’s gain to it.',
+      'Its outputs are still speaker outputs with half the supply on both wires: no grounded plug on them.',
+    ];
+  }
+  return [
+    `Keep: the full level and the bass boost${c.facts.rear === 'unit' ? ', and the rear channels on' : ''}.`,
+    ...(takesBoost(c) ? [SETTINGS_FOR_BOOST] : []),
+    ...(c.decision.rows.includes('front-only-rear-open') ? ['Insulate rear wires that nothing is connected to.'] : []),
+    'The tone changes when the engine starts. That is how the unaltered profile is made, not a fault.',
+  ];
+}
+
+const stayHarm = (c: PlanCase, f: Figures) =>
+  isAmplified(c) ? `Back to the unaltered profile it would be wrong. ${harmOfBoost(f)}` : harmOfAmplified(c, f);
+
+export const stay = planVerdict({
+  id: 'plan-stay',
+  title: 'No reflash: leave it as it is',
+  remedy: (c, f) => ({
+    what: `No reflash. ${WHY_STAY[c.decision.row]?.(c) ?? full(c)}`,
+    ...sureness(c),
+    background: PRACTICE,
+    numbers: levels(c, f),
+    fix: ['Change: nothing in the head unit.', ...keep(c)],
+    who: NOBODY,
+    notBuy: [isAmplified(c) ? 'A second reflash. The right kind is in.' : 'An amplified profile.'],
+    ifDoneAnyway: stayHarm(c, f),
+    cautions: ['bridge'],
+    proof: isAmplified(c)
+      ? `Flat: ${expectTones(c)}`
+      : c.facts.rear === 'unit'
+        ? `Rear on: ${expectRear(c)}`
+        : `Boosted: ${expectTones(c)}`,
+  }),
+});
+
+export const replacedUnit = planVerdict({
+  id: 'plan-replaced-unit',
+  title: 'A replaced head unit has nothing to reflash',
+  faults: ['replaced-unit-setting'],
+  remedy: () => ({
+    what: 'No reflash. A replaced head unit has no stored factory profile that could be selected.',
+    certainty: 'proved',
+    howSure: 'Stored output profiles belong to the head unit the bike was built with.',
+    background: 'If somebody names a profile for this bike, it belonged to the old head unit. It went with it.',
+    fix: [
+      'Change: in the menu of the replaced head unit set its own outputs, filters, rear and equaliser.',
+      'Keep: everything else. The bike’s other modules need nothing for the sound.',
+      'Phone mirroring is a setting of the replaced head unit, too.',
+    ],
+    who: YOU,
+    notBuy: ['A reflash, or a visit for one. Nothing on this bike can take it.'],
+    ifDoneAnyway: 'You pay for a visit that can change nothing.',
+    cautions: ['bridge'],
+    proof: 'Fader, rear and bass follow the menu of the replaced head unit.',
+    minutes: 15,
+  }),
+});
+
+export const mirroringOnly = planVerdict({
+  id: 'plan-mirroring-only',
+  title: 'Only the headset module’s setting',
+  faults: ['mirroring-needs-headset'],
+  remedy: () => ({
+    what: 'No output profile. Only the setting of the headset module for phone mirroring has to change.',
+    certainty: 'likely',
+    howSure: 'You wish for nothing else, nothing is wrong with the sound, and no profile touches mirroring.',
+    background: 'When mirroring may start and how the sound leaves the head unit are two separate things.',
+    fix: [
+      'First try it with a headset connected. If mirroring starts then, this setting is what is missing.',
+      'Change: the headset module’s setting for phone mirroring, nothing else.',
+      'Keep: the output profile.',
+    ],
+    who: 'Who has the tool for that module, usually a specialist or a dealer. Ask before you go.',
+    notBuy: ['Another output profile. It changes the sound and not the mirroring.'],
+    ifDoneAnyway: 'The sound is another one afterwards, and mirroring still waits for a headset.',
+    proof: 'Headset off, phone plugged in: mirroring starts. The sound is the same as before.',
+    minutes: 30,
+  }),
+});
