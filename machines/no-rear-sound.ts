@@ -61,8 +61,10 @@ const playedBefore = claim(
   'the rear played before',
   (f) => f.outcome('rear-history') === 'stopped' || f.outcome('rear-history') === 'comes-and-goes',
 );
-const workedOn = claim('somebody worked on the bike or its head unit since', (f) =>
-  ['workshop', 'reflash', 'unit', 'battery'].includes(f.outcome('last-change') ?? ''),
+const neverPlayed = claim('the rear never played', (f) => f.outcome('rear-history') === 'never');
+const mayBeShorted = claim(
+  'the head unit drives the rear itself, and a meter is at hand',
+  (f) => !onAmplifier.holds(f) && meterHere.holds(f),
 );
 const rearPairRead = claim(
   'the rear pairs were read and are level with the front',
@@ -175,11 +177,7 @@ export const noRearSound = flow('no-rear-sound', 'No sound from the rear', {
     ok: 'afterTheUnit',
     cannot: 'afterTheUnit',
   }),
-  afterTheUnit: decide(
-    { when: ampIsOff, to: 'ampHasNoPower' },
-    { when: onAmplifier, to: 'measureAmpIn' },
-    { to: 'askRating' },
-  ),
+  afterTheUnit: decide({ when: onAmplifier, to: 'measureAmpIn' }, { to: 'askRating' }),
 
   measureAmpIn: ask(ampIn, {
     ok: 'askAmpInput',
@@ -235,44 +233,57 @@ export const noRearSound = flow('no-rear-sound', 'No sound from the rear', {
       to: 'everythingIsHealthy',
     },
     { when: onAmplifier, to: 'swapInputPlugs' },
+    {
+      when: claim(
+        'the replaced unit sends, the run is good, and yet it is silent',
+        (f) => rearPairRead.holds(f) && replaced.holds(f),
+      ),
+      to: 'adapterHasAGap',
+    },
     { when: rearPairRead, to: 'everythingIsHealthy' },
     { to: 'whyTheUnitIsSilent' },
   ),
 
   // The head unit lets nothing out: which of the reasons is decided by what is fitted and what happened before.
-  whyTheUnitIsSilent: decide(
-    { when: replaced, to: 'replacedUnitIsSet' },
-    {
-      when: claim(
-        'it played before and nobody worked on it',
-        (f) => playedBefore.holds(f) && !workedOn.holds(f) && meterHere.holds(f),
-      ),
-      to: 'measureToFrame',
-    },
+  // Without an amplifier a short of the run silences the pair too, so it is ruled out where a profile is not the rule.
+  whyTheUnitIsSilent: decide({ when: replaced, to: 'afterReplacedUnit' }, { to: 'askDelivered' }),
+  afterReplacedUnit: decide({ when: mayBeShorted, to: 'measureToFrame' }, { to: 'replacedUnitIsSet' }),
+  askDelivered: ask(deliveredWith, {
+    two: [{ when: neverPlayed, to: 'rearIsDisabled' }, { to: 'afterDelivered' }],
+    four: 'afterDelivered',
+    cannot: [{ when: neverPlayed, to: 'rearIsDisabled' }, { to: 'afterDelivered' }],
+  }),
+  afterDelivered: decide(
+    { when: mayBeShorted, to: 'measureToFrame' },
     { when: playedBefore, to: 'profileIsReverted' },
-    { to: 'askDelivered' },
+    { to: 'rearIsDisabled' },
   ),
-  askDelivered: ask(deliveredWith, { two: 'rearIsDisabled', four: 'profileIsReverted', cannot: 'rearIsDisabled' }),
   measureToFrame: ask(wireToFrame, {
     shorted: 'wireIsOnFrame',
-    clear: [{ when: ampProtects, to: 'askRatingAtFault' }, { to: 'profileIsReverted' }],
-    unclear: [{ when: ampProtects, to: 'askRatingAtFault' }, { to: 'profileIsReverted' }],
-    cannot: [{ when: ampProtects, to: 'ampProtectsItself' }, { to: 'profileIsReverted' }],
+    clear: 'askRatingForShort',
+    unclear: 'askRatingForShort',
+    cannot: 'askRatingForShort',
   }),
-  askRatingAtFault: ask(rearRating, {
-    '2': 'measureRunAtFault',
-    '4': 'measureRunAtFault',
-    '8': 'measureRunAtFault',
-    cannot: 'measureRunAtFault',
+  askRatingForShort: ask(rearRating, {
+    '2': 'measureRunForShort',
+    '4': 'measureRunForShort',
+    '8': 'measureRunForShort',
+    cannot: 'measureRunForShort',
   }),
-  measureRunAtFault: ask(runOhms, {
+  measureRunForShort: ask(runOhms, {
     low: 'pairIsShorted',
-    open: 'ampProtectsItself',
-    high: 'ampProtectsItself',
-    unclear: 'ampProtectsItself',
-    ok: 'ampProtectsItself',
-    cannot: 'ampProtectsItself',
+    open: 'noShortFound',
+    high: 'noShortFound',
+    unclear: 'noShortFound',
+    ok: 'noShortFound',
+    cannot: 'noShortFound',
   }),
+  noShortFound: decide(
+    { when: ampProtects, to: 'ampProtectsItself' },
+    { when: replaced, to: 'replacedUnitIsSet' },
+    { when: playedBefore, to: 'profileIsReverted' },
+    { to: 'rearIsDisabled' },
+  ),
 
   // Ways round the meter.
   withoutMeter: decide({ when: onAmplifier, to: 'swapInputPlugs' }, { to: 'tryCellOnRun' }),

@@ -35,6 +35,11 @@ function enableRear(
       amp
         ? 'Ask for the rear channels to be enabled. Whether the level should be lowered for the amplifier too is a question of its own: the plan “Does it need a reflash at all?” answers it.'
         : 'Ask for the rear channels to be enabled, and for nothing else to be changed.',
+      ...(amp
+        ? []
+        : [
+            'Before the visit, key off and plug apart: no rear wire may touch the frame, and each run must read its coil. A short would silence an enabled channel again.',
+          ]),
       'Bring the bike with the rear speakers plugged in.',
       'Have the work order say what the setting does: rear on, level full, bass as before.',
     ],
@@ -158,13 +163,16 @@ export const adapterGap: Verdict = {
   id: 'replaced-unit-adapter-gap',
   title: 'The adapter of the replaced head unit leaves out the rear pairs',
   faults: ['replaced-unit-adapter-gap'],
-  evidence: ['unit-kind', 'rear-pair', 'amp-in', 'half-supply'],
+  evidence: ['unit-kind', 'rear-pair', 'amp-in', 'half-supply', 'run-ohms'],
   mends: ['unit-leads'],
   article: 'half-the-supply-on-a-speaker-wire',
-  remedy: () => ({
+  remedy: (f) => ({
     what: 'The adapter loom of the replaced head unit does not pass the rear pairs on.',
-    certainty: 'proved',
-    howSure: 'The unit sends a rear signal, and the wires at the amplifier carry neither signal nor DC.',
+    certainty: f.outcome('half-supply') === 'zero' ? 'proved' : 'likely',
+    howSure:
+      f.outcome('half-supply') === 'zero'
+        ? 'The unit sends a rear signal, and the wires at the amplifier carry neither signal nor DC.'
+        : 'The unit sends a rear signal, the speaker run is good, and it is silent all the same: the joint between the two is left.',
     numbers: [{ label: 'DC on a wire that arrives', value: '0.40 to 0.55 of the supply' }],
     fix: [
       'Find the rear pairs at the unit’s plug.',

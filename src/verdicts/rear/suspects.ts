@@ -16,6 +16,16 @@ const RUN_GOOD = { 'run-ohms': ['ok'], 'swap-outputs': ['plays'], 'pop-run': ['m
 const UNIT_GOOD = { 'rear-pair': ['ok'], 'amp-in': ['ok'] };
 const AMP_GOOD = { 'amp-light': ['normal'], 'amp-switches': ['right'], 'wakes-when-loud': ['wakes'] };
 const ON_AMP = { 'rear-drive': ['amp'] };
+const ON_UNIT = { 'rear-drive': ['unit'] };
+/** A run that touches the frame or itself: its driver protects itself and the cone is dead silent. */
+const TOUCHING = {
+  ...STILL_SILENT,
+  'four-corners': ['no-rear', 'none'],
+  'lid-check': ['reacts', 'no-effect', 'no-plug'],
+  'contacts-look': ['clean', 'film'],
+  'rear-hiss': ['silent'],
+  'swap-inputs': ['silent'],
+};
 
 /** What a rear without signal from the head unit looks like; an amplifier that listens sleeps then. */
 const NO_REAR_SIGNAL = {
@@ -238,19 +248,23 @@ export const REAR_SUSPECTS: readonly Suspect[] = [
     title: 'Rear speaker wire on the frame',
     weight: 4,
     signs: {
-      ...STILL_SILENT,
-      'four-corners': ['no-rear', 'none'],
-      'lid-check': ['reacts', 'no-effect', 'no-plug'],
-      'contacts-look': ['clean', 'film'],
-      'rear-hiss': ['silent'],
+      ...TOUCHING,
+      ...ON_AMP,
       'amp-light': ['fault'],
-      'rear-pair': ['none', 'ok'],
+      'rear-pair': ['ok'],
       'amp-in': ['ok'],
       'amp-out': ['none', 'ok'],
       'run-ohms': ['ok'],
       'wire-to-frame': ['shorted'],
-      'swap-inputs': ['silent'],
     },
+    odds: { 'last-change': { fitted: 2, opened: 2 }, 'rear-history': { never: 0.5 } },
+    split: 'Key off, plug apart: each rear wire against bare frame metal.',
+  },
+  {
+    verdict: 'speaker-wire-to-frame',
+    title: 'Rear speaker wire on the frame',
+    weight: 3,
+    signs: { ...TOUCHING, ...ON_UNIT, 'rear-pair': ['none'], 'run-ohms': ['ok'], 'wire-to-frame': ['shorted'] },
     odds: { 'last-change': { fitted: 2, opened: 2 }, 'rear-history': { never: 0.5 } },
     split: 'Key off, plug apart: each rear wire against bare frame metal.',
   },
@@ -259,14 +273,27 @@ export const REAR_SUSPECTS: readonly Suspect[] = [
     title: 'Rear run or coil shorted',
     weight: 1,
     signs: {
-      ...STILL_SILENT,
+      ...TOUCHING,
       ...LID_SILENT,
-      'rear-hiss': ['silent'],
+      ...ON_AMP,
       'amp-light': ['fault'],
       'amp-in': ['ok'],
       'run-ohms': ['low'],
       'wire-to-frame': ['clear'],
-      'swap-inputs': ['silent'],
+    },
+    split: 'Key off, plug apart: does the run read coil plus wires?',
+  },
+  {
+    verdict: 'speaker-pair-shorted',
+    title: 'Rear run or coil shorted',
+    weight: 1,
+    signs: {
+      ...TOUCHING,
+      ...LID_SILENT,
+      ...ON_UNIT,
+      'rear-pair': ['none'],
+      'run-ohms': ['low'],
+      'wire-to-frame': ['clear'],
     },
     split: 'Key off, plug apart: does the run read coil plus wires?',
   },
