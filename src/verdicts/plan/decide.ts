@@ -37,14 +37,19 @@ export function rowOf(certain: CertainFacts): ProfileRow {
 
 const answersOf = (cases: readonly Case[]) => new Set(cases.map(({ row }) => row.answer));
 
-/** Which open feeds matter: two bikes that differ in nothing else get different answers. */
+/**
+ * Which open feeds matter: two bikes that differ in nothing else get different answers. Where a pair's driver is open,
+ * where the inputs come from may not matter any more once it is known.
+ */
 function feedsThatMatter(cases: readonly Case[]): readonly Feed[] {
   const key = (one: Case, but: Feed) => JSON.stringify({ ...one, row: null, [but]: null });
-  return (['front', 'rear', 'inputs'] as const).filter((feed) => {
+  const matters = (feed: Feed) => {
     if (new Set(cases.map((one) => one[feed])).size < 2) return false;
     const groups = Map.groupBy(cases, (one) => key(one, feed));
     return [...groups.values()].some((group) => answersOf(group).size > 1);
-  });
+  };
+  const drivers = (['front', 'rear'] as const).filter(matters);
+  return drivers.length > 0 ? drivers : (['inputs'] as const).filter(matters);
 }
 
 const doesIn = (one: Case, properties: readonly Property[]) =>

@@ -1,0 +1,237 @@
+import { deliveredWith, unitKind } from '../src/steps/build.ts';
+import { metersDigit } from '../src/steps/meter.ts';
+import type { Findings } from '../src/steps/outcome.ts';
+import {
+  ampCount,
+  ampKindStep,
+  ampNeedsStep,
+  ampTurnOnStep,
+  frontBuild,
+  paperBoosted,
+  paperLowered,
+  paperRear,
+  paperSameEq,
+  plannedChange,
+  profileSource,
+  rearBuild,
+  rearInputs,
+  wishMirroring,
+  wishSameEq,
+  wrongNow,
+} from '../src/steps/plan.ts';
+import { tonesOff, tonesRunning, topStep } from '../src/steps/profile-tones.ts';
+import { rearPair } from '../src/steps/rear-volts.ts';
+import type { Step } from '../src/steps/step.ts';
+import { ampNeed } from '../src/verdicts/plan/amp-need.ts';
+import { nextToMeasure, type PlanAnswer, planCase } from '../src/verdicts/plan/facts.ts';
+import type { Property } from '../src/verdicts/plan/profile.ts';
+import { PLAN_VERDICTS } from '../src/verdicts/plan/verdicts.ts';
+import { ask, type Branch, type Claim, claim, conclude, decide, type FlowState, flow, type Route } from './kit.ts';
+
+/** A question whose every answer leads on to the same place. */
+const askThen = <S extends Step>(step: S, next: Route): FlowState => {
+  const outcomes: readonly string[] = [...Object.keys(step.outcomes), 'cannot'];
+  return ask(step, Object.fromEntries(outcomes.map((outcome) => [outcome, next])) as Parameters<typeof ask<S>>[1]);
+};
+
+const plans = (plan: string) => (findings: Findings) => findings.outcome(plannedChange.id) === plan;
+const asked = (findings: Findings, step: { readonly id: string }) => findings.outcome(step.id) !== undefined;
+
+const nothingPlanned = claim('nothing is planned', plans('nothing'));
+const onlyMirroring = claim('phone mirroring is the only wish', plans('mirroring'));
+const onlyMirroringAndNothingWrong = claim(
+  'phone mirroring is the only wish, and nothing is wrong',
+  (f) => planCase(f).answer === 'mirroring-only',
+);
+
+const ampsCounted = (f: Findings) => f.rig.amps?.length ?? 0;
+const hardestKnown = claim(
+  'an amplifier that needs the unaltered output is among those known',
+  (f) => ampNeed(f.rig.amps ?? []) === 'unaltered',
+);
+const moreAmpsThan = (number: number) => claim(`there are more than ${number}`, (f) => ampsCounted(f) > number);
+
+const ampMakesEqAWish = claim('an amplifier plays, so the same EQ can be wished for', (f) => {
+  const { facts, answer } = planCase(f);
+  const open = answer === 'measure-first' || answer === 'follow-the-wires' || answer === 'stay';
+  const listening = facts.amp !== 'none' && (open || answer.startsWith('amplified'));
+  return listening && !plans('same-tone')(f) && !asked(f, wishSameEq);
+});
+const storedProfileMatters = claim('the answer depends on what is stored now', (f) => {
+  const { answer, decision } = planCase(f);
+  return (
+    answer === 'measure-first' || (answer === 'follow-the-wires' && decision.open.every((feed) => feed === 'inputs'))
+  );
+});
+const inputsMatter = claim(
+  'it matters where the rear inputs get their signal',
+  (f) => planCase(f).decision.open.includes('inputs') && !asked(f, rearInputs),
+);
+const deliveryMatters = claim('it matters what the bike was built with', (f) => {
+  const { answer, decision } = planCase(f);
+  return answer === 'measure-first' && decision.separators.includes('rear') && !asked(f, deliveredWith);
+});
+const cannotMeasure = claim('it depends on the profile, and nothing can be measured now', (f) => {
+  const source = f.outcome(profileSource.id);
+  return planCase(f).answer === 'measure-first' && (source === 'unknown' || source === 'cannot');
+});
+const bestMeasured = (f: Findings): Property | null => nextToMeasure(planCase(f));
+const meterUnknown = claim(
+  'a reading separates the answers, and the meter is not known yet',
+  (f) => bestMeasured(f) !== null && !asked(f, metersDigit),
+);
+const tonesMissing = claim('the two tones separate the answers, or come first', (f) => {
+  const best = bestMeasured(f);
+  return best === 'boosted' || (best === 'sameEq' && !asked(f, tonesOff));
+});
+const separates = (property: Property) =>
+  claim(`the best reading is that of ${property}`, (f) => bestMeasured(f) === property);
+
+/** The state that tells each kind of answer. */
+const TOLD_IN = {
+  'nothing-to-do': 'nothingToDo',
+  'mirroring-only': 'onlyTheMirroringSetting',
+  'replaced-unit': 'nothingToReflash',
+  'find-the-unit': 'unitIsUnknown',
+  'which-rear': 'rearIsMissedWithoutRear',
+  'on-no-amp': 'speakersHangOnNoAmp',
+  'amp-feeds-nothing': 'ampFeedsNothing',
+  'find-the-amp': 'ampIsUnknown',
+  'follow-the-wires': 'wiresAreUnknown',
+  'same-eq-without-amp': 'sameEqNeedsAnAmp',
+  'same-eq-unaltered-amp': 'sameEqNeedsAnotherAmp',
+  'same-eq-mixed': 'sameEqNeedsEveryPairOnAnAmp',
+  'told-against-meter': 'meterSaysSomethingElse',
+  'no-such-profile': 'noProfileDoesThat',
+  'measure-first': 'profileIsUnknown',
+  stay: 'stayAsItIs',
+  'enable-rear': 'onlyEnableTheRear',
+  'back-to-unaltered': 'goBackToUnaltered',
+  'back-to-rear-on': 'goBackToRearOn',
+  'amplified-same': 'selectAmplifiedWithTheSameEq',
+  'amplified-any': 'selectAmplified',
+  'move-or-back': 'moveThePairOrGoBack',
+} as const satisfies Record<PlanAnswer, string>;
+
+const answers = Object.keys(TOLD_IN) as readonly PlanAnswer[];
+const answerIs = (answer: PlanAnswer): Claim => claim(`the answer is ${answer}`, (f) => planCase(f).answer === answer);
+/** One branch for each kind of answer. The last one needs no claim: it is what is left. */
+const tellTheAnswer: readonly Branch[] = [
+  ...answers
+    .filter((answer) => answer !== 'measure-first')
+    .map((answer) => ({ when: answerIs(answer), to: TOLD_IN[answer] })),
+  { to: TOLD_IN['measure-first'] },
+];
+const verdictStates = Object.fromEntries(
+  answers.map((answer) => [TOLD_IN[answer], conclude(PLAN_VERDICTS[answer])] as const),
+);
+
+/** The questions about one amplifier. What cannot change the answer any more is left out. */
+function ampStates(number: 1 | 2 | 3): Readonly<Record<string, FlowState>> {
+  const next: Route =
+    number === 3
+      ? 'askFront'
+      : [
+          { when: hardestKnown, to: 'askFront' },
+          { when: moreAmpsThan(number), to: `askAmp${number + 1}Kind` },
+          { to: 'askFront' },
+        ];
+  return {
+    [`askAmp${number}Kind`]: ask(ampKindStep(number), {
+      'add-on': `askAmp${number}TurnOn`,
+      factory: next,
+      cannot: `askAmp${number}TurnOn`,
+    }),
+    [`askAmp${number}TurnOn`]: ask(ampTurnOnStep(number), {
+      wire: next,
+      signal: `askAmp${number}Needs`,
+      dc: `askAmp${number}Needs`,
+      cannot: `askAmp${number}Needs`,
+    }),
+    [`askAmp${number}Needs`]: askThen(ampNeedsStep(number), next),
+  };
+}
+
+export const isAReflashNeeded = flow('is-a-reflash-needed', 'Does it need a reflash at all?', {
+  askPlan: ask(plannedChange, {
+    nothing: 'askWrong',
+    'front-only': 'askMirroring',
+    'rear-on-unit': 'askMirroring',
+    'amp-added': 'askMirroring',
+    'amp-exchanged': 'askMirroring',
+    'unit-replaced': TOLD_IN['replaced-unit'],
+    mirroring: 'askWrong',
+    louder: 'askMirroring',
+    'same-tone': 'askWrong',
+    'after-reflash': 'askMirroring',
+    cannot: 'askMirroring',
+  }),
+  askWrong: ask(wrongNow, {
+    no: [
+      { when: nothingPlanned, to: TOLD_IN['nothing-to-do'] },
+      { when: onlyMirroring, to: 'askUnit' },
+      { to: 'askMirroring' },
+    ],
+    'rear-silent': [{ when: onlyMirroring, to: 'askUnit' }, { to: 'askMirroring' }],
+    other: [{ when: onlyMirroring, to: 'askUnit' }, { to: 'askMirroring' }],
+    cannot: [{ when: onlyMirroring, to: 'askUnit' }, { to: 'askMirroring' }],
+  }),
+  askMirroring: askThen(wishMirroring, 'askUnit'),
+  askUnit: ask(unitKind, {
+    factory: [{ when: onlyMirroringAndNothingWrong, to: TOLD_IN['mirroring-only'] }, { to: 'askAmps' }],
+    replaced: TOLD_IN['replaced-unit'],
+    cannot: TOLD_IN['find-the-unit'],
+  }),
+
+  askAmps: ask(ampCount, {
+    '0': 'askRear',
+    '1': 'askAmp1Kind',
+    '2': 'askAmp1Kind',
+    '3': 'askAmp1Kind',
+    cannot: 'askFront',
+  }),
+  ...ampStates(1),
+  ...ampStates(2),
+  ...ampStates(3),
+  askFront: askThen(frontBuild, 'askRear'),
+  askRear: askThen(rearBuild, 'weighTheBuild'),
+  weighTheBuild: decide(
+    { when: ampMakesEqAWish, to: 'askSameEq' },
+    { when: storedProfileMatters, to: 'askSource' },
+    ...tellTheAnswer,
+  ),
+  askSameEq: askThen(wishSameEq, 'weighTheBuild'),
+
+  askSource: ask(profileSource, {
+    measure: 'weighTheProfile',
+    record: 'askPaperRear',
+    never: 'weighTheProfile',
+    unknown: 'weighTheProfile',
+    cannot: 'weighTheProfile',
+  }),
+  askPaperRear: askThen(paperRear, 'askPaperLevel'),
+  askPaperLevel: askThen(paperLowered, 'askPaperBoost'),
+  askPaperBoost: askThen(paperBoosted, 'askPaperEq'),
+  askPaperEq: askThen(paperSameEq, 'weighTheProfile'),
+
+  weighTheProfile: decide(
+    { when: inputsMatter, to: 'askRearInputs' },
+    { when: deliveryMatters, to: 'askDelivered' },
+    { when: cannotMeasure, to: TOLD_IN['measure-first'] },
+    { when: meterUnknown, to: 'askMeter' },
+    { when: tonesMissing, to: 'measureTones' },
+    { when: separates('rear'), to: 'measureRear' },
+    { when: separates('sameEq'), to: 'measureTonesRunning' },
+    { when: separates('lowered'), to: 'measureTopStep' },
+    ...tellTheAnswer,
+  ),
+  askRearInputs: askThen(rearInputs, 'weighTheProfile'),
+  askDelivered: askThen(deliveredWith, 'weighTheProfile'),
+  askMeter: askThen(metersDigit, 'weighTheProfile'),
+  measureTones: askThen(tonesOff, 'weighTheProfile'),
+  measureRear: askThen(rearPair, 'weighTheProfile'),
+  measureTonesRunning: askThen(tonesRunning, 'weighTheProfile'),
+  measureTopStep: askThen(topStep, 'weighTheProfile'),
+
+  ...verdictStates,
+});

@@ -1,0 +1,575 @@
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { initialTransition, transition } from 'xstate';
+import { isAReflashNeeded } from '../../machines/is-a-reflash-needed.ts';
+import { EXAMPLE_RIGS } from '../../src/rig/examples.ts';
+import { NOTHING_KNOWN, type Rig } from '../../src/rig/rig.ts';
+import type { Answer } from '../../src/steps/step.ts';
+import { PLAN_VERDICTS } from '../../src/verdicts/plan/verdicts.ts';
+
+const { machine, states, steps } = isAReflashNeeded;
+
+/** Readings for each outcome, taken with a meter that shows 0.01 V. */
+const READINGS: Readonly<Record<string, Readonly<Record<string, Readonly<Record<string, string>>>>>> = {
+  'tones-off': {
+    boosted: { v400V: '0.50', v80V: '2.2' },
+    flat: { v400V: '0.50', v80V: '0.50' },
+    cut: { v400V: '0.50', v80V: '0.20' },
+    unclear: { v400V: '0.50', v80V: '1.0' },
+  },
+  'tones-running': {
+    same: { v400V: '0.50', v80V: '0.52' },
+    changes: { v400V: '0.50', v80V: '0.90' },
+    unclear: { v400V: '0.50', v80V: '0.01' },
+  },
+  'rear-pair': {
+    ok: { frontV: '2', leftV: '2', rightV: '2' },
+    uneven: { frontV: '2', leftV: '2', rightV: '1' },
+    none: { frontV: '2', leftV: '0', rightV: '0' },
+    'one-only': { frontV: '2', leftV: '2', rightV: '0' },
+  },
+  'top-step': { full: { topV: '7.3' }, lowered: { topV: '3.3' }, unclear: { topV: '5' } },
+};
+
+const answerOf = (step: string, option: string): Answer => {
+  if (option === 'cannot') return { cannot: true };
+  const readings = READINGS[step]?.[option];
+  return readings ? { readings } : { option };
+};
+const begin = (rig: Rig) => initialTransition(machine, { rig, facts: {} })[0];
+type Snapshot = ReturnType<typeof begin>;
+function openStep(snapshot: Snapshot): string {
+  const state = states[String(snapshot.value)];
+  if (!state || !('ask' in state)) throw new Error(`${snapshot.value} asks nothing`);
+  return state.ask.id;
+}
+const give = (snapshot: Snapshot, option: string): Snapshot => {
+  const step = openStep(snapshot);
+  return transition(machine, snapshot, { type: 'answer', step, answer: answerOf(step, option) })[0];
+};
+
+/** Walks with these answers. An answer that is missing, or that was never asked for, fails the test. */
+function walk(answers: Readonly<Record<string, string>>, rig: Rig = NOTHING_KNOWN) {
+  let snapshot = begin(rig);
+  const asked: string[] = [];
+  while (snapshot.status !== 'done') {
+    const step = openStep(snapshot);
+    const option = answers[step];
+    if (option === undefined) throw new Error(`no answer for ${step}, after ${asked.join(', ')}`);
+    asked.push(step);
+    snapshot = give(snapshot, option);
+  }
+  expect(Object.keys(answers).filter((step) => !asked.includes(step))).toEqual([]);
+  const { verdict, remedy } = snapshot.output;
+  return { verdict, remedy, asked, text: JSON.stringify(remedy) };
+}
+
+const factory = { 'wish-mirroring': 'no', 'unit-kind': 'factory' };
+const noAmp = { ...factory, 'amp-count': '0' };
+const oneAmp = { ...factory, 'amp-count': '1', 'amp-1-kind': 'add-on' };
+const wireAmp = { ...oneAmp, 'amp-1-turn-on': 'wire', 'wish-same-eq': 'no' };
+const listeningAmp = { ...oneAmp, 'amp-1-turn-on': 'signal', 'amp-1-needs': 'unaltered', 'wish-same-eq': 'no' };
+const never = { 'profile-source': 'never', 'delivered-with': 'two' };
+const measured = { 'profile-source': 'measure', 'meter-digit': '0.01' };
+const paper = (rear: string, lowered: string, boosted: string, sameEq: string) => ({
+  'profile-source': 'record',
+  'paper-rear': rear,
+  'paper-lowered': lowered,
+  'paper-boosted': boosted,
+  'paper-same-eq': sameEq,
+});
+const AMPLIFIED_SAME = paper('yes', 'yes', 'no', 'yes');
+const AMPLIFIED_CHANGES = paper('yes', 'yes', 'no', 'no');
+
+describe('is a reflash needed', () => {
+  it('says after two questions that there is nothing to do when nothing is wrong and nothing wished', () => {
+    const { verdict, asked } = walk({ 'planned-change': 'nothing', 'wrong-now': 'no' });
+    expect({ verdict, asked: asked.length }).toEqual({ verdict: 'plan-nothing-to-do', asked: 2 });
+  });
+
+  it('says that nothing is needed when only the front speakers are exchanged on an unaltered bike', () => {
+    const { verdict, remedy } = walk({
+      'planned-change': 'front-only',
+      ...noAmp,
+      'rear-build': 'none',
+      'profile-source': 'never',
+    });
+    expect(verdict).toBe('plan-stay');
+    expect(remedy.certainty).toBe('likely');
+    expect(remedy.ifDoneAnyway).toMatch(/6 to 8 dB quieter/);
+  });
+
+  it('counts one fifth of the power for an amplified profile without an amplifier, in the figures of a known bike', () => {
+    const { remedy } = walk(
+      { 'planned-change': 'front-only', 'wish-mirroring': 'no', 'profile-source': 'never' },
+      EXAMPLE_RIGS['fork-fairing'],
+    );
+    expect(remedy.ifDoneAnyway).toContain('18 W a channel become 3.59 W, 20 % of the power');
+    expect(remedy.ifDoneAnyway).toContain('The bass falls by 20 dB');
+    expect(remedy.numbers).toContainEqual({ label: 'Loudest clean output, full level', value: '8.49 V' });
+    expect(remedy.numbers).toContainEqual({ label: 'Loudest clean output, amplified profile', value: '3.79 V' });
+  });
+
+  it('sends new front speakers back to unaltered when an amplified profile was measured', () => {
+    const { verdict, remedy, asked } = walk({
+      'planned-change': 'front-only',
+      ...noAmp,
+      'rear-build': 'none',
+      ...measured,
+      'tones-off': 'flat',
+    });
+    expect(verdict).toBe('plan-back-to-unaltered');
+    expect(remedy.certainty).toBe('proved');
+    expect(remedy.cautions).not.toContain('back-to-full');
+    expect(asked.at(-1)).toBe('tones-off');
+  });
+
+  it('has only the rear channels switched on for rear speakers on a head unit that nobody changed', () => {
+    const { verdict, remedy } = walk({ 'planned-change': 'rear-on-unit', ...noAmp, ...never });
+    expect(verdict).toBe('plan-enable-rear');
+    expect(remedy.who).toMatch(/^A dealer or/);
+    expect(remedy.notBuy.join()).toContain('An amplifier, only to get sound from the rear');
+    expect(remedy.fix[0]).toMatch(/^First fit and wire the rear speakers/);
+  });
+
+  it('leaves a bike alone that was built with rear speakers and gets new ones on the head unit', () => {
+    const answers = { 'planned-change': 'rear-on-unit', ...noAmp, ...never, 'delivered-with': 'four' };
+    expect(walk(answers).verdict).toBe('plan-stay');
+  });
+
+  it('goes back to full level with the rear channels on when rear speakers hang on a lowered head unit', () => {
+    const { verdict, remedy } = walk({ 'planned-change': 'rear-on-unit', ...noAmp, ...AMPLIFIED_SAME });
+    expect(verdict).toBe('plan-back-to-rear-on');
+    expect(remedy.fix.join()).toContain('plain unaltered can switch them off');
+  });
+
+  it('selects an amplified profile of either kind for an added amplifier that is switched by a wire', () => {
+    const { verdict, remedy, asked } = walk({
+      'planned-change': 'amp-added',
+      ...wireAmp,
+      'front-build': 'amp',
+      'rear-build': 'amp',
+      'profile-source': 'never',
+    });
+    expect(verdict).toBe('plan-amplified-any');
+    expect(remedy.who).toMatch(/^An independent specialist/);
+    expect(remedy.cautions).toContain('set-gain-again');
+    expect(remedy.fix[0]).toMatch(/^First fit and wire the amplifier/);
+    expect(asked).not.toContain('delivered-with');
+  });
+
+  it('selects the same EQ where that is wished, and lets the dealer do it for a factory amplifier', () => {
+    const { verdict, remedy, asked } = walk({
+      'planned-change': 'amp-added',
+      ...factory,
+      'amp-count': '1',
+      'amp-1-kind': 'factory',
+      'front-build': 'amp',
+      'rear-build': 'none',
+      'wish-same-eq': 'yes',
+      'profile-source': 'never',
+    });
+    expect(verdict).toBe('plan-amplified-same');
+    expect(remedy.who).toMatch(/^A dealer or/);
+    expect(asked).not.toContain('amp-1-turn-on');
+  });
+
+  it('measures only the two tones, engine off and running, when only the EQ matters', () => {
+    const { verdict, asked } = walk({
+      'planned-change': 'same-tone',
+      'wrong-now': 'no',
+      ...oneAmp,
+      'amp-1-turn-on': 'wire',
+      'front-build': 'amp',
+      'rear-build': 'amp',
+      ...measured,
+      'tones-off': 'flat',
+      'tones-running': 'same',
+    });
+    expect(verdict).toBe('plan-stay');
+    expect(asked.slice(-2)).toEqual(['tones-off', 'tones-running']);
+  });
+
+  it('leaves an amplified profile alone when every speaker is on the amplifier', () => {
+    const { verdict, remedy } = walk({
+      'planned-change': 'nothing',
+      'wrong-now': 'other',
+      ...wireAmp,
+      'front-build': 'amp',
+      'rear-build': 'amp',
+      ...measured,
+      'tones-off': 'flat',
+    });
+    expect(verdict).toBe('plan-stay');
+    expect(remedy.fix.at(-1)).toMatch(/start with the complaint itself/);
+  });
+
+  it('keeps the unaltered output for an amplifier that is made for it, and asks nothing about a second one', () => {
+    const { verdict, remedy } = walk({
+      'planned-change': 'amp-added',
+      ...listeningAmp,
+      'amp-count': '2',
+      'front-build': 'amp',
+      'rear-build': 'none',
+      'profile-source': 'never',
+    });
+    expect(verdict).toBe('plan-stay');
+    expect(remedy.ifDoneAnyway).toMatch(/stays asleep/);
+  });
+
+  it('says so when an amplifier counts as needing the unaltered output only because nobody knows', () => {
+    const { remedy } = walk({
+      'planned-change': 'amp-added',
+      ...listeningAmp,
+      'amp-1-needs': 'cannot',
+      'front-build': 'amp',
+      'rear-build': 'none',
+      'profile-source': 'never',
+    });
+    expect(remedy.background).toContain('Until it is proved otherwise');
+  });
+
+  it('goes back to unaltered for such an amplifier that died after a reflash, gain down first', () => {
+    const { verdict, remedy } = walk({
+      'planned-change': 'after-reflash',
+      ...listeningAmp,
+      'front-build': 'amp',
+      'rear-build': 'none',
+      ...measured,
+      'tones-off': 'flat',
+    });
+    expect(verdict).toBe('plan-back-to-unaltered');
+    expect(remedy.cautions).toEqual(expect.arrayContaining(['back-to-full', 'set-gain-again']));
+    expect(remedy.fix[0]).toMatch(/^Before the visit: amplifier gain to minimum/);
+  });
+
+  it('enables only the rear for an amplifier on the lids that takes the rear outputs', () => {
+    const { verdict, remedy } = walk({
+      'planned-change': 'amp-added',
+      ...wireAmp,
+      'front-build': 'unit',
+      'rear-build': 'amp',
+      ...never,
+      'rear-inputs': 'own',
+    });
+    expect(verdict).toBe('plan-enable-rear');
+    expect(remedy.fix.join()).toContain('high-pass at 80 Hz');
+  });
+
+  it('needs nothing when that amplifier is fed from the front pair', () => {
+    const { verdict, asked } = walk({
+      'planned-change': 'amp-added',
+      ...wireAmp,
+      'front-build': 'unit',
+      'rear-build': 'amp',
+      'profile-source': 'never',
+      'rear-inputs': 'front',
+    });
+    expect(verdict).toBe('plan-stay');
+    expect(asked).not.toContain('delivered-with');
+  });
+
+  it('lets the rider move the starved pair or go back in a mixed build with an amplified profile', () => {
+    const { verdict, remedy } = walk({
+      'planned-change': 'after-reflash',
+      ...wireAmp,
+      'front-build': 'amp',
+      'rear-build': 'unit',
+      ...AMPLIFIED_CHANGES,
+    });
+    expect(verdict).toBe('plan-move-or-back');
+    expect(remedy.what).toContain('starves the rear pair');
+    expect(remedy.cautions).toContain('back-to-full');
+  });
+
+  it('puts the new amplifier in before the profile is touched when one is exchanged', () => {
+    const { remedy } = walk({
+      'planned-change': 'amp-exchanged',
+      ...wireAmp,
+      'front-build': 'amp',
+      'rear-build': 'none',
+      'profile-source': 'never',
+    });
+    expect(remedy.fix[0]).toMatch(/^Leave the profile as it is until the new amplifier is in/);
+  });
+
+  it('ends at once for another head unit, which has nothing to reflash', () => {
+    expect(walk({ 'planned-change': 'unit-replaced' }).verdict).toBe('plan-replaced-unit');
+  });
+
+  it('asks first which head unit it is when nobody knows', () => {
+    const answers = { 'planned-change': 'louder', 'wish-mirroring': 'no', 'unit-kind': 'cannot' };
+    expect(walk(answers).verdict).toBe('plan-find-the-unit');
+  });
+
+  it('has only the headset module set for phone mirroring', () => {
+    const answers = { 'planned-change': 'mirroring', 'wrong-now': 'no', 'unit-kind': 'factory' };
+    const { verdict, remedy } = walk(answers);
+    expect(verdict).toBe('plan-mirroring-only');
+    expect(remedy.fix.join()).toContain('Keep: the output profile');
+  });
+
+  it('tells a replaced head unit’s owner that mirroring is its own setting', () => {
+    const answers = { 'planned-change': 'mirroring', 'wrong-now': 'no', 'unit-kind': 'replaced' };
+    const { verdict, remedy } = walk(answers);
+    expect(verdict).toBe('plan-replaced-unit');
+    expect(remedy.fix.join()).toContain('Phone mirroring is a setting of the replaced head unit');
+  });
+
+  it('adds mirroring to the answer about the sound and leaves that as it is', () => {
+    const answers = { 'planned-change': 'rear-on-unit', ...noAmp, ...never };
+    const [without, with_] = [walk(answers), walk({ ...answers, 'wish-mirroring': 'yes' })];
+    expect(with_.verdict).toBe(without.verdict);
+    expect(with_.remedy.fix).toEqual(expect.arrayContaining([...without.remedy.fix]));
+    expect(with_.remedy.fix.join()).toContain('only the setting of the headset module');
+  });
+
+  it('advises against the same EQ without an amplifier, and asks nobody to measure for it', () => {
+    const { verdict, asked } = walk({
+      'planned-change': 'same-tone',
+      'wrong-now': 'no',
+      ...noAmp,
+      'rear-build': 'none',
+    });
+    expect(verdict).toBe('plan-same-eq-without-amp');
+    expect(asked).not.toContain('profile-source');
+  });
+
+  it('says that the same EQ and an amplifier made for the unaltered output exclude each other', () => {
+    const { verdict } = walk({
+      'planned-change': 'amp-added',
+      ...listeningAmp,
+      'wish-same-eq': 'yes',
+      'front-build': 'amp',
+      'rear-build': 'none',
+      'profile-source': 'never',
+    });
+    expect(verdict).toBe('plan-same-eq-unaltered-amp');
+  });
+
+  it('wants every pair on an amplifier before the same EQ', () => {
+    const { verdict } = walk({
+      'planned-change': 'amp-added',
+      ...wireAmp,
+      'wish-same-eq': 'yes',
+      'front-build': 'amp',
+      'rear-build': 'unit',
+      ...never,
+      'delivered-with': 'four',
+    });
+    expect(verdict).toBe('plan-same-eq-mixed');
+  });
+
+  it('still has the rear channels switched on where the same EQ cannot be had, and says not to pay for that', () => {
+    const { verdict, remedy } = walk({
+      'planned-change': 'same-tone',
+      'wrong-now': 'rear-silent',
+      ...noAmp,
+      'rear-build': 'unit',
+      ...never,
+    });
+    expect(verdict).toBe('plan-enable-rear');
+    expect(remedy.notBuy.join()).toContain('A profile for the same EQ');
+  });
+
+  it('asks again when speakers hang on an amplifier and none was counted', () => {
+    expect(walk({ 'planned-change': 'louder', ...noAmp, 'rear-build': 'amp' }).verdict).toBe('plan-on-no-amp');
+  });
+
+  it('asks what an amplifier feeds when every speaker hangs on the head unit', () => {
+    const { verdict } = walk({
+      'planned-change': 'nothing',
+      'wrong-now': 'other',
+      ...oneAmp,
+      'amp-1-turn-on': 'wire',
+      'front-build': 'unit',
+      'rear-build': 'unit',
+    });
+    expect(verdict).toBe('plan-amp-feeds-nothing');
+  });
+
+  it('asks which rear is meant when it is silent and there is none', () => {
+    const answers = { 'planned-change': 'nothing', 'wrong-now': 'rear-silent', ...noAmp, 'rear-build': 'none' };
+    expect(walk(answers).verdict).toBe('plan-which-rear');
+  });
+
+  it('finds out what the amplifier needs before anything is paid for', () => {
+    const { verdict } = walk({
+      'planned-change': 'amp-added',
+      ...oneAmp,
+      'amp-1-turn-on': 'cannot',
+      'amp-1-needs': 'cannot',
+      'front-build': 'amp',
+      'rear-build': 'none',
+    });
+    expect(verdict).toBe('plan-find-the-amp');
+  });
+
+  it('follows the wires when nobody knows what drives the front', () => {
+    const { verdict, remedy } = walk({
+      'planned-change': 'amp-added',
+      ...wireAmp,
+      'front-build': 'cannot',
+      'rear-build': 'amp',
+    });
+    expect(verdict).toBe('plan-follow-the-wires');
+    expect(remedy.what).toBe('First find out what drives the front speakers.');
+  });
+
+  it('names the one thing to measure when the profile is unknown and there is no meter', () => {
+    const { verdict, remedy } = walk({
+      'planned-change': 'louder',
+      ...noAmp,
+      'rear-build': 'none',
+      'profile-source': 'unknown',
+    });
+    expect(verdict).toBe('plan-measure-first');
+    expect(remedy.what).toContain('whether the bass boost is in or out.');
+    expect(remedy.notBuy.join()).toContain('A reflash to play louder');
+  });
+
+  it('reads the level instead when the tones are unclear', () => {
+    const { verdict } = walk({
+      'planned-change': 'louder',
+      ...noAmp,
+      'rear-build': 'none',
+      ...measured,
+      'tones-off': 'unclear',
+      'top-step': 'full',
+    });
+    expect(verdict).toBe('plan-stay');
+  });
+
+  it('refuses a paper that describes a profile nobody stored, and says what to check again', () => {
+    const { verdict, remedy } = walk({
+      'planned-change': 'louder',
+      ...noAmp,
+      'rear-build': 'none',
+      ...paper('yes', 'yes', 'yes', 'silent'),
+    });
+    expect(verdict).toBe('plan-no-such-profile');
+    expect(remedy.what).toMatch(/lowered level and the bass boost/);
+  });
+
+  it('goes on with readings where a paper leaves something open', () => {
+    const answers = {
+      'planned-change': 'louder',
+      ...noAmp,
+      'rear-build': 'unit',
+      ...paper('silent', 'no', 'silent', 'silent'),
+      'delivered-with': 'two',
+      'meter-digit': '0.01',
+      'rear-pair': 'none',
+    };
+    expect(walk(answers).verdict).toBe('plan-enable-rear');
+  });
+
+  it('says that paper and meter disagree when a reading of this bike is already known', () => {
+    const readings = { 'meter-digit': answerOf('meter-digit', '0.01'), 'tones-off': answerOf('tones-off', 'boosted') };
+    let [snapshot] = initialTransition(machine, { rig: { unitKind: 'factory', amps: [] }, facts: readings });
+    for (const option of ['rear-on-unit', 'no', 'record', 'yes', 'yes', 'no', 'silent'])
+      snapshot = give(snapshot, option);
+    expect(snapshot.output?.verdict).toBe('plan-told-against-meter');
+    expect(snapshot.output?.remedy.what).toBe(
+      'The paper and the meter disagree about whether the bass boost is in or out.',
+    );
+  });
+
+  it('asks nothing about the profile when a reading of this bike has settled it', () => {
+    const readings = { 'meter-digit': answerOf('meter-digit', '0.01'), 'tones-off': answerOf('tones-off', 'flat') };
+    let [snapshot] = initialTransition(machine, { rig: EXAMPLE_RIGS['fork-fairing'], facts: readings });
+    for (const option of ['louder', 'no']) snapshot = give(snapshot, option);
+    expect(snapshot.output?.verdict).toBe('plan-back-to-unaltered');
+  });
+
+  it('asks a known bike only for what the plan changes', () => {
+    const { asked } = walk(
+      { 'planned-change': 'louder', 'wish-mirroring': 'no', 'wish-same-eq': 'no', 'profile-source': 'never' },
+      EXAMPLE_RIGS['frame-fairing'],
+    );
+    expect(asked).toEqual(['planned-change', 'wish-mirroring', 'wish-same-eq', 'profile-source']);
+  });
+
+  it('asks again about the amplifiers of a known bike when one is added', () => {
+    const { asked } = walk(
+      {
+        'planned-change': 'amp-added',
+        'wish-mirroring': 'no',
+        'amp-count': '1',
+        'amp-1-kind': 'add-on',
+        'amp-1-turn-on': 'wire',
+        'front-build': 'amp',
+        'rear-build': 'none',
+        'wish-same-eq': 'no',
+        'profile-source': 'never',
+      },
+      EXAMPLE_RIGS['fork-fairing'],
+    );
+    expect(asked).toContain('front-build');
+  });
+
+  it('forgets the third amplifier when the count is changed to one', () => {
+    const facts = Object.fromEntries(
+      Object.entries({ 'planned-change': 'amp-added', 'amp-count': '1', 'amp-3-kind': 'factory' }).map(
+        ([step, option]) => [step, answerOf(step, option)],
+      ),
+    );
+    const [snapshot] = initialTransition(machine, { rig: NOTHING_KNOWN, facts });
+    expect(snapshot.context.rig.amps).toHaveLength(1);
+  });
+});
+
+/** A route with answers drawn by chance: where it stood, what was asked, and where it ended. */
+function wander(draw: (from: readonly string[]) => string, rig: Rig) {
+  let snapshot = begin(rig);
+  const visited = [String(snapshot.value)];
+  const asked: string[] = [];
+  while (snapshot.status !== 'done') {
+    const step = openStep(snapshot);
+    if (asked.includes(step)) throw new Error(`${step} is asked twice, after ${asked.join(', ')}`);
+    asked.push(step);
+    const options = Object.keys(READINGS[step] ?? steps.get(step)?.outcomes ?? {});
+    const option = step === 'meter-digit' ? '0.01' : draw([...options, 'cannot']);
+    snapshot = give(snapshot, option);
+    visited.push(String(snapshot.value));
+  }
+  return { visited, asked, ...snapshot.output };
+}
+
+const rigs = fc.constantFrom<Rig>(NOTHING_KNOWN, NOTHING_KNOWN, ...Object.values(EXAMPLE_RIGS));
+const routes = fc
+  .tuple(fc.infiniteStream(fc.nat({ max: 999 })), rigs)
+  .map(([chance, rig]) => wander((from) => from[(chance.next().value ?? 0) % from.length] ?? 'cannot', rig));
+const SAMPLE = fc.sample(routes, { numRuns: 4000, seed: 7 });
+
+describe('every route', () => {
+  it('ends in a verdict of this flow and asks nothing twice', () => {
+    const verdicts = Object.values(PLAN_VERDICTS).map(({ id }) => id);
+    for (const { verdict } of SAMPLE) expect(verdicts).toContain(verdict);
+  });
+
+  it.each(Object.keys(states).filter((state) => !('decide' in (states[state] ?? {}))))('can pass %s', (state) => {
+    expect(SAMPLE.some(({ visited }) => visited.includes(state))).toBe(true);
+  });
+
+  it('ends with whole sentences: what, how sure, who, what to do, and how to check it', () => {
+    for (const { remedy } of SAMPLE) {
+      const sentences = [remedy.what, remedy.howSure, remedy.who, remedy.proof, ...remedy.fix, ...remedy.notBuy];
+      for (const sentence of sentences) expect(sentence).toMatch(/[.?]$/);
+      expect(remedy.fix.length).toBeGreaterThan(0);
+      expect(JSON.stringify(remedy)).not.toMatch(/undefined|NaN|Infinity/);
+    }
+  });
+});
+
+describe('the verdicts', () => {
+  it('have ids of their own', () => {
+    const ids = Object.values(PLAN_VERDICTS).map(({ id }) => id);
+    expect(new Set(ids).size).toBe(ids.length);
+  });
+  it('name only steps of this flow as evidence', () => {
+    for (const { evidence } of Object.values(PLAN_VERDICTS)) {
+      expect(evidence.filter((step) => !steps.has(step))).toEqual([]);
+    }
+  });
+});
