@@ -227,6 +227,7 @@ describe('is a reflash needed', () => {
       'profile-source': 'never',
     });
     expect(remedy.background).toContain('Until it is proved otherwise');
+    expect(remedy.howSure).toMatch(/^What the amplifier needs is only assumed/);
   });
 
   it('goes back to unaltered for such an amplifier that died after a reflash, gain down first', () => {

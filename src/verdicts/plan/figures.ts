@@ -11,6 +11,8 @@ export interface Figures {
   /** The loudest clean sine of one channel with the engine running, at the full level, and what that is in a speaker. */
   readonly fullV: string;
   readonly fullW: string;
+  /** The speaker that the watts belong to. Below 4 Ω an output loses more, so they are the most that it gives. */
+  readonly speaker: string;
   readonly loweredV: string;
   readonly loweredW: string;
   readonly loweredDb: string;
@@ -42,28 +44,31 @@ const times = ([low, high]: readonly [number, number]) =>
   low === high ? `${Math.round(low)} times` : `${Math.round(low)} to ${Math.round(high)} times`;
 
 /**
- * The figures for the front channels. An amplifier's input takes almost no current, a speaker does; the lowered level is
- * so many decibels below the full one at the same supply.
+ * The figures for the front channels. At the full level the supply is the limit, and an amplifier's input, which takes
+ * almost no current, gets a little more than a speaker. The lowered level never reaches that limit: it is the same into
+ * either, so many decibels below what a speaker gets.
  */
 export function figuresOf({ findings, facts }: PlanCase): Figures {
   const { rig } = findings;
   const supply = estimate(rig, 'supplyRunningV');
   const lowered = estimate(rig, 'loweredByDb');
   const boost = estimate(rig, 'boostDb');
-  const ohm = estimate(rig, 'frontRatedOhm');
+  const loadOhm = estimate(rig, 'frontRatedOhm').value;
   const lossV = facts.front === 'amp' ? BRIDGE_LOSS_UNLOADED_V : BRIDGE_LOSS_LOADED_V;
   const full = (supplyV: number) => cleanOutputV({ supplyV, lossV });
-  const low = (supplyV: number, downDb: number) => full(supplyV) * voltageRatio({ gainDb: -downDb });
-  const watts = (levelV: number, loadOhm: number) => powerW({ levelV, loadOhm });
+  const low = (supplyV: number, downDb: number) =>
+    cleanOutputV({ supplyV, lossV: BRIDGE_LOSS_LOADED_V }) * voltageRatio({ gainDb: -downDb });
+  const watts = (levelV: number) => powerW({ levelV, loadOhm });
   return {
     fullV: written(span([supply], full), 'V'),
     fullW: written(
-      span([supply, ohm], (v, z) => watts(full(v), z)),
+      span([supply], (v) => watts(full(v))),
       'W',
     ),
+    speaker: `one front speaker of ${formatQuantity(loadOhm, 'Ω')}`,
     loweredV: written(span([supply, lowered], low), 'V'),
     loweredW: written(
-      span([supply, lowered, ohm], (v, db, z) => watts(low(v, db), z)),
+      span([supply, lowered], (v, db) => watts(low(v, db))),
       'W',
     ),
     loweredDb: written([lowered.low, lowered.high], 'dB'),

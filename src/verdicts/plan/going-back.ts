@@ -6,7 +6,7 @@ import {
   expectFull,
   expectRear,
   expectTones,
-  harmOfAmplified,
+  harmOfStaying,
   hasAmp,
   levels,
   PRACTICE,
@@ -19,6 +19,8 @@ import {
 /** Going back lifts the level: harmless without an amplifier, dangerous in front of one. */
 const liftCautions = (c: PlanCase): readonly CautionId[] =>
   hasAmp(c) ? ['back-to-full', 'set-gain-again', 'bridge'] : ['bridge'];
+const listens = (c: PlanCase) => c.facts.amp === 'unaltered';
+const WAKES_WHEN_LOUD = 'Does it wake when you turn it up? Then its wiring is fine, and too little reaches it.';
 const liftFirst = (c: PlanCase) =>
   hasAmp(c)
     ? [
@@ -37,7 +39,7 @@ export const backToUnaltered = planVerdict({
       ? 'Go back to the unaltered profile: the amplifier needs the full output, and now it does not get it.'
       : 'Go back to the unaltered profile: level and bass boost are missing now, and nothing makes up for them.',
     ...sureness(c),
-    background: PRACTICE,
+    background: listens(c) ? `${WAKES_WHEN_LOUD} ${PRACTICE}` : PRACTICE,
     numbers: levels(c, f),
     fix: [
       ...liftFirst(c),
@@ -52,9 +54,7 @@ export const backToUnaltered = planVerdict({
       'Another amplified profile. Each of them lowers the level.',
       ...(hasAmp(c) ? ['A new amplifier because this one stays off. It may only be asleep.'] : []),
     ],
-    ifDoneAnyway: hasAmp(c)
-      ? `Left as it is: ${harmOfAmplified(c, f)}`
-      : `Left as it is, ${f.fullW} a channel stay at ${f.loweredW}. Bass turned up in the phone only clips sooner.`,
+    ifDoneAnyway: harmOfStaying(c, f),
     cautions: liftCautions(c),
     proof: `Boosted: ${expectTones(c)} Full level: ${expectFull(c)}`,
   }),
@@ -80,7 +80,7 @@ export const backToRearOn = planVerdict({
     minutes: 30,
     who: BACK_BY,
     notBuy: ['Speakers, because they are quiet.', 'Another amplified profile. Each of them lowers the level.'],
-    ifDoneAnyway: `Left as it is: ${harmOfAmplified(c, f)} Back to plain unaltered: the rear goes dead on a bike built with front speakers only.`,
+    ifDoneAnyway: `${harmOfStaying(c, f)} Back to plain unaltered: the rear goes dead on a bike built with front speakers only.`,
     cautions: liftCautions(c),
     proof: `Boosted: ${expectTones(c)} Rear on: ${expectRear(c)}`,
   }),

@@ -46,14 +46,15 @@ export function planVerdict({ faults = [], mends = [], article = 'what-a-reflash
     evidence: [...BUILD_STEPS, ...PROFILE_STEPS],
     remedy: (findings) => {
       const c = planCase(findings);
-      return withWishes(c, {
+      const own: Remedy = {
         numbers: [],
         cautions: [],
         notBuy: [],
         tools: 'none',
         minutes: 0,
         ...parts.remedy(c, figuresOf(c)),
-      });
+      };
+      return withWishes(c, withAssumedNeed(c, own));
     },
   };
 }
@@ -75,7 +76,7 @@ function orderOfWork({ findings, answer, facts }: PlanCase): readonly string[] {
       if (!changes)
         return answer === 'stay' ? ['Exchange the amplifier. The profile stays as it is, before and after.'] : [];
       return [
-        'Leave the profile as it is until the new amplifier is in: it fits the old one.',
+        'Leave the profile as it is until the new amplifier is in: the old one was set up for it.',
         'Fit the new amplifier with its gain at minimum, and do not play loud until the profile is changed.',
       ];
     case 'amp-added':
@@ -121,13 +122,24 @@ function wrongNow({ findings, answer }: PlanCase): readonly string[] {
   return ['Still wrong after that? Then start with the complaint itself: its own questions look for the fault.'];
 }
 
+/** A need that is only assumed makes the answer no surer than that, and is worth a look before anything is paid for. */
+function withAssumedNeed(c: PlanCase, remedy: Remedy): Remedy {
+  const changes = CHANGES.includes(c.answer);
+  if (!assumedNeed(c) || !(changes || c.answer === 'stay')) return remedy;
+  return {
+    ...remedy,
+    certainty: 'likely',
+    howSure: `What the amplifier needs is only assumed. ${remedy.howSure}`,
+    background: [remedy.background, ASSUMED_NEED].filter(Boolean).join(' '),
+    fix: [...(changes ? ['Before you pay for anything, find out what the amplifier needs.'] : []), ...remedy.fix],
+  };
+}
+
 /** Adds what the rest of the case asks for. It never changes the answer itself. */
 function withWishes(c: PlanCase, remedy: Remedy): Remedy {
   const wanted = wantsMirroring(c.findings) && c.answer !== 'mirroring-only' && c.answer !== 'replaced-unit';
-  const background = [remedy.background, assumedNeed(c) ? ASSUMED_NEED : undefined].filter(Boolean).join(' ');
   return {
     ...remedy,
-    ...(background && { background }),
     fix: [...orderOfWork(c), ...remedy.fix, ...(wanted ? mirroring(c) : []), ...wrongNow(c)],
     notBuy: [...new Set([...remedy.notBuy, ...notToBuy(c)])],
   };

@@ -14,8 +14,8 @@ export const sameEqWithoutAmp = planVerdict({
     howSure: 'No profile is known that has the full level and the same EQ.',
     background: `The change at engine start is how the unaltered profile is made, not a fault. ${PRACTICE}`,
     numbers: [
-      { label: 'In one front speaker, full level', value: f.fullW },
-      { label: 'In one front speaker, amplified profile', value: f.loweredW },
+      { label: `In ${f.speaker}, full level`, value: f.fullW },
+      { label: `In ${f.speaker}, amplified profile`, value: f.loweredW },
     ],
     fix: [
       'Either keep the unaltered profile and set the tone with the engine running.',

@@ -19,7 +19,7 @@ import {
 export const nothingToDo = planVerdict({
   id: 'plan-nothing-to-do',
   title: 'Nothing to do',
-  remedy: (c, f) => ({
+  remedy: (_, f) => ({
     what: 'Nothing is wrong and you wish for nothing, so nothing needs to be done to the head unit.',
     certainty: 'proved',
     howSure: 'That holds whatever is stored in the head unit.',
@@ -29,10 +29,7 @@ export const nothingToDo = planVerdict({
     ],
     who: NOBODY,
     notBuy: ['A reflash as a precaution. It adds no power, and it can take level, bass or the rear away.'],
-    ifDoneAnyway:
-      c.facts.amp === 'none' || c.facts.amp === 'unknown'
-        ? `With no amplifier, an amplified profile leaves ${f.shareLeft} of the power and takes ${f.boostDb} of bass boost out.`
-        : harmOfAmplified(c, f),
+    ifDoneAnyway: `Without an amplifier, an amplified profile leaves ${f.shareLeft} of the power and takes ${f.boostDb} of bass boost out. With one, every gain has to be set again.`,
     proof: 'Nothing changes, so it sounds tomorrow as it sounds today.',
   }),
 });

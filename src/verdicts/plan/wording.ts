@@ -34,7 +34,7 @@ export function sureness(c: PlanCase): { certainty: 'proved' | 'likely'; howSure
   const whatever = c.decision.rows.length > 1;
   if (isMeasured(c)) {
     const howSure = whatever
-      ? 'It is the same for every profile that can be stored now.'
+      ? 'Your readings leave more than one profile possible, and each of them gives this answer.'
       : 'Your readings show what is stored now.';
     return { certainty: 'proved', howSure };
   }
@@ -55,6 +55,14 @@ export function harmOfAmplified({ facts }: PlanCase, f: Figures): string {
   return `An amplified profile makes it ${starved}: ${f.fullW} a channel become ${f.loweredW}, ${f.shareLeft} of the power. The bass falls by ${f.bassMovesDb}.`;
 }
 
+/** The same, for a build that has one already. */
+export function harmOfStaying(c: PlanCase, f: Figures): string {
+  if (hasAmp(c)) {
+    return `Left as it is, the amplifier gets ${f.loweredV} where the full level gives ${f.fullV}, and no bass boost. It stays asleep, or plays too quietly and too thinly.`;
+  }
+  return `Left as it is, ${f.loweredW} a channel are all there is of ${f.fullW}. Bass turned up in the phone only clips sooner.`;
+}
+
 /** What an unaltered profile does to an amplifier that takes any level. */
 export const harmOfBoost = (f: Figures): string =>
   `With the unaltered profile the bass takes ${f.bassTimes} the power of the rest. It clips when the rest is only at ${f.bassClipsAtV} of ${f.fullV}. The amplifier makes the clipping louder, and speakers blow.`;
@@ -64,8 +72,8 @@ export const levels = (c: PlanCase, f: Figures): readonly RemedyNumber[] => [
   { label: 'Loudest clean output, amplified profile', value: f.loweredV },
   ...(c.facts.front === 'unit'
     ? [
-        { label: 'In one front speaker, full level', value: f.fullW },
-        { label: 'In one front speaker, amplified profile', value: f.loweredW },
+        { label: `In ${f.speaker}, full level`, value: f.fullW },
+        { label: `In ${f.speaker}, amplified profile`, value: f.loweredW },
       ]
     : []),
 ];
