@@ -4,7 +4,7 @@ import mdx from '@astrojs/mdx';
 import preact from '@astrojs/preact';
 import { defineConfig } from 'astro/config';
 import { SEAT_BEFORE_PAINT } from './src/browser/seat.ts';
-import { alignClass, articleLinks, wideTables } from './src/tools/articles.ts';
+import { alignClass, articleLinks, cautions, wideTables } from './src/tools/articles.ts';
 import { siteBase, siteFolder } from './src/tools/site.ts';
 
 // Nothing about the machine that builds the site leaves it.
@@ -20,13 +20,15 @@ export default defineConfig({
   base,
   output: 'static',
   trailingSlash: 'always',
+  // The other way of compressing drops the space between a word and a link on the next line.
+  compressHTML: true,
   build: { inlineStylesheets: 'never' },
   devToolbar: { enabled: false },
   integrations: [mdx(), preact()],
   markdown: {
     syntaxHighlight: false,
     processor: satteri({
-      hastPlugins: [alignClass, wideTables, articleLinks({ base, content: './content' })],
+      hastPlugins: [alignClass, wideTables, cautions, articleLinks({ base, content: './content' })],
       features: { smartPunctuation: false },
     }),
   },

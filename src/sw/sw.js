@@ -59,8 +59,10 @@ self.addEventListener('install', (event) => event.waitUntil(fetchMissing(FIRST))
 self.addEventListener('activate', (event) => event.waitUntil(dropOld().then(() => self.clients.claim())));
 self.addEventListener('message', (event) => {
   if (event.data === 'take-over') self.skipWaiting();
+  if (event.data !== 'fetch-tones') return;
+  const tell = () => event.source?.postMessage('tones-kept');
   // No harm when it fails: the next page asks again.
-  if (event.data === 'fetch-tones') event.waitUntil(fetchMissing(LATER).catch(() => undefined));
+  event.waitUntil(fetchMissing(LATER).then(tell, () => undefined));
 });
 
 self.addEventListener('fetch', (event) => {

@@ -5,8 +5,8 @@ import { defineHastPlugin } from 'satteri';
 
 /*
  * What the pages do to the Markdown of an article. The policy of the pages forbids style attributes, so a column's
- * alignment becomes a class; a table may be wider than a phone, so it scrolls by itself; and links between articles are
- * bare slugs, which become addresses here.
+ * alignment becomes a class; a table may be wider than a phone, so it scrolls by itself; a paragraph that begins with
+ * "Caution:" looks like one; and links between articles are bare slugs, which become addresses here.
  */
 
 export const alignClass = defineHastPlugin({
@@ -29,6 +29,19 @@ export const wideTables = defineHastPlugin({
     visit(node, ctx) {
       const properties = { className: ['table-scroll'], tabIndex: 0, role: 'group', ariaLabel: 'Table' };
       ctx.wrapNode(node, { type: 'element', tagName: 'div', properties, children: [] });
+    },
+  },
+});
+
+export const cautions = defineHastPlugin({
+  name: 'cautions',
+  element: {
+    filter: ['p'],
+    visit(node, ctx) {
+      const text = ctx.textContent(node).trim();
+      const [first] = node.children;
+      if (!text.startsWith('Caution:') || first?.type !== 'element' || first.tagName !== 'strong') return;
+      ctx.setProperty(node, 'className', text === 'Caution:' ? ['caution', 'caution-list'] : ['caution']);
     },
   },
 });
