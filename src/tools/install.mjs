@@ -16,7 +16,9 @@ const have = read('node_modules/.package-lock.json');
 const same =
   want &&
   have &&
-  Object.entries(want).every(([key, p]) => key === '' || p.optional || p.devOptional || have[key]?.version === p.version) &&
+  Object.entries(want).every(
+    ([key, p]) => key === '' || p.optional || p.devOptional || have[key]?.version === p.version,
+  ) &&
   Object.entries(have).every(([key, p]) => want[key]?.version === p.version);
 if (!same) {
   const args = ['ci', '--include=dev', '--loglevel=error'];
