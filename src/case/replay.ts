@@ -15,6 +15,8 @@ export interface Terminal {
 
 /** Where a case stands. */
 export interface Standing {
+  /** The name of the state that the flow stands in. */
+  readonly state: string;
   readonly rig: Rig;
   readonly facts: Facts;
   readonly findings: Findings;
@@ -128,6 +130,7 @@ export function replay(flow: Flow, { events }: Case): Standing {
   const { snapshot, terminals, meta, unusable } = walk(flow, known);
   const { rig, facts } = snapshot.context;
   const common = {
+    state: String(snapshot.value),
     rig,
     facts,
     findings: findingsOver(flow.steps)({ rig, facts }),

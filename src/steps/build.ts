@@ -17,7 +17,7 @@ export const unitKind = rigQuestion<'factory' | 'replaced'>({
   observes: [],
   options: { factory: 'Yes, the factory one', replaced: 'No, it was replaced' },
   outcomes: { factory: 'factory', replaced: 'replaced' },
-  ifCannot: 'We go on as if it were the factory one, and say so.',
+  ifCannot: 'Not sure? Go on, and send a photo of its screen to somebody who knows.',
   article: 'what-a-reflash-is',
   known: (rig) => rig.unitKind,
   learn: (unit, rig) => withKnown(rig, { unitKind: unit }),

@@ -152,7 +152,7 @@ export const tonesRunning: ReadingStep<'same' | 'changes' | 'unclear'> = measure
   tool: 'meter',
   minutes: 10,
   observes: ['settings', 'profile', 'unit'],
-  cautions: ['outdoors', 'bridge', 'hot'],
+  cautions: ['outdoors', 'bridge', 'loud-tone', 'hot'],
   tones: ALL_TONES,
   probes: FRONT_PAIR,
   readings: TONE_READINGS,

@@ -12,7 +12,7 @@ const fits = (step: Step, answer: Answer): boolean => {
  * What a flow of today can use of a case from anywhere: an older version, another flow, a tampered link. The rest is
  * left out with a sentence each.
  */
-export function fit(flow: Flow, it: Case): { readonly case: Case; readonly refused: readonly string[] } {
+export function adopt(flow: Flow, it: Case): { readonly case: Case; readonly refused: readonly string[] } {
   const refused: string[] = [];
   const verdicts = new Set(
     Object.values(flow.states).flatMap((state) => ('verdict' in state ? [state.verdict.id] : [])),

@@ -1,0 +1,55 @@
+import { deliveredWith, unitKind } from '../src/steps/build.ts';
+import { metersDigit, toolsAtHand } from '../src/steps/meter.ts';
+import { tonesOff, tonesRunning, topStep } from '../src/steps/profile-tones.ts';
+import { rearPair } from '../src/steps/rear-volts.ts';
+import { profileRead, replacedHasNone } from '../src/verdicts/profile/profile-read.ts';
+import { ask, claim, conclude, decide, flow } from './kit.ts';
+
+const tonesWereRead = claim(
+  'the tones were read with the engine off',
+  (f) => f.values('tones-off')['v400V'] !== undefined,
+);
+
+/** Reads the stored profile by what it does: tones across the front pair, the rear pair, the loudest clean step. */
+export const whatIsInTheHeadUnit = flow('what-is-in-the-head-unit', 'What is in this head unit now?', {
+  askUnit: ask(unitKind, { factory: 'askDelivered', replaced: 'unitWasReplaced', cannot: 'askDelivered' }),
+  askDelivered: ask(deliveredWith, { two: 'askTools', four: 'askTools', cannot: 'askTools' }),
+  askTools: ask(toolsAtHand, { meter: 'askMeter', none: 'profileIsRead', cannot: 'profileIsRead' }),
+  askMeter: ask(metersDigit, {
+    '0.001': 'measureTones',
+    '0.01': 'measureTones',
+    '0.1': 'measureTones',
+    cannot: 'measureTones',
+  }),
+  measureTones: ask(tonesOff, {
+    boosted: 'measureRearPair',
+    flat: 'measureRearPair',
+    cut: 'measureRearPair',
+    unclear: 'measureRearPair',
+    cannot: 'measureRearPair',
+  }),
+  measureRearPair: ask(rearPair, {
+    ok: 'measureTopStep',
+    uneven: 'measureTopStep',
+    none: 'measureTopStep',
+    'one-only': 'measureTopStep',
+    cannot: 'measureTopStep',
+  }),
+  measureTopStep: ask(topStep, {
+    full: 'afterTopStep',
+    lowered: 'afterTopStep',
+    unclear: 'afterTopStep',
+    cannot: 'afterTopStep',
+  }),
+  // The engine comes last, so that it is started once, outdoors. Without readings to compare with it would say nothing.
+  afterTopStep: decide({ when: tonesWereRead, to: 'measureTonesRunning' }, { to: 'profileIsRead' }),
+  measureTonesRunning: ask(tonesRunning, {
+    same: 'profileIsRead',
+    changes: 'profileIsRead',
+    unclear: 'profileIsRead',
+    cannot: 'profileIsRead',
+  }),
+
+  unitWasReplaced: conclude(replacedHasNone),
+  profileIsRead: conclude(profileRead),
+});

@@ -1,0 +1,77 @@
+import { useEffect, useMemo, useState } from 'preact/hooks';
+import type { Flow } from '../../machines/kit.ts';
+import { back, canGoBack } from '../case/change.ts';
+import type { Case } from '../case/events.ts';
+import { fromText, toText } from '../case/link.ts';
+import { replay } from '../case/replay.ts';
+import { begin, type Loaded, load, save, takeBackAside } from './case-store.ts';
+
+const textOf = (state: unknown): string | undefined =>
+  typeof state === 'object' && state !== null && 'case' in state && typeof state.case === 'string'
+    ? state.case
+    : undefined;
+
+/** The address without the fragment: what a link carried is in the case now, and a reload must not bring it back. */
+const bareAddress = () => location.pathname + location.search;
+
+/**
+ * The case of a page: opened from the link or from this device, kept at every step, and moved through with the
+ * browser's own back and forward.
+ */
+export function useCase(flow: Flow) {
+  const [it, setCase] = useState<Case>({ flow: flow.id, events: [] });
+  const [ready, setReady] = useState(false);
+  const [notices, setNotices] = useState<readonly string[]>([]);
+  const [keptAside, setKeptAside] = useState(false);
+
+  const show = (loaded: Loaded) => {
+    const unsaved = save(loaded.case);
+    history.replaceState({ case: toText(loaded.case) }, '', bareAddress());
+    setCase(loaded.case);
+    setNotices(unsaved ? [...loaded.notices, unsaved] : loaded.notices);
+    setKeptAside(loaded.keptAside);
+  };
+
+  useEffect(() => {
+    const open = () => load(flow, location.hash.slice(1)).then(show);
+    open().then(() => setReady(true));
+    const onPop = (event: PopStateEvent) => {
+      const text = textOf(event.state);
+      const opened = text === undefined ? undefined : fromText(text);
+      if (!opened?.ok) return;
+      save(opened.case);
+      setCase(opened.case);
+    };
+    const onHash = () => location.hash.length > 1 && open();
+    window.addEventListener('popstate', onPop);
+    window.addEventListener('hashchange', onHash);
+    return () => {
+      window.removeEventListener('popstate', onPop);
+      window.removeEventListener('hashchange', onHash);
+    };
+  }, [flow]);
+
+  const standing = useMemo(() => replay(flow, it), [flow, it]);
+
+  const move = (next: Case) => {
+    const unsaved = save(next);
+    history.pushState({ case: toText(next) }, '', bareAddress());
+    setCase(next);
+    setNotices(unsaved ? [unsaved] : []);
+  };
+  return {
+    case: it,
+    ready,
+    standing,
+    notices,
+    keptAside,
+    move,
+    goBack: canGoBack(it) ? () => move(back(it)) : undefined,
+    startAgain: () => move(begin(flow).case),
+    reopenAside: () => {
+      const aside = takeBackAside(flow);
+      if (aside) move(aside);
+      setKeptAside(false);
+    },
+  };
+}

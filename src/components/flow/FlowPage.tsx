@@ -1,0 +1,186 @@
+import type { FunctionComponent } from 'preact';
+import { useEffect, useRef, useState } from 'preact/hooks';
+import type { Flow } from '../../../machines/kit.ts';
+import { handOver } from '../../browser/case-store.ts';
+import { useCase } from '../../browser/use-case.ts';
+import { useSeat } from '../../browser/use-seat.ts';
+import { answered, cured, repaired, revised } from '../../case/change.ts';
+import { FLOWS, type FlowId } from '../../case/flows.ts';
+import type { Standing } from '../../case/replay.ts';
+import { CAUTIONS } from '../../steps/cautions.ts';
+import type { Answer, Step } from '../../steps/step.ts';
+import type { Suspect } from '../../verdicts/suspects.ts';
+import { Notes } from './Notes.tsx';
+import { OpenStep } from './OpenStep.tsx';
+import { Share } from './Share.tsx';
+import { RankedSoFar, SuspectStrip } from './Suspects.tsx';
+import { VerdictView } from './VerdictView.tsx';
+import { Wire } from './Wire.tsx';
+
+export interface FlowPageProps {
+  readonly flow: Flow;
+  /** The address of the site's root, with a slash at its end. */
+  readonly root: string;
+  /** Who can be behind the complaint. A plan has none. */
+  readonly suspects?: readonly Suspect[];
+  /** The step that shows the ranked answer before it asks. */
+  readonly rankAt?: string;
+  /** Whether its verdicts are fixes that can be tried, and cured or not. */
+  readonly repairs?: boolean;
+  /** The flows that a verdict can be taken on to, with the same facts. */
+  readonly goesOnIn?: readonly FlowId[];
+  /** Something drawn under the open step or the verdict. */
+  readonly picture?: FunctionComponent<Standing>;
+}
+
+/** Everything of a flow on one page: the wire of what was answered, the open question or the verdict, what is left. */
+export function FlowPage({ flow, root, suspects, rankAt, repairs, goesOnIn, picture: Picture }: FlowPageProps) {
+  const { case: it, ready, standing, notices, keptAside, move, goBack, startAgain, reopenAside } = useCase(flow);
+  const seat = useSeat();
+  const [changing, setChanging] = useState<Step>();
+  const open = useRef<HTMLLIElement>(null);
+
+  const asked = changing ?? ('step' in standing.open ? standing.open.step : undefined);
+  const shown = asked?.id ?? ('verdict' in standing.open ? standing.open.verdict.id : '');
+  const first = useRef(true);
+  useEffect(() => {
+    if (!ready) return;
+    // The first screen is read from its top; afterwards the new question is brought up and read out.
+    if (!first.current) {
+      open.current?.scrollIntoView({ block: 'start' });
+      open.current?.querySelector('h1')?.focus({ preventScroll: true });
+    }
+    first.current = false;
+  }, [shown, ready]);
+
+  const answer = (given: Answer) => {
+    if (!asked) return;
+    move(changing ? revised(it, asked.id, given) : answered(it, asked.id, given));
+    setChanging(undefined);
+  };
+  const goOnIn = (id: FlowId) => {
+    handOver(standing, id);
+    location.href = root + FLOWS[id].path;
+  };
+  const before = changing
+    ? standing.terminals.slice(
+        0,
+        standing.terminals.findIndex(({ step }) => step.id === changing.id),
+      )
+    : standing.terminals;
+  const was = changing ? standing.facts[changing.id] : standing.unusable;
+  const verdict = 'verdict' in standing.open && !changing ? standing.open : undefined;
+  const lastRepair = standing.repairs.at(-1);
+
+  return (
+    <div class="flow">
+      <ol class="wire" aria-label={flow.title}>
+        {it.events.length < 2 && (
+          <li class="wire-start">
+            <p class="flow-title">{flow.title}</p>
+            <p class="caution">{CAUTIONS.riding} Stop at a hot smell, at smoke, or when a fuse opens twice.</p>
+          </li>
+        )}
+        {notices.length > 0 && (
+          <li>
+            <div class="notice" role="status">
+              {notices.map((notice) => (
+                <p key={notice}>{notice}</p>
+              ))}
+            </div>
+          </li>
+        )}
+        {keptAside && (
+          <li>
+            <div class="notice">
+              <p>The case you had here before is kept.</p>
+              <button type="button" onClick={reopenAside}>
+                Open my earlier case again
+              </button>
+            </div>
+          </li>
+        )}
+        <Wire terminals={before} onChange={setChanging} />
+        <li class="open-step" ref={open}>
+          {lastRepair !== undefined && !verdict && (
+            <p class="notice">The repair is noted. What it cannot have changed is kept; the rest is asked again.</p>
+          )}
+          {asked && (
+            <>
+              {suspects && asked.id === rankAt && !changing && (
+                <RankedSoFar flow={flow} standing={standing} suspects={suspects} />
+              )}
+              <OpenStep
+                key={shown}
+                step={asked}
+                situation={standing}
+                seat={seat}
+                was={was}
+                disabled={!ready}
+                root={root}
+                onAnswer={answer}
+              />
+              {changing && (
+                <button type="button" class="plain" onClick={() => setChanging(undefined)}>
+                  Keep the answer as it was
+                </button>
+              )}
+            </>
+          )}
+          {verdict && (
+            <VerdictView
+              verdict={verdict.verdict}
+              remedy={verdict.remedy}
+              standing={standing}
+              root={root}
+              onChange={setChanging}
+            >
+              {lastRepair === verdict.verdict.id && (
+                <p class="notice">
+                  The same answer came up again after this repair. Check the repair itself first, with the check above.
+                </p>
+              )}
+              {standing.cured === verdict.verdict.id && (
+                <p class="notice">Noted as cured. Ride, and listen once more.</p>
+              )}
+              {repairs && standing.cured !== verdict.verdict.id && (
+                <>
+                  <button type="button" class="go" onClick={() => move(cured(it, verdict.verdict.id))}>
+                    It’s cured
+                  </button>
+                  <button type="button" onClick={() => move(repaired(it, verdict.verdict.id))}>
+                    Still wrong, go on looking
+                  </button>
+                </>
+              )}
+            </VerdictView>
+          )}
+          {Picture && <Picture {...standing} />}
+          {verdict &&
+            goesOnIn?.map((id) => (
+              <button key={id} type="button" onClick={() => goOnIn(id)}>
+                Take these answers to “{FLOWS[id].title}”
+              </button>
+            ))}
+          <div class="case-tools">
+            {goBack && !changing && (
+              <button type="button" class="plain" onClick={goBack}>
+                Back one step
+              </button>
+            )}
+            {it.events.length > 1 && (
+              <>
+                <Notes case={it} notes={standing.notes} onNote={move} />
+                <Share case={it} title={`Sidestand: ${flow.title}`} />
+                <button type="button" class="plain" onClick={startAgain}>
+                  Start a new case
+                </button>
+              </>
+            )}
+          </div>
+        </li>
+      </ol>
+      {suspects && <SuspectStrip flow={flow} standing={standing} suspects={suspects} />}
+    </div>
+  );
+}
