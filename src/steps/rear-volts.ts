@@ -26,9 +26,9 @@ export function leastReferenceV(situation: Situation): number {
   return digitV >= 0.1 ? 3 : digitV >= 0.01 ? 0.5 : 0.2;
 }
 
-/** Below this a reading counts as nothing: a fiftieth of the reference, but never less than the meter can see. */
+/** Below this a reading counts as nothing: a fiftieth of the reference, plus the last digit that the meter may be off. */
 export const nothingBelowV = (referenceV: number, situation: Situation): number =>
-  Math.max(NOTHING_RATIO * referenceV, 1.5 * smallestDigitV(situation.facts));
+  NOTHING_RATIO * referenceV + smallestDigitV(situation.facts);
 
 /** A refusal of readings taken with too little signal for this meter. */
 export function tooLittle(reading: string, valueV: number | undefined, situation: Situation) {

@@ -134,6 +134,8 @@ export function FlowPage({ flow, root, suspects, rankAt, repairs, goesOnIn, pict
               standing={standing}
               root={root}
               onChange={setChanging}
+              proofTitle={repairs ? 'Prove the cure' : 'Check it'}
+              picture={Picture && <Picture {...standing} />}
             >
               {lastRepair === verdict.verdict.id && (
                 <p class="notice">
@@ -155,7 +157,7 @@ export function FlowPage({ flow, root, suspects, rankAt, repairs, goesOnIn, pict
               )}
             </VerdictView>
           )}
-          {Picture && <Picture {...standing} />}
+          {!verdict && Picture && <Picture {...standing} />}
           {verdict &&
             goesOnIn?.map((id) => (
               <button key={id} type="button" onClick={() => goOnIn(id)}>
@@ -180,7 +182,7 @@ export function FlowPage({ flow, root, suspects, rankAt, repairs, goesOnIn, pict
           </div>
         </li>
       </ol>
-      {suspects && <SuspectStrip flow={flow} standing={standing} suspects={suspects} />}
+      {suspects && asked && <SuspectStrip flow={flow} standing={standing} suspects={suspects} />}
     </div>
   );
 }

@@ -2,6 +2,7 @@ import type { Seat } from '../../browser/seat.ts';
 import { CAUTIONS } from '../../steps/cautions.ts';
 import type { Answer, Situation, Step } from '../../steps/step.ts';
 import { TOOL_NAMES } from '../../steps/step.ts';
+import { minutesInWords } from './minutes.ts';
 import { PathDrawing } from './PathDrawing.tsx';
 import { ReadingForm } from './ReadingForm.tsx';
 import { Tones } from './Tones.tsx';
@@ -17,9 +18,6 @@ interface Props {
   readonly root: string;
   readonly onAnswer: (answer: Answer) => void;
 }
-
-const minutesInWords = (minutes: number) =>
-  minutes < 1 ? 'under a minute' : minutes === 1 ? 'about a minute' : `about ${Math.round(minutes)} minutes`;
 
 function Answers({ step, situation, seat, was, disabled, onAnswer }: Omit<Props, 'root'>) {
   if (step.kind === 'reading') {
@@ -55,12 +53,22 @@ function Answers({ step, situation, seat, was, disabled, onAnswer }: Omit<Props,
   );
 }
 
-/** One question: what to do, how, with what care, and the ways to answer. */
+/** One question: what to do, how, with what care, and the ways to answer. A question of a moment shows its answers first. */
 export function OpenStep(props: Props) {
   const { step, situation, seat, disabled, root, onAnswer } = props;
-  const how = typeof step.how === 'function' ? step.how(situation) : step.how;
+  const lines = typeof step.how === 'function' ? step.how(situation) : step.how;
   const probes =
     step.kind === 'reading' ? (typeof step.probes === 'function' ? step.probes(situation) : step.probes) : undefined;
+  const quick = step.minutes < 1;
+  const how = quick ? (
+    <p class="hint">{lines.join(' ')}</p>
+  ) : (
+    <ol class="how">
+      {lines.map((line) => (
+        <li key={line}>{line}</li>
+      ))}
+    </ol>
+  );
   return (
     <>
       <h1 tabIndex={-1}>{step.ask}</h1>
@@ -68,25 +76,24 @@ export function OpenStep(props: Props) {
         <span class="hint">Say: </span>
         {step.phone}
       </p>
-      <p class="hint">
-        {minutesInWords(step.minutes)}, with {TOOL_NAMES[step.tool]}
-      </p>
+      {!quick && (
+        <p class="hint">
+          Takes {minutesInWords(step.minutes)}, with {TOOL_NAMES[step.tool]}.
+        </p>
+      )}
       {step.cautions?.map((id) => (
         <p key={id} class="caution">
           {CAUTIONS[id]}
         </p>
       ))}
-      <ol class="how">
-        {how.map((line) => (
-          <li key={line}>{line}</li>
-        ))}
-      </ol>
+      {!quick && how}
       {probes && <PathDrawing rig={situation.rig} probes={probes} />}
       {step.kind === 'reading' && step.tones && <Tones names={step.tones} folder={`${root}tones/`} />}
       <Answers {...props} />
       <button type="button" class="plain" disabled={disabled} onClick={() => onAnswer({ cannot: true })}>
-        {step.kind === 'rig' || step.minutes < 1 ? 'I don’t know' : 'I can’t do this'}
+        {quick ? 'I don’t know' : 'I can’t do this'}
       </button>
+      {quick && how}
       {step.ifCannot && <p class="hint">{step.ifCannot}</p>}
       <details class="why" key={`${step.id}-${seat}`} open={seat === 'learning'}>
         <summary>Why this question?</summary>

@@ -1,7 +1,7 @@
 import type { Standing } from '../../case/replay.ts';
 import { candidateCurves, measuredPoints } from '../../verdicts/profile/points.ts';
 
-const BOX = { left: 40, right: 312, top: 14, bottom: 172 } as const;
+const BOX = { left: 38, right: 284, top: 16, bottom: 176 } as const;
 const SPAN = { lowHz: 40, highHz: 8000, lowDb: -9, highDb: 18 } as const;
 const round = (value: number) => Math.round(value * 10) / 10;
 const x = (hertz: number) =>
@@ -21,27 +21,27 @@ export function ProfileChart({ findings }: Standing) {
     .join('; ');
   return (
     <figure class="chart">
-      <svg viewBox="0 0 320 200" role="img" aria-label={`Measured against 400 Hz. ${described}`}>
+      <svg viewBox="0 0 290 204" role="img" aria-label={`Measured against 400 Hz. ${described}`}>
         <g class="grid" stroke-width="1">
           {[-6, 0, 6, 12].map((gainDb) => (
             <path key={gainDb} d={`M${BOX.left} ${y(gainDb)}H${BOX.right}`} />
           ))}
         </g>
-        <g font-size="12">
+        <g font-size="15">
           {[-6, 0, 6, 12].map((gainDb) => (
             <text key={gainDb} x={BOX.left - 6} y={y(gainDb) + 4} text-anchor="end">
               {gainDb > 0 ? `+${gainDb}` : String(gainDb).replace('-', '−')}
             </text>
           ))}
           {[80, 400, 1000, 4000].map((hertz) => (
-            <text key={hertz} x={x(hertz)} y={BOX.bottom + 18} text-anchor="middle">
+            <text key={hertz} x={x(hertz)} y={BOX.bottom + 20} text-anchor="middle">
               {hertz < 1000 ? hertz : `${hertz / 1000}k`}
             </text>
           ))}
-          <text x="2" y="11">
+          <text x="0" y="13">
             dB
           </text>
-          <text x={BOX.right + 4} y={BOX.bottom + 18} text-anchor="end">
+          <text x={BOX.right + 4} y={BOX.bottom + 20} text-anchor="end">
             Hz
           </text>
         </g>
@@ -53,7 +53,7 @@ export function ProfileChart({ findings }: Standing) {
               stroke-dasharray={name === 'flat' ? '7 5' : undefined}
               d={line.map(({ frequencyHz, gainDb }, i) => `${i ? 'L' : 'M'}${x(frequencyHz)} ${y(gainDb)}`).join('')}
             />
-            <text font-size="12" x={name === 'flat' ? x(1300) : x(110)} y={name === 'flat' ? y(0) + 18 : y(11.5)}>
+            <text font-size="15" x={name === 'flat' ? x(1300) : x(110)} y={name === 'flat' ? y(0) + 18 : y(11.5)}>
               {name}
             </text>
           </g>

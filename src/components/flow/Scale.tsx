@@ -10,7 +10,7 @@ interface Props {
   readonly label: string;
 }
 
-const WIDTH = 320;
+const WIDTH = 290;
 const BAR_TOP = 30;
 const BAR_HEIGHT = 16;
 const round = (x: number) => Math.round(x * 10) / 10;
@@ -34,7 +34,7 @@ export function Scale({ bands, unit, value, label }: Props) {
   return (
     <div class="scale">
       <svg
-        viewBox={`0 0 ${WIDTH} ${BAR_TOP + BAR_HEIGHT + 24}`}
+        viewBox={`0 0 ${WIDTH} ${BAR_TOP + BAR_HEIGHT + 26}`}
         role="img"
         aria-label={band ? `${label}: ${written} is in the band “${band.label}”` : `${label}: the bands of a reading`}
       >
@@ -54,9 +54,9 @@ export function Scale({ bands, unit, value, label }: Props) {
             <text
               key={b.low}
               x={Math.min(WIDTH - 4, Math.max(4, middle))}
-              y={BAR_TOP + BAR_HEIGHT + 18}
-              font-size="14"
-              text-anchor={middle > 260 ? 'end' : middle < 60 ? 'start' : 'middle'}
+              y={BAR_TOP + BAR_HEIGHT + 20}
+              font-size="16"
+              text-anchor={middle > 235 ? 'end' : middle < 50 ? 'start' : 'middle'}
             >
               {b.label}
             </text>
@@ -68,9 +68,9 @@ export function Scale({ bands, unit, value, label }: Props) {
             <text
               x={Math.min(WIDTH - 2, Math.max(2, at))}
               y="14"
-              font-size="15"
+              font-size="17"
               font-weight="700"
-              text-anchor={at > 240 ? 'end' : at < 80 ? 'start' : 'middle'}
+              text-anchor={at > 200 ? 'end' : at < 90 ? 'start' : 'middle'}
             >
               {written}
               {band && `: ${band.label}`}

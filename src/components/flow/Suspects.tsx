@@ -3,6 +3,7 @@ import { ahead } from '../../case/ahead.ts';
 import type { Standing } from '../../case/replay.ts';
 import { TOOL_NAMES } from '../../steps/step.ts';
 import { rank, type Suspect, shareInWords, stillPossible } from '../../verdicts/suspects.ts';
+import { minutesInWords } from './minutes.ts';
 
 interface Props {
   readonly flow: Flow;
@@ -31,7 +32,7 @@ export function RankedSoFar({ flow, standing, suspects }: Props) {
         ))}
       </ol>
       <p>
-        Proof of the first takes about {Math.max(1, Math.round(minutes))} minutes, with{' '}
+        Proof of the first takes {minutesInWords(minutes)}, with{' '}
         {tools
           .filter((tool) => tool !== 'none')
           .map((tool) => TOOL_NAMES[tool])

@@ -4,6 +4,7 @@ import { CAUTIONS } from '../../steps/cautions.ts';
 import type { Step } from '../../steps/step.ts';
 import { assumedFor } from '../../verdicts/assumed.ts';
 import type { Remedy, Verdict } from '../../verdicts/verdict.ts';
+import { minutesInWords } from './minutes.ts';
 import { said } from './Wire.tsx';
 
 interface Props {
@@ -14,6 +15,10 @@ interface Props {
   readonly onChange: (step: Step) => void;
   /** What to do next: mark as cured, go on, send. */
   readonly children: ComponentChildren;
+  /** Something drawn beside the evidence. */
+  readonly picture: ComponentChildren;
+  /** What the check at the end is called: a fix is cured, a plan is checked. */
+  readonly proofTitle: string;
 }
 
 const CERTAINTY = { proved: 'Proved', likely: 'Likely', 'short list': 'Not proved yet' } as const;
@@ -33,7 +38,7 @@ function List({ title, lines }: { readonly title: string; readonly lines: readon
 }
 
 /** A verdict: what, how sure, how known, the numbers, the fix, what not to pay for, and the check that proves it. */
-export function VerdictView({ verdict, remedy, standing, root, onChange, children }: Props) {
+export function VerdictView({ verdict, remedy, standing, root, onChange, children, picture, proofTitle }: Props) {
   const known = verdict.evidence.flatMap((id) => standing.terminals.filter(({ step }) => step.id === id));
   return (
     <article class="verdict">
@@ -63,6 +68,7 @@ export function VerdictView({ verdict, remedy, standing, root, onChange, childre
           </ul>
         </>
       )}
+      {picture}
       {remedy.numbers.length > 0 && (
         <>
           <h2>Numbers for this bike</h2>
@@ -90,7 +96,7 @@ export function VerdictView({ verdict, remedy, standing, root, onChange, childre
         ))}
       </ol>
       <p>
-        <b>With:</b> {remedy.tools}. <b>Time:</b> about {remedy.minutes} minutes. <b>Who:</b> {remedy.who}
+        <b>With:</b> {remedy.tools}. <b>Time:</b> {minutesInWords(remedy.minutes)}. <b>Who:</b> {remedy.who}
       </p>
       {remedy.mayAlsoBe && remedy.mayAlsoBe.length > 0 && (
         <>
@@ -116,7 +122,7 @@ export function VerdictView({ verdict, remedy, standing, root, onChange, childre
         </section>
       )}
       <section class="prove">
-        <h2>Prove the cure</h2>
+        <h2>{proofTitle}</h2>
         <p>{remedy.proof}</p>
         {children}
       </section>

@@ -130,7 +130,10 @@ export const oneSideSilent: Verdict = {
         ? 'The head unit sends only one of its two rear channels.'
         : 'One whole side is silent, front and rear. That is balance, a shared plug or a two-channel input before it is two speakers.',
     certainty: 'short list',
-    howSure: 'A rear fault would take both rear corners and leave both front ones.',
+    howSure:
+      f.outcome('rear-pair') === 'one-only'
+        ? 'The other rear channel is there, so the fault is in one channel and not in the rear as a whole.'
+        : 'A rear fault would take both rear corners and leave both front ones.',
     numbers: [],
     fix: [
       'Balance exactly in the middle.',

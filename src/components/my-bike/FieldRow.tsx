@@ -1,0 +1,76 @@
+import type { ChoiceField, Field, NumberField } from '../../rig/fields.ts';
+import { allowedRange, standIn } from './bike-form.ts';
+
+interface Props<F extends Field> {
+  readonly path: string;
+  readonly field: F;
+  readonly text: string;
+  /** What is wrong with it, once it is time to say so. */
+  readonly error: string | undefined;
+  readonly onType: (text: string) => void;
+  /** The text is complete: it may be judged now. */
+  readonly onDone: () => void;
+}
+
+export function FieldRow({ field, ...rest }: Props<Field>) {
+  return field.kind === 'number' ? <NumberRow field={field} {...rest} /> : <ChoiceRow field={field} {...rest} />;
+}
+
+function NumberRow({ path, field, text, error, onType, onDone }: Props<NumberField>) {
+  const notKnown = text === '';
+  const unit = field.unit === 'step' ? '' : field.unit;
+  return (
+    <div class="field">
+      <label for={path}>
+        {field.label}
+        {unit && <span class="sr-only">, in {unit}</span>}
+      </label>
+      <p class="hint" id={`${path}-help`}>
+        {field.help} From {allowedRange(field)}.
+      </p>
+      <div class="field-row">
+        <input
+          id={path}
+          type="text"
+          inputMode="decimal"
+          autocomplete="off"
+          value={text}
+          aria-describedby={`${path}-help ${path}-note`}
+          aria-invalid={error !== undefined}
+          onInput={(event) => onType(event.currentTarget.value)}
+          onChange={onDone}
+        />
+        <span class="unit" aria-hidden="true">
+          {unit}
+        </span>
+        <button type="button" class="unknown" aria-pressed={notKnown} onClick={() => onType('')}>
+          I don’t know<span class="sr-only">: {field.label}</span>
+        </button>
+      </div>
+      <p id={`${path}-note`} class={error ? 'error' : 'hint'}>
+        {error ?? (notKnown ? `Not known. Taken: ${standIn(field)}.` : '')}
+      </p>
+    </div>
+  );
+}
+
+function ChoiceRow({ path, field, text, error, onType }: Props<ChoiceField>) {
+  const options = [...Object.entries(field.options), ['', 'I don’t know'] as const];
+  return (
+    <fieldset class="field" aria-describedby={`${path}-help`}>
+      <legend>{field.label}</legend>
+      <p class="hint" id={`${path}-help`}>
+        {field.help}
+      </p>
+      <div class="radios">
+        {options.map(([value, label]) => (
+          <label key={value} class="radio">
+            <input type="radio" name={path} value={value} checked={text === value} onChange={() => onType(value)} />
+            {label}
+          </label>
+        ))}
+      </div>
+      {error && <p class="error">{error}</p>}
+    </fieldset>
+  );
+}

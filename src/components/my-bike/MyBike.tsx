@@ -1,0 +1,209 @@
+import { useEffect, useMemo, useRef, useState } from 'preact/hooks';
+import { whyNotSaved } from '../../browser/storage.ts';
+import { EXAMPLE_RIGS } from '../../rig/examples.ts';
+import { BIKE_FIELDS } from '../../rig/fields.ts';
+import { Amps } from './Amps.tsx';
+import {
+  type Draft,
+  doubtsAbout,
+  draftOf,
+  EMPTY_DRAFT,
+  fileNameOf,
+  groupsOf,
+  readDraft,
+  rigFromFile,
+} from './bike-form.ts';
+import { FieldRow } from './FieldRow.tsx';
+import { loadBike, saveBike } from './stored-bike.ts';
+
+/** What was just done to the whole form, and how it was before. */
+interface Replaced {
+  readonly says: string;
+  readonly problems: readonly string[];
+  readonly before?: Draft;
+}
+
+/** The form of "my bike": everything is optional, and what can be used is saved as it is typed. */
+export function MyBike() {
+  const [draft, setDraft] = useState<Draft>(EMPTY_DRAFT);
+  const [ready, setReady] = useState(false);
+  /** Fields that have been left once: their faults are shown. While somebody types, nothing is judged. */
+  const [judged, setJudged] = useState<ReadonlySet<string>>(new Set());
+  const [replaced, setReplaced] = useState<Replaced>();
+  const [saved, setSaved] = useState('');
+  const lastSaved = useRef('');
+  const { rig, errors } = useMemo(() => readDraft(draft), [draft]);
+  const doubts = doubtsAbout(rig);
+  const faults = Object.keys(errors).length;
+
+  useEffect(() => {
+    const loaded = loadBike();
+    lastSaved.current = JSON.stringify(loaded.rig);
+    setDraft(draftOf(loaded.rig));
+    if (loaded.notices.length > 0)
+      setReplaced({ says: 'Not everything that was saved could be used.', problems: loaded.notices });
+    setReady(true);
+  }, []);
+
+  useEffect(() => {
+    const text = JSON.stringify(rig);
+    if (!ready || text === lastSaved.current) return;
+    lastSaved.current = text;
+    setSaved(whyNotSaved(saveBike(rig)) ?? 'Saved on this device.');
+  }, [rig, ready]);
+
+  const replace = (next: Draft, says: string, problems: readonly string[] = []) => {
+    setReplaced({ says, problems, before: draft });
+    setJudged(new Set());
+    setDraft(next);
+  };
+  const putBack = (before: Draft) => {
+    setReplaced(undefined);
+    setDraft(before);
+  };
+  const onType = (path: string, next: Draft) => {
+    setJudged((old) => new Set([...old].filter((each) => each !== path)));
+    setDraft(next);
+  };
+  const onDone = (path: string) => setJudged((old) => new Set([...old, path]));
+  const errorAt = (path: string) => (judged.has(path) ? errors[path] : undefined);
+
+  const open = async (input: HTMLInputElement) => {
+    const file = input.files?.[0];
+    if (!file) return;
+    const read = rigFromFile(await file.text());
+    input.value = ''; // so that the same file can be chosen again
+    if ('error' in read) setReplaced({ says: read.error, problems: [] });
+    else replace(draftOf(read.rig), `The bike in ${file.name} is filled in below.`, read.refused);
+  };
+
+  return (
+    <form class="bike" onSubmit={(event) => event.preventDefault()}>
+      <fieldset disabled={!ready}>
+        <legend class="sr-only">My bike</legend>
+        <Start onExample={(name, next) => replace(next, `“${name}” is filled in below.`)} onFile={open} />
+        <div role="status">{replaced && <Happened {...replaced} onPutBack={putBack} />}</div>
+
+        <div class="groups">
+          <section class="group">
+            <h2>Name</h2>
+            <div class="field">
+              <label for="name">What you call it</label>
+              <p class="hint" id="name-help">
+                Only you see it. It can stay empty.
+              </p>
+              <input
+                id="name"
+                type="text"
+                maxLength={60}
+                autocomplete="off"
+                aria-describedby="name-help"
+                value={draft.name}
+                onInput={(event) => setDraft({ ...draft, name: event.currentTarget.value })}
+              />
+            </div>
+          </section>
+          {groupsOf(draft.bike).map(({ title, fields }) => (
+            <section key={title} class="group">
+              <h2>{title}</h2>
+              {fields.map((id) => (
+                <FieldRow
+                  key={id}
+                  path={id}
+                  field={BIKE_FIELDS[id]}
+                  text={draft.bike[id] ?? ''}
+                  error={errorAt(id)}
+                  onType={(text) => onType(id, { ...draft, bike: { ...draft.bike, [id]: text } })}
+                  onDone={() => onDone(id)}
+                />
+              ))}
+            </section>
+          ))}
+          <Amps draft={draft} errorAt={errorAt} onDraft={setDraft} onType={onType} onDone={onDone} />
+        </div>
+
+        {doubts.length > 0 && (
+          <div class="caution">
+            <b>Is that right?</b>
+            <ul>
+              {doubts.map((doubt) => (
+                <li key={doubt}>{doubt}</li>
+              ))}
+            </ul>
+          </div>
+        )}
+        <p role="status" class="saved">
+          {saved}
+          {faults > 0 && judged.size > 0 && ` ${fieldsNeed(faults)} Until then it counts as not known.`}
+        </p>
+        <div class="deeds">
+          <button type="button" onClick={() => download(JSON.stringify(rig, null, 2), fileNameOf(rig))}>
+            Save as a file
+          </button>
+          <button type="button" onClick={() => replace(EMPTY_DRAFT, 'The form is empty.')}>
+            Empty the form
+          </button>
+        </div>
+      </fieldset>
+    </form>
+  );
+}
+
+const fieldsNeed = (count: number) =>
+  count === 1 ? 'One field needs another look.' : `${count} fields need another look.`;
+
+function Start({
+  onExample,
+  onFile,
+}: {
+  onExample: (name: string, draft: Draft) => void;
+  onFile: (input: HTMLInputElement) => void;
+}) {
+  return (
+    <details class="start-from">
+      <summary>Start from an example or a file</summary>
+      <p class="hint">Made-up bikes. Take the one that is nearest to yours, then change what differs.</p>
+      {Object.entries(EXAMPLE_RIGS).map(([id, rig]) => (
+        <button key={id} type="button" onClick={() => onExample(rig.name, draftOf(rig))}>
+          {rig.name}
+        </button>
+      ))}
+      <label class="field file">
+        Open a file that was saved here
+        <input type="file" accept=".json,application/json" onChange={(event) => onFile(event.currentTarget)} />
+      </label>
+    </details>
+  );
+}
+
+function Happened({ says, problems, before, onPutBack }: Replaced & { onPutBack: (before: Draft) => void }) {
+  return (
+    <div class="notice">
+      <p>{says}</p>
+      {problems.length > 0 && (
+        <>
+          <p>This could not be used:</p>
+          <ul>
+            {problems.map((problem) => (
+              <li key={problem}>{problem}</li>
+            ))}
+          </ul>
+        </>
+      )}
+      {before && (
+        <button type="button" onClick={() => onPutBack(before)}>
+          Put back what was there
+        </button>
+      )}
+    </div>
+  );
+}
+
+function download(text: string, name: string): void {
+  const url = URL.createObjectURL(new Blob([text], { type: 'application/json' }));
+  const link = document.createElement('a');
+  link.href = url;
+  link.download = name;
+  link.click();
+  URL.revokeObjectURL(url);
+}

@@ -1,0 +1,202 @@
+import { formatQuantity, formatRange, parseQuantity } from '../../compute/quantity.ts';
+import { AMP_FIELDS, BIKE_FIELDS, type BikeFieldId, type Field, type NumberField } from '../../rig/fields.ts';
+import type { KnownAmp, Rig } from '../../rig/rig.ts';
+import { validateRig, whyRefused } from '../../rig/validate.ts';
+
+/*
+ * What the form of "my bike" knows, apart from how it looks: what is typed becomes a rig and back, and what cannot be
+ * used is named beside its field while everything else is kept.
+ */
+
+/** What stands in the fields: text for a number, the option for a choice, nothing for "I don't know". */
+export type Typed = Readonly<Record<string, string>>;
+export type AmpsKnown = 'unknown' | 'none' | 'some';
+
+export interface Draft {
+  readonly name: string;
+  readonly bike: Typed;
+  readonly ampsKnown: AmpsKnown;
+  readonly amps: readonly Typed[];
+}
+
+export const EMPTY_DRAFT: Draft = { name: '', bike: {}, ampsKnown: 'unknown', amps: [] };
+
+/** The address of a field in the form: `batteryAh`, or `amp1.powerW` for the second amplifier. */
+export const ampPath = (index: number, field: string): string => `amp${index}.${field}`;
+
+const GROUPS = ['Head unit', 'Front speakers', 'Rear speakers', 'Battery and charging'] as const;
+/** Every field has a place in the form, or this does not compile. */
+const GROUP_OF: Readonly<Record<BikeFieldId, (typeof GROUPS)[number]>> = {
+  unitKind: 'Head unit',
+  deliveredWith: 'Head unit',
+  loweredByDb: 'Head unit',
+  boostDb: 'Head unit',
+  frontFedBy: 'Front speakers',
+  frontRatedOhm: 'Front speakers',
+  rearFitted: 'Rear speakers',
+  rearFedBy: 'Rear speakers',
+  rearRatedOhm: 'Rear speakers',
+  rearPerChannel: 'Rear speakers',
+  rearWiring: 'Rear speakers',
+  rearRunM: 'Rear speakers',
+  rearRunM2: 'Rear speakers',
+  supplyOffV: 'Battery and charging',
+  supplyRunningV: 'Battery and charging',
+  batteryAh: 'Battery and charging',
+  chargingIdleA: 'Battery and charging',
+  chargingCruiseA: 'Battery and charging',
+};
+const BIKE_IDS = Object.keys(GROUP_OF) as BikeFieldId[];
+
+/** The fields of the bike, in groups, without those that another answer makes pointless. */
+export function groupsOf(bike: Typed): readonly { readonly title: string; readonly fields: readonly BikeFieldId[] }[] {
+  return GROUPS.map((title) => ({
+    title,
+    fields: BIKE_IDS.filter((id) => GROUP_OF[id] === title && isAsked(id, bike)),
+  }));
+}
+
+function isAsked(id: BikeFieldId, bike: Typed): boolean {
+  if (id === 'loweredByDb' || id === 'boostDb') return bike['unitKind'] !== 'replaced';
+  if (id.startsWith('rear') && id !== 'rearFitted') return bike['rearFitted'] !== 'no';
+  return true;
+}
+
+type Fields = Readonly<Record<string, Field>>;
+
+/** The value of a rig as it is typed: `2.08` for 2.08e-6 m². */
+function textOf(field: Field, value: string | number): string {
+  return field.kind === 'number' ? String(Number((Number(value) / field.siPerTyped).toPrecision(6))) : String(value);
+}
+
+const typedFrom = (fields: Fields, values: Readonly<Record<string, unknown>>): Typed =>
+  Object.fromEntries(
+    Object.entries(fields).flatMap(([id, field]) => {
+      const value = values[id];
+      return typeof value === 'string' || typeof value === 'number' ? [[id, textOf(field, value)]] : [];
+    }),
+  );
+
+/** The form filled in with what is known of a bike. */
+export function draftOf(rig: Rig): Draft {
+  const { name = '', amps, ...bike } = rig;
+  const ampsKnown = amps === undefined ? 'unknown' : amps.length === 0 ? 'none' : 'some';
+  return {
+    name,
+    bike: typedFrom(BIKE_FIELDS, bike),
+    ampsKnown,
+    amps: (amps ?? []).map((amp) => typedFrom(AMP_FIELDS, amp)),
+  };
+}
+
+/** What a field's text means: a value, nothing known, or why it cannot be used. */
+export type ReadField = { readonly value: string | number | undefined } | { readonly error: string };
+
+export function readField(field: Field, text: string): ReadField {
+  if (text.trim() === '') return { value: undefined };
+  if (field.kind === 'choice') {
+    const why = whyRefused(field, text);
+    return why === null ? { value: text } : { error: why };
+  }
+  const parsed = parseQuantity(text, field.unit);
+  if (!parsed.ok) return { error: parsed.message };
+  if (parsed.over) return { error: 'An open circuit is no rating. Type the number that is printed on it.' };
+  if (field.unit === 'step' && !Number.isInteger(parsed.value)) return { error: 'Type a whole number.' };
+  const value = parsed.value * field.siPerTyped;
+  if (whyRefused(field, value) === null) return { value };
+  const typed = Number(parsed.value.toPrecision(4));
+  return { error: `${typed} is outside ${allowedRange(field)}. Is the point in the right place?` };
+}
+
+const withoutSteps = (text: string) => text.replace(/ steps?$/, '');
+
+/** `12.0 to 15.5 V`: what the form accepts. */
+export const allowedRange = ({ allowed, siPerTyped, unit }: NumberField): string =>
+  withoutSteps(formatRange(allowed[0] / siPerTyped, allowed[1] / siPerTyped, unit));
+
+/** What stands in for a value that nobody knows. */
+export const standIn = ({ typical, usual, siPerTyped, unit }: NumberField): string =>
+  `${withoutSteps(formatQuantity(typical / siPerTyped, unit))}, usually ${withoutSteps(formatRange(usual[0] / siPerTyped, usual[1] / siPerTyped, unit))}`;
+
+export interface ReadDraft {
+  /** Everything that can be used. */
+  readonly rig: Rig;
+  /** What is wrong with the rest, by the path of its field. */
+  readonly errors: Readonly<Record<string, string>>;
+}
+
+/** The bike that the form describes. A field that is not asked says nothing, and keeps what was typed. */
+export function readDraft(draft: Draft): ReadDraft {
+  const errors: Record<string, string> = {};
+  const read = (fields: Fields, ids: readonly string[], typed: Typed, pathOf: (id: string) => string) => {
+    const values: Record<string, unknown> = {};
+    for (const id of ids) {
+      const field = fields[id];
+      const result = field && readField(field, typed[id] ?? '');
+      if (result && 'error' in result) errors[pathOf(id)] = result.error;
+      else if (result?.value !== undefined) values[id] = result.value;
+    }
+    return values;
+  };
+  const asked = groupsOf(draft.bike).flatMap(({ fields }) => fields);
+  const bike = read(BIKE_FIELDS, asked, draft.bike, (id) => id);
+  const listed = draft.ampsKnown === 'some' ? draft.amps : [];
+  const amps = listed.map((amp, i) => read(AMP_FIELDS, Object.keys(AMP_FIELDS), amp, (id) => ampPath(i, id)));
+  const name = draft.name.trim();
+  const rig = { ...(name && { name: name.slice(0, 60) }), ...bike, ...(draft.ampsKnown !== 'unknown' && { amps }) };
+  return { rig: rig as Rig, errors };
+}
+
+const drives = (amp: KnownAmp, pair: 'front' | 'rear') => amp.drives === pair || amp.drives === 'both';
+
+/** Answers that do not go together, each in a sentence. Nothing is refused for them: one may still be right. */
+export function doubtsAbout(rig: Rig): readonly string[] {
+  const doubts: string[] = [];
+  for (const pair of ['front', 'rear'] as const) {
+    const fedBy = pair === 'front' ? rig.frontFedBy : rig.rearFedBy;
+    const driven = rig.amps?.some((amp) => drives(amp, pair) || amp.drives === undefined);
+    if (fedBy === 'amp' && driven === false) {
+      doubts.push(`The ${pair} speakers are driven by an amplifier, but none in the list drives them.`);
+    }
+    if (fedBy === 'unit' && rig.amps?.some((amp) => drives(amp, pair))) {
+      doubts.push(`The ${pair} speakers are driven by the head unit, but an amplifier in the list drives them too.`);
+    }
+  }
+  if (rig.rearFitted === 'no' && rig.amps?.some((amp) => drives(amp, 'rear'))) {
+    doubts.push('There are no rear speakers, but an amplifier in the list drives them.');
+  }
+  const { rearPerChannel: count, rearWiring: wiring } = rig;
+  if (count !== undefined && wiring !== undefined && (count === 1) !== (wiring === 'single')) {
+    doubts.push('The number of rear speakers on one channel does not go with how they are wired.');
+  }
+  if (rig.supplyOffV !== undefined && rig.supplyRunningV !== undefined && rig.supplyOffV >= rig.supplyRunningV) {
+    doubts.push('The supply is not higher with the engine running than with it off. Then nothing charges.');
+  }
+  return doubts;
+}
+
+/** More than any description of a bike. A larger file is something else. */
+const LARGEST_FILE = 100_000;
+
+/** A file with a bike: what could be used of it, and a sentence for everything that could not. */
+export function rigFromFile(
+  text: string,
+): { readonly rig: Rig; readonly refused: readonly string[] } | { readonly error: string } {
+  if (text.length > LARGEST_FILE) return { error: 'This file is too large to be a bike. Nothing was changed.' };
+  let claimed: unknown;
+  try {
+    claimed = JSON.parse(text);
+  } catch {
+    return { error: 'This file is not one that “Save as a file” made. Nothing was changed.' };
+  }
+  const { rig, refused } = validateRig(claimed);
+  if (Object.keys(rig).length === 0)
+    return { error: 'There is nothing about a bike in this file. Nothing was changed.' };
+  return { rig, refused };
+}
+
+/** A file name that every system takes: `my-bike.json`, or from the name of the bike. */
+export function fileNameOf(rig: Rig): string {
+  const words = (rig.name ?? '').toLowerCase().match(/[a-z0-9]+/g) ?? [];
+  return `${words.join('-').slice(0, 40) || 'my-bike'}.json`;
+}
