@@ -67,7 +67,7 @@ export function PathDrawing({ rig, probes }: Props) {
               amp
             </text>
           )}
-          <text x="184" y="57">
+          <text x="142" y="24">
             front
           </text>
           <text x="240" y="152">

@@ -28,7 +28,8 @@ function places(bands: readonly Band[], unit: Unit): (value: number) => number {
 export function Scale({ bands, unit, value, label }: Props) {
   const place = places(bands, unit);
   const good = bands.filter((band) => band.mood === 'good');
-  const at = value === undefined ? undefined : place(value);
+  // The marker stays whole at both ends of the bar.
+  const at = value === undefined ? undefined : Math.min(WIDTH - 8, Math.max(8, place(value)));
   const band = value === undefined ? undefined : (bands.find((b) => value >= b.low && value < b.high) ?? bands.at(-1));
   const written = value === undefined ? '' : value === Infinity ? 'OL' : formatQuantity(value, unit, 3);
   return (
