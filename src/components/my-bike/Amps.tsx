@@ -1,7 +1,8 @@
 import { AMP_FIELDS, type AmpFieldId } from '../../rig/fields.ts';
 import { MOST_AMPS } from '../../rig/validate.ts';
-import { type AmpsKnown, ampPath, type Draft, type Typed } from './bike-form.ts';
+import { type AmpsKnown, ampPath, ampsListed, type Draft, type Typed } from './bike-form.ts';
 import { FieldRow } from './FieldRow.tsx';
+import { Group } from './Group.tsx';
 
 interface Props {
   readonly draft: Draft;
@@ -30,8 +31,7 @@ export function Amps({ draft, errorAt, onDraft, onType, onDone }: Props) {
   };
 
   return (
-    <section class="group">
-      <h2>Amplifiers</h2>
+    <Group title="Amplifiers" known={ampsListed(draft)}>
       <fieldset class="field">
         <legend>How many are there?</legend>
         <p class="hint">
@@ -77,6 +77,6 @@ export function Amps({ draft, errorAt, onDraft, onType, onDone }: Props) {
         ) : (
           <p class="hint">{MOST_AMPS} amplifiers are the most that fit here.</p>
         ))}
-    </section>
+    </Group>
   );
 }

@@ -48,7 +48,7 @@ function NumberRow({ path, field, text, error, onType, onDone }: Props<NumberFie
         </button>
       </div>
       <p id={`${path}-note`} class={error ? 'error' : 'hint'}>
-        {error ?? (notKnown ? `Not known. Taken: ${standIn(field)}.` : '')}
+        {error ?? (notKnown ? `Not known. ${standIn(field)}.` : '')}
       </p>
     </div>
   );

@@ -10,10 +10,12 @@ import {
   EMPTY_DRAFT,
   fileNameOf,
   groupsOf,
+  knownOf,
   readDraft,
   rigFromFile,
 } from './bike-form.ts';
 import { FieldRow } from './FieldRow.tsx';
+import { Group } from './Group.tsx';
 import { loadBike, saveBike } from './stored-bike.ts';
 
 /** What was just done to the whole form, and how it was before. */
@@ -40,8 +42,7 @@ export function MyBike() {
     const loaded = loadBike();
     lastSaved.current = JSON.stringify(loaded.rig);
     setDraft(draftOf(loaded.rig));
-    if (loaded.notices.length > 0)
-      setReplaced({ says: 'Not everything that was saved could be used.', problems: loaded.notices });
+    if (loaded.notice) setReplaced({ says: loaded.notice, problems: loaded.refused });
     setReady(true);
   }, []);
 
@@ -84,40 +85,38 @@ export function MyBike() {
         <Start onExample={(name, next) => replace(next, `“${name}” is filled in below.`)} onFile={open} />
         <div role="status">{replaced && <Happened {...replaced} onPutBack={putBack} />}</div>
 
+        <div class="field name">
+          <label for="name">What you call it</label>
+          <p class="hint" id="name-help">
+            Only you see it. It can stay empty.
+          </p>
+          <input
+            id="name"
+            type="text"
+            maxLength={60}
+            autocomplete="off"
+            aria-describedby="name-help"
+            value={draft.name}
+            onInput={(event) => setDraft({ ...draft, name: event.currentTarget.value })}
+          />
+        </div>
         <div class="groups">
-          <section class="group">
-            <h2>Name</h2>
-            <div class="field">
-              <label for="name">What you call it</label>
-              <p class="hint" id="name-help">
-                Only you see it. It can stay empty.
-              </p>
-              <input
-                id="name"
-                type="text"
-                maxLength={60}
-                autocomplete="off"
-                aria-describedby="name-help"
-                value={draft.name}
-                onInput={(event) => setDraft({ ...draft, name: event.currentTarget.value })}
-              />
-            </div>
-          </section>
-          {groupsOf(draft.bike).map(({ title, fields }) => (
-            <section key={title} class="group">
-              <h2>{title}</h2>
-              {fields.map((id) => (
-                <FieldRow
-                  key={id}
-                  path={id}
-                  field={BIKE_FIELDS[id]}
-                  text={draft.bike[id] ?? ''}
-                  error={errorAt(id)}
-                  onType={(text) => onType(id, { ...draft, bike: { ...draft.bike, [id]: text } })}
-                  onDone={() => onDone(id)}
-                />
-              ))}
-            </section>
+          {groupsOf(draft.bike).map(({ title, fields }, i) => (
+            <Group key={title} title={title} known={knownOf(fields, draft.bike)} open={i === 0}>
+              <div class="fields">
+                {fields.map((id) => (
+                  <FieldRow
+                    key={id}
+                    path={id}
+                    field={BIKE_FIELDS[id]}
+                    text={draft.bike[id] ?? ''}
+                    error={errorAt(id)}
+                    onType={(text) => onType(id, { ...draft, bike: { ...draft.bike, [id]: text } })}
+                    onDone={() => onDone(id)}
+                  />
+                ))}
+              </div>
+            </Group>
           ))}
           <Amps draft={draft} errorAt={errorAt} onDraft={setDraft} onType={onType} onDone={onDone} />
         </div>
@@ -134,7 +133,7 @@ export function MyBike() {
         )}
         <p role="status" class="saved">
           {saved}
-          {faults > 0 && judged.size > 0 && ` ${fieldsNeed(faults)} Until then it counts as not known.`}
+          {faults > 0 && judged.size > 0 && ` ${fieldsNeed(faults)}`}
         </p>
         <div class="deeds">
           <button type="button" onClick={() => download(JSON.stringify(rig, null, 2), fileNameOf(rig))}>
@@ -150,7 +149,9 @@ export function MyBike() {
 }
 
 const fieldsNeed = (count: number) =>
-  count === 1 ? 'One field needs another look.' : `${count} fields need another look.`;
+  count === 1
+    ? 'One field needs another look. Until then it counts as not known.'
+    : `${count} fields need another look. Until then they count as not known.`;
 
 function Start({
   onExample,

@@ -24,22 +24,22 @@ export const EMPTY_DRAFT: Draft = { name: '', bike: {}, ampsKnown: 'unknown', am
 /** The address of a field in the form: `batteryAh`, or `amp1.powerW` for the second amplifier. */
 export const ampPath = (index: number, field: string): string => `amp${index}.${field}`;
 
-const GROUPS = ['Head unit', 'Front speakers', 'Rear speakers', 'Battery and charging'] as const;
+const GROUPS = ['Head unit and profile', 'At the front', 'At the rear', 'Battery and charging'] as const;
 /** Every field has a place in the form, or this does not compile. */
 const GROUP_OF: Readonly<Record<BikeFieldId, (typeof GROUPS)[number]>> = {
-  unitKind: 'Head unit',
-  deliveredWith: 'Head unit',
-  loweredByDb: 'Head unit',
-  boostDb: 'Head unit',
-  frontFedBy: 'Front speakers',
-  frontRatedOhm: 'Front speakers',
-  rearFitted: 'Rear speakers',
-  rearFedBy: 'Rear speakers',
-  rearRatedOhm: 'Rear speakers',
-  rearPerChannel: 'Rear speakers',
-  rearWiring: 'Rear speakers',
-  rearRunM: 'Rear speakers',
-  rearRunM2: 'Rear speakers',
+  unitKind: 'Head unit and profile',
+  deliveredWith: 'Head unit and profile',
+  loweredByDb: 'Head unit and profile',
+  boostDb: 'Head unit and profile',
+  frontFedBy: 'At the front',
+  frontRatedOhm: 'At the front',
+  rearFitted: 'At the rear',
+  rearFedBy: 'At the rear',
+  rearRatedOhm: 'At the rear',
+  rearPerChannel: 'At the rear',
+  rearWiring: 'At the rear',
+  rearRunM: 'At the rear',
+  rearRunM2: 'At the rear',
   supplyOffV: 'Battery and charging',
   supplyRunningV: 'Battery and charging',
   batteryAh: 'Battery and charging',
@@ -99,7 +99,10 @@ export function readField(field: Field, text: string): ReadField {
     return why === null ? { value: text } : { error: why };
   }
   const parsed = parseQuantity(text, field.unit);
-  if (!parsed.ok) return { error: parsed.message };
+  if (!parsed.ok) {
+    const outside = `That is outside ${allowedRange(field)}. Is the point in the right place?`;
+    return { error: parsed.reason === 'too-large' ? outside : parsed.message };
+  }
   if (parsed.over) return { error: 'An open circuit is no rating. Type the number that is printed on it.' };
   if (field.unit === 'step' && !Number.isInteger(parsed.value)) return { error: 'Type a whole number.' };
   const value = parsed.value * field.siPerTyped;
@@ -108,15 +111,18 @@ export function readField(field: Field, text: string): ReadField {
   return { error: `${typed} is outside ${allowedRange(field)}. Is the point in the right place?` };
 }
 
-const withoutSteps = (text: string) => text.replace(/ steps?$/, '');
+/** A count needs no unit, and a number is not parted from its unit at the end of a line. */
+const written = (text: string) => text.replace(/ steps?$/, '').replace(/ (?=[^\d ]+$)/, '\u00A0');
 
 /** `12.0 to 15.5 V`: what the form accepts. */
 export const allowedRange = ({ allowed, siPerTyped, unit }: NumberField): string =>
-  withoutSteps(formatRange(allowed[0] / siPerTyped, allowed[1] / siPerTyped, unit));
+  written(formatRange(allowed[0] / siPerTyped, allowed[1] / siPerTyped, unit));
 
-/** What stands in for a value that nobody knows. */
-export const standIn = ({ typical, usual, siPerTyped, unit }: NumberField): string =>
-  `${withoutSteps(formatQuantity(typical / siPerTyped, unit))}, usually ${withoutSteps(formatRange(usual[0] / siPerTyped, usual[1] / siPerTyped, unit))}`;
+/** `14.2 V stands in (usual: 13.5 to 14.6 V)`: what is taken while nobody knows. */
+export function standIn({ typical, usual, siPerTyped, unit }: NumberField): string {
+  const range = formatRange(usual[0] / siPerTyped, usual[1] / siPerTyped, unit);
+  return `${written(formatQuantity(typical / siPerTyped, unit))} stands in (usual: ${written(range)})`;
+}
 
 export interface ReadDraft {
   /** Everything that can be used. */
@@ -146,6 +152,15 @@ export function readDraft(draft: Draft): ReadDraft {
   const rig = { ...(name && { name: name.slice(0, 60) }), ...bike, ...(draft.ampsKnown !== 'unknown' && { amps }) };
   return { rig: rig as Rig, errors };
 }
+
+/** `3 of 7 known`, for the heading of a group. */
+export function knownOf(fields: readonly string[], typed: Typed): string {
+  return `${fields.filter((id) => (typed[id] ?? '').trim() !== '').length} of ${fields.length} known`;
+}
+
+/** `2 listed`, for the heading of the amplifiers. */
+export const ampsListed = ({ ampsKnown, amps }: Draft): string =>
+  ampsKnown === 'some' ? `${amps.length} listed` : ampsKnown === 'none' ? 'none' : 'not known';
 
 const drives = (amp: KnownAmp, pair: 'front' | 'rear') => amp.drives === pair || amp.drives === 'both';
 

@@ -5,8 +5,10 @@ import { type Validated, validateRig } from '../../rig/validate.ts';
 
 export interface LoadedBike {
   readonly rig: Rig;
-  /** Sentences about what was saved and could not be used. */
-  readonly notices: readonly string[];
+  /** What a person must know about how it was loaded, if anything. */
+  readonly notice?: string;
+  /** Sentences about single values that could not be used. */
+  readonly refused: readonly string[];
 }
 
 /** Storage that holds anything but a description of a bike is damaged; a value too many or wrong is only left out. */
@@ -16,16 +18,20 @@ const asBike = (parsed: unknown): Validated | undefined =>
 /** "My bike" as this device knows it. */
 export function loadBike(): LoadedBike {
   const stored = readStored(BIKE_KEY, asBike);
-  if (stored.ok) return { rig: stored.value?.rig ?? {}, notices: stored.value?.refused ?? [] };
-  if (stored.reason === 'unavailable') {
-    return { rig: {}, notices: ['This browser does not let the page save anything. Save a file before you leave.'] };
+  if (stored.ok) {
+    const { rig, refused } = stored.value ?? { rig: {}, refused: [] };
+    return refused.length === 0
+      ? { rig, refused }
+      : { rig, refused, notice: 'Not all that was saved here could be used.' };
   }
-  const where =
+  if (stored.reason === 'unavailable') {
+    const notice = 'This browser does not let the page save anything. Save a file before you leave.';
+    return { rig: {}, refused: [], notice };
+  }
+  const kept =
     stored.setAside === undefined ? '' : ` It is kept under “${damagedKey(BIKE_KEY)}” in the storage of this site.`;
-  return {
-    rig: {},
-    notices: [`What was saved here was damaged and could not be read.${where} The form starts empty.`],
-  };
+  const notice = `What was saved here was damaged and could not be read.${kept} The form starts empty.`;
+  return { rig: {}, refused: [], notice };
 }
 
 export const saveBike = (rig: Rig): Saved => writeStored(BIKE_KEY, rig);

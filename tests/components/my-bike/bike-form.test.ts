@@ -1,0 +1,174 @@
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import {
+  ampsListed,
+  doubtsAbout,
+  draftOf,
+  EMPTY_DRAFT,
+  fileNameOf,
+  groupsOf,
+  knownOf,
+  readDraft,
+  readField,
+  rigFromFile,
+} from '../../../src/components/my-bike/bike-form.ts';
+import { EXAMPLE_RIGS } from '../../../src/rig/examples.ts';
+import { AMP_FIELDS, BIKE_FIELDS } from '../../../src/rig/fields.ts';
+import type { Rig } from '../../../src/rig/rig.ts';
+
+const examples = Object.entries(EXAMPLE_RIGS);
+const sorted = (value: unknown): unknown => JSON.parse(JSON.stringify(value, replacer));
+/** Keys in one order, so that two bikes compare by what they say. */
+function replacer(_: string, value: unknown) {
+  if (typeof value !== 'object' || value === null || Array.isArray(value)) return value;
+  return Object.fromEntries(Object.entries(value).sort(([a], [b]) => (a < b ? -1 : 1)));
+}
+
+describe('draftOf and readDraft', () => {
+  it.each(examples)('give back the example bike “%s” exactly as it was', (_, rig) => {
+    expect(readDraft(draftOf(rig))).toEqual({ rig: sorted(rig), errors: {} });
+  });
+  it('know nothing of a bike that nobody described', () => {
+    expect(readDraft(EMPTY_DRAFT)).toEqual({ rig: {}, errors: {} });
+  });
+  it('tell “no amplifier” from “nobody knows”', () => {
+    expect(readDraft(draftOf({ amps: [] })).rig).toEqual({ amps: [] });
+    expect(readDraft(draftOf({})).rig).toEqual({});
+  });
+  it('keep what was typed for amplifiers while there are said to be none, and leave it out of the bike', () => {
+    const draft = { ...draftOf(EXAMPLE_RIGS.trunk), ampsKnown: 'none' as const };
+    expect(readDraft(draft).rig.amps).toEqual([]);
+    expect(readDraft({ ...draft, ampsKnown: 'some' }).rig.amps).toHaveLength(2);
+  });
+  it('name the field that cannot be used, and keep all the others', () => {
+    const draft = draftOf(EXAMPLE_RIGS.trunk);
+    const wrong = {
+      ...draft,
+      bike: { ...draft.bike, batteryAh: '3000' },
+      amps: [draft.amps[0] ?? {}, { powerW: 'a lot', ratedOhm: '2' }],
+    };
+    const { rig, errors } = readDraft(wrong);
+    expect(Object.keys(errors)).toEqual(['batteryAh', 'amp1.powerW']);
+    expect(rig.batteryAh).toBeUndefined();
+    expect(rig.rearRunM).toBe(2.8);
+    expect(rig.amps?.[1]).toEqual({ ratedOhm: 2 });
+  });
+  it('leave out what is not asked: a bike without rear speakers has no rear wires', () => {
+    const draft = draftOf({ ...EXAMPLE_RIGS.trunk, rearFitted: 'no' });
+    expect(Object.keys(readDraft(draft).rig).filter((id) => id.startsWith('rear'))).toEqual(['rearFitted']);
+  });
+  it('shorten a name that a link could not carry, and drop an empty one', () => {
+    expect(readDraft({ ...EMPTY_DRAFT, name: 'x'.repeat(80) }).rig.name).toHaveLength(60);
+    expect(readDraft({ ...EMPTY_DRAFT, name: '  ' }).rig).toEqual({});
+  });
+});
+
+describe('readField', () => {
+  it('reads a wire’s section in mm² and keeps it in m²', () => {
+    expect(readField(BIKE_FIELDS.rearRunM2, '2.5 mm2')).toEqual({ value: expect.closeTo(2.5e-6, 12) });
+  });
+  it('reads a comma as people type it', () => {
+    expect(readField(BIKE_FIELDS.supplyRunningV, '14,2')).toEqual({ value: 14.2 });
+  });
+  it.each([
+    [BIKE_FIELDS.supplyRunningV, '12', { value: 12 }],
+    [BIKE_FIELDS.supplyRunningV, '15.5', { value: 15.5 }],
+    [
+      BIKE_FIELDS.supplyRunningV,
+      '11.9',
+      { error: '11.9 is outside 12.0 to 15.5\u00A0V. Is the point in the right place?' },
+    ],
+    [BIKE_FIELDS.batteryAh, '3000', { error: 'That is outside 4 to 100\u00A0Ah. Is the point in the right place?' }],
+    [
+      BIKE_FIELDS.frontRatedOhm,
+      'OL',
+      { error: 'An open circuit is no rating. Type the number that is printed on it.' },
+    ],
+    [BIKE_FIELDS.rearPerChannel, '1.5', { error: 'Type a whole number.' }],
+    [BIKE_FIELDS.rearPerChannel, '9', { error: '9 is outside 1 to 4. Is the point in the right place?' }],
+    [BIKE_FIELDS.rearFitted, 'yes', { value: 'yes' }],
+    [AMP_FIELDS.powerW, '', { value: undefined }],
+  ])('$label takes “%s” as %j', (field, text, result) => {
+    expect(readField(field, text)).toEqual(result);
+  });
+  it('answers any text at all without breaking', () => {
+    fc.assert(
+      fc.property(
+        fc.constantFrom(...Object.values(BIKE_FIELDS), ...Object.values(AMP_FIELDS)),
+        fc.string(),
+        (field, text) => {
+          const result = readField(field, text);
+          if ('error' in result) expect(result.error).toMatch(/[.?]$/);
+        },
+      ),
+    );
+  });
+});
+
+describe('groupsOf', () => {
+  it('asks for every field of a bike when nothing is known', () => {
+    expect(
+      groupsOf({})
+        .flatMap(({ fields }) => fields)
+        .sort(),
+    ).toEqual(Object.keys(BIKE_FIELDS).sort());
+  });
+  it('does not ask for the profile of a replaced head unit, which has none', () => {
+    expect(groupsOf({ unitKind: 'replaced' })[0]?.fields).toEqual(['unitKind', 'deliveredWith']);
+  });
+});
+
+describe('knownOf and ampsListed', () => {
+  it('count what is known of a group', () => {
+    expect(knownOf(['a', 'b', 'c'], { a: '1', b: ' ' })).toBe('1 of 3 known');
+  });
+  it('say whether amplifiers are listed, none, or not known', () => {
+    expect(ampsListed(draftOf(EXAMPLE_RIGS.trunk))).toBe('2 listed');
+    expect(ampsListed(draftOf({ amps: [] }))).toBe('none');
+    expect(ampsListed(EMPTY_DRAFT)).toBe('not known');
+  });
+});
+
+describe('doubtsAbout', () => {
+  it.each(examples)('finds none in the example bike “%s”', (_, rig) => {
+    expect(doubtsAbout(rig)).toEqual([]);
+  });
+  it('finds none where nothing is known', () => {
+    expect(doubtsAbout({})).toEqual([]);
+  });
+  it.each<[string, Rig]>([
+    ['an amplifier drives the front, but none is there', { frontFedBy: 'amp', amps: [] }],
+    ['the head unit drives the rear, and an amplifier too', { rearFedBy: 'unit', amps: [{ drives: 'both' }] }],
+    ['an amplifier drives rear speakers that are not fitted', { rearFitted: 'no', amps: [{ drives: 'rear' }] }],
+    ['one speaker, wired in parallel', { rearPerChannel: 1, rearWiring: 'parallel' }],
+    ['two speakers, of which there is only one', { rearPerChannel: 2, rearWiring: 'single' }],
+    ['a supply that falls when the engine runs', { supplyOffV: 12.6, supplyRunningV: 12.4 }],
+  ])('asks about this: %s', (_, rig) => {
+    expect(doubtsAbout(rig)).toHaveLength(1);
+  });
+});
+
+describe('rigFromFile', () => {
+  it.each(examples)('opens the saved example “%s” with nothing refused', (_, rig) => {
+    expect(rigFromFile(JSON.stringify(rig))).toEqual({ rig, refused: [] });
+  });
+  it('takes what can be used and names the rest', () => {
+    expect(rigFromFile('{"batteryAh": 9999, "frontRatedOhm": 4}')).toEqual({
+      rig: { frontRatedOhm: 4 },
+      refused: [expect.stringMatching(/^Battery capacity: 9999 is outside/)],
+    });
+  });
+  it.each(['', 'not json', '[]', '"a"', '{}', '{"colour":"red"}', ' '.repeat(100_001)])(
+    'changes nothing for %j',
+    (text) => {
+      expect(rigFromFile(text)).toEqual({ error: expect.stringMatching(/Nothing was changed\.$/) });
+    },
+  );
+});
+
+describe('fileNameOf', () => {
+  it('makes a file name that every system takes from the name of the bike', () => {
+    expect(fileNameOf({ name: 'Tänker: “Big/2”' })).toBe('t-nker-big-2.json');
+    expect(fileNameOf({})).toBe('my-bike.json');
+  });
+});
