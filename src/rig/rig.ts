@@ -56,11 +56,13 @@ export const ampDriving = (rig: Rig, pair: 'front' | 'rear'): KnownAmp | undefin
 /** Adds what has been learnt. A later word wins over an earlier one. */
 export const withKnown = (rig: Rig, learnt: Rig): Rig => ({ ...rig, ...learnt });
 
-/** The rig with something learnt about the amplifier that drives a pair, which is added when it was not listed. */
+/**
+ * The rig with something learnt about the amplifier that drives a pair. When none in the list is known to drive it, it
+ * is the first of which nobody knows what it drives, and otherwise one more.
+ */
 export function withAmpKnown(rig: Rig, pair: 'front' | 'rear', learnt: KnownAmp): Rig {
   const amps = rig.amps ?? [];
-  const at = amps.findIndex((amp) => amp.drives === pair || amp.drives === 'both');
-  const listed =
-    at < 0 ? [...amps, { drives: pair, ...learnt }] : amps.map((amp, i) => (i === at ? { ...amp, ...learnt } : amp));
-  return { ...rig, amps: listed };
+  const known = ampDriving(rig, pair) ?? amps.find((amp) => amp.drives === undefined);
+  const next: KnownAmp = { drives: pair, ...known, ...learnt };
+  return { ...rig, amps: known ? amps.with(amps.indexOf(known), next) : [...amps, next] };
 }

@@ -1,4 +1,4 @@
-import { ampDriving, withAmpKnown, withKnown } from '../rig/rig.ts';
+import { ampDriving, type Rig, withAmpKnown, withKnown } from '../rig/rig.ts';
 import { rigQuestion } from './step.ts';
 
 /** Questions about what is fitted. "My bike" answers them when it knows. */
@@ -23,6 +23,11 @@ export const unitKind = rigQuestion<'factory' | 'replaced'>({
   learn: (unit, rig) => withKnown(rig, { unitKind: unit }),
 });
 
+/** Says that an amplifier drives the rear. One of which nothing more is known has a place in the list, too. */
+const onAmplifier = (rig: Rig): Rig => withAmpKnown(withKnown(rig, { rearFedBy: 'amp' }), 'rear', {});
+const knownRearDrive = (rig: Rig) =>
+  ampDriving(rig, 'rear') ? 'amp' : (rig.rearFedBy ?? (rig.amps?.length === 0 ? 'unit' : undefined));
+
 export const rearDrive = rigQuestion<'unit' | 'amp'>({
   id: 'rear-drive',
   short: 'Rear driven by',
@@ -38,14 +43,9 @@ export const rearDrive = rigQuestion<'unit' | 'amp'>({
   options: { unit: 'The head unit, no amplifier', amp: 'An amplifier' },
   outcomes: { unit: 'the head unit', amp: 'an amplifier' },
   ifCannot: 'We go on as if there were none. If one turns up, change this answer.',
-  known: (rig) => {
-    if (ampDriving(rig, 'rear')) return 'amp';
-    return rig.rearFedBy ?? (rig.amps?.length === 0 ? 'unit' : undefined);
-  },
-  learn: (drive, rig) =>
-    drive === 'amp'
-      ? withAmpKnown(withKnown(rig, { rearFedBy: 'amp' }), 'rear', {})
-      : withKnown(rig, { rearFedBy: 'unit' }),
+  known: knownRearDrive,
+  learn: (drive, rig) => (drive === 'amp' ? onAmplifier(rig) : withKnown(rig, { rearFedBy: 'unit' })),
+  complete: (rig) => (knownRearDrive(rig) === 'amp' ? onAmplifier(rig) : rig),
 });
 
 export const rearAmpTurnOn = rigQuestion<'wire' | 'signal' | 'dc'>({

@@ -51,12 +51,13 @@ export function outcomeOf(step: Step, situation: Situation): string | undefined 
   return step.kind === 'reading' ? step.judge(valuesIn(answer, step), situation) : undefined;
 }
 
-/** The rig with everything that the answered rig questions say. */
+/** The rig with everything that the rig questions say, whether they were answered or the rig already did. */
 export function learnedRig(rig: Rig, steps: readonly Step[], facts: Situation['facts']): Rig {
   return steps.reduce((known, step) => {
+    if (step.kind !== 'rig') return known;
     const answer = facts[step.id];
-    const learns = step.kind === 'rig' && answer && 'option' in answer && Object.hasOwn(step.options, answer.option);
-    return learns ? step.learn(answer.option, known) : known;
+    if (!answer) return step.complete?.(known) ?? known;
+    return 'option' in answer && Object.hasOwn(step.options, answer.option) ? step.learn(answer.option, known) : known;
   }, rig);
 }
 

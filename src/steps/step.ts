@@ -80,6 +80,8 @@ export interface RigStep<O extends string = string> extends Wording<O> {
   readonly options: Readonly<Record<O, string>>;
   known(rig: Rig): O | undefined;
   learn(option: O, rig: Rig): Rig;
+  /** What a rig that answers the question still lacks for the steps and verdicts after it. */
+  complete?(rig: Rig): Rig;
 }
 
 /** One number to read off the meter. */

@@ -148,6 +148,15 @@ const JOURNEYS: readonly Journey[] = [
     numbers: ['Front output, clean, per channel: 8.49 V · 18 W', 'That would be: 7 dB quieter'],
   },
   {
+    it: 'treats the rear as amplified when nothing more is known than that an amplifier drives it',
+    rig: { unitKind: 'factory', deliveredWith: 'two', rearFedBy: 'amp' },
+    answers: { ...past('never', 'fitted'), ...STILL_SILENT, ...LAMP_LIT, ...METER, ...UNIT_SILENT },
+    ends: 'rear-channels-disabled',
+    sure: 'proved',
+    numbers: ['Front output, clean, per channel: 8.49 V · 18 W'],
+    says: [/A new amplifier or new speakers/],
+  },
+  {
     it: 'takes switched-off rear channels as likely when only a 1.5 V cell was there to clear wire and coil',
     rig: ON_UNIT,
     answers: { ...past('never', 'fitted'), ...STILL_SILENT, ...NO_METER, 'pop-run': 'moves' },
