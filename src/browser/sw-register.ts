@@ -21,7 +21,15 @@ function watch(worker: ServiceWorker): void {
   });
 }
 
+/** The page itself goes first on a slow line: fetching all the others waits until it is there. */
+const pageIsThere = () =>
+  new Promise<void>((there) => {
+    if (document.readyState === 'complete') there();
+    else window.addEventListener('load', () => there(), { once: true });
+  });
+
 async function register(address: string): Promise<void> {
+  await pageIsThere();
   const registration = await navigator.serviceWorker.register(address, { updateViaCache: 'none' });
   if (registration.waiting && navigator.serviceWorker.controller) offer(registration.waiting);
   registration.addEventListener('updatefound', () => registration.installing && watch(registration.installing));
