@@ -15,7 +15,7 @@ import {
 import { lastChange, rearHistory } from '../src/steps/history.ts';
 import { metersDigit, toolsAtHand } from '../src/steps/meter.ts';
 import { coilOhms, runOhms, runSplit, wireToFrame } from '../src/steps/ohms.ts';
-import { rearPair } from '../src/steps/rear-volts.ts';
+import { fedFromRear, rearPair } from '../src/steps/rear-volts.ts';
 import { popRun, popSpeaker, swapInputs, swapOutputs } from '../src/steps/swaps.ts';
 import {
   ampChannelDead,
@@ -47,6 +47,10 @@ import { allHealthy, nothingPlays, oneSideSilent, shortList } from '../src/verdi
 import { ask, claim, conclude, decide, flow } from './kit.ts';
 
 const onAmplifier = claim('the rear is driven by an amplifier', (f) => f.outcome('rear-drive') === 'amp');
+const fedFromFront = claim(
+  'the amplifier takes everything from the front pair',
+  (f) => onAmplifier.holds(f) && !fedFromRear(f),
+);
 const replaced = claim('the head unit was replaced', (f) => f.outcome('unit-kind') === 'replaced');
 const meterHere = claim('a meter is at hand', (f) => f.outcome('tools-at-hand') === 'meter');
 const ampIsOff = claim('the amplifier’s lamp is off', (f) => f.outcome('amp-light') === 'off');
@@ -165,11 +169,13 @@ export const noRearSound = flow('no-rear-sound', 'No sound from the rear', {
     ],
   }),
   askMeter: ask(metersDigit, {
-    '0.001': 'measureRearPair',
-    '0.01': 'measureRearPair',
-    '0.1': 'measureRearPair',
-    cannot: 'measureRearPair',
+    '0.001': 'atTheUnit',
+    '0.01': 'atTheUnit',
+    '0.1': 'atTheUnit',
+    cannot: 'atTheUnit',
   }),
+  // Rear channels that nothing is plugged into may be off, and that says nothing.
+  atTheUnit: decide({ when: fedFromFront, to: 'measureAmpIn' }, { to: 'measureRearPair' }),
   measureRearPair: ask(rearPair, {
     none: 'whyTheUnitIsSilent',
     uneven: 'faderWasOff',
@@ -185,7 +191,11 @@ export const noRearSound = flow('no-rear-sound', 'No sound from the rear', {
     none: 'whyNothingArrives',
     cannot: 'askAmpInput',
   }),
-  whyNothingArrives: decide({ when: replaced, to: 'measureHalfSupply' }, { to: 'inputPlugIsOff' }),
+  whyNothingArrives: decide(
+    { when: fedFromFront, to: 'inputPlugIsOff' },
+    { when: replaced, to: 'measureHalfSupply' },
+    { to: 'inputPlugIsOff' },
+  ),
   measureHalfSupply: ask(halfSupply, {
     zero: 'adapterHasAGap',
     half: 'inputPlugIsOff',
@@ -246,7 +256,11 @@ export const noRearSound = flow('no-rear-sound', 'No sound from the rear', {
 
   // The head unit lets nothing out: which of the reasons is decided by what is fitted and what happened before.
   // Without an amplifier a short of the run silences the pair too, so it is ruled out where a profile is not the rule.
-  whyTheUnitIsSilent: decide({ when: replaced, to: 'afterReplacedUnit' }, { to: 'askDelivered' }),
+  whyTheUnitIsSilent: decide(
+    { when: fedFromFront, to: 'inputPlugIsOff' },
+    { when: replaced, to: 'afterReplacedUnit' },
+    { to: 'askDelivered' },
+  ),
   afterReplacedUnit: decide({ when: mayBeShorted, to: 'measureToFrame' }, { to: 'replacedUnitIsSet' }),
   askDelivered: ask(deliveredWith, {
     two: [{ when: neverPlayed, to: 'rearIsDisabled' }, { to: 'afterDelivered' }],

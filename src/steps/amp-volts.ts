@@ -5,7 +5,7 @@ import { BRIDGE_LOSS_UNLOADED_V, cleanOutputV } from '../compute/level.ts';
 import { formatQuantity, formatRange } from '../compute/quantity.ts';
 import { ampDriving, ampEstimate, estimate } from '../rig/rig.ts';
 import { smallestDigitV } from './meter.ts';
-import { acReading, nothingBelowV, tooLittle } from './rear-volts.ts';
+import { acReading, fedFromRear, nothingBelowV, tooLittle } from './rear-volts.ts';
 import { type Band, bandOf, measurement, type Situation, type Values } from './step.ts';
 
 /** A signal loses next to nothing between two ends of a sound lead. Common practice, no published source. */
@@ -28,10 +28,10 @@ export const ampIn = measurement<'ok' | 'low' | 'none'>({
   short: 'Rear inputs of the amplifier',
   ask: 'Does the rear signal arrive at the amplifier’s inputs?',
   phone:
-    'Same tone, same volume. First the rear pair at the radio’s plug again, then the thin wires where they enter the amplifier.',
-  how: [
+    'Same tone, same volume. First the pair that feeds it, at the radio’s plug, then the thin wires where they enter the amplifier.',
+  how: (s) => [
     'Play the 400 Hz tone. Leave the volume where it is for all three readings.',
-    'Reference: one rear pair as it leaves the head unit.',
+    `Reference: one ${fedFromRear(s) ? 'rear' : 'front'} pair as it leaves the head unit.`,
     'Then the rear left and rear right inputs at the amplifier, plug fitted.',
   ],
   why: 'What leaves the head unit and does not arrive is lost in a plug, a lead or an adapter between the two.',
@@ -42,7 +42,7 @@ export const ampIn = measurement<'ok' | 'low' | 'none'>({
   tones: ['400hz'],
   probes: { red: 'amp-in-plus', black: 'amp-in-minus' },
   readings: {
-    sentV: acReading('Rear pair at the head unit'),
+    sentV: acReading('The pair that feeds it, at the head unit'),
     leftV: acReading('Rear left input'),
     rightV: acReading('Rear right input'),
   },

@@ -18,6 +18,8 @@ const ON_REPLACED_UNIT: Rig = { ...ON_UNIT, unitKind: 'replaced' };
 const ON_AMP: Rig = EXAMPLE_RIGS['frame-fairing'];
 const [AMP] = EXAMPLE_RIGS['frame-fairing'].amps;
 const ON_LINE_AMP: Rig = { ...ON_AMP, amps: [{ ...AMP, input: 'line' }] };
+/** One whose rear inputs are joined to the front ones: the rear channels of the head unit have no say. */
+const ON_AMP_FED_FROM_FRONT: Rig = { ...ON_AMP, amps: [{ ...AMP, fedFrom: 'front' }] };
 const ON_AMP_BEHIND_REPLACED_UNIT: Rig = { ...ON_AMP, unitKind: 'replaced' };
 /** An amplifier for the rear that wakes when it hears a signal; the bike was built with four speakers. */
 const ON_LISTENER: Rig = EXAMPLE_RIGS.trunk;
@@ -275,6 +277,27 @@ const JOURNEYS: readonly Journey[] = [
     },
     ends: 'amp-input-plug-off',
     sure: 'proved',
+  },
+  {
+    it: 'does not ask the rear pairs of the head unit where the amplifier takes everything from the front pair',
+    rig: ON_AMP_FED_FROM_FRONT,
+    answers: { ...past('stopped', 'workshop'), ...STILL_SILENT, ...LAMP_LIT, ...METER, ...ampIn('0', '0') },
+    ends: 'amp-input-plug-off',
+    sure: 'proved',
+  },
+  {
+    it: 'never blames rear channels that such an amplifier does not use, not even without a meter',
+    rig: ON_AMP_FED_FROM_FRONT,
+    answers: {
+      ...past('never', 'fitted'),
+      ...STILL_SILENT,
+      ...LAMP_LIT,
+      ...NO_METER,
+      'swap-inputs': 'plays',
+      wiggle: 'no-effect',
+    },
+    ends: 'amp-input-plug-off',
+    sure: 'likely',
   },
   {
     it: 'blames the input selector of an amplifier that hisses, and gives 19 V and a gain of 2 for speaker wires',

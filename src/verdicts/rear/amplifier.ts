@@ -66,10 +66,15 @@ export const ampInputPlugOff: Verdict = {
   mends: ['unit-leads'],
   remedy: (f) => {
     const proved = f.outcome('amp-in') === 'none' || f.outcome('wiggle') === 'amp-input';
+    const partly = f.outcome('amp-in') === 'low';
     return {
       what: 'The rear signal leaves the head unit and does not arrive at the amplifier: its signal plug is not home, or a joint before it is bad.',
       certainty: proved ? 'proved' : 'likely',
-      howSure: proved ? 'It was seen to be lost between the two.' : 'Part of it is lost between the two.',
+      howSure: proved
+        ? 'It was seen to be lost between the two.'
+        : partly
+          ? 'Part of it is lost between the two.'
+          : 'The rear plays on the front signal, so the fault is before the amplifier.',
       numbers: [{ label: 'Healthy at the input', value: '0.85 to 1.15 of what leaves the head unit' }],
       fix: [
         'Key off. Pull the signal plug, look at its pins, push it home until it locks.',
@@ -81,7 +86,7 @@ export const ampInputPlugOff: Verdict = {
       who: YOURSELF_OR_FITTER,
       notBuy: ['A reflash or an amplifier: the signal is there and the amplifier was not asked yet.'],
       cautions: ['key-off', 'bridge'],
-      proof: 'Same 400 Hz tone: both rear inputs read 0.85 to 1.15 of the rear pair at the head unit.',
+      proof: 'Same 400 Hz tone: both rear inputs read 0.85 to 1.15 of the pair that feeds them, at the head unit.',
     };
   },
 };
