@@ -21,17 +21,23 @@ const isRecord = (value: unknown): value is Loose =>
 export function whyRefused(field: Field, value: unknown): string | null {
   if (field.kind === 'choice') {
     if (typeof value === 'string' && Object.hasOwn(field.options, value)) return null;
-    return `${field.label}: “${String(value)}” is not one of ${Object.values(field.options).join(', ')}.`;
+    return `${field.label}: ${quoted(value)} is not one of ${Object.values(field.options).join(', ')}.`;
   }
   const [low, high] = field.allowed;
   if (typeof value === 'number' && value >= low && value <= high) return null;
   return `${field.label}: ${typed(value, field.siPerTyped)} is outside ${formatRange(low / field.siPerTyped, high / field.siPerTyped, field.unit)}.`;
 }
 
+/** Quotes no more of a strange value than fits a sentence. A file can hold objects that have no text form at all. */
+const quoted = (value: unknown): string => {
+  if (typeof value === 'object' && value !== null) return 'what stands there';
+  const text = String(value);
+  return `“${text.length > 40 ? `${text.slice(0, 40)}…` : text}”`;
+};
 const typed = (value: unknown, siPerTyped: number) =>
   typeof value === 'number' && Number.isFinite(value)
     ? String(Number((value / siPerTyped).toPrecision(4)))
-    : `“${String(value)}”`;
+    : quoted(value);
 
 function validateFields(fields: Fields, loose: Loose, refused: string[], where: string): Loose {
   const kept: Record<string, unknown> = {};
@@ -39,7 +45,7 @@ function validateFields(fields: Fields, loose: Loose, refused: string[], where: 
     const field = Object.hasOwn(fields, id) ? fields[id] : undefined;
     if (value === undefined) continue;
     if (!field) {
-      refused.push(`${where}“${id}” is not something this version knows about a bike.`);
+      refused.push(`${where}${quoted(id)} is not something this version knows about a bike.`);
       continue;
     }
     const why = whyRefused(field, value);
