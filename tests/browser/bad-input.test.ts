@@ -1,0 +1,43 @@
+import { describe, expect, it } from 'vitest';
+import { flowIsAwake, tap, UP_TO_THE_METER, useBrowser, visit } from './browser.ts';
+
+useBrowser();
+
+async function atTheRearPair() {
+  const visited = await visit('find/no-rear-sound/');
+  await flowIsAwake(visited.page);
+  await tap(visited.page, ...UP_TO_THE_METER, 'Yes, a meter', '0.001 V, or it has a mV range');
+  return visited;
+}
+
+describe('a reading that cannot be', () => {
+  it.each([
+    ['80', 'A head unit on a 12 V bike cannot give that across one pair.'],
+    ['-0.4', 'A head unit on a 12 V bike cannot give that across one pair.'],
+    ['lots', 'type a number'],
+    ['', 'This reading is needed.'],
+    ['3 ohm', 'volts'],
+  ])('such as “%s” is questioned in place, kept as typed, and never gone on from', async (text, sentence) => {
+    const { page, faults, close } = await atTheRearPair();
+    await page.getByRole('textbox', { name: 'Front pair' }).fill('1.0');
+    await page.getByRole('textbox', { name: 'Rear left pair' }).fill('0.9');
+    const field = page.getByRole('textbox', { name: 'Rear right pair' });
+    await field.fill(text);
+    await page.getByRole('button', { name: /^Go on/ }).click();
+    const fault = page.locator('.reading-error');
+    expect((await fault.innerText()).toLowerCase()).toContain(sentence.toLowerCase());
+    expect(await field.inputValue()).toBe(text);
+    expect(await field.getAttribute('aria-invalid')).toBe('true');
+    await page.getByRole('heading', { name: /What AC voltage is across the rear pairs/ }).waitFor();
+    expect(faults).toEqual([]);
+    await close();
+  });
+
+  it.each(['1.0', '1,0', '1.0 V', '1000 mV'])('is read when it is written “%s”', async (text) => {
+    const { page, close } = await atTheRearPair();
+    await page.getByRole('textbox', { name: 'Front pair' }).fill(text);
+    await page.getByRole('textbox', { name: 'Rear left pair' }).fill(text);
+    await page.getByRole('img', { name: 'Rear left pair: 1 V is in the band “healthy”' }).waitFor();
+    await close();
+  });
+});

@@ -1,0 +1,75 @@
+import type { Page } from 'playwright-core';
+import { describe, expect, it } from 'vitest';
+import { flowIsAwake, REAR_IS_OFF, tap, toTheVerdict, useBrowser, visit } from './browser.ts';
+
+useBrowser();
+
+/** The link that the page makes, as it stands in the field for copying. */
+async function linkOf(page: Page): Promise<string> {
+  await tap(page, 'Send this case to somebody');
+  return page.getByRole('textbox', { name: /The link/ }).inputValue();
+}
+const pathOf = (link: string) => new URL(link).pathname.slice(1) + new URL(link).hash;
+
+describe('a link to a case', () => {
+  it('shows the same verdict and the same wire in a fresh profile', async () => {
+    const sender = await visit('find/no-rear-sound/');
+    await toTheVerdict(sender.page);
+    const link = await linkOf(sender.page);
+    const sent = await sender.page.getByRole('article').innerText();
+    const wire = await sender.page.locator('.terminal').allInnerTexts();
+    await sender.close();
+
+    const receiver = await visit(pathOf(link));
+    await receiver.page.getByRole('heading', { name: REAR_IS_OFF }).waitFor();
+    expect(await receiver.page.getByRole('article').innerText()).toBe(sent);
+    expect(await receiver.page.locator('.terminal').allInnerTexts()).toEqual(wire);
+    expect(receiver.faults).toEqual([]);
+    await receiver.close();
+  });
+
+  it('keeps the case that was open here, and gives it back', async () => {
+    const sender = await visit('find/no-rear-sound/');
+    await toTheVerdict(sender.page);
+    const link = await linkOf(sender.page);
+    await sender.close();
+
+    const { page, close } = await visit('find/no-rear-sound/');
+    await flowIsAwake(page);
+    await tap(page, 'No, it was replaced');
+    await page.goto(new URL(link).href, { waitUntil: 'load' });
+    await page.getByRole('heading', { name: REAR_IS_OFF }).waitFor();
+    await tap(page, 'Open my earlier case again');
+    await page.getByRole('heading', { name: /What drives the rear speakers/ }).waitFor();
+    expect(await page.locator('.terminal').innerText()).toContain('replaced');
+    await close();
+  });
+
+  it.each([
+    ['a cut one', '1.VY9LbsMw', 'This link is damaged.'],
+    ['one of another version', '7.VY9LbsMw', 'This link was made by another version of this site (7)'],
+    ['a foreign fragment', 'section-2.1', 'This link does not hold a case of this site.'],
+  ])('that is %s is answered with a sentence, and the flow begins', async (_, fragment, sentence) => {
+    const { page, faults, close } = await visit(`find/no-rear-sound/#${fragment}`);
+    await page.getByText(sentence).waitFor();
+    await tap(page, 'Yes, the factory one');
+    await page.getByRole('heading', { name: /What drives the rear speakers/ }).waitFor();
+    expect(faults).toEqual([]);
+    await close();
+  });
+});
+
+describe('what is saved on the device', () => {
+  it.each([
+    ['a case', 'sidestand.case.no-rear-sound', 'The case saved here was damaged.'],
+    ['my bike', 'sidestand.bike', 'What was saved as “my bike” was damaged.'],
+  ])('is set aside with a sentence when %s is damaged', async (_, key, sentence) => {
+    const { page, faults, close } = await visit('about/');
+    await page.evaluate((name) => localStorage.setItem(name, '{"half'), key);
+    await page.goto(new URL('../find/no-rear-sound/', page.url()).href);
+    await page.getByText(sentence).waitFor();
+    expect(await page.evaluate((name) => localStorage.getItem(`${name}.damaged`), key)).toBe('{"half');
+    expect(faults).toEqual([]);
+    await close();
+  });
+});
