@@ -1,0 +1,155 @@
+import { existsSync } from 'node:fs';
+import { describe, expect, it } from 'vitest';
+import { isAReflashNeeded } from '../../machines/is-a-reflash-needed.ts';
+import { noRearSound } from '../../machines/no-rear-sound.ts';
+import { whatIsInTheHeadUnit } from '../../machines/what-is-in-the-head-unit.ts';
+import { EXAMPLE_RIGS } from '../../src/rig/examples.ts';
+import { CAUTIONS } from '../../src/steps/cautions.ts';
+import { EVERY_PART, type Step, TOOL_NAMES } from '../../src/steps/step.ts';
+import { TEST_POINTS } from '../../src/steps/test-points.ts';
+import { type Digit, on } from './situation.ts';
+
+const FLOWS = [noRearSound, isAReflashNeeded, whatIsInTheHeadUnit];
+const askedIn = FLOWS.flatMap((flow) =>
+  Object.values(flow.states).flatMap((state) => ('ask' in state ? [[flow.id, state.ask] as const] : [])),
+);
+const STEPS: ReadonlyMap<string, Step> = new Map(askedIn.map(([, step]) => [step.id, step]));
+const steps = [...STEPS.values()].map((step) => [step.id, step] as const);
+
+const DIGITS: readonly Digit[] = ['0.001', '0.01', '0.1'];
+const SITUATIONS = [{}, ...Object.values(EXAMPLE_RIGS)].flatMap((rig) => DIGITS.map((digit) => on(rig, digit)));
+
+/** Everything that a step says in words, on every bike and meter that changes them. */
+function textsOf(step: Step): readonly string[] {
+  const how = typeof step.how === 'function' ? SITUATIONS.flatMap(step.how) : step.how;
+  const options = step.kind === 'reading' ? [] : Object.values<string>(step.options);
+  const readings =
+    step.kind === 'reading' ? Object.values(step.readings).flatMap(({ label, impossible }) => [label, impossible]) : [];
+  const healthy = step.kind === 'reading' ? SITUATIONS.map((s) => step.healthy({}, s)) : [];
+  const rest = [step.short, step.ask, step.phone, step.why, ...(step.ifCannot === undefined ? [] : [step.ifCannot])];
+  return [...new Set([...rest, ...how, ...Object.values<string>(step.outcomes), ...options, ...readings, ...healthy])];
+}
+const sentencesOf = (text: string) => text.split(/(?<=[.?!:…])\s+/);
+const wordsOf = (sentence: string) => sentence.split(/\s+/).filter((word) => /[\p{L}\d]/u.test(word));
+
+describe('the steps of all flows', () => {
+  it('are one step for one name, whichever flow asks it', () => {
+    for (const [, step] of askedIn) expect(STEPS.get(step.id)).toBe(step);
+    expect(STEPS.size).toBeGreaterThan(40);
+  });
+  it('have names that can stand in a link', () => {
+    for (const id of STEPS.keys()) expect(id).toMatch(/^[a-z0-9]+(-[a-z0-9]+)*$/);
+  });
+  it.each(FLOWS)('are called differently on the wire of $id', (flow) => {
+    const shorts = [...flow.steps.values()].map(({ short }) => short);
+    expect(new Set(shorts).size).toBe(shorts.length);
+  });
+});
+
+describe.each(steps)('%s', (id, step) => {
+  it('asks one question at the bike and another wording of it on the phone, and says how and why', () => {
+    expect(step.ask).toMatch(/\?$/);
+    expect(step.phone).not.toBe('');
+    expect(step.phone).not.toBe(step.ask);
+    for (const situation of SITUATIONS) {
+      expect((typeof step.how === 'function' ? step.how(situation) : step.how).length).toBeGreaterThan(0);
+    }
+    for (const text of textsOf(step)) {
+      expect(text.trim()).toBe(text);
+      expect(text).not.toMatch(/^$|undefined|NaN|Infinity|\[object|\d\.\d{4,}/);
+    }
+  });
+  it('has no sentence of more than 30 words', () => {
+    const long = textsOf(step)
+      .flatMap(sentencesOf)
+      .filter((sentence) => wordsOf(sentence).length > 30);
+    expect(long).toEqual([]);
+  });
+  it('has a name for each outcome, and an outcome for each answer', () => {
+    const outcomes = Object.keys(step.outcomes);
+    expect(outcomes.length).toBeGreaterThan(1);
+    expect(outcomes).not.toContain('cannot');
+    if (step.kind !== 'reading') expect(outcomes.toSorted()).toEqual(Object.keys(step.options).toSorted());
+  });
+  it('names cautions, tool, parts, test points, steps and an article that exist', () => {
+    expect(Object.keys(CAUTIONS)).toEqual(expect.arrayContaining([...(step.cautions ?? [])]));
+    expect(Object.keys(TOOL_NAMES)).toContain(step.tool);
+    expect(EVERY_PART).toEqual(expect.arrayContaining([...step.observes]));
+    expect([...STEPS.keys()]).toEqual(expect.arrayContaining([...(step.givenUnder ?? [])]));
+    expect(step.givenUnder ?? []).not.toContain(id);
+    if (step.article !== undefined) {
+      const kinds = ['explanation', 'how-to'];
+      expect(kinds.filter((kind) => existsSync(`content/${kind}/${step.article}.mdx`))).toHaveLength(1);
+    }
+    if (step.kind !== 'reading') return;
+    for (const situation of SITUATIONS) {
+      const { red, black } = typeof step.probes === 'function' ? step.probes(situation) : step.probes;
+      expect(Object.keys(TEST_POINTS)).toEqual(expect.arrayContaining([red, black]));
+      expect(red).not.toBe(black);
+    }
+  });
+  it('takes more than no time, and a measurement takes a meter', () => {
+    expect(step.minutes).toBeGreaterThan(0);
+    expect(step.minutes).toBeLessThanOrEqual(15);
+    if (step.kind === 'reading') expect(step.tool).toBe('meter');
+  });
+});
+
+/*
+ * Harm that the trade knows, from memory: a probe that slips to the frame kills a bridge output, ohms on a live output
+ * kill the meter, a tone at full volume hurts, an engine indoors kills.
+ */
+describe('the cautions of a step', () => {
+  const where = (holds: (step: Step) => boolean) => [...STEPS.values()].filter(holds).map(({ id }) => id);
+  const without = (caution: keyof typeof CAUTIONS, ids: readonly string[]) =>
+    ids.filter((id) => !STEPS.get(id)?.cautions?.includes(caution));
+  const touches = (point: RegExp) => (step: Step) =>
+    step.kind === 'reading' &&
+    SITUATIONS.some((s) =>
+      Object.values(typeof step.probes === 'function' ? step.probes(s) : step.probes).some((at) => point.test(at)),
+    );
+
+  it('warn of the bridge output wherever a probe touches one of the head unit', () => {
+    const ids = where(touches(/^(unit|amp-in)-/));
+    expect(ids).toEqual(
+      expect.arrayContaining(['rear-pair', 'amp-in', 'half-supply', 'tones-off', 'tones-running', 'top-step']),
+    );
+    expect(without('bridge', ids)).toEqual([]);
+  });
+  it('ask for a dead circuit wherever ohms are read', () => {
+    const ids = where((s) => s.kind === 'reading' && Object.values(s.readings).some(({ unit }) => unit === 'Ω'));
+    expect(ids.toSorted()).toEqual(['coil-ohms', 'run-ohms', 'wire-to-frame']);
+    expect(without('ohms-dead', [...ids, 'run-split'])).toEqual([]);
+  });
+  it('warn of the tone wherever one is played, and of the top of the scale at the loudest step', () => {
+    const ids = where((s) => s.kind === 'reading' && (s.tones?.length ?? 0) > 0);
+    expect(ids.length).toBeGreaterThan(4);
+    expect(without('loud-tone', ids)).toEqual(['top-step']);
+    expect(without('full-tone', ['top-step'])).toEqual([]);
+  });
+  it('keep a running engine outdoors', () => {
+    const ids = where((s) => /engine (on|idling)/i.test(s.ask + s.phone));
+    expect(ids).toEqual(['tones-running']);
+    expect(without('outdoors', ids)).toEqual([]);
+  });
+  it('forbid an output swap while a short is possible, and a 9 V battery as the cell', () => {
+    expect(without('short-suspected', ['swap-outputs'])).toEqual([]);
+    expect(
+      without(
+        'cell',
+        where(({ tool }) => tool === 'cell'),
+      ),
+    ).toEqual([]);
+    expect(CAUTIONS.cell).toMatch(/never a 9 V battery/);
+  });
+  it.each([
+    'lid-check',
+    'contacts-look',
+    'swap-inputs',
+    'swap-outputs',
+    'pop-run',
+    'amp-out',
+    'run-ohms',
+    'wire-to-frame',
+  ])('ask for the key off in %s, where a plug goes in or out', (id) => expect(without('key-off', [id])).toEqual([]));
+});
