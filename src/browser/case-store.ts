@@ -2,7 +2,7 @@ import type { Flow } from '../../machines/kit.ts';
 import { adopt } from '../case/adopt.ts';
 import { handedOver } from '../case/change.ts';
 import type { Case } from '../case/events.ts';
-import type { FlowId } from '../case/flows.ts';
+import { FLOWS, type FlowId } from '../case/flows.ts';
 import { fromLink, fromText, toText } from '../case/link.ts';
 import type { Standing } from '../case/replay.ts';
 import type { Rig } from '../rig/rig.ts';
@@ -109,6 +109,15 @@ export function takeBackAside(flow: Flow): Case | undefined {
   removeStored(asideKeyOf(flow.id));
   return adopt(flow, opened.case).case;
 }
+
+/** The cases on this device that hold answers. */
+export const openCases = (): readonly { readonly flow: FlowId; readonly answers: number }[] =>
+  (Object.keys(FLOWS) as FlowId[]).flatMap((flow) => {
+    const read = readStored(keyOf(flow), asText);
+    const opened = read.ok && read.value !== undefined ? fromText(read.value) : undefined;
+    const answers = opened?.ok ? opened.case.events.filter(({ type }) => type === 'answer').length : 0;
+    return answers > 0 ? [{ flow, answers }] : [];
+  });
 
 /** A new case on the bike that is saved now. */
 export function begin(flow: Flow): Loaded {

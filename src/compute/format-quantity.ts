@@ -52,8 +52,8 @@ function writtenPrefix(value: number, unit: Unit): Prefix {
 }
 
 function symbol(prefix: Prefix, unit: Unit, number: string): string {
-  if (unit !== 'step') return prefix + unit;
-  return number === '1' ? UNITS.step.singular : UNITS.step.plural;
+  if (unit !== 'speaker') return prefix + unit;
+  return number === '1' ? UNITS.speaker.singular : UNITS.speaker.plural;
 }
 
 /** Twelve digits first: they hold every reading, and hide that 8.485 is stored as 8.48499… */

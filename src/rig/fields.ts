@@ -132,7 +132,7 @@ export const BIKE_FIELDS = {
   ),
   rearPerChannel: number(
     'Rear speakers on one channel',
-    'step',
+    'speaker',
     1,
     [1, 2],
     [1, 4],

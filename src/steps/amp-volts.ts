@@ -143,7 +143,7 @@ export const ampOut = measurement<'ok' | 'low' | 'none'>({
   healthy: (values, s) => {
     const gain = expectedGainRatio(s);
     const inV = values['inV'];
-    const full = `This amplifier reaches full power with about ${formatQuantity(gain, 'step', 2)} times its input.`;
+    const full = `This amplifier reaches full power with about ${gain.toFixed(1)} times its input.`;
     return inV === undefined
       ? full
       : `${full} Healthy here is above ${formatQuantity(LOW_GAIN_RATIO * gain * inV, 'V', 2)}.`;

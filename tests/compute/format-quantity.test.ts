@@ -25,8 +25,8 @@ describe('formatQuantity', () => {
     [8.3656, 'mm²', '8.37 mm²'],
     [12.3, 'dB', '12.3 dB'],
     [75, '%', '75 %'],
-    [1, 'step', '1 step'],
-    [12, 'step', '12 steps'],
+    [1, 'speaker', '1 speaker'],
+    [12, 'speaker', '12 speakers'],
   ])('writes %d in %s as "%s"', (value, unit, text) => expect(formatQuantity(value, unit)).toBe(text));
 
   it('rounds halves away from zero as on paper, although 8.485 is stored just below its half', () => {
@@ -70,7 +70,7 @@ describe('formatRange', () => {
     [-0.5, 0.5, 'V', '-0.50 to 0.50 V'],
     [0.001, 0.0045, 'V', '1.0 to 4.5 mV'],
     [500, 100_000, 'Ω', '0.50 to 100 kΩ'],
-    [1, 12, 'step', '1 to 12 steps'],
+    [1, 12, 'speaker', '1 to 12 speakers'],
   ])('writes %d to %d in %s as "%s"', (low, high, unit, text) => expect(formatRange(low, high, unit)).toBe(text));
 
   it('never writes an exponent or a negative zero', () => {

@@ -81,7 +81,7 @@ describe('parseQuantity', () => {
     ['2.5 mm^2', 'mm²', 2.5],
     ['28 ah', 'Ah', 28],
     ['75%', '%', 75],
-    ['12 steps', 'step', 12],
+    ['12 speakers', 'speaker', 12],
   ])('reads "%s", asked for in %s, as %d', (text, unit, value) => {
     expect(parseQuantity(text, unit)).toEqual({ ok: true, value });
   });

@@ -18,7 +18,7 @@ export function FieldRow({ field, ...rest }: Props<Field>) {
 
 function NumberRow({ path, field, text, error, onType, onDone }: Props<NumberField>) {
   const notKnown = text === '';
-  const unit = field.unit === 'step' ? '' : field.unit;
+  const unit = field.unit === 'speaker' ? '' : field.unit;
   return (
     <div class="field">
       <label for={path}>

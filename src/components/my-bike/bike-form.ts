@@ -104,7 +104,7 @@ export function readField(field: Field, text: string): ReadField {
     return { error: parsed.reason === 'too-large' ? outside : parsed.message };
   }
   if (parsed.over) return { error: 'An open circuit is no rating. Type the number that is printed on it.' };
-  if (field.unit === 'step' && !Number.isInteger(parsed.value)) return { error: 'Type a whole number.' };
+  if (field.unit === 'speaker' && !Number.isInteger(parsed.value)) return { error: 'Type a whole number.' };
   const value = parsed.value * field.siPerTyped;
   if (whyRefused(field, value) === null) return { value };
   const typed = Number(parsed.value.toPrecision(4));
@@ -112,7 +112,7 @@ export function readField(field: Field, text: string): ReadField {
 }
 
 /** A count needs no unit, and a number is not parted from its unit at the end of a line. */
-const written = (text: string) => text.replace(/ steps?$/, '').replace(/ (?=[^\d ]+$)/, '\u00A0');
+const written = (text: string) => text.replace(/ speakers?$/, '').replace(/ (?=[^\d ]+$)/, '\u00A0');
 
 /** `12.0 to 15.5 V`: what the form accepts. */
 export const allowedRange = ({ allowed, siPerTyped, unit }: NumberField): string =>
