@@ -67,7 +67,7 @@ export function PathDrawing({ rig, probes }: Props) {
               amp
             </text>
           )}
-          <text x="142" y="24">
+          <text x="122" y="26">
             front
           </text>
           <text x="240" y="152">

@@ -1,0 +1,60 @@
+import type { Page } from 'playwright-core';
+import { describe, expect, it } from 'vitest';
+import { flowIsAwake, read, tap, useBrowser, visit } from './browser.ts';
+
+useBrowser();
+
+/** Reads a head unit that is as delivered: 13 dB of bass boost are 4.5 times, no rear, full level, another EQ running. */
+async function readUnalteredUnit(page: Page) {
+  await flowIsAwake(page);
+  await tap(page, 'Yes, the factory one', 'No, front only', 'Yes, a meter', '0.01 V');
+  await read(page, { '400 Hz tone': '0.50', '80 Hz tone': '2.2' });
+  await read(page, { 'Front pair': '1.0', 'Rear left pair': '0', 'Rear right pair': '0' });
+  await read(page, { 'Front pair, loudest clean step': '7.1' });
+  await read(page, { '400 Hz tone': '0.54', '80 Hz tone': '1.2' });
+}
+
+describe('what is in this head unit', () => {
+  it('is read by what it does, with each property, its uncertainty and a picture of the points', async () => {
+    const { page, faults, close } = await visit('find/what-is-in-the-head-unit/');
+    await readUnalteredUnit(page);
+    const verdict = page.getByRole('article');
+    await verdict.getByRole('heading', { name: /does what this profile does: unaltered/ }).waitFor();
+    const rows = await verdict.getByRole('row').allInnerTexts();
+    expect(rows.map((row) => row.replace(/\s+/g, ' '))).toEqual([
+      expect.stringMatching(/^Bass boost in · 80 over 400 Hz: 4\.4 \(4\.0 to 4\.9\) yes$/),
+      expect.stringMatching(/^Rear channels on · rear over front: 0\.00 and 0\.00 no$/),
+      expect.stringMatching(/^Same EQ with the engine running · shift 0\.51 times .* no$/),
+      expect.stringMatching(/^Level lowered · 7\.1 V of .* clean no$/),
+    ]);
+    await page.getByRole('img', { name: /80 Hz off: 12\.9 dB; .*80 Hz running: 6\.9 dB/ }).waitFor();
+    expect(faults).toEqual([]);
+    await close();
+  });
+
+  it('is taken on to the plan, which asks nothing again that was read', async () => {
+    const { page, faults, close } = await visit('find/what-is-in-the-head-unit/');
+    await readUnalteredUnit(page);
+    await tap(page, 'Take these answers to “Does it need a reflash at all?”');
+    await page.waitForURL(/is-a-reflash-needed/);
+    await flowIsAwake(page);
+    await tap(page, 'Rear speakers on the head unit', 'No', 'None', 'I can measure it now');
+    const verdict = page.getByRole('article');
+    await verdict.getByRole('heading', { name: /Have the rear channels switched on, and nothing else/ }).waitFor();
+    const words = await verdict.innerText();
+    expect(words).toContain('Two tones, engine off');
+    expect(words).toMatch(/amplified profile makes it 6 to 8 dB quieter/);
+    expect(faults).toEqual([]);
+    await close();
+  });
+});
+
+describe('whether a reflash is needed', () => {
+  it('is “nothing to do” after two answers when nothing is wrong and nothing is wished', async () => {
+    const { page, close } = await visit('plan/is-a-reflash-needed/');
+    await flowIsAwake(page);
+    await tap(page, 'Nothing. Somebody said I need a reflash', 'No, nothing');
+    await page.getByRole('heading', { name: /nothing needs to be done to the head unit/ }).waitFor();
+    await close();
+  });
+});
