@@ -1,15 +1,21 @@
 import { useEffect, useMemo, useState } from 'preact/hooks';
 import type { Flow } from '../../machines/kit.ts';
-import { back, canGoBack } from '../case/change.ts';
+import { back, canGoBack, onBike } from '../case/change.ts';
 import type { Case } from '../case/events.ts';
 import { fromText, toText } from '../case/link.ts';
 import { replay } from '../case/replay.ts';
-import { begin, type Loaded, load, save, takeBackAside } from './case-store.ts';
+import type { Rig } from '../rig/rig.ts';
+import { begin, type Loaded, load, save, savedBike, takeBackAside } from './case-store.ts';
 
 const textOf = (state: unknown): string | undefined =>
   typeof state === 'object' && state !== null && 'case' in state && typeof state.case === 'string'
     ? state.case
     : undefined;
+
+const saysOtherwise = (saved: Rig, known: Rig): boolean =>
+  Object.entries(saved).some(
+    ([field, value]) => field !== 'name' && JSON.stringify(known[field as keyof Rig]) !== JSON.stringify(value),
+  );
 
 /** The address without the fragment: what a link carried is in the case now, and a reload must not bring it back. */
 const bareAddress = () => location.pathname + location.search;
@@ -23,6 +29,7 @@ export function useCase(flow: Flow) {
   const [ready, setReady] = useState(false);
   const [notices, setNotices] = useState<readonly string[]>([]);
   const [keptAside, setKeptAside] = useState(false);
+  const [myBike, setMyBike] = useState<Rig>({});
 
   const show = (loaded: Loaded) => {
     const unsaved = save(loaded.case);
@@ -30,6 +37,7 @@ export function useCase(flow: Flow) {
     setCase(loaded.case);
     setNotices(unsaved ? [...loaded.notices, unsaved] : loaded.notices);
     setKeptAside(loaded.keptAside);
+    setMyBike(savedBike([]));
   };
 
   useEffect(() => {
@@ -66,6 +74,9 @@ export function useCase(flow: Flow) {
     notices,
     keptAside,
     move,
+    /** Whether the bike saved here says something that this case does not know, or knows otherwise. */
+    bikeChanged: ready && saysOtherwise(myBike, standing.rig),
+    takeMyBike: () => move(onBike(it, { ...standing.rig, ...myBike })),
     goBack: canGoBack(it) ? () => move(back(it)) : undefined,
     startAgain: () => move(begin(flow).case),
     reopenAside: () => {

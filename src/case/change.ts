@@ -1,3 +1,4 @@
+import type { Rig } from '../rig/rig.ts';
 import type { Answer } from '../steps/step.ts';
 import type { Case, CaseEvent } from './events.ts';
 import type { Standing } from './replay.ts';
@@ -12,9 +13,12 @@ export const repaired = (it: Case, verdict: string): Case => add(it, { type: 're
 export const cured = (it: Case, verdict: string): Case => add(it, { type: 'cured', verdict });
 export const noted = (it: Case, text: string): Case => add(it, { type: 'note', text });
 
-/** Back drops the last event. The bike that the case began with is not an event to go back over. */
+export const onBike = (it: Case, rig: Rig): Case => add(it, { type: 'rig', rig });
+
+/** Back drops the last event. The bike that the case began with stays. */
 export const back = (it: Case): Case => ({ ...it, events: it.events.slice(0, -1) });
-export const canGoBack = (it: Case): boolean => it.events.at(-1) !== undefined && it.events.at(-1)?.type !== 'rig';
+export const canGoBack = ({ events }: Case): boolean =>
+  events.length > 1 || (events.length === 1 && events[0]?.type !== 'rig');
 
 /**
  * The case handed over to another flow: the bike and every fact that still holds, as a fresh list. Repairs done before

@@ -48,7 +48,9 @@ export const ampIn = measurement<'ok' | 'low' | 'none'>({
   },
   unusable: (values, s) => tooLittle('sentV', values['sentV'], s),
   bands: (reading, values, s) =>
-    reading === 'sentV' || values['sentV'] === undefined ? null : inputBands(values['sentV'], s),
+    reading === 'sentV' || values['sentV'] === undefined || tooLittle('sentV', values['sentV'], s)
+      ? null
+      : inputBands(values['sentV'], s),
   judge: (values, s) => {
     const bands = inputBands(values['sentV'] ?? 0, s);
     const labels = [values['leftV'], values['rightV']].map((valueV) => bandOf(bands, valueV ?? 0)?.label);
@@ -84,20 +86,42 @@ export function expectedGainRatio(situation: Situation): number {
 const LOW_GAIN_RATIO = voltageRatio({ gainDb: -9 });
 const NO_GAIN_RATIO = 0.1;
 
+/** Half as much again as the residue or the last digit is still not the tone. An estimate. */
+const HIDDEN_RATIO = 1.5;
+
+/** The least that a healthy amplifier makes of this input. */
+const leastOutputV = (values: Values, situation: Situation) =>
+  LOW_GAIN_RATIO * expectedGainRatio(situation) * (values['inV'] ?? 0);
+
 function outputBands(values: Values, situation: Situation): readonly Band[] {
   const inV = values['inV'] ?? 0;
   const nothingV = Math.max(
     NO_GAIN_RATIO * inV,
-    1.5 * (values['residueV'] ?? 0),
-    1.5 * smallestDigitV(situation.facts),
+    HIDDEN_RATIO * (values['residueV'] ?? 0),
+    HIDDEN_RATIO * smallestDigitV(situation.facts),
   );
-  const healthyV = Math.max(nothingV, LOW_GAIN_RATIO * expectedGainRatio(situation) * inV);
+  const healthyV = Math.max(nothingV, leastOutputV(values, situation));
   return [
     { label: 'nothing', low: 0, high: nothingV, mood: 'bad' },
     { label: 'weak', low: nothingV, high: healthyV, mood: 'unsure' },
     { label: 'healthy', low: healthyV, high: 4 * expectedGainRatio(situation) * inV, mood: 'good' },
   ];
 }
+
+/** A refusal of readings in which residue would pass for a dead output, or hide a healthy one. */
+function hidden(values: Values, situation: Situation) {
+  const { inV, residueV } = values;
+  const leastV = leastOutputV(values, situation);
+  if (!inV || residueV === undefined || HIDDEN_RATIO * residueV <= leastV) return null;
+  const neededV = (inV * HIDDEN_RATIO * residueV) / leastV;
+  return {
+    reading: 'inV',
+    message: `The residue of ${formatQuantity(residueV, 'V', 2)} would hide the tone. Turn the volume up until this reads at least ${formatQuantity(neededV, 'V', 2)}, then take all readings again.`,
+  };
+}
+
+const unusableOutput = (values: Values, situation: Situation) =>
+  tooLittle('inV', values['inV'], situation) ?? hidden(values, situation);
 
 const ampReading = (label: string) => ({
   label,
@@ -131,9 +155,11 @@ export const ampOut = measurement<'ok' | 'low' | 'none'>({
     leftV: ampReading('Rear left output'),
     rightV: ampReading('Rear right output'),
   },
-  unusable: (values, s) => tooLittle('inV', values['inV'], s),
+  unusable: unusableOutput,
   bands: (reading, values, s) =>
-    (reading === 'leftV' || reading === 'rightV') && values['inV'] !== undefined ? outputBands(values, s) : null,
+    (reading === 'leftV' || reading === 'rightV') && values['inV'] !== undefined && !unusableOutput(values, s)
+      ? outputBands(values, s)
+      : null,
   judge: (values, s) => {
     const bands = outputBands(values, s);
     const labels = [values['leftV'], values['rightV']].map((valueV) => bandOf(bands, valueV ?? 0)?.label ?? 'healthy');
@@ -146,7 +172,7 @@ export const ampOut = measurement<'ok' | 'low' | 'none'>({
     const full = `This amplifier reaches full power with about ${gain.toFixed(1)} times its input.`;
     return inV === undefined
       ? full
-      : `${full} Healthy here is above ${formatQuantity(LOW_GAIN_RATIO * gain * inV, 'V', 2)}.`;
+      : `${full} Healthy here is above ${formatQuantity(leastOutputV(values, s), 'V', 2)}.`;
   },
   outcomes: { ok: 'healthy', low: 'too little', none: 'nothing comes out' },
   givenUnder: ['meter-digit', 'rear-drive', 'rear-amp-input'],
@@ -171,7 +197,7 @@ function halfBands(batteryV: number): readonly Band[] {
 }
 
 /** Half the supply as DC on each wire shows that a wire reaches a live bridge output. It proves nothing about a channel. */
-export const halfSupply = measurement<'half' | 'zero' | 'one-odd'>({
+export const halfSupply = measurement<'half' | 'zero' | 'one-odd' | 'unclear'>({
   id: 'half-supply',
   short: 'DC on the rear input wires',
   ask: 'Music paused: what DC voltage is on each rear input wire, against battery minus?',
@@ -204,10 +230,12 @@ export const halfSupply = measurement<'half' | 'zero' | 'one-odd'>({
   judge: (values) => {
     const bands = halfBands(values['batteryV'] ?? 12);
     const [plusV = 0, minusV = 0] = [values['plusV'], values['minusV']];
-    const labels = [plusV, minusV].map((valueV) => bandOf(bands, valueV)?.label);
+    // The scale ends above the battery; what reads higher still is too high as well.
+    const labels = [plusV, minusV].map((valueV) => bandOf(bands, valueV)?.label ?? 'too high');
     if (labels.every((label) => label === 'no DC')) return 'zero';
     const alike = Math.abs(plusV - minusV) <= HALF_SUPPLY_PAIR_DIFFERENCE_V;
-    return alike && labels.every((label) => label !== 'too high') ? 'half' : 'one-odd';
+    if (!alike || labels.includes('too high')) return 'one-odd';
+    return labels.every((label) => label === 'half the supply') ? 'half' : 'unclear';
   },
   healthy: (values) => {
     if (values['batteryV'] === undefined)
@@ -215,7 +243,7 @@ export const halfSupply = measurement<'half' | 'zero' | 'one-odd'>({
     const { lowV, highV } = halfSupplyBandV({ supplyV: values['batteryV'] });
     return `Healthy is ${formatRange(lowV, highV, 'V')} on each wire, both within ${HALF_SUPPLY_PAIR_DIFFERENCE_V} V.`;
   },
-  outcomes: { half: 'half the supply', zero: 'no DC at all', 'one-odd': 'one wire is off' },
+  outcomes: { half: 'half the supply', zero: 'no DC at all', 'one-odd': 'one wire is off', unclear: 'unclear' },
   article: 'half-the-supply-on-a-speaker-wire',
   givenUnder: ['rear-drive'],
 });

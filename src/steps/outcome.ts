@@ -31,11 +31,10 @@ export function usable(step: Step, answer: Answer, situation: Situation): boolea
   return possible && !step.unusable?.(values, situation);
 }
 
-/** Whether a meter can honestly show this value here. An open circuit reads as infinite ohms and is possible. */
+/** Whether a meter can honestly show this value here. An open circuit reads as infinite ohms. */
 export function isPossible(step: ReadingStep, reading: string, value: number): boolean {
   const limits = step.readings[reading]?.possible;
-  if (!limits) return false;
-  return value === Infinity ? step.readings[reading]?.unit === 'Ω' : value >= limits[0] && value <= limits[1];
+  return limits !== undefined && value >= limits[0] && value <= limits[1];
 }
 
 /**

@@ -108,8 +108,8 @@ export const tonesOff: ReadingStep<'boosted' | 'flat' | 'cut' | 'unclear'> = mea
   judge: (values, s) => {
     const { ratio, lowRatio, highRatio } = bassRatio(values, s);
     if (ratio >= BOOSTED_RATIO && lowRatio > FLAT_RATIO[1]) return 'boosted';
-    if (ratio >= FLAT_RATIO[0] && ratio <= FLAT_RATIO[1] && highRatio < BOOSTED_RATIO) return 'flat';
-    return ratio <= CUT_RATIO && highRatio < FLAT_RATIO[1] ? 'cut' : 'unclear';
+    if (ratio >= FLAT_RATIO[0] && ratio < FLAT_RATIO[1] && highRatio < BOOSTED_RATIO) return 'flat';
+    return ratio < CUT_RATIO && highRatio < FLAT_RATIO[1] ? 'cut' : 'unclear';
   },
   healthy: (values) => {
     const at400V = values['v400V'];
@@ -137,6 +137,25 @@ export function engineShifts(running: Values, situation: Situation) {
   });
 }
 
+/** The tones that were there in one of the two states of the engine and lost in the last digit in the other. */
+function lostTones(running: Values, { facts }: Situation) {
+  const off = valuesIn(facts[tonesOff.id], tonesOff as unknown as ReadingStep);
+  const digitV = smallestDigitV(facts);
+  return OTHER_TONES.filter((name) => {
+    const [wasV, isV] = [off[name], running[name]];
+    return wasV !== undefined && isV !== undefined && wasV > digitV !== isV > digitV;
+  });
+}
+
+/** Where a tone stands with the engine running if nothing but the level moved; null without the readings for it. */
+function sameBand(reading: string, values: Values, { facts }: Situation) {
+  const off = valuesIn(facts[tonesOff.id], tonesOff as unknown as ReadingStep);
+  const [was400V, wasV, at400V] = [off['v400V'], off[reading], values['v400V']];
+  if (reading === 'v400V' || !was400V || !wasV || !at400V) return null;
+  const sameV = (wasV / was400V) * at400V;
+  return { lowV: sameV / SAME_RATIO, highV: sameV * SAME_RATIO };
+}
+
 /** The same tones with the engine idling. Ratios, because everything gets louder when the supply rises. */
 export const tonesRunning: ReadingStep<'same' | 'changes' | 'unclear'> = measurement({
   id: 'tones-running',
@@ -158,15 +177,14 @@ export const tonesRunning: ReadingStep<'same' | 'changes' | 'unclear'> = measure
   readings: TONE_READINGS,
   unusable: badTones,
   bands: (reading, values, s) => {
-    const off = valuesIn(s.facts[tonesOff.id], tonesOff as unknown as ReadingStep);
-    const [was400V, wasV, at400V] = [off['v400V'], off[reading], values['v400V']];
-    if (reading === 'v400V' || was400V === undefined || wasV === undefined || at400V === undefined) return null;
-    const sameV = (wasV / was400V) * at400V;
-    return [
-      { label: 'less', low: 0, high: sameV / SAME_RATIO, mood: 'unsure' },
-      { label: 'the same', low: sameV / SAME_RATIO, high: sameV * SAME_RATIO, mood: 'good' },
-      { label: 'more', low: sameV * SAME_RATIO, high: 2 * sameV, mood: 'unsure' },
-    ];
+    const same = sameBand(reading, values, s);
+    return (
+      same && [
+        { label: 'less', low: 0, high: same.lowV, mood: 'unsure' },
+        { label: 'the same', low: same.lowV, high: same.highV, mood: 'good' },
+        { label: 'more', low: same.highV, high: 2 * same.highV, mood: 'unsure' },
+      ]
+    );
   },
   judge: (values, s) => {
     const shifts = engineShifts(values, s);
@@ -174,13 +192,18 @@ export const tonesRunning: ReadingStep<'same' | 'changes' | 'unclear'> = measure
     const moved = ({ shiftRatio, lowRatio, highRatio }: (typeof shifts)[number]) =>
       (shiftRatio > SAME_RATIO && lowRatio > 1) || (shiftRatio < 1 / SAME_RATIO && highRatio < 1);
     if (shifts.some(moved)) return 'changes';
+    if (lostTones(values, s).length > 0) return 'unclear';
     const same = shifts.every(
       ({ shiftRatio, lowRatio, highRatio }) =>
         shiftRatio <= SAME_RATIO && shiftRatio >= 1 / SAME_RATIO && lowRatio > 1 / 1.6 && highRatio < 1.6,
     );
     return same ? 'same' : 'unclear';
   },
-  healthy: () => 'The same means within 20 % of the ratio with the engine off.',
+  healthy: (values, s) => {
+    const same = sameBand('v80V', values, s);
+    const here = same ? `: ${formatRange(same.lowV, same.highV, 'V')} at 80 Hz` : '';
+    return `The same means within 20 % of the ratio with the engine off${here}.`;
+  },
   outcomes: { same: 'same as with the engine off', changes: 'changes when the engine runs', unclear: 'unclear' },
   article: 'two-tones-one-ratio',
   givenUnder: ['tones-off', 'meter-digit'],

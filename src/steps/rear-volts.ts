@@ -92,7 +92,9 @@ export const rearPair = measurement<'ok' | 'uneven' | 'none' | 'one-only'>({
   readings: rearReadings,
   unusable: (values, s) => tooLittle('frontV', values['frontV'], s),
   bands: (reading, values, s) =>
-    reading === 'frontV' || values['frontV'] === undefined ? null : rearBands(frontOf(values), s),
+    reading === 'frontV' || values['frontV'] === undefined || tooLittle('frontV', values['frontV'], s)
+      ? null
+      : rearBands(frontOf(values), s),
   judge: judgeRear,
   healthy: (values) =>
     values['frontV'] === undefined

@@ -89,7 +89,7 @@ export interface Reading {
   readonly label: string;
   readonly unit: Unit;
   readonly optional?: boolean;
-  /** Limits of what the meter can honestly show here; outside them the value is questioned. */
+  /** Limits of what the meter can honestly show here; outside them the value is questioned. Infinity allows OL. */
   readonly possible: readonly [low: number, high: number];
   /** The question asked of an impossible value. */
   readonly impossible: string;

@@ -134,4 +134,39 @@ describe('the three seats', () => {
     expect(await why.isVisible()).toBe(true);
     await close();
   });
+
+  it('answers by number keys on the phone, and never while a reading is typed', async () => {
+    const { page, close } = await visit('find/no-rear-sound/');
+    await flowIsAwake(page);
+    await page.getByRole('combobox', { name: 'Where you are' }).selectOption('On the phone');
+    await page.getByRole('heading', { level: 1 }).click();
+    await page.keyboard.press('1');
+    await page.getByRole('heading', { name: /What drives the rear speakers/ }).waitFor();
+    await page.keyboard.press('0');
+    await page.getByRole('heading', { name: /Have the rear speakers ever played/ }).waitFor();
+    expect(await page.locator('.terminal').allInnerTexts()).toEqual([
+      expect.stringContaining('factory'),
+      expect.stringContaining('not known'),
+    ]);
+    await close();
+  });
+});
+
+describe('my bike', () => {
+  it('skips what it knows, and can be taken over into a case that was begun without it', async () => {
+    const { page, close } = await visit('find/no-rear-sound/');
+    await flowIsAwake(page);
+    await tap(page, 'Yes, the factory one');
+    await page.evaluate(() =>
+      localStorage.setItem('sidestand.bike', JSON.stringify({ rearFedBy: 'unit', amps: [], rearRatedOhm: 2 })),
+    );
+    await page.reload();
+    await page.getByRole('heading', { name: /What drives the rear speakers/ }).waitFor();
+    await tap(page, 'Work it out for my bike as it is saved now');
+    await page.getByRole('heading', { name: /Have the rear speakers ever played/ }).waitFor();
+    expect(await page.locator('.terminal').first().innerText()).toMatch(
+      /From “My bike”[^]*rear driven by: the head unit; rear speaker, rated: 2 Ω/,
+    );
+    await close();
+  });
 });

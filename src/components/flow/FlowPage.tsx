@@ -3,6 +3,7 @@ import { useEffect, useRef, useState } from 'preact/hooks';
 import type { Flow } from '../../../machines/kit.ts';
 import { handOver } from '../../browser/case-store.ts';
 import { useCase } from '../../browser/use-case.ts';
+import { useNumberKeys } from '../../browser/use-number-keys.ts';
 import { useSeat } from '../../browser/use-seat.ts';
 import { answered, cured, repaired, revised } from '../../case/change.ts';
 import { FLOWS, type FlowId } from '../../case/flows.ts';
@@ -15,7 +16,7 @@ import { OpenStep } from './OpenStep.tsx';
 import { Share } from './Share.tsx';
 import { RankedSoFar, SuspectStrip } from './Suspects.tsx';
 import { VerdictView } from './VerdictView.tsx';
-import { Wire } from './Wire.tsx';
+import { fromMyBike, Wire } from './Wire.tsx';
 
 export interface FlowPageProps {
   readonly flow: Flow;
@@ -35,7 +36,9 @@ export interface FlowPageProps {
 
 /** Everything of a flow on one page: the wire of what was answered, the open question or the verdict, what is left. */
 export function FlowPage({ flow, root, suspects, rankAt, repairs, goesOnIn, picture: Picture }: FlowPageProps) {
-  const { case: it, ready, standing, notices, keptAside, move, goBack, startAgain, reopenAside } = useCase(flow);
+  const session = useCase(flow);
+  const { case: it, ready, standing, notices, keptAside, bikeChanged, move, goBack } = session;
+  const { startAgain, reopenAside, takeMyBike } = session;
   const seat = useSeat();
   const [changing, setChanging] = useState<Step>();
   const open = useRef<HTMLLIElement>(null);
@@ -45,11 +48,9 @@ export function FlowPage({ flow, root, suspects, rankAt, repairs, goesOnIn, pict
   const first = useRef(true);
   useEffect(() => {
     if (!ready) return;
-    // The first screen is read from its top; afterwards the new question is brought up and read out.
-    if (!first.current) {
-      open.current?.scrollIntoView({ block: 'start' });
-      open.current?.querySelector('h1')?.focus({ preventScroll: true });
-    }
+    // A fresh case is read from its top; otherwise the open question is brought up, and read out when it is new.
+    if (!first.current || standing.terminals.length > 0) open.current?.scrollIntoView({ block: 'start' });
+    if (!first.current) open.current?.querySelector('h1')?.focus({ preventScroll: true });
     first.current = false;
   }, [shown, ready]);
 
@@ -58,6 +59,12 @@ export function FlowPage({ flow, root, suspects, rankAt, repairs, goesOnIn, pict
     move(changing ? revised(it, asked.id, given) : answered(it, asked.id, given));
     setChanging(undefined);
   };
+  useNumberKeys(seat === 'phone' && ready && asked !== undefined && asked.kind !== 'reading', (n) => {
+    if (!asked || asked.kind === 'reading') return;
+    const option = Object.keys(asked.options)[n - 1];
+    if (n === 0) answer({ cannot: true });
+    else if (option !== undefined) answer({ option });
+  });
   const goOnIn = (id: FlowId) => {
     handOver(standing, id);
     location.href = root + FLOWS[id].path;
@@ -100,7 +107,17 @@ export function FlowPage({ flow, root, suspects, rankAt, repairs, goesOnIn, pict
             </div>
           </li>
         )}
-        <Wire terminals={before} onChange={setChanging} />
+        {bikeChanged && (
+          <li>
+            <div class="notice">
+              <p>“My bike” says something else than this case was begun with.</p>
+              <button type="button" onClick={takeMyBike}>
+                Work it out for my bike as it is saved now
+              </button>
+            </div>
+          </li>
+        )}
+        <Wire known={fromMyBike(flow, standing)} root={root} terminals={before} onChange={setChanging} />
         <li class="open-step" ref={open}>
           {lastRepair !== undefined && !verdict && (
             <p class="notice">The repair is noted. What it cannot have changed is kept; the rest is asked again.</p>

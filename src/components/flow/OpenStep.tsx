@@ -36,7 +36,7 @@ function Answers({ step, situation, seat, was, disabled, onAnswer }: Omit<Props,
   }
   return (
     <ul class="options">
-      {Object.entries(step.options).map(([option, label]) => (
+      {Object.entries(step.options).map(([option, label], i) => (
         <li key={option}>
           <button
             type="button"
@@ -46,6 +46,9 @@ function Answers({ step, situation, seat, was, disabled, onAnswer }: Omit<Props,
             onClick={() => onAnswer({ option })}
           >
             {label}
+            <span class="key seat-only-phone" aria-hidden="true">
+              {i + 1}
+            </span>
           </button>
         </li>
       ))}
@@ -92,6 +95,11 @@ export function OpenStep(props: Props) {
       <Answers {...props} />
       <button type="button" class="plain" disabled={disabled} onClick={() => onAnswer({ cannot: true })}>
         {quick ? 'I don’t know' : 'I can’t do this'}
+        {step.kind !== 'reading' && (
+          <span class="key seat-only-phone" aria-hidden="true">
+            0
+          </span>
+        )}
       </button>
       {quick && how}
       {step.ifCannot && <p class="hint">{step.ifCannot}</p>}

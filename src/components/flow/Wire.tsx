@@ -1,5 +1,6 @@
+import type { Flow } from '../../../machines/kit.ts';
 import type { Terminal } from '../../case/replay.ts';
-import type { Step } from '../../steps/step.ts';
+import type { Situation, Step } from '../../steps/step.ts';
 
 /** What was answered on a terminal: the outcome in words, and the readings behind it. */
 export function said({ step, answer, outcome }: Terminal): string {
@@ -13,15 +14,34 @@ export function said({ step, answer, outcome }: Terminal): string {
   return `${words} (${readings.join(', ')})`;
 }
 
+/** What "my bike" knows and the flow therefore does not ask. */
+export const fromMyBike = (flow: Flow, { rig, facts }: Situation): readonly string[] =>
+  [...flow.steps.values()].flatMap((step) => {
+    const known = step.kind === 'rig' && !facts[step.id] ? step.known(rig) : undefined;
+    return known === undefined ? [] : [`${step.short.toLowerCase()}: ${step.outcomes[known] ?? known}`];
+  });
+
 interface Props {
+  /** What was not asked because it is known of the bike. */
+  readonly known: readonly string[];
+  readonly root: string;
   readonly terminals: readonly Terminal[];
   readonly onChange: (step: Step) => void;
 }
 
 /** The wire of what was answered, each a terminal that can be opened again. */
-export function Wire({ terminals, onChange }: Props) {
+export function Wire({ known, root, terminals, onChange }: Props) {
   return (
     <>
+      {known.length > 0 && (
+        <li class="terminal">
+          <span class="terminal-what">From “My bike”</span>
+          <span class="terminal-said">{known.join('; ')}</span>
+          <a class="terminal-change" href={`${root}my-bike/`}>
+            change<span class="sr-only"> what is saved as my bike</span>
+          </a>
+        </li>
+      )}
       {terminals.map((terminal) => (
         <li class="terminal" id={`terminal-${terminal.step.id}`} key={terminal.step.id}>
           <span class="terminal-what">{terminal.step.short}</span>
