@@ -200,6 +200,7 @@ export const noRearSound = flow('no-rear-sound', 'No sound from the rear', {
     zero: 'adapterHasAGap',
     half: 'inputPlugIsOff',
     'one-odd': 'inputPlugIsOff',
+    unclear: 'inputPlugIsOff',
     cannot: 'inputPlugIsOff',
   }),
   askAmpInput: ask(rearAmpInput, { speaker: 'measureAmpOut', line: 'measureAmpOut', cannot: 'measureAmpOut' }),

@@ -1,0 +1,185 @@
+import { describe, expect, it } from 'vitest';
+import { EXAMPLE_RIGS } from '../../src/rig/examples.ts';
+import type { Rig } from '../../src/rig/rig.ts';
+import { coilOhms, runOhms, wireToFrame } from '../../src/steps/ohms.ts';
+import { type Band, bandOf } from '../../src/steps/step.ts';
+import { expectClose } from '../compute/close.ts';
+import { judged, on } from './situation.ts';
+
+/*
+ * A coil reads 0.7 to 0.95 of its rated ohms, a contact adds up to 0.3 Ω when good and more than 1 Ω when bad, ten times
+ * the rated ohms is open: common practice, no published source. Makers differ: a published reference table has drivers
+ * rated 2, 4 and 8 Ω at 1.2 to 2, 3.1 to 4 and 5.7 to 8 Ω, so down to 0.6 of the rating passes, too.
+ */
+const BIKE: Rig = { ...EXAMPLE_RIGS['frame-fairing'], rearRatedOhm: 4 };
+const rated = (rearRatedOhm: number): Rig => ({ ...BIKE, rearRatedOhm });
+/** 2 × 2.2 m of 2.08 mm² copper at 1.7241e-8 Ω m (IEC 60028). */
+const WIRES_OHM = (2 * 2.2 * 1.7241e-8) / 2.08e-6;
+
+const named = (bands: readonly Band[] | null, label: string) => {
+  const band = bands?.find((one) => one.label === label);
+  if (!band) throw new Error(`no band ${label}`);
+  return band;
+};
+const runBand = (rig: Rig, label = 'healthy', leadsOhm = 0) =>
+  named(runOhms.bands('leftOhm', { leadsOhm }, on(rig)), label);
+
+describe('the speaker run in ohms', () => {
+  const read = (leftOhm: number | string, rightOhm: number | string = 3.6, rig = BIKE, leadsOhm: number | string = 0) =>
+    judged(runOhms, { leadsOhm, leftOhm, rightOhm }, on(rig));
+
+  it.each([2, 4, 8])('is healthy from 0.6 of %i Ω to 0.95 of it plus both wires and 0.3 Ω', (ratedOhm) => {
+    const { low, high } = runBand(rated(ratedOhm));
+    expectClose(low, 0.85 * 0.7 * ratedOhm);
+    expectClose(high, 0.95 * ratedOhm + WIRES_OHM + 0.3, 1e-3);
+  });
+  it.each([
+    ['low', 2.37],
+    ['ok', 2.39],
+    ['ok', 4.13],
+    ['unclear', 4.14],
+    ['unclear', 4.83],
+    ['high', 4.84],
+    ['high', 39.9],
+    ['open', 40],
+    ['open', 40.1],
+    ['open', 'OL'],
+  ])('is %s at %s Ω for one speaker of 4 Ω', (outcome, ohm) => {
+    expect(read(ohm)).toBe(outcome);
+    expect(read(3.6, ohm)).toBe(outcome);
+  });
+  it('is healthy for two speakers of 4 Ω in parallel at 1.7 Ω, where one alone would be shorted', () => {
+    const parallel: Rig = { ...BIKE, rearPerChannel: 2, rearWiring: 'parallel' };
+    expect(read(1.7, 1.7, parallel)).toBe('ok');
+    expect(read(1.7)).toBe('low');
+    expect(read(0.9, 1.7, parallel)).toBe('low');
+    expect(runBand(parallel)).toEqual(runBand(rated(2)));
+  });
+  it('is healthy for two of 4 Ω in series at 7 Ω, and shorted at 3.6 Ω', () => {
+    const series: Rig = { ...BIKE, rearPerChannel: 2, rearWiring: 'series' };
+    expect(read(7, 7, series)).toBe('ok');
+    expect(read(3.6, 7, series)).toBe('low');
+    expect(runBand(series)).toEqual(runBand(rated(8)));
+  });
+  it('takes several as two when they are in parallel or in series and nobody counted them', () => {
+    const { rearPerChannel: _, ...uncounted } = BIKE;
+    for (const rearWiring of ['parallel', 'series'] as const) {
+      expect(runBand({ ...uncounted, rearWiring })).toEqual(runBand({ ...BIKE, rearWiring, rearPerChannel: 2 }));
+    }
+  });
+  it('covers parallel and series when two are known to hang there and nobody knows how', () => {
+    const { rearWiring: _, ...unwired } = { ...BIKE, rearPerChannel: 2 };
+    const { low, high } = runBand(unwired);
+    expectClose(low, runBand({ ...unwired, rearWiring: 'parallel' }).low);
+    expectClose(high, runBand({ ...unwired, rearWiring: 'series' }).high);
+  });
+  it('gets wider when nobody knows the rating, the wire, or how many there are', () => {
+    const known = runBand(BIKE);
+    const { rearRatedOhm: _a, ...unrated } = BIKE;
+    const { rearRunM: _b, rearRunM2: _c, ...wireless } = BIKE;
+    const { rearWiring: _d, rearPerChannel: _e, ...uncounted } = BIKE;
+    for (const less of [unrated, wireless, uncounted]) {
+      const { low, high } = runBand(less);
+      expect(high - low).toBeGreaterThan(known.high - known.low);
+    }
+    // Two of 2 Ω in parallel at the low end; 4 Ω behind 3.5 m of 0.82 mm² at the high one.
+    expectClose(runBand({}).low, 0.85 * 0.7 * 1);
+    expectClose(runBand({}).high, 0.95 * 4 + (2 * 3.5 * 1.7241e-8) / 0.82e-6 + 0.3, 1e-3);
+  });
+  it('takes the leads off what was read, and puts them on the scale', () => {
+    expect(read(2.5, 3.6, BIKE, 0)).toBe('ok');
+    expect(read(2.5, 3.6, BIKE, 0.3)).toBe('low');
+    expect(read(0.2, 3.6, BIKE, 0.5)).toBe('low');
+    expectClose(runBand(BIKE, 'healthy', 0.5).low, runBand(BIKE).low + 0.5);
+    expect(runBand(BIKE, 'shorted', 0.5).low).toBe(0);
+  });
+  it('is open as soon as one run is, then shorted, then bad, then unclear', () => {
+    expect(read('OL', 0.1)).toBe('open');
+    expect(read(0.1, 12)).toBe('low');
+    expect(read(12, 4.5)).toBe('high');
+    expect(read(4.5, 3.6)).toBe('unclear');
+  });
+  it('cannot be judged with probes that do not touch each other: that is an open lead, not zero', () => {
+    expect(read(3.6, 3.6, BIKE, 'OL')).toBeUndefined();
+    expect(read('OL', 'OL', BIKE, 'OL')).toBeUndefined();
+    expect(read(3.6, 3.6, BIKE, 5.1)).toBeUndefined();
+    expect(read(8.6, 8.6, BIKE, 5)).toBe('ok');
+  });
+  it('says the healthy ohms of this bike and that a tweeter reads open', () => {
+    expect(runOhms.healthy({ leadsOhm: 0.2 }, on(BIKE))).toBe(
+      'Healthy is 2.4 to 4.1 Ω, after taking off 0.2 Ω for your leads. A tweeter behind a capacitor reads open and is healthy.',
+    );
+    expect(runOhms.healthy({}, on(BIKE))).toMatch(/^Healthy is 2\.4 to 4\.1 Ω, after taking off your leads\./);
+  });
+});
+
+describe('the coil by itself', () => {
+  const read = (coilOhm: number | string, rig = BIKE, leadsOhm = 0) => judged(coilOhms, { leadsOhm, coilOhm }, on(rig));
+
+  it.each([
+    [2, 1.2, 2],
+    [4, 3.1, 4],
+    [8, 5.7, 8],
+  ])('passes published drivers of %i Ω from %f to %i Ω, also half as much again when hot', (ratedOhm, low, high) => {
+    for (const ohm of [low, (low + high) / 2, high]) expect(read(ohm, rated(ratedOhm))).toBe('ok');
+    expect(read(1.4 * high, rated(ratedOhm))).toBe('ok');
+  });
+  it('passes the same drivers in the run, up to 0.3 Ω above 0.95 of the rating', () => {
+    const inRun = (ratedOhm: number, ohm: number) =>
+      judged(runOhms, { leadsOhm: 0, leftOhm: ohm + WIRES_OHM, rightOhm: ohm + WIRES_OHM }, on(rated(ratedOhm)));
+    for (const [ratedOhm, ...ohms] of [
+      [2, 1.2, 2],
+      [4, 3.1, 4],
+      [8, 5.7, 7.8],
+    ] as const) {
+      for (const ohm of ohms) expect(inRun(ratedOhm, ohm)).toBe('ok');
+    }
+  });
+  it.each([
+    ['low', 2.37],
+    ['ok', 2.39],
+    ['ok', 5.69],
+    ['unclear', 5.71],
+    ['unclear', 39.9],
+    ['open', 40],
+    ['open', 'OL'],
+  ])('is %s at %s Ω for a speaker of 4 Ω', (outcome, ohm) => expect(read(ohm)).toBe(outcome));
+  it('takes 2 to 4 Ω when nobody knows the rating', () => {
+    const { rearRatedOhm: _, ...unknown } = BIKE;
+    expect(read(1.3, unknown)).toBe('ok');
+    expect(read(1.1, unknown)).toBe('low');
+    expect(read(5.6, unknown)).toBe('ok');
+    expect(read(7.5, unknown)).toBe('unclear');
+    expect(read(7.5, rated(8))).toBe('ok');
+  });
+  it('takes the leads off, and cannot be judged with open leads', () => {
+    expect(read(2.6, BIKE, 0.3)).toBe('low');
+    expect(judged(coilOhms, { leadsOhm: 'OL', coilOhm: 'OL' }, on(BIKE))).toBeUndefined();
+  });
+  it('says what a cold coil reads and what still passes', () => {
+    expect(coilOhms.healthy({}, on(BIKE))).toBe(
+      'Healthy when cold is 2.8 to 3.8 Ω. Makers differ and a hot coil reads up to half more: 2.4 to 5.7 Ω passes.',
+    );
+  });
+});
+
+describe('the speaker wires to the frame', () => {
+  it.each([
+    ['shorted', 0],
+    ['shorted', 99],
+    ['unclear', 100],
+    ['unclear', '99 kΩ'],
+    ['clear', '100 kΩ'],
+    ['clear', '2 M'],
+    ['clear', 'OL'],
+  ])('are %s at %s', (outcome, lowestOhm) => expect(judged(wireToFrame, { lowestOhm }, on({}))).toBe(outcome));
+  it('say both limits', () => {
+    expect(wireToFrame.healthy({}, on({}))).toBe(
+      'Healthy is above 100 kΩ or OL on every wire. Below 100 Ω, or a beep, a wire touches.',
+    );
+  });
+  it('put an open circuit into the last band', () => {
+    const bands = wireToFrame.bands('lowestOhm', {}, on({})) ?? [];
+    expect(bandOf(bands, Infinity)?.label).toBe('clear');
+  });
+});
