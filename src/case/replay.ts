@@ -89,6 +89,7 @@ function after(known: Known, event: CaseEvent, flow: Flow): Known {
         rig: verdict.afterwards?.(known.rig) ?? known.rig,
         facts: factsAfterRepair(verdict, known.facts, flow.steps),
         repairs: [...known.repairs, event.verdict],
+        cured: undefined,
       };
     }
     case 'cured':

@@ -12,6 +12,7 @@ const allowedBy = (field: Field): fc.Arbitrary<unknown> =>
 const someOf = (fields: Readonly<Record<string, Field>>) =>
   fc.record(Object.fromEntries(Object.entries(fields).map(([id, field]) => [id, allowedBy(field)])), {
     requiredKeys: [],
+    noNullPrototype: true,
   });
 
 export const anyAmp = someOf(AMP_FIELDS) as fc.Arbitrary<KnownAmp>;
