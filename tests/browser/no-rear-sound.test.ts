@@ -165,7 +165,7 @@ describe('my bike', () => {
     await tap(page, 'Work it out for my bike as it is saved now');
     await page.getByRole('heading', { name: /Have the rear speakers ever played/ }).waitFor();
     expect(await page.locator('.terminal').first().innerText()).toMatch(
-      /From “My bike”[^]*rear driven by: the head unit; rear speaker, rated: 2 Ω/,
+      /From “My bike”[\s\S]*rear driven by: the head unit; rear speaker, rated: 2 Ω/,
     );
     await close();
   });
