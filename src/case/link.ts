@@ -83,11 +83,12 @@ export function fromText(text: string): Opened {
   if (!Array.isArray(packed) || !isText(packed[0])) return { ok: false, message: 'This is not a case of this site.' };
   const [flow, ...rest] = packed as [string, ...unknown[]];
   const refused: string[] = [];
-  const events = rest.flatMap((one) => {
-    const event = unpack(one, refused);
-    if (!event) refused.push('One entry was of a kind that this version does not know.');
-    return event ? [event] : [];
-  });
+  const events = rest.flatMap((one) => unpack(one, refused) ?? []);
+  const unknown = rest.length - events.length;
+  if (unknown > 0)
+    refused.push(
+      `${unknown === 1 ? 'One entry was' : `${unknown} entries were`} of a kind that this version does not know.`,
+    );
   return { ok: true, case: { flow, events }, refused };
 }
 

@@ -1,0 +1,85 @@
+import { describe, expect, it } from 'vitest';
+import { isAReflashNeeded } from '../../machines/is-a-reflash-needed.ts';
+import { noRearSound } from '../../machines/no-rear-sound.ts';
+import { whatIsInTheHeadUnit } from '../../machines/what-is-in-the-head-unit.ts';
+import { adopt } from '../../src/case/adopt.ts';
+import { answered, back, handedOver, noted, onBike, repaired, revised } from '../../src/case/change.ts';
+import type { Case } from '../../src/case/events.ts';
+import { replay } from '../../src/case/replay.ts';
+import { caseOn, type Short, toAnswer } from '../journey.ts';
+
+const begun = caseOn(noRearSound, { batteryAh: 20 });
+const give = (it: Case, answers: Readonly<Record<string, Short>>): Case =>
+  Object.entries(answers).reduce((so, [step, short]) => answered(so, step, toAnswer(short)), it);
+const SILENT_REAR = { frontV: '2.00', leftV: '0', rightV: '0' };
+const ridden = give(begun, {
+  'unit-kind': 'factory',
+  'rear-drive': 'unit',
+  'rear-history': 'never',
+  'last-change': 'fitted',
+  'fader-centre': 'no-change',
+  'rear-control': 'none',
+  'four-corners': 'no-rear',
+  'lid-check': 'no-effect',
+  'tools-at-hand': 'meter',
+  'meter-digit': '0.01',
+  'rear-pair': SILENT_REAR,
+  'delivered-with': 'two',
+});
+
+describe('a change of a case', () => {
+  it('adds one event to a new case and leaves the old one as it was', () => {
+    const before = structuredClone(begun);
+    for (const next of [
+      answered(begun, 'fader-centre', { cannot: true }),
+      revised(begun, 'fader-centre', { cannot: true }),
+      repaired(begun, 'coil-open'),
+      noted(begun, 'a note'),
+      onBike(begun, {}),
+    ]) {
+      expect(next.events).toHaveLength(2);
+      expect(next.events[0]).toBe(begun.events[0]);
+      expect(back(next)).toEqual(begun);
+    }
+    expect(begun).toEqual(before);
+  });
+});
+
+describe('a case handed over to another flow', () => {
+  const standing = replay(noRearSound, noted(ridden, 'ask for the invoice'));
+
+  it('begins with the bike as it is known by then, and ends with the hand-over', () => {
+    const { flow, events } = handedOver(standing, 'is-a-reflash-needed');
+    expect(flow).toBe('is-a-reflash-needed');
+    expect(events[0]).toEqual({
+      type: 'rig',
+      rig: { batteryAh: 20, unitKind: 'factory', rearFedBy: 'unit', deliveredWith: 'two' },
+    });
+    expect(events.at(-1)).toEqual({ type: 'handOver', flow: 'is-a-reflash-needed' });
+    expect(events.at(-2)).toEqual({ type: 'note', text: 'ask for the invoice' });
+  });
+  it('brings readings that the other flow would take again', () => {
+    const { case: it_ } = adopt(whatIsInTheHeadUnit, handedOver(standing, whatIsInTheHeadUnit.id));
+    const there = replay(whatIsInTheHeadUnit, it_);
+    expect('step' in there.open && there.open.step.id).toBe('tones-off');
+    const after = replay(whatIsInTheHeadUnit, give(it_, { 'tones-off': null }));
+    expect(after.findings.outcome('rear-pair')).toBe('none');
+    expect('step' in after.open && after.open.step.id).toBe('top-step');
+  });
+  it('lets the plan skip which head unit it is and what drives the rear', () => {
+    const { case: it_ } = adopt(isAReflashNeeded, handedOver(standing, isAReflashNeeded.id));
+    const there = replay(isAReflashNeeded, give(it_, { 'planned-change': 'front-only', 'wish-mirroring': 'no' }));
+    expect('step' in there.open && there.open.step.id).toBe('amp-count');
+    expect(there.notes).toEqual(['ask for the invoice']);
+  });
+  it('leaves behind what a repair made stale', () => {
+    const after = replay(noRearSound, repaired(ridden, 'rear-channels-disabled'));
+    const steps = handedOver(after, isAReflashNeeded.id).events.flatMap((e) => (e.type === 'answer' ? [e.step] : []));
+    expect(steps).toEqual(['unit-kind', 'rear-drive', 'rear-history', 'last-change']);
+  });
+  it('brings only what was answered on the way that leads here', () => {
+    const other = replay(noRearSound, revised(ridden, 'fader-centre', { option: 'cured' }));
+    const steps = handedOver(other, isAReflashNeeded.id).events.flatMap((e) => (e.type === 'answer' ? [e.step] : []));
+    expect(steps).toEqual(['unit-kind', 'rear-drive', 'rear-history', 'last-change', 'fader-centre']);
+  });
+});
