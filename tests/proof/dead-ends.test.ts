@@ -122,7 +122,7 @@ const check = (flow: Flow, numRuns: number, choose: (way: Luck) => Choose) =>
     { numRuns },
   );
 
-describe.each(FLOWS.map((flow) => [flow.id, flow] as const))('%s', (_, flow) => {
+describe.each(FLOWS.map((flow) => [flow.id, flow] as const))('%s', { timeout: 60_000 }, (_, flow) => {
   it(`ends in a whole verdict within ${MOST_ANSWERS} answers and asks nothing twice, whatever is answered`, () => {
     check(flow, 300, () => anyWay);
   });

@@ -1,0 +1,160 @@
+import { describe, expect, it } from 'vitest';
+import { initialTransition, transition } from 'xstate';
+import { ask, claim, conclude, decide, flow } from '../../machines/kit.ts';
+import type { Rig } from '../../src/rig/rig.ts';
+import type { Answer, Facts } from '../../src/steps/step.ts';
+import { choice, measurement, rigQuestion } from '../../src/steps/step.ts';
+import type { Verdict } from '../../src/verdicts/verdict.ts';
+
+const WORDS = { phone: 'P?', how: ['Look.'], why: 'Because.', tool: 'none', minutes: 1, observes: [] } as const;
+/** A garden pump that does not start: small enough to see every way through it. */
+const outlet = rigQuestion<'wall' | 'lead'>({
+  ...WORDS,
+  id: 'outlet',
+  short: 'Outlet',
+  ask: 'Where is it plugged in?',
+  options: { wall: 'The wall', lead: 'A lead' },
+  outcomes: { wall: 'the wall', lead: 'a lead' },
+  known: ({ unitKind }) => (unitKind === undefined ? undefined : unitKind === 'factory' ? 'wall' : 'lead'),
+  learn: (at, rig) => ({ ...rig, unitKind: at === 'wall' ? 'factory' : 'replaced' }),
+});
+const hum = choice<'hums' | 'silent'>({
+  ...WORDS,
+  id: 'hum',
+  short: 'Hum',
+  ask: 'Does it hum?',
+  options: { hums: 'Yes', silent: 'No' },
+  outcomes: { hums: 'hums', silent: 'silent' },
+});
+const volts = measurement<'live' | 'dead'>({
+  ...WORDS,
+  id: 'volts',
+  short: 'Volts',
+  ask: 'How many volts?',
+  probes: { red: 'frame', black: 'battery-minus' },
+  readings: { outletV: { label: 'Outlet', unit: 'V', possible: [0, 16], impossible: 'Really?' } },
+  bands: () => null,
+  judge: ({ outletV = 0 }) => (outletV >= 10 ? 'live' : 'dead'),
+  healthy: () => 'Healthy is 10 V and more.',
+  outcomes: { live: 'live', dead: 'dead' },
+});
+const ends = (id: string): Verdict => ({
+  id,
+  title: id,
+  faults: [],
+  evidence: [],
+  mends: [],
+  remedy: ({ rig, values }) => ({
+    what: `${id}, ${rig.unitKind ?? 'unknown'}, ${values('volts')['outletV'] ?? 'no'} V`,
+    certainty: 'likely',
+    howSure: 'By looking.',
+    numbers: [],
+    fix: [],
+    tools: 'None',
+    minutes: 1,
+    who: 'You',
+    notBuy: [],
+    cautions: [],
+    proof: 'It runs.',
+  }),
+});
+
+const onLead = claim('it hangs on a lead', (f) => f.outcome('outlet') === 'lead');
+const pump = flow('pump', 'The pump does not start', {
+  askOutlet: ask(outlet, { wall: 'listen', lead: 'listen', cannot: 'listen' }),
+  listen: ask(hum, { hums: 'jammed', silent: 'measure', cannot: 'measure' }),
+  measure: ask(volts, { live: 'broken', dead: [{ when: onLead, to: 'leadIsDead' }, { to: 'why' }], cannot: 'why' }),
+  why: decide({ when: onLead, to: 'leadIsDead' }, { to: 'outletIsDead' }),
+  jammed: conclude(ends('jammed')),
+  broken: conclude(ends('broken')),
+  leadIsDead: conclude(ends('lead-dead')),
+  outletIsDead: conclude(ends('outlet-dead')),
+});
+
+const start = (rig: Rig = {}, facts: Facts = {}) => initialTransition(pump.machine, { rig, facts })[0];
+type Snapshot = ReturnType<typeof start>;
+const give = (snapshot: Snapshot, step: string, answer: Answer) =>
+  transition(pump.machine, snapshot, { type: 'answer', step, answer })[0];
+const outletV = (text: string): Answer => ({ readings: { outletV: text } });
+
+describe('a flow', () => {
+  it('begins at its first row and knows its steps by name', () => {
+    expect(pump.first).toBe('askOutlet');
+    expect([...pump.steps.keys()]).toEqual(['outlet', 'hum', 'volts']);
+    expect(start().value).toBe('askOutlet');
+  });
+  it('shows the step of the state it stands in, and no answer that is not its own', () => {
+    const snapshot = give(start(), 'outlet', { option: 'wall' });
+    expect(Object.values(snapshot.getMeta())).toEqual([{ step: hum }]);
+    expect(give(snapshot, 'volts', outletV('12')).value).toBe('listen');
+    expect(give(snapshot, 'volts', outletV('12')).context.facts).not.toHaveProperty('volts');
+  });
+  it('skips a question that the bike answers', () => {
+    expect(start({ unitKind: 'replaced' }).value).toBe('listen');
+    expect(start({}).value).toBe('askOutlet');
+  });
+  it('stands at once where facts that are known lead', () => {
+    const facts = { outlet: { option: 'lead' }, hum: { cannot: true }, volts: outletV('0') } as const;
+    expect(start({}, facts).value).toBe('leadIsDead');
+    expect(start({}, { outlet: { option: 'wall' }, hum: { option: 'silent' } }).value).toBe('measure');
+  });
+  it('learns about the bike from an answer and keeps it', () => {
+    expect(give(start(), 'outlet', { option: 'lead' }).context.rig).toEqual({ unitKind: 'replaced' });
+    expect(give(start(), 'outlet', { cannot: true }).context.rig).toEqual({});
+  });
+  it('goes on from “I can’t” as the row says', () => {
+    const silent = give(give(start(), 'outlet', { cannot: true }), 'hum', { cannot: true });
+    expect(give(silent, 'volts', { cannot: true }).value).toBe('outletIsDead');
+  });
+  it('takes the first branch whose claim holds, and the last one without a claim', () => {
+    const dead = { hum: { option: 'silent' }, volts: outletV('3') } as const;
+    expect(start({ unitKind: 'replaced' }, dead).value).toBe('leadIsDead');
+    expect(start({ unitKind: 'factory' }, dead).value).toBe('outletIsDead');
+  });
+  it('stays where it is with an answer that cannot be used', () => {
+    const at = give(give(start(), 'outlet', { option: 'wall' }), 'hum', { option: 'silent' });
+    for (const answer of [outletV('80'), outletV('loud'), { option: 'live' }, { readings: {} }]) {
+      expect(give(at, 'volts', answer).value).toBe('measure');
+    }
+    expect(give(at, 'volts', outletV('10')).value).toBe('broken');
+    expect(give(at, 'volts', outletV('9.99')).value).toBe('outletIsDead');
+  });
+  it('ends with its verdict and the remedy for this bike and these readings', () => {
+    const done = start({ unitKind: 'factory' }, { hum: { option: 'silent' }, volts: outletV('11.5') });
+    expect(done.status).toBe('done');
+    expect(done.output).toMatchObject({ verdict: 'broken', remedy: { what: 'broken, factory, 11.5 V' } });
+    expect(Object.values(done.getMeta())).toEqual([
+      { verdict: pump.states['broken'] && expect.objectContaining({ id: 'broken' }) },
+    ]);
+  });
+  it('hears nothing more once it has ended', () => {
+    const done = start({}, { outlet: { option: 'wall' }, hum: { option: 'hums' } });
+    expect(give(done, 'volts', outletV('1')).value).toBe('jammed');
+  });
+  it('is not changed by being walked', () => {
+    const before = start();
+    give(before, 'outlet', { option: 'lead' });
+    expect(before.context).toEqual({ rig: {}, facts: {} });
+  });
+});
+
+describe('a flow that is written wrong', () => {
+  it('does not compile without a way on from each outcome and from “I can’t”', () => {
+    // @ts-expect-error no way on from 'silent'
+    ask(hum, { hums: 'jammed', cannot: 'jammed' });
+    // @ts-expect-error no way on from 'cannot'
+    ask(hum, { hums: 'jammed', silent: 'jammed' });
+    // @ts-expect-error an outcome that the step has not
+    ask(hum, { hums: 'jammed', silent: 'jammed', loud: 'jammed', cannot: 'jammed' });
+  });
+  it('names the state and the place that does not exist', () => {
+    const wrong = {
+      listen: ask(hum, { hums: 'jamed', silent: 'jammed', cannot: 'jammed' }),
+      jammed: conclude(ends('jammed')),
+    };
+    expect(() => flow('pump', 'Pump', wrong)).toThrow(/jamed/);
+  });
+  it('must have a state to begin with', () => {
+    expect(() => flow('pump', 'Pump', {})).toThrow(/^flow pump must have at least one state$/);
+  });
+});

@@ -1,0 +1,139 @@
+import { describe, expect, it } from 'vitest';
+import { whatIsInTheHeadUnit } from '../../machines/what-is-in-the-head-unit.ts';
+import { EXAMPLE_RIGS } from '../../src/rig/examples.ts';
+import type { Rig } from '../../src/rig/rig.ts';
+import { type Answers, ride } from '../case/ride.ts';
+import type { Short } from '../journey.ts';
+
+/*
+ * What each stored profile does: unaltered is full level, 12 to 14 dB of bass and another EQ with the engine running,
+ * rear off on a bike built with two speakers; an amplified one is 7 dB lower and flat. Common practice, no published
+ * source. Readings: 13 dB is 4.47 times (definition of the decibel); (12.6 − 2.2) / √2 = 7.35 V is the clean output.
+ */
+const TWO: Rig = EXAMPLE_RIGS['fork-fairing'];
+const FOUR: Rig = EXAMPLE_RIGS.trunk;
+
+const METER: Answers = { 'tools-at-hand': 'meter', 'meter-digit': '0.01' };
+const tones = (v400V: string, v80V: string): Answers => ({ 'tones-off': { v400V, v80V } });
+const BOOSTED = tones('0.50', '2.24');
+const FLAT = tones('0.50', '0.51');
+const rear = (volts: string): Answers => ({ 'rear-pair': { frontV: '2.00', leftV: volts, rightV: volts } });
+const REAR_ON = rear('1.95');
+const REAR_OFF = rear('0');
+const top = (topV: Short | string): Answers => ({ 'top-step': typeof topV === 'string' ? { topV } : topV });
+const running = (v400V: string, v80V: string): Answers => ({ 'tones-running': { v400V, v80V } });
+
+const read = (rig: Rig, answers: Answers) => ride(whatIsInTheHeadUnit, rig, answers);
+
+describe('what is in the head unit', () => {
+  it('is the unaltered profile when the bass is boosted, the rear silent, the level full and the EQ another', () => {
+    const { verdict, remedy, numbers } = read(TWO, {
+      ...METER,
+      ...BOOSTED,
+      ...REAR_OFF,
+      ...top('7.30'),
+      ...running('0.56', '3.50'),
+    });
+    expect(verdict).toBe('profile-read');
+    expect(remedy.certainty).toBe('proved');
+    expect(remedy.what).toMatch(/unaltered: rear off, full level, bass boosted, EQ changes/);
+    expect(numbers).toEqual([
+      // (2.24 ∓ 0.0636) / (0.50 ± 0.0375), with 1.5 % and 3 digits of a basic meter, from memory.
+      'Bass boost in · 80 over 400 Hz: 4.5 (4.0 to 5.0): yes',
+      'Rear channels on · rear over front: 0.00 and 0.00: no',
+      expect.stringMatching(/^Same EQ with the engine running · shift 1\.40 times \(.*\): no$/),
+      'Level lowered · 7.3 V of 7.4 to 8.3 V clean: no',
+    ]);
+  });
+  it('has its rear channels on besides when the rear reads like the front', () => {
+    const { remedy } = read(TWO, { ...METER, ...BOOSTED, ...REAR_ON, ...top('7.30'), ...running('0.56', '3.50') });
+    expect(remedy.certainty).toBe('proved');
+    expect(remedy.what).toMatch(/rear channels on, full level, bass boosted, EQ changes/);
+  });
+  it('is an amplified profile with the same EQ when flat, lowered and unmoved by the engine', () => {
+    const { remedy } = read(TWO, { ...METER, ...FLAT, ...REAR_ON, ...top('3.30'), ...running('0.56', '0.57') });
+    expect(remedy.certainty).toBe('proved');
+    expect(remedy.what).toMatch(/amplified: rear on, level lowered, no boost, same EQ/);
+  });
+  it('is the other amplified profile when the engine moves the tone by 3 dB', () => {
+    const { remedy } = read(TWO, { ...METER, ...FLAT, ...REAR_ON, ...top('3.30'), ...running('0.56', '0.80') });
+    expect(remedy.certainty).toBe('proved');
+    expect(remedy.what).toMatch(/amplified: rear on, level lowered, no boost, EQ changes/);
+  });
+  it('is read with a basic meter too, at 1.1 V, and turned down for the running engine', () => {
+    const { remedy } = read(TWO, {
+      'tools-at-hand': 'meter',
+      'meter-digit': '0.1',
+      ...tones('1.1', '4.9'),
+      'rear-pair': { frontV: '3.5', leftV: '0', rightV: '0' },
+      ...top('7.3'),
+      ...running('0.8', '5.0'),
+    });
+    expect(remedy.what).toMatch(/unaltered: rear off/);
+  });
+
+  it('stays likely when what was read leaves one profile, and says what was not read', () => {
+    const { remedy } = read(TWO, { ...METER, ...BOOSTED, ...REAR_OFF, ...top(null), 'tones-running': null });
+    expect(remedy.certainty).toBe('likely');
+    expect(remedy.howSure).toBe('Not read yet: same eq with the engine running, level lowered.');
+    expect(remedy.minutes).toBe(20);
+  });
+  it('stays a short list of both amplified profiles when the engine was not started', () => {
+    const { remedy } = read(TWO, { ...METER, ...FLAT, ...REAR_ON, ...top('3.30'), 'tones-running': null });
+    expect(remedy.certainty).toBe('short list');
+    expect(remedy.mayAlsoBe?.map(({ what }) => what)).toEqual([
+      expect.stringMatching(/^amplified: .* same EQ/),
+      expect.stringMatching(/^amplified: .* EQ changes/),
+    ]);
+  });
+  it('does not start the engine when there are no readings to compare with', () => {
+    const { remedy } = read(TWO, { ...METER, 'tones-off': null, ...REAR_OFF, ...top('7.30') });
+    expect(remedy.certainty).toBe('likely');
+    expect(remedy.what).toMatch(/unaltered/);
+  });
+  it('leaves every profile open without a meter', () => {
+    const { remedy, numbers } = read(TWO, { 'tools-at-hand': 'none' });
+    expect(remedy.certainty).toBe('short list');
+    expect(remedy.what).toMatch(/Nothing was read yet/);
+    expect(numbers.every((line) => line.endsWith(': unknown'))).toBe(true);
+    expect(remedy.minutes).toBe(40);
+  });
+  it('is never the one without rear on a bike that was built with four speakers', () => {
+    const { remedy } = read(FOUR, { ...METER, ...BOOSTED, 'rear-pair': null, ...top(null), 'tones-running': null });
+    expect(remedy.certainty).toBe('likely');
+    expect(remedy.what).toMatch(/rear channels on, full level, bass boosted/);
+  });
+  it('asks what the bike was built with when nobody knows', () => {
+    const { verdict } = read({}, { 'unit-kind': null, 'delivered-with': 'two', 'tools-at-hand': 'none' });
+    expect(verdict).toBe('profile-read');
+  });
+
+  it.each<[string, Answers]>([
+    ['a lowered level with a bass boost', { ...BOOSTED, ...REAR_ON, ...top('3.30'), 'tones-running': null }],
+    ['a full level without one', { ...FLAT, ...REAR_ON, ...top('7.30'), 'tones-running': null }],
+    ['a lowered level with a silent rear', { ...FLAT, ...REAR_OFF, ...top('3.30'), 'tones-running': null }],
+    ['a boost with the same EQ', { ...BOOSTED, ...REAR_ON, ...top('7.30'), ...running('0.56', '2.51') }],
+  ])('is called impossible for %s, which no stored profile has', (_, answers) => {
+    const { remedy } = read(TWO, { ...METER, ...answers });
+    expect(remedy.certainty).toBe('short list');
+    expect(remedy.what).toMatch(/No stored profile does all of this/);
+    expect(remedy.howSure).toMatch(/again/);
+  });
+
+  it('is nothing at all in a replaced head unit', () => {
+    const { verdict, remedy } = read({}, { 'unit-kind': 'replaced' });
+    expect(verdict).toBe('replaced-unit-has-no-profile');
+    expect(remedy.certainty).toBe('proved');
+    expect(read({ ...TWO, unitKind: 'replaced' }, {}).verdict).toBe('replaced-unit-has-no-profile');
+  });
+});
+
+describe('the order of the readings', () => {
+  it('is engine off first, the running engine last, so that it is started once', () => {
+    const asked = Object.keys(whatIsInTheHeadUnit.states);
+    const at = (state: string) => asked.indexOf(state);
+    expect(at('measureTones')).toBeLessThan(at('measureRearPair'));
+    expect(at('measureRearPair')).toBeLessThan(at('measureTopStep'));
+    expect(at('measureTopStep')).toBeLessThan(at('measureTonesRunning'));
+  });
+});
