@@ -167,12 +167,11 @@ export const ampOut = measurement<'ok' | 'low' | 'none'>({
     return labels.includes('weak') ? 'low' : 'ok';
   },
   healthy: (values, s) => {
-    const gain = expectedGainRatio(s);
-    const inV = values['inV'];
-    const full = `This amplifier reaches full power with about ${gain.toFixed(1)} times its input.`;
-    return inV === undefined
+    const full = `This amplifier reaches full power with about ${expectedGainRatio(s).toFixed(1)} times its input.`;
+    const healthy = outputBands(values, s).find(({ label }) => label === 'healthy');
+    return values['inV'] === undefined || !healthy
       ? full
-      : `${full} Healthy here is above ${formatQuantity(leastOutputV(values, s), 'V', 2)}.`;
+      : `${full} Healthy here is above ${formatQuantity(healthy.low, 'V', 2)}.`;
   },
   outcomes: { ok: 'healthy', low: 'too little', none: 'nothing comes out' },
   givenUnder: ['meter-digit', 'rear-drive', 'rear-amp-input'],

@@ -19,11 +19,17 @@ const verdicts = Object.values(noRearSound.states).flatMap((state) => ('verdict'
 const plain = <T>(model: { [K in keyof T]: fc.Arbitrary<T[K]> }) =>
   fc.record(model, { noNullPrototype: true }) as fc.Arbitrary<T>;
 
+/**
+ * A name of a reading. None with a quote or a backslash: JSON.parse of V8 14.6 takes a key that is one escaped sign for
+ * another one that it read before (`{"\\"": 1}` after `{"\\\\": 1}`). Names of readings have neither.
+ */
+const readingName = text(10).map((name) => name.replace(/["\\]/g, ''));
+
 /** Any answer, whether a step has it or not. */
 export const anyAnswer: fc.Arbitrary<Answer> = fc.oneof(
   fc.constant<Answer>({ cannot: true }),
   text(30).map((option) => ({ option })),
-  fc.dictionary(text(10), text(40), { maxKeys: 4, noNullPrototype: true }).map((readings) => ({ readings })),
+  fc.dictionary(readingName, text(40), { maxKeys: 4, noNullPrototype: true }).map((readings) => ({ readings })),
 );
 const anyStepId = fc.oneof(fc.constantFrom(...steps), text(20));
 const anyVerdictId = fc.oneof(fc.constantFrom(...verdicts), text(20));
