@@ -52,6 +52,10 @@ const fedFromFront = claim(
   (f) => onAmplifier.holds(f) && !fedFromRear(f),
 );
 const replaced = claim('the head unit was replaced', (f) => f.outcome('unit-kind') === 'replaced');
+const replacedOnSpeakerWires = claim(
+  'the replaced unit feeds the amplifier by speaker wires',
+  (f) => replaced.holds(f) && f.outcome('rear-amp-input') !== 'line',
+);
 const meterHere = claim('a meter is at hand', (f) => f.outcome('tools-at-hand') === 'meter');
 const ampIsOff = claim('the amplifier’s lamp is off', (f) => f.outcome('amp-light') === 'off');
 const ampProtects = claim('the amplifier shows its fault lamp', (f) => f.outcome('amp-light') === 'fault');
@@ -175,7 +179,7 @@ export const noRearSound = flow('no-rear-sound', 'No sound from the rear', {
     cannot: 'atTheUnit',
   }),
   // Rear channels that nothing is plugged into may be off, and that says nothing.
-  atTheUnit: decide({ when: fedFromFront, to: 'measureAmpIn' }, { to: 'measureRearPair' }),
+  atTheUnit: decide({ when: fedFromFront, to: 'askAmpInput' }, { to: 'measureRearPair' }),
   measureRearPair: ask(rearPair, {
     none: 'whyTheUnitIsSilent',
     uneven: 'faderWasOff',
@@ -183,17 +187,20 @@ export const noRearSound = flow('no-rear-sound', 'No sound from the rear', {
     ok: 'afterTheUnit',
     cannot: 'afterTheUnit',
   }),
-  afterTheUnit: decide({ when: onAmplifier, to: 'measureAmpIn' }, { to: 'askRating' }),
+  afterTheUnit: decide({ when: onAmplifier, to: 'askAmpInput' }, { to: 'askRating' }),
+
+  askAmpInput: ask(rearAmpInput, { speaker: 'measureAmpIn', line: 'measureAmpIn', cannot: 'measureAmpIn' }),
 
   measureAmpIn: ask(ampIn, {
-    ok: 'askAmpInput',
+    ok: [{ when: ampIsOff, to: 'ampHasNoPower' }, { to: 'measureAmpOut' }],
     low: 'whyNothingArrives',
     none: 'whyNothingArrives',
-    cannot: 'askAmpInput',
+    cannot: [{ when: ampIsOff, to: 'ampHasNoPower' }, { to: 'measureAmpOut' }],
   }),
+  // Only speaker wires carry half the supply: on a line-level lead no DC is healthy and says nothing.
   whyNothingArrives: decide(
     { when: fedFromFront, to: 'inputPlugIsOff' },
-    { when: replaced, to: 'measureHalfSupply' },
+    { when: replacedOnSpeakerWires, to: 'measureHalfSupply' },
     { to: 'inputPlugIsOff' },
   ),
   measureHalfSupply: ask(halfSupply, {
@@ -203,7 +210,6 @@ export const noRearSound = flow('no-rear-sound', 'No sound from the rear', {
     unclear: 'inputPlugIsOff',
     cannot: 'inputPlugIsOff',
   }),
-  askAmpInput: ask(rearAmpInput, { speaker: 'measureAmpOut', line: 'measureAmpOut', cannot: 'measureAmpOut' }),
   measureAmpOut: ask(ampOut, {
     none: [{ when: ampIsAlive, to: 'ampChannelIsDead' }, { to: 'ampHasNoPower' }],
     low: 'gainIsTooLow',

@@ -389,7 +389,6 @@ const JOURNEYS: readonly Journey[] = [
       ...METER,
       ...UNIT_SENDS,
       ...SIGNAL_ARRIVES,
-      ...ampOut('0.05', '0.05'),
     },
     ends: 'amp-off',
     sure: 'short list',

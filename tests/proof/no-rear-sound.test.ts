@@ -54,7 +54,8 @@ const ENDS_ELSEWHERE: Readonly<Record<string, readonly string[]>> = {
   // Two classes that no step of this flow can tell apart without history: each verdict names the other.
   'rear-channels-disabled': ['profile-reverted'],
   'profile-reverted': ['rear-channels-disabled'],
-  'replaced-unit-adapter-gap': ['replaced-unit-setting'],
+  // With a line-level lead no DC is healthy, so the plug is looked at first, and its verdict names the adapter.
+  'replaced-unit-adapter-gap': ['replaced-unit-setting', 'amp-input-plug-off'],
   'rear-plug-off': ['lid-contacts-dirty'],
   'lid-contacts-dirty': ['rear-plug-off', 'lid-lead-broken'],
   'lid-lead-broken': ['lid-contacts-dirty'],

@@ -87,6 +87,14 @@ export const ampInputPlugOff: Verdict = {
       notBuy: ['A reflash or an amplifier: the signal is there and the amplifier was not asked yet.'],
       cautions: ['key-off', 'bridge'],
       proof: 'Same 400 Hz tone: both rear inputs read 0.85 to 1.15 of the pair that feeds them, at the head unit.',
+      ...(f.outcome('unit-kind') === 'replaced' && {
+        mayAlsoBe: [
+          {
+            what: 'The adapter of the replaced head unit has no rear pairs',
+            split: 'Look at both sides of the adapter’s plug: are the four rear pins fitted?',
+          },
+        ],
+      }),
     };
   },
 };
