@@ -115,9 +115,9 @@ const networkOf = (kinds: readonly string[]) =>
       .map((all) => all.map(([kind, one], i) => (KINDS[kind] as Make)(`e${i}`, one))),
   );
 
-/** 0.1 % of the reading, and a microvolt below which neither program says anything. */
+/** 0.1 % of the reading. What is left of volts that cancel is rounding, by the largest volts in the network. */
 const RELATIVE = 1e-3;
-const LEAST_V = 1e-6;
+const ROUNDING_RATIO = 1e-9;
 
 async function expectAgreement(parts: readonly Both[], frequencyHz: number): Promise<number> {
   const ours = solved(
@@ -128,13 +128,15 @@ async function expectAgreement(parts: readonly Both[], frequencyHz: number): Pro
     parts.flatMap(({ lines }) => lines),
     frequencyHz,
   );
+  const all = Array.from({ length: NODES - 1 }, (_, i) => i + 1);
+  const roundingV = ROUNDING_RATIO * (1 + Math.max(...all.map((node) => magnitude(theirs(text(node))))));
   let worst = 0;
-  for (let node = 1; node < NODES; node++) {
+  for (const node of all) {
     const [a, b] = [ours.voltageV(named(node)), theirs(text(node))];
     const off = magnitude(subtract(a, b));
-    const allowed = RELATIVE * magnitude(b) + LEAST_V;
+    const allowed = RELATIVE * magnitude(b) + roundingV;
     expect(off, `${named(node)}: ${JSON.stringify(a)} against ${JSON.stringify(b)}`).toBeLessThanOrEqual(allowed);
-    if (magnitude(b) > 1e-3) worst = Math.max(worst, off / magnitude(b));
+    if (RELATIVE * magnitude(b) > roundingV) worst = Math.max(worst, off / magnitude(b));
   }
   return worst;
 }
