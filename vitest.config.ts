@@ -13,7 +13,10 @@ export default defineConfig({
           environment: 'node',
         },
       },
-      { extends: true, test: { name: 'proof', include: ['tests/proof/**/*.test.ts'], environment: 'node' } },
+      {
+        extends: true,
+        test: { name: 'proof', include: ['tests/proof/**/*.test.ts'], environment: 'node', testTimeout: 60_000 },
+      },
       {
         extends: true,
         test: {

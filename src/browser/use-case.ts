@@ -1,6 +1,6 @@
 import { useEffect, useMemo, useState } from 'preact/hooks';
 import type { Flow } from '../../machines/kit.ts';
-import { back, canGoBack, onBike } from '../case/change.ts';
+import { back, bikeOf, canGoBack, onBike } from '../case/change.ts';
 import type { Case } from '../case/events.ts';
 import { fromText, toText } from '../case/link.ts';
 import { replay } from '../case/replay.ts';
@@ -75,8 +75,8 @@ export function useCase(flow: Flow) {
     keptAside,
     move,
     /** Whether the bike saved here says something that this case does not know, or knows otherwise. */
-    bikeChanged: ready && saysOtherwise(myBike, standing.rig),
-    takeMyBike: () => move(onBike(it, { ...standing.rig, ...myBike })),
+    bikeChanged: ready && saysOtherwise(myBike, bikeOf(it)),
+    takeMyBike: () => move(onBike(it, { ...bikeOf(it), ...myBike })),
     goBack: canGoBack(it) ? () => move(back(it)) : undefined,
     startAgain: () => move(begin(flow).case),
     reopenAside: () => {

@@ -20,14 +20,17 @@ export const back = (it: Case): Case => ({ ...it, events: it.events.slice(0, -1)
 export const canGoBack = ({ events }: Case): boolean =>
   events.length > 1 || (events.length === 1 && events[0]?.type !== 'rig');
 
+/** The bike that a case stands on: that of its last `rig` event. */
+export const bikeOf = ({ events }: Case): Rig => events.findLast((event) => event.type === 'rig')?.rig ?? {};
+
 /**
  * The case handed over to another flow: the bike and every fact that still holds, as a fresh list. Repairs done before
- * have already taken their stale facts away.
+ * have already taken their stale facts away. What was learnt of the bike stays an answer, so that it can be changed.
  */
-export const handedOver = (standing: Standing, flow: string): Case => ({
+export const handedOver = (it: Case, standing: Standing, flow: string): Case => ({
   flow,
   events: [
-    { type: 'rig', rig: standing.rig },
+    { type: 'rig', rig: bikeOf(it) },
     ...Object.entries(standing.facts).map(([step, answer]) => ({ type: 'answer' as const, step, answer })),
     ...standing.notes.map((text) => ({ type: 'note' as const, text })),
     { type: 'handOver', flow },

@@ -1,26 +1,27 @@
 import { formatQuantity, formatRange } from '../compute/quantity.ts';
-import { AMP_FIELDS, BIKE_FIELDS, type Field } from '../rig/fields.ts';
+import { AMP_FIELDS, BIKE_FIELDS, type Field, type NumberField } from '../rig/fields.ts';
 import type { KnownAmp, Rig } from '../rig/rig.ts';
 import type { Findings } from '../steps/outcome.ts';
 import type { Verdict } from './verdict.ts';
 
 type Fields = Readonly<Record<string, Field>>;
 
-const inWords = (field: Field, where: string): string => {
-  if (field.kind === 'choice')
-    return `${field.label}${where}: ${field.options[field.typical]?.toLowerCase() ?? field.typical}`;
+const inWords = (field: NumberField, where: string): string => {
   const [low, high] = field.usual.map((value) => value / field.siPerTyped) as [number, number];
   const typical = formatQuantity(field.typical / field.siPerTyped, field.unit, 3);
   return `${field.label}${where}: ${typical} (usual ${formatRange(low, high, field.unit)})`;
 };
 
-/** A stand-in that notes every field that is looked at and not known. */
+/**
+ * A stand-in that notes every number that is looked at and not known. A choice that nobody knows is not noted: verdicts
+ * look at choices to find out whether they are known, and then say so in words.
+ */
 const watched = <T extends object>(known: T, fields: Fields, where: string, noted: Map<string, string>): T =>
   new Proxy(known, {
     get(target, key, receiver) {
       const value: unknown = Reflect.get(target, key, receiver);
       const field = typeof key === 'string' && Object.hasOwn(fields, key) ? fields[key] : undefined;
-      if (value === undefined && field) noted.set(`${where}${String(key)}`, inWords(field, where));
+      if (value === undefined && field?.kind === 'number') noted.set(`${where}${String(key)}`, inWords(field, where));
       return value;
     },
   });

@@ -1,5 +1,6 @@
 import { powerRatio, voltageRatio } from '../compute/decibel.ts';
 import { boostPowerRatio } from '../compute/headroom.ts';
+import { combinedRatedOhm } from '../compute/impedance.ts';
 import { BRIDGE_LOSS_LOADED_V, cleanOutputV, powerW } from '../compute/level.ts';
 import { formatQuantity } from '../compute/quantity.ts';
 import { estimate, type Rig } from '../rig/rig.ts';
@@ -13,10 +14,17 @@ export interface Level {
 
 const into = (levelV: number, loadOhm: number): Level => ({ levelV, powerW: powerW({ levelV, loadOhm }) });
 
+/** The rated ohms on one rear channel. Several speakers whose wiring nobody said are side by side, the usual way. */
+function rearLoadOhm(rig: Rig): number {
+  const count = Math.round(estimate(rig, 'rearPerChannel').value);
+  const wiring = count === 1 ? 'single' : rig.rearWiring === 'series' ? 'series' : 'parallel';
+  return combinedRatedOhm({ ratedOhm: estimate(rig, 'rearRatedOhm').value, count, wiring });
+}
+
 /** The loudest clean output of one channel with the engine running. */
 export function fullLevel(rig: Rig, pair: 'front' | 'rear'): Level {
   const supplyV = estimate(rig, 'supplyRunningV').value;
-  const loadOhm = estimate(rig, pair === 'front' ? 'frontRatedOhm' : 'rearRatedOhm').value;
+  const loadOhm = pair === 'front' ? estimate(rig, 'frontRatedOhm').value : rearLoadOhm(rig);
   return into(cleanOutputV({ supplyV, lossV: BRIDGE_LOSS_LOADED_V }), loadOhm);
 }
 

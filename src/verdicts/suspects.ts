@@ -57,6 +57,10 @@ export function rank(suspects: readonly Suspect[], findings: Findings): readonly
 export const stillPossible = (ranked: readonly Ranked[]): readonly Ranked[] =>
   ranked.filter(({ against }) => against.length === 0);
 
+/** One row per verdict: the likelier of two ways to the same fault stands for both. */
+export const oneEach = (ranked: readonly Ranked[]): readonly Ranked[] =>
+  ranked.filter(({ suspect }, i) => ranked.findIndex((other) => other.suspect.verdict === suspect.verdict) === i);
+
 /** A share in the words people use for odds. */
 export function shareInWords(shareRatio: number): string {
   const tenths = Math.round(shareRatio * 10);

@@ -46,40 +46,48 @@ describe('a change of a case', () => {
 });
 
 describe('a case handed over to another flow', () => {
-  const standing = replay(noRearSound, noted(ridden, 'ask for the invoice'));
+  const noteTaken = noted(ridden, 'ask for the invoice');
+  const standing = replay(noRearSound, noteTaken);
 
-  it('begins with the bike as it is known by then, and ends with the hand-over', () => {
-    const { flow, events } = handedOver(standing, 'is-a-reflash-needed');
+  it('begins with the bike that it stands on, keeps what was learnt as answers, and ends with the hand-over', () => {
+    const { flow, events } = handedOver(noteTaken, standing, 'is-a-reflash-needed');
     expect(flow).toBe('is-a-reflash-needed');
     expect(events[0]).toEqual({
       type: 'rig',
-      rig: { batteryAh: 20, unitKind: 'factory', rearFedBy: 'unit', deliveredWith: 'two' },
+      rig: { batteryAh: 20 },
     });
+    expect(events).toContainEqual({ type: 'answer', step: 'unit-kind', answer: { option: 'factory' } });
     expect(events.at(-1)).toEqual({ type: 'handOver', flow: 'is-a-reflash-needed' });
     expect(events.at(-2)).toEqual({ type: 'note', text: 'ask for the invoice' });
   });
   it('brings readings that the other flow would take again', () => {
-    const { case: it_ } = adopt(whatIsInTheHeadUnit, handedOver(standing, whatIsInTheHeadUnit.id));
+    const { case: it_ } = adopt(whatIsInTheHeadUnit, handedOver(noteTaken, standing, whatIsInTheHeadUnit.id));
     const there = replay(whatIsInTheHeadUnit, it_);
     expect('step' in there.open && there.open.step.id).toBe('tones-off');
     const after = replay(whatIsInTheHeadUnit, give(it_, { 'tones-off': null }));
     expect(after.findings.outcome('rear-pair')).toBe('none');
     expect('step' in after.open && after.open.step.id).toBe('top-step');
   });
-  it('lets the plan skip which head unit it is and what drives the rear', () => {
-    const { case: it_ } = adopt(isAReflashNeeded, handedOver(standing, isAReflashNeeded.id));
+  it('lets the plan skip which head unit it is', () => {
+    const { case: it_ } = adopt(isAReflashNeeded, handedOver(noteTaken, standing, isAReflashNeeded.id));
     const there = replay(isAReflashNeeded, give(it_, { 'planned-change': 'front-only', 'wish-mirroring': 'no' }));
     expect('step' in there.open && there.open.step.id).toBe('amp-count');
     expect(there.notes).toEqual(['ask for the invoice']);
   });
   it('leaves behind what a repair made stale', () => {
-    const after = replay(noRearSound, repaired(ridden, 'rear-channels-disabled'));
-    const steps = handedOver(after, isAReflashNeeded.id).events.flatMap((e) => (e.type === 'answer' ? [e.step] : []));
+    const mended = repaired(ridden, 'rear-channels-disabled');
+    const after = replay(noRearSound, mended);
+    const steps = handedOver(mended, after, isAReflashNeeded.id).events.flatMap((e) =>
+      e.type === 'answer' ? [e.step] : [],
+    );
     expect(steps).toEqual(['unit-kind', 'rear-drive', 'rear-history', 'last-change']);
   });
   it('brings only what was answered on the way that leads here', () => {
-    const other = replay(noRearSound, revised(ridden, 'fader-centre', { option: 'cured' }));
-    const steps = handedOver(other, isAReflashNeeded.id).events.flatMap((e) => (e.type === 'answer' ? [e.step] : []));
+    const changed = revised(ridden, 'fader-centre', { option: 'cured' });
+    const other = replay(noRearSound, changed);
+    const steps = handedOver(changed, other, isAReflashNeeded.id).events.flatMap((e) =>
+      e.type === 'answer' ? [e.step] : [],
+    );
     expect(steps).toEqual(['unit-kind', 'rear-drive', 'rear-history', 'last-change', 'fader-centre']);
   });
 });

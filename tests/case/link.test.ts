@@ -53,7 +53,7 @@ describe('a link', () => {
     );
   });
   it('brings back a case that was handed over to another flow', async () => {
-    const handed = handedOver(replay(noRearSound, ridden), isAReflashNeeded.id);
+    const handed = handedOver(ridden, replay(noRearSound, ridden), isAReflashNeeded.id);
     expect(await open(await toLink(handed))).toEqual(handed);
   });
   it('holds only what may stand behind the # of an address', async () => {

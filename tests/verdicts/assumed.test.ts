@@ -26,6 +26,7 @@ describe('what a remedy assumed', () => {
     expect(assumedFor(rearChannelsDisabled, on({}))).toEqual([
       'Supply, engine running: 14.2 V (usual 13.5 to 14.6 V)',
       'Front speakers, rated: 4 Ω (usual 2 to 4 Ω)',
+      'Rear speakers on one channel: 1 speaker (usual 1 to 2 speakers)',
       'Rear speakers, rated: 4 Ω (usual 2 to 4 Ω)',
       'An amplified profile is lower by: 7 dB (usual 6 to 8 dB)',
     ]);

@@ -66,7 +66,7 @@ export function FlowPage({ flow, root, suspects, rankAt, repairs, goesOnIn, pict
     else if (option !== undefined) answer({ option });
   });
   const goOnIn = (id: FlowId) => {
-    handOver(standing, id);
+    handOver(it, standing, id);
     location.href = root + FLOWS[id].path;
   };
   const before = changing

@@ -2,7 +2,7 @@ import type { Flow } from '../../../machines/kit.ts';
 import { ahead } from '../../case/ahead.ts';
 import type { Standing } from '../../case/replay.ts';
 import { TOOL_NAMES } from '../../steps/step.ts';
-import { rank, type Suspect, shareInWords, stillPossible } from '../../verdicts/suspects.ts';
+import { oneEach, rank, type Suspect, shareInWords, stillPossible } from '../../verdicts/suspects.ts';
 import { minutesInWords } from './minutes.ts';
 
 interface Props {
@@ -10,10 +10,6 @@ interface Props {
   readonly standing: Standing;
   readonly suspects: readonly Suspect[];
 }
-
-/** One row per verdict: the likelier of two ways to the same fault stands for both. */
-const oneEach = <T extends { readonly suspect: Suspect }>(ranked: readonly T[]): readonly T[] =>
-  ranked.filter(({ suspect }, i) => ranked.findIndex((other) => other.suspect.verdict === suspect.verdict) === i);
 
 /** The ranked answer so far, and what a proof of the likeliest would take. */
 export function RankedSoFar({ flow, standing, suspects }: Props) {

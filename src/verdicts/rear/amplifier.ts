@@ -6,7 +6,7 @@ import { ampDriving, ampEstimate, estimate } from '../../rig/rig.ts';
 import { expectedGainRatio } from '../../steps/amp-volts.ts';
 import type { Findings } from '../../steps/outcome.ts';
 import type { RemedyNumber, Verdict } from '../verdict.ts';
-import { AMP_REPAIRER, DEALER_OR_SPECIALIST, FITTER, YOURSELF, YOURSELF_OR_FITTER } from '../who.ts';
+import { AMP_REPAIRER, YOURSELF, YOURSELF_OR_FITTER } from '../who.ts';
 
 /** Faults at the amplifier that drives the rear: its inputs, its knobs, its supply, itself. */
 
@@ -232,7 +232,7 @@ export const senseStarved: Verdict = {
       ],
       tools: 'Crimp tool, or a dealer’s or specialist’s tool',
       minutes: 60,
-      who: `The wire: ${FITTER.toLowerCase()} The profile: ${DEALER_OR_SPECIALIST.toLowerCase()}`,
+      who: 'The wire: a fitter, or you if you crimp and solder well. The profile: a dealer or a specialist, with their tool.',
       notBuy: ['A new amplifier: this one works.', 'Another reflash “for amplifiers”: that is what put it to sleep.'],
       cautions: ['back-to-full', 'minus-first', 'fuse'],
       proof: 'It wakes within 3 seconds at ordinary listening level and stays awake for 10 minutes.',

@@ -46,12 +46,19 @@ function enableRear(
     tools: 'A dealer’s or a specialist’s tool',
     minutes: 30,
     who: DEALER_OR_SPECIALIST,
-    notBuy: amp
-      ? ['A new amplifier or new speakers: nothing reaches them yet.']
-      : [
-          'An amplified profile: without an amplifier it only makes the bike quieter.',
-          'An amplifier just to get the rear to play: the head unit drives it.',
-        ],
+    notBuy: [
+      ...(silent(f)
+        ? []
+        : [
+            'A visit before the reading that proves it: 400 Hz across the rear pair, next to the front pair. Ten minutes with a meter.',
+          ]),
+      ...(amp
+        ? ['A new amplifier or new speakers: nothing reaches them yet.']
+        : [
+            'An amplified profile: without an amplifier it only makes the bike quieter.',
+            'An amplifier just to get the rear to play: the head unit drives it.',
+          ]),
+    ],
     ...(amp
       ? {}
       : {

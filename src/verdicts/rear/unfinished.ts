@@ -1,4 +1,4 @@
-import { rank, shareInWords, stillPossible } from '../suspects.ts';
+import { oneEach, rank, shareInWords, stillPossible } from '../suspects.ts';
 import type { Verdict } from '../verdict.ts';
 import { YOURSELF, YOURSELF_OR_FITTER } from '../who.ts';
 import { REAR_SUSPECTS } from './suspects.ts';
@@ -27,7 +27,7 @@ export const shortList: Verdict = {
   ],
   mends: ['settings', 'profile', 'unit', 'unit-leads', 'amp-supply', 'amp', 'run', 'speaker'],
   remedy: (f) => {
-    const possible = stillPossible(rank(REAR_SUSPECTS, f));
+    const possible = oneEach(stillPossible(rank(REAR_SUSPECTS, f)));
     const listed = possible.slice(0, MOST_IN_A_LIST);
     const [first] = listed;
     return {
