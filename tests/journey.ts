@@ -3,7 +3,7 @@ import { answered } from '../src/case/change.ts';
 import type { Case } from '../src/case/events.ts';
 import { replay, type Standing } from '../src/case/replay.ts';
 import type { Rig } from '../src/rig/rig.ts';
-import { outcomeOf } from '../src/steps/outcome.ts';
+import { offered, outcomeOf } from '../src/steps/outcome.ts';
 import type { Answer, ReadingStep, Situation, Step } from '../src/steps/step.ts';
 
 /** An answer written short: an option, `null` for "I can't", or readings as typed. */
@@ -59,7 +59,7 @@ export function answersByOutcome(step: Step, situation: Situation): ReadonlyMap<
 function tryAnswers(step: Step, situation: Situation): ReadonlyMap<string, Answer> {
   const found = new Map<string, Answer>([['cannot', { cannot: true }]]);
   if (step.kind !== 'reading') {
-    for (const option of Object.keys(step.options)) found.set(option, { option });
+    for (const [option] of offered(step, situation)) found.set(option, { option });
     return found;
   }
   for (const readings of readingSets(step)) {

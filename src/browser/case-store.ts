@@ -2,18 +2,37 @@ import type { Flow } from '../../machines/kit.ts';
 import { adopt } from '../case/adopt.ts';
 import { handedOver } from '../case/change.ts';
 import type { Case } from '../case/events.ts';
-import { FLOWS, type FlowId } from '../case/flows.ts';
+import { FLOWS, type FlowId, isFlowId } from '../case/flows.ts';
 import { fromLink, fromText, toText } from '../case/link.ts';
 import type { Standing } from '../case/replay.ts';
 import type { Rig } from '../rig/rig.ts';
 import { validateRig } from '../rig/validate.ts';
-import { readStored, removeStored, whyNotSaved, writeStored } from './storage.ts';
+import { readStored, whyNotSaved, writeStored } from './storage.ts';
 
 /** Cases on this device: one open case per flow, and the one that a link pushed aside. */
 export const CASE_KEY = 'sidestand.case.';
 export const BIKE_KEY = 'sidestand.bike';
 const keyOf = (flow: string) => CASE_KEY + flow;
 const asideKeyOf = (flow: string) => `sidestand.aside.${flow}`;
+
+/** The cases that were pushed aside in a flow, the latest last. The oldest goes when there are too many. */
+const MOST_ASIDE = 5;
+const asTexts = (value: unknown): readonly string[] | undefined =>
+  Array.isArray(value) && value.every((text) => typeof text === 'string') ? value : undefined;
+const asideOf = (flow: string): readonly string[] => {
+  const read = readStored(asideKeyOf(flow), asTexts);
+  return read.ok ? (read.value ?? []) : [];
+};
+function pushAside(it: Case): void {
+  const text = toText(it);
+  const others = asideOf(it.flow).filter((other) => other !== text);
+  writeStored(asideKeyOf(it.flow), [...others, text].slice(-MOST_ASIDE));
+}
+/** Behind all the others, so that asking for earlier cases goes round through all of them. */
+function putAtTheEnd(it: Case): void {
+  writeStored(asideKeyOf(it.flow), [toText(it), ...asideOf(it.flow)].slice(0, MOST_ASIDE));
+}
+const keepsAside = (flow: Flow): boolean => asideOf(flow.id).length > 0;
 
 const asText = (value: unknown): string | undefined =>
   typeof value === 'string' && fromText(value).ok ? value : undefined;
@@ -26,6 +45,8 @@ export interface Loaded {
   readonly notices: readonly string[];
   /** Whether a case that was here before is kept aside. */
   readonly keptAside: boolean;
+  /** The flow that the link belongs to, when it is another one: its page opens it. */
+  readonly elsewhere?: FlowId;
 }
 
 /** "My bike" as this device knows it. */
@@ -72,22 +93,18 @@ export async function load(flow: Flow, fragment: string): Promise<Loaded> {
     const opened = await fromLink(fragment);
     if (!opened.ok) notices.push(opened.message);
     else {
+      const { flow: made } = opened.case;
+      if (made !== flow.id && isFlowId(made))
+        return { case: kept ?? fresh(flow, notices), notices, keptAside: false, elsewhere: made };
       const { case: usable, refused } = adopt(flow, opened.case);
-      if (opened.case.flow !== flow.id)
-        notices.push(`This link was made for another flow (“${opened.case.flow}”). What fits here was taken over.`);
+      if (made !== flow.id)
+        notices.push('This link was made for a flow that this version does not have. What fits here was taken over.');
       notices.push(...opened.refused, ...refused);
-      const aside = kept !== undefined && holdsAnswers(kept) && toText(kept) !== toText(usable);
-      if (aside) writeStored(asideKeyOf(flow.id), toText(kept));
-      return { case: usable, notices, keptAside: aside };
+      if (kept !== undefined && holdsAnswers(kept) && toText(kept) !== toText(usable)) pushAside(kept);
+      return { case: usable, notices, keptAside: keepsAside(flow) };
     }
   }
-  const handedHere = kept?.events.at(-1)?.type === 'handOver';
-  const aside = handedHere && readStored(asideKeyOf(flow.id), asText);
-  return {
-    case: kept ?? fresh(flow, notices),
-    notices,
-    keptAside: aside !== false && aside.ok && aside.value !== undefined,
-  };
+  return { case: kept ?? fresh(flow, notices), notices, keptAside: keepsAside(flow) };
 }
 
 /** Keeps the case. Gives the sentence to show when the browser does not let it. */
@@ -97,30 +114,34 @@ export const save = (it: Case): string | undefined => whyNotSaved(writeStored(ke
 export function handOver(it: Case, standing: Standing, flow: FlowId): void {
   const there = readStored(keyOf(flow), asText);
   const open = there.ok && there.value !== undefined ? fromText(there.value) : undefined;
-  if (open?.ok && holdsAnswers(open.case)) writeStored(asideKeyOf(flow), toText(open.case));
+  if (open?.ok && holdsAnswers(open.case)) pushAside(open.case);
   writeStored(keyOf(flow), toText(handedOver(it, standing, flow)));
 }
 
-/** The case that a link pushed aside, taken back out. */
-export function takeBackAside(flow: Flow): Case | undefined {
-  const read = readStored(asideKeyOf(flow.id), asText);
-  const opened = read.ok && read.value !== undefined ? fromText(read.value) : undefined;
-  if (!opened?.ok) return undefined;
-  removeStored(asideKeyOf(flow.id));
-  return adopt(flow, opened.case).case;
+/** The case that was pushed aside last, taken back out. The one that is open now takes its place. */
+export function takeBackAside(flow: Flow, now: Case): Loaded | undefined {
+  const others = asideOf(flow.id);
+  const opened = fromText(others.at(-1) ?? '');
+  writeStored(asideKeyOf(flow.id), others.slice(0, -1));
+  if (!opened.ok) return undefined;
+  if (holdsAnswers(now)) putAtTheEnd(now);
+  const { case: usable, refused } = adopt(flow, opened.case);
+  return { case: usable, notices: [...opened.refused, ...refused], keptAside: keepsAside(flow) };
 }
 
 /** The cases on this device that hold answers. */
 export const openCases = (): readonly { readonly flow: FlowId; readonly answers: number }[] =>
   (Object.keys(FLOWS) as FlowId[]).flatMap((flow) => {
-    const read = readStored(keyOf(flow), asText);
-    const opened = read.ok && read.value !== undefined ? fromText(read.value) : undefined;
+    // A damaged one is left for its flow's page, which says so.
+    const read = readStored(keyOf(flow), (value) => asText(value) ?? '');
+    const opened = read.ok && read.value ? fromText(read.value) : undefined;
     const answers = opened?.ok ? opened.case.events.filter(({ type }) => type === 'answer').length : 0;
     return answers > 0 ? [{ flow, answers }] : [];
   });
 
-/** A new case on the bike that is saved now. */
-export function begin(flow: Flow): Loaded {
+/** A new case on the bike that is saved now. The one that was open is kept aside. */
+export function begin(flow: Flow, now: Case): Loaded {
   const notices: string[] = [];
-  return { case: fresh(flow, notices), notices, keptAside: false };
+  if (holdsAnswers(now)) pushAside(now);
+  return { case: fresh(flow, notices), notices, keptAside: keepsAside(flow) };
 }

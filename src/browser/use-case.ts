@@ -2,6 +2,7 @@ import { useEffect, useMemo, useState } from 'preact/hooks';
 import type { Flow } from '../../machines/kit.ts';
 import { back, bikeOf, canGoBack, onBike } from '../case/change.ts';
 import type { Case } from '../case/events.ts';
+import { FLOWS, type FlowId } from '../case/flows.ts';
 import { fromText, toText } from '../case/link.ts';
 import { replay } from '../case/replay.ts';
 import type { Rig } from '../rig/rig.ts';
@@ -32,6 +33,11 @@ export function useCase(flow: Flow) {
   const [myBike, setMyBike] = useState<Rig>({});
 
   const show = (loaded: Loaded) => {
+    if (loaded.elsewhere) {
+      const [here, there] = [FLOWS[flow.id as FlowId].path, FLOWS[loaded.elsewhere].path];
+      location.replace(location.pathname.replace(here, there) + location.hash);
+      return;
+    }
     const unsaved = save(loaded.case);
     history.replaceState({ case: toText(loaded.case) }, '', bareAddress());
     setCase(loaded.case);
@@ -67,6 +73,11 @@ export function useCase(flow: Flow) {
     setCase(next);
     setNotices(unsaved ? [unsaved] : []);
   };
+  const change = (loaded: Loaded) => {
+    move(loaded.case);
+    setNotices(loaded.notices);
+    setKeptAside(loaded.keptAside);
+  };
   return {
     case: it,
     ready,
@@ -78,11 +89,10 @@ export function useCase(flow: Flow) {
     bikeChanged: ready && saysOtherwise(myBike, bikeOf(it)),
     takeMyBike: () => move(onBike(it, { ...bikeOf(it), ...myBike })),
     goBack: canGoBack(it) ? () => move(back(it)) : undefined,
-    startAgain: () => move(begin(flow).case),
+    startAgain: () => change(begin(flow, it)),
     reopenAside: () => {
-      const aside = takeBackAside(flow);
-      if (aside) move(aside);
-      setKeptAside(false);
+      const aside = takeBackAside(flow, it);
+      if (aside) change(aside);
     },
   };
 }

@@ -15,10 +15,12 @@ export const noted = (it: Case, text: string): Case => add(it, { type: 'note', t
 
 export const onBike = (it: Case, rig: Rig): Case => add(it, { type: 'rig', rig });
 
-/** Back drops the last event. The bike that the case began with stays. */
-export const back = (it: Case): Case => ({ ...it, events: it.events.slice(0, -1) });
-export const canGoBack = ({ events }: Case): boolean =>
-  events.length > 1 || (events.length === 1 && events[0]?.type !== 'rig');
+/** Back drops the last event that is not a note. The bike that the case began with stays, and so does what was noted. */
+export const back = (it: Case): Case => {
+  const last = it.events.findLastIndex((event, i) => event.type !== 'note' && (i > 0 || event.type !== 'rig'));
+  return last < 0 ? it : { ...it, events: it.events.toSpliced(last, 1) };
+};
+export const canGoBack = (it: Case): boolean => back(it) !== it;
 
 /** The bike that a case stands on: that of its last `rig` event. */
 export const bikeOf = ({ events }: Case): Rig => events.findLast((event) => event.type === 'rig')?.rig ?? {};

@@ -22,6 +22,18 @@ const inputBands = (sentV: number, situation: Situation): readonly Band[] => {
   ];
 };
 
+/** More than was sent cannot arrive: the volume was touched, or a pair was mixed up. */
+function moreThanSent(values: Values) {
+  const most = ARRIVES_HIGH_RATIO * (values['sentV'] ?? Infinity);
+  const reading = ['leftV', 'rightV'].find((name) => (values[name] ?? 0) > most);
+  return reading === undefined
+    ? null
+    : {
+        reading,
+        message: 'More than was sent cannot arrive. Leave the volume alone, and take all three readings again.',
+      };
+}
+
 /** What reaches the rear inputs of the amplifier, against what leaves the head unit at the same volume step. */
 export const ampIn = measurement<'ok' | 'low' | 'none'>({
   id: 'amp-in',
@@ -46,7 +58,7 @@ export const ampIn = measurement<'ok' | 'low' | 'none'>({
     leftV: acReading('Rear left input'),
     rightV: acReading('Rear right input'),
   },
-  unusable: (values, s) => tooLittle('sentV', values['sentV'], s),
+  unusable: (values, s) => tooLittle('sentV', values['sentV'], s) ?? moreThanSent(values),
   bands: (reading, values, s) =>
     reading === 'sentV' || values['sentV'] === undefined || tooLittle('sentV', values['sentV'], s)
       ? null

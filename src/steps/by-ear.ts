@@ -1,3 +1,4 @@
+import { ampDriving } from '../rig/rig.ts';
 import { choice, EVERY_PART } from './step.ts';
 
 /** What ears and eyes can tell, without a tool. */
@@ -202,6 +203,7 @@ export const wiggle = choice<'amp-input' | 'rear-run' | 'amp-supply' | 'no-effec
     'rear-run': 'A rear speaker plug, lead or lid',
     'amp-supply': 'A power lead, fuse holder or remote wire',
   },
+  leftOut: (s) => (s.rig.rearFedBy === 'unit' && !ampDriving(s.rig, 'rear') ? ['amp-input', 'amp-supply'] : []),
   outcomes: {
     'no-effect': 'nothing reacts',
     'amp-input': 'signal plug reacts',

@@ -130,7 +130,7 @@ export const coilOhms = measurement<'ok' | 'open' | 'low' | 'unclear'>({
   how: [
     'Key off. Take the grille off and pull one wire off the speaker.',
     'One probe on each tab. Mind the cone.',
-    'Take off what your probes read when held together.',
+    'Type what the meter shows. Your leads are taken off here.',
   ],
   why: 'The run is open. This tells whether the coil is, or the wire before it.',
   tool: 'meter',

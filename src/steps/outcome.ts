@@ -21,10 +21,18 @@ export const missingReadings = (step: ReadingStep, values: Values): readonly str
     reading.optional || values[name] !== undefined ? [] : [name],
   );
 
+/** The options that a step offers on this bike. */
+export function offered(step: Step, situation: Situation): readonly (readonly [option: string, label: string])[] {
+  if (step.kind === 'reading') return [];
+  const leftOut = step.kind === 'choice' ? (step.leftOut?.(situation) ?? []) : [];
+  return Object.entries(step.options).filter(([option]) => !leftOut.includes(option));
+}
+
 /** Whether an answer can be used with a step at all: an option it has, or readings that are whole and possible. */
 export function usable(step: Step, answer: Answer, situation: Situation): boolean {
   if ('cannot' in answer) return true;
-  if (step.kind !== 'reading') return 'option' in answer && Object.hasOwn(step.options, answer.option);
+  if (step.kind !== 'reading')
+    return 'option' in answer && offered(step, situation).some(([option]) => option === answer.option);
   const values = valuesIn(answer, step);
   if (missingReadings(step, values).length > 0) return false;
   const possible = Object.entries(values).every(([name, value]) => isPossible(step, name, value));

@@ -72,6 +72,8 @@ interface Wording<O extends string> {
 export interface ChoiceStep<O extends string = string> extends Wording<O> {
   readonly kind: 'choice';
   readonly options: Readonly<Record<O, string>>;
+  /** Options that make no sense on this bike. */
+  leftOut?(situation: Situation): readonly O[];
 }
 
 /** A question about what is fitted. It is skipped when "my bike" already says. */

@@ -132,13 +132,17 @@ describe('going back', () => {
       (it) => revised(it, 'rear-history', { option: 'never' }),
       (it) => repaired(it, 'profile-reverted'),
       (it) => cured(it, 'profile-reverted'),
-      (it) => noted(it, 'warm amplifier'),
       (it) => onBike(it, {}),
     ];
     for (const way of ways) {
       expect(way(ended)).not.toEqual(ended);
       expect(back(way(ended))).toEqual(ended);
     }
+  });
+  it('keeps what was noted, and goes back over the answer before it', () => {
+    const [first, ...rest] = ended.events;
+    const noteTaken = noted(ended, 'warm amplifier');
+    expect(back(noteTaken).events).toEqual([first, ...rest.slice(0, -1), { type: 'note', text: 'warm amplifier' }]);
   });
   it('goes answer by answer through a whole ride, down to the bike it began with', () => {
     const opens: string[] = [];

@@ -74,9 +74,16 @@ const JOURNEYS: readonly Journey[] = [
   {
     it: 'blames the fader when every corner plays once it is moved there',
     rig: ON_AMP,
-    answers: { ...past('stopped', 'nothing'), ...SILENT, 'four-corners': 'all' },
+    answers: { ...past('stopped', 'nothing'), ...SILENT, 'fader-centre': null, 'four-corners': 'all' },
     ends: 'fader-or-balance-off',
     sure: 'proved',
+  },
+  {
+    it: 'only suspects the fader when every corner plays although the middle brought nothing',
+    rig: ON_AMP,
+    answers: { ...past('stopped', 'nothing'), ...SILENT, 'four-corners': 'all' },
+    ends: 'fader-or-balance-off',
+    sure: 'likely',
   },
   {
     it: 'suspects the fader when the rear pairs carry a quarter of the front, and names the weak channel it may be',

@@ -10,7 +10,7 @@ import { replay } from '../../src/case/replay.ts';
 import { EXAMPLE_RIGS } from '../../src/rig/examples.ts';
 import type { Rig } from '../../src/rig/rig.ts';
 import { CAUTIONS } from '../../src/steps/cautions.ts';
-import { usable } from '../../src/steps/outcome.ts';
+import { offered, usable } from '../../src/steps/outcome.ts';
 import type { Answer, Facts, Step } from '../../src/steps/step.ts';
 import { assumedFor } from '../../src/verdicts/assumed.ts';
 import type { Remedy } from '../../src/verdicts/verdict.ts';
@@ -43,7 +43,7 @@ const luckOf = (seed: number): Luck => {
 
 /** Any answer to a step: an option, or readings as a meter may show them. What cannot be used becomes "I can't". */
 function anyAnswerTo(step: Step, pick: <T>(from: readonly T[]) => T, rig: Rig, facts: Facts): Answer {
-  if (step.kind !== 'reading') return { option: pick(Object.keys(step.options)) };
+  if (step.kind !== 'reading') return { option: pick(offered(step, { rig, facts }).map(([option]) => option)) };
   const own: Readonly<Record<string, readonly string[]>> = {
     batteryV: ['12.4'],
     leadsOhm: ['0.2', '0.4'],

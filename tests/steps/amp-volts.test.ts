@@ -18,7 +18,7 @@ describe('the inputs of the amplifier', () => {
     [1.7, 'ok'],
     [1.701, 'ok'],
     [2.299, 'ok'],
-    [2.301, 'low'],
+    [2.301, undefined],
   ])('%f V of 2 V sent is %s: healthy is within 15 %%', (leftV, outcome) => {
     expect(read(2, leftV, 2)).toBe(outcome);
     expect(read(2, 2, leftV)).toBe(outcome);
@@ -31,6 +31,10 @@ describe('the inputs of the amplifier', () => {
     expect(read(2, valueV)).toBe(outcome);
   });
   it('is low, not none, when one side still gets its signal', () => expect(read(2, 0, 2)).toBe('low'));
+  it('is asked again when more arrives than was sent: the volume was touched, or a pair was mixed up', () => {
+    expect(whyUnusable(ampIn, { sentV: 2, leftV: 2.301, rightV: 2 }, FINE)).toMatchObject({ reading: 'leftV' });
+    expect(whyUnusable(ampIn, { sentV: 2, leftV: 2, rightV: 2.299 }, FINE)).toBeNull();
+  });
   it('cannot be judged from too little signal', () => {
     expect(read(2.9, 0, 0, on({}, '0.1'))).toBeUndefined();
     expect(whyUnusable(ampIn, { sentV: 2.9, leftV: 0, rightV: 0 }, on({}, '0.1'))?.reading).toBe('sentV');

@@ -14,7 +14,7 @@ import type { Suspect } from '../../verdicts/suspects.ts';
 import { Notes } from './Notes.tsx';
 import { OpenStep } from './OpenStep.tsx';
 import { Share } from './Share.tsx';
-import { RankedSoFar, SuspectStrip } from './Suspects.tsx';
+import { NextLikeliest, RankedSoFar, SuspectStrip } from './Suspects.tsx';
 import { VerdictView } from './VerdictView.tsx';
 import { fromMyBike, Wire } from './Wire.tsx';
 
@@ -82,12 +82,12 @@ export function FlowPage({ flow, root, suspects, rankAt, repairs, goesOnIn, pict
   return (
     <div class="flow">
       <ol class="wire" aria-label={flow.title}>
-        {it.events.length < 2 && (
-          <li class="wire-start">
-            <p class="flow-title">{flow.title}</p>
+        <li class="wire-start">
+          <p class="flow-title">{flow.title}</p>
+          {it.events.length < 2 && (
             <p class="caution">{CAUTIONS.riding} Stop at a hot smell, at smoke, or when a fuse opens twice.</p>
-          </li>
-        )}
+          )}
+        </li>
         {notices.length > 0 && (
           <li>
             <div class="notice" role="status">
@@ -100,7 +100,7 @@ export function FlowPage({ flow, root, suspects, rankAt, repairs, goesOnIn, pict
         {keptAside && (
           <li>
             <div class="notice">
-              <p>The case you had here before is kept.</p>
+              <p>A case you had here before is kept.</p>
               <button type="button" onClick={reopenAside}>
                 Open my earlier case again
               </button>
@@ -119,7 +119,7 @@ export function FlowPage({ flow, root, suspects, rankAt, repairs, goesOnIn, pict
         )}
         <Wire known={fromMyBike(flow, standing)} root={root} terminals={before} onChange={setChanging} />
         <li class="open-step" ref={open}>
-          {lastRepair !== undefined && !verdict && (
+          {it.events.at(-1)?.type === 'repair' && !verdict && (
             <p class="notice">The repair is noted. What it cannot have changed is kept; the rest is asked again.</p>
           )}
           {asked && (
@@ -144,6 +144,22 @@ export function FlowPage({ flow, root, suspects, rankAt, repairs, goesOnIn, pict
               )}
             </>
           )}
+          {verdict && standing.cured === verdict.verdict.id && (
+            <div class="notice" role="status">
+              <p>Noted as cured. Ride, and listen once more.</p>
+              <button type="button" onClick={() => move(repaired(it, verdict.verdict.id))}>
+                It came back
+              </button>
+            </div>
+          )}
+          {verdict && lastRepair === verdict.verdict.id && (
+            <div class="notice" role="status">
+              <p>
+                The same answer came up again after this repair. First check the repair itself: {verdict.remedy.proof}
+              </p>
+              {suspects && <NextLikeliest standing={standing} suspects={suspects} tried={standing.repairs} />}
+            </div>
+          )}
           {verdict && (
             <VerdictView
               verdict={verdict.verdict}
@@ -154,14 +170,6 @@ export function FlowPage({ flow, root, suspects, rankAt, repairs, goesOnIn, pict
               proofTitle={repairs ? 'Prove the cure' : 'Check it'}
               picture={Picture && <Picture {...standing} />}
             >
-              {lastRepair === verdict.verdict.id && (
-                <p class="notice">
-                  The same answer came up again after this repair. Check the repair itself first, with the check above.
-                </p>
-              )}
-              {standing.cured === verdict.verdict.id && (
-                <p class="notice">Noted as cured. Ride, and listen once more.</p>
-              )}
               {repairs && standing.cured !== verdict.verdict.id && (
                 <>
                   <button type="button" class="go" onClick={() => move(cured(it, verdict.verdict.id))}>

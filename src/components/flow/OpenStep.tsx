@@ -1,5 +1,6 @@
 import type { Seat } from '../../browser/seat.ts';
 import { CAUTIONS } from '../../steps/cautions.ts';
+import { offered } from '../../steps/outcome.ts';
 import type { Answer, Situation, Step } from '../../steps/step.ts';
 import { TOOL_NAMES } from '../../steps/step.ts';
 import { minutesInWords } from './minutes.ts';
@@ -36,7 +37,7 @@ function Answers({ step, situation, seat, was, disabled, onAnswer }: Omit<Props,
   }
   return (
     <ul class="options">
-      {Object.entries(step.options).map(([option, label], i) => (
+      {offered(step, situation).map(([option, label], i) => (
         <li key={option}>
           <button
             type="button"
@@ -74,11 +75,11 @@ export function OpenStep(props: Props) {
   );
   return (
     <>
-      <h1 tabIndex={-1}>{step.ask}</h1>
       <p class="say seat-only-phone">
         <span class="hint">Say: </span>
         {step.phone}
       </p>
+      <h1 tabIndex={-1}>{step.ask}</h1>
       {!quick && (
         <p class="hint">
           Takes {minutesInWords(step.minutes)}, with {TOOL_NAMES[step.tool]}.
@@ -93,7 +94,13 @@ export function OpenStep(props: Props) {
       {probes && <PathDrawing rig={situation.rig} probes={probes} />}
       {step.kind === 'reading' && step.tones && <Tones names={step.tones} folder={`${root}tones/`} />}
       <Answers {...props} />
-      <button type="button" class="plain" disabled={disabled} onClick={() => onAnswer({ cannot: true })}>
+      <button
+        type="button"
+        class="plain"
+        disabled={disabled}
+        aria-pressed={props.was && 'cannot' in props.was ? 'true' : undefined}
+        onClick={() => onAnswer({ cannot: true })}
+      >
         {quick ? 'I don’t know' : 'I can’t do this'}
         {step.kind !== 'reading' && (
           <span class="key seat-only-phone" aria-hidden="true">
@@ -102,7 +109,7 @@ export function OpenStep(props: Props) {
         )}
       </button>
       {quick && how}
-      {step.ifCannot && <p class="hint">{step.ifCannot}</p>}
+      {step.ifCannot && <p class="hint">If not: {step.ifCannot.charAt(0).toLowerCase() + step.ifCannot.slice(1)}</p>}
       <details class="why" key={`${step.id}-${seat}`} open={seat === 'learning'}>
         <summary>Why this question?</summary>
         <p>{step.why}</p>

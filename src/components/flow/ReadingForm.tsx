@@ -38,6 +38,10 @@ export function ReadingForm({ step, situation, typed, showBandsAtOnce, disabled,
   const faults = Object.fromEntries(names.map((name) => [name, fault(step, name, texts[name] ?? '')]));
   const whole = missingReadings(step, values).length === 0 && names.every((name) => faults[name] === null);
   const unusable = whole ? (step.unusable?.(values, situation) ?? null) : null;
+  // A scale over nothing, or over what cannot be, has no bands: such a reading is left out until it is mended.
+  const positive = Object.fromEntries(
+    Object.entries(values).filter(([name, value]) => value > 0 && faults[name] === null),
+  );
   const outcome = whole && !unusable ? step.outcomes[step.judge(values, situation)] : undefined;
 
   const submit = (event: Event) => {
@@ -62,7 +66,7 @@ export function ReadingForm({ step, situation, typed, showBandsAtOnce, disabled,
             : tried || (text.trim() !== '' && values[name] !== undefined)
               ? faults[name]
               : null;
-        const bands = step.bands(name, values, situation);
+        const bands = step.bands(name, positive, situation);
         const value = faults[name] === null ? values[name] : undefined;
         return (
           <div key={name}>
@@ -82,8 +86,25 @@ export function ReadingForm({ step, situation, typed, showBandsAtOnce, disabled,
                 aria-invalid={said ? 'true' : undefined}
                 aria-describedby={said ? `fault-${name}` : undefined}
                 onInput={(event) => setTexts({ ...texts, [name]: event.currentTarget.value })}
+                onKeyDown={(event) => {
+                  // The key is called "next" on a phone: it goes on to the next field, and the last one sends.
+                  const next = names[names.indexOf(name) + 1];
+                  if (event.key !== 'Enter' || next === undefined) return;
+                  event.preventDefault();
+                  document.getElementById(`reading-${next}`)?.focus();
+                }}
               />
               <span aria-hidden="true">{reading.unit}</span>
+              {reading.unit === 'Ω' && isPossible(step, name, Infinity) && (
+                <button
+                  type="button"
+                  class="open-circuit"
+                  disabled={disabled}
+                  onClick={() => setTexts({ ...texts, [name]: 'OL' })}
+                >
+                  OL<span class="sr-only">, open, for {reading.label}</span>
+                </button>
+              )}
             </div>
             {said && (
               <p class="reading-error" id={`fault-${name}`}>
@@ -96,7 +117,7 @@ export function ReadingForm({ step, situation, typed, showBandsAtOnce, disabled,
           </div>
         );
       })}
-      {(outcome !== undefined || showBandsAtOnce) && <p class="hint">{step.healthy(values, situation)}</p>}
+      {(outcome !== undefined || showBandsAtOnce) && <p class="hint">{step.healthy(positive, situation)}</p>}
       <button type="submit" class="go" disabled={disabled}>
         {outcome === undefined ? 'Go on' : `Go on: ${outcome}`}
       </button>

@@ -44,11 +44,19 @@ export function SuspectStrip({ flow, standing, suspects }: Props) {
   const ranked = oneEach(rank(suspects, standing.findings));
   const possible = stillPossible(ranked);
   const out = ranked.filter(({ against }) => against.length > 0);
+  const recheck = possible.length === 0 ? (ranked[0]?.against ?? []) : [];
   return (
-    <details class="strip">
+    <details class="strip" open={recheck.length > 0}>
       <summary>
         Still possible: <b>{possible.length}</b>
       </summary>
+      {recheck.length > 0 && (
+        <p>
+          These answers do not fit together. Check again first:{' '}
+          <b>{recheck.map((id) => flow.steps.get(id)?.short ?? id).join(', ')}</b>. Without that,{' '}
+          {ranked[0]?.suspect.title.toLowerCase()} would explain the rest.
+        </p>
+      )}
       <ul class="suspects">
         {possible.map(({ suspect, shareRatio }) => (
           <li key={suspect.verdict}>
@@ -67,5 +75,29 @@ export function SuspectStrip({ flow, standing, suspects }: Props) {
       </ul>
       <p class="hint">The odds are estimates of the trade. They rank; they prove nothing.</p>
     </details>
+  );
+}
+
+interface NextProps {
+  readonly standing: Standing;
+  readonly suspects: readonly Suspect[];
+  /** The verdicts whose fix was done and did not cure it. */
+  readonly tried: readonly string[];
+}
+
+/** Who else it can be when a repair did not help: the rest in the order of their odds, contradicted ones last. */
+export function NextLikeliest({ standing, suspects, tried }: NextProps) {
+  const rest = oneEach(rank(suspects, standing.findings)).filter(({ suspect }) => !tried.includes(suspect.verdict));
+  return (
+    <>
+      <p>The repair is good? Then look at these, in this order:</p>
+      <ol>
+        {rest.slice(0, 3).map(({ suspect }) => (
+          <li key={suspect.verdict}>
+            <b>{suspect.title}.</b> {suspect.split}
+          </li>
+        ))}
+      </ol>
+    </>
   );
 }

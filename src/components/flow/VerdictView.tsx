@@ -62,7 +62,7 @@ export function VerdictView({ verdict, remedy, standing, root, onChange, childre
                 >
                   {terminal.step.short}
                 </a>
-                : {said(terminal)}
+                : {said(terminal, true)}
               </li>
             ))}
           </ul>

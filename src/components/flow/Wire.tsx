@@ -3,13 +3,14 @@ import type { Terminal } from '../../case/replay.ts';
 import type { Situation, Step } from '../../steps/step.ts';
 
 /** What was answered on a terminal: the outcome in words, and the readings behind it. */
-export function said({ step, answer, outcome }: Terminal): string {
+export function said({ step, answer, outcome }: Terminal, named = false): string {
   if ('cannot' in answer) return step.kind === 'rig' || step.minutes < 1 ? 'not known' : 'could not be done';
   const words = step.outcomes[outcome] ?? outcome;
   if (step.kind !== 'reading' || !('readings' in answer)) return words;
-  const readings = Object.entries(step.readings).flatMap(([name, { unit }]) => {
+  const readings = Object.entries(step.readings).flatMap(([name, { unit, label }]) => {
     const text = answer.readings[name];
-    return text ? [/[a-zΩ]\s*$/i.test(text) ? text : `${text} ${unit}`] : [];
+    const written = text && (/[a-zΩ]\s*$/i.test(text) ? text : `${text} ${unit}`);
+    return written ? [named ? `${label.toLowerCase()} ${written}` : written] : [];
   });
   return `${words} (${readings.join(', ')})`;
 }

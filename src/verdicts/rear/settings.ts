@@ -10,7 +10,8 @@ export const faderOff: Verdict = {
   evidence: ['fader-centre', 'four-corners', 'rear-pair'],
   mends: ['settings'],
   remedy: (f) => {
-    const seen = f.outcome('fader-centre') === 'cured' || f.outcome('four-corners') === 'all';
+    const all = f.outcome('four-corners') === 'all';
+    const seen = f.outcome('fader-centre') === 'cured' || (all && f.outcome('fader-centre') !== 'no-change');
     const { frontV, leftV, rightV } = f.values('rear-pair');
     const ratio = (valueV: number | undefined) =>
       valueV === undefined || !frontV ? [] : [(valueV / frontV).toFixed(2)];
@@ -19,7 +20,9 @@ export const faderOff: Verdict = {
       certainty: seen ? 'proved' : 'likely',
       howSure: seen
         ? 'Moving it brought the rear back, so nothing else can be wrong.'
-        : 'The rear pairs do carry signal, only not as much as the front. That is nearly always a fader or a tone setting.',
+        : all
+          ? 'All four corners play now, so the rear is alive. Either the fader was not quite in the middle, or it came back by itself.'
+          : 'The rear pairs do carry signal, only not as much as the front. That is nearly always a fader or a tone setting.',
       numbers: frontV
         ? [
             { label: 'Rear over front, now', value: [...ratio(leftV), ...ratio(rightV)].join(' and ') },

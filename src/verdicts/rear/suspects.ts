@@ -101,7 +101,7 @@ export const REAR_SUSPECTS: readonly Suspect[] = [
     weight: 3,
     signs: { ...NO_REAR_SIGNAL, 'unit-kind': ['factory'] },
     odds: { 'rear-history': { never: 0.05, stopped: 2, 'comes-and-goes': 0.1 }, 'last-change': BY_WORKSHOP },
-    split: 'Ask whoever had the bike whether the head unit was updated, swapped or set. Same meter check as above.',
+    split: 'Ask whoever had the bike whether the head unit was updated, swapped or set.',
   },
   {
     verdict: 'replaced-unit-setting',
@@ -258,7 +258,7 @@ export const REAR_SUSPECTS: readonly Suspect[] = [
       'wire-to-frame': ['shorted'],
     },
     odds: { 'last-change': { fitted: 2, opened: 2 }, 'rear-history': { never: 0.5 } },
-    split: 'Key off, plug apart: each rear wire against bare frame metal.',
+    split: 'Key off, plug apart, meter on ohms: each rear wire to bare frame metal, above 100 kΩ?',
   },
   {
     verdict: 'speaker-wire-to-frame',
@@ -266,7 +266,7 @@ export const REAR_SUSPECTS: readonly Suspect[] = [
     weight: 3,
     signs: { ...TOUCHING, ...ON_UNIT, 'rear-pair': ['none'], 'run-ohms': ['ok'], 'wire-to-frame': ['shorted'] },
     odds: { 'last-change': { fitted: 2, opened: 2 }, 'rear-history': { never: 0.5 } },
-    split: 'Key off, plug apart: each rear wire against bare frame metal.',
+    split: 'Key off, plug apart, meter on ohms: each rear wire to bare frame metal, above 100 kΩ?',
   },
   {
     verdict: 'speaker-pair-shorted',
@@ -281,7 +281,7 @@ export const REAR_SUSPECTS: readonly Suspect[] = [
       'run-ohms': ['low'],
       'wire-to-frame': ['clear'],
     },
-    split: 'Key off, plug apart: does the run read coil plus wires?',
+    split: 'Key off, plug apart, meter on ohms: does the run read coil plus wires?',
   },
   {
     verdict: 'speaker-pair-shorted',
@@ -295,7 +295,7 @@ export const REAR_SUSPECTS: readonly Suspect[] = [
       'run-ohms': ['low'],
       'wire-to-frame': ['clear'],
     },
-    split: 'Key off, plug apart: does the run read coil plus wires?',
+    split: 'Key off, plug apart, meter on ohms: does the run read coil plus wires?',
   },
   {
     verdict: 'rear-plug-off',

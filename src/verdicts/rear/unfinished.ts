@@ -32,11 +32,11 @@ export const shortList: Verdict = {
     const [first] = listed;
     return {
       what: first
-        ? `Not proved yet. Likeliest: ${first.suspect.title.toLowerCase()}.`
+        ? `Likeliest: ${first.suspect.title.toLowerCase()}.`
         : 'Every known cause has an answer that speaks against it, so one of the answers cannot be right.',
       certainty: 'short list',
       howSure: first
-        ? `What was answered leaves ${possible.length}. A measurement that could not be done would tell them apart.`
+        ? `What was answered leaves ${possible.length}${possible.length > MOST_IN_A_LIST ? `, of which the ${MOST_IN_A_LIST} likeliest stand below` : ''}. A measurement that could not be done would tell them apart.`
         : 'Go over the answers above, starting with the one you are least sure of.',
       numbers: listed.map(({ suspect, shareRatio }) => ({ label: suspect.title, value: shareInWords(shareRatio) })),
       fix: [
