@@ -19,7 +19,7 @@ describe('a rider with dead rear speakers, at 360 px', () => {
       'Don’t pay for',
       'Prove the cure',
     ]) {
-      expect(await verdict.innerText()).toContain(words);
+      expect((await verdict.innerText()).replaceAll('\u00A0', ' ')).toContain(words);
     }
     expect(faults).toEqual([]);
     await close();
@@ -104,6 +104,29 @@ describe('a rider with dead rear speakers, at 360 px', () => {
       'No, nothing changes',
     );
     await page.getByRole('heading', { name: /What AC voltage is across the rear pairs/ }).waitFor();
+    await close();
+  });
+
+  it('says at the top that it is noted as cured, and goes on when it comes back', async () => {
+    const { page, close } = await visit('find/no-rear-sound/');
+    await toTheVerdict(page);
+    await tap(page, 'It’s cured');
+    await expect
+      .poll(() => page.getByText('Noted as cured.').evaluate((notice) => notice.getBoundingClientRect().top))
+      .toBeLessThan(200);
+    await tap(page, 'It came back');
+    await page.getByRole('heading', { name: /Put fader and balance in the middle/ }).waitFor();
+    await close();
+  });
+
+  it('keeps both cases when a new one is begun', async () => {
+    const { page, close } = await visit('find/no-rear-sound/');
+    await toTheVerdict(page);
+    await tap(page, 'Start a new case');
+    await page.getByRole('heading', { name: /Is the head unit the one/ }).waitFor();
+    await page.reload();
+    await tap(page, 'Open my earlier case again');
+    await page.getByRole('heading', { name: REAR_IS_OFF }).waitFor();
     await close();
   });
 

@@ -52,7 +52,7 @@ export function FlowPage({ flow, root, suspects, rankAt, repairs, goesOnIn, pict
     if (!first.current || standing.terminals.length > 0) open.current?.scrollIntoView({ block: 'start' });
     if (!first.current) open.current?.querySelector('h1')?.focus({ preventScroll: true });
     first.current = false;
-  }, [shown, ready]);
+  }, [shown, ready, standing.cured, standing.repairs.length]);
 
   const answer = (given: Answer) => {
     if (!asked) return;

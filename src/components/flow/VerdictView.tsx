@@ -37,6 +37,9 @@ function List({ title, lines }: { readonly title: string; readonly lines: readon
   );
 }
 
+/** A number is not parted from its unit at the end of a line. */
+const withUnit = (value: string) => value.replace(/ (?=(?:[mk]?[VWΩA]|dB|Hz)(?: |$))/g, '\u00A0');
+
 /** A verdict: what, how sure, how known, the numbers, the fix, what not to pay for, and the check that proves it. */
 export function VerdictView({ verdict, remedy, standing, root, onChange, children, picture, proofTitle }: Props) {
   const known = verdict.evidence.flatMap((id) => standing.terminals.filter(({ step }) => step.id === id));
@@ -77,7 +80,7 @@ export function VerdictView({ verdict, remedy, standing, root, onChange, childre
               {remedy.numbers.map(({ label, value }) => (
                 <tr key={label}>
                   <td>{label}</td>
-                  <td>{value}</td>
+                  <td>{withUnit(value)}</td>
                 </tr>
               ))}
             </tbody>
