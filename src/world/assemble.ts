@@ -1,5 +1,4 @@
-import type { Complex } from './complex.ts';
-import { negative } from './complex.ts';
+import { type Complex, ONE } from './complex.ts';
 import type { BranchLaw, Element, Network, Pair, System } from './network.ts';
 
 /** The equations of a network, and which unknown is which. The first unknowns are nodes, the rest branches. */
@@ -11,6 +10,9 @@ export interface Equations {
 
 export const nodesOf = ({ paths, senses = [] }: Element): readonly string[] => [...paths.flat(), ...senses];
 
+/** The reference has no equation and no unknown of its own. */
+const NONE = -1;
+
 type Collected = { pair: Pair; admittanceS: Complex } | { pair: Pair; currentA: Complex };
 
 /**
@@ -20,7 +22,16 @@ type Collected = { pair: Pair; admittanceS: Complex } | { pair: Pair; currentA: 
  */
 export function assemble({ elements, reference, frequencyHz }: Network): Equations {
   const nodes = new Map<string, number>();
-  for (const node of elements.flatMap(nodesOf)) if (node !== reference && !nodes.has(node)) nodes.set(node, nodes.size);
+  const name = (node: string) => {
+    if (node !== reference && !nodes.has(node)) nodes.set(node, nodes.size);
+  };
+  for (const { paths, senses } of elements) {
+    for (const [from, to] of paths) {
+      name(from);
+      name(to);
+    }
+    senses?.forEach(name);
+  }
 
   const collected: Collected[] = [];
   const laws: { name: string; pair: Pair; law: BranchLaw }[] = [];
@@ -35,41 +46,40 @@ export function assemble({ elements, reference, frequencyHz }: Network): Equatio
   const branches = new Map(laws.map(({ name }, i) => [name, nodes.size + i]));
   const size = nodes.size + laws.length;
   const rows = Array.from({ length: size }, () => new Float64Array(2 * (size + 1)));
-  const put = (row: number | undefined, column: number | undefined, value: Complex) => {
-    if (row === undefined || column === undefined) return;
+  const column = (node: string) => nodes.get(node) ?? NONE;
+  const put = (row: number, at: number, { re, im }: Complex, sign: 1 | -1) => {
+    if (row === NONE || at === NONE) return;
     const cells = rows[row] as Float64Array;
-    cells[2 * column] = (cells[2 * column] as number) + value.re;
-    cells[2 * column + 1] = (cells[2 * column + 1] as number) + value.im;
+    cells[2 * at] = (cells[2 * at] as number) + sign * re;
+    cells[2 * at + 1] = (cells[2 * at + 1] as number) + sign * im;
   };
 
   for (const entry of collected) {
-    const [from, to] = entry.pair.map((node) => nodes.get(node));
+    const from = column(entry.pair[0]);
+    const to = column(entry.pair[1]);
     if ('currentA' in entry) {
-      put(from, size, negative(entry.currentA));
-      put(to, size, entry.currentA);
+      put(from, size, entry.currentA, -1);
+      put(to, size, entry.currentA, 1);
       continue;
     }
-    put(from, from, entry.admittanceS);
-    put(to, to, entry.admittanceS);
-    put(from, to, negative(entry.admittanceS));
-    put(to, from, negative(entry.admittanceS));
+    put(from, from, entry.admittanceS, 1);
+    put(to, to, entry.admittanceS, 1);
+    put(from, to, entry.admittanceS, -1);
+    put(to, from, entry.admittanceS, -1);
   }
   laws.forEach(({ pair, law }, i) => {
     const own = nodes.size + i;
-    const [from, to] = pair.map((node) => nodes.get(node));
-    const [one, less] = [
-      { re: 1, im: 0 },
-      { re: -1, im: 0 },
-    ];
-    put(from, own, one);
-    put(to, own, less);
-    put(own, from, one);
-    put(own, to, less);
-    if (law.seriesOhm) put(own, own, negative(law.seriesOhm));
-    if (law.driveV) put(own, size, law.driveV);
+    const from = column(pair[0]);
+    const to = column(pair[1]);
+    put(from, own, ONE, 1);
+    put(to, own, ONE, -1);
+    put(own, from, ONE, 1);
+    put(own, to, ONE, -1);
+    if (law.seriesOhm) put(own, own, law.seriesOhm, -1);
+    if (law.driveV) put(own, size, law.driveV, 1);
     for (const { over, gainRatio } of law.follows ?? []) {
-      put(own, nodes.get(over[0]), negative(gainRatio));
-      put(own, nodes.get(over[1]), gainRatio);
+      put(own, column(over[0]), gainRatio, -1);
+      put(own, column(over[1]), gainRatio, 1);
     }
   });
   return { rows, nodes, branches };

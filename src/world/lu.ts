@@ -14,9 +14,7 @@ const NO_PIVOT_RATIO = 1e-15;
 export function solveRows(rows: Rows): { ok: true; x: Float64Array } | { ok: false; column: number } {
   const order = [...rows];
   const size = order.length;
-  const scales = order.map((row) =>
-    row.subarray(0, 2 * size).reduce((most, value) => Math.max(most, Math.abs(value)), 0),
-  );
+  const scales = order.map((row) => largestIn(row, 2 * size));
   for (let k = 0; k < size; k++) {
     const pivot = largestBelow(order, k);
     const row = order[pivot] as Float64Array;
@@ -28,6 +26,15 @@ export function solveRows(rows: Rows): { ok: true; x: Float64Array } | { ok: fal
     for (let i = k + 1; i < size; i++) eliminate(order[i] as Float64Array, row, k);
   }
   return { ok: true, x: substitute(order) };
+}
+
+function largestIn(row: Float64Array, until: number): number {
+  let most = 0;
+  for (let j = 0; j < until; j++) {
+    const size = Math.abs(row[j] as number);
+    if (size > most) most = size;
+  }
+  return most;
 }
 
 function largestBelow(rows: Rows, k: number): number {

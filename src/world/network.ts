@@ -78,6 +78,7 @@ export type Refusal =
 export interface Solved {
   readonly ok: true;
   readonly frequencyHz: number;
+  has(node: string): boolean;
   voltageV(node: string): Complex;
   /** V(from) − V(to). */
   acrossV(pair: Pair): Complex;

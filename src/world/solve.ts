@@ -44,6 +44,7 @@ export function solveChecked(network: Network): Solution {
   return {
     ok: true,
     frequencyHz: network.frequencyHz,
+    has: (node) => node === network.reference || nodes.has(node),
     voltageV: reading.voltageV,
     acrossV: ([from, to]) => subtract(reading.voltageV(from), reading.voltageV(to)),
     flows,

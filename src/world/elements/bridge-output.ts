@@ -15,6 +15,8 @@ export interface Driven {
   readonly toneV: Complex;
   /** Of each of its two halves. */
   readonly legOhm: number;
+  /** DC between the two wires: that of a damaged output. */
+  readonly offsetV?: number;
 }
 
 /**
@@ -24,7 +26,7 @@ export interface Driven {
 export const bridgeOutput = (
   id: string,
   { plus, minus, ground }: Bridge,
-  { restV, toneV, legOhm }: Driven,
+  { restV, toneV, legOhm, offsetV = 0 }: Driven,
 ): Element => {
   const legs: readonly { name: string; between: Pair; half: number }[] = [
     { name: `${id} +`, between: [plus, ground], half: 0.5 },
@@ -38,7 +40,7 @@ export const bridgeOutput = (
     notNegative: { restV },
     stamp: (system) => {
       for (const { name, between, half } of legs) {
-        const driveV = system.frequencyHz === 0 ? real(restV) : scale(toneV, half);
+        const driveV = system.frequencyHz === 0 ? real(restV + half * offsetV) : scale(toneV, half);
         system.addBranch(name, between, { driveV, seriesOhm: real(legOhm) });
       }
     },

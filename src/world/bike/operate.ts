@@ -1,0 +1,154 @@
+import { magnitude } from '../complex.ts';
+import { CORNERS, type PerCorner, perCorner } from '../corner.ts';
+import { type Moment, ORDINARY_VOLUME } from '../moment.ts';
+import type { Refusal, Solved } from '../network.ts';
+import type { Amp, World } from '../state.ts';
+import { driverOf } from '../valued-rig.ts';
+import { type AmpSide, ampLoads, ampSide, inputV, type Protects } from './amp-side.ts';
+import { ampIn, ampNodes, MINUS, UNIT_GROUND, UNIT_PLUS, UNIT_SWITCHED } from './nodes.ts';
+import { type PowerState, solvePower } from './power.ts';
+import type { Grounds } from './stage.ts';
+import { type UnitSide, unitLoads, unitSide } from './unit-side.ts';
+
+/* Thresholds, from memory of the trade: common practice, no published source. */
+const UNIT_LEAST_V = 9;
+const REMOTE_ON_V = 8;
+const SENSE_DC_V = 4;
+/** An amplifier goes off below this at its own terminals, and above the other. */
+export const AMP_LEAST_V = 10.2;
+const AMP_MOST_V = 16.5;
+
+export type Asleep = 'no-supply' | 'undervoltage' | 'overvoltage' | 'no-turn-on' | 'dead' | 'heat';
+export interface AmpNow {
+  /** What its lamp shows. */
+  readonly lamp: 'off' | 'normal' | 'fault';
+  readonly why: Asleep | Protects | null;
+  readonly supplyV: number;
+  readonly side: AmpSide;
+}
+export interface Operating {
+  readonly ok: true;
+  readonly unitOn: boolean;
+  readonly unitV: number;
+  readonly power: Solved;
+  readonly state: PowerState;
+  readonly grounds: Grounds;
+  readonly unit: UnitSide;
+  readonly amps: readonly AmpNow[];
+  /** What the output that drives each corner sees. */
+  readonly loadsOhm: PerCorner<number>;
+  readonly passes: number;
+}
+export type Operated = Operating | { readonly ok: false; readonly refusal: Refusal };
+
+const MOST_PASSES = 30;
+/** Watts that may still move between two passes: they move no volt by more than a few microvolts. */
+const SETTLED_W = 0.02;
+
+const groundsOf = (power: Solved, amps: number): Grounds => ({
+  unitV: power.voltageV(UNIT_GROUND).re,
+  ampsV: Array.from({ length: amps }, (_, i) => power.voltageV(ampNodes(i).ground).re),
+});
+
+/** Whether what an amplifier listens to says "on". */
+function isTurnedOn(world: World, moment: Moment, i: number, power: Solved, unit: UnitSide): boolean {
+  const amp = world.amps[i] as Amp;
+  const at = ampNodes(i);
+  if (moment.jumper || amp.turnOn === 'wire') {
+    const remote = power.acrossV([at.remote, at.ground]).re >= REMOTE_ON_V;
+    if (remote || amp.turnOn === 'wire') return remote;
+  }
+  const wired = CORNERS.filter((input) => amp.inputs[input]);
+  if (amp.turnOn === 'dc') {
+    return wired.some((input) => unit.dc.acrossV([ampIn(i, input, '+'), at.ground]).re >= SENSE_DC_V);
+  }
+  if (amp.sleepsInQuiet && moment.volumeRatio < ORDINARY_VOLUME) return false;
+  return wired.some((input) => inputV(world, i, input, unit) >= amp.senseV);
+}
+
+/** Why an amplifier cannot be on, before it is asked to play. */
+function keptOff(world: World, moment: Moment, i: number, power: Solved, unit: UnitSide): Asleep | null {
+  const amp = world.amps[i] as Amp;
+  const supplyV = power.acrossV([ampNodes(i).plus, ampNodes(i).ground]).re;
+  if (supplyV < AMP_LEAST_V) return 'no-supply';
+  if (!amp.alive) return 'dead';
+  if (!isTurnedOn(world, moment, i, power, unit)) return 'no-turn-on';
+  if (supplyV > AMP_MOST_V) return 'overvoltage';
+  return amp.coolsBadly && moment.hot ? 'heat' : null;
+}
+
+const lampOf = (why: AmpNow['why']): AmpNow['lamp'] =>
+  why === null ? 'normal' : ['short', 'load', 'dc', 'heat', 'overvoltage'].includes(why) ? 'fault' : 'off';
+
+/**
+ * The bike at a moment: who is awake, where every supply lies, and what every output plays. Supply and signal depend on
+ * each other (loud music lowers the volts that limit it), so both are worked out in turn until they agree. What its own
+ * current pulls down (an amplifier below its least volts, a unit behind a bad contact) stays off for the moment; a real
+ * one would come back and fall again.
+ *
+ * A bike whose power network cannot be solved is a refusal by name, and not an exception.
+ */
+export function operate(world: World, moment: Moment): Operated {
+  const amps = world.amps.map((_, i) => i);
+  const loads = unitLoads(world, moment);
+  const outputLoads: readonly PerCorner<number>[] = amps.map((i) => ampLoads(world, moment, i));
+  const loadsOhm = perCorner((corner) => {
+    const driver = driverOf(world.rig, corner);
+    return (driver === 'unit' ? loads : outputLoads[driver])?.[corner] ?? Infinity;
+  });
+  const fallen = new Map<number, Asleep>();
+  let wantsOn = moment.key !== 'off' && world.unit.alive && !world.unit.hung;
+  let state: PowerState = { unitOn: wantsOn, amps: amps.map(() => 'off' as const) };
+  for (let pass = 1; pass <= MOST_PASSES; pass++) {
+    const power = solvePower(world, moment, state);
+    if (!power.ok) {
+      const loaded = power.reason === 'no-operating-point' ? Number(power.element.replace('amp ', '')) : Number.NaN;
+      if (!amps.includes(loaded) || fallen.has(loaded)) return { ok: false, refusal: power };
+      fallen.set(loaded, 'undervoltage');
+      state = { ...state, amps: state.amps.map((one, i) => (i === loaded ? 'off' : one)) };
+      continue;
+    }
+    const unitV = power.acrossV([UNIT_PLUS, UNIT_GROUND]).re;
+    const unitOn = wantsOn && unitV >= UNIT_LEAST_V && power.acrossV([UNIT_SWITCHED, UNIT_GROUND]).re >= UNIT_LEAST_V;
+    wantsOn = unitOn;
+    const grounds = groundsOf(power, amps.length);
+    const unit = unitSide(world, moment, loads, { on: unitOn, volts: Math.max(0, unitV), grounds });
+    const now = amps.map((i): AmpNow => {
+      const supplyV = power.acrossV([ampNodes(i).plus, ampNodes(i).ground]).re;
+      const off = fallen.get(i) ?? keptOff(world, moment, i, power, unit);
+      if (off && state.amps[i] !== 'off' && !fallen.has(i)) fallen.set(i, off === 'no-supply' ? 'undervoltage' : off);
+      const given = {
+        loads: outputLoads[i] ?? loads,
+        unit,
+        supplyV: Math.max(0, supplyV),
+        grounds,
+        awake: off === null,
+      };
+      const side = ampSide(world, moment, i, given);
+      const why = fallen.get(i) ?? off ?? side.protects;
+      return { lamp: lampOf(why), why, supplyV, side };
+    });
+    const next: PowerState = {
+      unitOn,
+      amps: now.map(({ why, side }) => (why === null ? { outputW: side.outputW } : 'off')),
+    };
+    if (isSame(state, next)) {
+      return { ok: true, unitOn, unitV, power, state, grounds, unit, amps: now, loadsOhm, passes: pass };
+    }
+    state = next;
+  }
+  return { ok: false, refusal: { reason: 'no-operating-point', element: 'bike' } };
+}
+
+const isSame = (a: PowerState, b: PowerState): boolean =>
+  a.unitOn === b.unitOn &&
+  a.amps.every((one, i) => {
+    const other = b.amps[i];
+    if (one === 'off' || other === undefined || other === 'off') return one === other;
+    return Math.abs(one.outputW - other.outputW) <= SETTLED_W;
+  });
+
+/** Volts between two nodes of the power network. */
+export const powerV = ({ power }: Operating, from: string, to: string = MINUS): number => power.acrossV([from, to]).re;
+export const toneV = (solution: Solved | null, from: string, to: string): number =>
+  solution ? magnitude(solution.acrossV([from, to])) : 0;

@@ -1,0 +1,130 @@
+import { axleOf, CORNERS, type Corner, type PerCorner, perCorner } from '../corner.ts';
+import { ampInput, LINE_INPUT_OHM, SPEAKER_INPUT_OHM } from '../elements/amp-input.ts';
+import { contact } from '../elements/contact.ts';
+import { isolator } from '../elements/isolator.ts';
+import type { Moment } from '../moment.ts';
+import type { Element, Solved } from '../network.ts';
+import { ohmNow, type World } from '../state.ts';
+import { driverOf, isFitted } from '../valued-rig.ts';
+import { cleanIntoV, clip, type Wave } from './clip.ts';
+import { unitWantedV } from './drive.ts';
+import { ampIn, ampNodes, lineOut, loom, MINUS, SIGNS, UNIT_GROUND, unitOut } from './nodes.ts';
+import { runElements } from './run.ts';
+import {
+  type Grounds,
+  groundElements,
+  legDcA,
+  loadOhm,
+  NO_SHIFT,
+  REST_RATIO,
+  type Stages,
+  solveSignal,
+  stageElements,
+  TEST_TONE_HZ,
+} from './stage.ts';
+
+/** A line-level output hangs on the unit's pair through this much; its level is that of the pair. From memory. */
+const LINE_SOURCE_OHM = 100;
+/** The DC that a wire on ground draws before an output gives up, and the least load it works into. From memory. */
+const TRIPS_AT_A = 3;
+const LEAST_LOAD_OHM = 1;
+
+const bridgeOf = (corner: Corner) => ({ plus: unitOut(corner, '+'), minus: unitOut(corner, '−'), ground: UNIT_GROUND });
+
+/** From the wires of one unit pair to one input of one amplifier. */
+function inputElements(world: World, moment: Moment, i: number, input: Corner, from: Corner): Element[] {
+  const amp = world.amps[i];
+  if (!amp) return [];
+  const apart = moment.apart.includes('amp-inputs');
+  const isolated = amp.level === 'line' && !amp.passesDc;
+  const pair = [loom(from, '+'), loom(from, '−')] as const;
+  const line = [lineOut(i, input, '+'), lineOut(i, input, '−')] as const;
+  return [
+    ...(isolated
+      ? [isolator(`line ${i} ${input}`, pair, line, { gainRatio: 1, sourceOhm: LINE_SOURCE_OHM })]
+      : pair.map((end, n) => contact(`line ${i} ${input} ${n}`, [end, line[n] ?? end], 1e-3))),
+    ...SIGNS.map((sign, n) => {
+      const plug = amp.inputPlug[input][n === 0 ? 'plus' : 'minus'];
+      const ohm = apart ? Infinity : ohmNow(plug, 'amp-inputs', moment);
+      return contact(`input plug ${i} ${input} ${sign}`, [lineOut(i, input, sign), ampIn(i, input, sign)], ohm);
+    }),
+    ampInput(
+      `input ${i} ${input}`,
+      { plus: ampIn(i, input, '+'), minus: ampIn(i, input, '−'), ground: ampNodes(i).ground },
+      amp.level === 'line' ? LINE_INPUT_OHM : SPEAKER_INPUT_OHM,
+    ),
+  ];
+}
+
+/** Everything that hangs on the head unit's four pairs, with the unit's own outputs in the given state. */
+export function unitElements(world: World, moment: Moment, stages: Stages, grounds: Grounds): Element[] {
+  const pairs = CORNERS.flatMap((corner) => [
+    ...SIGNS.map((sign, n) => {
+      const plug = world.unit.plug[corner][n === 0 ? 'plus' : 'minus'];
+      const ohm = ohmNow(plug, 'unit-plug', moment);
+      return contact(`unit plug ${corner} ${sign}`, [unitOut(corner, sign), loom(corner, sign)], ohm);
+    }),
+    contact(`grounded ${corner}`, [loom(corner, '−'), MINUS], ohmNow(world.unit.toGround[corner], 'unit-plug', moment)),
+    ...(isFitted(world.rig, corner) && driverOf(world.rig, corner) === 'unit'
+      ? runElements(world, corner, moment, (sign) => loom(corner, sign))
+      : []),
+  ]);
+  const inputs = world.amps.flatMap((amp, i) =>
+    CORNERS.flatMap((input) => {
+      const from = amp.inputs[input];
+      return from ? inputElements(world, moment, i, input, from) : [];
+    }),
+  );
+  const outputs = stageElements(stages, bridgeOf, 'unit');
+  return [...groundElements(grounds, world.amps.length), ...outputs, ...pairs, ...inputs];
+}
+
+const every = (state: (corner: Corner) => Stages[Corner]): Stages =>
+  Object.fromEntries(CORNERS.map((corner) => [corner, state(corner)])) as Stages;
+export const UNIT_OFF: Stages = every(() => 'off');
+
+/** What each of the unit's pairs sees. It depends on wires and plugs only, so it is worked out once a moment. */
+export function unitLoads(world: World, moment: Moment): PerCorner<number> {
+  const stages = every(() => ({ restV: 0, toneV: 1 }));
+  const solution = solveSignal(unitElements(world, moment, stages, NO_SHIFT), TEST_TONE_HZ, 'ask');
+  return perCorner((corner) => loadOhm(solution, 'unit', corner, bridgeOf(corner)));
+}
+
+export interface UnitSide {
+  readonly stages: Stages;
+  readonly dc: Solved;
+  /** Null while no tone plays. */
+  readonly tone: Solved | null;
+  readonly waves: PerCorner<Wave>;
+  readonly protects: readonly Corner[];
+}
+
+/** The head unit's outputs on a supply: which protect themselves, where the rest stand, and what they play. */
+export function unitSide(
+  world: World,
+  moment: Moment,
+  loads: PerCorner<number>,
+  supply: { on: boolean; volts: number; grounds: Grounds },
+): UnitSide {
+  const { on, volts, grounds } = supply;
+  const waves = perCorner((corner) =>
+    on ? clip(unitWantedV(world, moment, corner), cleanIntoV({ supplyV: volts, loadOhm: loads[corner] })) : clip(0, 0),
+  );
+  const solveWith = (stages: Stages, hz: number) =>
+    solveSignal(unitElements(world, moment, stages, grounds), hz, 'checked');
+  const awake = every((corner) => (on ? { restV: REST_RATIO * volts, toneV: waves[corner].cleanV } : 'off'));
+  const first = solveWith(awake, 0);
+  const hurt = CORNERS.filter(
+    (corner) => on && (legDcA(first, 'unit', corner) > TRIPS_AT_A || loads[corner] < LEAST_LOAD_OHM),
+  );
+  // From memory: the two channels of an axle share one output chip, which mutes as a whole.
+  const protects = CORNERS.filter((corner) => hurt.some((one) => axleOf(one) === axleOf(corner)));
+  const stages = every((corner) => (protects.includes(corner) ? 'off' : awake[corner]));
+  return {
+    stages,
+    dc: protects.length > 0 ? solveWith(stages, 0) : first,
+    tone: moment.toneHz === null ? null : solveWith(stages, moment.toneHz),
+    waves: perCorner((corner) => (protects.includes(corner) ? clip(0, 0) : waves[corner])),
+    protects,
+  };
+}

@@ -1,0 +1,191 @@
+import { voltageRatio } from '../compute/decibel.ts';
+import { gainTargetV } from '../compute/gain.ts';
+import { COIL_HIGHEST_RATIO, COIL_LOWEST_RATIO } from '../compute/impedance.ts';
+import { BRIDGE_LOSS_LOADED_V, BRIDGE_LOSS_UNLOADED_V, cleanOutputV } from '../compute/level.ts';
+import {
+  AMPLIFIED_CHANGES_SHAPE,
+  AMPLIFIED_SAME_SHAPE,
+  type ProfileShape,
+  UNALTERED_SHAPE,
+} from '../compute/profile-response.ts';
+import type { AmpValues } from '../rig/fields.ts';
+import type { Rig } from '../rig/rig.ts';
+import { axleOf, type Corner, inFrontOf, perCorner } from './corner.ts';
+import { SOUND_CONTACT_OHM } from './elements/contact.ts';
+import type { Amp, Contact, Run, Speaker, World } from './state.ts';
+import { isAmplified, type ValuedRig, valuedRig } from './valued-rig.ts';
+
+/* Values in this file without a source are from memory of the trade: common practice, no published source. */
+
+export const SOUND: Contact = { ohm: SOUND_CONTACT_OHM };
+export const OPEN: Contact = { ohm: Infinity };
+const SOUND_PAIR = { plus: SOUND, minus: SOUND };
+
+/** Volts of the loudest step of a flat, full output, whatever the bike: 8.49 V, 14.2 V less 2.2 V, over √2. */
+export const FULL_STEP_V = cleanOutputV({ supplyV: 14.2, lossV: BRIDGE_LOSS_LOADED_V });
+/** Inner ohms times capacity: 14 mΩ at 28 Ah. */
+const BATTERY_OHM_AH = 0.4;
+/** What the bike takes without the head unit: lamps, engine management, pump, ignition. */
+const BASE_A = { off: 6.5, idle: 17.5, cruise: 14.5 };
+export const UNIT_AWAKE_A = 1.5;
+const GROUND_LEAD_M = 0.9;
+const INPUT_LIMIT_SPEAKER_V = 12;
+const INPUT_LIMIT_LINE_V = 5;
+const HIGHPASS_HZ = 80;
+const SPEAKER_W = 100;
+
+export type ProfileName = 'unaltered' | 'amplified-same' | 'amplified-changes';
+/** A stored profile with the two numbers that this bike has for it. */
+export function shapeOf(rig: ValuedRig, name: ProfileName): ProfileShape {
+  if (name === 'unaltered') return { ...UNALTERED_SHAPE, boostDb: rig.boostDb };
+  const shape = name === 'amplified-same' ? AMPLIFIED_SAME_SHAPE : AMPLIFIED_CHANGES_SHAPE;
+  return { ...shape, levelDb: -rig.loweredByDb };
+}
+
+/** A unit of another maker has no stored profiles: its output is full and flat. */
+const REPLACED_SHAPE: ProfileShape = { ...AMPLIFIED_SAME_SHAPE, levelDb: 0 };
+
+/** The profile that suits what is fitted. */
+export function fittingShape(rig: ValuedRig): ProfileShape {
+  if (rig.unitKind === 'replaced') return REPLACED_SHAPE;
+  const wantsUnaltered = rig.amps.some(({ needs }) => needs === 'unaltered');
+  return shapeOf(rig, isAmplified(rig) && !wantsUnaltered ? 'amplified-same' : 'unaltered');
+}
+
+/** Volts of the loudest clean step at an amplifier's input, at a tone that no bell of the profile lifts. */
+export const loudestInputV = (rig: ValuedRig, shape: ProfileShape): number =>
+  Math.min(
+    FULL_STEP_V * voltageRatio({ gainDb: shape.levelDb }),
+    cleanOutputV({ supplyV: rig.supplyRunningV, lossV: BRIDGE_LOSS_UNLOADED_V }),
+  );
+
+const drivesCorner = (amp: AmpValues, corner: Corner) => amp.drives === 'both' || amp.drives === axleOf(corner);
+
+function healthyAmp(rig: ValuedRig, made: AmpValues): Amp {
+  const loudestV = loudestInputV(rig, fittingShape(rig));
+  const line = made.input === 'line';
+  const sharesFront = made.fedFrom === 'front';
+  const twoInputs = sharesFront && made.drives === 'both';
+  const lead = { sectionM2: made.plusLeadM2 };
+  return {
+    alive: true,
+    ring: SOUND,
+    holder: SOUND,
+    fuseOpen: false,
+    plusLead: { ...lead, lengthM: made.plusLeadM },
+    groundLead: { ...lead, lengthM: GROUND_LEAD_M },
+    groundRing: SOUND,
+    remoteSource: made.turnOn === 'wire' ? 'switched' : 'none',
+    remoteSourceOhm: 10,
+    remoteWire: SOUND,
+    turnOn: made.turnOn,
+    senseV: 0.075,
+    sleepsInQuiet: false,
+    level: made.input,
+    inputs: perCorner((corner) =>
+      !drivesCorner(made, corner) || (twoInputs && axleOf(corner) === 'rear')
+        ? null
+        : sharesFront
+          ? inFrontOf(corner)
+          : corner,
+    ),
+    inputPlug: perCorner(() => SOUND_PAIR),
+    // An amplifier that waits for DC gets it: its line-level lead is then plain wire from an output that has it.
+    passesDc: !line || made.turnOn === 'dc',
+    inputMode: twoInputs ? 'two' : 'four',
+    inputLimitV: line ? Math.max(INPUT_LIMIT_LINE_V, 1.1 * loudestV) : INPUT_LIMIT_SPEAKER_V,
+    gainRatio: gainTargetV({ powerW: made.powerW, loadOhm: made.ratedOhm }) / loudestV,
+    highpassHz: HIGHPASS_HZ,
+    bassBoostDb: 0,
+    deadChannels: [],
+    outputDcV: 0,
+    coolsBadly: false,
+  };
+}
+
+/** The middle of the band in which a healthy coil lies. */
+const COIL_RATIO = (COIL_LOWEST_RATIO + COIL_HIGHEST_RATIO) / 2;
+
+const healthyRun = (rig: ValuedRig): Run => ({
+  wire: { lengthM: rig.rearRunM, sectionM2: rig.rearRunM2 },
+  joint: SOUND_PAIR,
+  dock: SOUND,
+  lidLead: SOUND,
+  toFrame: OPEN,
+  acrossPair: OPEN,
+  reversed: false,
+});
+
+const healthySpeaker = (rig: ValuedRig, corner: Corner): Speaker => {
+  const rear = axleOf(corner) === 'rear';
+  return {
+    coilOhm: COIL_RATIO * (rear ? rig.rearRatedOhm : rig.frontRatedOhm),
+    braid: SOUND,
+    count: rear ? rig.rearPerChannel : 1,
+    wiring: rear ? rig.rearWiring : 'single',
+    ratedW: Math.max(SPEAKER_W, ...rig.amps.map(({ powerW }) => powerW)),
+    scrapes: false,
+    leakDb: 0,
+    bareTweeter: false,
+  };
+};
+
+/** A bike without a fault. What nobody knows of it is typical. */
+export function healthyWorld(described: Rig): World {
+  const rig = valuedRig(described);
+  const internalOhm = BATTERY_OHM_AH / rig.batteryAh;
+  return {
+    rig,
+    supply: {
+      openV: rig.supplyOffV + (BASE_A.off + UNIT_AWAKE_A) * internalOhm,
+      internalOhm,
+      capacityRatio: 1,
+      regulatorV: rig.supplyRunningV,
+      idleA: rig.chargingIdleA,
+      cruiseA: rig.chargingCruiseA,
+      rippleV: 0.1,
+      bikeRing: SOUND,
+      baseA: BASE_A,
+      asleepA: 0.01,
+    },
+    unit: {
+      alive: true,
+      hung: false,
+      neverSleeps: false,
+      permanent: SOUND,
+      switched: SOUND,
+      ground: SOUND,
+      rearOn: rig.rearFitted === 'yes' || rig.deliveredWith === 'four',
+      profile: fittingShape(rig),
+      deadChannels: [],
+      plug: perCorner(() => SOUND_PAIR),
+      toGround: perCorner(() => OPEN),
+    },
+    settings: {
+      fader: 0,
+      balance: 0,
+      rearControlRatio: 1,
+      bassDb: 0,
+      paused: false,
+      muted: false,
+      target: 'speakers',
+      speedVolumeDb: 0,
+    },
+    phone: {
+      cableHasData: true,
+      port: SOUND,
+      permitted: true,
+      softwareAgrees: true,
+      needsHeadset: false,
+      offersMirroring: true,
+      bassDb: 0,
+      callMode: false,
+    },
+    amps: rig.amps.map((amp) => healthyAmp(rig, amp)),
+    runs: perCorner(() => healthyRun(rig)),
+    speakers: perCorner((corner) => healthySpeaker(rig, corner)),
+    noises: [],
+    maskedBassDb: 0,
+    history: { rearEverWorked: true, profileWas: 'same' },
+  };
+}

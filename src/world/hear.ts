@@ -1,0 +1,92 @@
+import type { Wave } from './bike/clip.ts';
+import { coilTop, tab } from './bike/nodes.ts';
+import type { Operating } from './bike/operate.ts';
+import { magnitude, subtract } from './complex.ts';
+import { CORNERS, type Corner, type PerCorner, perCorner } from './corner.ts';
+import type { Moment } from './moment.ts';
+import type { World } from './state.ts';
+import { driverOf, isFitted } from './valued-rig.ts';
+
+/* What an ear can tell. Limits are estimates: nobody publishes how quiet a motorcycle may be. */
+
+/** A tenth of a milliwatt in a speaker is heard with an ear near it, and taken for silence by a rider. */
+const SILENT_W = 1e-4;
+/** Noise of this much at a coil is heard at a standstill. */
+const AUDIBLE_NOISE_V = 0.02;
+/** What an amplifier's own input stage hisses, before its gain. From memory. */
+const INPUT_NOISE_V = 1e-3;
+/** How much of the ripple on its supply an amplifier lets through to its input. From memory. */
+const RIPPLE_SHARE_RATIO = 0.01;
+/** An open run lets by what insulation does; anything under this has a coil at its end. */
+const OPEN_RUN_OHM = 1e4;
+
+export interface Heard {
+  /** Average power in the coils of this corner. */
+  readonly powerW: number;
+  readonly plays: boolean;
+  /** How far the wave was cut off on the way, wherever that was. */
+  readonly overdriveDb: number;
+  /** 1 when plus volts push the cone outward as on a healthy bike, −1 when they pull it in. */
+  readonly polarity: 1 | -1;
+  /** With the music paused: an awake output and a whole run hiss, faintly. */
+  readonly hisses: boolean;
+  readonly noiseV: number;
+  readonly noisy: boolean;
+  readonly scrapes: boolean;
+  /** Bass that the speaker loses by itself, through a gap around it. */
+  readonly leakDb: number;
+}
+
+const SILENT_WAVE: Wave = { cleanV: 0, overdriveDb: 0 };
+
+/** Noise that gets in before or at an amplifier, as volts at its output; what comes with the source needs none. */
+function noiseAtV(world: World, corner: Corner, moment: Moment): number {
+  const driver = driverOf(world.rig, corner);
+  const gainRatio = driver === 'unit' ? null : (world.amps[driver]?.gainRatio ?? 0);
+  const rippleV = moment.engine === 'off' ? 0 : RIPPLE_SHARE_RATIO * world.supply.rippleV;
+  const ownV = gainRatio === null ? 0 : (INPUT_NOISE_V + rippleV) * gainRatio;
+  return world.noises.reduce((sum, { kind, enters, levelV }) => {
+    if (kind !== 'steady' && moment.engine === 'off') return sum;
+    if (gainRatio === null) return enters === 'source-lead' ? sum + levelV : sum;
+    return sum + levelV * gainRatio;
+  }, ownV);
+}
+
+/** What comes out of each corner. */
+export function hear(world: World, moment: Moment, now: Operating): PerCorner<Heard> {
+  return perCorner((corner) => {
+    const driver = driverOf(world.rig, corner);
+    const fitted = isFitted(world.rig, corner);
+    const side = driver === 'unit' ? now.unit : now.amps[driver]?.side;
+    const wave = side?.waves[corner] ?? SILENT_WAVE;
+    const speaker = world.speakers[corner];
+    const state = side?.stages[corner];
+    const awake = fitted && state !== undefined && state !== 'off';
+    const tone = side?.tone;
+    const coilV =
+      awake && tone ? magnitude(subtract(tone.voltageV(coilTop(corner)), tone.voltageV(tab(corner, '−')))) : 0;
+    const loadOhm = coilsOhm(world, corner);
+    const powerW = (moment.averageRatio * coilV ** 2) / loadOhm;
+    const noiseV = awake ? noiseAtV(world, corner, moment) : 0;
+    const whole = awake && now.loadsOhm[corner] < OPEN_RUN_OHM;
+    return {
+      powerW,
+      plays: powerW > SILENT_W,
+      overdriveDb: powerW > SILENT_W ? wave.overdriveDb : 0,
+      polarity: world.runs[corner].reversed ? -1 : 1,
+      hisses: whole,
+      noiseV,
+      noisy: whole && noiseV > AUDIBLE_NOISE_V,
+      scrapes: speaker.scrapes && powerW > SILENT_W,
+      leakDb: speaker.leakDb,
+    };
+  });
+}
+
+/** The coils of a corner as one resistance. */
+export function coilsOhm({ speakers }: World, corner: Corner): number {
+  const { coilOhm, count, wiring } = speakers[corner];
+  return wiring === 'parallel' ? coilOhm / count : coilOhm * count;
+}
+
+export const playing = (heard: PerCorner<Heard>): readonly Corner[] => CORNERS.filter((c) => heard[c].plays);

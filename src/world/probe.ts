@@ -1,0 +1,107 @@
+import { ampElements, ampOff } from './bike/amp-side.ts';
+import { shownRatio, type Wave } from './bike/clip.ts';
+import { MINUS } from './bike/nodes.ts';
+import type { Operating } from './bike/operate.ts';
+import { solvePower } from './bike/power.ts';
+import { NO_SHIFT, solveSignal } from './bike/stage.ts';
+import { UNIT_OFF, unitElements } from './bike/unit-side.ts';
+import { magnitude } from './complex.ts';
+import { voltmeter } from './elements/meter.ts';
+import { resistor } from './elements/resistor.ts';
+import { currentSource } from './elements/source.ts';
+import { OVER_OHM } from './meter.ts';
+import type { Moment } from './moment.ts';
+import type { Element, Solved } from './network.ts';
+import type { World } from './state.ts';
+import type { Spot, Where } from './test-points.ts';
+
+/** What an exact meter reads between two probes, or why it cannot. */
+export type Read =
+  | { readonly ok: true; readonly value: number }
+  | { readonly ok: false; readonly reason: 'powered' | 'apart' };
+const is = (value: number): Read => ({ ok: true, value });
+
+/** A bike at a moment, with what was worked out of it. */
+export interface Look {
+  readonly world: World;
+  readonly moment: Moment;
+  readonly now: Operating;
+}
+
+/** The network that both probes are in: ground is in each, an amplifier's screw and a battery post in none together. */
+const sharedBy = (red: Spot, black: Spot): Where | null =>
+  red.node === MINUS ? black.where : black.node === MINUS || red.where === black.where ? red.where : null;
+
+/** The bike as it runs, with one more element in it. */
+function resolve({ world, moment, now }: Look, where: Where, frequencyHz: number, extra: Element): Solved {
+  if (where === 'power') {
+    const solution = solvePower(world, moment, now.state, [extra]);
+    if (!solution.ok) throw new Error(`a meter stopped the supply: ${JSON.stringify(solution)}`);
+    return solution;
+  }
+  const stages = where === 'unit' ? now.unit.stages : now.amps[where]?.side.stages;
+  const elements =
+    where === 'unit'
+      ? unitElements(world, moment, now.unit.stages, now.grounds)
+      : ampElements(world, moment, where, stages ?? {}, now.grounds);
+  return solveSignal([...elements, extra], frequencyHz, 'checked');
+}
+
+/** DC volts with the meter's own 10 MΩ in the circuit. */
+export function dcV(look: Look, red: Spot, black: Spot): Read {
+  const where = sharedBy(red, black);
+  if (where === null) return { ok: false, reason: 'apart' };
+  if (red.node === black.node) return is(0);
+  const loaded = resolve(look, where, 0, voltmeter('meter', [red.node, black.node]));
+  return is(loaded.acrossV([red.node, black.node]).re);
+}
+
+const waveAt = ({ now }: Look, where: Where, { corner }: Spot): Pick<Wave, 'overdriveDb'> => {
+  const waves = where === 'unit' ? now.unit.waves : where === 'power' ? null : now.amps[where]?.side.waves;
+  return (corner && waves?.[corner]) || { overdriveDb: 0 };
+};
+
+/**
+ * AC volts of the tone that plays. A clipped wave keeps its shape on the way (all that it meets is next to a
+ * resistance), so a meter that averages shows what `compute/clipping.ts` says of it.
+ */
+export function acV(look: Look, red: Spot, black: Spot, reads: 'average' | 'rms' = 'average'): Read {
+  const where = sharedBy(red, black);
+  if (where === null) return { ok: false, reason: 'apart' };
+  const { toneHz, engine } = look.moment;
+  // On the supply there is no tone, only what the charging system leaves.
+  if (where === 'power') return is(engine === 'off' ? 0 : look.world.supply.rippleV);
+  if (toneHz === null || red.node === black.node) return is(0);
+  const loaded = resolve(look, where, toneHz, voltmeter('meter', [red.node, black.node]));
+  const size = magnitude(loaded.acrossV([red.node, black.node]));
+  return is(size * shownRatio(waveAt(look, where, red), reads));
+}
+
+const TEST_A = 1e-3;
+/** Anything that can push this through 10 kΩ falsifies ohms. */
+const DEAD_OHM = 10_000;
+const DEAD_V = 5e-3;
+
+/** Ohms between two probes. Only of what is dead: a meter that meets volts, or an output that is awake, says nothing. */
+export function ohms(look: Look, red: Spot, black: Spot): Read {
+  const where = sharedBy(red, black);
+  if (where === null || where === 'power') return { ok: false, reason: where === null ? 'apart' : 'powered' };
+  const { world, moment } = look;
+  if (red.node === black.node) return is(0);
+  const between = [red.node, black.node] as const;
+  const awake = where === 'unit' ? look.now.unitOn : look.now.amps[where]?.why === null;
+  const live = [0, ...(moment.toneHz === null ? [] : [moment.toneHz])].some(
+    (hz) => magnitude(resolve(look, where, hz, resistor('meter', between, DEAD_OHM)).acrossV(between)) > DEAD_V,
+  );
+  if (live || (awake && !moment.apart.includes('runs'))) return { ok: false, reason: 'powered' };
+  const elements =
+    where === 'unit'
+      ? unitElements(world, moment, UNIT_OFF, NO_SHIFT)
+      : ampElements(world, moment, where, ampOff(world, where), NO_SHIFT);
+  const test = currentSource('meter', [black.node, red.node], TEST_A);
+  const ohm = solveSignal([...elements, test], 0, 'checked').acrossV(between).re / TEST_A;
+  return is(ohm > OVER_OHM ? Infinity : ohm);
+}
+
+/** DC amperes through an element of the power network, in the direction that it is drawn in. */
+export const dcA = ({ now }: Look, element: string): Read => is(now.power.currentA(element).re);
