@@ -65,10 +65,8 @@ const ampIsAlive = claim(
 );
 const listens = claim('the amplifier listens to its inputs', (f) => f.outcome('rear-amp-turn-on') !== 'wire');
 const pushingCured = claim('pushing the plug home cured it', (f) => f.outcome('lid-check') === 'cured');
-const playedBefore = claim(
-  'the rear played before',
-  (f) => f.outcome('rear-history') === 'stopped' || f.outcome('rear-history') === 'comes-and-goes',
-);
+const playedBefore = claim('the rear played before', (f) => f.outcome('rear-history') === 'stopped');
+const comesAndGoes = claim('the rear comes and goes', (f) => f.outcome('rear-history') === 'comes-and-goes');
 const neverPlayed = claim('the rear never played', (f) => f.outcome('rear-history') === 'never');
 const mayBeShorted = claim(
   'the head unit drives the rear itself, and a meter is at hand',
@@ -277,6 +275,8 @@ export const noRearSound = flow('no-rear-sound', 'No sound from the rear', {
   }),
   afterDelivered: decide(
     { when: mayBeShorted, to: 'measureToFrame' },
+    // A stored profile does not come and go.
+    { when: comesAndGoes, to: 'shortListIsLeft' },
     { when: playedBefore, to: 'profileIsReverted' },
     { to: 'rearIsDisabled' },
   ),
@@ -303,6 +303,8 @@ export const noRearSound = flow('no-rear-sound', 'No sound from the rear', {
   noShortFound: decide(
     { when: ampProtects, to: 'ampProtectsItself' },
     { when: replaced, to: 'replacedUnitIsSet' },
+    // A stored profile does not come and go.
+    { when: comesAndGoes, to: 'shortListIsLeft' },
     { when: playedBefore, to: 'profileIsReverted' },
     { to: 'rearIsDisabled' },
   ),

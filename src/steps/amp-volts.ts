@@ -158,7 +158,7 @@ export const ampOut = measurement<'ok' | 'low' | 'none'>({
   tool: 'meter',
   minutes: 8,
   observes: ['settings', 'profile', 'unit', 'unit-leads', 'amp-supply', 'amp'],
-  cautions: ['amp-output', 'key-off', 'loud-tone'],
+  cautions: ['amp-output', 'key-off', 'bridge', 'loud-tone'],
   tones: ['400hz'],
   probes: { red: 'amp-out-plus', black: 'amp-out-minus' },
   readings: {

@@ -3,7 +3,7 @@ export const CAUTIONS = {
   riding: 'Never while riding. The bike stands on its stand, the rider does nothing else.',
   outdoors: 'Engine only outdoors: exhaust gas kills. Firm stand, neutral, hair and sleeves away, hot parts in mind.',
   bridge:
-    'Never touch a speaker wire of the head unit to the frame, not even with a probe tip. It can kill the output. No mains-powered instrument either.',
+    'Never touch a speaker wire of the head unit or the amplifier to the frame, not even with a probe tip. It can kill the output. No mains-powered instrument either.',
   'loud-tone':
     'Start the tone with the volume at zero and come up one step at a time. Tones hurt ears and coils sooner than music does.',
   'full-tone':

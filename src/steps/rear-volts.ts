@@ -75,6 +75,7 @@ export const rearPair = measurement<'ok' | 'uneven' | 'none' | 'one-only'>({
   phone:
     'Tone on, same volume step for all three. Meter on AC volts. Front pair first, then rear left, then rear right. Read me each number.',
   how: (s) => [
+    ...(s.rig.amps?.length === 0 ? [] : ['An amplifier on the bike: key off, speakers off the amplifier, key on.']),
     'Tone controls flat, fader and balance in the middle.',
     `Play the 400 Hz tone. Come up from zero until the front pair reads ${formatQuantity(leastReferenceV(s) * 1.2, 'V', 2)} or more. Leave the volume there.`,
     'One probe on each wire of a pair, never from a wire to metal. Front, rear left, rear right.',

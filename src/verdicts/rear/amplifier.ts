@@ -1,4 +1,5 @@
 import { ampCurrentA, DENSE_MUSIC_AVERAGE_RATIO } from '../../compute/amp-current.ts';
+import { largestFuseA } from '../../compute/fuse.ts';
 import { GAIN_MARGIN_RATIO, gainTargetV } from '../../compute/gain.ts';
 import { formatQuantity } from '../../compute/quantity.ts';
 import { copperResistanceOhm, dropV } from '../../compute/wire.ts';
@@ -27,6 +28,9 @@ function gainNumbers(f: Findings): readonly RemedyNumber[] {
   ];
 }
 
+/** What the thinnest lead that it can be carries. A lead under 18 gauge carries no amplifier at all. */
+const largestFuse = (sectionM2: number): number => (sectionM2 < 0.82e-6 ? 5 : largestFuseA({ sectionM2 }));
+
 /** A switching amplifier turns about this share of its supply into output. From memory, no published source. */
 const EFFICIENCY_RATIO = 0.72;
 
@@ -50,7 +54,13 @@ function supplyNumbers(f: Findings): readonly RemedyNumber[] {
       label: 'Lost in the plus lead at that current',
       value: formatQuantity(dropV({ currentA, resistanceOhm }), 'V', 2),
     },
-    { label: 'Main fuse, at most', value: formatQuantity(ampEstimate(amp, 'mainFuseA').value, 'A') },
+    {
+      label: 'Main fuse, at most',
+      value: formatQuantity(
+        Math.min(ampEstimate(amp, 'mainFuseA').value, largestFuse(ampEstimate(amp, 'plusLeadM2').low)),
+        'A',
+      ),
+    },
     {
       label: 'Remote terminal when on',
       value: `above ${formatQuantity(estimate(f.rig, 'supplyOffV').value - 1, 'V', 3)}`,
@@ -163,7 +173,7 @@ export const ampInputTooLow: Verdict = {
     fix: [
       'Key off, speakers off the amplifier.',
       'Set the range to what comes in: speaker level or line level.',
-      'Set the gain with the 400 Hz tone: head unit one step under its loudest clean one, output at the figure above.',
+      '400 Hz tone at a low step: turn the gain until volts out over volts in is the figure above. Then check with the 80 Hz tone at your usual top step: the output must not go above the first figure.',
       'Key off, speakers on.',
     ],
     tools: 'Meter, small screwdriver',
@@ -171,7 +181,8 @@ export const ampInputTooLow: Verdict = {
     who: YOURSELF_OR_FITTER,
     notBuy: ['A stronger amplifier: this one was not asked to play.'],
     cautions: ['amp-output', 'key-off', 'loud-tone'],
-    proof: 'Output at the figure above, both rear channels within 10 %.',
+    proof:
+      'Volts out over volts in at the figure above, both rear channels within 10 %, and the 80 Hz tone at your usual top step stays under the output above.',
   }),
 };
 
@@ -227,8 +238,8 @@ export const senseStarved: Verdict = {
         },
       ],
       fix: [
-        'Has it a remote terminal? Switch it by a wire from a switched feed, 1 A fuse, and set its selector to wire.',
-        'Has it none, or was it made for the unaltered output? Have the head unit put back to the unaltered level.',
+        'Does it have a remote terminal? Switch it by a wire from a switched feed, 1 A fuse, and set its selector to wire.',
+        'It has none, or was made for the unaltered output? Have the full level and the bass boost put back, with the rear channels kept on.',
       ],
       tools: 'Crimp tool, or a dealer’s or specialist’s tool',
       minutes: 60,
@@ -260,14 +271,13 @@ export const ampOff: Verdict = {
   remedy: (f) => ({
     what: 'The amplifier that drives the rear stays off: its supply, its ground, its turn-on, or itself.',
     certainty: 'short list',
-    howSure:
-      'The lamp is off, and nothing before the amplifier was found guilty. The readings below tell which of them it is.',
+    howSure: 'The lamp is off. The readings below tell which of them it is.',
     numbers: supplyNumbers(f),
     fix: [
       'Black probe on the battery minus post for all three readings. Amplifier plus: battery voltage? No: main fuse or lead.',
       'Remote terminal with the head unit on: within 1 V of the battery? No: wire, or the point it was tapped from.',
       'Amplifier ground terminal: below 0.15 V? No: ground open.',
-      'All three right and still off: the amplifier itself.',
+      'All three right and still off: repeat them with a 5 A lamp across its plus and ground (the lamp gets very hot), look at its own fuses and its turn-on selector. Only then the amplifier.',
     ],
     tools: 'Meter, spare fuse of the same rating',
     minutes: 10,
@@ -279,7 +289,7 @@ export const ampOff: Verdict = {
       {
         what: 'Main fuse open',
         split:
-          'Across the fuse holder: battery voltage means open, nearly nothing means whole. Find the cause before a new one.',
+          'Each side of the fuse against battery minus: both at battery voltage means whole, only one means open. Find the cause before a new one.',
       },
       {
         what: 'Remote wire open, or its source dead',
@@ -300,7 +310,8 @@ export const ampProtecting: Verdict = {
   remedy: () => ({
     what: 'The amplifier shows its fault lamp: it has switched itself off to protect itself.',
     certainty: 'short list',
-    howSure: 'The fault lamp says that it has supply and turn-on. What it protects itself from is still open.',
+    howSure:
+      'The fault lamp says that it gets some supply and is switched on. What it protects itself from is still open.',
     numbers: [
       { label: 'DC across an output, healthy', value: 'below 0.05 V' },
       { label: 'Run, healthy', value: 'coil plus wires, none to the frame' },
@@ -308,7 +319,7 @@ export const ampProtecting: Verdict = {
     fix: [
       'Key off, all speakers off the amplifier, key on: lamp normal now? Then it is a run or a coil: plug them in one at a time, key off between.',
       'Lamp still on and the case hot: let it cool for half an hour.',
-      'Lamp still on and cold: the amplifier itself.',
+      'Lamp still on and cold: plus to ground at its terminals with a 5 A lamp across them, within 0.5 V of the battery? No: lead, holder or ground. Yes: the amplifier.',
     ],
     tools: 'None to begin with',
     minutes: 15,

@@ -7,7 +7,8 @@ import { DEALER_OR_SPECIALIST, FITTER, YOURSELF } from '../who.ts';
 /** Faults in what the head unit lets out, whatever hangs on it. */
 
 const silent = (f: Findings) => f.outcome('rear-pair') === 'none';
-const sureness = (f: Findings, history: boolean) => (silent(f) && history ? ('proved' as const) : ('likely' as const));
+const sureness = (f: Findings, history: boolean) =>
+  silent(f) && history && f.outcome('unit-kind') === 'factory' ? ('proved' as const) : ('likely' as const);
 
 const PROOF = 'Same 400 Hz tone, fader in the middle: the rear pair reads 0.7 to 1.4 of the front pair.';
 
@@ -32,6 +33,11 @@ function enableRear(
   return {
     numbers: rearOnNumbers(f),
     fix: [
+      ...(amp
+        ? [
+            'Before the visit: amplifier gain to minimum, speaker-level range, high-pass on at 80 to 100 Hz, bass control at zero. Full level and bass will reach it. Set the gain after the visit.',
+          ]
+        : []),
       amp
         ? 'Ask for the rear channels to be enabled. Whether the level should be lowered for the amplifier too is a question of its own: the plan “Does it need a reflash at all?” answers it.'
         : 'Ask for the rear channels to be enabled, and for nothing else to be changed.',
@@ -65,7 +71,7 @@ function enableRear(
           ifDoneAnyway:
             'With an amplified profile and no amplifier the rear plays, but everything has about one fifth of the power and the bass boost is gone.',
         }),
-    cautions: amp ? ['set-gain-again', 'warranty'] : ['warranty', 'bridge'],
+    cautions: ['warranty', 'bridge'],
     proof: PROOF,
   };
 }
