@@ -1,7 +1,8 @@
 import { voltageRatio } from '../compute/decibel.ts';
 import { gainTargetV } from '../compute/gain.ts';
+import { boostClipsAtV } from '../compute/headroom.ts';
 import { COIL_HIGHEST_RATIO, COIL_LOWEST_RATIO } from '../compute/impedance.ts';
-import { BRIDGE_LOSS_LOADED_V, BRIDGE_LOSS_UNLOADED_V, cleanOutputV } from '../compute/level.ts';
+import { BRIDGE_LOSS_LOADED_V, BRIDGE_LOSS_UNLOADED_V, cleanOutputV, levelV, powerW } from '../compute/level.ts';
 import {
   AMPLIFIED_CHANGES_SHAPE,
   AMPLIFIED_SAME_SHAPE,
@@ -10,10 +11,11 @@ import {
 } from '../compute/profile-response.ts';
 import type { AmpValues } from '../rig/fields.ts';
 import type { Rig } from '../rig/rig.ts';
+import { cleanIntoV } from './bike/clip.ts';
 import { axleOf, type Corner, inFrontOf, perCorner } from './corner.ts';
 import { SOUND_CONTACT_OHM } from './elements/contact.ts';
 import type { Amp, Contact, Run, Speaker, World } from './state.ts';
-import { isAmplified, type ValuedRig, valuedRig } from './valued-rig.ts';
+import { driverOf, isAmplified, type ValuedRig, valuedRig } from './valued-rig.ts';
 
 /* Values in this file without a source are from memory of the trade: common practice, no published source. */
 
@@ -25,6 +27,8 @@ const SOUND_PAIR = { plus: SOUND, minus: SOUND };
 export const FULL_STEP_V = cleanOutputV({ supplyV: 14.2, lossV: BRIDGE_LOSS_LOADED_V });
 /** Inner ohms times capacity: 14 mΩ at 28 Ah. */
 const BATTERY_OHM_AH = 0.4;
+/** Ohms that a full battery shows to charging, times capacity: 3 A at 28 Ah and 14.2 V. */
+const ACCEPT_OHM_AH = 14;
 /** What the bike takes without the head unit: lamps, engine management, pump, ignition. */
 const BASE_A = { off: 6.5, idle: 17.5, cruise: 14.5 };
 export const UNIT_AWAKE_A = 1.5;
@@ -32,6 +36,8 @@ const GROUND_LEAD_M = 0.9;
 const INPUT_LIMIT_SPEAKER_V = 12;
 const INPUT_LIMIT_LINE_V = 5;
 const HIGHPASS_HZ = 80;
+/** What is left of the resting volts of a supply while the music is loud. */
+const SAGGED_RATIO = 0.85;
 const SPEAKER_W = 100;
 
 export type ProfileName = 'unaltered' | 'amplified-same' | 'amplified-changes';
@@ -59,12 +65,30 @@ export const loudestInputV = (rig: ValuedRig, shape: ProfileShape): number =>
     cleanOutputV({ supplyV: rig.supplyRunningV, lossV: BRIDGE_LOSS_UNLOADED_V }),
   );
 
+/**
+ * The loudest step that a sensible rider uses: the one at which no tone is cut off with the engine off, a boost of the
+ * profile included. A flat output for an amplifier has all its steps.
+ */
+function topCleanVolume(rig: ValuedRig): number {
+  const { levelDb, boostDb } = fittingShape(rig);
+  const leastOhm = Math.min(
+    rig.frontRatedOhm,
+    rig.rearRatedOhm / (rig.rearWiring === 'parallel' ? rig.rearPerChannel : 1),
+  );
+  const cleanV = cleanIntoV({ supplyV: SAGGED_RATIO * rig.supplyOffV, loadOhm: COIL_LOWEST_RATIO * leastOhm });
+  return Math.min(
+    1,
+    boostClipsAtV({ cleanV: Math.max(cleanV, 0.1), boostDb }) / (FULL_STEP_V * voltageRatio({ gainDb: levelDb })),
+  );
+}
+
 const drivesCorner = (amp: AmpValues, corner: Corner) => amp.drives === 'both' || amp.drives === axleOf(corner);
 
 function healthyAmp(rig: ValuedRig, made: AmpValues): Amp {
   const loudestV = loudestInputV(rig, fittingShape(rig));
   const line = made.input === 'line';
   const sharesFront = made.fedFrom === 'front';
+  const gainRatio = gainTargetV({ powerW: made.powerW, loadOhm: made.ratedOhm }) / loudestV;
   const twoInputs = sharesFront && made.drives === 'both';
   const lead = { sectionM2: made.plusLeadM2 };
   return {
@@ -94,7 +118,7 @@ function healthyAmp(rig: ValuedRig, made: AmpValues): Amp {
     passesDc: !line || made.turnOn === 'dc',
     inputMode: twoInputs ? 'two' : 'four',
     inputLimitV: line ? Math.max(INPUT_LIMIT_LINE_V, 1.1 * loudestV) : INPUT_LIMIT_SPEAKER_V,
-    gainRatio: gainTargetV({ powerW: made.powerW, loadOhm: made.ratedOhm }) / loudestV,
+    gainRatio: { front: gainRatio, rear: gainRatio },
     highpassHz: HIGHPASS_HZ,
     bassBoostDb: 0,
     deadChannels: [],
@@ -118,12 +142,17 @@ const healthyRun = (rig: ValuedRig): Run => ({
 
 const healthySpeaker = (rig: ValuedRig, corner: Corner): Speaker => {
   const rear = axleOf(corner) === 'rear';
+  const coilOhm = COIL_RATIO * (rear ? rig.rearRatedOhm : rig.frontRatedOhm);
+  const driver = driverOf(rig, corner);
+  const amp = driver === 'unit' ? undefined : rig.amps[driver];
+  // The most that its amplifier can put into it: whoever fitted it has compared the papers.
+  const drivenW = amp ? powerW({ levelV: levelV({ powerW: amp.powerW, loadOhm: amp.ratedOhm }), loadOhm: coilOhm }) : 0;
   return {
-    coilOhm: COIL_RATIO * (rear ? rig.rearRatedOhm : rig.frontRatedOhm),
+    coilOhm,
     braid: SOUND,
     count: rear ? rig.rearPerChannel : 1,
     wiring: rear ? rig.rearWiring : 'single',
-    ratedW: Math.max(SPEAKER_W, ...rig.amps.map(({ powerW }) => powerW)),
+    ratedW: Math.max(SPEAKER_W, drivenW),
     scrapes: false,
     leakDb: 0,
     bareTweeter: false,
@@ -139,6 +168,7 @@ export function healthyWorld(described: Rig): World {
     supply: {
       openV: rig.supplyOffV + (BASE_A.off + UNIT_AWAKE_A) * internalOhm,
       internalOhm,
+      acceptOhm: ACCEPT_OHM_AH / rig.batteryAh,
       capacityRatio: 1,
       regulatorV: rig.supplyRunningV,
       idleA: rig.chargingIdleA,
@@ -170,6 +200,7 @@ export function healthyWorld(described: Rig): World {
       muted: false,
       target: 'speakers',
       speedVolumeDb: 0,
+      topVolumeRatio: topCleanVolume(rig),
     },
     phone: {
       cableHasData: true,

@@ -2,7 +2,7 @@ import type { Wave } from './bike/clip.ts';
 import { coilTop, tab } from './bike/nodes.ts';
 import type { Operating } from './bike/operate.ts';
 import { magnitude, subtract } from './complex.ts';
-import { CORNERS, type Corner, type PerCorner, perCorner } from './corner.ts';
+import { axleOf, CORNERS, type Corner, type PerCorner, perCorner } from './corner.ts';
 import type { Moment } from './moment.ts';
 import type { World } from './state.ts';
 import { driverOf, isFitted } from './valued-rig.ts';
@@ -42,7 +42,7 @@ const SILENT_WAVE: Wave = { cleanV: 0, overdriveDb: 0 };
 /** Noise that gets in before or at an amplifier, as volts at its output; what comes with the source needs none. */
 function noiseAtV(world: World, corner: Corner, moment: Moment): number {
   const driver = driverOf(world.rig, corner);
-  const gainRatio = driver === 'unit' ? null : (world.amps[driver]?.gainRatio ?? 0);
+  const gainRatio = driver === 'unit' ? null : (world.amps[driver]?.gainRatio[axleOf(corner)] ?? 0);
   const rippleV = moment.engine === 'off' ? 0 : RIPPLE_SHARE_RATIO * world.supply.rippleV;
   const ownV = gainRatio === null ? 0 : (INPUT_NOISE_V + rippleV) * gainRatio;
   return world.noises.reduce((sum, { kind, enters, levelV }) => {

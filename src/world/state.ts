@@ -1,5 +1,5 @@
 import type { ProfileShape } from '../compute/profile-response.ts';
-import type { Corner, PerCorner } from './corner.ts';
+import type { Axle, Corner, PerCorner } from './corner.ts';
 import type { Wire } from './elements/wire.ts';
 import type { Moment, Place } from './moment.ts';
 import type { ValuedRig } from './valued-rig.ts';
@@ -23,6 +23,8 @@ export interface Supply {
   /** Volts of the battery without any load. */
   readonly openV: number;
   readonly internalOhm: number;
+  /** What it shows to current that goes in. */
+  readonly acceptOhm: number;
   readonly capacityRatio: number;
   readonly regulatorV: number;
   readonly idleA: number;
@@ -63,6 +65,8 @@ export interface Settings {
   readonly target: 'speakers' | 'headset';
   /** Whether the setting makes the unit louder or fuller with the engine running. */
   readonly speedVolumeDb: number;
+  /** The loudest step that this rider uses. */
+  readonly topVolumeRatio: number;
 }
 
 export interface Amp {
@@ -85,11 +89,12 @@ export interface Amp {
   /** Which unit pair is wired to each input; null where none is. */
   readonly inputs: PerCorner<Corner | null>;
   readonly inputPlug: PerCorner<PairOf<Contact>>;
-  /** Whether the line-level converter in front of it passes DC: never, unless it is plain wire. */
+  /** Whether DC of the unit's outputs reaches its inputs: not through a transformer, a capacitor or a line output. */
   readonly passesDc: boolean;
   readonly inputMode: 'four' | 'two';
   readonly inputLimitV: number;
-  readonly gainRatio: number;
+  /** Front and rear have a knob of their own. */
+  readonly gainRatio: Readonly<Record<Axle, number>>;
   readonly highpassHz: number | null;
   readonly bassBoostDb: number;
   readonly deadChannels: readonly Corner[];

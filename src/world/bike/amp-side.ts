@@ -103,7 +103,7 @@ export function ampSide(
   const waves = perCorner((corner): Wave => {
     if (!awake || moment.toneHz === null || amp.deadChannels.includes(corner)) return clip(0, 1);
     const input = inputWaves[corner];
-    const out = clip(input.cleanV * ampGainRatio(amp, moment.toneHz), limitV);
+    const out = clip(input.cleanV * ampGainRatio(amp, axleOf(corner), moment.toneHz), limitV);
     return { ...out, overdriveDb: Math.max(out.overdriveDb, input.overdriveDb) };
   });
   const playing = forCorners(corners, (corner) =>

@@ -1,7 +1,7 @@
 import { voltageRatio } from '../../compute/decibel.ts';
 import { highpass, magnitudeDb, peakingDb } from '../../compute/filter.ts';
 import { profileGainDb } from '../../compute/profile-response.ts';
-import { axleOf, type Corner, sideOf } from '../corner.ts';
+import { type Axle, axleOf, type Corner, sideOf } from '../corner.ts';
 import { FULL_STEP_V } from '../healthy.ts';
 import type { Moment } from '../moment.ts';
 import type { Amp, World } from '../state.ts';
@@ -46,7 +46,11 @@ export function unitWantedV(world: World, moment: Moment, corner: Corner): numbe
 }
 
 /** What an amplifier makes of a tone at its input, filters and bass knob included. */
-export function ampGainRatio({ gainRatio, highpassHz, bassBoostDb }: Amp, toneHz: number): number {
+export function ampGainRatio(
+  { gainRatio, highpassHz, bassBoostDb }: Pick<Amp, 'gainRatio' | 'highpassHz' | 'bassBoostDb'>,
+  axle: Axle,
+  toneHz: number,
+): number {
   const gainDb = (highpassHz === null ? 0 : highpassDb(highpassHz, toneHz)) + bassDb(bassBoostDb, toneHz);
-  return gainRatio * voltageRatio({ gainDb });
+  return gainRatio[axle] * voltageRatio({ gainDb });
 }

@@ -1,4 +1,4 @@
-import { battery } from '../elements/battery.ts';
+import { chargedBattery } from '../elements/charged-battery.ts';
 import { charging } from '../elements/charging.ts';
 import { contact } from '../elements/contact.ts';
 import { fuse } from '../elements/fuse.ts';
@@ -9,6 +9,7 @@ import { UNIT_AWAKE_A } from '../healthy.ts';
 import type { Moment } from '../moment.ts';
 import type { Element } from '../network.ts';
 import { type Converged, type Nonlinear, solveNonlinear } from '../nonlinear.ts';
+import { noBattery } from '../rules/no-battery.ts';
 import { type Amp, ohmNow, type World } from '../state.ts';
 import { ampNodes, BATTERY_PLUS, BIKE_PLUS, MINUS, UNIT_GROUND, UNIT_PLUS, UNIT_SWITCHED } from './nodes.ts';
 
@@ -38,7 +39,6 @@ function bikeElements({ supply, unit }: World, moment: Moment, unitOn: boolean):
   const sleepingA = supply.asleepA + (unit.neverSleeps && key === 'off' ? UNIT_AWAKE_A : 0);
   const baseA = key === 'on' ? supply.baseA[engine] : 0;
   return [
-    battery('battery', [BATTERY_PLUS, MINUS], { openV: supply.openV, internalOhm: supply.internalOhm }),
     contact('bike ring', [BATTERY_PLUS, BIKE_PLUS], ohmNow(supply.bikeRing, 'battery', moment)),
     resistor('bike loads', [BIKE_PLUS, MINUS], NOMINAL_V / (baseA + sleepingA)),
     contact('unit permanent', [BIKE_PLUS, UNIT_PLUS], ohmNow(unit.permanent, 'unit-plug', moment)),
@@ -69,6 +69,9 @@ function ampElements(amp: Amp, i: number, world: World, moment: Moment, unitOn: 
   ];
 }
 
+/** A battery of no capacity is none. */
+const hasBattery = ({ supply }: World): boolean => supply.internalOhm < Infinity && supply.openV > 0;
+
 /** The power network of a bike: battery, charging, the bike's own loads, head unit, and amplifiers on their leads. */
 export function powerNetwork(world: World, moment: Moment, { unitOn, amps }: PowerState) {
   const elements = [
@@ -77,17 +80,21 @@ export function powerNetwork(world: World, moment: Moment, { unitOn, amps }: Pow
   ];
   const { regulatorV, idleA, cruiseA } = world.supply;
   const limitA = { off: 0, idle: idleA, cruise: cruiseA }[moment.engine];
-  const parts: Nonlinear[] = amps.flatMap((state, i) => {
+  const parts: Nonlinear[] = hasBattery(world) ? [chargedBattery('battery', [BATTERY_PLUS, MINUS], world.supply)] : [];
+  const loads = amps.flatMap((state, i) => {
     const { plus, ground } = ampNodes(i);
     if (state === 'off') return [];
     const load = { idleA: AMP_IDLE_A, powerW: state.outputW / AMP_EFFICIENCY_RATIO };
     return [powerLoad(`amp ${i}`, [plus, ground], load)];
   });
+  parts.push(...loads);
   if (limitA > 0) parts.push(charging('charging', [BIKE_PLUS, MINUS], { setV: regulatorV, limitA }));
   return { elements, parts };
 }
 
 export function solvePower(world: World, moment: Moment, state: PowerState, extra: readonly Element[] = []): Converged {
   const { elements, parts } = powerNetwork(world, moment, state);
+  const missing = noBattery({ elements: parts.map(({ first }) => first) });
+  if (missing) return { ok: false, ...missing, steps: 0 };
   return solveNonlinear({ elements: [...elements, ...extra], reference: MINUS, frequencyHz: 0 }, parts);
 }

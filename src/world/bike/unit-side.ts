@@ -36,7 +36,7 @@ function inputElements(world: World, moment: Moment, i: number, input: Corner, f
   const amp = world.amps[i];
   if (!amp) return [];
   const apart = moment.apart.includes('amp-inputs');
-  const isolated = amp.level === 'line' && !amp.passesDc;
+  const isolated = !amp.passesDc;
   const pair = [loom(from, '+'), loom(from, '−')] as const;
   const line = [lineOut(i, input, '+'), lineOut(i, input, '−')] as const;
   return [

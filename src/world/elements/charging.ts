@@ -24,11 +24,15 @@ export const charging = (id: string, between: Pair, { setV, limitA }: Charging):
   const limited = straightLine(rest, between, { conductanceS: 0, atZeroA: -limitA });
   const holds = straightLine(rest, between, { conductanceS: 1 / REGULATOR_OHM, atZeroA: -setV / REGULATOR_OHM });
   const wantedA = (acrossV: number) => (setV - acrossV) / REGULATOR_OHM;
+  /** From low volts to high. */
+  const pieces = [limited, holds, idle];
+  const pieceAt = (acrossV: number) => (wantedA(acrossV) >= limitA ? 0 : wantedA(acrossV) <= 0 ? 2 : 1);
   return {
     id,
     between,
     first: holds,
-    lineAt: (acrossV) => (wantedA(acrossV) >= limitA ? limited : wantedA(acrossV) <= 0 ? idle : holds),
+    cornered: true,
+    lineAt: (acrossV, now) => pieces[pieces.indexOf(now) + Math.sign(pieceAt(acrossV) - pieces.indexOf(now))] ?? holds,
     currentA: (acrossV) => -Math.min(limitA, Math.max(0, wantedA(acrossV))),
   };
 };

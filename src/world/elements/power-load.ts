@@ -21,11 +21,15 @@ export const powerLoad = (id: string, between: Pair, { idleA, powerW }: Load): N
   /** The tangent at V: it falls by P / V² a volt, and meets 0 V at idle + 2 P / V. */
   const tangent = (acrossV: number) =>
     straightLine(rest, between, { conductanceS: -powerW / acrossV ** 2, atZeroA: idleA + (2 * powerW) / acrossV });
+  const level = (acrossV: number) =>
+    straightLine(rest, between, { conductanceS: 0, atZeroA: idleA + powerW / acrossV });
   return {
     id,
     between,
     first: idle,
-    lineAt: (acrossV) => (powerW === 0 ? idle : acrossV > 0 ? tangent(acrossV) : null),
+    cornered: false,
+    lineAt: (acrossV, _, meets) =>
+      powerW === 0 ? idle : acrossV <= 0 ? null : meets === 'tangent' ? tangent(acrossV) : level(acrossV),
     currentA: (acrossV) => idleA + (powerW === 0 ? 0 : powerW / acrossV),
   };
 };

@@ -1,0 +1,196 @@
+import { perCorner } from '../corner.ts';
+import { OPEN } from '../healthy.ts';
+import type { Contact, PairOf, World } from '../state.ts';
+import {
+  decades,
+  driven,
+  even,
+  type Fault,
+  hasAmp,
+  hasRear,
+  noAmp,
+  REAR,
+  REAR_LEFT,
+  theAmp,
+  withAmp,
+  withNoise,
+  withSpeakers,
+} from './kit.ts';
+
+const OPEN_PAIR: PairOf<Contact> = { plus: OPEN, minus: OPEN };
+const times =
+  (ratio: number) =>
+  ({ front, rear }: { front: number; rear: number }) => ({
+    front: ratio * front,
+    rear: ratio * rear,
+  });
+const onRear = driven('rear', 'amp');
+const ratedOhmOf = (world: World) => world.rig.amps[theAmp(world) ?? 0]?.ratedOhm ?? 4;
+
+/** Faults of an amplifier, of what goes into it, and of how it is set. */
+export const AMP_FAULTS: readonly Fault[] = [
+  {
+    id: 'amp-input-plug-off',
+    title: 'Signal plug at the amplifier not home',
+    severity: null,
+    weights: { 'no-rear-sound': 5, 'amp-wont-turn-on': 4, 'no-sound-at-all': 5 },
+    fits: hasAmp,
+    apply: (world) => withAmp(world, { inputPlug: perCorner(() => OPEN_PAIR) }),
+  },
+  {
+    id: 'amp-input-plug-off',
+    variant: 'rear',
+    title: 'Rear signal plug at the amplifier not home',
+    severity: null,
+    weights: { 'no-rear-sound': 5 },
+    fits: onRear,
+    apply: (world) =>
+      withAmp(world, ({ inputPlug }) => ({
+        inputPlug: { ...inputPlug, ...Object.fromEntries(REAR.map((corner) => [corner, OPEN_PAIR])) },
+      })),
+  },
+  {
+    id: 'amp-input-plug-off',
+    variant: 'loose',
+    title: 'Signal plug at the amplifier that opens on bumps',
+    severity: null,
+    weights: { 'cuts-out': 4 },
+    fits: hasAmp,
+    apply: (world) =>
+      withAmp(world, ({ inputPlug }) => ({
+        inputPlug: perCorner((corner) => ({
+          plus: { ...inputPlug[corner].plus, movedOhm: Infinity },
+          minus: { ...inputPlug[corner].minus, movedOhm: Infinity },
+        })),
+      })),
+  },
+  {
+    id: 'one-input-lead-open',
+    title: 'One wire of one input pair open',
+    severity: null,
+    weights: { 'one-speaker-or-side-dead': 4 },
+    fits: hasAmp,
+    apply: (world) =>
+      withAmp(world, ({ inputPlug, inputs }) => {
+        const input = inputs['rear-left'] ? 'rear-left' : 'front-left';
+        return { inputPlug: { ...inputPlug, [input]: { ...inputPlug[input], plus: OPEN } } };
+      }),
+  },
+  {
+    id: 'signal-lead-beside-power',
+    title: 'Signal lead beside the charging lead',
+    severity: decades('noiseV', 0.02, 0.1),
+    weights: { 'whine-or-ticking': 5 },
+    fits: hasAmp,
+    apply: (world, levelV) => withNoise(world, { kind: 'follows', enters: 'amp-input', levelV }),
+  },
+  {
+    id: 'ground-loop-two-points',
+    title: 'Amplifier and source grounded at two points',
+    severity: decades('noiseV', 0.02, 0.1),
+    weights: { 'whine-or-ticking': 7 },
+    fits: hasAmp,
+    apply: (world, levelV) => withNoise(world, { kind: 'follows', enters: 'amp-ground', levelV }),
+  },
+  {
+    id: 'range-too-sensitive',
+    title: 'Input range too sensitive for what comes in',
+    severity: decades('inputLimitV', 0.5, 2),
+    weights: { 'distortion-at-volume': 6, 'speakers-blow-again': 4 },
+    fits: hasAmp,
+    apply: (world, inputLimitV) => withAmp(world, { inputLimitV }),
+  },
+  {
+    id: 'amp-input-too-low',
+    title: 'Range or gain of the rear channels too low',
+    severity: decades('gainRatio', 0.03, 0.06),
+    weights: { 'no-rear-sound': 3, 'distortion-at-volume': 4 },
+    fits: onRear,
+    apply: (world, ratio) =>
+      withAmp(world, ({ gainRatio }) => ({ gainRatio: { ...gainRatio, rear: ratio * gainRatio.rear } })),
+  },
+  {
+    id: 'gain-too-high',
+    title: 'Gain too high',
+    severity: decades('gainRatio', 3, 15),
+    weights: { 'distortion-at-volume': 8, 'whine-or-ticking': 5, 'speakers-blow-again': 8 },
+    fits: hasAmp,
+    apply: (world, ratio) => withAmp(world, ({ gainRatio }) => ({ gainRatio: times(ratio)(gainRatio) })),
+  },
+  {
+    id: 'highpass-off-with-boost',
+    title: 'High-pass off and bass boosted',
+    severity: even('bassBoostDb', 6, 13),
+    weights: { 'distortion-at-volume': 8, 'speakers-blow-again': 8 },
+    fits: hasAmp,
+    apply: (world, bassBoostDb) => withAmp(world, { highpassHz: null, bassBoostDb }),
+  },
+  {
+    id: 'highpass-too-high',
+    title: 'High-pass too high',
+    severity: even('cornerHz', 250, 400),
+    weights: { 'thin-no-bass': 6 },
+    fits: hasAmp,
+    apply: (world, highpassHz) => withAmp(world, { highpassHz }),
+  },
+  {
+    id: 'amp-channel-dead',
+    variant: 'rear-pair',
+    title: 'Rear channels of the amplifier dead',
+    severity: null,
+    weights: { 'no-rear-sound': 2 },
+    fits: onRear,
+    apply: (world) => withAmp(world, { deadChannels: REAR }),
+  },
+  {
+    id: 'amp-channel-dead',
+    variant: 'one',
+    title: 'One channel of the amplifier dead',
+    severity: null,
+    weights: { 'one-speaker-or-side-dead': 3 },
+    fits: hasAmp,
+    apply: (world) => withAmp(world, { deadChannels: onRear(world) ? REAR_LEFT : ['front-left'] }),
+  },
+  {
+    id: 'amp-dead',
+    title: 'Amplifier dead',
+    severity: null,
+    weights: { 'amp-wont-turn-on': 4, 'no-rear-sound': 2 },
+    fits: hasAmp,
+    apply: (world) => withAmp(world, { alive: false }),
+  },
+  {
+    id: 'amp-dead',
+    variant: 'internal-short',
+    title: 'Amplifier shorted inside, its fuse open',
+    severity: null,
+    weights: { 'amp-wont-turn-on': 2 },
+    fits: hasAmp,
+    apply: (world) => withAmp(world, { alive: false, fuseOpen: true }),
+  },
+  {
+    id: 'amp-output-dc',
+    title: 'DC at an output of the amplifier',
+    severity: even('outputDcV', 1.6, 6),
+    weights: { 'amp-wont-turn-on': 2, 'speakers-blow-again': 3 },
+    fits: hasAmp,
+    apply: (world, outputDcV) => withAmp(world, { outputDcV }),
+  },
+  {
+    id: 'amp-heat-protect',
+    title: 'Amplifier too hot',
+    severity: null,
+    weights: { 'amp-wont-turn-on': 4, 'cuts-out': 6 },
+    fits: hasAmp,
+    apply: (world) => withAmp(world, { coolsBadly: true }),
+  },
+  {
+    id: 'amp-load-too-low',
+    title: 'Speakers side by side, too few ohms for the amplifier',
+    severity: even('ofRatedRatio', 0.25, 0.4),
+    weights: { 'distortion-at-volume': 4, 'cuts-out': 5 },
+    fits: (world) => hasRear(world) && onRear(world) && !noAmp(world),
+    apply: (world, ratio) =>
+      withSpeakers(world, REAR, { count: 2, wiring: 'parallel', coilOhm: 2 * ratio * ratedOhmOf(world) }),
+  },
+];

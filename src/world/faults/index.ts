@@ -1,0 +1,26 @@
+import type { World } from '../state.ts';
+import { AMP_FAULTS } from './amp.ts';
+import { CHARGING_FAULTS } from './charging.ts';
+import type { Fault } from './kit.ts';
+import { POWER_FAULTS } from './power.ts';
+import { SOURCE_FAULTS } from './source.ts';
+import { TURN_ON_FAULTS } from './turn-on.ts';
+import { UNIT_FAULTS } from './unit.ts';
+import { WIRING_FAULTS } from './wiring.ts';
+
+export { type Fault, keyOf, severityAt } from './kit.ts';
+
+/** Everything that can be wrong, each with its variants. */
+export const FAULTS: readonly Fault[] = [
+  ...POWER_FAULTS,
+  ...TURN_ON_FAULTS,
+  ...SOURCE_FAULTS,
+  ...UNIT_FAULTS,
+  ...AMP_FAULTS,
+  ...WIRING_FAULTS,
+  ...CHARGING_FAULTS,
+];
+
+/** A bike with several faults, each on top of those before it. */
+export const withFaults = (world: World, faults: readonly (readonly [fault: Fault, severity: number])[]): World =>
+  faults.reduce((so, [fault, severity]) => fault.apply(so, severity), world);

@@ -1,0 +1,106 @@
+import { type Axle, type Corner, cornersOf } from '../corner.ts';
+import type { Amp, Noise, PhoneLink, Run, Settings, Speaker, Supply, Unit, World } from '../state.ts';
+import type { FlowId } from '../symptoms/symptom.ts';
+import { driverOf, driversInUse } from '../valued-rig.ts';
+
+/** How bad a fault can be. Resistances and the like are spread evenly over their powers of ten, the rest as they are. */
+export interface Severity {
+  /** Name with unit, as of any number. */
+  readonly name: string;
+  readonly low: number;
+  readonly high: number;
+  readonly spread: 'even' | 'decades';
+}
+
+/** One thing wrong, as a change to the bike. */
+export interface Fault {
+  readonly id: string;
+  /** The same fault in another place or degree, where that changes what it does. */
+  readonly variant?: string;
+  readonly title: string;
+  readonly severity: Severity | null;
+  /** How often it is the cause among callers, by flow. Estimates of the trade, for ranking only. */
+  readonly weights: Readonly<Partial<Record<FlowId, number>>>;
+  /** Whether this bike can have it at all. */
+  fits(world: World): boolean;
+  /** The bike with it. `severity` lies in its range; it is not looked at where there is none. */
+  apply(world: World, severity: number): World;
+}
+
+export const even = (name: string, low: number, high: number): Severity => ({ name, low, high, spread: 'even' });
+export const decades = (name: string, low: number, high: number): Severity => ({ name, low, high, spread: 'decades' });
+export const always = (): boolean => true;
+
+/** A severity at a share of its range, from 0, the mildest, to 1. */
+export const severityAt = ({ severity }: Fault, share: number): number =>
+  severity === null
+    ? 0
+    : severity.spread === 'even'
+      ? severity.low + share * (severity.high - severity.low)
+      : severity.low * (severity.high / severity.low) ** share;
+
+export const keyOf = ({ id, variant }: Pick<Fault, 'id' | 'variant'>): string => (variant ? `${id}@${variant}` : id);
+
+/* Changes to parts of a bike. Each gives a new bike and leaves the old one as it was. */
+
+type Part<T> = Partial<T> | ((now: T) => Partial<T>);
+const changed = <T extends object>(now: T, part: Part<T>): T => ({
+  ...now,
+  ...(typeof part === 'function' ? part(now) : part),
+});
+
+export const withSupply = (world: World, part: Part<Supply>): World => ({
+  ...world,
+  supply: changed(world.supply, part),
+});
+export const withUnit = (world: World, part: Part<Unit>): World => ({ ...world, unit: changed(world.unit, part) });
+export const withSettings = (world: World, part: Part<Settings>): World => ({
+  ...world,
+  settings: changed(world.settings, part),
+});
+export const withPhone = (world: World, part: Part<PhoneLink>): World => ({
+  ...world,
+  phone: changed(world.phone, part),
+});
+export const withNoise = (world: World, noise: Noise): World => ({ ...world, noises: [...world.noises, noise] });
+export const withRuns = (world: World, corners: readonly Corner[], part: Part<Run>): World => ({
+  ...world,
+  runs: { ...world.runs, ...Object.fromEntries(corners.map((c) => [c, changed(world.runs[c], part)])) },
+});
+export const withSpeakers = (world: World, corners: readonly Corner[], part: Part<Speaker>): World => ({
+  ...world,
+  speakers: { ...world.speakers, ...Object.fromEntries(corners.map((c) => [c, changed(world.speakers[c], part)])) },
+});
+
+/** The amplifier that a fault of "the amplifier" is in: that of the rear, or the only other one. */
+export function theAmp(world: World): number | null {
+  const rear = hasRear(world) ? driverOf(world.rig, 'rear-left') : 'unit';
+  return rear === 'unit' ? (driversInUse(world.rig)[0] ?? null) : rear;
+}
+export const withAmp = (world: World, part: Part<Amp>): World => {
+  const at = theAmp(world);
+  return { ...world, amps: world.amps.map((amp, i) => (i === at ? changed(amp, part) : amp)) };
+};
+
+export const hasAmp = (world: World): boolean => theAmp(world) !== null;
+export const hasRear = ({ rig }: World): boolean => rig.rearFitted === 'yes';
+export const noAmp = (world: World): boolean => !hasAmp(world);
+export const isFactory = ({ rig }: World): boolean => rig.unitKind === 'factory';
+export const isReplaced = ({ rig }: World): boolean => rig.unitKind === 'replaced';
+export const both =
+  (...all: readonly ((world: World) => boolean)[]) =>
+  (world: World) =>
+    all.every((one) => one(world));
+/** How the amplifier of the rig is switched on. */
+export const turnsOnBy =
+  (...ways: readonly string[]) =>
+  (world: World): boolean => {
+    const at = theAmp(world);
+    return at !== null && ways.includes(world.rig.amps[at]?.turnOn ?? '');
+  };
+export const driven = (axle: Axle, by: 'amp' | 'unit') => (world: World) =>
+  (axle === 'front' || hasRear(world)) &&
+  (by === 'unit') === (driverOf(world.rig, axle === 'front' ? 'front-left' : 'rear-left') === 'unit');
+
+export const REAR = cornersOf('rear');
+export const REAR_LEFT: readonly Corner[] = ['rear-left'];

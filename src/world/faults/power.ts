@@ -1,0 +1,132 @@
+import { OPEN } from '../healthy.ts';
+import { always, decades, even, type Fault, hasAmp, withAmp, withNoise, withSupply, withUnit } from './kit.ts';
+
+/** A lead that looks thick outside and has a third of the copper, which is aluminium inside. */
+const THIN_SECTION_RATIO = 1 / 4;
+
+/** Ripple of the current that an amplifier draws with the engine running. An estimate. */
+const RIPPLE_A = 0.2;
+
+/** Faults of the way from the battery to amplifier and head unit, and back. */
+export const POWER_FAULTS: readonly Fault[] = [
+  {
+    id: 'main-fuse-open',
+    title: 'Main fuse of the amplifier open',
+    severity: null,
+    weights: { 'amp-wont-turn-on': 7, 'no-rear-sound': 4, 'no-sound-at-all': 6 },
+    fits: hasAmp,
+    apply: (world) => withAmp(world, { fuseOpen: true }),
+  },
+  {
+    id: 'fuse-holder-resistive',
+    title: 'Fuse holder with a bad contact',
+    severity: decades('holderOhm', 0.02, 0.1),
+    weights: { 'distortion-at-volume': 4, 'cuts-out': 6 },
+    fits: hasAmp,
+    apply: (world, ohm) => withAmp(world, { holder: { ohm, movedOhm: Infinity } }),
+  },
+  {
+    id: 'fuse-holder-resistive',
+    variant: 'severe',
+    title: 'Fuse holder with hardly any contact',
+    severity: decades('holderOhm', 4, 20),
+    weights: { 'amp-wont-turn-on': 4 },
+    fits: hasAmp,
+    apply: (world, ohm) => withAmp(world, { holder: { ohm } }),
+  },
+  {
+    id: 'plus-lead-too-thin',
+    title: 'Plus lead too thin',
+    severity: even('sectionRatio', 0.1, THIN_SECTION_RATIO),
+    weights: { 'distortion-at-volume': 4, 'cuts-out': 5 },
+    fits: hasAmp,
+    apply: (world, ratio) =>
+      withAmp(world, ({ plusLead }) => ({
+        plusLead: { ...plusLead, sectionM2: ratio * plusLead.sectionM2, metal: 'clad' },
+      })),
+  },
+  {
+    id: 'battery-lug-loose',
+    variant: 'amp-ring',
+    title: 'Amplifier’s ring loose at the battery',
+    severity: decades('ringOhm', 4, 1000),
+    weights: { 'amp-wont-turn-on': 4 },
+    fits: hasAmp,
+    apply: (world, ohm) => withAmp(world, { ring: { ohm, movedOhm: 1e-3 } }),
+  },
+  {
+    id: 'battery-lug-loose',
+    variant: 'amp-ring-on-bumps',
+    title: 'Amplifier’s ring at the battery that opens on bumps',
+    severity: decades('ringOhm', 2e-3, 0.05),
+    weights: { 'cuts-out': 5 },
+    fits: hasAmp,
+    apply: (world, ohm) => withAmp(world, { ring: { ohm, movedOhm: Infinity } }),
+  },
+  {
+    id: 'battery-lug-loose',
+    variant: 'battery-post',
+    title: 'Bike’s own ring loose at the battery',
+    severity: decades('ringOhm', 0.01, 0.1),
+    weights: { 'cuts-out': 6, 'battery-flat-or-low': 4 },
+    fits: always,
+    apply: (world, ohm) => withSupply(world, { bikeRing: { ohm, movedOhm: Infinity } }),
+  },
+  {
+    id: 'unit-feed-missing',
+    title: 'Head unit without one of its feeds',
+    severity: null,
+    weights: { 'no-sound-at-all': 5 },
+    fits: always,
+    apply: (world) => withUnit(world, { permanent: OPEN }),
+  },
+  {
+    id: 'unit-feed-missing',
+    variant: 'intermittent',
+    title: 'Head unit whose feed drops out on bumps',
+    severity: null,
+    weights: { 'cuts-out': 4 },
+    fits: always,
+    apply: (world) => withUnit(world, ({ switched }) => ({ switched: { ...switched, movedOhm: Infinity } })),
+  },
+  {
+    id: 'amp-ground-resistive',
+    title: 'Ground of the amplifier with resistance',
+    severity: decades('groundOhm', 0.05, 0.6),
+    weights: { 'distortion-at-volume': 6, 'whine-or-ticking': 6, 'cuts-out': 7 },
+    fits: hasAmp,
+    // What it draws, in time with the charging current, lifts its ground: some tenths of an ampere of ripple.
+    apply: (world, ohm) =>
+      withNoise(withAmp(world, { groundRing: { ohm, movedOhm: Infinity } }), {
+        kind: 'follows',
+        enters: 'amp-ground',
+        levelV: RIPPLE_A * ohm,
+      }),
+  },
+  {
+    id: 'amp-ground-resistive',
+    variant: 'severe',
+    title: 'Ground of the amplifier hardly there',
+    severity: decades('groundOhm', 4, 20),
+    weights: { 'amp-wont-turn-on': 4 },
+    fits: hasAmp,
+    apply: (world, ohm) => withAmp(world, { groundRing: { ohm } }),
+  },
+  {
+    id: 'amp-ground-open',
+    title: 'Ground of the amplifier open',
+    severity: null,
+    weights: { 'amp-wont-turn-on': 5, 'no-rear-sound': 3 },
+    fits: hasAmp,
+    apply: (world) => withAmp(world, { groundRing: OPEN }),
+  },
+  {
+    id: 'wire-chafed',
+    variant: 'plus-lead',
+    title: 'Plus lead chafed through, its fuse open',
+    severity: null,
+    weights: { 'amp-wont-turn-on': 3 },
+    fits: hasAmp,
+    apply: (world) => withAmp(world, ({ ring }) => ({ fuseOpen: true, ring: { ...ring, movedOhm: 0.5 } })),
+  },
+];

@@ -1,0 +1,219 @@
+import { CORNERS, type Corner } from '../corner.ts';
+import { OPEN } from '../healthy.ts';
+import type { Run, World } from '../state.ts';
+import type { FlowId } from '../symptoms/symptom.ts';
+import { driverOf, isFitted } from '../valued-rig.ts';
+import {
+  always,
+  decades,
+  even,
+  type Fault,
+  hasRear,
+  REAR,
+  REAR_LEFT,
+  type Severity,
+  withRuns,
+  withSpeakers,
+} from './kit.ts';
+
+type Change = (severity: number) => Partial<Run>;
+type Weights = Readonly<Partial<Record<FlowId, number>>>;
+
+const cornersAmplified = ({ rig }: World): readonly Corner[] =>
+  CORNERS.filter((corner) => isFitted(rig, corner) && driverOf(rig, corner) !== 'unit');
+
+/** A fault of a rear run, on both sides for a rear that is silent, on one side for a speaker that is. */
+const onRuns = (
+  id: string,
+  title: string,
+  severity: Severity | null,
+  change: Change,
+  weights: { both?: Weights; one?: Weights },
+): readonly Fault[] => {
+  const made = (variant: string, corners: readonly Corner[], own: Weights): Fault => ({
+    id,
+    variant,
+    title,
+    severity,
+    weights: own,
+    fits: hasRear,
+    apply: (world: World, at) => withRuns(world, corners, change(at)),
+  });
+  return [
+    ...(weights.both ? [made('both-rear', REAR, weights.both)] : []),
+    ...(weights.one ? [made('one-rear', REAR_LEFT, weights.one)] : []),
+  ];
+};
+
+/** Faults between an output and a coil. */
+export const WIRING_FAULTS: readonly Fault[] = [
+  ...onRuns('rear-plug-off', 'Rear plug not home', null, () => ({ dock: OPEN }), {
+    both: { 'no-rear-sound': 8 },
+    one: { 'one-speaker-or-side-dead': 7 },
+  }),
+  ...onRuns(
+    'lid-lead-broken',
+    'Lead into the lid broken inside',
+    null,
+    () => ({ lidLead: { ohm: Infinity, movedOhm: 0.1 } }),
+    {
+      both: { 'no-rear-sound': 3 },
+      one: { 'one-speaker-or-side-dead': 6 },
+    },
+  ),
+  ...onRuns(
+    'lid-lead-broken',
+    'Lead into the lid that opens as it moves',
+    null,
+    () => ({ lidLead: { ohm: 0.1, movedOhm: Infinity } }),
+    {
+      one: { 'cuts-out': 6 },
+    },
+  ).map((fault) => ({ ...fault, variant: 'intermittent' })),
+  ...onRuns(
+    'lid-contacts-dirty',
+    'Dirty plug contacts',
+    decades('dockOhm', 30, 1e6),
+    (ohm) => ({ dock: { ohm, movedOhm: 0.5 } }),
+    {
+      both: { 'no-rear-sound': 4 },
+      one: { 'one-speaker-or-side-dead': 5 },
+    },
+  ),
+  ...onRuns(
+    'lid-contacts-dirty',
+    'Dirty plug contacts that open on bumps',
+    decades('dockOhm', 1, 4),
+    (ohm) => ({ dock: { ohm, movedOhm: Infinity } }),
+    {
+      one: { 'cuts-out': 6 },
+    },
+  ).map((fault) => ({ ...fault, variant: 'intermittent' })),
+  ...onRuns(
+    'speaker-wire-open',
+    'Rear speaker wire open',
+    null,
+    () => ({ joint: { plus: OPEN, minus: { ohm: 1e-3 } } }),
+    {
+      both: { 'no-rear-sound': 3 },
+      one: { 'one-speaker-or-side-dead': 6 },
+    },
+  ),
+  ...onRuns(
+    'speaker-wire-to-frame',
+    'Rear speaker wire on the frame',
+    decades('frameOhm', 0.02, 0.3),
+    (ohm) => ({ toFrame: { ohm } }),
+    {
+      both: { 'no-rear-sound': 4, 'amp-wont-turn-on': 5 },
+      one: { 'no-rear-sound': 4, 'amp-wont-turn-on': 5, 'no-sound-at-all': 4, 'one-speaker-or-side-dead': 5 },
+    },
+  ),
+  ...onRuns(
+    'speaker-wire-to-frame',
+    'Rear speaker wire that touches the frame as the lid moves',
+    null,
+    () => ({ toFrame: { ohm: Infinity, movedOhm: 0.05 } }),
+    {
+      one: { 'cuts-out': 5 },
+    },
+  ).map((fault) => ({ ...fault, variant: 'lid-moves' })),
+  ...onRuns(
+    'speaker-pair-shorted',
+    'Rear run shorted',
+    decades('acrossOhm', 0.01, 0.1),
+    (ohm) => ({ acrossPair: { ohm } }),
+    {
+      both: { 'no-rear-sound': 1, 'amp-wont-turn-on': 3 },
+      one: { 'amp-wont-turn-on': 3, 'one-speaker-or-side-dead': 3 },
+    },
+  ),
+  ...onRuns(
+    'wire-chafed',
+    'Speaker run that opens at full lock',
+    null,
+    () => ({ joint: { plus: { ohm: 1e-3, movedOhm: Infinity }, minus: { ohm: 1e-3 } } }),
+    {
+      one: { 'cuts-out': 5 },
+    },
+  ).map((fault) => ({ ...fault, variant: 'speaker-run' })),
+  {
+    id: 'polarity-one-of-pair',
+    title: 'Plus and minus swapped at one speaker',
+    severity: null,
+    weights: { 'thin-no-bass': 9 },
+    fits: always,
+    apply: (world) => withRuns(world, ['front-left'], { reversed: true }),
+  },
+  {
+    id: 'polarity-front-rear',
+    title: 'Rear pair opposed to the front pair',
+    severity: null,
+    weights: { 'thin-no-bass': 6 },
+    fits: hasRear,
+    apply: (world) => withRuns(world, REAR, { reversed: true }),
+  },
+  {
+    id: 'coil-open',
+    variant: 'both-rear',
+    title: 'Rear coils open',
+    severity: null,
+    weights: { 'no-rear-sound': 3 },
+    fits: hasRear,
+    apply: (world) => withSpeakers(world, REAR, { braid: OPEN }),
+  },
+  {
+    id: 'coil-open',
+    variant: 'one',
+    title: 'A coil open',
+    severity: null,
+    weights: { 'one-speaker-or-side-dead': 7 },
+    fits: always,
+    apply: (world) => withSpeakers(world, ['front-left'], { braid: OPEN }),
+  },
+  {
+    id: 'coil-open',
+    variant: 'broken-braid',
+    title: 'A braid that opens when it is moved or hot',
+    severity: null,
+    weights: { 'cuts-out': 3 },
+    fits: always,
+    apply: (world) =>
+      withSpeakers(world, ['front-left'], { braid: { ohm: 0.05, movedOhm: Infinity, hotOhm: Infinity } }),
+  },
+  {
+    id: 'coil-rubbing-or-cone-torn',
+    title: 'Coil rubs or cone torn',
+    severity: null,
+    weights: { 'distortion-at-volume': 6 },
+    fits: always,
+    apply: (world) => withSpeakers(world, ['front-left'], { scrapes: true }),
+  },
+  {
+    id: 'speaker-underrated',
+    title: 'Speaker takes less than it is given',
+    severity: even('ofGivenRatio', 0.2, 0.6),
+    weights: { 'distortion-at-volume': 5, 'speakers-blow-again': 6 },
+    fits: (world) => cornersAmplified(world).length > 0,
+    apply: (world, ratio) => {
+      const corners = cornersAmplified(world);
+      return withSpeakers(world, corners, ({ ratedW }) => ({ ratedW: ratio * ratedW }));
+    },
+  },
+  {
+    id: 'speaker-mount-loose',
+    title: 'Gap around a speaker, or a loose part',
+    severity: even('leakDb', 6, 15),
+    weights: { 'distortion-at-volume': 4, 'thin-no-bass': 5 },
+    fits: always,
+    apply: (world, leakDb) => withSpeakers(world, ['front-left', 'front-right', ...REAR], { leakDb }),
+  },
+  {
+    id: 'tweeter-unprotected',
+    title: 'Tweeter without its capacitor',
+    severity: null,
+    weights: { 'speakers-blow-again': 3 },
+    fits: always,
+    apply: (world) => withSpeakers(world, ['front-left', 'front-right'], { bareTweeter: true }),
+  },
+];

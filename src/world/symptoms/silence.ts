@@ -1,0 +1,68 @@
+import { DENSE_MUSIC_AVERAGE_RATIO } from '../../compute/amp-current.ts';
+import type { Operating } from '../bike/operate.ts';
+import { axleOf, CORNERS } from '../corner.ts';
+import { LOUD_VOLUME, type Moment, type Place } from '../moment.ts';
+import { type Complaint, heardCorners, type Ridden, type Seen, yesIf } from './symptom.ts';
+
+/** The front plays and no rear speaker does, at an ordinary level, as the bike was found. */
+export function noRearSound(bike: Ridden): Complaint {
+  const plays = heardCorners(bike, bike.at({}));
+  const rearFitted = bike.fitted.some((corner) => axleOf(corner) === 'rear');
+  const front = plays.some((corner) => axleOf(corner) === 'front');
+  return yesIf(rearFitted && front && !plays.some((corner) => axleOf(corner) === 'rear'));
+}
+
+/** Whether the unit sends anything at all: a muted one leaves a listening amplifier asleep, as it should. */
+const sends = ({ unit }: Operating) =>
+  CORNERS.some((corner) => unit.waves[corner].cleanV > 0 || unit.protects.length > 0);
+
+/** The unit plays, and an amplifier's lamp is off or shows a fault: at an ordinary level, or when it is hot. */
+export function ampWontTurnOn(bike: Ridden): Complaint {
+  const dark = ({ now }: Seen) => !now.ok || (sends(now) && now.amps.some(({ lamp }) => lamp !== 'normal'));
+  return yesIf(bike.world.amps.length > 0 && [bike.at({}), bike.at({ hot: true })].some(dark));
+}
+
+/** Nothing plays anywhere. */
+export const noSoundAtAll = (bike: Ridden): Complaint => yesIf(heardCorners(bike, bike.at({})).length === 0);
+
+/** A speaker is silent beside another of the same axle that plays. */
+export function oneSpeakerOrSideDead(bike: Ridden): Complaint {
+  const plays = heardCorners(bike, bike.at({}));
+  const dead = bike.fitted.filter((corner) => !plays.includes(corner));
+  return yesIf(dead.some((corner) => plays.some((other) => axleOf(other) === axleOf(corner))));
+}
+
+const EVERYWHERE: readonly Place[] = [
+  'battery',
+  'amp-supply',
+  'amp-inputs',
+  'rear-run',
+  'lid',
+  'unit-plug',
+  'usb',
+  'steering',
+];
+/** A fifth of an ordinary level: navigation, a quiet song. */
+const QUIET_VOLUME = 0.02;
+const LOUD = { volumeRatio: LOUD_VOLUME, averageRatio: DENSE_MUSIC_AVERAGE_RATIO };
+/** What the rider was doing when it cut out: a bump, a hot day, a loud song with the engine off and on, a quiet one. */
+const TRIALS: readonly Partial<Moment>[] = [
+  ...EVERYWHERE.map((place) => ({ moves: [place] })),
+  { hot: true },
+  { ...LOUD },
+  { ...LOUD, engine: 'idle' },
+  { ...LOUD, engine: 'cruise' },
+  { volumeRatio: QUIET_VOLUME },
+];
+
+/** It plays, and falls silent somewhere when the bike is moved, hot, loud or quiet; a sound one would not. */
+export function cutsOut(bike: Ridden): Complaint {
+  const plays = heardCorners(bike, bike.at({}));
+  const lost = (moment: Partial<Moment>) => {
+    const rest = heardCorners(bike, bike.at(moment));
+    const sound = heardCorners(bike.healthy(), bike.healthy().at(moment));
+    return plays.some((corner) => !rest.includes(corner) && sound.includes(corner));
+  };
+  const portOpens = bike.world.phone.port.movedOhm === Infinity;
+  return yesIf(portOpens || TRIALS.some(lost));
+}

@@ -1,0 +1,77 @@
+import { type Operated, operate } from '../bike/operate.ts';
+import type { Corner, PerCorner } from '../corner.ts';
+import { healthyWorld } from '../healthy.ts';
+import { type Heard, hear } from '../hear.ts';
+import { type Moment, ORDINARY } from '../moment.ts';
+import { fittedCorners } from '../sights.ts';
+import type { World } from '../state.ts';
+
+export const FLOW_IDS = [
+  'no-rear-sound',
+  'amp-wont-turn-on',
+  'distortion-at-volume',
+  'eq-changes-when-engine-starts',
+  'is-a-reflash-needed',
+  'no-sound-at-all',
+  'one-speaker-or-side-dead',
+  'whine-or-ticking',
+  'thin-no-bass',
+  'cuts-out',
+  'battery-flat-or-low',
+  'speakers-blow-again',
+  'mirroring-wont-start',
+] as const;
+export type FlowId = (typeof FLOW_IDS)[number];
+
+/** Whether a bike has a complaint, or why a model of it cannot say. */
+export type Complaint = 'yes' | 'no' | { readonly undecidable: string };
+
+/** A bike as its rider meets it: what it does at any moment, worked out once for each. */
+export interface Ridden {
+  readonly world: World;
+  readonly fitted: readonly Corner[];
+  at(moment: Partial<Moment>): Seen;
+  /** The same build without a fault: complaints of more and less are comparisons with it. */
+  healthy(): Ridden;
+}
+export interface Seen {
+  readonly moment: Moment;
+  readonly now: Operated;
+  /** Null when the supply has no operating point at all: nothing plays. */
+  readonly heard: PerCorner<Heard> | null;
+}
+
+export function ridden(world: World): Ridden {
+  const seen = new Map<string, Seen>();
+  let sound: Ridden | undefined;
+  return {
+    world,
+    fitted: fittedCorners(world),
+    at: (change) => {
+      const moment: Moment = { ...ORDINARY, ...change };
+      const key = JSON.stringify(moment);
+      const known = seen.get(key);
+      if (known) return known;
+      const now = operate(world, moment);
+      const made = { moment, now, heard: now.ok ? hear(world, moment, now) : null };
+      seen.set(key, made);
+      return made;
+    },
+    healthy: () => {
+      sound ??= ridden(healthyWorld(world.rig));
+      return sound;
+    },
+  };
+}
+
+/** A corner this much quieter than the loudest is silent to a rider who hears both. An estimate: 20 dB. */
+const DROWNED_RATIO = 0.01;
+
+/** The corners that a rider hears, next to each other. */
+export function heardCorners({ fitted }: Ridden, { heard }: Seen): readonly Corner[] {
+  if (!heard) return [];
+  const loudestW = Math.max(...fitted.map((corner) => heard[corner].powerW));
+  return fitted.filter((corner) => heard[corner].plays && heard[corner].powerW > DROWNED_RATIO * loudestW);
+}
+
+export const yesIf = (it: boolean): Complaint => (it ? 'yes' : 'no');
