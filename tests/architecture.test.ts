@@ -13,8 +13,10 @@ const MAY_IMPORT: Readonly<Record<string, { readonly all: readonly string[]; rea
   ...Object.fromEntries(CHAIN.map((folder) => [folder, { all: upTo(folder) }])),
   sound: { all: ['sound', 'compute'] },
   steps: { all: upTo('steps'), types: ['sound'] },
-  world: { all: ['world', ...upTo('steps')] },
-  diagnosis: { all: ['diagnosis', 'world', ...upTo('steps')] },
+  world: { all: ['world', 'sound', ...upTo('steps')] },
+  diagnosis: { all: ['diagnosis', 'world', 'sound', ...upTo('steps')] },
+  // The proof plays whole cases against the circuit; no page loads it.
+  proof: { all: ['proof', 'diagnosis', 'world', 'sound', ...upTo('case')] },
   browser: { all: ['browser', 'case', 'rig'], types: ['machines'] },
   components: { all: [...upTo('components'), 'sound', 'browser', 'world', 'diagnosis'] },
   layouts: { all: [...upTo('components'), 'layouts', 'browser', 'styles', 'assets'] },
@@ -25,7 +27,7 @@ const MAY_IMPORT: Readonly<Record<string, { readonly all: readonly string[]; rea
 const OUTSIDE = ['tools', 'sw', 'public', 'styles', 'assets', '(root)'];
 /** The only folders that may touch the page; everything else runs in plain Node. */
 const TOUCH_THE_PAGE = ['browser', 'components', 'pages', 'layouts', ...OUTSIDE];
-const PLAIN = ['compute', 'rig', 'steps', 'verdicts', 'machines', 'case', 'sound', 'world', 'diagnosis'];
+const PLAIN = ['compute', 'rig', 'steps', 'verdicts', 'machines', 'case', 'sound', 'world', 'diagnosis', 'proof'];
 
 const folderOf = (file: string): string => {
   const [top = '', second = ''] = file.split('/');

@@ -14,6 +14,7 @@ import {
   theAmp,
   withAmp,
   withNoise,
+  withSettings,
   withSpeakers,
 } from './kit.ts';
 
@@ -104,10 +105,23 @@ export const AMP_FAULTS: readonly Fault[] = [
     id: 'amp-input-too-low',
     title: 'Range or gain of the rear channels too low',
     severity: decades('gainRatio', 0.03, 0.06),
-    weights: { 'no-rear-sound': 3, 'distortion-at-volume': 4 },
+    weights: { 'no-rear-sound': 3 },
     fits: onRear,
     apply: (world, ratio) =>
       withAmp(world, ({ gainRatio }) => ({ gainRatio: { ...gainRatio, rear: ratio * gainRatio.rear } })),
+  },
+  {
+    id: 'amp-input-too-low',
+    variant: 'unit-at-its-limit',
+    title: 'Gain too low, made up for with the head unit',
+    severity: even('gainRatio', 0.2, 0.5),
+    weights: { 'distortion-at-volume': 4 },
+    fits: hasAmp,
+    apply: (world, ratio) =>
+      withSettings(
+        withAmp(world, ({ gainRatio }) => ({ gainRatio: times(ratio)(gainRatio) })),
+        ({ topVolumeRatio }) => ({ topVolumeRatio: topVolumeRatio / ratio }),
+      ),
   },
   {
     id: 'gain-too-high',

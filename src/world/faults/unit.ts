@@ -134,7 +134,7 @@ export const UNIT_FAULTS: readonly Fault[] = [
     id: 'bridge-output-grounded',
     title: 'A wire of a bridge output joined to ground',
     severity: decades('groundOhm', 0.05, 8),
-    weights: { 'distortion-at-volume': 3, 'no-sound-at-all': 3, 'whine-or-ticking': 3 },
+    weights: { 'no-sound-at-all': 3, 'whine-or-ticking': 3 },
     fits: always,
     // What does not make the output give up still hums: the ground's own ripple is in the pair now.
     apply: (world, ohm) =>

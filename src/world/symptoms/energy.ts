@@ -2,6 +2,7 @@ import { DENSE_MUSIC_AVERAGE_RATIO } from '../../compute/amp-current.ts';
 import { BATTERY_PLUS } from '../bike/nodes.ts';
 import { powerV } from '../bike/operate.ts';
 import { mirroring } from '../sights.ts';
+import type { World } from '../state.ts';
 import { type Complaint, type Ridden, yesIf } from './symptom.ts';
 
 /* Limits are common practice of the trade, no published source. */
@@ -17,14 +18,16 @@ const BLOWS_AT_RATIO = 1.25;
 const CLIPPED_HARD_DB = 3;
 const COIL_DC_V = 1;
 
+/** What the starter leaves, through the ring that it hangs on. */
+const crankingV = ({ supply }: World) => supply.openV - STARTER_A * (supply.internalOhm + supply.bikeRing.ohm);
+
 /** The battery does not last or is not filled: standing, resting, cranking, at idle, on the road. */
 export function batteryFlatOrLow(bike: Ridden): Complaint {
   const { supply, rig } = bike.world;
   const asleep = bike.at({ key: 'off', toneHz: null }).now;
   const limitA = (supply.capacityRatio * rig.batteryAh * 0.5) / (24 * STANDS_DAYS);
   const drawsA = asleep.ok ? -asleep.power.currentA('battery').re : Infinity;
-  const crankV = supply.openV - STARTER_A * supply.internalOhm;
-  const soundCrankV = bike.healthy().world.supply.openV - STARTER_A * bike.healthy().world.supply.internalOhm;
+  const [crankV, soundCrankV] = [crankingV(bike.world), crankingV(bike.healthy().world)];
 
   const cruise = bike.at({ engine: 'cruise' }).now;
   const batteryV = cruise.ok ? powerV(cruise, BATTERY_PLUS) : 0;

@@ -1,4 +1,3 @@
-import { DENSE_MUSIC_AVERAGE_RATIO } from '../../compute/amp-current.ts';
 import type { Operating } from '../bike/operate.ts';
 import { axleOf, CORNERS } from '../corner.ts';
 import { LOUD_VOLUME, type Moment, type Place } from '../moment.ts';
@@ -44,7 +43,8 @@ const EVERYWHERE: readonly Place[] = [
 ];
 /** A fifth of an ordinary level: navigation, a quiet song. */
 const QUIET_VOLUME = 0.02;
-const LOUD = { volumeRatio: LOUD_VOLUME, averageRatio: DENSE_MUSIC_AVERAGE_RATIO };
+/** A bass beat draws what a full sine draws, for as long as it lasts. */
+const LOUD = { volumeRatio: LOUD_VOLUME, averageRatio: 1 };
 /** What the rider was doing when it cut out: a bump, a hot day, a loud song with the engine off and on, a quiet one. */
 const TRIALS: readonly Partial<Moment>[] = [
   ...EVERYWHERE.map((place) => ({ moves: [place] })),

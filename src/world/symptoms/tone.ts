@@ -1,4 +1,3 @@
-import { DENSE_MUSIC_AVERAGE_RATIO } from '../../compute/amp-current.ts';
 import { TONES } from '../../sound/tone.ts';
 import type { Corner } from '../corner.ts';
 import { coilsOhm } from '../hear.ts';
@@ -49,7 +48,8 @@ export function thinNoBass(bike: Ridden): Complaint {
 /** At the loudest step its rider uses, something is cut off, scrapes, or falls away under load; a sound bike is clean. */
 export function distortionAtVolume(bike: Ridden): Complaint {
   const volumeRatio = bike.world.settings.topVolumeRatio;
-  const averageRatio = DENSE_MUSIC_AVERAGE_RATIO;
+  // A bass beat draws what a full sine draws, for as long as it lasts.
+  const averageRatio = 1;
   const harsh = (it: Ridden, moment: Partial<Moment>) => {
     const { now, heard } = it.at(moment);
     if (!now.ok || !heard) return true;
@@ -66,7 +66,7 @@ export function distortionAtVolume(bike: Ridden): Complaint {
   const trials = ([BASS_HZ, MIDDLE_HZ] as const).flatMap((toneHz) =>
     (['off', 'idle'] as const).map((engine) => ({ toneHz, engine, volumeRatio, averageRatio })),
   );
-  return yesIf(trials.some((moment) => harsh(bike, moment)));
+  return yesIf(trials.some((moment) => harsh(bike, moment) && !harsh(bike.healthy(), moment)));
 }
 
 /** With the engine running one tone moves against another, or everything gets louder, or noise covers the bass. */
