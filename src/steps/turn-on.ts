@@ -2,6 +2,8 @@ import {
   REMOTE_LOSS_V,
   REMOTE_NOTHING_BELOW_V,
   REMOTE_ON_HIGHEST_V,
+  REMOTE_ON_LOWEST_V,
+  SENSE_DC_HIGHEST_V,
   SENSE_DC_LOWEST_V,
   SENSE_HIGHEST_V,
   SENSE_LOWEST_V,
@@ -27,7 +29,7 @@ function remoteBands(situation: Situation): readonly Band[] {
   ];
 }
 const remoteHealthy = (_: Values, s: Situation) =>
-  `Healthy is above ${formatQuantity(batteryV(s) - REMOTE_LOSS_V, 'V', 3)}. Amplifiers switch on above ${formatRange(7, REMOTE_ON_HIGHEST_V, 'V')}.`;
+  `Healthy is above ${formatQuantity(batteryV(s) - REMOTE_LOSS_V, 'V', 3)}. Amplifiers switch on above ${formatRange(REMOTE_ON_LOWEST_V, REMOTE_ON_HIGHEST_V, 'V')}.`;
 
 export const remoteVolts = measurement<'ok' | 'low' | 'none' | 'unclear'>({
   id: 'remote-volts',
@@ -238,7 +240,7 @@ export const senseDc = measurement<'half' | 'zero' | 'one-odd' | 'unclear'>({
   },
   healthy: (_, s) => {
     const { lowV, highV } = halfSupplyBandV({ supplyV: batteryV(s) });
-    return `Healthy is ${formatRange(lowV, highV, 'V')} on each wire. Amplifiers of this kind wake above 3 to 5 V.`;
+    return `Healthy is ${formatRange(lowV, highV, 'V')} on each wire. Amplifiers of this kind wake above ${formatRange(SENSE_DC_LOWEST_V, SENSE_DC_HIGHEST_V, 'V')}.`;
   },
   outcomes: { half: 'half the supply', zero: 'no DC at all', 'one-odd': 'one wire is off', unclear: 'unclear' },
   article: 'half-the-supply-on-a-speaker-wire',
