@@ -82,6 +82,15 @@ const fuseIsOpen = claim(
 );
 const readOpen = claim('volts come in and none come out', (f) => f.outcome('fuse-sides') === 'open');
 const jumperWakes = claim('a jumper wakes it', (f) => f.outcome('remote-jumper') === 'wakes');
+const is = (f: Findings, step: string, ...outcomes: readonly string[]) => outcomes.includes(f.outcome(step) ?? '');
+const wasAsked = claim(
+  'what should wake it was read, or bypassed in vain',
+  (f) =>
+    is(f, 'remote-jumper', 'dead') ||
+    is(f, 'remote-volts', 'ok', 'unclear') ||
+    is(f, 'sense-level', 'ok', 'unclear') ||
+    is(f, 'sense-dc', 'half', 'unclear'),
+);
 
 /** The amplifier stays off: its lamp is dark or shows a fault, though the head unit plays. */
 export const ampWontTurnOn = flow('amp-wont-turn-on', 'The amplifier stays off', {
@@ -272,7 +281,7 @@ export const ampWontTurnOn = flow('amp-wont-turn-on', 'The amplifier stays off',
     { to: 'pushInputPlug' },
   ),
   lampOnRemote: ask(remoteLamp, {
-    lit: [{ when: jumperWakes, to: 'remoteIsLow' }, { to: 'readSelectors' }],
+    lit: 'readSelectors',
     dark: 'lampOnStart',
     cannot: [{ when: jumperWakes, to: 'remoteWireIsOpen' }, { to: 'readSelectors' }],
   }),
@@ -298,13 +307,12 @@ export const ampWontTurnOn = flow('amp-wont-turn-on', 'The amplifier stays off',
     },
     { when: byDc, to: 'lookBetween' },
     { when: meterHere, to: 'askMeter' },
-    { when: jumperWakes, to: 'severalAreLeft' },
-    { to: 'lookAtBodyFuse' },
+    { to: 'afterSelectors' },
   ),
   measureDc: ask(senseDc, {
     zero: [{ when: lineFed, to: 'noDcComes' }, { to: 'lookBetween' }],
     'one-odd': 'signalIsLost',
-    half: [{ when: jumperWakes, to: 'ampIsDead' }, { to: 'lookAtBodyFuse' }],
+    half: 'afterSelectors',
     unclear: [{ when: jumperWakes, to: 'noDcComes' }, { to: 'lookAtBodyFuse' }],
     cannot: 'lookBetween',
   }),
@@ -335,7 +343,7 @@ export const ampWontTurnOn = flow('amp-wont-turn-on', 'The amplifier stays off',
   measureLevel: ask(senseLevel, {
     low: 'isStarved',
     none: 'whoIsSilent',
-    ok: [{ when: jumperWakes, to: 'ampIsDead' }, { to: 'lookAtBodyFuse' }],
+    ok: 'afterSelectors',
     unclear: [{ when: jumperWakes, to: 'isStarved' }, { to: 'lookAtBodyFuse' }],
     cannot: [{ when: jumperWakes, to: 'severalAreLeft' }, { to: 'lookAtBodyFuse' }],
   }),
@@ -350,11 +358,13 @@ export const ampWontTurnOn = flow('amp-wont-turn-on', 'The amplifier stays off',
   // Itself, last: its selector, its own fuses, and its supply with a load on it.
   readSelectors: ask(ampSwitches, {
     'turn-on': 'selectorIsWrong',
-    right: 'lookAtBodyFuse',
-    mode: 'lookAtBodyFuse',
-    range: 'lookAtBodyFuse',
-    cannot: 'lookAtBodyFuse',
+    right: 'afterSelectors',
+    mode: 'afterSelectors',
+    range: 'afterSelectors',
+    cannot: 'afterSelectors',
   }),
+  // What a jumper wakes has no open fuse of its own. Whether its supply holds when it plays is another matter.
+  afterSelectors: decide({ when: jumperWakes, to: 'proveSupply' }, { to: 'lookAtBodyFuse' }),
   lookAtBodyFuse: ask(bodyFuse, {
     blown: 'bodyFuseIsOpen',
     whole: 'proveSupply',
@@ -396,7 +406,12 @@ export const ampWontTurnOn = flow('amp-wont-turn-on', 'The amplifier stays off',
       ),
       to: 'whatShouldWakeIt',
     },
-    { to: 'ampIsDead' },
+    {
+      when: claim('a jumper wakes it, its wire does not', (f) => jumperWakes.holds(f) && byWire.holds(f)),
+      to: 'remoteIsLow',
+    },
+    { when: wasAsked, to: 'ampIsDead' },
+    { to: 'severalAreLeft' },
   ),
   whatShouldWakeIt: decide({ when: byWire, to: 'measureRemote' }, { to: 'joinPlusToRemote' }),
 
@@ -415,6 +430,7 @@ export const ampWontTurnOn = flow('amp-wont-turn-on', 'The amplifier stays off',
       when: claim('it has its supply, at least for moments', (f) => protects.holds(f) || onNow.holds(f)),
       to: 'proveSupply',
     },
+    { when: claim('the whole bike is weak', (f) => f.outcome('what-else') === 'bike'), to: 'batteryIsLow' },
     { to: 'lookAtFuse' },
   ),
 

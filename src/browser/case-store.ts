@@ -111,11 +111,11 @@ export async function load(flow: Flow, fragment: string): Promise<Loaded> {
 export const save = (it: Case): string | undefined => whyNotSaved(writeStored(keyOf(it.flow), toText(it)));
 
 /** Lays the case ready for the page of another flow. A case that is open there is kept aside. */
-export function handOver(it: Case, standing: Standing, flow: FlowId): void {
+export function handOver(it: Case, standing: Standing, flow: FlowId, told: Standing['facts'] = {}): void {
   const there = readStored(keyOf(flow), asText);
   const open = there.ok && there.value !== undefined ? fromText(there.value) : undefined;
   if (open?.ok && holdsAnswers(open.case)) pushAside(open.case);
-  writeStored(keyOf(flow), toText(handedOver(it, standing, flow)));
+  writeStored(keyOf(flow), toText(handedOver(it, standing, flow, told)));
 }
 
 /** The case that was pushed aside last, taken back out. The one that is open now takes its place. */

@@ -10,6 +10,8 @@ export interface Suspect {
   readonly weight: number;
   /** Steps and the outcomes that this suspect can give. Any other outcome speaks against it. */
   readonly signs: Readonly<Record<string, readonly string[]>>;
+  /** Signs that depend on which part of the bike the case is about. */
+  signsHere?(findings: Findings): Readonly<Record<string, readonly string[]>>;
   /** Steps whose outcome multiplies the odds without ruling anything out. */
   readonly odds?: Readonly<Record<string, Readonly<Record<string, number>>>>;
   /** A harmless check that separates it from the rest. */
@@ -35,7 +37,7 @@ function oddsOf(suspect: Suspect, findings: Findings): number {
 }
 
 function speaksAgainst(suspect: Suspect, findings: Findings): readonly string[] {
-  return Object.entries(suspect.signs).flatMap(([step, possible]) => {
+  return Object.entries({ ...suspect.signs, ...suspect.signsHere?.(findings) }).flatMap(([step, possible]) => {
     const outcome = findings.outcome(step);
     return outcome === undefined || SAYS_NOTHING.has(outcome) || possible.includes(outcome) ? [] : [step];
   });

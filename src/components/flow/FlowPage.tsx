@@ -5,11 +5,11 @@ import { handOver } from '../../browser/case-store.ts';
 import { useCase } from '../../browser/use-case.ts';
 import { useNumberKeys } from '../../browser/use-number-keys.ts';
 import { useSeat } from '../../browser/use-seat.ts';
-import { answered, cured, repaired, revised } from '../../case/change.ts';
-import { FLOWS, type FlowId } from '../../case/flows.ts';
+import { answered, cured, learntHere, repaired, revised } from '../../case/change.ts';
+import { FLOWS, type FlowId, isFlowId } from '../../case/flows.ts';
 import type { Standing } from '../../case/replay.ts';
 import { CAUTIONS } from '../../steps/cautions.ts';
-import type { Answer, Step } from '../../steps/step.ts';
+import type { Answer, Facts, Step } from '../../steps/step.ts';
 import type { Suspect } from '../../verdicts/suspects.ts';
 import { Notes } from './Notes.tsx';
 import { OpenStep } from './OpenStep.tsx';
@@ -32,6 +32,19 @@ export interface FlowPageProps {
   readonly goesOnIn?: readonly FlowId[];
   /** Something drawn under the open step or the verdict. */
   readonly picture?: FunctionComponent<Standing>;
+}
+
+/** The way to the flow that takes this case on. */
+function OnwardButton(props: { readonly to: FlowId; readonly because: string; readonly onGo: (id: FlowId) => void }) {
+  const { to, because, onGo } = props;
+  return (
+    <section class="notice" aria-label="Go on in another flow">
+      <p>{because}</p>
+      <button type="button" class="go" onClick={() => onGo(to)}>
+        Go on with “{FLOWS[to].title}”
+      </button>
+    </section>
+  );
 }
 
 /** Everything of a flow on one page: the wire of what was answered, the open question or the verdict, what is left. */
@@ -65,8 +78,8 @@ export function FlowPage({ flow, root, suspects, rankAt, repairs, goesOnIn, pict
     if (n === 0) answer({ cannot: true });
     else if (option !== undefined) answer({ option });
   });
-  const goOnIn = (id: FlowId) => {
-    handOver(it, standing, id);
+  const goOnIn = (id: FlowId, told?: Facts) => {
+    handOver(it, standing, id, told);
     location.href = root + FLOWS[id].path;
   };
   const before = changing
@@ -78,6 +91,7 @@ export function FlowPage({ flow, root, suspects, rankAt, repairs, goesOnIn, pict
   const was = changing ? standing.facts[changing.id] : standing.unusable;
   const verdict = 'verdict' in standing.open && !changing ? standing.open : undefined;
   const lastRepair = standing.repairs.at(-1);
+  const onward = verdict && learntHere(it) ? verdict.verdict.handsOver?.(standing.findings) : undefined;
 
   return (
     <div class="flow">
@@ -183,6 +197,9 @@ export function FlowPage({ flow, root, suspects, rankAt, repairs, goesOnIn, pict
             </VerdictView>
           )}
           {!verdict && Picture && <Picture {...standing} />}
+          {onward && isFlowId(onward.flow) && (
+            <OnwardButton to={onward.flow} because={onward.because} onGo={(id) => goOnIn(id, onward.answers)} />
+          )}
           {verdict &&
             goesOnIn?.map((id) => (
               <button key={id} type="button" onClick={() => goOnIn(id)}>

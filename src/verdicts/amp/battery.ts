@@ -11,6 +11,7 @@ import {
 import { formatQuantity, formatRange } from '../../compute/quantity.ts';
 import { batteryV } from '../../steps/amp-feed.ts';
 import type { Findings } from '../../steps/outcome.ts';
+import { theAmp } from '../../steps/which-amp.ts';
 import type { Verdict } from '../verdict.ts';
 import { YOURSELF, YOURSELF_OR_FITTER } from '../who.ts';
 import { cutOut, denseDrawA } from './numbers.ts';
@@ -56,6 +57,15 @@ export const batteryLow: Verdict = {
       cautions: ['battery-gas', 'outdoors'],
       proof: `Key on, music playing: ${formatQuantity(KEY_ON_HEALTHY_V, 'V')} or more at the posts, and the amplifier stays on for ten minutes.`,
       mayAlsoBe: [
+        ...(theAmp(f).turnOn === 'wire' && f.outcome('remote-key-off') !== 'dead'
+          ? [
+              {
+                what: 'The amplifier never goes off and empties it',
+                split:
+                  'Battery charged, key off for ten minutes: is its lamp still on, or 12 V on its remote terminal?',
+              },
+            ]
+          : []),
         { what: 'The battery is only empty', split: 'It takes a full charge and still reads 12.7 V the next day.' },
         {
           what: 'The battery is worn',

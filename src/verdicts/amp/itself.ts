@@ -61,6 +61,10 @@ export const ampDead: Verdict = {
                 what: 'A supply that gives way under load',
                 split: 'A 55 W lamp across its plus and ground: bright, and within 0.5 V of the battery?',
               },
+              {
+                what: 'A battery below 12.2 V or above 15 V',
+                split: 'Key on: what do the battery posts read, engine off and at about 3000 rpm outdoors?',
+              },
               { what: 'Its turn-on selector', split: 'Read it: does it stand on what is wired?' },
             ],
           }),

@@ -293,6 +293,14 @@ export const inputPlugOff: Verdict = {
                     },
                   ]
                 : []),
+              ...(f.outcome('sense-dc') === 'zero'
+                ? [
+                    {
+                      what: 'Outputs that carry no DC by design',
+                      split: 'At the head unit, music paused: half the supply on each speaker wire?',
+                    },
+                  ]
+                : []),
               ...(ampPair(f) === 'front'
                 ? [
                     {

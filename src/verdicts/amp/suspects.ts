@@ -1,3 +1,5 @@
+import type { Findings } from '../../steps/outcome.ts';
+import { ampPair } from '../../steps/which-amp.ts';
 import type { Suspect } from '../suspects.ts';
 
 /**
@@ -11,10 +13,10 @@ const OFF = { 'amp-light': ['off'], 'amp-signs': ['dead'] };
 const ANY_LAMP = { 'amp-light': ['off', 'fault', 'normal'] };
 const FAULT = { 'amp-light': ['fault'] };
 
-const BY_WIRE = { 'rear-amp-turn-on': ['wire'], 'front-amp-turn-on': ['wire'] };
-const BY_SIGNAL = { 'rear-amp-turn-on': ['signal'], 'front-amp-turn-on': ['signal'] };
-const BY_DC = { 'rear-amp-turn-on': ['dc'], 'front-amp-turn-on': ['dc'] };
-const LISTENS = { 'rear-amp-turn-on': ['signal', 'dc'], 'front-amp-turn-on': ['signal', 'dc'] };
+/** How the amplifier of the case is switched: with two on the bike the other one says nothing about it. */
+const switchedBy =
+  (...kinds: readonly ('wire' | 'signal' | 'dc')[]) =>
+  (f: Findings) => ({ [`${ampPair(f)}-amp-turn-on`]: kinds });
 
 const STILL = { 'supply-wiggle': ['no-effect'], 'key-positions': ['none'], 'wakes-when-loud': ['stays-off'] };
 const SWITCHES_FIT = { 'amp-switches': ['right', 'mode', 'range'] };
@@ -61,6 +63,7 @@ const WEAK = {
   ...HEARS,
   ...SPEAKERS_STAY,
   'key-positions': ['none'],
+  'wakes-when-loud': ['stays-off'],
   'amp-goes-off': ['bumps', 'loud'],
   recover: ['at-once'],
   'amp-terminals': ['ok', 'unclear'],
@@ -220,9 +223,9 @@ export const AMP_SUSPECTS: readonly Suspect[] = [
     verdict: 'remote-wire-open',
     title: 'Remote wire open',
     weight: 7,
+    signsHere: switchedBy('wire'),
     signs: {
       ...NOT_WOKEN,
-      ...BY_WIRE,
       'supply-wiggle': ['no-effect', 'remote'],
       'remote-volts': ['none'],
       'remote-source': ['live'],
@@ -237,9 +240,9 @@ export const AMP_SUSPECTS: readonly Suspect[] = [
     verdict: 'remote-source-dead',
     title: 'Remote wire on a dead or wrong feed',
     weight: 5,
+    signsHere: switchedBy('wire'),
     signs: {
       ...NOT_WOKEN,
-      ...BY_WIRE,
       'key-positions': ['none', 'some'],
       'remote-volts': ['none'],
       'remote-source': ['dead'],
@@ -253,13 +256,14 @@ export const AMP_SUSPECTS: readonly Suspect[] = [
     verdict: 'remote-volts-low',
     title: 'Too few volts on the remote wire',
     weight: 3,
+    signsHere: switchedBy('wire'),
     signs: {
       ...NOT_WOKEN,
-      ...BY_WIRE,
       'remote-volts': ['low'],
       'remote-source': ['low', 'live'],
       'remote-lamp': ['lit', 'dark'],
       'remote-start-lamp': ['lit'],
+      'adapter-look': ['through'],
     },
     odds: { 'last-change': { fitted: 2 }, 'amp-history': { 'comes-and-goes': 2 } },
     split: 'Head unit on: the remote terminal within 1 V of the battery?',
@@ -268,9 +272,9 @@ export const AMP_SUSPECTS: readonly Suspect[] = [
     verdict: 'replaced-unit-adapter-gap',
     title: 'Adapter of the replaced head unit without the remote wire',
     weight: 3,
+    signsHere: switchedBy('wire'),
     signs: {
       ...NOT_WOKEN,
-      ...BY_WIRE,
       'unit-kind': ['replaced'],
       'remote-volts': ['none'],
       'remote-source': ['live'],
@@ -285,8 +289,15 @@ export const AMP_SUSPECTS: readonly Suspect[] = [
     verdict: 'remote-on-permanent',
     title: 'Remote wire never off, battery emptied',
     weight: 1,
-    signs: { ...OFF, ...BY_WIRE, 'amp-terminals': ['battery-low'], 'remote-key-off': ['live'] },
-    odds: { 'last-change': { fitted: 2 }, 'what-else': { bike: 3 } },
+    signsHere: switchedBy('wire'),
+    signs: {
+      ...OFF,
+      ...STILL,
+      'what-else': ['bike'],
+      'amp-terminals': ['battery-low'],
+      'remote-key-off': ['live'],
+    },
+    odds: { 'last-change': { fitted: 2 } },
     split: 'Ten minutes after key off: volts on the remote terminal?',
   },
   {
@@ -309,9 +320,9 @@ export const AMP_SUSPECTS: readonly Suspect[] = [
     verdict: 'sense-starved-by-profile',
     title: 'Listening amplifier that hears too little',
     weight: 5,
+    signsHere: switchedBy('signal'),
     signs: {
       ...NOT_WOKEN,
-      ...BY_SIGNAL,
       ...HEARS,
       'wakes-when-loud': ['wakes', 'stays-off'],
       'sense-level': ['low', 'unclear'],
@@ -323,7 +334,8 @@ export const AMP_SUSPECTS: readonly Suspect[] = [
     verdict: 'sense-no-half-supply',
     title: 'Listening amplifier without the DC it waits for',
     weight: 4,
-    signs: { ...NOT_WOKEN, ...BY_DC, ...HEARS, 'sense-dc': ['zero'], 'between-look': ['box', 'direct'] },
+    signsHere: switchedBy('dc'),
+    signs: { ...NOT_WOKEN, ...HEARS, 'sense-dc': ['zero'], 'between-look': ['box', 'direct'] },
     odds: { 'last-change': { unit: 3, fitted: 2 }, 'amp-history': { never: 2 } },
     split: 'Follow its signal wires: is a converter or a line-level lead in between?',
   },
@@ -331,13 +343,13 @@ export const AMP_SUSPECTS: readonly Suspect[] = [
     verdict: 'nothing-to-hear',
     title: 'Rear pairs silent, so the amplifier sleeps',
     weight: 4,
+    signsHere: switchedBy('signal', 'dc'),
     signs: {
       ...NOT_WOKEN,
-      ...LISTENS,
       'which-amp': ['rear'],
       'input-plug': ['no-change'],
       'sense-level': ['none'],
-      'sense-dc': ['half', 'zero'],
+      'sense-dc': ['zero'],
       'between-look': ['direct'],
       'rear-pair': ['none'],
     },
@@ -348,13 +360,13 @@ export const AMP_SUSPECTS: readonly Suspect[] = [
     verdict: 'amp-input-plug-off',
     title: 'Signal plug of the amplifier off',
     weight: 4,
+    signsHere: switchedBy('signal', 'dc'),
     signs: {
       ...NOT_WOKEN,
-      ...LISTENS,
       'supply-wiggle': ['input', 'no-effect'],
       'input-plug': ['cured', 'no-change'],
       'sense-level': ['none'],
-      'sense-dc': ['zero', 'one-odd', 'half'],
+      'sense-dc': ['zero', 'one-odd'],
       'between-look': ['direct'],
       'rear-pair': ['ok'],
     },
@@ -365,7 +377,8 @@ export const AMP_SUSPECTS: readonly Suspect[] = [
     verdict: 'sense-sleeps-in-quiet',
     title: 'Asleep in quiet passages',
     weight: 1,
-    signs: { ...BY_SIGNAL, 'amp-light': ['normal', 'off'], 'amp-goes-off': ['quiet'], 'wakes-when-loud': ['wakes'] },
+    signsHere: switchedBy('signal'),
+    signs: { 'amp-light': ['normal', 'off'], 'amp-goes-off': ['quiet'], 'wakes-when-loud': ['wakes'] },
     odds: { 'amp-history': { 'comes-and-goes': 3, never: 0.2 } },
     split: 'Phone at full volume: does it stay awake then?',
   },
@@ -475,8 +488,13 @@ export const AMP_SUSPECTS: readonly Suspect[] = [
       'remote-key-off': ['dead'],
       'supply-under-load': ['battery-sags'],
       'speakers-unplugged': ['stays'],
+      'what-else': ['bike'],
+      'key-positions': ['none'],
+      'wakes-when-loud': ['stays-off'],
+      'supply-wiggle': ['no-effect'],
+      'temporary-leads': ['neither'],
     },
-    odds: { 'what-else': { bike: 5, nothing: 0.5 }, 'last-change': { battery: 1.5 } },
+    odds: { 'last-change': { battery: 1.5 } },
     split: 'Key on, engine off: 12.2 V or more at the battery posts?',
   },
   {
@@ -485,7 +503,12 @@ export const AMP_SUSPECTS: readonly Suspect[] = [
     weight: 1,
     signs: {
       'amp-light': ['off', 'fault'],
+      ...STILL,
+      ...MAIN_FUSE_GOOD,
+      ...BODY_FUSE_GOOD,
       'amp-terminals': ['battery-high'],
+      'remote-jumper': ['dead'],
+      'temporary-leads': ['neither'],
       'speakers-unplugged': ['stays'],
       recover: ['at-once', 'stays', 'key-cycle'],
     },
