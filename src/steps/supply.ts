@@ -1,4 +1,4 @@
-import { CHARGING_MOST_V, KEY_ON_FLAT_V, KEY_ON_HEALTHY_V } from '../compute/amp-supply.ts';
+import { CHARGING_MOST_V, KEY_ON_FLAT_V, KEY_ON_HEALTHY_V, OVERVOLTAGE_CUT_HIGHEST_V } from '../compute/amp-supply.ts';
 import { formatQuantity, formatRange } from '../compute/quantity.ts';
 import { dropV } from '../compute/wire.ts';
 import { batteryV, cuttingOutOhm, healthyPathOhm, LAMP_A } from './amp-feed.ts';
@@ -22,11 +22,15 @@ export const BATTERY: Reading = {
   impossible: 'A battery that runs the head unit reads 8 V or more. Is the meter on DC volts, black on the minus post?',
 };
 
+/** The name of the band that a value falls in. A scale ends where nothing new begins: what lies beyond is in its last band. */
+export const labelIn = (bands: readonly Band[], value: number): string | undefined =>
+  (bandOf(bands, value) ?? (value > 0 ? bands.at(-1) : bands[0]))?.label;
+
 const BATTERY_BANDS: readonly Band[] = [
   { label: 'nearly empty', low: 0, high: KEY_ON_FLAT_V, mood: 'bad' },
   { label: 'low', low: KEY_ON_FLAT_V, high: KEY_ON_HEALTHY_V, mood: 'unsure' },
   { label: 'healthy', low: KEY_ON_HEALTHY_V, high: CHARGING_MOST_V, mood: 'good' },
-  { label: 'too high', low: CHARGING_MOST_V, high: MOST_V, mood: 'bad' },
+  { label: 'too high', low: CHARGING_MOST_V, high: OVERVOLTAGE_CUT_HIGHEST_V, mood: 'bad' },
 ];
 
 /** What a terminal without load may lie from the battery: the meter and the leads of a healthy one lose less. An estimate. */
@@ -45,7 +49,7 @@ function groundBands(supplyV: number): readonly Band[] {
   return [
     { label: 'healthy', low: -0.5, high: NEAR_V, mood: 'good' },
     { label: 'lifted', low: NEAR_V, high: supplyV / 2, mood: 'unsure' },
-    { label: 'open', low: supplyV / 2, high: MOST_V, mood: 'bad' },
+    { label: 'open', low: supplyV / 2, high: supplyV + DRIFT_V, mood: 'bad' },
   ];
 }
 
@@ -90,9 +94,9 @@ export const ampTerminals = measurement<
   },
   judge: (values) => {
     const supplyV = values['batteryV'] ?? KEY_ON_HEALTHY_V;
-    const plus = bandOf(plusBands(supplyV), values['plusV'] ?? 0)?.label;
-    const ground = bandOf(groundBands(supplyV), values['groundV'] ?? 0)?.label;
-    const battery = bandOf(BATTERY_BANDS, supplyV)?.label;
+    const plus = labelIn(plusBands(supplyV), values['plusV'] ?? 0);
+    const ground = labelIn(groundBands(supplyV), values['groundV'] ?? 0);
+    const battery = labelIn(BATTERY_BANDS, supplyV);
     if (battery === 'nearly empty') return 'battery-low';
     if (battery === 'too high') return 'battery-high';
     if (plus === 'no supply') return 'plus-open';
@@ -137,7 +141,7 @@ export const fuseSides = measurement<'whole' | 'open' | 'no-feed'>({
   bands: (_, __, s) => plusBands(batteryV(s)),
   judge: (values, s) => {
     const bands = plusBands(batteryV(s));
-    const dead = (reading: string) => bandOf(bands, values[reading] ?? 0)?.label === 'no supply';
+    const dead = (reading: string) => labelIn(bands, values[reading] ?? 0) === 'no supply';
     return dead('inV') ? 'no-feed' : dead('outV') ? 'open' : 'whole';
   },
   healthy: (_, s) => `Healthy is ${formatRange(batteryV(s) - NEAR_V, batteryV(s) + DRIFT_V, 'V')} on both sides.`,
@@ -156,7 +160,7 @@ function dropBands(healthyOhm: number, supplyV: number, situation: Situation): r
   return [
     { label: 'healthy', low: -0.5, high: healthyV, mood: 'good' },
     { label: 'worn, but not the reason', low: healthyV, high: cutsOutV, mood: 'unsure' },
-    { label: 'cuts the amplifier off', low: cutsOutV, high: MOST_V, mood: 'bad' },
+    { label: 'cuts the amplifier off', low: cutsOutV, high: 3 * cutsOutV, mood: 'bad' },
   ];
 }
 const DROPS = { plusDropV: 'plusOhm', groundDropV: 'groundOhm' } as const;
@@ -211,7 +215,7 @@ export const supplyUnderLoad = measurement<'ok' | 'unclear' | 'plus-drop' | 'gro
   },
   judge: (values, s) => {
     if ((values['batteryV'] ?? 0) < KEY_ON_FLAT_V) return 'battery-sags';
-    const label = (drop: Drop) => bandOf(bandsOfDrop(drop, values, s), values[drop] ?? 0)?.label;
+    const label = (drop: Drop) => labelIn(bandsOfDrop(drop, values, s), values[drop] ?? 0);
     const [plus, ground] = [label('plusDropV'), label('groundDropV')];
     const cuts = 'cuts the amplifier off';
     if (plus === cuts && (ground !== cuts || (values['plusDropV'] ?? 0) >= (values['groundDropV'] ?? 0)))

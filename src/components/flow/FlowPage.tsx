@@ -183,6 +183,12 @@ export function FlowPage({ flow, root, suspects, rankAt, repairs, goesOnIn, pict
               onChange={setChanging}
               proofTitle={repairs ? 'Prove the cure' : 'Check it'}
               picture={Picture && <Picture {...standing} />}
+              onward={
+                onward &&
+                isFlowId(onward.flow) && (
+                  <OnwardButton to={onward.flow} because={onward.because} onGo={(id) => goOnIn(id, onward.answers)} />
+                )
+              }
             >
               {repairs && standing.cured !== verdict.verdict.id && (
                 <>
@@ -197,9 +203,6 @@ export function FlowPage({ flow, root, suspects, rankAt, repairs, goesOnIn, pict
             </VerdictView>
           )}
           {!verdict && Picture && <Picture {...standing} />}
-          {onward && isFlowId(onward.flow) && (
-            <OnwardButton to={onward.flow} because={onward.because} onGo={(id) => goOnIn(id, onward.answers)} />
-          )}
           {verdict &&
             goesOnIn?.map((id) => (
               <button key={id} type="button" onClick={() => goOnIn(id)}>
