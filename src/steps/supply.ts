@@ -4,7 +4,6 @@ import { dropV } from '../compute/wire.ts';
 import { batteryV, cuttingOutOhm, healthyPathOhm, LAMP_A } from './amp-feed.ts';
 import { numberIn } from './outcome.ts';
 import { type Band, bandOf, measurement, type Reading, type Situation, type Values } from './step.ts';
-import { theAmp } from './which-amp.ts';
 
 /** Volts on the way to the amplifier and back: at its terminals, at its fuse, and under load. */
 
@@ -67,7 +66,7 @@ export const ampTerminals = measurement<
 >({
   id: 'amp-terminals',
   short: 'Plus and ground at the amplifier',
-  ask: 'Against the battery minus post: what DC voltage is on the battery, the amplifier’s plus and its ground?',
+  ask: 'What do battery plus, amplifier plus and amplifier ground read, against the battery minus post?',
   phone:
     'Black on the battery minus post, and it stays there. Red on battery plus: number? On the amplifier’s thick plus: number? On its ground: number?',
   how: [
@@ -184,14 +183,11 @@ function notAdding({ batteryV: wholeV, ampV, plusDropV, groundDropV }: Values) {
 export const supplyUnderLoad = measurement<'ok' | 'unclear' | 'plus-drop' | 'ground-drop' | 'battery-sags'>({
   id: 'supply-under-load',
   short: 'Supply with a 55 W lamp on it',
-  ask: 'With a 55 W lamp across the amplifier’s plus and ground: what is lost on the way there and back?',
+  ask: 'With a 55 W lamp on its plus and ground: how much is lost on the way there and back?',
   phone:
     'Clip the lamp to the amplifier’s thick plus and ground. Then four numbers: battery, amplifier, plus to plus, ground to minus. Say them slowly.',
-  how: (s) => [
-    ...(theAmp(s).input === 'speaker'
-      ? []
-      : ['Key off. A line-level lead into the amplifier? Unplug it. Key on again, engine off.']),
-    'A 55 W head lamp bulb on two leads, to the amplifier’s plus and ground terminals.',
+  how: [
+    'Key on, engine off. A 55 W head lamp bulb on two leads, to the amplifier’s plus and ground terminals.',
     'Battery: plus post to minus post. Amplifier: plus to ground terminal.',
     'Lost on plus: battery plus post to amplifier plus. Lost on ground: amplifier ground to battery minus post.',
     'Take the lamp off again. It is very hot.',
