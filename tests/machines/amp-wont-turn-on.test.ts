@@ -337,7 +337,12 @@ const JOURNEYS: readonly Journey[] = [
     },
     ends: 'battery-low',
     sure: 'proved',
-    numbers: ['Battery, as read: 10.1 V', 'It goes off below, at its own terminals: 9.0 to 10.5 V'],
+    // 10.1 V − 20 mΩ (from memory) × 11.7 A.
+    numbers: [
+      'And pulls it down to about: 9.87 V',
+      'Battery, as read: 10.1 V',
+      'It goes off below, at its own terminals: 9.0 to 10.5 V',
+    ],
     says: [/An amplifier, before the battery is full/],
   },
   {
