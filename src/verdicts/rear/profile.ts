@@ -223,7 +223,7 @@ export const replacedUnitSetting: Verdict = {
     tools: 'None',
     minutes: 10,
     who: YOURSELF,
-    notBuy: ['A reflash: this unit has no factory profile to select.'],
+    notBuy: ['A reflash: this head unit has no factory profile to select.'],
     cautions: ['bridge'],
     proof: PROOF,
     mayAlsoBe: [
@@ -270,6 +270,6 @@ export const adapterGap: Verdict = {
     notBuy: ['A reflash, an amplifier, or another head unit: wires are missing.'],
     cautions: ['bridge', 'key-off', 'data'],
     proof:
-      'Each wire is continuous from the unit’s pin to the amplifier’s input, and the 400 Hz tone arrives within 15 %.',
+      'Each wire is continuous from the head unit’s pin to the amplifier’s input, and the 400 Hz tone arrives within 15 %.',
   }),
 };

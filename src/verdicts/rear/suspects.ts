@@ -18,7 +18,7 @@ const UNIT_GOOD = { 'rear-pair': ['ok', 'uneven'], 'rear-pair-again': ['ok', 'un
 const AMP_GOOD = { 'amp-light': ['normal'], 'amp-switches': ['right'], 'wakes-when-loud': ['wakes'] };
 const ON_AMP = { 'rear-drive': ['amp'] };
 const ON_UNIT = { 'rear-drive': ['unit'] };
-/** A run that touches the frame or itself: its driver protects itself and the cone is dead silent. */
+/** A run that touches the frame or itself: what feeds it protects itself and the cone is dead silent. */
 const TOUCHING = {
   ...STILL_SILENT,
   'four-corners': ['no-rear', 'none'],
@@ -45,7 +45,7 @@ const NO_REAR_SIGNAL = {
 };
 /** Only an amplifier that hears sleeps because the rear is silent: a wire and half the supply are there all the same. */
 const SILENCE_PUTS_TO_SLEEP = [{ 'amp-light': ['off'], 'rear-amp-turn-on': ['wire', 'dc'] }];
-/** What an open place after the driver looks like. */
+/** What an open place after whatever feeds the rear looks like. */
 const OPEN_RUN = {
   ...ONE_OR_BOTH,
   ...UNIT_GOOD,
@@ -193,7 +193,7 @@ const SUSPECTS: readonly Suspect[] = [
       wiggle: ['amp-supply', 'no-effect'],
     },
     odds: { 'last-change': { battery: 2, fitted: 2 } },
-    split: 'Look at the amplifier’s lamp while music plays.',
+    split: 'Plus, ground and turn-on at the amplifier’s own terminals, black probe on the battery minus post.',
   },
   {
     verdict: 'sense-starved-by-profile',
