@@ -3,9 +3,8 @@ import { useEffect, useRef, useState } from 'preact/hooks';
 import type { Flow } from '../../../machines/kit.ts';
 import { handOver } from '../../browser/case-store.ts';
 import { useCase } from '../../browser/use-case.ts';
-import { useNumberKeys } from '../../browser/use-number-keys.ts';
 import { useSeat } from '../../browser/use-seat.ts';
-import { answered, cured, repaired, revised } from '../../case/change.ts';
+import { answered, cured, noted, repaired, revised } from '../../case/change.ts';
 import { FLOWS, type FlowId } from '../../case/flows.ts';
 import type { Standing } from '../../case/replay.ts';
 import { CAUTIONS } from '../../steps/cautions.ts';
@@ -13,6 +12,7 @@ import type { Answer, Step } from '../../steps/step.ts';
 import type { Suspect } from '../../verdicts/suspects.ts';
 import { Notes } from './Notes.tsx';
 import { OpenStep } from './OpenStep.tsx';
+import { ProofOfCure } from './ProofOfCure.tsx';
 import { Share } from './Share.tsx';
 import { NextLikeliest, RankedSoFar, SuspectStrip } from './Suspects.tsx';
 import { VerdictView } from './VerdictView.tsx';
@@ -54,17 +54,12 @@ export function FlowPage({ flow, root, suspects, rankAt, repairs, goesOnIn, pict
     first.current = false;
   }, [shown, ready, standing.cured, standing.repairs.length]);
 
-  const answer = (given: Answer) => {
+  const answer = (given: Answer, note?: string) => {
     if (!asked) return;
-    move(changing ? revised(it, asked.id, given) : answered(it, asked.id, given));
+    const next = changing ? revised(it, asked.id, given) : answered(it, asked.id, given);
+    move(note === undefined ? next : noted(next, note));
     setChanging(undefined);
   };
-  useNumberKeys(seat === 'phone' && ready && asked !== undefined && asked.kind !== 'reading', (n) => {
-    if (!asked || asked.kind === 'reading') return;
-    const option = Object.keys(asked.options)[n - 1];
-    if (n === 0) answer({ cannot: true });
-    else if (option !== undefined) answer({ option });
-  });
   const goOnIn = (id: FlowId) => {
     handOver(it, standing, id);
     location.href = root + FLOWS[id].path;
@@ -133,6 +128,8 @@ export function FlowPage({ flow, root, suspects, rankAt, repairs, goesOnIn, pict
                 situation={standing}
                 seat={seat}
                 was={was}
+                lastTime={session.read[asked.id]}
+                notes={standing.notes}
                 disabled={!ready}
                 root={root}
                 onAnswer={answer}
@@ -154,9 +151,8 @@ export function FlowPage({ flow, root, suspects, rankAt, repairs, goesOnIn, pict
           )}
           {verdict && lastRepair === verdict.verdict.id && (
             <div class="notice" role="status">
-              <p>
-                The same answer came up again after this repair. First check the repair itself: {verdict.remedy.proof}
-              </p>
+              <p>The same answer came up again after this repair. First check the repair itself:</p>
+              <ProofOfCure remedy={verdict.remedy} findings={standing.findings} />
               {suspects && <NextLikeliest standing={standing} suspects={suspects} tried={standing.repairs} />}
             </div>
           )}

@@ -5,6 +5,7 @@ import type { Step } from '../../steps/step.ts';
 import { assumedFor } from '../../verdicts/assumed.ts';
 import type { Remedy, Verdict } from '../../verdicts/verdict.ts';
 import { minutesInWords } from './minutes.ts';
+import { ProofOfCure } from './ProofOfCure.tsx';
 import { said } from './Wire.tsx';
 
 interface Props {
@@ -126,7 +127,7 @@ export function VerdictView({ verdict, remedy, standing, root, onChange, childre
       )}
       <section class="prove">
         <h2>{proofTitle}</h2>
-        <p>{remedy.proof}</p>
+        <ProofOfCure remedy={remedy} findings={standing.findings} />
         {children}
       </section>
       <List title="Assumed, because nobody knew" lines={assumedFor(verdict, standing.findings)} />
