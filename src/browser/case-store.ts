@@ -1,9 +1,9 @@
 import type { Flow } from '../../machines/kit.ts';
 import { adopt } from '../case/adopt.ts';
+import { fromText, type Opened, toText } from '../case/case-text.ts';
 import { handedOver } from '../case/change.ts';
 import type { Case } from '../case/events.ts';
 import { FLOWS, type FlowId, isFlowId } from '../case/flows.ts';
-import { fromLink, fromText, toText } from '../case/link.ts';
 import type { Standing } from '../case/replay.ts';
 import type { Rig } from '../rig/rig.ts';
 import { validateRig } from '../rig/validate.ts';
@@ -85,12 +85,21 @@ function stored(flow: Flow, notices: string[]): Case | undefined {
   return usable;
 }
 
+/** What reads links is fetched for those who come by one. */
+const openedLink = async (fragment: string): Promise<Opened> => {
+  try {
+    return (await import('../case/link.ts')).fromLink(fragment);
+  } catch {
+    return { ok: false, message: 'This link could not be read without a signal. Open it again when there is one.' };
+  }
+};
+
 /** The case that a page opens with: that of the link in its address, else the one kept here, else a fresh one. */
 export async function load(flow: Flow, fragment: string): Promise<Loaded> {
   const notices: string[] = [];
   const kept = stored(flow, notices);
   if (fragment.includes('.')) {
-    const opened = await fromLink(fragment);
+    const opened = await openedLink(fragment);
     if (!opened.ok) notices.push(opened.message);
     else {
       const { flow: made } = opened.case;

@@ -1,10 +1,10 @@
 import { useEffect, useMemo, useRef, useState } from 'preact/hooks';
 import type { Flow } from '../../machines/kit.ts';
+import { fromText, toText } from '../case/case-text.ts';
 import { back, bikeOf, canGoBack, onBike } from '../case/change.ts';
 import type { Case } from '../case/events.ts';
 import { FLOWS, type FlowId } from '../case/flows.ts';
 import { lastReadings, type ReadingsByStep } from '../case/last-time.ts';
-import { fromText, toText } from '../case/link.ts';
 import { replay } from '../case/replay.ts';
 import type { Rig } from '../rig/rig.ts';
 import { begin, type Loaded, load, save, savedBike, takeBackAside } from './case-store.ts';

@@ -97,6 +97,21 @@ describe('a measurement that is asked again', () => {
   });
 });
 
+describe('a page whose later parts did not arrive', () => {
+  it('says so where they are needed, keeps the answers, and is whole when it is loaded again', async () => {
+    const { page, close } = await visit('about/', { serviceWorkers: 'block' });
+    await page.route('**/parts.*.js', (route) => route.abort());
+    await page.goto(new URL('../find/no-rear-sound/', page.url()).href);
+    await flowIsAwake(page);
+    await tap(page, ...UP_TO_THE_METER, 'Yes, a meter', '0.01 V');
+    await page.getByText('The rest of this page has not arrived.').waitFor();
+    await page.unroute('**/parts.*.js');
+    await page.reload();
+    await field(page, 'Front pair').waitFor();
+    await close();
+  });
+});
+
 describe('“I can’t do this”', () => {
   it('says what happens instead before it goes on, and leads back', async () => {
     const { page, close } = await atTheRearPair();

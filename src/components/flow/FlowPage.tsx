@@ -10,12 +10,9 @@ import type { Standing } from '../../case/replay.ts';
 import { CAUTIONS } from '../../steps/cautions.ts';
 import type { Answer, Step } from '../../steps/step.ts';
 import type { Suspect } from '../../verdicts/suspects.ts';
-import { Notes } from './Notes.tsx';
 import { OpenStep } from './OpenStep.tsx';
 import { ProofOfCure } from './ProofOfCure.tsx';
-import { Share } from './Share.tsx';
-import { NextLikeliest, RankedSoFar, SuspectStrip } from './Suspects.tsx';
-import { VerdictView } from './VerdictView.tsx';
+import { useParts } from './use-parts.ts';
 import { fromMyBike, Wire } from './Wire.tsx';
 
 export interface FlowPageProps {
@@ -45,14 +42,17 @@ export function FlowPage({ flow, root, suspects, rankAt, repairs, goesOnIn, pict
 
   const asked = changing ?? ('step' in standing.open ? standing.open.step : undefined);
   const shown = asked?.id ?? ('verdict' in standing.open ? standing.open.verdict.id : '');
+  const needsParts = ready && (asked === undefined || asked.kind === 'reading');
+  const { parts, missing } = useParts(needsParts);
+  const waiting = needsParts && !parts;
   const first = useRef(true);
   useEffect(() => {
-    if (!ready) return;
+    if (!ready || waiting) return;
     // A fresh case is read from its top; otherwise the open question is brought up, and read out when it is new.
     if (!first.current || standing.terminals.length > 0) open.current?.scrollIntoView({ block: 'start' });
     if (!first.current) open.current?.querySelector('h1')?.focus({ preventScroll: true });
     first.current = false;
-  }, [shown, ready, standing.cured, standing.repairs.length]);
+  }, [shown, ready, waiting, standing.cured, standing.repairs.length]);
 
   const answer = (given: Answer, note?: string) => {
     if (!asked) return;
@@ -117,10 +117,15 @@ export function FlowPage({ flow, root, suspects, rankAt, repairs, goesOnIn, pict
           {it.events.at(-1)?.type === 'repair' && !verdict && (
             <p class="notice">The repair is noted. What it cannot have changed is kept; the rest is asked again.</p>
           )}
+          {waiting && missing && (
+            <p class="notice" role="status">
+              The rest of this page has not arrived. Find a signal and load it again. Your answers are kept.
+            </p>
+          )}
           {asked && (
             <>
-              {suspects && asked.id === rankAt && !changing && (
-                <RankedSoFar flow={flow} standing={standing} suspects={suspects} />
+              {parts && suspects && asked.id === rankAt && !changing && (
+                <parts.RankedSoFar flow={flow} standing={standing} suspects={suspects} />
               )}
               <OpenStep
                 key={shown}
@@ -130,6 +135,7 @@ export function FlowPage({ flow, root, suspects, rankAt, repairs, goesOnIn, pict
                 was={was}
                 lastTime={session.read[asked.id]}
                 notes={standing.notes}
+                parts={parts}
                 disabled={!ready}
                 root={root}
                 onAnswer={answer}
@@ -153,11 +159,13 @@ export function FlowPage({ flow, root, suspects, rankAt, repairs, goesOnIn, pict
             <div class="notice" role="status">
               <p>The same answer came up again after this repair. First check the repair itself:</p>
               <ProofOfCure remedy={verdict.remedy} findings={standing.findings} />
-              {suspects && <NextLikeliest standing={standing} suspects={suspects} tried={standing.repairs} />}
+              {parts && suspects && (
+                <parts.NextLikeliest standing={standing} suspects={suspects} tried={standing.repairs} />
+              )}
             </div>
           )}
-          {verdict && (
-            <VerdictView
+          {verdict && parts && (
+            <parts.VerdictView
               verdict={verdict.verdict}
               remedy={verdict.remedy}
               standing={standing}
@@ -176,7 +184,7 @@ export function FlowPage({ flow, root, suspects, rankAt, repairs, goesOnIn, pict
                   </button>
                 </>
               )}
-            </VerdictView>
+            </parts.VerdictView>
           )}
           {!verdict && Picture && <Picture {...standing} />}
           {verdict &&
@@ -193,8 +201,8 @@ export function FlowPage({ flow, root, suspects, rankAt, repairs, goesOnIn, pict
             )}
             {it.events.length > 1 && (
               <>
-                <Notes case={it} notes={standing.notes} onNote={move} />
-                <Share case={it} title={`Sidestand: ${flow.title}`} />
+                {parts && <parts.Notes case={it} notes={standing.notes} onNote={move} />}
+                {parts && <parts.Share case={it} title={`Sidestand: ${flow.title}`} />}
                 <button type="button" class="plain" onClick={startAgain}>
                   Start a new case
                 </button>
@@ -203,7 +211,7 @@ export function FlowPage({ flow, root, suspects, rankAt, repairs, goesOnIn, pict
           </div>
         </li>
       </ol>
-      {suspects && asked && <SuspectStrip flow={flow} standing={standing} suspects={suspects} />}
+      {parts && suspects && asked && <parts.SuspectStrip flow={flow} standing={standing} suspects={suspects} />}
     </div>
   );
 }

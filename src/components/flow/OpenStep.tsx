@@ -6,8 +6,8 @@ import { offered } from '../../steps/outcome.ts';
 import type { Answer, Situation, Step } from '../../steps/step.ts';
 import { TOOL_NAMES } from '../../steps/step.ts';
 import { CannotAnswer } from './CannotAnswer.tsx';
-import { Measuring } from './Measuring.tsx';
 import { minutesInWords } from './minutes.ts';
+import type { Parts } from './use-parts.ts';
 
 interface Props {
   readonly step: Step;
@@ -18,6 +18,7 @@ interface Props {
   /** What was read the last time that this step was asked, when it is asked again. */
   readonly lastTime: Readonly<Record<string, string>> | undefined;
   readonly notes: readonly string[];
+  readonly parts: Parts | undefined;
   readonly disabled: boolean;
   /** The address of the site's root. */
   readonly root: string;
@@ -25,11 +26,12 @@ interface Props {
   readonly onAnswer: (answer: Answer, note?: string) => void;
 }
 
-function Answers({ step, situation, seat, was, lastTime, ...rest }: Props) {
+function Answers({ step, situation, seat, was, lastTime, parts, ...rest }: Props) {
   if (step.kind === 'reading') {
+    if (!parts) return null;
     const typed = was && 'readings' in was ? was.readings : undefined;
     return (
-      <Measuring
+      <parts.Measuring
         {...rest}
         key={step.id}
         step={step}
