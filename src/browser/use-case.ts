@@ -99,6 +99,8 @@ export function useCase(flow: Flow) {
     /** Whether the bike saved here says something that this case does not know, or knows otherwise. */
     bikeChanged: ready && saysOtherwise(myBike, bikeOf(it)),
     takeMyBike: () => move(onBike(it, { ...bikeOf(it), ...myBike })),
+    /** Says something at the top of the page. */
+    tell: (sentence: string) => setNotices([sentence]),
     goBack: canGoBack(it) ? () => move(back(it)) : undefined,
     startAgain: () => change(begin(flow, it)),
     reopenAside: () => {

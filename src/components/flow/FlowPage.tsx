@@ -61,8 +61,9 @@ export function FlowPage({ flow, root, suspects, rankAt, repairs, goesOnIn, pict
     setChanging(undefined);
   };
   const goOnIn = (id: FlowId) => {
-    handOver(it, standing, id);
-    location.href = root + FLOWS[id].path;
+    const noRoom = handOver(it, standing, id);
+    if (noRoom === undefined) location.href = root + FLOWS[id].path;
+    else session.tell(noRoom);
   };
   const before = changing
     ? standing.terminals.slice(
