@@ -1,4 +1,5 @@
 import { useState } from 'preact/hooks';
+import type { Seat } from '../../browser/seat.ts';
 import type { Answer, ReadingStep, Situation } from '../../steps/step.ts';
 import { Tones } from '../tones/Tones.tsx';
 import { PathDrawing } from './PathDrawing.tsx';
@@ -14,6 +15,7 @@ interface Props {
   readonly disabled: boolean;
   /** The address of the site's root. */
   readonly root: string;
+  readonly seat: Seat;
   readonly notes: readonly string[];
   readonly onAnswer: (answer: Answer, note?: string) => void;
 }
@@ -21,7 +23,7 @@ interface Props {
 const volumeNote = (step: ReadingStep) => `${step.short}, volume step: `;
 
 /** What a measurement needs on the screen: its tones, the drawing with the points of the reading in hand, the fields. */
-export function Measuring({ root, notes, onAnswer, ...form }: Props) {
+export function Measuring({ root, seat, notes, onAnswer, ...form }: Props) {
   const { step, situation } = form;
   const [reached, setReached] = useState(Object.keys(step.readings)[0] ?? '');
   const reading = step.readings[reached];
@@ -31,7 +33,7 @@ export function Measuring({ root, notes, onAnswer, ...form }: Props) {
   const note = said === '' || said === noted ? undefined : volumeNote(step) + said;
   return (
     <>
-      {step.tones && <Tones names={step.tones} folder={`${root}tones/`} />}
+      {step.tones && <ToneOf names={step.tones} folder={`${root}tones/`} folded={seat === 'phone'} />}
       {step.tones && (
         <p class="volume">
           <label for="volume-step">Volume step, if you want it kept as a note</label>
@@ -53,5 +55,16 @@ export function Measuring({ root, notes, onAnswer, ...form }: Props) {
       />
       <ReadingForm {...form} onReach={setReached} onAnswer={(answer) => onAnswer(answer, note)} />
     </>
+  );
+}
+
+/** Whoever is on the phone has the tone at the other end of the line, so here it is folded away. */
+function ToneOf({ folded, ...tones }: Parameters<typeof Tones>[0] & { readonly folded: boolean }) {
+  if (!folded) return <Tones {...tones} />;
+  return (
+    <details>
+      <summary>Play or download the tone</summary>
+      <Tones {...tones} />
+    </details>
   );
 }

@@ -36,6 +36,7 @@ function Answers({ step, situation, seat, was, lastTime, parts, ...rest }: Props
         key={step.id}
         step={step}
         situation={situation}
+        seat={seat}
         typed={typed ?? lastTime ?? {}}
         fromLastTime={typed === undefined && lastTime !== undefined}
         showBandsAtOnce={seat === 'learning'}

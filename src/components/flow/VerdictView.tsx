@@ -38,8 +38,9 @@ function List({ title, lines }: { readonly title: string; readonly lines: readon
   );
 }
 
-/** A number is not parted from its unit at the end of a line. */
-const withUnit = (value: string) => value.replace(/ (?=(?:[mk]?[VWΩA]|dB|Hz)(?: |$))/g, '\u00A0');
+/** A number is not parted from its unit at the end of a line, nor from the other number that belongs to it. */
+const withUnit = (value: string) =>
+  value.replace(/ (?=(?:[mk]?[VWΩA]|dB|Hz)(?:[ ,).]|$))/g, '\u00A0').replaceAll(' · ', '\u00A0·\u00A0');
 
 /** A verdict: what, how sure, how known, the numbers, the fix, what not to pay for, and the check that proves it. */
 export function VerdictView({ verdict, remedy, standing, root, onChange, children, picture, proofTitle }: Props) {
@@ -66,7 +67,7 @@ export function VerdictView({ verdict, remedy, standing, root, onChange, childre
                 >
                   {terminal.step.short}
                 </a>
-                : {said(terminal, true)}
+                : {withUnit(said(terminal, true))}
               </li>
             ))}
           </ul>

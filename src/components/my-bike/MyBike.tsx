@@ -106,7 +106,7 @@ export function MyBike() {
             groups.flatMap(({ fields }) => fields),
             draft.bike,
           )}
-          . What is filled in is not asked again. For the rest, usual values stand in.
+          . What is filled in is not asked again.
         </p>
         <div class="groups">
           {groups.map(({ title, helps, fields }, i) => (

@@ -1,5 +1,5 @@
 import { formatQuantity } from '../../compute/quantity.ts';
-import { TONE_DURATION_S, TONE_PEAK_DBFS, TONES } from '../../sound/tone.ts';
+import { TONES } from '../../sound/tone.ts';
 import type { ToneName } from '../../steps/step.ts';
 import { TonePlayer } from './TonePlayer.tsx';
 
@@ -11,10 +11,7 @@ export function Tones({ names, folder }: { readonly names: readonly ToneName[]; 
       {tones.map(({ name, frequencyHz, file }) => (
         <TonePlayer key={name} pitch={formatQuantity(frequencyHz, 'Hz')} src={folder + file} file={`tone-${file}`} />
       ))}
-      <p class="hint">
-        All tones peak at {TONE_PEAK_DBFS} dBFS, {TONE_DURATION_S} seconds, mono; here they go round until you stop
-        them. Phone volume full, then the bike’s volume does the work.
-      </p>
+      <p class="hint">It plays until you stop it. Phone volume full, then the bike’s volume does the work.</p>
     </div>
   );
 }
