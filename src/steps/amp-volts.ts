@@ -77,7 +77,13 @@ export const ampIn = measurement<'ok' | 'low' | 'none'>({
   tones: ['400hz'],
   probes: { red: 'amp-in-plus', black: 'amp-in-minus' },
   readings: {
-    sentV: acReading('The pair that feeds it, at the head unit'),
+    sentV: {
+      ...acReading('The pair that feeds it, at the head unit'),
+      probes: (s) =>
+        fedFromRear(s)
+          ? { red: 'unit-rear-plus', black: 'unit-rear-minus' }
+          : { red: 'unit-front-plus', black: 'unit-front-minus' },
+    },
     leftV: acReading('Rear left input'),
     rightV: acReading('Rear right input'),
   },
@@ -213,7 +219,7 @@ export const ampOut = measurement<'ok' | 'low' | 'none'>({
   probes: { red: 'amp-out-plus', black: 'amp-out-minus' },
   readings: {
     residueV: ampReading('Rear output, tone off'),
-    inV: acReading('Rear input, tone on'),
+    inV: { ...acReading('Rear input, tone on'), probes: { red: 'amp-in-plus', black: 'amp-in-minus' } },
     leftV: ampReading('Rear left output'),
     rightV: ampReading('Rear right output'),
   },
@@ -281,12 +287,13 @@ export const halfSupply = measurement<'half' | 'zero' | 'one-odd' | 'unclear'>({
     batteryV: {
       label: 'Battery plus',
       unit: 'V',
+      probes: 'not drawn',
       possible: [8, 16],
       impossible:
         'A 12 V battery that runs the head unit reads 8 to 16 V. Is the meter on DC volts, black on the minus post?',
     },
     plusV: wireReading('One wire of the pair'),
-    minusV: wireReading('The other wire'),
+    minusV: { ...wireReading('The other wire'), probes: { red: 'amp-in-minus', black: 'battery-minus' } },
   },
   bands: (reading, values) =>
     reading === 'batteryV' || values['batteryV'] === undefined ? null : halfBands(values['batteryV']),

@@ -22,6 +22,7 @@ const ohmReading = (label: string): Reading => ({
 const LEADS_OHM = {
   label: 'Probes held together',
   unit: 'Ω',
+  probes: 'not drawn',
   possible: [0, 5],
   impossible: 'Two probes held together read 0.1 to 0.5 ohm. More than 5: clean the tips or change the leads.',
 } as const satisfies Reading;

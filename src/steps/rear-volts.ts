@@ -2,7 +2,7 @@ import { formatQuantity, formatRange } from '../compute/quantity.ts';
 import { ampDriving, chosen } from '../rig/rig.ts';
 import { smallestDigitV } from './meter.ts';
 import type { Findings } from './outcome.ts';
-import { type Band, bandOf, measurement, type Reading, type Situation, type Values } from './step.ts';
+import { type Band, bandOf, measurement, type Reading, type ReadingStep, type Situation, type Values } from './step.ts';
 
 /** Rear over front at centred fader. Common practice, no published source. */
 const EQUAL_LOW_RATIO = 0.7;
@@ -53,8 +53,8 @@ function rearBands(frontV: number, situation: Situation): readonly Band[] {
   ];
 }
 
-const rearReadings = {
-  frontV: acReading('Front pair'),
+const rearReadings: ReadingStep['readings'] = {
+  frontV: { ...acReading('Front pair'), probes: { red: 'unit-front-plus', black: 'unit-front-minus' } },
   leftV: acReading('Rear left pair'),
   rightV: acReading('Rear right pair'),
 };

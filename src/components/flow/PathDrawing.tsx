@@ -1,9 +1,13 @@
 import type { Rig } from '../../rig/rig.ts';
 import { TEST_POINTS, type TestPoint } from '../../steps/test-points.ts';
+import type { Probes } from './probes.ts';
 
 interface Props {
   readonly rig: Rig;
-  readonly probes: { readonly red: TestPoint; readonly black: TestPoint };
+  /** The reading whose two points are marked, as its field is called. */
+  readonly reading: string;
+  /** Null for a reading that is taken at no point of this drawing. */
+  readonly probes: Probes | null;
 }
 
 /** The height of the wires on the drawing: the front pair above, the rear pair below. */
@@ -31,17 +35,20 @@ const PLACES: Readonly<Record<TestPoint, readonly [x: number, y: number]>> = {
 const speaker = (x: number, pair: { readonly plus: number; readonly minus: number }) =>
   `M${x} ${pair.plus - 6}h12l14-11v48l-14-11h-12z`;
 
-/** The way of the sound on this bike, with the two test points of the open step. */
-export function PathDrawing({ rig, probes }: Props) {
+const isGround = (point: TestPoint) => point === 'frame' || point === 'battery-minus';
+
+/** The way of the sound on this bike, with the two test points of the reading that is being taken. */
+export function PathDrawing({ rig, reading, probes }: Props) {
   const onAmp = rig.rearFedBy === 'amp' || (rig.amps?.some((amp) => amp.drives !== 'front') ?? false);
-  const [red, black] = [PLACES[probes.red], PLACES[probes.black]];
-  const apart = probes.red.startsWith('run-');
-  const toGround = probes.black === 'frame' || probes.black === 'battery-minus';
-  const says = `Red probe: ${TEST_POINTS[probes.red]}. Black probe: ${TEST_POINTS[probes.black]}.`;
+  const apart = probes?.red.startsWith('run-') ?? false;
+  const toGround = probes !== null && isGround(probes.black);
+  const says = probes
+    ? `Red probe: ${TEST_POINTS[probes.red]}. Black probe: ${TEST_POINTS[probes.black]}.`
+    : 'Where the probes go is said above.';
   const rearPair = (from: number, to: number) => `M${from} ${REAR.plus}H${to}M${from} ${REAR.minus}H${to}`;
   return (
     <figure class="drawing">
-      <svg viewBox="0 0 290 190" role="img" aria-label={says}>
+      <svg viewBox="0 0 290 190" role="img" aria-label={`${reading}. ${says}`}>
         <g class="lead" stroke-width="4">
           <path d={`M66 ${FRONT.plus}h84M66 ${FRONT.minus}h84`} />
           <path d={rearPair(66, onAmp ? 124 : apart ? 182 : 240)} />
@@ -67,7 +74,7 @@ export function PathDrawing({ rig, probes }: Props) {
               amp
             </text>
           )}
-          <text x="122" y="26">
+          <text x="152" y="21">
             front
           </text>
           <text x="240" y="152">
@@ -79,22 +86,30 @@ export function PathDrawing({ rig, probes }: Props) {
             </text>
           )}
         </g>
-        <g class="probe-red" font-size="17" font-weight="700">
-          <path d={`M${red[0] + 10} 8L${red[0]} ${red[1] - 6}`} stroke-width="5" stroke-linecap="round" />
-          <circle cx={red[0]} cy={red[1]} r="7" />
-          <text x={red[0] + 18} y="17">
-            red
-          </text>
-        </g>
-        <g class="probe-black" font-size="17" font-weight="700">
-          <path d={`M${black[0] + 8} 182L${black[0]} ${black[1] + 6}`} stroke-width="5" stroke-linecap="round" />
-          <circle cx={black[0]} cy={black[1]} r="7" />
-          <text x={black[0] + 16} y="186">
-            black
-          </text>
-        </g>
+        {probes && <Lead name="red" at={PLACES[probes.red]} />}
+        {probes && <Lead name="black" at={PLACES[probes.black]} />}
       </svg>
-      <figcaption>{says}</figcaption>
+      <figcaption role="status">
+        <b>{reading}.</b> {says}
+      </figcaption>
     </figure>
+  );
+}
+
+/** A lead of the meter on its point: the red one drops from above, the black one comes up from below. */
+function Lead({ name, at: [x, y] }: { readonly name: 'red' | 'black'; readonly at: readonly [x: number, y: number] }) {
+  const red = name === 'red';
+  return (
+    <g class={`probe-${name}`} font-size="17" font-weight="700">
+      <path
+        d={red ? `M${x + 10} 8L${x} ${y - 6}` : `M${x + 8} 182L${x} ${y + 6}`}
+        stroke-width="5"
+        stroke-linecap="round"
+      />
+      <circle cx={x} cy={y} r="7" />
+      <text x={x + (red ? 18 : 16)} y={red ? 17 : 186}>
+        {name}
+      </text>
+    </g>
   );
 }
