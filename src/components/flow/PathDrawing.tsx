@@ -1,5 +1,7 @@
 import type { Rig } from '../../rig/rig.ts';
 import { TEST_POINTS, type TestPoint } from '../../steps/test-points.ts';
+import { isPowerPoint, PowerDrawing } from './PowerDrawing.tsx';
+import { type Place, ProbeMarks } from './ProbeMarks.tsx';
 import type { Probes } from './probes.ts';
 
 interface Props {
@@ -14,8 +16,8 @@ interface Props {
 const FRONT = { plus: 44, minus: 58 } as const;
 const REAR = { plus: 94, minus: 108 } as const;
 
-/** Where each test point is on the drawing. A lead drops onto it from above (red) or comes up from below (black). */
-const PLACES: Readonly<Record<TestPoint, readonly [x: number, y: number]>> = {
+/** Where each test point of the sound is on the drawing. */
+const PLACES: Partial<Readonly<Record<TestPoint, Place>>> = {
   'unit-front-plus': [88, FRONT.plus],
   'unit-front-minus': [106, FRONT.minus],
   'unit-rear-plus': [84, REAR.plus],
@@ -39,6 +41,9 @@ const isGround = (point: TestPoint) => point === 'frame' || point === 'battery-m
 
 /** The way of the sound on this bike, with the two test points of the reading that is being taken. */
 export function PathDrawing({ rig, reading, probes }: Props) {
+  if (probes && (isPowerPoint(probes.red) || isPowerPoint(probes.black)))
+    return <PowerDrawing reading={reading} {...probes} />;
+  const [red, black] = [probes && PLACES[probes.red], probes && PLACES[probes.black]];
   const onAmp = rig.rearFedBy === 'amp' || (rig.amps?.some((amp) => amp.drives !== 'front') ?? false);
   const apart = probes?.red.startsWith('run-') ?? false;
   const toGround = probes !== null && isGround(probes.black);
@@ -86,30 +91,11 @@ export function PathDrawing({ rig, reading, probes }: Props) {
             </text>
           )}
         </g>
-        {probes && <Lead name="red" at={PLACES[probes.red]} />}
-        {probes && <Lead name="black" at={PLACES[probes.black]} />}
+        {red && black && <ProbeMarks red={red} black={black} />}
       </svg>
       <figcaption role="status">
         <b>{reading}.</b> {says}
       </figcaption>
     </figure>
-  );
-}
-
-/** A lead of the meter on its point: the red one drops from above, the black one comes up from below. */
-function Lead({ name, at: [x, y] }: { readonly name: 'red' | 'black'; readonly at: readonly [x: number, y: number] }) {
-  const red = name === 'red';
-  return (
-    <g class={`probe-${name}`} font-size="17" font-weight="700">
-      <path
-        d={red ? `M${x + 10} 8L${x} ${y - 6}` : `M${x + 8} 182L${x} ${y + 6}`}
-        stroke-width="5"
-        stroke-linecap="round"
-      />
-      <circle cx={x} cy={y} r="7" />
-      <text x={x + (red ? 18 : 16)} y={red ? 17 : 186}>
-        {name}
-      </text>
-    </g>
   );
 }
