@@ -83,15 +83,15 @@ export function bassRatio(values: Values, situation: Situation) {
   };
 }
 
-/** Two tones at one volume step, engine off: boosted, flat, or cut by somebody's tone control. */
+/** Two tones at one volume step, engine off: boosted, flat, or cut by somebody's bass control. */
 export const tonesOff: ReadingStep<'boosted' | 'flat' | 'cut' | 'unclear'> = measurement({
   id: 'tones-off',
   short: 'Two tones, engine off',
   ask: 'Engine off: what does the front pair read with each tone?',
   phone:
-    'Engine off, tone controls flat. Set the 400 tone to the level we say, then do not touch the volume. Now play the 80 tone. Read me both.',
+    'Engine off, bass and treble flat. Set the 400 tone to the level we say, then do not touch the volume. Now play the 80 tone. Read me both.',
   how: (s) => [
-    'Tone controls flat, loudness off, speed volume off, phone equaliser off, phone volume full.',
+    'Bass and treble controls flat, loudness off, speed volume off, phone equaliser off, phone volume full.',
     `Play the 400 Hz tone. Probes across one front pair. Set the volume so that it reads about ${formatQuantity(referenceToneV(s), 'V', 2)}.`,
     'Do not touch the volume. Play the 80 Hz tone and read again. 1 kHz and 4 kHz if you have the time.',
   ],

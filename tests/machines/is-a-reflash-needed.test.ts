@@ -66,9 +66,10 @@ function walk(answers: Readonly<Record<string, string>>, rig: Rig = NOTHING_KNOW
 
 const factory = { 'wish-mirroring': 'no', 'unit-kind': 'factory' };
 const noAmp = { ...factory, 'amp-count': '0' };
-const oneAmp = { ...factory, 'amp-count': '1', 'amp-1-kind': 'add-on' };
-const wireAmp = { ...oneAmp, 'amp-1-turn-on': 'wire', 'wish-same-eq': 'no' };
-const listeningAmp = { ...oneAmp, 'amp-1-turn-on': 'signal', 'amp-1-needs': 'unaltered', 'wish-same-eq': 'no' };
+const oneAmp = { ...factory, 'amp-count': '1', 'amp-kind': 'add-on' };
+const wireAmp = { ...oneAmp, 'amp-turn-on': 'wire', 'amp-needs': 'any', 'wish-same-eq': 'no' };
+const listeningAmp = { ...oneAmp, 'amp-turn-on': 'signal', 'amp-needs': 'unaltered', 'wish-same-eq': 'no' };
+const twoAmps = { 'amp-count': '2', 'amp-layout': 'front-rear' };
 const never = { 'profile-source': 'never', 'delivered-with': 'two' };
 const measured = { 'profile-source': 'measure', 'meter-digit': '0.01' };
 const paper = (rear: string, lowered: string, boosted: string, sameEq: string) => ({
@@ -106,8 +107,14 @@ describe('is a reflash needed', () => {
     );
     expect(remedy.ifDoneAnyway).toContain('18 W a channel become 3.59 W, 20 % of the power');
     expect(remedy.ifDoneAnyway).toContain('The bass falls by 20 dB');
-    expect(remedy.numbers).toContainEqual({ label: 'Loudest clean output, full level', value: '8.49 V' });
-    expect(remedy.numbers).toContainEqual({ label: 'Loudest clean output, amplified profile', value: '3.79 V' });
+    expect(remedy.numbers).toContainEqual({
+      label: 'Loudest clean, full level, into 4 Ω',
+      value: '8.49 V · 18 W',
+    });
+    expect(remedy.numbers).toContainEqual({
+      label: 'Loudest clean, amplified profile',
+      value: '3.79 V · 3.59 W',
+    });
   });
 
   it('sends new front speakers back to unaltered when an amplified profile was measured', () => {
@@ -117,11 +124,12 @@ describe('is a reflash needed', () => {
       'rear-build': 'none',
       ...measured,
       'tones-off': 'flat',
+      'hidden-amp': 'no',
     });
     expect(verdict).toBe('plan-back-to-unaltered');
     expect(remedy.certainty).toBe('proved');
     expect(remedy.cautions).not.toContain('back-to-full');
-    expect(asked.at(-1)).toBe('tones-off');
+    expect(asked.slice(-2)).toEqual(['tones-off', 'hidden-amp']);
   });
 
   it('has only the rear channels switched on for rear speakers on a head unit that nobody changed', () => {
@@ -138,7 +146,12 @@ describe('is a reflash needed', () => {
   });
 
   it('goes back to full level with the rear channels on when rear speakers hang on a lowered head unit', () => {
-    const { verdict, remedy } = walk({ 'planned-change': 'rear-on-unit', ...noAmp, ...AMPLIFIED_SAME });
+    const { verdict, remedy } = walk({
+      'planned-change': 'rear-on-unit',
+      ...noAmp,
+      ...AMPLIFIED_SAME,
+      'hidden-amp': 'no',
+    });
     expect(verdict).toBe('plan-back-to-rear-on');
     expect(remedy.fix.join()).toContain('plain unaltered can switch them off');
   });
@@ -163,23 +176,25 @@ describe('is a reflash needed', () => {
       'planned-change': 'amp-added',
       ...factory,
       'amp-count': '1',
-      'amp-1-kind': 'factory',
+      'amp-kind': 'factory',
       'front-build': 'amp',
       'rear-build': 'none',
       'wish-same-eq': 'yes',
       'profile-source': 'never',
+      'factory-amp-answers': 'yes',
     });
     expect(verdict).toBe('plan-amplified-same');
     expect(remedy.who).toMatch(/^A dealer or/);
-    expect(asked).not.toContain('amp-1-turn-on');
+    expect(asked).not.toContain('amp-turn-on');
   });
 
   it('measures only the two tones, engine off and running, when only the EQ matters', () => {
     const { verdict, asked } = walk({
-      'planned-change': 'same-tone',
+      'planned-change': 'same-eq',
       'wrong-now': 'no',
       ...oneAmp,
-      'amp-1-turn-on': 'wire',
+      'amp-turn-on': 'wire',
+      'amp-needs': 'any',
       'front-build': 'amp',
       'rear-build': 'amp',
       ...measured,
@@ -207,10 +222,13 @@ describe('is a reflash needed', () => {
   it('keeps the unaltered output for an amplifier that is made for it, and asks nothing about a second one', () => {
     const { verdict, remedy } = walk({
       'planned-change': 'amp-added',
-      ...listeningAmp,
-      'amp-count': '2',
-      'front-build': 'amp',
-      'rear-build': 'none',
+      ...factory,
+      ...twoAmps,
+      'amp-front-kind': 'add-on',
+      'amp-front-turn-on': 'signal',
+      'amp-front-needs': 'unaltered',
+      'wish-same-eq': 'no',
+      'rear-inputs': 'front',
       'profile-source': 'never',
     });
     expect(verdict).toBe('plan-stay');
@@ -221,13 +239,13 @@ describe('is a reflash needed', () => {
     const { remedy } = walk({
       'planned-change': 'amp-added',
       ...listeningAmp,
-      'amp-1-needs': 'cannot',
+      'amp-needs': 'cannot',
       'front-build': 'amp',
       'rear-build': 'none',
       'profile-source': 'never',
     });
     expect(remedy.background).toContain('Until it is proved otherwise');
-    expect(remedy.howSure).toMatch(/^What the amplifier needs is only assumed/);
+    expect(remedy.howSure).toMatch(/^What the front amplifier was made for is only assumed/);
   });
 
   it('goes back to unaltered for such an amplifier that died after a reflash, gain down first', () => {
@@ -241,7 +259,7 @@ describe('is a reflash needed', () => {
     });
     expect(verdict).toBe('plan-back-to-unaltered');
     expect(remedy.cautions).toEqual(expect.arrayContaining(['back-to-full', 'set-gain-again']));
-    expect(remedy.fix[0]).toMatch(/^Before the visit: amplifier gain to minimum/);
+    expect(remedy.fix[0]).toMatch(/^Before the visit, on the front amplifier: gain to minimum/);
   });
 
   it('enables only the rear for an amplifier on the lids that takes the rear outputs', () => {
@@ -254,7 +272,7 @@ describe('is a reflash needed', () => {
       'rear-inputs': 'own',
     });
     expect(verdict).toBe('plan-enable-rear');
-    expect(remedy.fix.join()).toContain('high-pass at 80 Hz');
+    expect(remedy.fix.join()).toContain('high-pass at 80 to 100 Hz');
   });
 
   it('needs nothing when that amplifier is fed from the front pair', () => {
@@ -277,9 +295,10 @@ describe('is a reflash needed', () => {
       'front-build': 'amp',
       'rear-build': 'unit',
       ...AMPLIFIED_CHANGES,
+      'paper-by': 'specialist',
     });
     expect(verdict).toBe('plan-move-or-back');
-    expect(remedy.what).toContain('starves the rear pair');
+    expect(remedy.what).toContain('if you move the rear pair');
     expect(remedy.cautions).toContain('back-to-full');
   });
 
@@ -327,7 +346,7 @@ describe('is a reflash needed', () => {
 
   it('advises against the same EQ without an amplifier, and asks nobody to measure for it', () => {
     const { verdict, asked } = walk({
-      'planned-change': 'same-tone',
+      'planned-change': 'same-eq',
       'wrong-now': 'no',
       ...noAmp,
       'rear-build': 'none',
@@ -363,7 +382,7 @@ describe('is a reflash needed', () => {
 
   it('still has the rear channels switched on where the same EQ cannot be had, and says not to pay for that', () => {
     const { verdict, remedy } = walk({
-      'planned-change': 'same-tone',
+      'planned-change': 'same-eq',
       'wrong-now': 'rear-silent',
       ...noAmp,
       'rear-build': 'unit',
@@ -382,7 +401,8 @@ describe('is a reflash needed', () => {
       'planned-change': 'nothing',
       'wrong-now': 'other',
       ...oneAmp,
-      'amp-1-turn-on': 'wire',
+      'amp-turn-on': 'wire',
+      'amp-needs': 'any',
       'front-build': 'unit',
       'rear-build': 'unit',
     });
@@ -398,8 +418,8 @@ describe('is a reflash needed', () => {
     const { verdict } = walk({
       'planned-change': 'amp-added',
       ...oneAmp,
-      'amp-1-turn-on': 'cannot',
-      'amp-1-needs': 'cannot',
+      'amp-turn-on': 'cannot',
+      'amp-needs': 'cannot',
       'front-build': 'amp',
       'rear-build': 'none',
     });
@@ -414,7 +434,7 @@ describe('is a reflash needed', () => {
       'rear-build': 'amp',
     });
     expect(verdict).toBe('plan-follow-the-wires');
-    expect(remedy.what).toBe('First find out what drives the front speakers.');
+    expect(remedy.what).toBe('Not yet: first find out what drives the front speakers.');
   });
 
   it('names the one thing to measure when the profile is unknown and there is no meter', () => {
@@ -472,14 +492,14 @@ describe('is a reflash needed', () => {
       snapshot = give(snapshot, option);
     expect(snapshot.output?.verdict).toBe('plan-told-against-meter');
     expect(snapshot.output?.remedy.what).toBe(
-      'The paper and the meter disagree about whether the bass boost is in or out.',
+      'Not yet: the paper and the meter disagree about whether the bass boost is in or out.',
     );
   });
 
   it('asks nothing about the profile when a reading of this bike has settled it', () => {
     const readings = { 'meter-digit': answerOf('meter-digit', '0.01'), 'tones-off': answerOf('tones-off', 'flat') };
     let [snapshot] = initialTransition(machine, { rig: EXAMPLE_RIGS['fork-fairing'], facts: readings });
-    for (const option of ['louder', 'no']) snapshot = give(snapshot, option);
+    for (const option of ['louder', 'no', 'no']) snapshot = give(snapshot, option);
     expect(snapshot.output?.verdict).toBe('plan-back-to-unaltered');
   });
 
@@ -497,8 +517,9 @@ describe('is a reflash needed', () => {
         'planned-change': 'amp-added',
         'wish-mirroring': 'no',
         'amp-count': '1',
-        'amp-1-kind': 'add-on',
-        'amp-1-turn-on': 'wire',
+        'amp-kind': 'add-on',
+        'amp-turn-on': 'wire',
+        'amp-needs': 'any',
         'front-build': 'amp',
         'rear-build': 'none',
         'wish-same-eq': 'no',
@@ -511,7 +532,7 @@ describe('is a reflash needed', () => {
 
   it('forgets the third amplifier when the count is changed to one', () => {
     const facts = Object.fromEntries(
-      Object.entries({ 'planned-change': 'amp-added', 'amp-count': '1', 'amp-3-kind': 'factory' }).map(
+      Object.entries({ 'planned-change': 'amp-added', 'amp-count': '1', 'amp-rear-kind': 'factory' }).map(
         ([step, option]) => [step, answerOf(step, option)],
       ),
     );

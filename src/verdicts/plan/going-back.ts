@@ -1,8 +1,10 @@
 import type { CautionId } from '../../steps/cautions.ts';
+import { namesOf, needsUnaltered, sentence, settingsForBoost } from './amp-names.ts';
 import type { PlanCase } from './facts.ts';
 import { planVerdict } from './plan-verdict.ts';
 import {
   BACK_BY,
+  BACK_IN_SHORT,
   expectFull,
   expectRear,
   expectTones,
@@ -24,7 +26,8 @@ const WAKES_WHEN_LOUD = 'Does it wake when you turn it up? Then its wiring is fi
 const liftFirst = (c: PlanCase) =>
   hasAmp(c)
     ? [
-        'Before the visit: amplifier gain to minimum, speaker-level input range, high-pass on. Set the gain again after it.',
+        `Before the visit, on ${namesOf(c)}: gain to minimum, speaker-level input range, high-pass on. Set the gain again after it.`,
+        ...settingsForBoost(c),
       ]
     : [];
 
@@ -35,9 +38,11 @@ export const backToUnaltered = planVerdict({
   mends: ['profile'],
   article: 'why-amplified-without-an-amplifier-is-quieter',
   remedy: (c, f) => ({
-    what: hasAmp(c)
-      ? 'Go back to the unaltered profile: the amplifier needs the full output, and now it does not get it.'
-      : 'Go back to the unaltered profile: level and bass boost are missing now, and nothing makes up for them.',
+    what: `Yes: have the unaltered profile selected again. ${
+      hasAmp(c)
+        ? `${sentence(namesOf(c, needsUnaltered))} needs the full output.`
+        : 'No amplifier makes up for the lowered level.'
+    } ${BACK_IN_SHORT}`,
     ...sureness(c),
     background: listens(c) ? `${WAKES_WHEN_LOUD} ${PRACTICE}` : PRACTICE,
     numbers: levels(c, f),
@@ -67,7 +72,7 @@ export const backToRearOn = planVerdict({
   mends: ['profile'],
   article: 'why-amplified-without-an-amplifier-is-quieter',
   remedy: (c, f) => ({
-    what: 'Go back to the full level and the bass boost, with the rear channels on.',
+    what: `Yes: have the full level and the bass boost selected again, with the rear channels on. ${BACK_IN_SHORT}`,
     ...sureness(c),
     background: `Speakers or inputs on the rear outputs need both: the full level, and channels that are on. ${PRACTICE}`,
     numbers: levels(c, f),
