@@ -259,7 +259,7 @@ describe('is a reflash needed', () => {
     });
     expect(verdict).toBe('plan-back-to-unaltered');
     expect(remedy.cautions).toEqual(expect.arrayContaining(['back-to-full', 'set-gain-again']));
-    expect(remedy.fix[0]).toMatch(/^Before the visit, on the front amplifier: gain to minimum/);
+    expect(remedy.fix[0]).toMatch(/^Before the visit: gain of the front amplifier to minimum/);
   });
 
   it('enables only the rear for an amplifier on the lids that takes the rear outputs', () => {
@@ -564,6 +564,228 @@ const routes = fc
   .map(([chance, rig]) => wander((from) => from[(chance.next().value ?? 0) % from.length] ?? 'cannot', rig));
 const SAMPLE = fc.sample(routes, { numRuns: 4000, seed: 7 });
 
+/** Answers that send a build with two amplifiers through every question about them. */
+const frontAny = { 'amp-front-kind': 'add-on', 'amp-front-turn-on': 'wire', 'amp-front-needs': 'any' };
+const rearUnaltered = { 'amp-rear-kind': 'add-on', 'amp-rear-turn-on': 'signal', 'amp-rear-needs': 'unaltered' };
+const allOnOne = { 'front-build': 'amp', 'rear-build': 'amp' };
+/** Protection from the bass boost: common practice, no published source. */
+const PROTECTION = /speaker-level input range, high-pass at 80 to 100 Hz, its bass control at zero/;
+
+describe('an amplifier', () => {
+  it('with a remote wire is asked what it was made for, and keeps the unaltered output if it needs it', () => {
+    const { verdict, asked } = walk({
+      'planned-change': 'amp-added',
+      ...wireAmp,
+      'amp-needs': 'unaltered',
+      'front-build': 'amp',
+      'rear-build': 'none',
+      'profile-source': 'never',
+    });
+    expect(asked).toContain('amp-needs');
+    expect(verdict).toBe('plan-stay');
+  });
+  it('with a remote wire counts as taking any source where nobody knows, and the verdict says so', () => {
+    const { verdict, remedy } = walk({
+      'planned-change': 'amp-added',
+      ...wireAmp,
+      'amp-needs': 'cannot',
+      ...allOnOne,
+      'profile-source': 'never',
+    });
+    expect(verdict).toBe('plan-amplified-any');
+    expect(remedy.certainty).toBe('likely');
+    expect(remedy.howSure).toMatch(/^What the amplifier for all four was made for is only assumed/);
+    expect(remedy.fix.join()).toContain('find out what the amplifier for all four was made for');
+  });
+  it('beside one that needs the unaltered output is protected from its boost, by name', () => {
+    const { verdict, remedy } = walk({
+      'planned-change': 'amp-added',
+      ...factory,
+      ...twoAmps,
+      ...frontAny,
+      ...rearUnaltered,
+      'wish-same-eq': 'no',
+      'profile-source': 'never',
+      'rear-inputs': 'front',
+    });
+    expect(verdict).toBe('plan-stay');
+    const lines = remedy.fix.filter((line) => PROTECTION.test(line));
+    expect(lines).toEqual([expect.stringMatching(/^The front amplifier: /)]);
+  });
+  it('of which the need is only assumed is protected as well, unless its papers say otherwise', () => {
+    const { text } = walk({
+      'planned-change': 'amp-added',
+      ...listeningAmp,
+      'amp-needs': 'cannot',
+      'front-build': 'amp',
+      'rear-build': 'none',
+      'profile-source': 'never',
+    });
+    expect(text).toMatch(
+      /The front amplifier, unless its papers say that it takes the boost out itself: speaker-level/,
+    );
+  });
+  it('that takes the boost out itself is not told to', () => {
+    const { text } = walk({
+      'planned-change': 'amp-added',
+      ...listeningAmp,
+      'front-build': 'amp',
+      'rear-build': 'none',
+      'profile-source': 'never',
+    });
+    expect(text).not.toMatch(PROTECTION);
+  });
+  it('is never called by a number', () => {
+    const { text } = walk({
+      'planned-change': 'amp-added',
+      ...factory,
+      ...twoAmps,
+      ...frontAny,
+      ...rearUnaltered,
+      'amp-rear-needs': 'any',
+      'wish-same-eq': 'no',
+      'profile-source': 'never',
+    });
+    expect(text).toContain('the front amplifier and the rear amplifier');
+    expect(text).not.toMatch(/amplifier (number )?[123]/i);
+  });
+  it('that waits for the lowered output is kept quiet and protected until the visit, whichever kind is selected', () => {
+    for (const [wish, verdict] of [
+      ['no', 'plan-amplified-any'],
+      ['yes', 'plan-amplified-same'],
+    ] as const) {
+      const end = walk({
+        'planned-change': 'amp-added',
+        ...wireAmp,
+        'wish-same-eq': wish,
+        ...allOnOne,
+        'profile-source': 'never',
+      });
+      expect(end.verdict).toBe(verdict);
+      expect(end.remedy.fix.join()).toMatch(
+        /Until then, on the amplifier for all four: speaker-level range, high-pass 80–100 Hz, bass control at zero, volume low/,
+      );
+    }
+  });
+  it('on the rear has its gain at minimum before the rear is switched on, and only its inputs may share a pair', () => {
+    const { verdict, remedy } = walk({
+      'planned-change': 'amp-added',
+      ...wireAmp,
+      'front-build': 'unit',
+      'rear-build': 'amp',
+      ...never,
+      'rear-inputs': 'own',
+    });
+    expect(verdict).toBe('plan-enable-rear');
+    const [minimum, change] = [/gain of the rear amplifier to minimum/, /^Change: rear channels on/].map((words) =>
+      remedy.fix.findIndex((line) => words.test(line)),
+    );
+    expect(minimum).toBeGreaterThanOrEqual(0);
+    expect(minimum).toBeLessThan(change ?? -1);
+    expect(remedy.fix.join()).toContain(
+      'Only the amplifier’s inputs, never the speakers: a second speaker across a head-unit pair halves its ohms.',
+    );
+  });
+  it('that comes off is taken out before the level goes up again', () => {
+    const { verdict, remedy } = walk({
+      'planned-change': 'amp-removed',
+      ...noAmp,
+      'rear-build': 'none',
+      ...measured,
+      'tones-off': 'flat',
+      'hidden-amp': 'no',
+    });
+    expect(verdict).toBe('plan-back-to-unaltered');
+    expect(remedy.fix[0]).toMatch(/^First take the amplifier out/);
+    expect(remedy.cautions).toContain('minus-first');
+  });
+});
+
+describe('the EQ with the engine running', () => {
+  const keeps = (answers: Readonly<Record<string, string>>) =>
+    walk({ 'planned-change': 'nothing', 'wrong-now': 'other', ...wireAmp, ...allOnOne, ...answers }).text;
+  it('may still change where nobody read it, and the verdict says how to read it', () => {
+    const text = keeps({ ...measured, 'tones-off': 'flat' });
+    expect(text).toMatch(/EQ may still change when the engine starts. “What is in this head unit now\?” reads that/);
+    expect(text).not.toContain('EQ stays the same');
+  });
+  it('is called the same on the word of a paper, which nobody has read back', () => {
+    expect(keeps({ ...AMPLIFIED_SAME, 'paper-by': 'specialist' })).toContain('By the paper the EQ stays the same');
+  });
+  it('is called the same where it was read', () => {
+    const { text } = walk({
+      'planned-change': 'nothing',
+      'wrong-now': 'other',
+      ...wireAmp,
+      'wish-same-eq': 'yes',
+      ...allOnOne,
+      ...measured,
+      'tones-off': 'flat',
+      'tones-running': 'same',
+    });
+    expect(text).toContain('The EQ stays the same with the engine running: you read that');
+  });
+});
+
+/** Contradictions that the trade knows: common practice, no published source. */
+describe('answers that cannot all be true', () => {
+  const backToFull = { 'planned-change': 'louder', ...noAmp, 'rear-build': 'none', ...measured, 'tones-off': 'flat' };
+  it('stop the full level from going into an amplifier that nobody counted', () => {
+    const { verdict, remedy } = walk({ ...backToFull, 'hidden-amp': 'yes' });
+    expect(verdict).toBe('plan-amp-overlooked');
+    expect(remedy.fix.join()).toContain('At the battery, look for a lead with its own fuse');
+  });
+  it('are asked about a hidden amplifier only where the level would go up again', () => {
+    expect(SAMPLE.filter(({ asked }) => asked.includes('hidden-amp')).map(({ verdict }) => verdict)).toSatisfy(
+      (verdicts: string[]) => verdicts.every((id) => /^plan-(back-to-|amp-overlooked)/.test(id)),
+    );
+  });
+  it('show that a line-level lead never wakes an amplifier that waits for DC', () => {
+    const { verdict, remedy } = walk({
+      'planned-change': 'amp-added',
+      ...oneAmp,
+      'amp-turn-on': 'dc',
+      'amp-signal': 'line',
+    });
+    expect(verdict).toBe('plan-dc-on-line-level');
+    expect(remedy.fix.join()).toContain('Never feed DC into an input');
+  });
+  it('doubt a paper on which a dealer selected an amplified profile without a factory amplifier', () => {
+    const answers = { 'planned-change': 'nothing', 'wrong-now': 'other', ...wireAmp, ...allOnOne, ...AMPLIFIED_SAME };
+    const { verdict, remedy } = walk({ ...answers, 'paper-by': 'dealer' });
+    expect(verdict).toBe('plan-dealer-without-factory-amp');
+    expect(remedy.background).toContain('only the rear channels');
+    expect(walk({ ...answers, 'paper-by': 'dealer-factory-amp' }).verdict).toBe('plan-stay');
+    expect(walk({ ...answers, 'paper-by': 'cannot' }).verdict).toBe('plan-stay');
+  });
+  it('send a factory amplifier that does not answer to be mended before any reflash', () => {
+    const { verdict, remedy } = walk({
+      'planned-change': 'same-eq',
+      'wrong-now': 'no',
+      ...factory,
+      'amp-count': '1',
+      'amp-kind': 'factory',
+      ...allOnOne,
+      'profile-source': 'never',
+      'factory-amp-answers': 'no',
+    });
+    expect(verdict).toBe('plan-factory-amp-silent');
+    expect(remedy.cautions).toContain('data');
+  });
+  it('miss an amplifier for a pair that none of two drives', () => {
+    const { verdict, remedy } = walk({
+      'planned-change': 'amp-added',
+      ...factory,
+      'amp-count': '2',
+      'amp-layout': 'front',
+      ...frontAny,
+      'rear-build': 'amp',
+    });
+    expect(verdict).toBe('plan-on-no-amp');
+    expect(remedy.what).toContain('the rear speakers');
+  });
+});
+
 describe('every route', () => {
   it('ends in a verdict of this flow and asks nothing twice', () => {
     const verdicts = Object.values(PLAN_VERDICTS).map(({ id }) => id);
@@ -580,6 +802,34 @@ describe('every route', () => {
       for (const sentence of sentences) expect(sentence).toMatch(/[.?]$/);
       expect(remedy.fix.length).toBeGreaterThan(0);
       expect(JSON.stringify(remedy)).not.toMatch(/undefined|NaN|Infinity/);
+    }
+  });
+});
+
+describe('the words of a verdict', () => {
+  const words = (text: string) => text.split(/\s+/).filter((word) => /[\p{L}\d]/u.test(word)).length;
+  it('begin with the answer: no reflash, yes, or not yet', () => {
+    for (const { remedy } of SAMPLE) expect(remedy?.what).toMatch(/^(No reflash|Yes|Not yet)\b/);
+  });
+  it('come to what to do within 90 words, without the background that is folded away', () => {
+    for (const { remedy } of SAMPLE) {
+      const numbers = remedy?.numbers.map(({ label, value }) => `${label} ${value}`) ?? [];
+      expect(words([remedy?.what, remedy?.howSure, ...numbers].join(' '))).toBeLessThanOrEqual(90);
+    }
+  });
+  it('keep “tone” for a test tone, and call the head unit by its whole name', () => {
+    for (const { remedy } of SAMPLE) {
+      expect(JSON.stringify(remedy)).not.toMatch(
+        /the tone (should|changes|jumps|must|stays)|set the tone|tone control/i,
+      );
+      expect(JSON.stringify(remedy)).not.toMatch(/\bthis unit\b|same eq\b(?<!EQ)/);
+    }
+  });
+  it('say each thing once', () => {
+    for (const { remedy } of SAMPLE) {
+      const lines = [...(remedy?.fix ?? []), ...(remedy?.notBuy ?? [])];
+      expect(new Set(lines).size).toBe(lines.length);
+      expect(JSON.stringify(remedy)).not.toMatch(/With nothing done: With/);
     }
   });
 });

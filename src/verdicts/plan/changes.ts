@@ -48,7 +48,7 @@ export const enableRear = planVerdict({
       'Keep: the full level, the bass boost and the EQ. It must not become an amplified profile.',
       ...(c.facts.rear === 'amp'
         ? [
-            'Or leave the profile alone and feed the amplifier’s rear inputs from the front pair. The fader then does nothing. Only the amplifier’s inputs, never the speakers: a second speaker across a head-unit pair halves its ohms.',
+            'Or leave the profile alone. Feed the rear inputs from the front pair: the fader then does nothing. Only the amplifier’s inputs, never the speakers: a second speaker across a head-unit pair halves its ohms.',
           ]
         : ['One speaker of 4 Ω or more on each rear channel. Below that the head unit’s output runs hot.']),
       ...settingsForBoost(c),
@@ -73,13 +73,13 @@ export const enableRear = planVerdict({
 const fullUntilThen = (c: PlanCase) => c.facts.profiles.some((profile) => !STORED_PROFILES[profile].lowered);
 
 const amplifiedFix = (c: PlanCase, change: string): readonly string[] => [
-  change,
   ...(fullUntilThen(c) ? [untilThen(c)] : []),
   ...(c.facts.amp === 'flexible'
     ? [
         `First wire the remote input of ${namesOf(c, (amp) => needOf(amp) === 'flexible')}, or prove that it wakes at the lowered level with quiet music.`,
       ]
     : []),
+  change,
   'Keep: every speaker on an amplifier. One left on the head unit would be starved.',
   'After the visit set the gain again. The bass seems gone: the boost was taken out on purpose.',
 ];
@@ -148,14 +148,16 @@ export const moveOrBack = planVerdict({
       background: `An amplified profile lowers every output, and no amplifier makes up for it on the head unit’s own pair. ${PRACTICE}`,
       numbers: levels(c, f),
       fix: [
-        `Either move the ${pair} pair to an amplifier and keep the amplified profile. ${eqKind ? 'Have the kind with the same EQ selected.' : eqOfAmplified(c)}`,
+        eqKind
+          ? `Either move the ${pair} pair to an amplifier. Then have the amplified profile with the same EQ selected.`
+          : `Either move the ${pair} pair to an amplifier and keep the amplified profile. ${eqOfAmplified(c)}`,
         'Or change back to the full level with the bass boost, and keep the rear channels on.',
         `Going back: gain of ${namesOf(c)} to minimum before the visit. Set it again after it.`,
-        ...settingsForBoost(c).map((line) => `Going back: ${line.charAt(0).toLowerCase()}${line.slice(1)}`),
+        ...settingsForBoost(c).map((line) => `Going back, ${line.charAt(0).toLowerCase()}${line.slice(1)}`),
       ],
       tools: SPECIAL_TOOL,
       minutes: 60,
-      who: `A fitter moves the pair. For going back: ${BACK_BY}`,
+      who: `A fitter moves the pair. Going back is for these. ${BACK_BY}`,
       notBuy: [`Louder ${pair} speakers. They would be starved as well.`],
       ifDoneAnyway: `Left as it is, the ${pair} pair stays ${f.loweredDb} quieter and without the bass boost, whatever the fader says.`,
       cautions: ['back-to-full', 'set-gain-again', 'bridge'],

@@ -36,10 +36,15 @@ export const findTheAmp = planVerdict({
   title: 'First find out what the amplifier needs',
   article: 'amplifiers-that-listen',
   remedy: (c, f) => ({
-    what: `Not yet: first find out what switches ${openAmps(c)} on, and which output it was made for.`,
+    what: c.findings.rig.amps
+      ? `Not yet: first find out what switches ${openAmps(c)} on, and which output it was made for.`
+      : 'Not yet: first find out whether there is an amplifier, and which output it was made for.',
     certainty: 'short list',
     howSure: 'One that listens can stay asleep after a reflash. One made for the full output plays too quietly.',
     fix: [
+      ...(c.findings.rig.amps
+        ? []
+        : ['Look for a lead with its own fuse at the battery and follow it. None: answer with no amplifier.']),
       'Read the label and the papers: a remote terminal? Senses a signal, or DC? Made for the unaltered output?',
       'Look at it: is a thin wire on a terminal marked remote, and does it carry 12 V while the head unit is on?',
       'No papers: let a bench try show whether it wakes with quiet music at the lowered level.',

@@ -1,3 +1,4 @@
+import type { KnownAmp } from '../../rig/rig.ts';
 import type { CautionId } from '../../steps/cautions.ts';
 import { namesOf, needsUnaltered, sentence, settingsForBoost } from './amp-names.ts';
 import type { PlanCase } from './facts.ts';
@@ -23,13 +24,16 @@ const liftCautions = (c: PlanCase): readonly CautionId[] =>
   hasAmp(c) ? ['back-to-full', 'set-gain-again', 'bridge'] : ['bridge'];
 const listens = (c: PlanCase) => c.facts.amp === 'unaltered';
 const WAKES_WHEN_LOUD = 'Does it wake when you turn it up? Then its wiring is fine, and too little reaches it.';
-const liftFirst = (c: PlanCase) =>
-  hasAmp(c)
-    ? [
-        `Before the visit, on ${namesOf(c)}: gain to minimum, speaker-level input range, high-pass on. Set the gain again after it.`,
-        ...settingsForBoost(c),
-      ]
-    : [];
+const madeForIt = (amp: KnownAmp) => amp.needs === 'unaltered';
+const liftFirst = (c: PlanCase): readonly string[] => {
+  if (!hasAmp(c)) return [];
+  const known = (c.findings.rig.amps ?? []).some(madeForIt);
+  return [
+    `Before the visit: gain of ${namesOf(c)} to minimum. Set the gain again after it.`,
+    ...(known ? [`${sentence(namesOf(c, madeForIt))}: speaker-level input range, high-pass on.`] : []),
+    ...settingsForBoost(c),
+  ];
+};
 
 export const backToUnaltered = planVerdict({
   id: 'plan-back-to-unaltered',

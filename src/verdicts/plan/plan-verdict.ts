@@ -140,10 +140,18 @@ function notToBuy(c: PlanCase): readonly string[] {
   const clash = decision.sameEqClash;
   return [
     ...(plan === 'louder' && answer !== 'replaced-unit'
-      ? ['A reflash to play louder. It adds no power: more sensitive speakers or an amplifier do.']
+      ? [
+          'A reflash to play louder or with less boom. It adds no power, and a profile without the boost lowers everything.',
+        ]
       : []),
-    ...(clash && !answer.startsWith('same-eq') ? [`A profile for the same EQ: ${sameEqNotToBeHad(c, clash)}`] : []),
-    ...(wantsMirroring(findings)
+    ...(clash && !answer.startsWith('same-eq')
+      ? [
+          answer === 'move-or-back'
+            ? 'A profile for the same EQ before every pair is on an amplifier.'
+            : `A profile for the same EQ: ${sameEqNotToBeHad(c, clash)}`,
+        ]
+      : []),
+    ...(wantsMirroring(findings) && answer !== 'mirroring-only'
       ? ['Another output profile for phone mirroring. It changes the sound and not the mirroring.']
       : []),
   ];
@@ -175,7 +183,7 @@ function withWishes(c: PlanCase, f: Figures, remedy: Remedy): Remedy {
   const wanted = wantsMirroring(c.findings) && c.answer !== 'mirroring-only' && c.answer !== 'replaced-unit';
   return {
     ...remedy,
-    fix: [...orderOfWork(c), ...remedy.fix, ...louder(c, f), ...(wanted ? mirroring(c) : []), ...wrongNow(c)],
+    fix: [...louder(c, f), ...orderOfWork(c), ...remedy.fix, ...(wanted ? mirroring(c) : []), ...wrongNow(c)],
     cautions: [...remedy.cautions, ...(worksAtTheBattery(c) ? (['minus-first'] as const) : [])],
     notBuy: [...new Set([...remedy.notBuy, ...notToBuy(c)])],
   };

@@ -128,7 +128,7 @@ export const mirroringOnly = planVerdict({
   title: 'Only the headset module’s setting',
   faults: ['mirroring-needs-headset'],
   remedy: () => ({
-    what: 'No reflash: only the setting of the headset module for phone mirroring has to change. A specialist or a dealer does it.',
+    what: 'No reflash: only the setting of the headset module for phone mirroring has to change. Usually a specialist or a dealer does it.',
     certainty: 'likely',
     howSure: 'You wish for nothing else, nothing is wrong with the sound, and no profile touches mirroring.',
     background: 'When mirroring may start and how the sound leaves the head unit are two separate things.',

@@ -102,8 +102,8 @@ export const ASSUMED_NEED: Readonly<Record<AssumedNeed, string>> = {
 export const assumedIn = ({ findings }: PlanCase): AssumedNeed | null => assumedNeed(findings.rig.amps ?? []);
 
 /** The unaltered profile changes its EQ by design. That a profile with only the rear added does so, too, is assumed. */
-export const eqOfFullLevel = ({ facts }: PlanCase): string =>
-  facts.profiles.every((profile) => profile === 'unaltered')
+export const eqOfFullLevel = ({ findings, facts }: PlanCase): string =>
+  profileNow(findings).sameEq === 'no' || facts.profiles.every((profile) => profile === 'unaltered')
     ? 'The EQ changes when the engine starts. That is how the unaltered profile is made, not a fault.'
     : 'The EQ may change when the engine starts. That is how the unaltered profile is made, not a fault.';
 
