@@ -46,10 +46,10 @@ export function SuspectStrip({ flow, standing, suspects }: Props) {
   const possible = stillPossible(ranked);
   const out = ranked.filter(({ against }) => against.length > 0);
   const recheck = possible.length === 0 ? (ranked[0]?.against ?? []) : [];
-  // Beside the wire it takes nobody's room; on a phone it waits at the foot until it has something to say.
+  // Beside the wire there is room for it, once it says more than the catalogue does.
   const [beside] = useState(() => matchMedia('(min-width: 62em)').matches);
   return (
-    <details class="strip" open={beside || recheck.length > 0}>
+    <details class="strip" open={(beside && standing.terminals.length > 0) || recheck.length > 0}>
       <summary>
         Still possible: <b>{possible.length}</b>
       </summary>
