@@ -1,4 +1,4 @@
-import type { KnownAmp, Rig } from '../rig/rig.ts';
+import type { Rig } from '../rig/rig.ts';
 import { ampDriving, withKnown, without } from '../rig/rig.ts';
 import { choice, rigQuestion } from './step.ts';
 
