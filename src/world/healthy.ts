@@ -21,6 +21,8 @@ import { driverOf, isAmplified, type ValuedRig, valuedRig } from './valued-rig.t
 
 export const SOUND: Contact = { ohm: SOUND_CONTACT_OHM };
 export const OPEN: Contact = { ohm: Infinity };
+/** One lug of a ground lead: its two together are one sound contact. */
+const LUG: Contact = { ohm: SOUND_CONTACT_OHM / 2 };
 const SOUND_PAIR = { plus: SOUND, minus: SOUND };
 
 /** Volts of the loudest step of a flat, full output, whatever the bike: 8.49 V, 14.2 V less 2.2 V, over √2. */
@@ -96,11 +98,16 @@ function healthyAmp(rig: ValuedRig, made: AmpValues): Amp {
     ring: SOUND,
     holder: SOUND,
     fuseOpen: false,
+    leadToFrame: OPEN,
+    shortInside: OPEN,
+    bodyFuseOpen: false,
     plusLead: { ...lead, lengthM: made.plusLeadM },
     groundLead: { ...lead, lengthM: GROUND_LEAD_M },
-    groundRing: SOUND,
+    groundRing: LUG,
+    minusRing: LUG,
     remoteSource: made.turnOn === 'wire' ? 'switched' : 'none',
     remoteSourceOhm: 10,
+    remotePin: SOUND,
     remoteWire: SOUND,
     turnOn: made.turnOn,
     senseV: 0.075,

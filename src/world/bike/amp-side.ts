@@ -20,6 +20,8 @@ import {
   solveSignal,
   stageElements,
   TEST_TONE_HZ,
+  type Tones,
+  toneOf,
 } from './stage.ts';
 import type { UnitSide } from './unit-side.ts';
 
@@ -86,6 +88,7 @@ export function ampSide(
   moment: Moment,
   i: number,
   given: { loads: PerCorner<number>; unit: UnitSide; supplyV: number; grounds: Grounds; awake: boolean },
+  tones: Tones = new Map(),
 ): AmpSide {
   const amp = world.amps[i] as Amp;
   const { powerW, ratedOhm } = world.rig.amps[i] ?? { powerW: 0, ratedOhm: 4 };
@@ -127,7 +130,8 @@ export function ampSide(
           ? 'load'
           : null;
   const stages = protects ? ampOff(world, i) : playing;
-  const tone = moment.toneHz === null ? null : solveWith(stages, moment.toneHz);
+  const { toneHz } = moment;
+  const tone = toneHz === null ? null : toneOf(tones, stages, toneHz, () => solveWith(stages, toneHz));
   return {
     stages,
     dc: protects ? solveWith(stages, 0) : first,

@@ -7,7 +7,7 @@ import { driverOf } from '../valued-rig.ts';
 import { type AmpSide, ampLoads, ampSide, inputV, type Protects } from './amp-side.ts';
 import { ampIn, ampNodes, MINUS, UNIT_GROUND, UNIT_PLUS, UNIT_SWITCHED } from './nodes.ts';
 import { type PowerState, solvePower } from './power.ts';
-import type { Grounds } from './stage.ts';
+import type { Grounds, Tones } from './stage.ts';
 import { type UnitSide, unitLoads, unitSide } from './unit-side.ts';
 
 /* Thresholds, from memory of the trade: common practice, no published source. */
@@ -71,7 +71,7 @@ function keptOff(world: World, moment: Moment, i: number, power: Solved, unit: U
   const amp = world.amps[i] as Amp;
   const supplyV = power.acrossV([ampNodes(i).plus, ampNodes(i).ground]).re;
   if (supplyV < AMP_LEAST_V) return 'no-supply';
-  if (!amp.alive) return 'dead';
+  if (!amp.alive || amp.bodyFuseOpen) return 'dead';
   if (!isTurnedOn(world, moment, i, power, unit)) return 'no-turn-on';
   if (supplyV > AMP_MOST_V) return 'overvoltage';
   return amp.coolsBadly && moment.hot ? 'heat' : null;
@@ -96,6 +96,8 @@ export function operate(world: World, moment: Moment): Operated {
     const driver = driverOf(world.rig, corner);
     return (driver === 'unit' ? loads : outputLoads[driver])?.[corner] ?? Infinity;
   });
+  const unitTones: Tones = new Map();
+  const ampTones: readonly Tones[] = amps.map(() => new Map());
   const fallen = new Map<number, Asleep>();
   let wantsOn = moment.key !== 'off' && world.unit.alive && !world.unit.hung;
   let state: PowerState = { unitOn: wantsOn, amps: amps.map(() => 'off' as const) };
@@ -112,7 +114,7 @@ export function operate(world: World, moment: Moment): Operated {
     const unitOn = wantsOn && unitV >= UNIT_LEAST_V && power.acrossV([UNIT_SWITCHED, UNIT_GROUND]).re >= UNIT_LEAST_V;
     wantsOn = unitOn;
     const grounds = groundsOf(power, amps.length);
-    const unit = unitSide(world, moment, loads, { on: unitOn, volts: Math.max(0, unitV), grounds });
+    const unit = unitSide(world, moment, loads, { on: unitOn, volts: Math.max(0, unitV), grounds }, unitTones);
     const now = amps.map((i): AmpNow => {
       const supplyV = power.acrossV([ampNodes(i).plus, ampNodes(i).ground]).re;
       const off = fallen.get(i) ?? keptOff(world, moment, i, power, unit);
@@ -124,7 +126,7 @@ export function operate(world: World, moment: Moment): Operated {
         grounds,
         awake: off === null,
       };
-      const side = ampSide(world, moment, i, given);
+      const side = ampSide(world, moment, i, given, ampTones[i]);
       const why = fallen.get(i) ?? off ?? side.protects;
       return { lamp: lampOf(why), why, supplyV, side };
     });

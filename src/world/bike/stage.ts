@@ -53,6 +53,20 @@ export function solveSignal(elements: readonly Element[], frequencyHz: number, r
   return solution;
 }
 
+/** Solutions by the stages and the frequency that they belong to, for passes that only differ in their DC. */
+export type Tones = Map<string, Solved>;
+/** To a tone only what the stages play counts: where they rest, and where the grounds lie, is nothing to it. */
+export function toneOf(known: Tones, stages: Stages, frequencyHz: number, solveNow: () => Solved): Solved {
+  const plays = CORNERS.map((corner) => {
+    const state = stages[corner];
+    return state === undefined || state === 'off' ? state : state.toneV;
+  });
+  const key = `${frequencyHz} ${plays.join()}`;
+  const solution = known.get(key) ?? solveNow();
+  known.set(key, solution);
+  return solution;
+}
+
 /** What an output sees between its two wires, when it sends a test tone. */
 export function loadOhm(solution: Solved, name: string, corner: Corner, { plus, minus }: Bridge): number {
   const currentA = magnitude(solution.currentA(`${name} ${corner}`));

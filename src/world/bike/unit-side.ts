@@ -21,6 +21,8 @@ import {
   solveSignal,
   stageElements,
   TEST_TONE_HZ,
+  type Tones,
+  toneOf,
 } from './stage.ts';
 
 /** A line-level output hangs on the unit's pair through this much; its level is that of the pair. From memory. */
@@ -105,8 +107,10 @@ export function unitSide(
   moment: Moment,
   loads: PerCorner<number>,
   supply: { on: boolean; volts: number; grounds: Grounds },
+  tones: Tones = new Map(),
 ): UnitSide {
   const { on, volts, grounds } = supply;
+  const { toneHz } = moment;
   const waves = perCorner((corner) =>
     on ? clip(unitWantedV(world, moment, corner), cleanIntoV({ supplyV: volts, loadOhm: loads[corner] })) : clip(0, 0),
   );
@@ -123,7 +127,7 @@ export function unitSide(
   return {
     stages,
     dc: protects.length > 0 ? solveWith(stages, 0) : first,
-    tone: moment.toneHz === null ? null : solveWith(stages, moment.toneHz),
+    tone: toneHz === null ? null : toneOf(tones, stages, toneHz, () => solveWith(stages, toneHz)),
     waves: perCorner((corner) => (protects.includes(corner) ? clip(0, 0) : waves[corner])),
     protects,
   };
