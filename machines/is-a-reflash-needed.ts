@@ -1,4 +1,4 @@
-import { deliveredWith, unitKind } from '../src/steps/build.ts';
+import { deliveredWith, rearInputs, unitKind } from '../src/steps/build.ts';
 import { metersDigit } from '../src/steps/meter.ts';
 import type { Findings } from '../src/steps/outcome.ts';
 import {
@@ -14,7 +14,6 @@ import {
   plannedChange,
   profileSource,
   rearBuild,
-  rearInputs,
   wishMirroring,
   wishSameEq,
   wrongNow,

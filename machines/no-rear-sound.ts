@@ -1,5 +1,13 @@
 import { ampIn, ampOut, halfSupply } from '../src/steps/amp-volts.ts';
-import { deliveredWith, rearAmpInput, rearAmpTurnOn, rearDrive, rearRating, unitKind } from '../src/steps/build.ts';
+import {
+  deliveredWith,
+  rearAmpInput,
+  rearAmpTurnOn,
+  rearDrive,
+  rearInputs,
+  rearRating,
+  unitKind,
+} from '../src/steps/build.ts';
 import {
   ampLight,
   ampSwitches,
@@ -14,8 +22,8 @@ import {
 } from '../src/steps/by-ear.ts';
 import { lastChange, rearHistory } from '../src/steps/history.ts';
 import { metersDigit, toolsAtHand } from '../src/steps/meter.ts';
-import { coilOhms, runOhms, runSplit, wireToFrame } from '../src/steps/ohms.ts';
-import { fedFromRear, rearPair } from '../src/steps/rear-volts.ts';
+import { coilOhms, runOhms, runSplit, silencedByOhms, wireToFrame } from '../src/steps/ohms.ts';
+import { fedFromRear, rearPair, rearPairAgain, rearPairFound } from '../src/steps/rear-volts.ts';
 import { popRun, popSpeaker, swapInputs, swapOutputs } from '../src/steps/swaps.ts';
 import {
   ampChannelDead,
@@ -24,6 +32,8 @@ import {
   ampOff,
   ampProtecting,
   channelModeWrong,
+  inputLegWrong,
+  senseNoHalfSupply,
   senseStarved,
   turnOnModeWrong,
 } from '../src/verdicts/rear/amplifier.ts';
@@ -72,9 +82,35 @@ const mayBeShorted = claim(
   'the head unit drives the rear itself, and a meter is at hand',
   (f) => !onAmplifier.holds(f) && meterHere.holds(f),
 );
-const rearPairRead = claim(
-  'the rear pairs were read and are level with the front',
-  (f) => f.outcome('rear-pair') === 'ok',
+const rearPairRead = claim('a signal was read on both rear pairs', (f) =>
+  ['ok', 'uneven'].includes(rearPairFound(f) ?? ''),
+);
+const oneRearPairRead = claim('a signal was read on one of the two rear pairs', (f) => rearPairFound(f) === 'one-only');
+const oneCornerSilent = claim(
+  'one rear corner is silent and the other plays',
+  (f) => f.outcome('four-corners') === 'one-corner',
+);
+const silencedByContact = claim(
+  'the ohms are enough to silence it, or it comes and goes',
+  (f) => comesAndGoes.holds(f) || silencedByOhms(f.values('run-ohms'), f),
+);
+const listensForDc = claim('the amplifier waits for DC', (f) => f.outcome('rear-amp-turn-on') === 'dc');
+const offAndListensForDc = claim(
+  'the amplifier is off and waits for DC',
+  (f) => ampIsOff.holds(f) && listensForDc.holds(f),
+);
+const mayHearNothing = claim(
+  'it may be off because nothing reaches it',
+  (f) => ampIsOff.holds(f) && listens.holds(f) && !listensForDc.holds(f) && !ampInRead.holds(f),
+);
+const ampInRead = claim('the rear signal was read at the amplifier', (f) => f.outcome('amp-in') === 'ok');
+const inputsNotSwapped = claim(
+  'the front plugs were not tried in the rear inputs',
+  (f) => onAmplifier.holds(f) && f.outcome('swap-inputs') === undefined,
+);
+const ampUnseen = claim(
+  'nobody heard or saw whether the amplifier is on',
+  (f) => onAmplifier.holds(f) && !ampIsAlive.holds(f),
 );
 const outputRead = claim(
   'the amplifier’s rear outputs were read and are healthy',
@@ -127,7 +163,7 @@ export const noRearSound = flow('no-rear-sound', 'No sound from the rear', {
     cannot: 'afterLids',
   }),
   lookAtContacts: ask(contactsLook, {
-    apart: [{ when: pushingCured, to: 'plugWasOff' }, { to: 'contactsAreDirty' }],
+    apart: 'plugWasOff',
     film: 'contactsAreDirty',
     clean: [{ when: pushingCured, to: 'plugWasOff' }, { to: 'lidLeadIsBroken' }],
     cannot: [{ when: pushingCured, to: 'plugWasOff' }, { to: 'lidLeadIsBroken' }],
@@ -136,8 +172,8 @@ export const noRearSound = flow('no-rear-sound', 'No sound from the rear', {
   listenForHiss: ask(rearHiss, { hiss: 'readSelectors', silent: 'lookAtLamp', cannot: 'lookAtLamp' }),
   lookAtLamp: ask(ampLight, { normal: 'readSelectors', off: 'askTurnOn', fault: 'askTools', cannot: 'readSelectors' }),
 
-  // An amplifier that stays off.
-  askTurnOn: ask(rearAmpTurnOn, { wire: 'readSelectors', signal: 'turnUp', dc: 'turnUp', cannot: 'turnUp' }),
+  // An amplifier that stays off. One that waits for DC does not care how loud it is.
+  askTurnOn: ask(rearAmpTurnOn, { wire: 'readSelectors', signal: 'turnUp', dc: 'readSelectors', cannot: 'turnUp' }),
   turnUp: ask(wakesWhenLoud, { wakes: 'ampIsStarved', 'stays-off': 'readSelectors', cannot: 'readSelectors' }),
 
   readSelectors: ask(ampSwitches, {
@@ -153,19 +189,26 @@ export const noRearSound = flow('no-rear-sound', 'No sound from the rear', {
       when: claim('it is off and does not listen', (f) => ampIsOff.holds(f) && !listens.holds(f)),
       to: 'ampHasNoPower',
     },
-    { to: 'askTools' },
+    { when: offAndListensForDc, to: 'askInputForDc' },
+    { to: 'askRearInputs' },
   ),
+  // No DC ever comes over a line-level lead.
+  askInputForDc: ask(rearAmpInput, { line: 'noDcReachesIt', speaker: 'askRearInputs', cannot: 'askRearInputs' }),
+  // Where everything comes from the front pair, silent rear outputs are as they should be.
+  askRearInputs: ask(rearInputs, { own: 'askTools', front: 'askTools', cannot: 'askTools' }),
 
   // Readings, from the middle of the chain outwards.
   askTools: ask(toolsAtHand, {
     meter: [{ when: ampProtects, to: 'measureToFrame' }, { to: 'askMeter' }],
     none: [
       { when: ampProtects, to: 'ampProtectsItself' },
+      { when: mayHearNothing, to: 'shortListIsLeft' },
       { when: ampIsOff, to: 'ampHasNoPower' },
       { to: 'withoutMeter' },
     ],
     cannot: [
       { when: ampProtects, to: 'ampProtectsItself' },
+      { when: mayHearNothing, to: 'shortListIsLeft' },
       { when: ampIsOff, to: 'ampHasNoPower' },
       { to: 'withoutMeter' },
     ],
@@ -177,13 +220,25 @@ export const noRearSound = flow('no-rear-sound', 'No sound from the rear', {
     cannot: 'atTheUnit',
   }),
   // Rear channels that nothing is plugged into may be off, and that says nothing.
-  atTheUnit: decide({ when: fedFromFront, to: 'askAmpInput' }, { to: 'measureRearPair' }),
+  atTheUnit: decide(
+    { when: offAndListensForDc, to: 'measureHalfSupply' },
+    { when: fedFromFront, to: 'askAmpInput' },
+    { to: 'measureRearPair' },
+  ),
   measureRearPair: ask(rearPair, {
     none: 'whyTheUnitIsSilent',
-    uneven: 'faderWasOff',
-    'one-only': 'oneSideIsSilent',
+    uneven: 'measureRearPairAgain',
+    'one-only': 'measureRearPairAgain',
     ok: 'afterTheUnit',
     cannot: 'afterTheUnit',
+  }),
+  // Weak, or one side only: a setting first. What is still weak then does not explain silence.
+  measureRearPairAgain: ask(rearPairAgain, {
+    none: 'whyTheUnitIsSilent',
+    ok: 'faderWasOff',
+    uneven: 'afterTheUnit',
+    'one-only': [{ when: oneCornerSilent, to: 'oneSideIsSilent' }, { to: 'afterTheUnit' }],
+    cannot: [{ when: oneCornerSilent, to: 'oneSideIsSilent' }, { to: 'afterTheUnit' }],
   }),
   afterTheUnit: decide({ when: onAmplifier, to: 'askAmpInput' }, { to: 'askRating' }),
 
@@ -191,9 +246,13 @@ export const noRearSound = flow('no-rear-sound', 'No sound from the rear', {
 
   measureAmpIn: ask(ampIn, {
     ok: [{ when: ampIsOff, to: 'ampHasNoPower' }, { to: 'measureAmpOut' }],
-    low: 'whyNothingArrives',
+    low: [{ when: oneRearPairRead, to: 'measureAmpOut' }, { to: 'whyNothingArrives' }],
     none: 'whyNothingArrives',
-    cannot: [{ when: ampIsOff, to: 'ampHasNoPower' }, { to: 'measureAmpOut' }],
+    cannot: [
+      { when: mayHearNothing, to: 'shortListIsLeft' },
+      { when: ampIsOff, to: 'ampHasNoPower' },
+      { to: 'measureAmpOut' },
+    ],
   }),
   // Only speaker wires carry half the supply: on a line-level lead no DC is healthy and says nothing.
   whyNothingArrives: decide(
@@ -202,26 +261,25 @@ export const noRearSound = flow('no-rear-sound', 'No sound from the rear', {
     { to: 'inputPlugIsOff' },
   ),
   measureHalfSupply: ask(halfSupply, {
-    zero: 'adapterHasAGap',
-    half: 'inputPlugIsOff',
-    'one-odd': 'inputPlugIsOff',
-    unclear: 'inputPlugIsOff',
-    cannot: 'inputPlugIsOff',
+    zero: [{ when: offAndListensForDc, to: 'noDcReachesIt' }, { to: 'adapterHasAGap' }],
+    half: [{ when: offAndListensForDc, to: 'ampHasNoPower' }, { to: 'adapterHasAGap' }],
+    'one-odd': 'inputLegIsWrong',
+    unclear: [{ when: offAndListensForDc, to: 'shortListIsLeft' }, { to: 'inputPlugIsOff' }],
+    cannot: [{ when: offAndListensForDc, to: 'ampHasNoPower' }, { to: 'inputPlugIsOff' }],
   }),
   measureAmpOut: ask(ampOut, {
     none: [{ when: ampIsAlive, to: 'ampChannelIsDead' }, { to: 'ampHasNoPower' }],
     low: 'gainIsTooLow',
     ok: 'askRating',
-    cannot: 'swapOutputPlugs',
+    cannot: 'askRating',
   }),
-  swapOutputPlugs: ask(swapOutputs, { plays: 'ampChannelIsDead', silent: 'askRating', cannot: 'askRating' }),
 
   askRating: ask(rearRating, { '2': 'measureRun', '4': 'measureRun', '8': 'measureRun', cannot: 'measureRun' }),
   measureRun: ask(runOhms, {
     open: 'measureCoil',
-    high: 'contactsAreDirty',
+    // A few ohms too much make it quieter, never silent.
+    high: [{ when: silencedByContact, to: 'contactsAreDirty' }, { to: 'runIsHealthy' }],
     low: 'pairIsShorted',
-    // Up to an ohm too much makes it quieter, never silent.
     unclear: 'runIsHealthy',
     ok: 'runIsHealthy',
     cannot: 'tryCellOnRun',
@@ -241,12 +299,17 @@ export const noRearSound = flow('no-rear-sound', 'No sound from the rear', {
     cannot: 'shortListIsLeft',
   }),
   runIsHealthy: decide(
+    { when: oneRearPairRead, to: 'oneSideIsSilent' },
     {
       when: claim(
         'the rear is on an amplifier whose outputs are healthy',
         (f) => onAmplifier.holds(f) && outputRead.holds(f),
       ),
       to: 'everythingIsHealthy',
+    },
+    {
+      when: claim('the signal was read at its inputs', (f) => onAmplifier.holds(f) && ampInRead.holds(f)),
+      to: 'frameBeforeSwap',
     },
     { when: onAmplifier, to: 'swapInputPlugs' },
     {
@@ -260,9 +323,23 @@ export const noRearSound = flow('no-rear-sound', 'No sound from the rear', {
     { to: 'whyTheUnitIsSilent' },
   ),
 
+  // A short kills whatever output is swapped onto it.
+  frameBeforeSwap: ask(wireToFrame, {
+    shorted: 'wireIsOnFrame',
+    clear: 'swapOutputPlugs',
+    unclear: 'shortListIsLeft',
+    cannot: 'shortListIsLeft',
+  }),
+  swapOutputPlugs: ask(swapOutputs, {
+    plays: 'ampChannelIsDead',
+    silent: 'shortListIsLeft',
+    cannot: 'shortListIsLeft',
+  }),
+
   // The head unit lets nothing out: which of the reasons is decided by what is fitted and what happened before.
   // Without an amplifier a short of the run silences the pair too, so it is ruled out where a profile is not the rule.
   whyTheUnitIsSilent: decide(
+    { when: oneCornerSilent, to: 'oneSideIsSilent' },
     { when: fedFromFront, to: 'inputPlugIsOff' },
     { when: replaced, to: 'afterReplacedUnit' },
     { to: 'askDelivered' },
@@ -310,8 +387,16 @@ export const noRearSound = flow('no-rear-sound', 'No sound from the rear', {
   ),
 
   // Ways round the meter.
-  withoutMeter: decide({ when: onAmplifier, to: 'swapInputPlugs' }, { to: 'tryCellOnRun' }),
-  swapInputPlugs: ask(swapInputs, { plays: 'wiggleBeforeAmp', silent: 'swapOutputPlugsByEar', cannot: 'tryCellOnRun' }),
+  withoutMeter: decide(
+    { when: ampUnseen, to: 'tryCellOnRun' },
+    { when: onAmplifier, to: 'swapInputPlugs' },
+    { to: 'tryCellOnRun' },
+  ),
+  swapInputPlugs: ask(swapInputs, {
+    plays: 'wiggleBeforeAmp',
+    silent: [{ when: meterHere, to: 'frameBeforeSwap' }, { to: 'swapOutputPlugsByEar' }],
+    cannot: [{ when: meterHere, to: 'shortListIsLeft' }, { to: 'tryCellOnRun' }],
+  }),
   wiggleBeforeAmp: ask(wiggle, {
     'amp-input': 'inputPlugIsOff',
     'rear-run': 'shortListIsLeft',
@@ -322,6 +407,7 @@ export const noRearSound = flow('no-rear-sound', 'No sound from the rear', {
   swapOutputPlugsByEar: ask(swapOutputs, { plays: 'ampChannelIsDead', silent: 'tryCellOnRun', cannot: 'tryCellOnRun' }),
   tryCellOnRun: ask(popRun, {
     moves: [
+      { when: inputsNotSwapped, to: 'swapInputPlugs' },
       { when: onAmplifier, to: 'wiggleEverything' },
       { when: rearPairRead, to: 'wiggleEverything' },
       { to: 'whyTheUnitIsSilent' },
@@ -349,6 +435,8 @@ export const noRearSound = flow('no-rear-sound', 'No sound from the rear', {
   inputPlugIsOff: conclude(ampInputPlugOff),
   selectorIsWrong: conclude(channelModeWrong),
   turnOnIsWrong: conclude(turnOnModeWrong),
+  noDcReachesIt: conclude(senseNoHalfSupply),
+  inputLegIsWrong: conclude(inputLegWrong),
   ampIsStarved: conclude(senseStarved),
   ampHasNoPower: conclude(ampOff),
   ampProtectsItself: conclude(ampProtecting),

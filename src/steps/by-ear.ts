@@ -48,6 +48,7 @@ export const fourCorners = choice<'all' | 'no-rear' | 'one-corner' | 'one-side' 
     'Case, lids and trunk plugged in. A mono track, low volume.',
     'Move the fader and the balance to each end and put your ear to each speaker.',
     'Put both back in the middle.',
+    'An amplifier that takes everything from the front pair does not follow the fader: put your ear to each speaker.',
   ],
   why: 'One silent corner is a speaker, a plug or a wire. A silent pair is more often a setting, a profile or an amplifier.',
   tool: 'ears',
@@ -192,12 +193,13 @@ export const wiggle = choice<'amp-input' | 'rear-run' | 'amp-supply' | 'no-effec
       : [
           'Press and move: the signal plug at the amplifier, its power leads, the rear speaker plug, lid leads at the hinge.',
         ]),
-    'Only what you can reach. No metal tools.',
+    'Only what you can reach. No metal tools. Nothing that is hot.',
   ],
   why: 'What reacts to a finger is where the contact is bad. What does not react proves nothing.',
   tool: 'ears',
   minutes: 10,
   observes: ['unit-leads', 'amp-supply', 'run'],
+  cautions: ['riding', 'hot'],
   options: {
     'no-effect': 'Nothing reacts',
     'amp-input': 'The signal plug at the amplifier',
@@ -219,6 +221,7 @@ export const ampSwitches = choice<'right' | 'mode' | 'range' | 'turn-on'>({
   ask: 'Do the amplifier’s selectors fit the way it is wired?',
   phone: 'Read me every little switch on the amplifier and where it stands, left to right.',
   how: [
+    'Only read them. Key off before you move one.',
     'Inputs: set to the number of pairs that are plugged in.',
     'Range: the highest voltage that comes in must be inside it.',
     'Turn-on: set to wire where there is a remote wire, to sensing where there is none.',

@@ -243,29 +243,6 @@ export const rearBuild = rigQuestion<'none' | 'unit' | 'amp'>({
       : withKnown(rig, { rearFitted: 'yes', rearFedBy: rear }),
 });
 
-const mayDriveRear = (amp: KnownAmp) => amp.drives !== 'front';
-
-export const rearInputs = rigQuestion<'own' | 'front'>({
-  id: 'rear-inputs',
-  short: 'Rear inputs come from',
-  ask: 'Where do the rear inputs of the amplifier get their signal from?',
-  phone:
-    'The amplifier that drives the back: do its signal wires come from the radio’s rear outputs, or only from the front ones?',
-  how: [
-    'Two pairs into it, front and front: the front pair only.',
-    'If the fader works from front to rear, they come from the rear outputs.',
-  ],
-  why: 'On a bike built with front speakers only, the rear outputs are switched off. An amplifier fed from the front pair does not care.',
-  tool: 'none',
-  minutes: 3,
-  observes: [],
-  options: { own: 'The head unit’s rear outputs', front: 'The front pair only' },
-  outcomes: { own: 'the rear outputs', front: 'the front pair only' },
-  known: (rig) => rig.amps?.find((amp) => mayDriveRear(amp) && amp.fedFrom)?.fedFrom,
-  learn: (fedFrom, rig) =>
-    rig.amps ? { ...rig, amps: rig.amps.map((amp) => (mayDriveRear(amp) ? { ...amp, fedFrom } : amp)) } : rig,
-});
-
 export const wishSameEq = choice<'yes' | 'no'>({
   id: 'wish-same-eq',
   short: 'Same tone wanted',

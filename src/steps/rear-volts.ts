@@ -1,7 +1,8 @@
 import { formatQuantity, formatRange } from '../compute/quantity.ts';
 import { ampDriving, chosen } from '../rig/rig.ts';
 import { smallestDigitV } from './meter.ts';
-import { type Band, bandOf, measurement, type Reading, type Situation, type Values } from './step.ts';
+import type { Findings } from './outcome.ts';
+import { type Band, bandOf, measurement, type Reading, type ReadingStep, type Situation, type Values } from './step.ts';
 
 /** Rear over front at centred fader. Common practice, no published source. */
 const EQUAL_LOW_RATIO = 0.7;
@@ -52,8 +53,8 @@ function rearBands(frontV: number, situation: Situation): readonly Band[] {
   ];
 }
 
-const rearReadings = {
-  frontV: acReading('Front pair'),
+const rearReadings: ReadingStep['readings'] = {
+  frontV: { ...acReading('Front pair'), probes: { red: 'unit-front-plus', black: 'unit-front-minus' } },
   leftV: acReading('Rear left pair'),
   rightV: acReading('Rear right pair'),
 };
@@ -67,8 +68,10 @@ function judgeRear(values: Values, situation: Situation): 'ok' | 'uneven' | 'non
   return labels.every((label) => label === 'healthy') ? 'ok' : 'uneven';
 }
 
+type RearPairOutcome = 'ok' | 'uneven' | 'none' | 'one-only';
+
 /** The rear pairs of the head unit, judged against the front pair read in the same step, since nobody knows the volume. */
-export const rearPair = measurement<'ok' | 'uneven' | 'none' | 'one-only'>({
+export const rearPair = measurement<RearPairOutcome>({
   id: 'rear-pair',
   short: 'Rear pairs at the head unit',
   ask: 'What AC voltage is across the rear pairs at the head unit, next to the front pair?',
@@ -76,7 +79,10 @@ export const rearPair = measurement<'ok' | 'uneven' | 'none' | 'one-only'>({
     'Tone on, same volume step for all three. Meter on AC volts. Front pair first, then rear left, then rear right. Read me each number.',
   how: (s) => [
     ...(s.rig.amps?.length === 0 ? [] : ['An amplifier on the bike: key off, speakers off the amplifier, key on.']),
-    'Tone controls flat, fader and balance in the middle.',
+    ...(smallestDigitV(s.facts) >= 0.1 && s.rig.amps?.length === 0
+      ? ['Your meter needs 3 V to see the difference. That is loud: cover your ears, bursts under 5 seconds.']
+      : []),
+    'Bass and treble flat, loudness off, fader and balance in the middle.',
     `Play the 400 Hz tone. Come up from zero until the front pair reads ${formatQuantity(leastReferenceV(s) * 1.2, 'V', 2)} or more. Leave the volume there.`,
     'One probe on each wire of a pair, never from a wire to metal. Front, rear left, rear right.',
     chosen(s.rig, 'rearFedBy') === 'amp'
@@ -87,7 +93,7 @@ export const rearPair = measurement<'ok' | 'uneven' | 'none' | 'one-only'>({
   tool: 'meter',
   minutes: 8,
   observes: ['settings', 'profile', 'unit', 'unit-leads'],
-  cautions: ['bridge', 'loud-tone'],
+  cautions: ['bridge', 'loud-tone', 'flat-battery'],
   tones: ['400hz'],
   probes: { red: 'unit-rear-plus', black: 'unit-rear-minus' },
   readings: rearReadings,
@@ -111,6 +117,31 @@ export const rearPair = measurement<'ok' | 'uneven' | 'none' | 'one-only'>({
   givenUnder: ['meter-digit'],
   ifCannot: 'We look for a way round the meter.',
 });
+
+/** The same once more, where a rear that is there and weak may be a fader, a balance or a bass control that moved. */
+export const rearPairAgain = measurement<RearPairOutcome>({
+  ...rearPair,
+  id: 'rear-pair-again',
+  short: 'Rear pairs, once more',
+  ask: 'With fader, balance, bass and treble exactly at 0: what do the same three pairs read now?',
+  phone:
+    'Set fader, balance, bass and treble to zero, loudness off. Same tone, front pair first, then rear left, rear right. Numbers?',
+  how: (s) => [
+    'Fader and balance exactly at 0. Bass and treble flat, loudness and speed volume off, rear control up.',
+    `Play the 400 Hz tone until the front pair reads ${formatQuantity(leastReferenceV(s) * 1.2, 'V', 2)} or more. Leave the volume there.`,
+    'Front, rear left, rear right, as before.',
+  ],
+  why: 'A rear pair that is weak, or there on one side only, is more often a setting than a broken output.',
+  minutes: 3,
+  givenUnder: ['meter-digit', 'rear-pair'],
+  ifCannot: 'We go on with the first reading.',
+});
+
+/** What was found at the rear pairs: the second reading where there was one. */
+export function rearPairFound({ outcome }: Findings): string | undefined {
+  const again = outcome(rearPairAgain.id);
+  return again === undefined || again === 'cannot' ? outcome(rearPair.id) : again;
+}
 
 /** Whether the amplifier in question takes the head unit's own rear pairs, as far as anybody knows. */
 export const fedFromRear = (situation: Situation) => ampDriving(situation.rig, 'rear')?.fedFrom !== 'front';

@@ -1,7 +1,7 @@
 import { powerRatio, voltageRatio } from '../compute/decibel.ts';
 import { boostPowerRatio } from '../compute/headroom.ts';
 import { combinedRatedOhm } from '../compute/impedance.ts';
-import { BRIDGE_LOSS_LOADED_V, cleanOutputV, powerW } from '../compute/level.ts';
+import { BRIDGE_LOSS_LOADED_V, BRIDGE_LOSS_UNLOADED_V, cleanOutputV, powerW } from '../compute/level.ts';
 import { formatQuantity } from '../compute/quantity.ts';
 import { estimate, type Rig } from '../rig/rig.ts';
 import type { RemedyNumber } from './verdict.ts';
@@ -27,6 +27,10 @@ export function fullLevel(rig: Rig, pair: 'front' | 'rear'): Level {
   const loadOhm = pair === 'front' ? estimate(rig, 'frontRatedOhm').value : rearLoadOhm(rig);
   return into(cleanOutputV({ supplyV, lossV: BRIDGE_LOSS_LOADED_V }), loadOhm);
 }
+
+/** The same into an amplifier's input, which draws next to nothing. */
+export const unloadedFullV = (rig: Rig): number =>
+  cleanOutputV({ supplyV: estimate(rig, 'supplyRunningV').value, lossV: BRIDGE_LOSS_UNLOADED_V });
 
 /** The same with an amplified profile: lower by what the rig says, usually 7 dB. */
 export function loweredLevel(rig: Rig, pair: 'front' | 'rear'): Level {

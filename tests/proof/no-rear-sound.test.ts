@@ -56,6 +56,10 @@ const ENDS_ELSEWHERE: Readonly<Record<string, readonly string[]>> = {
   'profile-reverted': ['rear-channels-disabled'],
   // With a line-level lead no DC is healthy, so the plug is looked at first, and its verdict names the adapter.
   'replaced-unit-adapter-gap': ['replaced-unit-setting', 'amp-input-plug-off'],
+  // One that waits for DC on a line-level lead cannot start, power or not: its verdict names the power.
+  'amp-off': ['sense-no-half-supply'],
+  // Both rest at half the supply on the wires: its verdict says to push the plug home first.
+  'amp-input-plug-off': ['replaced-unit-adapter-gap'],
   'rear-plug-off': ['lid-contacts-dirty'],
   'lid-contacts-dirty': ['rear-plug-off', 'lid-lead-broken'],
   'lid-lead-broken': ['lid-contacts-dirty'],
@@ -83,11 +87,16 @@ describe('no-rear-sound, asked by a bike with one fault', () => {
   it.each(cases)('finds %s on a bike with %s, with a meter', (_, __, suspect, rig) => {
     fc.assert(
       fc.property(fc.infiniteStream(fc.nat()), (choices) => {
-        const { standing } = run(noRearSound, rig, (step, outcomes) => {
+        const { standing } = run(noRearSound, rig, (step, outcomes, { terminals }) => {
           if (step.id === 'tools-at-hand') return 'meter';
           // One switched by a wire does not care about its inputs: its lamp is off for its own faults only.
           if (step.id === 'amp-light' && !OWN_FAULT.has(suspect.verdict) && !listens(rig))
             return suspect.signs['amp-light']?.[0] ?? 'normal';
+          // Nobody moved a setting between the two readings but the one whose setting it is.
+          if (step.id === 'rear-pair-again' && suspect.verdict !== 'fader-or-balance-off') {
+            const before = terminals.find((terminal) => terminal.step.id === 'rear-pair')?.outcome ?? '';
+            if (outcomes.includes(before)) return before;
+          }
           const signs = suspect.signs[step.id] ?? HEALTHY[step.id];
           const can = outcomes.filter(
             (outcome) => outcome !== 'cannot' && outcome !== 'unclear' && (signs?.includes(outcome) ?? true),

@@ -1,3 +1,4 @@
+import { useState } from 'preact/hooks';
 import type { Flow } from '../../../machines/kit.ts';
 import { ahead } from '../../case/ahead.ts';
 import type { Standing } from '../../case/replay.ts';
@@ -45,8 +46,10 @@ export function SuspectStrip({ flow, standing, suspects }: Props) {
   const possible = stillPossible(ranked);
   const out = ranked.filter(({ against }) => against.length > 0);
   const recheck = possible.length === 0 ? (ranked[0]?.against ?? []) : [];
+  // Beside the wire it takes nobody's room; on a phone it waits at the foot until it has something to say.
+  const [beside] = useState(() => matchMedia('(min-width: 62em)').matches);
   return (
-    <details class="strip" open={recheck.length > 0}>
+    <details class="strip" open={beside || recheck.length > 0}>
       <summary>
         Still possible: <b>{possible.length}</b>
       </summary>

@@ -1,4 +1,12 @@
-import { deliveredWith, rearAmpInput, rearAmpTurnOn, rearDrive, rearRating, unitKind } from '../../steps/build.ts';
+import {
+  deliveredWith,
+  rearAmpInput,
+  rearAmpTurnOn,
+  rearDrive,
+  rearInputs,
+  rearRating,
+  unitKind,
+} from '../../steps/build.ts';
 import { metersDigit, toolsAtHand } from '../../steps/meter.ts';
 import { rearAmp } from './bike.ts';
 import { type Asked, CANNOT, option, type Says } from './observer.ts';
@@ -18,6 +26,7 @@ export const BUILD: Says = {
   [rearDrive.id]: ({ bike }) => option(rearAmp(bike) === null ? 'unit' : 'amp'),
   [rearAmpTurnOn.id]: ofTheRearAmp,
   [rearAmpInput.id]: ofTheRearAmp,
+  [rearInputs.id]: ofTheRearAmp,
   [toolsAtHand.id]: () => option('meter'),
   [metersDigit.id]: ({ observer }) => {
     const { acDigitV } = observer.meter;

@@ -5,9 +5,10 @@ import { formatQuantity } from '../../compute/quantity.ts';
 import { copperResistanceOhm, dropV } from '../../compute/wire.ts';
 import { ampDriving, ampEstimate, estimate } from '../../rig/rig.ts';
 import { expectedGainRatio } from '../../steps/amp-volts.ts';
+import { readsFine } from '../../steps/meter.ts';
 import type { Findings } from '../../steps/outcome.ts';
 import type { RemedyNumber, Verdict } from '../verdict.ts';
-import { AMP_REPAIRER, YOURSELF, YOURSELF_OR_FITTER } from '../who.ts';
+import { AMP_REPAIRER, FITTER, YOURSELF, YOURSELF_OR_FITTER } from '../who.ts';
 
 /** Faults at the amplifier that drives the rear: its inputs, its knobs, its supply, itself. */
 
@@ -24,7 +25,19 @@ function gainNumbers(f: Findings): readonly RemedyNumber[] {
       label: 'The same with a margin',
       value: formatQuantity(gainTargetV({ powerW, loadOhm, marginRatio: GAIN_MARGIN_RATIO }), 'V'),
     },
-    { label: 'Volts out over volts in', value: `about ${expectedGainRatio(f).toFixed(1)} times` },
+    // What a converter makes of the signal is its own affair: only the output counts there.
+    ...(rearAmp(f).input === 'line'
+      ? []
+      : [
+          {
+            label: 'Volts out over volts in, full level',
+            value: `about ${expectedGainRatio(f, 'full').toFixed(1)} times`,
+          },
+          {
+            label: 'The same with an amplified profile',
+            value: `about ${expectedGainRatio(f, 'lowered').toFixed(1)} times`,
+          },
+        ]),
   ];
 }
 
@@ -51,7 +64,7 @@ function supplyNumbers(f: Findings): readonly RemedyNumber[] {
   return [
     { label: 'Current with dense loud music', value: formatQuantity(currentA, 'A', 2) },
     {
-      label: 'Lost in the plus lead at that current',
+      label: 'Lost in the plus lead alone at that current',
       value: formatQuantity(dropV({ currentA, resistanceOhm }), 'V', 2),
     },
     {
@@ -72,10 +85,10 @@ export const ampInputPlugOff: Verdict = {
   id: 'amp-input-plug-off',
   title: 'The signal plug at the amplifier is not home',
   faults: ['amp-input-plug-off'],
-  evidence: ['amp-in', 'rear-pair', 'half-supply', 'wiggle', 'rear-hiss', 'swap-inputs'],
+  evidence: ['amp-in', 'rear-pair', 'rear-pair-again', 'half-supply', 'wiggle', 'rear-hiss', 'swap-inputs'],
   mends: ['unit-leads'],
   remedy: (f) => {
-    const proved = f.outcome('amp-in') === 'none' || f.outcome('wiggle') === 'amp-input';
+    const proved = (f.outcome('amp-in') === 'none' && readsFine(f)) || f.outcome('wiggle') === 'amp-input';
     const partly = f.outcome('amp-in') === 'low';
     return {
       what: 'The rear signal leaves the head unit and does not arrive at the amplifier: its signal plug is not home, or a joint before it is bad.',
@@ -84,8 +97,14 @@ export const ampInputPlugOff: Verdict = {
         ? 'It was seen to be lost between the two.'
         : partly
           ? 'Part of it is lost between the two.'
-          : 'The rear plays on the front signal, so the fault is before the amplifier.',
-      numbers: [{ label: 'Healthy at the input', value: '0.85 to 1.15 of what leaves the head unit' }],
+          : f.outcome('amp-in') === 'none'
+            ? 'Nothing was read at the amplifier. A meter that shows 0.1 V cannot prove it.'
+            : 'The rear plays on the front signal, so the fault is before the amplifier.',
+      numbers: [
+        rearAmp(f).input === 'line'
+          ? { label: 'Healthy at the input', value: 'a signal on both sides, within 10 %' }
+          : { label: 'Healthy at the input', value: '0.85 to 1.15 of what leaves the head unit' },
+      ],
       fix: [
         'Key off. Pull the signal plug, look at its pins, push it home until it locks.',
         'Follow the lead to the head unit: crimps, taps, joints.',
@@ -96,7 +115,10 @@ export const ampInputPlugOff: Verdict = {
       who: YOURSELF_OR_FITTER,
       notBuy: ['A reflash or an amplifier: the signal is there and the amplifier was not asked yet.'],
       cautions: ['key-off', 'bridge'],
-      proof: 'Same 400 Hz tone: both rear inputs read 0.85 to 1.15 of the pair that feeds them, at the head unit.',
+      proof:
+        rearAmp(f).input === 'line'
+          ? 'The rear plays. With a meter, 400 Hz tone: both rear inputs carry it, left and right within 10 %.'
+          : 'The rear plays. With a meter, same 400 Hz tone: both rear inputs read 0.85 to 1.15 of the pair that feeds them, at the head unit.',
       ...(f.outcome('unit-kind') === 'replaced' && {
         mayAlsoBe: [
           {
@@ -117,8 +139,8 @@ export const channelModeWrong: Verdict = {
   mends: ['amp'],
   remedy: (f) => ({
     what: 'The amplifier takes its rear channels from inputs that are not wired.',
-    certainty: 'proved',
-    howSure: 'Its input selector stands on another number of inputs than there are.',
+    certainty: 'likely',
+    howSure: 'Its input selector stands on another number of inputs than there are. It is proved when the rear plays.',
     numbers: gainNumbers(f),
     fix: [
       'Key off.',
@@ -143,8 +165,8 @@ export const turnOnModeWrong: Verdict = {
   article: 'amplifiers-that-listen',
   remedy: () => ({
     what: 'The amplifier waits for a turn-on signal of a kind that is not wired.',
-    certainty: 'proved',
-    howSure: 'It stays off, and its turn-on selector stands on the other kind.',
+    certainty: 'likely',
+    howSure: 'It stays off, and its turn-on selector stands on the other kind. It is proved when it starts.',
     numbers: [],
     fix: ['Key off.', 'Set the selector to wire where there is a remote wire, to sensing where there is none.'],
     tools: 'Small screwdriver',
@@ -173,7 +195,12 @@ export const ampInputTooLow: Verdict = {
     fix: [
       'Key off, speakers off the amplifier.',
       'Set the range to what comes in: speaker level or line level.',
-      '400 Hz tone at a low step: turn the gain until volts out over volts in is the figure above. Then check with the 80 Hz tone at your usual top step: the output must not go above the first figure.',
+      ...(rearAmp(f).input === 'line'
+        ? []
+        : [
+            '400 Hz tone at a low step: turn the gain until volts out over volts in is the figure for your level. Not sure which level? Take the lower figure.',
+          ]),
+      '80 Hz tone, up to your usual top step: the output must not go above the first figure.',
       'Key off, speakers on.',
     ],
     tools: 'Meter, small screwdriver',
@@ -182,7 +209,7 @@ export const ampInputTooLow: Verdict = {
     notBuy: ['A stronger amplifier: this one was not asked to play.'],
     cautions: ['amp-output', 'key-off', 'loud-tone'],
     proof:
-      'Volts out over volts in at the figure above, both rear channels within 10 %, and the 80 Hz tone at your usual top step stays under the output above.',
+      'The rear plays as loud as the front. With a meter: both rear channels within 10 %, and the 80 Hz tone at your usual top step stays under the output above.',
   }),
 };
 
@@ -193,7 +220,7 @@ export const ampChannelDead: Verdict = {
   evidence: ['amp-light', 'rear-hiss', 'amp-in', 'amp-out', 'swap-outputs', 'swap-inputs'],
   mends: ['amp'],
   remedy: (f) => ({
-    what: 'The amplifier is on and gets its signal, and its rear outputs give nothing.',
+    what: 'The amplifier is on and gets its signal, and its rear outputs, or one of them, give nothing.',
     certainty: f.outcome('amp-out') === 'none' || f.outcome('swap-outputs') === 'plays' ? 'proved' : 'likely',
     howSure:
       f.outcome('amp-out') === 'none'
@@ -225,10 +252,10 @@ export const senseStarved: Verdict = {
     const reflashed = f.outcome('last-change') === 'reflash';
     return {
       what: 'This amplifier wakes by what it hears on its inputs, and too little reaches it.',
-      certainty: reflashed ? 'proved' : 'likely',
+      certainty: 'likely',
       howSure: reflashed
-        ? 'It slept from the reflash on, and wakes only when turned up.'
-        : 'It wakes only when turned up: its wiring and supply are good.',
+        ? 'It slept from the reflash on, and wakes when turned up. Two tones at its inputs prove it.'
+        : 'It wakes when turned up: its wiring and supply are good.',
       background:
         'A reflash for amplifiers lowers the output by about 7 dB and takes the bass boost out. An amplifier made for the unaltered output may then never wake. Its papers name the threshold.',
       numbers: [
@@ -236,29 +263,132 @@ export const senseStarved: Verdict = {
           label: 'An amplified profile lowers the output by',
           value: formatQuantity(estimate(f.rig, 'loweredByDb').value, 'dB', 2),
         },
+        { label: '80 Hz over 400 Hz at its inputs, unaltered', value: 'above 2.5' },
+        { label: 'The same with an amplified profile', value: '0.7 to 1.4' },
       ],
       fix: [
-        'Does it have a remote terminal? Switch it by a wire from a switched feed, 1 A fuse, and set its selector to wire.',
-        'It has none, or was made for the unaltered output? Have the full level and the bass boost put back, with the rear channels kept on.',
+        'Phone volume to full first. Does it wake at your usual step now? Then that was it.',
+        'Does it have a remote terminal? Switch it by a wire from a switched feed, 1 A fuse, and set its selector to wire. The wire wakes it. It does not bring back the level: set its range and gain anew.',
+        ...(reflashed
+          ? [
+              'No remote terminal, or made for the unaltered output only: have the full level and the bass boost put back, with the rear channels kept on.',
+            ]
+          : [
+              'No remote terminal: read the profile before you pay for anything (“What is in this head unit now?”). Only a level that reads lowered can be put back.',
+            ]),
       ],
-      tools: 'Crimp tool, or a dealer’s or specialist’s tool',
+      tools: reflashed ? 'Crimp tool, or a dealer’s or specialist’s tool' : 'Crimp tool, meter',
       minutes: 60,
-      who: 'The wire: a fitter, or you if you crimp and solder well. The profile: a dealer or a specialist, with their tool.',
-      notBuy: ['A new amplifier: this one works.', 'Another reflash “for amplifiers”: that is what put it to sleep.'],
-      cautions: ['back-to-full', 'minus-first', 'fuse'],
+      who: reflashed
+        ? 'The wire: a fitter, or you if you crimp and solder well. The profile: a dealer or a specialist, with their tool.'
+        : 'The wire: a fitter, or you if you crimp and solder well.',
+      notBuy: [
+        'A new amplifier: this one works.',
+        reflashed
+          ? 'Another reflash “for amplifiers”: that is what put it to sleep.'
+          : 'A reflash, before the level was read: it can only lower it further.',
+      ],
+      cautions: [...(reflashed ? (['back-to-full'] as const) : []), 'minus-first', 'fuse'],
       proof: 'It wakes within 3 seconds at ordinary listening level and stays awake for 10 minutes.',
-      ...(reflashed
-        ? {}
+      mayAlsoBe: [
+        ...(reflashed
+          ? [
+              {
+                what: 'The level is full, and its threshold is set too high or its supply is weak',
+                split: '80 and 400 Hz at its inputs: 80 Hz above 2.5 times 400 Hz means that nothing was lowered.',
+              },
+            ]
+          : []),
+        {
+          what: 'A weak contact in its power or ground',
+          split: 'Measure plus to ground at the amplifier while it tries to start: within 0.5 V of the battery.',
+        },
+      ],
+    };
+  },
+};
+
+export const senseNoHalfSupply: Verdict = {
+  id: 'sense-no-half-supply',
+  title: 'The amplifier waits for DC, and none reaches it',
+  faults: ['sense-no-half-supply'],
+  evidence: ['rear-amp-turn-on', 'rear-amp-input', 'amp-light', 'half-supply', 'unit-kind'],
+  mends: ['unit-leads', 'amp-supply'],
+  article: 'amplifiers-that-listen',
+  remedy: (f) => {
+    const read = f.outcome('half-supply') === 'zero';
+    return {
+      what: 'This amplifier starts on the DC of speaker wires, and there is none on its inputs.',
+      certainty: read ? 'proved' : 'likely',
+      howSure: read
+        ? 'No DC was read on its input wires, and it waits for half the supply.'
+        : 'A line-level lead carries no DC, and this amplifier waits for it.',
+      numbers: [{ label: 'DC that wakes it, each input wire', value: '0.40 to 0.55 of the supply' }],
+      fix: [
+        'Does it have a remote terminal? Switch it by a wire from a switched feed, 1 A fuse, and set its selector to wire.',
+        'No remote terminal: feed it by true speaker wires, pair by pair, with its range on speaker level.',
+        'Pairs that should carry DC and do not: look for a plug or an adapter that is not through.',
+      ],
+      tools: 'Meter, crimp tool',
+      minutes: 45,
+      who: FITTER,
+      notBuy: ['A reflash: it puts no DC on a lead.', 'A new amplifier: this one waits as it was made to.'],
+      cautions: ['bridge', 'minus-first', 'fuse', 'key-off'],
+      proof: 'The amplifier starts and stops with the head unit, ten times in a row.',
+      ...(read
+        ? {
+            mayAlsoBe: [
+              {
+                what: 'The signal plug is not home',
+                split: 'Key off, push it home until it locks, read the DC again.',
+              },
+            ],
+          }
         : {
             mayAlsoBe: [
               {
-                what: 'A weak contact in its power or ground',
-                split: 'Measure plus to ground at the amplifier while it tries to start: within 0.5 V of the battery.',
+                what: 'It has no power, or it does listen for a signal',
+                split: 'Its papers say what wakes it. Plus to ground at its own terminals: battery voltage?',
               },
             ],
           }),
     };
   },
+};
+
+export const inputLegWrong: Verdict = {
+  id: 'one-input-lead-open',
+  title: 'One wire of a rear input pair is open or grounded',
+  faults: ['one-input-lead-open', 'bridge-output-grounded'],
+  evidence: ['amp-in', 'half-supply', 'rear-pair'],
+  mends: ['unit-leads'],
+  article: 'half-the-supply-on-a-speaker-wire',
+  remedy: () => ({
+    what: 'The two wires of a rear input pair do not rest at the same DC: one is open, or joined to ground.',
+    certainty: 'likely',
+    howSure: 'Both wires of a healthy pair rest at half the supply, within 0.5 V of each other.',
+    numbers: [
+      { label: 'DC on each wire, healthy', value: '0.40 to 0.55 of the supply' },
+      { label: 'Between the two, healthy', value: 'at most 0.5 V' },
+    ],
+    fix: [
+      'Key off. Follow the pair from the amplifier to the head unit: crimps, taps, an adapter that joins a minus to ground.',
+      'Joined to ground: undo the joint. It shorts one half of the output.',
+      'Open: make the joint anew.',
+    ],
+    tools: 'Meter, crimp tool',
+    minutes: 45,
+    who: FITTER,
+    notBuy: ['A reflash, an amplifier or a head unit, before both wires rest alike.'],
+    cautions: ['bridge', 'key-off', 'hot'],
+    proof: 'Both wires within 0.5 V of each other, and the 400 Hz tone on both rear inputs alike.',
+    mayAlsoBe: [
+      {
+        what: 'One half of that output of the head unit is dead',
+        split: 'The same DC reading at the head unit’s own plug: still not alike there means the output.',
+      },
+    ],
+  }),
 };
 
 export const ampOff: Verdict = {
@@ -282,7 +412,12 @@ export const ampOff: Verdict = {
     tools: 'Meter, spare fuse of the same rating',
     minutes: 10,
     who: YOURSELF_OR_FITTER,
-    notBuy: ['An amplifier before these three readings.', 'A reflash: it does not switch an amplifier on.'],
+    notBuy: [
+      'An amplifier before these three readings.',
+      ...(f.outcome('rear-amp-turn-on') === 'wire' || f.outcome('rear-pair') === 'ok' || f.outcome('amp-in') === 'ok'
+        ? ['A reflash: it does not switch an amplifier on.']
+        : []),
+    ],
     cautions: ['minus-first', 'fuse', 'hot'],
     proof: 'The lamp lights, and the amplifier starts and stops with the head unit ten times in a row.',
     mayAlsoBe: [
@@ -296,6 +431,14 @@ export const ampOff: Verdict = {
         split: '12 V at its other end: the wire. None there either: the source.',
       },
       { what: 'Ground open', split: 'Amplifier ground against battery minus: near battery voltage means open.' },
+      ...(f.outcome('rear-amp-turn-on') === 'dc' && f.outcome('half-supply') !== 'half'
+        ? [
+            {
+              what: 'No DC on its inputs',
+              split: 'Music paused, each input wire against battery minus: half the supply. None: it cannot wake.',
+            },
+          ]
+        : []),
       { what: 'Amplifier dead', split: 'Plus, ground and remote all right at its own terminals, and still off.' },
     ],
   }),

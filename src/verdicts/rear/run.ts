@@ -1,7 +1,7 @@
 import { coilBandOhm } from '../../compute/impedance.ts';
 import { formatQuantity, formatRange } from '../../compute/quantity.ts';
 import { copperResistanceOhm } from '../../compute/wire.ts';
-import { estimate } from '../../rig/rig.ts';
+import { ampDriving, estimate } from '../../rig/rig.ts';
 import type { Findings } from '../../steps/outcome.ts';
 import type { RemedyNumber, Verdict } from '../verdict.ts';
 import { FITTER, YOURSELF, YOURSELF_OR_FITTER } from '../who.ts';
@@ -32,8 +32,11 @@ export const rearPlugOff: Verdict = {
   mends: ['run'],
   remedy: (f) => ({
     what: 'The plug of the rear loom, the lid or the case was not pushed home.',
-    certainty: f.outcome('contacts-look') === 'cannot' ? 'likely' : 'proved',
-    howSure: 'Pushing the plug home brought the rear back.',
+    certainty: f.outcome('lid-check') === 'cured' && f.outcome('contacts-look') !== 'cannot' ? 'proved' : 'likely',
+    howSure:
+      f.outcome('lid-check') === 'cured'
+        ? 'Pushing the plug home brought the rear back.'
+        : 'The plug was apart or not locked, and the sound comes and goes there.',
     numbers: runNumbers(f),
     fix: [
       'Push the plug home until it locks.',
@@ -69,7 +72,7 @@ export const lidContactsDirty: Verdict = {
       certainty: proved ? 'proved' : 'likely',
       howSure: proved
         ? 'The film is there, and the sound comes and goes with the plug.'
-        : 'The run reads more ohms than coil and wires explain.',
+        : 'The run reads many more ohms than coil and wires explain.',
       numbers: [...runNumbers(f), { label: 'Too much, so a bad contact', value: 'more than 1 Ω above that' }],
       fix: [
         'Key off, plug apart.',
@@ -138,7 +141,7 @@ export const speakerWireOpen: Verdict = {
   evidence: ['run-ohms', 'coil-ohms', 'pop-run', 'pop-speaker', 'run-split', 'wiggle'],
   mends: ['run'],
   remedy: (f) => ({
-    what: 'One wire between the driver of the rear and the coil is open.',
+    what: 'One wire between the coil and what feeds it is open.',
     certainty: byReading(f, 'coil-ohms', 'pop-speaker') ? 'proved' : 'likely',
     howSure: 'The run is open and the plug is not to blame.',
     numbers: runNumbers(f),
@@ -157,29 +160,38 @@ export const speakerWireOpen: Verdict = {
 
 export const coilOpen: Verdict = {
   id: 'coil-open',
-  title: 'The rear coils are open',
+  title: 'A rear coil is open',
   faults: ['coil-open'],
   evidence: ['run-ohms', 'coil-ohms', 'pop-run', 'pop-speaker'],
   mends: ['speaker'],
   article: 'read-a-coil-in-ohms',
   remedy: (f) => ({
-    what: 'The voice coil is open: the speaker itself is dead.',
+    what: 'A rear coil is open: that speaker itself is dead. Measure the other one, too.',
     certainty: byReading(f, 'coil-ohms', 'pop-speaker') ? 'proved' : 'likely',
     howSure: 'The coil was tried at the speaker’s own tabs, with nothing else in the way.',
     background:
       'Two coils rarely die at once by age. Too much power or clipping kills them: find that first, or the new pair follows.',
     numbers: runNumbers(f),
     fix: [
-      'Find out why: gain too high, no high-pass, or the bass boost of an unaltered profile into an amplifier.',
-      'Replace the rear speakers as a pair, same rated ohms.',
-      'High-pass on at 80 to 100 Hz before they play loud.',
+      'Measure the other rear coil at its own tabs.',
+      ...(ampDriving(f.rig, 'rear')
+        ? [
+            'Before a new speaker goes in, speakers off the amplifier, music paused: DC across each rear output under 0.05 V. More: the amplifier first.',
+            'Then find what burnt it: gain too high, no high-pass, or the bass boost of an unaltered profile into the amplifier.',
+            'Replace the rear speakers as a pair, same rated ohms. High-pass on at 80 to 100 Hz before they play loud.',
+          ]
+        : [
+            'Before a new speaker goes in: the two wires of that run must not read DC between them, music paused. Half the supply on each against battery minus is normal.',
+            'Then find what burnt it: volume past the point where it gets harsh, or bass turned up.',
+            'Replace the rear speakers as a pair, same rated ohms or more.',
+          ]),
     ],
-    tools: 'Screwdriver',
+    tools: 'Screwdriver, meter',
     minutes: 60,
     who: YOURSELF_OR_FITTER,
     notBuy: ['New speakers before the cause is found.', 'A reflash: it cannot mend a coil.'],
-    cautions: ['key-off', 'cone', 'loud-tone'],
-    proof: 'Each new coil reads in the band above, and both play clean at the volume that killed the old ones.',
+    cautions: ['key-off', 'cone', 'loud-tone', 'warranty'],
+    proof: 'Each new coil reads in the band above, and both play clean up to your usual top step.',
   }),
 };
 

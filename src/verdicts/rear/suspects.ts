@@ -13,11 +13,12 @@ const STILL_SILENT = {
 const ONE_OR_BOTH = { ...STILL_SILENT, 'four-corners': ['no-rear', 'one-corner'] };
 const LID_SILENT = { 'lid-check': ['no-effect', 'no-plug'] };
 const RUN_GOOD = { 'run-ohms': ['ok'], 'swap-outputs': ['plays'], 'pop-run': ['moves'], 'wire-to-frame': ['clear'] };
-const UNIT_GOOD = { 'rear-pair': ['ok'], 'amp-in': ['ok'] };
+// A rear that is weaker or louder than the front is not silent: it speaks against nobody after the head unit.
+const UNIT_GOOD = { 'rear-pair': ['ok', 'uneven'], 'rear-pair-again': ['ok', 'uneven'], 'amp-in': ['ok'] };
 const AMP_GOOD = { 'amp-light': ['normal'], 'amp-switches': ['right'], 'wakes-when-loud': ['wakes'] };
 const ON_AMP = { 'rear-drive': ['amp'] };
 const ON_UNIT = { 'rear-drive': ['unit'] };
-/** A run that touches the frame or itself: its driver protects itself and the cone is dead silent. */
+/** A run that touches the frame or itself: what feeds it protects itself and the cone is dead silent. */
 const TOUCHING = {
   ...STILL_SILENT,
   'four-corners': ['no-rear', 'none'],
@@ -37,10 +38,14 @@ const NO_REAR_SIGNAL = {
   'amp-switches': ['right'],
   'wakes-when-loud': ['stays-off'],
   'rear-pair': ['none'],
+  'rear-pair-again': ['none'],
+  'rear-inputs': ['own'],
   wiggle: ['no-effect'],
   'swap-inputs': ['plays'],
 };
-/** What an open place after the driver looks like. */
+/** Only an amplifier that hears sleeps because the rear is silent: a wire and half the supply are there all the same. */
+const SILENCE_PUTS_TO_SLEEP = [{ 'amp-light': ['off'], 'rear-amp-turn-on': ['wire', 'dc'] }];
+/** What an open place after whatever feeds the rear looks like. */
 const OPEN_RUN = {
   ...ONE_OR_BOTH,
   ...UNIT_GOOD,
@@ -65,14 +70,23 @@ const AMP_ASLEEP = {
   'swap-inputs': ['silent'],
 };
 
+/** Who knows of no amplifier seldom has one. An estimate. */
+const NO_AMP_KNOWN = { cannot: 0.3 };
+
 const BY_WORKSHOP = { workshop: 3, reflash: 3, unit: 3, battery: 2 };
 
-export const REAR_SUSPECTS: readonly Suspect[] = [
+const SUSPECTS: readonly Suspect[] = [
   {
     verdict: 'fader-or-balance-off',
     title: 'Fader or balance at its end',
     weight: 8,
-    signs: { 'fader-centre': ['cured'], 'four-corners': ['all'], 'rear-pair': ['uneven', 'ok'], ...LID_SILENT },
+    signs: {
+      'fader-centre': ['cured'],
+      'four-corners': ['all'],
+      'rear-pair': ['uneven', 'ok', 'none', 'one-only'],
+      'rear-pair-again': ['ok'],
+      ...LID_SILENT,
+    },
     odds: { 'last-change': { battery: 3 } },
     split: 'Put both exactly in the middle and listen.',
   },
@@ -88,6 +102,7 @@ export const REAR_SUSPECTS: readonly Suspect[] = [
     title: 'Rear channels switched off in the head unit',
     weight: 9,
     signs: { ...NO_REAR_SIGNAL, 'unit-kind': ['factory'] },
+    notWith: SILENCE_PUTS_TO_SLEEP,
     odds: {
       'rear-history': { never: 3, stopped: 0.2, 'comes-and-goes': 0.1 },
       'last-change': { fitted: 3 },
@@ -100,6 +115,7 @@ export const REAR_SUSPECTS: readonly Suspect[] = [
     title: 'Head unit back on a profile without rear channels',
     weight: 3,
     signs: { ...NO_REAR_SIGNAL, 'unit-kind': ['factory'] },
+    notWith: SILENCE_PUTS_TO_SLEEP,
     odds: { 'rear-history': { never: 0.05, stopped: 2, 'comes-and-goes': 0.1 }, 'last-change': BY_WORKSHOP },
     split: 'Ask whoever had the bike whether the head unit was updated, swapped or set.',
   },
@@ -108,6 +124,7 @@ export const REAR_SUSPECTS: readonly Suspect[] = [
     title: 'Rear outputs off in the replaced head unit',
     weight: 4,
     signs: { ...NO_REAR_SIGNAL, 'unit-kind': ['replaced'] },
+    notWith: SILENCE_PUTS_TO_SLEEP,
     odds: { 'last-change': { unit: 3 } },
     split: 'Look through the replaced unit’s own menu for its rear outputs.',
   },
@@ -120,8 +137,9 @@ export const REAR_SUSPECTS: readonly Suspect[] = [
       'unit-kind': ['replaced'],
       'rear-pair': ['ok', 'none'],
       'amp-in': ['none'],
-      'half-supply': ['zero'],
+      'half-supply': ['zero', 'half'],
     },
+    notWith: SILENCE_PUTS_TO_SLEEP,
     odds: { 'last-change': { unit: 3 }, 'rear-history': { never: 2 } },
     split: 'Look at both sides of the adapter’s plug: are the four rear pins fitted?',
   },
@@ -143,6 +161,7 @@ export const REAR_SUSPECTS: readonly Suspect[] = [
       wiggle: ['amp-input'],
       'swap-inputs': ['plays'],
     },
+    notWith: [{ 'amp-light': ['off'], 'rear-amp-turn-on': ['wire'] }],
     odds: { 'last-change': { fitted: 2, workshop: 2, battery: 1.5 } },
     split: 'Key off, pull the signal plug, push it home until it locks, listen.',
   },
@@ -174,7 +193,7 @@ export const REAR_SUSPECTS: readonly Suspect[] = [
       wiggle: ['amp-supply', 'no-effect'],
     },
     odds: { 'last-change': { battery: 2, fitted: 2 } },
-    split: 'Look at the amplifier’s lamp while music plays.',
+    split: 'Plus, ground and turn-on at the amplifier’s own terminals, black probe on the battery minus post.',
   },
   {
     verdict: 'sense-starved-by-profile',
@@ -182,7 +201,7 @@ export const REAR_SUSPECTS: readonly Suspect[] = [
     weight: 4,
     signs: {
       ...AMP_ASLEEP,
-      'rear-amp-turn-on': ['signal', 'dc'],
+      'rear-amp-turn-on': ['signal'],
       'amp-switches': ['right'],
       'amp-in': ['ok', 'low'],
       'wakes-when-loud': ['wakes'],
@@ -190,6 +209,21 @@ export const REAR_SUSPECTS: readonly Suspect[] = [
     },
     odds: { 'last-change': { reflash: 6, nothing: 0.5 } },
     split: 'Turn the volume up step by step: does it wake?',
+  },
+  {
+    verdict: 'sense-no-half-supply',
+    title: 'Amplifier that waits for DC and gets none',
+    weight: 4,
+    signs: {
+      ...AMP_ASLEEP,
+      'rear-amp-turn-on': ['dc'],
+      'amp-switches': ['right'],
+      'amp-in': ['ok'],
+      'half-supply': ['zero'],
+      wiggle: ['no-effect'],
+    },
+    odds: { 'last-change': { fitted: 3, unit: 3 }, 'rear-history': { never: 2 } },
+    split: 'Music paused: DC on each of its input wires against battery minus. None: it cannot wake.',
   },
   {
     verdict: 'turn-on-mode-wrong',
@@ -369,3 +403,9 @@ export const REAR_SUSPECTS: readonly Suspect[] = [
     split: 'A 1.5 V cell on the speaker’s own tabs: no movement means the coil.',
   },
 ];
+
+export const REAR_SUSPECTS: readonly Suspect[] = SUSPECTS.map((suspect) =>
+  suspect.signs['rear-drive'] === ON_AMP['rear-drive']
+    ? { ...suspect, odds: { ...suspect.odds, 'rear-drive': NO_AMP_KNOWN } }
+    : suspect,
+);

@@ -1,5 +1,7 @@
+import type { Findings } from '../../steps/outcome.ts';
+import { rearPairFound } from '../../steps/rear-volts.ts';
 import { oneEach, rank, shareInWords, stillPossible } from '../suspects.ts';
-import type { Verdict } from '../verdict.ts';
+import type { Remedy, Verdict } from '../verdict.ts';
 import { YOURSELF, YOURSELF_OR_FITTER } from '../who.ts';
 import { REAR_SUSPECTS } from './suspects.ts';
 
@@ -58,14 +60,24 @@ export const allHealthy: Verdict = {
   id: 'rear-all-healthy',
   title: 'Everything that was measured is healthy',
   faults: [],
-  evidence: ['rear-pair', 'amp-in', 'amp-out', 'run-ohms', 'fader-centre', 'four-corners'],
+  evidence: ['rear-pair', 'rear-pair-again', 'amp-in', 'amp-out', 'run-ohms', 'fader-centre', 'four-corners'],
   mends: ['settings', 'profile', 'unit', 'unit-leads', 'amp-supply', 'amp', 'run', 'speaker'],
-  remedy: () => ({
-    what: 'Every part of the way to the rear reads healthy right now.',
+  remedy: (f) => ({
+    what: 'Every part of the way to the rear reads healthy right now, or good enough to play.',
     certainty: 'short list',
     howSure: 'A steady fault would have shown. So it comes and goes, or one answer was not what it seemed.',
     numbers: [],
     fix: [
+      ...(f.outcome('run-ohms') === 'high'
+        ? [
+            'A run reads more ohms than coil and wires. That makes it weaker, not silent. Clean its contacts all the same.',
+          ]
+        : []),
+      ...(rearPairFound(f) === 'uneven'
+        ? [
+            'The rear pairs read less or more than the front. That alone does not silence them. Set the bass, treble and fader to taste later.',
+          ]
+        : []),
       'Listen at the rear grille again, now: does it play?',
       'Silent: repeat the reading that surprised you most, with the plug fitted.',
       'Playing: wait until it fails, and measure while it is failing, moving plugs and lids.',
@@ -118,26 +130,42 @@ export const nothingPlays: Verdict = {
   }),
 };
 
+function whichSide(f: Findings): Pick<Remedy, 'what' | 'howSure'> {
+  if (rearPairFound(f) === 'one-only') {
+    return {
+      what: 'The head unit sends only one of its two rear channels.',
+      howSure:
+        f.outcome('four-corners') === 'one-corner'
+          ? 'The other rear channel is there, so the fault is in one channel and not in the rear as a whole.'
+          : 'That explains one silent corner. The other was followed to its speaker and reads healthy: listen there again.',
+    };
+  }
+  if (f.outcome('four-corners') === 'one-corner') {
+    return {
+      what: 'One rear corner is silent and the other plays: a plug, a wire, a speaker, or one channel.',
+      howSure: 'A setting, a profile or an amplifier that is off takes both rear corners.',
+    };
+  }
+  return {
+    what: 'One whole side is silent, front and rear. That is balance, a shared plug or a two-channel input before it is two speakers.',
+    howSure: 'A rear fault would take both rear corners and leave both front ones.',
+  };
+}
+
 export const oneSideSilent: Verdict = {
   id: 'one-side-silent',
   title: 'One side or one channel, not the rear',
   faults: [],
-  evidence: ['four-corners', 'rear-pair'],
+  evidence: ['four-corners', 'rear-pair', 'rear-pair-again'],
   mends: ['settings', 'profile', 'unit', 'unit-leads', 'amp-supply', 'amp', 'run', 'speaker'],
   remedy: (f) => ({
-    what:
-      f.outcome('rear-pair') === 'one-only'
-        ? 'The head unit sends only one of its two rear channels.'
-        : 'One whole side is silent, front and rear. That is balance, a shared plug or a two-channel input before it is two speakers.',
+    ...whichSide(f),
     certainty: 'short list',
-    howSure:
-      f.outcome('rear-pair') === 'one-only'
-        ? 'The other rear channel is there, so the fault is in one channel and not in the rear as a whole.'
-        : 'A rear fault would take both rear corners and leave both front ones.',
     numbers: [],
     fix: [
       'Balance exactly in the middle.',
       'Look for one plug that both silent speakers share.',
+      'With a meter, key off, plug apart: the silent run must read its coil, and no wire of it may touch the frame.',
       'On an amplifier: key off, swap the left and right signal plugs. The silence moves: before the amplifier. It stays: after it.',
     ],
     tools: 'None',
