@@ -77,6 +77,8 @@ function topCleanVolume(rig: ValuedRig): number {
     rig.frontRatedOhm,
     rig.rearRatedOhm / (rig.rearWiring === 'parallel' ? rig.rearPerChannel : 1),
   );
+  // A speaker of no ohms is refused by the rules of the circuit, by its name.
+  if (!(leastOhm > 0)) return 1;
   const cleanV = cleanIntoV({ supplyV: SAGGED_RATIO * rig.supplyOffV, loadOhm: COIL_LOWEST_RATIO * leastOhm });
   return Math.min(
     1,
@@ -153,7 +155,10 @@ const healthySpeaker = (rig: ValuedRig, corner: Corner): Speaker => {
   const driver = driverOf(rig, corner);
   const amp = driver === 'unit' ? undefined : rig.amps[driver];
   // The most that its amplifier can put into it: whoever fitted it has compared the papers.
-  const drivenW = amp ? powerW({ levelV: levelV({ powerW: amp.powerW, loadOhm: amp.ratedOhm }), loadOhm: coilOhm }) : 0;
+  const drivenW =
+    amp && coilOhm > 0
+      ? powerW({ levelV: levelV({ powerW: amp.powerW, loadOhm: amp.ratedOhm }), loadOhm: coilOhm })
+      : 0;
   return {
     coilOhm,
     braid: SOUND,

@@ -55,7 +55,7 @@ export const ampOff = (world: World, i: number): Stages => forCorners(cornersOnA
 export function ampLoads(world: World, moment: Moment, i: number): PerCorner<number> {
   const corners = cornersOnAmp(world, i);
   const stages = forCorners(corners, () => ({ restV: 0, toneV: 1 }));
-  const solution = solveSignal(ampElements(world, moment, i, stages, NO_SHIFT), TEST_TONE_HZ, 'ask');
+  const solution = solveSignal(ampElements(world, moment, i, stages, NO_SHIFT), TEST_TONE_HZ);
   return perCorner((c) => (corners.includes(c) ? loadOhm(solution, `amp ${i}`, c, bridgeOf(i)(c)) : Infinity));
 }
 
@@ -115,8 +115,7 @@ export function ampSide(
       ? { restV: REST_RATIO * supplyV, toneV: waves[corner].cleanV, offsetV: amp.outputDcV }
       : 'off',
   );
-  const solveWith = (stages: Stages, hz: number) =>
-    solveSignal(ampElements(world, moment, i, stages, grounds), hz, 'checked');
+  const solveWith = (stages: Stages, hz: number) => solveSignal(ampElements(world, moment, i, stages, grounds), hz);
   const first = solveWith(playing, 0);
 
   const mostA = MOST_CURRENT_RATIO * Math.sqrt(powerW / ratedOhm);

@@ -4,11 +4,11 @@ import { type Moment, ORDINARY_VOLUME } from '../moment.ts';
 import type { Refusal, Solved } from '../network.ts';
 import type { Amp, World } from '../state.ts';
 import { driverOf } from '../valued-rig.ts';
-import { type AmpSide, ampLoads, ampSide, inputV, type Protects } from './amp-side.ts';
+import { type AmpSide, ampElements, ampLoads, ampOff, ampSide, inputV, type Protects } from './amp-side.ts';
 import { ampIn, ampNodes, MINUS, UNIT_GROUND, UNIT_PLUS, UNIT_SWITCHED } from './nodes.ts';
 import { type PowerState, solvePower } from './power.ts';
-import type { Grounds, Tones } from './stage.ts';
-import { type UnitSide, unitLoads, unitSide } from './unit-side.ts';
+import { type Grounds, NO_SHIFT, signalRefusal, type Tones } from './stage.ts';
+import { UNIT_OFF, type UnitSide, unitElements, unitLoads, unitSide } from './unit-side.ts';
 
 /* Thresholds, from memory of the trade: common practice, no published source. */
 const UNIT_LEAST_V = 9;
@@ -80,16 +80,31 @@ function keptOff(world: World, moment: Moment, i: number, power: Solved, unit: U
 const lampOf = (why: AmpNow['why']): AmpNow['lamp'] =>
   why === null ? 'normal' : ['short', 'load', 'dc', 'heat', 'overvoltage'].includes(why) ? 'fault' : 'off';
 
+/** The first of the signal networks of this bike that cannot be, by the name of what is to blame. */
+function unsound(world: World, moment: Moment): Refusal | null {
+  const networks = [
+    unitElements(world, moment, UNIT_OFF, NO_SHIFT),
+    ...world.amps.map((_, i) => ampElements(world, moment, i, ampOff(world, i), NO_SHIFT)),
+  ];
+  for (const elements of networks) {
+    const refusal = signalRefusal(elements);
+    if (refusal) return refusal;
+  }
+  return null;
+}
+
 /**
  * The bike at a moment: who is awake, where every supply lies, and what every output plays. Supply and signal depend on
  * each other (loud music lowers the volts that limit it), so both are worked out in turn until they agree. What its own
  * current pulls down (an amplifier below its least volts, a unit behind a bad contact) stays off for the moment; a real
  * one would come back and fall again.
  *
- * A bike whose power network cannot be solved is a refusal by name, and not an exception.
+ * A bike that cannot be, or whose power network cannot be solved, is a refusal by name, and not an exception.
  */
 export function operate(world: World, moment: Moment): Operated {
   const amps = world.amps.map((_, i) => i);
+  const refusal = unsound(world, moment);
+  if (refusal) return { ok: false, refusal };
   const loads = unitLoads(world, moment);
   const outputLoads: readonly PerCorner<number>[] = amps.map((i) => ampLoads(world, moment, i));
   const loadsOhm = perCorner((corner) => {

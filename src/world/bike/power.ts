@@ -99,7 +99,7 @@ export function powerNetwork(world: World, moment: Moment, { unitOn, amps }: Pow
     return [powerLoad(`amp ${i}`, [plus, ground], load)];
   });
   parts.push(...loads);
-  if (limitA > 0) parts.push(charging('charging', [BIKE_PLUS, MINUS], { setV: regulatorV, limitA }));
+  if (limitA !== 0) parts.push(charging('charging', [BIKE_PLUS, MINUS], { setV: regulatorV, limitA }));
   return { elements, parts };
 }
 

@@ -88,7 +88,7 @@ export const UNIT_OFF: Stages = every(() => 'off');
 /** What each of the unit's pairs sees. It depends on wires and plugs only, so it is worked out once a moment. */
 export function unitLoads(world: World, moment: Moment): PerCorner<number> {
   const stages = every(() => ({ restV: 0, toneV: 1 }));
-  const solution = solveSignal(unitElements(world, moment, stages, NO_SHIFT), TEST_TONE_HZ, 'ask');
+  const solution = solveSignal(unitElements(world, moment, stages, NO_SHIFT), TEST_TONE_HZ);
   return perCorner((corner) => loadOhm(solution, 'unit', corner, bridgeOf(corner)));
 }
 
@@ -114,8 +114,7 @@ export function unitSide(
   const waves = perCorner((corner) =>
     on ? clip(unitWantedV(world, moment, corner), cleanIntoV({ supplyV: volts, loadOhm: loads[corner] })) : clip(0, 0),
   );
-  const solveWith = (stages: Stages, hz: number) =>
-    solveSignal(unitElements(world, moment, stages, grounds), hz, 'checked');
+  const solveWith = (stages: Stages, hz: number) => solveSignal(unitElements(world, moment, stages, grounds), hz);
   const awake = every((corner) => (on ? { restV: REST_RATIO * volts, toneV: waves[corner].cleanV } : 'off'));
   const first = solveWith(awake, 0);
   const hurt = CORNERS.filter(
