@@ -1,4 +1,5 @@
 import { bodyFuse, fuseLamp, fuseLook, leadOffAmp, ringsLook, spareFuse, temporaryLeads } from '../../steps/fuse.ts';
+import type { Answer } from '../../steps/step.ts';
 import { ampNodes } from '../../world/bike/nodes.ts';
 import { powerV } from '../../world/bike/operate.ts';
 import { FUSE_CARRIES_RATIO } from '../../world/elements/fuse.ts';
@@ -7,7 +8,7 @@ import type { Moment } from '../../world/moment.ts';
 import type { Amp } from '../../world/state.ts';
 import type { Ridden } from '../../world/symptoms/index.ts';
 import { ampIsOn, ampOf, changed, withAmp } from './bike.ts';
-import { type Asked, CANNOT, happens, option, type Says } from './observer.ts';
+import { type Asked, CANNOT, happens, option, type Say, type Says } from './observer.ts';
 
 /* The fuses of the amplifier, its rings, and leads that stand in for others. */
 
@@ -41,8 +42,8 @@ function newFuse(bike: Ridden, i: number): 'opens' | 'wakes' | 'holds' {
 }
 
 const ofAmp =
-  (say: (i: number, amp: Amp, asked: Asked) => ReturnType<typeof option>) =>
-  (asked: Asked): ReturnType<typeof option> => {
+  (say: (i: number, amp: Amp, asked: Asked) => Answer): Say =>
+  (asked) => {
     const i = ampOf(asked.bike);
     const amp = i === null ? undefined : asked.bike.world.amps[i];
     return i === null || !amp ? CANNOT : say(i, amp, asked);

@@ -139,6 +139,11 @@ const DECIDED: readonly Decision[] = [
 ];
 
 describe('a bike whose amplifier stays off', { timeout: 180_000 }, () => {
+  it('is asked every test and has every row of the hand-made matrix', () => {
+    const cells = parse(MATRIX_AMP_WONT_TURN_ON);
+    expect(Object.keys(ROWS)).toEqual([...cells.keys()]);
+    expect(Object.keys(TESTS)).toEqual([...(cells.values().next().value?.keys() ?? [])]);
+  });
   it('shows at each test what the hand-made matrix says, or what was decided', () => {
     const cells = parse(MATRIX_AMP_WONT_TURN_ON);
     const found = differences('amp-wont-turn-on', cells, ROWS, TESTS, Object.values(TWENTY_RIGS));

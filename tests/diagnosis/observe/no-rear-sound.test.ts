@@ -201,6 +201,11 @@ const DECIDED: readonly Decision[] = [
 ];
 
 describe('a bike with no rear sound', { timeout: 180_000 }, () => {
+  it('is asked every test and has every row of the hand-made matrix', () => {
+    const cells = parse(MATRIX_NO_REAR_SOUND);
+    expect(Object.keys(ROWS)).toEqual([...cells.keys()]);
+    expect(Object.keys(TESTS)).toEqual([...(cells.values().next().value?.keys() ?? [])]);
+  });
   it('shows at each test what the hand-made matrix says, or what was decided', () => {
     const found = differences('no-rear-sound', parse(MATRIX_NO_REAR_SOUND), ROWS, TESTS, Object.values(TWENTY_RIGS));
     expect(found).toEqual(byCell(DECIDED, parse(MATRIX_NO_REAR_SOUND)));
