@@ -1,6 +1,8 @@
-import { ampIn, ampOut, halfSupply } from '../src/steps/amp-volts.ts';
+import { ampDriving } from '../src/rig/rig.ts';
+import { ampIn, ampOut, halfSupply, silencedByGain } from '../src/steps/amp-volts.ts';
 import {
   deliveredWith,
+  frontDrive,
   rearAmpInput,
   rearAmpTurnOn,
   rearDrive,
@@ -23,7 +25,14 @@ import {
 import { lastChange, rearHistory } from '../src/steps/history.ts';
 import { metersDigit, toolsAtHand } from '../src/steps/meter.ts';
 import { coilOhms, runOhms, runSplit, silencedByOhms, wireToFrame } from '../src/steps/ohms.ts';
-import { fedFromRear, rearPair, rearPairAgain, rearPairFound } from '../src/steps/rear-volts.ts';
+import {
+  fedFromRear,
+  rearPair,
+  rearPairAgain,
+  rearPairFound,
+  rearPairPlace,
+  rearPairSilent,
+} from '../src/steps/rear-volts.ts';
 import { popRun, popSpeaker, swapInputs, swapOutputs } from '../src/steps/swaps.ts';
 import {
   ampChannelDead,
@@ -39,6 +48,7 @@ import {
 } from '../src/verdicts/rear/amplifier.ts';
 import {
   adapterGap,
+  headUnitWorkedOn,
   profileReverted,
   rearChannelsDisabled,
   replacedUnitSetting,
@@ -48,6 +58,7 @@ import {
   lidContactsDirty,
   lidLeadBroken,
   pairShorted,
+  rearLoomOpen,
   rearPlugOff,
   speakerWireOpen,
   wireOnFrame,
@@ -67,17 +78,51 @@ const replacedOnSpeakerWires = claim(
   (f) => replaced.holds(f) && f.outcome('rear-amp-input') !== 'line',
 );
 const meterHere = claim('a meter is at hand', (f) => f.outcome('tools-at-hand') === 'meter');
-const ampIsOff = claim('the amplifier’s lamp is off', (f) => f.outcome('amp-light') === 'off');
+const frontPlaysOnIt = claim(
+  'the same amplifier makes the front play',
+  (f) => onAmplifier.holds(f) && f.outcome('front-drive') === 'same' && f.outcome('four-corners') !== 'cannot',
+);
+const ampIsOff = claim(
+  'the amplifier’s lamp is off, and loud music does not wake it',
+  (f) =>
+    f.outcome('amp-light') === 'off' && f.outcome('wakes-when-loud') !== 'wakes-silent' && !frontPlaysOnIt.holds(f),
+);
 const ampProtects = claim('the amplifier shows its fault lamp', (f) => f.outcome('amp-light') === 'fault');
 const ampIsAlive = claim(
   'the amplifier was heard or seen to be on',
-  (f) => f.outcome('rear-hiss') === 'hiss' || f.outcome('amp-light') === 'normal',
+  (f) =>
+    f.outcome('rear-hiss') === 'hiss' ||
+    f.outcome('amp-light') === 'normal' ||
+    f.outcome('wakes-when-loud') === 'wakes-silent' ||
+    frontPlaysOnIt.holds(f),
 );
 const listens = claim('the amplifier listens to its inputs', (f) => f.outcome('rear-amp-turn-on') !== 'wire');
 const pushingCured = claim('pushing the plug home cured it', (f) => f.outcome('lid-check') === 'cured');
 const playedBefore = claim('the rear played before', (f) => f.outcome('rear-history') === 'stopped');
 const comesAndGoes = claim('the rear comes and goes', (f) => f.outcome('rear-history') === 'comes-and-goes');
 const neverPlayed = claim('the rear never played', (f) => f.outcome('rear-history') === 'never');
+const factoryAmp = claim(
+  'it is the bike maker’s own amplifier, without knobs',
+  (f) => ampDriving(f.rig, 'rear')?.kind === 'factory',
+);
+const workedOn = claim('somebody worked on the head unit or the bike', (f) => headUnitWorkedOn(f));
+const measuredOnTheWay = claim(
+  'the rear pairs were read at a plug on the way, not at the head unit',
+  (f) => rearPairSilent(f) && f.outcome('rear-pair-place') !== 'unit',
+);
+const loomSuspected = claim(
+  'a joint before the measured point explains it better than a stored profile',
+  (f) => measuredOnTheWay.holds(f) && (comesAndGoes.holds(f) || (playedBefore.holds(f) && !workedOn.holds(f))),
+);
+const justReflashed = claim('the last change was a reflash', (f) => f.outcome('last-change') === 'reflash');
+const disabledAsDelivered = claim(
+  'the rear never played, and nobody reflashed the head unit since',
+  (f) => neverPlayed.holds(f) && !justReflashed.holds(f),
+);
+const everythingRead = claim(
+  'signal and run were both read and are healthy',
+  (f) => rearPairRead.holds(f) && f.outcome('run-ohms') !== undefined && f.outcome('run-ohms') !== 'cannot',
+);
 const mayBeShorted = claim(
   'the head unit drives the rear itself, and a meter is at hand',
   (f) => !onAmplifier.holds(f) && meterHere.holds(f),
@@ -92,7 +137,7 @@ const oneCornerSilent = claim(
 );
 const silencedByContact = claim(
   'the ohms are enough to silence it, or it comes and goes',
-  (f) => comesAndGoes.holds(f) || silencedByOhms(f.values('run-ohms'), f),
+  (f) => comesAndGoes.holds(f) || silencedByOhms(f.values('run-ohms'), f, oneCornerSilent.holds(f) ? 'one' : 'both'),
 );
 const listensForDc = claim('the amplifier waits for DC', (f) => f.outcome('rear-amp-turn-on') === 'dc');
 const offAndListensForDc = claim(
@@ -101,20 +146,19 @@ const offAndListensForDc = claim(
 );
 const mayHearNothing = claim(
   'it may be off because nothing reaches it',
-  (f) => ampIsOff.holds(f) && listens.holds(f) && !listensForDc.holds(f) && !ampInRead.holds(f),
+  (f) => ampIsOff.holds(f) && listens.holds(f) && !ampInRead.holds(f),
 );
 const ampInRead = claim('the rear signal was read at the amplifier', (f) => f.outcome('amp-in') === 'ok');
 const inputsNotSwapped = claim(
-  'the front plugs were not tried in the rear inputs',
-  (f) => onAmplifier.holds(f) && f.outcome('swap-inputs') === undefined,
+  'the front plugs can be tried in the rear inputs, and were not tried in the rear inputs',
+  (f) => onAmplifier.holds(f) && !fedFromFront.holds(f) && f.outcome('swap-inputs') === undefined,
 );
 const ampUnseen = claim(
   'nobody heard or saw whether the amplifier is on',
   (f) => onAmplifier.holds(f) && !ampIsAlive.holds(f),
 );
-const outputRead = claim(
-  'the amplifier’s rear outputs were read and are healthy',
-  (f) => f.outcome('amp-out') === 'ok',
+const outputRead = claim('something was read at the amplifier’s rear outputs', (f) =>
+  ['ok', 'low'].includes(f.outcome('amp-out') ?? ''),
 );
 
 /** No sound from the rear: the front plays, the rear speakers do not. */
@@ -140,7 +184,20 @@ export const noRearSound = flow('no-rear-sound', 'No sound from the rear', {
   }),
 
   // Ears and eyes.
-  centreFader: ask(faderCentre, { cured: 'faderWasOff', 'no-change': 'turnRearUp', cannot: 'turnRearUp' }),
+  centreFader: ask(faderCentre, {
+    cured: 'faderWasOff',
+    // It plays, and nobody moved anything: then it comes and goes, and a finger may find where.
+    plays: 'wiggleWhilePlaying',
+    'no-change': 'turnRearUp',
+    cannot: 'turnRearUp',
+  }),
+  wiggleWhilePlaying: ask(wiggle, {
+    'amp-input': 'inputPlugIsOff',
+    'rear-run': 'lookAtContacts',
+    'amp-supply': [{ when: onAmplifier, to: 'ampHasNoPower' }, { to: 'everythingIsHealthy' }],
+    'no-effect': 'everythingIsHealthy',
+    cannot: 'everythingIsHealthy',
+  }),
   turnRearUp: ask(rearControl, {
     cured: 'controlWasOff',
     'no-change': 'listenAtCorners',
@@ -148,7 +205,7 @@ export const noRearSound = flow('no-rear-sound', 'No sound from the rear', {
     cannot: 'listenAtCorners',
   }),
   listenAtCorners: ask(fourCorners, {
-    all: 'faderWasOff',
+    all: [{ when: comesAndGoes, to: 'wiggleWhilePlaying' }, { to: 'faderWasOff' }],
     'no-rear': 'moveLids',
     'one-corner': 'moveLids',
     'one-side': 'oneSideIsSilent',
@@ -166,20 +223,34 @@ export const noRearSound = flow('no-rear-sound', 'No sound from the rear', {
     apart: 'plugWasOff',
     film: 'contactsAreDirty',
     clean: [{ when: pushingCured, to: 'plugWasOff' }, { to: 'lidLeadIsBroken' }],
-    cannot: [{ when: pushingCured, to: 'plugWasOff' }, { to: 'lidLeadIsBroken' }],
+    // Cleaning harms nothing, and only the lead is left when it does not help.
+    cannot: [{ when: pushingCured, to: 'plugWasOff' }, { to: 'contactsAreDirty' }],
   }),
   afterLids: decide({ when: onAmplifier, to: 'listenForHiss' }, { to: 'askTools' }),
-  listenForHiss: ask(rearHiss, { hiss: 'readSelectors', silent: 'lookAtLamp', cannot: 'lookAtLamp' }),
-  lookAtLamp: ask(ampLight, { normal: 'readSelectors', off: 'askTurnOn', fault: 'askTools', cannot: 'readSelectors' }),
+  listenForHiss: ask(rearHiss, { hiss: 'selectors', silent: 'askFrontDrive', cannot: 'askFrontDrive' }),
+  askFrontDrive: ask(frontDrive, {
+    same: [{ when: frontPlaysOnIt, to: 'selectors' }, { to: 'lookAtLamp' }],
+    unit: 'lookAtLamp',
+    other: 'lookAtLamp',
+    cannot: 'lookAtLamp',
+  }),
+  lookAtLamp: ask(ampLight, { normal: 'selectors', off: 'askTurnOn', fault: 'askTools', cannot: 'selectors' }),
 
   // An amplifier that stays off. One that waits for DC does not care how loud it is.
-  askTurnOn: ask(rearAmpTurnOn, { wire: 'readSelectors', signal: 'turnUp', dc: 'readSelectors', cannot: 'turnUp' }),
-  turnUp: ask(wakesWhenLoud, { wakes: 'ampIsStarved', 'stays-off': 'readSelectors', cannot: 'readSelectors' }),
+  askTurnOn: ask(rearAmpTurnOn, { wire: 'selectors', signal: 'turnUp', dc: 'selectors', cannot: 'turnUp' }),
+  turnUp: ask(wakesWhenLoud, {
+    wakes: 'ampIsStarved',
+    'wakes-silent': 'selectors',
+    'stays-off': 'selectors',
+    cannot: 'selectors',
+  }),
 
+  selectors: decide({ when: factoryAmp, to: 'afterSelectors' }, { to: 'readSelectors' }),
   readSelectors: ask(ampSwitches, {
     right: 'afterSelectors',
     mode: [{ when: ampIsOff, to: 'afterSelectors' }, { to: 'selectorIsWrong' }],
-    range: [{ when: ampIsOff, to: 'afterSelectors' }, { to: 'gainIsTooLow' }],
+    // A low gain makes it weak. Whether it is low enough for silence, a reading tells.
+    range: 'afterSelectors',
     'turn-on': [{ when: ampIsOff, to: 'turnOnIsWrong' }, { to: 'afterSelectors' }],
     cannot: 'afterSelectors',
   }),
@@ -220,11 +291,7 @@ export const noRearSound = flow('no-rear-sound', 'No sound from the rear', {
     cannot: 'atTheUnit',
   }),
   // Rear channels that nothing is plugged into may be off, and that says nothing.
-  atTheUnit: decide(
-    { when: offAndListensForDc, to: 'measureHalfSupply' },
-    { when: fedFromFront, to: 'askAmpInput' },
-    { to: 'measureRearPair' },
-  ),
+  atTheUnit: decide({ when: fedFromFront, to: 'afterTheUnit' }, { to: 'measureRearPair' }),
   measureRearPair: ask(rearPair, {
     none: 'whyTheUnitIsSilent',
     uneven: 'measureRearPairAgain',
@@ -236,17 +303,27 @@ export const noRearSound = flow('no-rear-sound', 'No sound from the rear', {
   measureRearPairAgain: ask(rearPairAgain, {
     none: 'whyTheUnitIsSilent',
     ok: 'faderWasOff',
-    uneven: 'afterTheUnit',
-    'one-only': [{ when: oneCornerSilent, to: 'oneSideIsSilent' }, { to: 'afterTheUnit' }],
-    cannot: [{ when: oneCornerSilent, to: 'oneSideIsSilent' }, { to: 'afterTheUnit' }],
+    uneven: [{ when: claim('so little is silence', rearPairSilent), to: 'whyTheUnitIsSilent' }, { to: 'afterTheUnit' }],
+    'one-only': 'oneChannelOnly',
+    cannot: [{ when: oneRearPairRead, to: 'oneChannelOnly' }, { to: 'afterTheUnit' }],
   }),
-  afterTheUnit: decide({ when: onAmplifier, to: 'askAmpInput' }, { to: 'askRating' }),
+  // Behind an amplifier a channel without input looks like a dead output, so the missing one is mended first.
+  oneChannelOnly: decide(
+    { when: oneCornerSilent, to: 'oneSideIsSilent' },
+    { when: onAmplifier, to: 'oneSideIsSilent' },
+    { to: 'askRating' },
+  ),
+  afterTheUnit: decide(
+    { when: offAndListensForDc, to: 'measureHalfSupply' },
+    { when: onAmplifier, to: 'askAmpInput' },
+    { to: 'askRating' },
+  ),
 
   askAmpInput: ask(rearAmpInput, { speaker: 'measureAmpIn', line: 'measureAmpIn', cannot: 'measureAmpIn' }),
 
   measureAmpIn: ask(ampIn, {
     ok: [{ when: ampIsOff, to: 'ampHasNoPower' }, { to: 'measureAmpOut' }],
-    low: [{ when: oneRearPairRead, to: 'measureAmpOut' }, { to: 'whyNothingArrives' }],
+    low: 'whyNothingArrives',
     none: 'whyNothingArrives',
     cannot: [
       { when: mayHearNothing, to: 'shortListIsLeft' },
@@ -269,7 +346,10 @@ export const noRearSound = flow('no-rear-sound', 'No sound from the rear', {
   }),
   measureAmpOut: ask(ampOut, {
     none: [{ when: ampIsAlive, to: 'ampChannelIsDead' }, { to: 'ampHasNoPower' }],
-    low: 'gainIsTooLow',
+    low: [
+      { when: claim('so little is silence', (f) => silencedByGain(f.values('amp-out'), f)), to: 'gainIsTooLow' },
+      { to: 'askRating' },
+    ],
     ok: 'askRating',
     cannot: 'askRating',
   }),
@@ -299,18 +379,26 @@ export const noRearSound = flow('no-rear-sound', 'No sound from the rear', {
     cannot: 'shortListIsLeft',
   }),
   runIsHealthy: decide(
+    {
+      when: claim(
+        'it comes and goes, and no plug was moved yet',
+        (f) => comesAndGoes.holds(f) && everythingRead.holds(f) && f.outcome('wiggle') === undefined,
+      ),
+      to: 'wiggleEverything',
+    },
     { when: oneRearPairRead, to: 'oneSideIsSilent' },
     {
       when: claim(
         'the rear is on an amplifier whose outputs are healthy',
         (f) => onAmplifier.holds(f) && outputRead.holds(f),
       ),
-      to: 'everythingIsHealthy',
+      to: 'frameAtLast',
     },
     {
       when: claim('the signal was read at its inputs', (f) => onAmplifier.holds(f) && ampInRead.holds(f)),
       to: 'frameBeforeSwap',
     },
+    { when: fedFromFront, to: 'shortListIsLeft' },
     { when: onAmplifier, to: 'swapInputPlugs' },
     {
       when: claim(
@@ -323,6 +411,13 @@ export const noRearSound = flow('no-rear-sound', 'No sound from the rear', {
     { to: 'whyTheUnitIsSilent' },
   ),
 
+  // A wire on the frame reads its coil all the same, and silences an amplifier only while it is plugged in.
+  frameAtLast: ask(wireToFrame, {
+    shorted: 'wireIsOnFrame',
+    clear: 'everythingIsHealthy',
+    unclear: 'everythingIsHealthy',
+    cannot: 'everythingIsHealthy',
+  }),
   // A short kills whatever output is swapped onto it.
   frameBeforeSwap: ask(wireToFrame, {
     shorted: 'wireIsOnFrame',
@@ -331,7 +426,7 @@ export const noRearSound = flow('no-rear-sound', 'No sound from the rear', {
     cannot: 'shortListIsLeft',
   }),
   swapOutputPlugs: ask(swapOutputs, {
-    plays: 'ampChannelIsDead',
+    plays: [{ when: outputRead, to: 'gainIsTooLow' }, { to: 'ampChannelIsDead' }],
     silent: 'shortListIsLeft',
     cannot: 'shortListIsLeft',
   }),
@@ -341,17 +436,20 @@ export const noRearSound = flow('no-rear-sound', 'No sound from the rear', {
   whyTheUnitIsSilent: decide(
     { when: oneCornerSilent, to: 'oneSideIsSilent' },
     { when: fedFromFront, to: 'inputPlugIsOff' },
-    { when: replaced, to: 'afterReplacedUnit' },
-    { to: 'askDelivered' },
+    { when: claim('the rear pairs were read', rearPairSilent), to: 'askPlace' },
+    { to: 'whichUnit' },
   ),
+  askPlace: ask(rearPairPlace, { unit: 'whichUnit', 'on-the-way': 'whichUnit', cannot: 'whichUnit' }),
+  whichUnit: decide({ when: replaced, to: 'afterReplacedUnit' }, { to: 'askDelivered' }),
   afterReplacedUnit: decide({ when: mayBeShorted, to: 'measureToFrame' }, { to: 'replacedUnitIsSet' }),
   askDelivered: ask(deliveredWith, {
-    two: [{ when: neverPlayed, to: 'rearIsDisabled' }, { to: 'afterDelivered' }],
+    two: [{ when: disabledAsDelivered, to: 'rearIsDisabled' }, { to: 'afterDelivered' }],
     four: 'afterDelivered',
-    cannot: [{ when: neverPlayed, to: 'rearIsDisabled' }, { to: 'afterDelivered' }],
+    cannot: [{ when: disabledAsDelivered, to: 'rearIsDisabled' }, { to: 'afterDelivered' }],
   }),
   afterDelivered: decide(
     { when: mayBeShorted, to: 'measureToFrame' },
+    { when: loomSuspected, to: 'loomIsOpen' },
     // A stored profile does not come and go.
     { when: comesAndGoes, to: 'shortListIsLeft' },
     { when: playedBefore, to: 'profileIsReverted' },
@@ -380,6 +478,7 @@ export const noRearSound = flow('no-rear-sound', 'No sound from the rear', {
   noShortFound: decide(
     { when: ampProtects, to: 'ampProtectsItself' },
     { when: replaced, to: 'replacedUnitIsSet' },
+    { when: loomSuspected, to: 'loomIsOpen' },
     // A stored profile does not come and go.
     { when: comesAndGoes, to: 'shortListIsLeft' },
     { when: playedBefore, to: 'profileIsReverted' },
@@ -388,23 +487,24 @@ export const noRearSound = flow('no-rear-sound', 'No sound from the rear', {
 
   // Ways round the meter.
   withoutMeter: decide(
+    { when: fedFromFront, to: 'tryCellOnRun' },
     { when: ampUnseen, to: 'tryCellOnRun' },
     { when: onAmplifier, to: 'swapInputPlugs' },
     { to: 'tryCellOnRun' },
   ),
   swapInputPlugs: ask(swapInputs, {
     plays: 'wiggleBeforeAmp',
-    silent: [{ when: meterHere, to: 'frameBeforeSwap' }, { to: 'swapOutputPlugsByEar' }],
+    // No output is swapped onto a run that nobody measured: a short would take the good one, too.
+    silent: [{ when: meterHere, to: 'frameBeforeSwap' }, { to: 'tryCellOnRun' }],
     cannot: [{ when: meterHere, to: 'shortListIsLeft' }, { to: 'tryCellOnRun' }],
   }),
   wiggleBeforeAmp: ask(wiggle, {
     'amp-input': 'inputPlugIsOff',
     'rear-run': 'shortListIsLeft',
-    'amp-supply': 'whyTheUnitIsSilent',
+    'amp-supply': 'ampHasNoPower',
     'no-effect': 'whyTheUnitIsSilent',
     cannot: 'whyTheUnitIsSilent',
   }),
-  swapOutputPlugsByEar: ask(swapOutputs, { plays: 'ampChannelIsDead', silent: 'tryCellOnRun', cannot: 'tryCellOnRun' }),
   tryCellOnRun: ask(popRun, {
     moves: [
       { when: inputsNotSwapped, to: 'swapInputPlugs' },
@@ -421,8 +521,8 @@ export const noRearSound = flow('no-rear-sound', 'No sound from the rear', {
     'amp-input': 'inputPlugIsOff',
     'rear-run': 'wireIsOpen',
     'amp-supply': [{ when: onAmplifier, to: 'ampHasNoPower' }, { to: 'shortListIsLeft' }],
-    'no-effect': 'shortListIsLeft',
-    cannot: 'shortListIsLeft',
+    'no-effect': [{ when: everythingRead, to: 'runIsHealthy' }, { to: 'shortListIsLeft' }],
+    cannot: [{ when: everythingRead, to: 'runIsHealthy' }, { to: 'shortListIsLeft' }],
   }),
 
   // Verdicts.
@@ -430,6 +530,7 @@ export const noRearSound = flow('no-rear-sound', 'No sound from the rear', {
   controlWasOff: conclude(rearControlOff),
   rearIsDisabled: conclude(rearChannelsDisabled),
   profileIsReverted: conclude(profileReverted),
+  loomIsOpen: conclude(rearLoomOpen),
   replacedUnitIsSet: conclude(replacedUnitSetting),
   adapterHasAGap: conclude(adapterGap),
   inputPlugIsOff: conclude(ampInputPlugOff),

@@ -6,7 +6,7 @@ import { AC_DIGITS } from '../compute/meter.ts';
 import { formatQuantity, formatRange } from '../compute/quantity.ts';
 import { ampDriving, ampEstimate, estimate } from '../rig/rig.ts';
 import { smallestDigitV } from './meter.ts';
-import { acReading, fedFromRear, nothingBelowV, tooLittle } from './rear-volts.ts';
+import { acReading, fedFromRear, leastReferenceV, nothingBelowV, tooLittle } from './rear-volts.ts';
 import { type Band, bandOf, measurement, type Situation, type Values } from './step.ts';
 
 /** A signal loses next to nothing between two ends of a sound lead. Common practice, no published source. */
@@ -60,14 +60,16 @@ function moreThanSent(values: Values, situation: Situation) {
 export const ampIn = measurement<'ok' | 'low' | 'none'>({
   id: 'amp-in',
   short: 'Rear inputs of the amplifier',
-  ask: 'Does the rear signal arrive at the amplifier’s inputs?',
+  ask: 'Does the signal for the rear arrive at the amplifier’s inputs?',
   phone:
     'Same tone, same volume. First the pair that feeds it, at the radio’s plug, then the thin wires where they enter the amplifier.',
   how: (s) => [
     'Key off, speakers off the amplifier, key on.',
-    'Play the 400 Hz tone. Leave the volume where it is for all three readings.',
+    `Play the 400 Hz tone. Come up from zero until the reference reads ${formatQuantity(leastReferenceV(s) * 1.2, 'V', 2)} or more. Leave the volume there.`,
     `Reference: one ${fedFromRear(s) ? 'rear' : 'front'} pair as it leaves the head unit.`,
-    'Then the rear left and rear right inputs at the amplifier, plug fitted.',
+    fedFromRear(s)
+      ? 'Then the rear left and rear right inputs at the amplifier, plug fitted.'
+      : 'Then the left and right inputs that are plugged in, at the amplifier. The rear takes its signal from them.',
   ],
   why: 'What leaves the head unit and does not arrive is lost in a plug, a lead or an adapter between the two.',
   tool: 'meter',
@@ -84,8 +86,8 @@ export const ampIn = measurement<'ok' | 'low' | 'none'>({
           ? { red: 'unit-rear-plus', black: 'unit-rear-minus' }
           : { red: 'unit-front-plus', black: 'unit-front-minus' },
     },
-    leftV: acReading('Rear left input'),
-    rightV: acReading('Rear right input'),
+    leftV: acReading('Left input'),
+    rightV: acReading('Right input'),
   },
   unusable: (values, s) => tooLittle('sentV', values['sentV'], s) ?? moreThanSent(values, s),
   bands: (reading, values, s) =>
@@ -143,7 +145,7 @@ export const gainInWords = (situation: Situation): string =>
 
 /** A gain this far under the expected one starves the speakers: 9 dB, an eighth of the power. An estimate. */
 const LOW_GAIN_RATIO = voltageRatio({ gainDb: -9 });
-const NO_GAIN_RATIO = 0.1;
+const NO_GAIN_RATIO = 0.02;
 
 /** Half as much again as the residue or the last digit is still not the tone. An estimate. */
 const HIDDEN_RATIO = 1.5;
@@ -174,6 +176,13 @@ function outputBands(values: Values, situation: Situation): readonly Band[] {
       mood: 'good',
     },
   ];
+}
+
+/** 20 dB under the gain that is right is silence to an ear; what is less far off only makes it weaker. */
+export function silencedByGain(values: Values, situation: Situation): boolean {
+  const rightV =
+    (onLineLevel(situation) ? LEAST_LINE_GAIN : expectedGainRatio(situation, 'full')) * (values['inV'] ?? 0);
+  return Math.max(values['leftV'] ?? 0, values['rightV'] ?? 0) < voltageRatio({ gainDb: -20 }) * rightV;
 }
 
 /** A refusal of readings in which residue would pass for a dead output, or hide a healthy one. */
@@ -207,6 +216,7 @@ export const ampOut = measurement<'ok' | 'low' | 'none'>({
     'Speakers unplugged from the amplifier. Tone off first: read the thick output wires. Then tone on: one input, then both rear outputs.',
   how: [
     'Key off, speakers off the amplifier, key on.',
+    'Rear channels on full range for this: behind a low-pass a 400 Hz tone looks dead.',
     'Tone off: read one rear output. What shows now is residue of the switching stage, not sound.',
     'Play the 400 Hz tone at the same volume as before: one rear input, then rear left and rear right output.',
   ],

@@ -87,7 +87,7 @@ export function bassRatio(values: Values, situation: Situation) {
   };
 }
 
-/** Two tones at one volume step, engine off: boosted, flat, or cut by somebody's tone control. */
+/** Two tones at one volume step, engine off: boosted, flat, or cut by somebody's bass control. */
 export const tonesOff: ReadingStep<'boosted' | 'flat' | 'cut' | 'unclear'> = measurement({
   id: 'tones-off',
   short: 'Two tones, engine off',

@@ -6,7 +6,8 @@ export const swapInputs = choice<'plays' | 'silent'>({
   id: 'swap-inputs',
   short: 'Front plugs into the rear inputs',
   ask: 'Put the front signal plugs into the amplifier’s rear inputs. Do the rear speakers play now?',
-  phone: 'Key off, swap the thin front and rear plugs at the amplifier, key on, low volume. Does the back play now?',
+  phone:
+    'Key off, pull the thin rear plugs at the amplifier and put the front ones in their place. Key on, low volume. Does the back play now?',
   how: [
     'Key off. Mark the plugs.',
     'Put the front signal plugs into the rear inputs.',

@@ -15,11 +15,14 @@ export interface Level {
 const into = (levelV: number, loadOhm: number): Level => ({ levelV, powerW: powerW({ levelV, loadOhm }) });
 
 /** The rated ohms on one rear channel. Several speakers whose wiring nobody said are side by side, the usual way. */
-function rearLoadOhm(rig: Rig): number {
+export function rearLoadOhm(rig: Rig): number {
   const count = Math.round(estimate(rig, 'rearPerChannel').value);
   const wiring = count === 1 ? 'single' : rig.rearWiring === 'series' ? 'series' : 'parallel';
   return combinedRatedOhm({ ratedOhm: estimate(rig, 'rearRatedOhm').value, count, wiring });
 }
+
+/** Whether somebody said what hangs on a rear channel, so that a warning about it is no guess. */
+export const rearLoadKnown = (rig: Rig): boolean => rig.rearRatedOhm !== undefined;
 
 /** The loudest clean output of one channel with the engine running. */
 export function fullLevel(rig: Rig, pair: 'front' | 'rear'): Level {

@@ -28,6 +28,7 @@ const ANSWERS = {
   'fader-centre': 'no-change',
   'rear-control': null,
   'rear-pair': { frontV: '2,00 V', leftV: '0', rightV: '5 mV' },
+  'rear-pair-place': 'unit',
   'run-ohms': { leadsOhm: '0.2', leftOhm: 'OL', rightOhm: '3.6' },
 } as const;
 const ridden = Object.entries(ANSWERS).reduce<Case>(

@@ -91,7 +91,7 @@ describe('expectedGainRatio', () => {
 });
 
 /*
- * Nothing: below a tenth of the input, or half as much again as the residue or the last digit. Weak: more than 9 dB under
+ * Nothing: below a fiftieth of the input, or half as much again as the residue or the last digit. Weak: more than 9 dB under
  * the gain that makes full power. Both are estimates with no published source.
  */
 describe('the outputs of the amplifier', () => {
@@ -99,9 +99,9 @@ describe('the outputs of the amplifier', () => {
     judged(ampOut, { residueV: 0, inV: 2, leftV, rightV, ...more }, s);
   // 10^(−9/20) × 2.0025 × 2 V = 1.421 V
   it.each([
-    [0.199, 'none'],
-    [0.2, 'low'],
-    [0.201, 'low'],
+    [0.039, 'none'],
+    [0.04, 'low'],
+    [0.041, 'low'],
     [1.42, 'low'],
     [1.422, 'ok'],
     [4, 'ok'],

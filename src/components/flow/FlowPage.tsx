@@ -125,6 +125,9 @@ export function FlowPage({ flow, root, suspects, rankAt, repairs, goesOnIn, pict
           )}
           {asked && (
             <>
+              {parts && suspects && !changing && (
+                <parts.DoNotFit flow={flow} standing={standing} suspects={suspects} onChange={setChanging} />
+              )}
               {parts && suspects && asked.id === rankAt && !changing && (
                 <parts.RankedSoFar flow={flow} standing={standing} suspects={suspects} />
               )}

@@ -1,4 +1,4 @@
-import { useState } from 'preact/hooks';
+import { useEffect, useRef, useState } from 'preact/hooks';
 import type { Seat } from '../../browser/seat.ts';
 import { useNumberKeys } from '../../browser/use-number-keys.ts';
 import { CAUTIONS } from '../../steps/cautions.ts';
@@ -69,6 +69,13 @@ function Answers({ step, situation, seat, was, lastTime, parts, ...rest }: Props
 export function OpenStep(props: Props) {
   const { step, situation, seat, was, disabled, root, onAnswer } = props;
   const [leaving, setLeaving] = useState(false);
+  const leaveButton = useRef<HTMLButtonElement>(null);
+  const hasLeft = useRef(false);
+  useEffect(() => {
+    // Back at the question, the keyboard goes on from where it left.
+    if (!leaving && hasLeft.current) leaveButton.current?.focus();
+    hasLeft.current = leaving;
+  }, [leaving]);
   const lines = typeof step.how === 'function' ? step.how(situation) : step.how;
   const quick = step.minutes < 1;
   const byKey = step.kind !== 'reading';
@@ -113,6 +120,7 @@ export function OpenStep(props: Props) {
         <button
           type="button"
           class="plain"
+          ref={leaveButton}
           disabled={disabled}
           aria-pressed={was && 'cannot' in was ? 'true' : undefined}
           onClick={leave}

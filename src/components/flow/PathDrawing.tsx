@@ -79,7 +79,7 @@ export function PathDrawing({ rig, reading, probes }: Props) {
               amp
             </text>
           )}
-          <text x="152" y="21">
+          <text x="160" y="21">
             front
           </text>
           <text x="240" y="152">

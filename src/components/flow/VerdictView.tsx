@@ -100,9 +100,17 @@ export function VerdictView({ verdict, remedy, standing, root, onChange, childre
           <li key={line}>{line}</li>
         ))}
       </ol>
-      <p>
-        <b>With:</b> {remedy.tools}. <b>Time:</b> {minutesInWords(remedy.minutes)}. <b>Who:</b> {remedy.who}
-      </p>
+      <ul class="what-it-takes">
+        <li>
+          <b>With:</b> {remedy.tools}.
+        </li>
+        <li>
+          <b>Time:</b> {minutesInWords(remedy.minutes)}.
+        </li>
+        <li>
+          <b>Who:</b> {remedy.who}
+        </li>
+      </ul>
       {remedy.mayAlsoBe && remedy.mayAlsoBe.length > 0 && (
         <>
           <h2>{remedy.certainty === 'short list' ? 'Which of them is it?' : 'It may also be'}</h2>

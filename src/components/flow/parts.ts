@@ -5,5 +5,5 @@
 export { Measuring } from './Measuring.tsx';
 export { Notes } from './Notes.tsx';
 export { Share } from './Share.tsx';
-export { NextLikeliest, RankedSoFar, SuspectStrip } from './Suspects.tsx';
+export { DoNotFit, NextLikeliest, RankedSoFar, SuspectStrip } from './Suspects.tsx';
 export { VerdictView } from './VerdictView.tsx';

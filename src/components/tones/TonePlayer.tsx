@@ -47,7 +47,7 @@ export function TonePlayer({ pitch, src, file }: Props) {
         onError={() => setState('failed')}
       />
       <button type="button" class={`play needs-script${state === 'playing' ? ' playing' : ''}`} onClick={toggle}>
-        {state === 'playing' ? `Stop ${pitch}` : `Play ${pitch}`}
+        {state === 'playing' ? 'Stop' : 'Play'} {pitch.replace(' ', '\u00A0')}
       </button>
       <a class="button" href={src} download={file}>
         Download<span class="sr-only"> {file}</span>

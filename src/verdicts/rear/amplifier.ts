@@ -41,6 +41,10 @@ function gainNumbers(f: Findings): readonly RemedyNumber[] {
   ];
 }
 
+/** With the ground open a lamp would send its current through the shield of a line-level lead and the head unit. */
+const lineLevelOut = (f: Findings): readonly string[] =>
+  rearAmp(f).input === 'speaker' ? [] : ['Before a lamp goes on: key off, line-level plugs out of the amplifier.'];
+
 /** What the thinnest lead that it can be carries. A lead under 18 gauge carries no amplifier at all. */
 const largestFuse = (sectionM2: number): number => (sectionM2 < 0.82e-6 ? 5 : largestFuseA({ sectionM2 }));
 
@@ -174,7 +178,7 @@ export const turnOnModeWrong: Verdict = {
     who: YOURSELF,
     notBuy: ['An amplifier, a fuse or a reflash.'],
     cautions: ['key-off'],
-    proof: 'The amplifier starts and stops with the key, twice in a row.',
+    proof: 'The rear plays, and the amplifier starts and stops with the key, twice in a row.',
   }),
 };
 
@@ -217,28 +221,67 @@ export const ampChannelDead: Verdict = {
   id: 'amp-channel-dead',
   title: 'The amplifier’s rear channels are dead',
   faults: ['amp-channel-dead'],
-  evidence: ['amp-light', 'rear-hiss', 'amp-in', 'amp-out', 'swap-outputs', 'swap-inputs'],
+  evidence: [
+    'amp-light',
+    'front-drive',
+    'amp-switches',
+    'rear-hiss',
+    'amp-in',
+    'amp-out',
+    'swap-outputs',
+    'swap-inputs',
+  ],
   mends: ['amp'],
-  remedy: (f) => ({
-    what: 'The amplifier is on and gets its signal, and its rear outputs, or one of them, give nothing.',
-    certainty: f.outcome('amp-out') === 'none' || f.outcome('swap-outputs') === 'plays' ? 'proved' : 'likely',
-    howSure:
-      f.outcome('amp-out') === 'none'
-        ? 'Signal at the input, none at the output.'
-        : 'The rear speakers play on another output of the same amplifier.',
-    numbers: gainNumbers(f),
-    fix: [
-      'Check the run for a short before anything else goes on those outputs: that is what kills them.',
-      'Use a spare channel until it is repaired.',
-      'Have the amplifier repaired, or replace it.',
-    ],
-    tools: 'Meter',
-    minutes: 30,
-    who: AMP_REPAIRER,
-    notBuy: ['A reflash: the signal is there.', 'Speakers: they were not the trouble.'],
-    cautions: ['short-suspected', 'key-off', 'hot'],
-    proof: 'All outputs within 10 % of each other with the 400 Hz tone.',
-  }),
+  remedy: (f) => {
+    const swapped = f.outcome('swap-outputs') === 'plays';
+    const read = f.outcome('amp-out') === 'none' && f.outcome('amp-in') === 'ok';
+    const selectorsSeen = f.outcome('amp-switches') === 'right';
+    const { leftV = 0, rightV = 0, inV = 0 } = f.values('amp-out');
+    const oneOnly = f.outcome('amp-out') === 'none' && Math.max(leftV, rightV) > inV / 2;
+    return {
+      what: oneOnly
+        ? 'One rear output of the amplifier gives nothing, and the other one does. That explains one silent corner.'
+        : 'The amplifier is on and gets its signal, and its rear outputs give nothing.',
+      certainty: (read && selectorsSeen) || swapped ? 'proved' : 'likely',
+      howSure: swapped
+        ? 'The rear speakers play on another output of the same amplifier.'
+        : read
+          ? selectorsSeen
+            ? 'Signal at the input, none at the output.'
+            : 'Signal at the input, none at the output, and nobody could read its selectors.'
+          : 'Nothing was read at its outputs.',
+      numbers: gainNumbers(f),
+      fix: [
+        ...(selectorsSeen
+          ? []
+          : [
+              'Read its selectors: inputs as wired, crossover of the rear on full range, gain above its lowest. Listen.',
+            ]),
+        'Check the run for a short before anything else goes on those outputs: that is what kills them.',
+        'Use a spare channel until it is repaired.',
+        'Have the amplifier repaired, or replace it.',
+      ],
+      tools: 'Meter',
+      minutes: 30,
+      who: AMP_REPAIRER,
+      notBuy: [
+        'A reflash: the signal is there.',
+        oneOnly ? 'Speakers, before the other corner was measured.' : 'Speakers: they were not the trouble.',
+      ],
+      cautions: ['short-suspected', 'key-off', 'hot'],
+      proof: 'The rear plays. With a meter: all outputs within 10 % of each other with the 400 Hz tone.',
+      ...(selectorsSeen || swapped
+        ? {}
+        : {
+            mayAlsoBe: [
+              {
+                what: 'A low-pass or another input selected on the rear channels',
+                split: 'Read the selectors, then the same tone again.',
+              },
+            ],
+          }),
+    };
+  },
 };
 
 export const senseStarved: Verdict = {
@@ -254,7 +297,7 @@ export const senseStarved: Verdict = {
       what: 'This amplifier wakes by what it hears on its inputs, and too little reaches it.',
       certainty: 'likely',
       howSure: reflashed
-        ? 'It slept from the reflash on, and wakes when turned up. Two tones at its inputs prove it.'
+        ? 'It wakes when turned up, and a reflash was the last change. Two tones at its inputs prove it.'
         : 'It wakes when turned up: its wiring and supply are good.',
       background:
         'A reflash for amplifiers lowers the output by about 7 dB and takes the bass boost out. An amplifier made for the unaltered output may then never wake. Its papers name the threshold.',
@@ -289,7 +332,7 @@ export const senseStarved: Verdict = {
           : 'A reflash, before the level was read: it can only lower it further.',
       ],
       cautions: [...(reflashed ? (['back-to-full'] as const) : []), 'minus-first', 'fuse'],
-      proof: 'It wakes within 3 seconds at ordinary listening level and stays awake for 10 minutes.',
+      proof: 'The rear plays: it wakes within 3 seconds at ordinary listening level and stays awake for 10 minutes.',
       mayAlsoBe: [
         ...(reflashed
           ? [
@@ -319,28 +362,35 @@ export const senseNoHalfSupply: Verdict = {
     const read = f.outcome('half-supply') === 'zero';
     return {
       what: 'This amplifier starts on the DC of speaker wires, and there is none on its inputs.',
-      certainty: read ? 'proved' : 'likely',
+      certainty: 'likely',
       howSure: read
         ? 'No DC was read on its input wires, and it waits for half the supply.'
         : 'A line-level lead carries no DC, and this amplifier waits for it.',
       numbers: [{ label: 'DC that wakes it, each input wire', value: '0.40 to 0.55 of the supply' }],
       fix: [
-        'Does it have a remote terminal? Switch it by a wire from a switched feed, 1 A fuse, and set its selector to wire.',
+        ...(read
+          ? ['Key off. Push the signal plug and every plug before it home until they lock. Is the DC there now?']
+          : []),
         'No remote terminal: feed it by true speaker wires, pair by pair, with its range on speaker level.',
-        'Pairs that should carry DC and do not: look for a plug or an adapter that is not through.',
+        'It has a remote terminal: switch it by a wire from a switched feed, 1 A fuse, and set its selector to wire. The wire wakes it. It brings no signal: that must arrive, too.',
       ],
       tools: 'Meter, crimp tool',
       minutes: 45,
       who: FITTER,
-      notBuy: ['A reflash: it puts no DC on a lead.', 'A new amplifier: this one waits as it was made to.'],
+      notBuy: [
+        f.outcome('rear-pair') === 'ok' || !read
+          ? 'A reflash: it puts no DC on a lead.'
+          : 'A reflash, before the rear pairs of the head unit were read.',
+        'A new amplifier: this one waits as it was made to.',
+      ],
       cautions: ['bridge', 'minus-first', 'fuse', 'key-off'],
-      proof: 'The amplifier starts and stops with the head unit, ten times in a row.',
+      proof: 'The rear plays, and the amplifier starts and stops with the head unit, ten times in a row.',
       ...(read
         ? {
             mayAlsoBe: [
               {
-                what: 'The signal plug is not home',
-                split: 'Key off, push it home until it locks, read the DC again.',
+                what: 'The rear channels of the head unit are off, and carry no DC either',
+                split: '400 Hz across the rear pairs at the head unit’s own plug: nothing there.',
               },
             ],
           }
@@ -356,6 +406,12 @@ export const senseNoHalfSupply: Verdict = {
   },
 };
 
+/** Both wires near the battery: no output rests there. */
+function bothHigh(f: Findings): boolean {
+  const { plusV = 0, minusV = 0, batteryV = Infinity } = f.values('half-supply');
+  return Math.min(plusV, minusV) > 0.8 * batteryV;
+}
+
 export const inputLegWrong: Verdict = {
   id: 'one-input-lead-open',
   title: 'One wire of a rear input pair is open or grounded',
@@ -363,8 +419,10 @@ export const inputLegWrong: Verdict = {
   evidence: ['amp-in', 'half-supply', 'rear-pair'],
   mends: ['unit-leads'],
   article: 'half-the-supply-on-a-speaker-wire',
-  remedy: () => ({
-    what: 'The two wires of a rear input pair do not rest at the same DC: one is open, or joined to ground.',
+  remedy: (f) => ({
+    what: bothHigh(f)
+      ? 'Both wires of a rear input pair carry battery voltage: a wire of the pair is joined to plus.'
+      : 'The two wires of a rear input pair do not rest at the same DC: one is open, or joined to ground.',
     certainty: 'likely',
     howSure: 'Both wires of a healthy pair rest at half the supply, within 0.5 V of each other.',
     numbers: [
@@ -373,7 +431,7 @@ export const inputLegWrong: Verdict = {
     ],
     fix: [
       'Key off. Follow the pair from the amplifier to the head unit: crimps, taps, an adapter that joins a minus to ground.',
-      'Joined to ground: undo the joint. It shorts one half of the output.',
+      'Joined to ground or to plus: undo the joint. It shorts one half of the output.',
       'Open: make the joint anew.',
     ],
     tools: 'Meter, crimp tool',
@@ -381,7 +439,7 @@ export const inputLegWrong: Verdict = {
     who: FITTER,
     notBuy: ['A reflash, an amplifier or a head unit, before both wires rest alike.'],
     cautions: ['bridge', 'key-off', 'hot'],
-    proof: 'Both wires within 0.5 V of each other, and the 400 Hz tone on both rear inputs alike.',
+    proof: 'The rear plays. Both wires within 0.5 V of each other, and the 400 Hz tone on both rear inputs alike.',
     mayAlsoBe: [
       {
         what: 'One half of that output of the head unit is dead',
@@ -401,35 +459,49 @@ export const ampOff: Verdict = {
   remedy: (f) => ({
     what: 'The amplifier that drives the rear stays off: its supply, its ground, its turn-on, or itself.',
     certainty: 'short list',
-    howSure: 'The lamp is off. The readings below tell which of them it is.',
+    howSure:
+      f.outcome('amp-light') === 'off'
+        ? 'The lamp is off. The readings below tell which of them it is.'
+        : f.outcome('wiggle') === 'amp-supply'
+          ? 'A power lead, fuse holder or remote wire reacts to a finger. The readings below tell which.'
+          : 'Nothing comes out of it, and nobody saw it lit. The readings below tell which of them it is.',
     numbers: supplyNumbers(f),
     fix: [
-      'Black probe on the battery minus post for all three readings. Amplifier plus: battery voltage? No: main fuse or lead.',
-      'Remote terminal with the head unit on: within 1 V of the battery? No: wire, or the point it was tapped from.',
+      'Black probe on the battery minus post for all readings. Amplifier plus: battery voltage? No: main fuse or lead.',
+      ...(['signal', 'dc'].includes(f.outcome('rear-amp-turn-on') ?? '')
+        ? []
+        : [
+            'Remote terminal with the head unit on: within 1 V of the battery? No: wire, or the point it was tapped from.',
+          ]),
       'Amplifier ground terminal: below 0.15 V? No: ground open.',
-      'All three right and still off: repeat them with a 5 A lamp across its plus and ground (the lamp gets very hot), look at its own fuses and its turn-on selector. Only then the amplifier.',
+      ...lineLevelOut(f),
+      'All right and still off: repeat them with a 5 A lamp across its plus and ground (the lamp gets very hot), look at its own fuses and its turn-on selector. Only then the amplifier.',
     ],
     tools: 'Meter, spare fuse of the same rating',
     minutes: 10,
     who: YOURSELF_OR_FITTER,
     notBuy: [
-      'An amplifier before these three readings.',
+      'An amplifier before these readings.',
       ...(f.outcome('rear-amp-turn-on') === 'wire' || f.outcome('rear-pair') === 'ok' || f.outcome('amp-in') === 'ok'
         ? ['A reflash: it does not switch an amplifier on.']
         : []),
     ],
     cautions: ['minus-first', 'fuse', 'hot'],
-    proof: 'The lamp lights, and the amplifier starts and stops with the head unit ten times in a row.',
+    proof: 'The rear plays, and the amplifier starts and stops with the head unit ten times in a row.',
     mayAlsoBe: [
       {
         what: 'Main fuse open',
         split:
           'Each side of the fuse against battery minus: both at battery voltage means whole, only one means open. Find the cause before a new one.',
       },
-      {
-        what: 'Remote wire open, or its source dead',
-        split: '12 V at its other end: the wire. None there either: the source.',
-      },
+      ...(['signal', 'dc'].includes(f.outcome('rear-amp-turn-on') ?? '')
+        ? []
+        : [
+            {
+              what: 'Remote wire open, or its source dead',
+              split: '12 V at its other end: the wire. None there either: the source.',
+            },
+          ]),
       { what: 'Ground open', split: 'Amplifier ground against battery minus: near battery voltage means open.' },
       ...(f.outcome('rear-amp-turn-on') === 'dc' && f.outcome('half-supply') !== 'half'
         ? [
@@ -450,7 +522,7 @@ export const ampProtecting: Verdict = {
   faults: [],
   evidence: ['amp-light', 'wire-to-frame', 'lid-check'],
   mends: ['amp', 'run', 'speaker', 'amp-supply'],
-  remedy: () => ({
+  remedy: (f) => ({
     what: 'The amplifier shows its fault lamp: it has switched itself off to protect itself.',
     certainty: 'short list',
     howSure:
@@ -462,6 +534,7 @@ export const ampProtecting: Verdict = {
     fix: [
       'Key off, all speakers off the amplifier, key on: lamp normal now? Then it is a run or a coil: plug them in one at a time, key off between.',
       'Lamp still on and the case hot: let it cool for half an hour.',
+      ...lineLevelOut(f),
       'Lamp still on and cold: plus to ground at its terminals with a 5 A lamp across them, within 0.5 V of the battery? No: lead, holder or ground. Yes: the amplifier.',
     ],
     tools: 'None to begin with',

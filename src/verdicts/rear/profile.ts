@@ -2,21 +2,64 @@ import { formatQuantity } from '../../compute/quantity.ts';
 import { ampDriving } from '../../rig/rig.ts';
 import { readsFine } from '../../steps/meter.ts';
 import type { Findings } from '../../steps/outcome.ts';
-import { rearPairFound } from '../../steps/rear-volts.ts';
-import { amplifiedInstead, fullLevel, unloadedFullV, written } from '../levels.ts';
+import { rearPairFound, rearPairSilent } from '../../steps/rear-volts.ts';
+import { amplifiedInstead, fullLevel, rearLoadKnown, rearLoadOhm, unloadedFullV, written } from '../levels.ts';
 import type { Remedy, RemedyNumber, Verdict } from '../verdict.ts';
 import { DEALER_OR_SPECIALIST, FITTER, YOURSELF } from '../who.ts';
 
 /** Faults in what the head unit lets out, whatever hangs on it. */
 
-const silent = (f: Findings) => rearPairFound(f) === 'none';
+const silent = rearPairSilent;
 /** Whether the rear outputs are used at all: an amplifier that takes everything from the front pair leaves them alone. */
 const outputsUsed = (f: Findings) => !ampDriving(f.rig, 'rear') || f.outcome('rear-inputs') === 'own';
+/** Only the head unit's own plug shows what the head unit sends. */
+const atTheUnit = (f: Findings) => f.outcome('rear-pair-place') === 'unit';
 const sureness = (f: Findings, history: boolean) =>
-  silent(f) && readsFine(f) && history && outputsUsed(f) && f.outcome('unit-kind') === 'factory'
+  silent(f) && readsFine(f) && history && outputsUsed(f) && atTheUnit(f) && f.outcome('unit-kind') === 'factory'
     ? ('proved' as const)
     : ('likely' as const);
-const FED_FROM_FRONT = {
+
+/** Work that can leave another profile behind. A stored profile survives a battery change. */
+export const headUnitWorkedOn = (f: Findings): boolean =>
+  ['workshop', 'reflash', 'unit'].includes(f.outcome('last-change') ?? '');
+type Alternative = NonNullable<Remedy['mayAlsoBe']>[number];
+
+const DEAD_OUTPUTS: Alternative = {
+  what: 'Both rear outputs of the head unit are dead, or protect themselves',
+  split: 'Rear channels enabled, no short on the run, and still nothing across the rear pairs.',
+};
+/** What else is possible as long as nobody looked. */
+function notSeen(f: Findings): readonly Alternative[] {
+  return [
+    ...(silent(f) && !atTheUnit(f)
+      ? [
+          {
+            what: 'A plug or joint before the place where you measured',
+            split: 'Measure at the head unit’s own plug: a signal there means that it is lost on the way.',
+          },
+        ]
+      : []),
+    ...(outputsUsed(f) ? [] : [FED_FROM_FRONT]),
+    ...(f.outcome('swap-inputs') === 'plays' && !silent(f)
+      ? [
+          {
+            what: 'The signal plug at the amplifier is not home',
+            split: 'Key off, pull it, push it home until it locks, listen.',
+          },
+        ]
+      : []),
+    ...(f.outcome('unit-kind') === 'cannot'
+      ? [
+          {
+            what: 'The head unit is a replaced one, with the rear off in its own menu',
+            split: 'Look through its menu for rear outputs. Only a factory head unit has stored profiles.',
+          },
+        ]
+      : []),
+  ];
+}
+
+const FED_FROM_FRONT: Alternative = {
   what: 'The amplifier takes everything from the front pair',
   split: 'Count the pairs of signal wires into it. Two for all four channels: silent rear outputs are normal then.',
 };
@@ -28,7 +71,7 @@ const PROOF =
 
 const whySure = (f: Findings, because: string) =>
   silent(f)
-    ? `The rear pairs carry nothing while the front pair plays. ${because}`
+    ? `The rear pairs carry ${rearPairFound(f) === 'none' ? 'nothing' : 'next to nothing'} while the front pair plays. ${because}`
     : f.outcome('swap-inputs') === 'plays'
       ? `The rear plays on the front signal, so everything after the amplifier’s inputs is healthy. ${because}`
       : runCleared(f)
@@ -42,39 +85,59 @@ const rearOnNumbers = (f: Findings): readonly RemedyNumber[] => {
   const front =
     rig.frontFedBy === 'amp'
       ? { label: 'Front output, clean, into an amplifier', value: formatQuantity(unloadedFullV(rig), 'V') }
-      : { label: 'Front output, clean, per channel', value: written(fullLevel(rig, 'front')) };
+      : { label: 'Front output, clean, engine running', value: written(fullLevel(rig, 'front')) };
   if (ampDriving(rig, 'rear')) return [front];
   const after = { label: 'Rear output after the change', value: written(fullLevel(rig, 'rear')) };
   return [front, after, ...amplifiedInstead(rig, 'rear')];
 };
 
+/** Ohms under which a head unit's output runs hot or protects itself. Common practice, no published source. */
+const LEAST_UNIT_LOAD_OHM = 3.5;
+
+/** What to do about a run that would not play with the rear enabled either. */
+function runFirst(f: Findings): readonly string[] {
+  return [
+    ...(f.outcome('run-ohms') === 'open'
+      ? ['The rear run reads open as well: a second fault. Mend it before the visit, or the rear stays silent.']
+      : []),
+    ...(!ampDriving(f.rig, 'rear') && rearLoadKnown(f.rig) && rearLoadOhm(f.rig) < LEAST_UNIT_LOAD_OHM
+      ? [
+          `The rear load is ${formatQuantity(rearLoadOhm(f.rig), 'Ω', 2)}. That is too little for a head unit: it runs hot or protects itself. Speakers of 4 Ω, or an amplifier, first.`,
+        ]
+      : []),
+  ];
+}
+
+/** What to prepare on an amplifier that has never got the full signal on its rear inputs. */
+function protectAmp(f: Findings): string {
+  const range = ampDriving(f.rig, 'rear')?.input === 'line' ? '' : 'speaker-level range, ';
+  return `Before the visit: amplifier gain to minimum, ${range}high-pass on at 80 to 100 Hz, bass control at zero. Full level and bass may reach it. Set the gain after the visit.`;
+}
+
 function enableRear(
   f: Findings,
+  ask: { readonly amp: string; readonly unit: string },
 ): Pick<Remedy, 'numbers' | 'fix' | 'tools' | 'minutes' | 'who' | 'notBuy' | 'ifDoneAnyway' | 'cautions' | 'proof'> {
   const amp = ampDriving(f.rig, 'rear');
   return {
     numbers: rearOnNumbers(f),
     fix: [
+      ...runFirst(f),
       ...(amp && f.rig.frontFedBy === 'amp'
         ? [
             'Every speaker hangs on an amplifier: first go through the plan “Does it need a reflash at all?”. One visit can enable the rear and settle the level.',
           ]
         : []),
       ...(amp
-        ? [
-            'Before the visit: amplifier gain to minimum, speaker-level range, high-pass on at 80 to 100 Hz, bass control at zero. Full level and bass will reach it. Set the gain after the visit.',
-          ]
-        : []),
-      amp
-        ? 'Ask for the rear channels to be enabled. Whether the level should be lowered for the amplifier too is a question of its own: the plan “Does it need a reflash at all?” answers it.'
-        : 'Ask for the rear channels to be enabled, and for nothing else to be changed.',
-      ...(amp
-        ? []
+        ? [protectAmp(f), ask.amp]
         : [
+            ask.unit,
             'Before the visit, key off and plug apart: no rear wire may touch the frame, and each run must read its coil. A short would silence an enabled channel again.',
           ]),
       'Bring the bike with the rear speakers plugged in.',
-      'Have the work order say what the setting does: rear on, level full, bass as before.',
+      amp
+        ? 'Have the work order say what the setting does: rear on, and which level and bass you keep.'
+        : 'Have the work order say what the setting does: rear on, level full, bass as before.',
     ],
     tools: 'A dealer’s or a specialist’s tool',
     minutes: 30,
@@ -103,6 +166,15 @@ function enableRear(
   };
 }
 
+const ENABLE = {
+  amp: 'Ask for the rear channels to be enabled. Whether the level should be lowered for the amplifier too is a question of its own: the plan “Does it need a reflash at all?” answers it.',
+  unit: 'Ask for the rear channels to be enabled, and for nothing else to be changed.',
+};
+const PUT_BACK = {
+  amp: 'Ask for what was stored before to be put back. The old work order says what it was: rear on, and perhaps a lowered level that the gain is set for.',
+  unit: 'Ask for what was stored before to be put back: the rear channels on. The old work order says what it was.',
+};
+
 export const rearChannelsDisabled: Verdict = {
   id: 'rear-channels-disabled',
   title: 'The rear channels are switched off in the head unit',
@@ -121,17 +193,20 @@ export const rearChannelsDisabled: Verdict = {
   article: 'what-a-reflash-is',
   remedy: (f) => {
     const delivered = f.outcome('delivered-with');
-    const enable = enableRear(f);
+    const reflashed = f.outcome('last-change') === 'reflash';
+    const enable = enableRear(f, ENABLE);
     const mayAlsoBe = [
-      ...(outputsUsed(f) ? [] : [FED_FROM_FRONT]),
-      ...(delivered === 'two'
-        ? []
-        : [
+      ...notSeen(f),
+      ...(reflashed
+        ? [
             {
-              what: 'Both rear outputs of the head unit are dead',
-              split: 'Rear channels enabled, and still nothing across the rear pairs.',
+              what: 'The reflash did not enable the rear',
+              split:
+                'Ask what was selected, in words: rear on or off, level, bass. The name of a profile proves nothing.',
             },
-          ]),
+          ]
+        : []),
+      ...(delivered === 'two' && !reflashed ? [] : [DEAD_OUTPUTS]),
     ];
     return {
       ...enable,
@@ -139,7 +214,7 @@ export const rearChannelsDisabled: Verdict = {
         delivered === 'four'
           ? 'The rear outputs of this head unit are silent: another profile is stored than the bike was built with, or the outputs are dead.'
           : 'The rear channels are switched off in the head unit.',
-      certainty: sureness(f, f.outcome('rear-history') === 'never' && delivered === 'two'),
+      certainty: sureness(f, f.outcome('rear-history') === 'never' && delivered === 'two' && !reflashed),
       howSure: whySure(
         f,
         delivered === 'two'
@@ -151,7 +226,7 @@ export const rearChannelsDisabled: Verdict = {
       background:
         'Nothing needs to be broken for this: stored settings can keep good outputs silent. Half the supply as DC on the rear wires proves nothing about it.',
       fix:
-        delivered === 'four'
+        delivered === 'four' || reflashed
           ? [
               'Read the stored profile before you pay: “What is in this head unit now?” takes half an hour.',
               ...enable.fix,
@@ -179,27 +254,31 @@ export const profileReverted: Verdict = {
   mends: ['profile'],
   article: 'what-a-reflash-is',
   remedy: (f) => {
-    const work = ['workshop', 'reflash', 'unit', 'battery'].includes(f.outcome('last-change') ?? '');
+    const work = headUnitWorkedOn(f);
+    const back = enableRear(f, PUT_BACK);
+    const mayAlsoBe = [...notSeen(f), ...(work ? [] : [DEAD_OUTPUTS])];
     return {
-      what: 'The rear channels were on before and are off now: the head unit is back on another stored profile.',
+      ...back,
+      what: work
+        ? 'The rear channels were on before and are off now: the head unit is back on another stored profile.'
+        : 'The rear outputs of the head unit are silent, and they played before: dead, protecting themselves, or back on another profile.',
       certainty: sureness(f, work && f.outcome('rear-history') === 'stopped'),
-      howSure: whySure(f, work ? 'They played before, and somebody worked on the bike since.' : 'They played before.'),
+      howSure: whySure(
+        f,
+        work
+          ? 'They played before, and somebody worked on the bike since.'
+          : 'They played before. A stored profile does not change by itself, so find out who had the bike.',
+      ),
       background:
         'The head unit remembers its profile, not the bike. A unit swapped in service, or a tool run as routine, comes back as delivered.',
-      ...enableRear(f),
-      ...((!work || !outputsUsed(f)) && {
-        mayAlsoBe: [
-          ...(outputsUsed(f) ? [] : [FED_FROM_FRONT]),
-          ...(work
-            ? []
-            : [
-                {
-                  what: 'Both rear outputs of the head unit are dead',
-                  split: 'Rear channels enabled, and still nothing across the rear pairs.',
-                },
-              ]),
-        ],
-      }),
+      fix: work
+        ? back.fix
+        : [
+            'Key off. Head unit’s own plug and the rear loom: pushed home, no wire pinched or on metal.',
+            'Read the stored profile before you pay: “What is in this head unit now?” takes half an hour.',
+            ...back.fix,
+          ],
+      ...(mayAlsoBe.length > 0 && { mayAlsoBe }),
     };
   },
 };
@@ -256,7 +335,9 @@ export const adapterGap: Verdict = {
           : 'The head unit sends a rear signal, the speaker run is good, and it is silent all the same: the joint between the two is left.',
     numbers: [{ label: 'DC on a wire that arrives', value: '0.40 to 0.55 of the supply' }],
     fix: [
-      ...(f.outcome('half-supply') === 'zero' ? [] : ['Key off, push the signal plug home until it locks, listen.']),
+      ...(f.outcome('half-supply') === 'zero'
+        ? []
+        : ['Key off, push every plug on the way home until it locks, listen.']),
       'Find the rear pairs at the head unit’s plug.',
       ...(f.outcome('half-supply') === 'half'
         ? ['Follow each wire from the amplifier back to its pin: is it a rear pair, and no subwoofer output?']
@@ -269,7 +350,8 @@ export const adapterGap: Verdict = {
     who: FITTER,
     notBuy: ['A reflash, an amplifier, or another head unit: wires are missing.'],
     cautions: ['bridge', 'key-off', 'data'],
-    proof:
-      'Each wire is continuous from the head unit’s pin to the amplifier’s input, and the 400 Hz tone arrives within 15 %.',
+    proof: ampDriving(f.rig, 'rear')
+      ? 'The rear plays. Each wire is continuous from the head unit’s pin to the amplifier’s input.'
+      : 'The rear plays. Each wire is continuous from the head unit’s pin to the speaker run.',
   }),
 };

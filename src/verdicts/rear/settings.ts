@@ -11,7 +11,9 @@ export const faderOff: Verdict = {
   mends: ['settings'],
   remedy: (f) => {
     const all = f.outcome('four-corners') === 'all';
-    const seen = f.outcome('fader-centre') === 'cured' || (all && f.outcome('fader-centre') !== 'no-change');
+    const comesAndGoes = f.outcome('rear-history') === 'comes-and-goes';
+    const seen =
+      !comesAndGoes && (f.outcome('fader-centre') === 'cured' || (all && f.outcome('fader-centre') !== 'no-change'));
     const { frontV, leftV, rightV } = f.values('rear-pair');
     const again = f.outcome('rear-pair-again') === 'ok';
     const ratio = (valueV: number | undefined) =>
@@ -21,11 +23,13 @@ export const faderOff: Verdict = {
       certainty: seen ? 'proved' : 'likely',
       howSure: seen
         ? 'Moving it brought the rear back, so nothing else can be wrong.'
-        : all
-          ? 'All four corners play now, so the rear is alive. Either the fader was not quite in the middle, or it came back by itself.'
-          : again
-            ? 'With everything at 0 the rear pairs read as much as the front. Before that they did not. It is proved when the rear plays.'
-            : 'The rear pairs do carry signal, only not as much as the front. That is nearly always a fader, a balance or a bass control.',
+        : f.outcome('fader-centre') === 'cured'
+          ? 'Moving it brought the rear back. It came and went before, so listen for a ride before you trust it.'
+          : all
+            ? 'All four corners play now, so the rear is alive. Either the fader was not quite in the middle, or it came back by itself.'
+            : again
+              ? 'With everything at 0 the rear pairs read as much as the front. Before that they did not. It is proved when the rear plays.'
+              : 'The rear pairs do carry signal, only not as much as the front. That is nearly always a fader, a balance or a bass control.',
       numbers: frontV
         ? [
             {

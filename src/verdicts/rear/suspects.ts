@@ -5,8 +5,9 @@ import type { Suspect } from '../suspects.ts';
  * estimates with no published source. Order does not matter; ranking sorts.
  */
 
+/** Nobody's fader. Whether a fault can play just now is a matter of history, and rules nothing out. */
 const STILL_SILENT = {
-  'fader-centre': ['no-change'],
+  'fader-centre': ['no-change', 'plays'],
   'rear-control': ['no-change', 'none'],
   'four-corners': ['no-rear'],
 };
@@ -15,7 +16,11 @@ const LID_SILENT = { 'lid-check': ['no-effect', 'no-plug'] };
 const RUN_GOOD = { 'run-ohms': ['ok'], 'swap-outputs': ['plays'], 'pop-run': ['moves'], 'wire-to-frame': ['clear'] };
 // A rear that is weaker or louder than the front is not silent: it speaks against nobody after the head unit.
 const UNIT_GOOD = { 'rear-pair': ['ok', 'uneven'], 'rear-pair-again': ['ok', 'uneven'], 'amp-in': ['ok'] };
-const AMP_GOOD = { 'amp-light': ['normal'], 'amp-switches': ['right'], 'wakes-when-loud': ['wakes'] };
+const AMP_GOOD = {
+  'amp-light': ['normal'],
+  'amp-switches': ['right', 'range'],
+  'wakes-when-loud': ['wakes', 'wakes-silent'],
+};
 const ON_AMP = { 'rear-drive': ['amp'] };
 const ON_UNIT = { 'rear-drive': ['unit'] };
 /** A run that touches the frame or itself: what feeds it protects itself and the cone is dead silent. */
@@ -35,7 +40,7 @@ const NO_REAR_SIGNAL = {
   ...RUN_GOOD,
   'rear-hiss': ['hiss', 'silent'],
   'amp-light': ['normal', 'off'],
-  'amp-switches': ['right'],
+  'amp-switches': ['right', 'range'],
   'wakes-when-loud': ['stays-off'],
   'rear-pair': ['none'],
   'rear-pair-again': ['none'],
@@ -43,8 +48,8 @@ const NO_REAR_SIGNAL = {
   wiggle: ['no-effect'],
   'swap-inputs': ['plays'],
 };
-/** Only an amplifier that hears sleeps because the rear is silent: a wire and half the supply are there all the same. */
-const SILENCE_PUTS_TO_SLEEP = [{ 'amp-light': ['off'], 'rear-amp-turn-on': ['wire', 'dc'] }];
+/** Only an amplifier that listens sleeps because the rear is silent: a wire is there all the same. */
+const SILENCE_PUTS_TO_SLEEP = [{ 'amp-light': ['off'], 'rear-amp-turn-on': ['wire'] }];
 /** What an open place after whatever feeds the rear looks like. */
 const OPEN_RUN = {
   ...ONE_OR_BOTH,
@@ -59,6 +64,7 @@ const OPEN_RUN = {
   'wire-to-frame': ['clear'],
 };
 const AMP_ASLEEP = {
+  'front-drive': ['unit', 'other'],
   ...STILL_SILENT,
   ...LID_SILENT,
   ...ON_AMP,
@@ -73,7 +79,7 @@ const AMP_ASLEEP = {
 /** Who knows of no amplifier seldom has one. An estimate. */
 const NO_AMP_KNOWN = { cannot: 0.3 };
 
-const BY_WORKSHOP = { workshop: 3, reflash: 3, unit: 3, battery: 2 };
+const BY_WORKSHOP = { workshop: 3, reflash: 3, unit: 3, nothing: 0.3 };
 
 const SUSPECTS: readonly Suspect[] = [
   {
@@ -94,7 +100,12 @@ const SUSPECTS: readonly Suspect[] = [
     verdict: 'rear-control-off',
     title: 'Passenger or rear control off',
     weight: 3,
-    signs: { 'fader-centre': ['no-change'], 'rear-control': ['cured'], 'four-corners': ['no-rear'], ...LID_SILENT },
+    signs: {
+      'fader-centre': ['no-change', 'plays'],
+      'rear-control': ['cured'],
+      'four-corners': ['no-rear'],
+      ...LID_SILENT,
+    },
     split: 'Turn the rear control up and listen.',
   },
   {
@@ -104,7 +115,7 @@ const SUSPECTS: readonly Suspect[] = [
     signs: { ...NO_REAR_SIGNAL, 'unit-kind': ['factory'] },
     notWith: SILENCE_PUTS_TO_SLEEP,
     odds: {
-      'rear-history': { never: 3, stopped: 0.2, 'comes-and-goes': 0.1 },
+      'rear-history': { never: 3, stopped: 0.2, 'comes-and-goes': 0.02 },
       'last-change': { fitted: 3 },
       'delivered-with': { four: 0.1 },
     },
@@ -116,8 +127,17 @@ const SUSPECTS: readonly Suspect[] = [
     weight: 3,
     signs: { ...NO_REAR_SIGNAL, 'unit-kind': ['factory'] },
     notWith: SILENCE_PUTS_TO_SLEEP,
-    odds: { 'rear-history': { never: 0.05, stopped: 2, 'comes-and-goes': 0.1 }, 'last-change': BY_WORKSHOP },
+    odds: { 'rear-history': { never: 0.05, stopped: 2, 'comes-and-goes': 0.02 }, 'last-change': BY_WORKSHOP },
     split: 'Ask whoever had the bike whether the head unit was updated, swapped or set.',
+  },
+  {
+    verdict: 'rear-loom-open',
+    title: 'Plug or joint between the head unit and the rear loom',
+    weight: 2,
+    signs: { ...NO_REAR_SIGNAL, 'wakes-when-loud': ['stays-off'], 'rear-pair-place': ['on-the-way'] },
+    notWith: SILENCE_PUTS_TO_SLEEP,
+    odds: { 'rear-history': { never: 0.3, 'comes-and-goes': 3 }, 'last-change': { workshop: 2, unit: 2 } },
+    split: 'Push home each plug from the head unit on, then measure at the head unit’s own plug.',
   },
   {
     verdict: 'replaced-unit-setting',
@@ -153,12 +173,12 @@ const SUSPECTS: readonly Suspect[] = [
       ...ON_AMP,
       ...RUN_GOOD,
       'amp-light': ['normal', 'off'],
-      'amp-switches': ['right'],
+      'amp-switches': ['right', 'range'],
       'wakes-when-loud': ['stays-off'],
       'rear-hiss': ['hiss', 'silent'],
       'rear-pair': ['ok'],
       'amp-in': ['none', 'low'],
-      wiggle: ['amp-input'],
+      wiggle: ['amp-input', 'no-effect'],
       'swap-inputs': ['plays'],
     },
     notWith: [{ 'amp-light': ['off'], 'rear-amp-turn-on': ['wire'] }],
@@ -202,7 +222,7 @@ const SUSPECTS: readonly Suspect[] = [
     signs: {
       ...AMP_ASLEEP,
       'rear-amp-turn-on': ['signal'],
-      'amp-switches': ['right'],
+      'amp-switches': ['right', 'range'],
       'amp-in': ['ok', 'low'],
       'wakes-when-loud': ['wakes'],
       wiggle: ['no-effect'],
@@ -217,7 +237,7 @@ const SUSPECTS: readonly Suspect[] = [
     signs: {
       ...AMP_ASLEEP,
       'rear-amp-turn-on': ['dc'],
-      'amp-switches': ['right'],
+      'amp-switches': ['right', 'range'],
       'amp-in': ['ok'],
       'half-supply': ['zero'],
       wiggle: ['no-effect'],
@@ -250,12 +270,11 @@ const SUSPECTS: readonly Suspect[] = [
       ...RUN_GOOD,
       ...UNIT_GOOD,
       'amp-light': ['normal'],
-      'amp-switches': ['range', 'right'],
       'amp-out': ['low'],
       'swap-inputs': ['silent'],
       wiggle: ['no-effect'],
     },
-    odds: { 'last-change': { fitted: 2, reflash: 2 } },
+    odds: { 'last-change': { fitted: 2, reflash: 2 }, 'amp-switches': { range: 10, mode: 0.1, 'turn-on': 0.5 } },
     split: 'Read range and gain: do they fit what is plugged in?',
   },
   {
@@ -269,7 +288,7 @@ const SUSPECTS: readonly Suspect[] = [
       ...RUN_GOOD,
       ...UNIT_GOOD,
       'amp-light': ['normal'],
-      'amp-switches': ['right'],
+      'amp-switches': ['right', 'range'],
       'amp-out': ['none'],
       'swap-inputs': ['silent'],
       wiggle: ['no-effect'],
@@ -287,7 +306,7 @@ const SUSPECTS: readonly Suspect[] = [
       'amp-light': ['fault'],
       'rear-pair': ['ok'],
       'amp-in': ['ok'],
-      'amp-out': ['none', 'ok'],
+      'amp-out': ['ok'],
       'run-ohms': ['ok'],
       'wire-to-frame': ['shorted'],
     },
@@ -358,7 +377,7 @@ const SUSPECTS: readonly Suspect[] = [
       'run-split': ['contacts'],
       'coil-ohms': ['ok'],
       'pop-speaker': ['moves'],
-      wiggle: ['rear-run'],
+      wiggle: ['rear-run', 'no-effect'],
     },
     odds: { 'last-change': { opened: 2 }, 'rear-history': { 'comes-and-goes': 3, never: 0.3 } },
     split: 'Clean the contacts: it cures only this.',
@@ -374,7 +393,7 @@ const SUSPECTS: readonly Suspect[] = [
       'run-split': ['lid-side'],
       'coil-ohms': ['ok'],
       'pop-speaker': ['moves'],
-      wiggle: ['rear-run'],
+      wiggle: ['rear-run', 'no-effect'],
     },
     odds: { 'rear-history': { 'comes-and-goes': 3, never: 0.2 } },
     split: 'Move the lid slowly while music plays: does it come and go?',

@@ -77,7 +77,7 @@ describe('switched-off rear channels', () => {
     '$id: four figures where the head unit drives the rear',
     (verdict) => {
       expect(numbersOf(verdict, ON_UNIT)).toEqual({
-        'Front output, clean, per channel': '8.49 V · 18 W',
+        'Front output, clean, engine running': '8.49 V · 18 W',
         'Rear output after the change': '8.49 V · 18 W',
         'With an amplified profile instead': '3.79 V · 3.6 W',
         'That would be': '7 dB quieter',
@@ -90,7 +90,7 @@ describe('switched-off rear channels', () => {
     },
   );
   it('are proved only by a silent pair, with the history that fits', () => {
-    const silent = { 'rear-pair': 'none', 'unit-kind': 'factory' };
+    const silent = { 'rear-pair': 'none', 'rear-pair-place': 'unit', 'unit-kind': 'factory' };
     expect(
       remedyOf(rearChannelsDisabled, ON_UNIT, { 'rear-pair': 'none', 'rear-history': 'never', 'delivered-with': 'two' })
         .certainty,
