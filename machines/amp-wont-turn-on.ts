@@ -144,7 +144,12 @@ export const ampWontTurnOn = flow('amp-wont-turn-on', 'The amplifier stays off',
   // One that waits for DC does not care how loud it is.
   whatWakesIt: decide({ when: byWire, to: 'turnKey' }, { when: byDc, to: 'afterEars' }, { to: 'turnUp' }),
   turnKey: ask(keyPositions, { some: 'sourceIsDead', none: 'afterEars', cannot: 'afterEars' }),
-  turnUp: ask(wakesWhenLoud, { wakes: 'isStarved', 'stays-off': 'afterEars', cannot: 'afterEars' }),
+  turnUp: ask(wakesWhenLoud, {
+    wakes: 'isStarved',
+    'wakes-silent': 'isStarved',
+    'stays-off': 'afterEars',
+    cannot: 'afterEars',
+  }),
   afterEars: decide({ when: comesAndGoes, to: 'pressLeads' }, { to: 'askTools' }),
   pressLeads: ask(supplyWiggle, {
     battery: 'lugIsLoose',

@@ -395,7 +395,7 @@ const JOURNEYS: readonly Journey[] = [
     rig: BY_SOUND,
     answers: { ...DARK, 'last-change': 'reflash', 'wakes-when-loud': 'wakes' },
     ends: 'sense-starved-by-profile',
-    sure: 'proved',
+    sure: 'likely',
     // √(1 W × 4 Ω) = 2 V; 7 dB less is 0.45 times.
     numbers: ['One watt at the head unit, unaltered: 2 V', 'The same volume step with an amplified profile: 0.89 V'],
     says: [/have the full level and the bass boost put back/, /The wire wakes it; it does not bring back the level\./],

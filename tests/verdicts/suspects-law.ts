@@ -22,10 +22,17 @@ export function describeSuspects(flow: Flow, suspects: readonly Suspect[]): void
     it('is weighed by history with factors for outcomes that exist, and none of them rules it out', () => {
       expect(suspect.weight).toBeGreaterThan(0);
       for (const [step, factors] of Object.entries(suspect.odds ?? {})) {
-        expect(outcomesOf(step), step).toEqual(expect.arrayContaining(Object.keys(factors)));
+        const named = Object.keys(factors).filter((outcome) => outcome !== 'cannot');
+        expect(outcomesOf(step), step).toEqual(expect.arrayContaining(named));
         for (const factor of Object.values(factors)) expect(factor).toBeGreaterThan(0);
-        expect(suspect.signs).not.toHaveProperty(step);
+        // A step that can rule it out may weigh only what rules nothing out.
+        if (suspect.signs[step]) expect(named).toEqual([]);
       }
+    });
+    it('is ruled out together by outcomes that exist', () => {
+      for (const outcomes of suspect.notWith ?? [])
+        for (const [step, ruling] of Object.entries(outcomes))
+          expect(outcomesOf(step), step).toEqual(expect.arrayContaining([...ruling]));
     });
     it('has a check of its own that harms nothing', () => {
       expect(suspect.split).toMatch(/[.?]$/);

@@ -378,7 +378,7 @@ export const AMP_SUSPECTS: readonly Suspect[] = [
     title: 'Asleep in quiet passages',
     weight: 1,
     signsHere: switchedBy('signal'),
-    signs: { 'amp-light': ['normal', 'off'], 'amp-goes-off': ['quiet'], 'wakes-when-loud': ['wakes'] },
+    signs: { 'amp-light': ['normal', 'off'], 'amp-goes-off': ['quiet'], 'wakes-when-loud': ['wakes', 'wakes-silent'] },
     odds: { 'amp-history': { 'comes-and-goes': 3, never: 0.2 } },
     split: 'Phone at full volume: does it stay awake then?',
   },

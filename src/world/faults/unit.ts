@@ -11,6 +11,7 @@ import {
   isReplaced,
   noAmp,
   REAR,
+  turnsOnBy,
   withAmp,
   withNoise,
   withPhone,
@@ -118,8 +119,8 @@ export const UNIT_FAULTS: readonly Fault[] = [
     title: 'Adapter of the replaced head unit without the remote wire',
     severity: null,
     weights: { 'amp-wont-turn-on': 3, 'no-sound-at-all': 3 },
-    fits: both(isReplaced, hasAmp),
-    apply: (world) => withAmp(world, { remoteWire: OPEN }),
+    fits: both(isReplaced, turnsOnBy('wire')),
+    apply: (world) => withAmp(world, { remotePin: OPEN }),
   },
   {
     id: 'replaced-unit-adapter-gap',
@@ -149,7 +150,7 @@ export const UNIT_FAULTS: readonly Fault[] = [
     severity: null,
     weights: { 'no-rear-sound': 9, 'amp-wont-turn-on': 4 },
     fits: both(isFactory, hasRear),
-    apply: (world) => ({ ...withUnit(world, { rearOn: false }), history: { ...world.history, rearEverWorked: false } }),
+    apply: (world) => withUnit(world, { rearOn: false }),
   },
   {
     id: 'amplified-profile-no-amp',
@@ -190,12 +191,7 @@ export const UNIT_FAULTS: readonly Fault[] = [
     severity: null,
     weights: { 'no-rear-sound': 3, 'distortion-at-volume': 3, 'eq-changes-when-engine-starts': 3 },
     fits: both(isFactory, (world) => hasAmp(world) || hasRear(world)),
-    apply: (world) => ({
-      ...withUnit(world, {
-        profile: shapeOf(world.rig, 'unaltered'),
-        rearOn: world.rig.deliveredWith === 'four',
-      }),
-      history: { rearEverWorked: true, profileWas: 'other' },
-    }),
+    apply: (world) =>
+      withUnit(world, { profile: shapeOf(world.rig, 'unaltered'), rearOn: world.rig.deliveredWith === 'four' }),
   },
 ];

@@ -106,7 +106,7 @@ export const WIRING_FAULTS: readonly Fault[] = [
     (ohm) => ({ toFrame: { ohm } }),
     {
       both: { 'no-rear-sound': 4, 'amp-wont-turn-on': 5 },
-      one: { 'no-rear-sound': 4, 'amp-wont-turn-on': 5, 'no-sound-at-all': 4, 'one-speaker-or-side-dead': 5 },
+      one: { 'no-rear-sound': 4, 'amp-wont-turn-on': 5, 'no-sound-at-all': 4 },
     },
   ),
   ...onRuns(
@@ -119,13 +119,23 @@ export const WIRING_FAULTS: readonly Fault[] = [
     },
   ).map((fault) => ({ ...fault, variant: 'lid-moves' })),
   ...onRuns(
+    'speaker-wire-to-frame',
+    'Rear speaker wire on the frame while the lid is shut',
+    decades('frameOhm', 0.02, 0.3),
+    (ohm) => ({ toFrame: { ohm, movedOhm: Infinity } }),
+    {
+      one: { 'no-rear-sound': 2, 'amp-wont-turn-on': 2 },
+    },
+  ).map((fault) => ({ ...fault, variant: 'lid-shut' })),
+  ...onRuns(
     'speaker-pair-shorted',
     'Rear run shorted',
     decades('acrossOhm', 0.01, 0.1),
     (ohm) => ({ acrossPair: { ohm } }),
     {
       both: { 'no-rear-sound': 1, 'amp-wont-turn-on': 3 },
-      one: { 'amp-wont-turn-on': 3, 'one-speaker-or-side-dead': 3 },
+      // What drives it protects itself as a whole, or both channels of an axle: one speaker alone does not fall silent.
+      one: { 'amp-wont-turn-on': 3 },
     },
   ),
   ...onRuns(
