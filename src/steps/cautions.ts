@@ -25,6 +25,20 @@ export const CAUTIONS = {
   'back-to-full':
     'Before the level goes back up: amplifier gain to minimum, speaker-level range, high-pass on. Set the gain again afterwards. Otherwise it comes back 7 dB louder, and 20 dB in the bass.',
   'set-gain-again': 'After the change set the amplifier gain again, and take out any bass cut in its own tune.',
+  'plus-probe':
+    'The probe on plus must not touch the frame: hundreds of amperes wait there. A long test lead on battery plus has a 1 A fuse at its clip.',
+  jumper:
+    'Take the remote wire off first and insulate its end. Then only amplifier plus to remote, through a 1 A fuse. Never to ground, to the frame or to a speaker terminal.',
+  'lamp-hot':
+    'A 55 W lamp is hundreds of degrees hot within seconds. Hold it by its leads, away from seat and plastic.',
+  'ground-open':
+    'A line-level lead into the amplifier? Key off, unplug it first. With an open ground the current would go through its shield and the head unit.',
+  'wakes-loud': 'It may wake at full blast. Volume at zero and amplifier gain down before you try.',
+  'battery-gas':
+    'A battery may gas: no sparks, eye protection. A lithium battery only with its own charger. Never lift a battery lead with the engine running.',
+  'temporary-lead':
+    'Only the plus lead gets a fuse, at the battery. A ground is never fused. Keep the leads out of the steering and off the exhaust.',
+  'into-a-short': 'Do not start again and again into a short: each try can take the output with it.',
   'local-rules':
     'Local rules on sound, hearing and riding come first. Where the law asks for a licensed workshop, go there.',
 } as const;

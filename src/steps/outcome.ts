@@ -1,4 +1,4 @@
-import { parseQuantity } from '../compute/quantity.ts';
+import { parseQuantity, type Unit } from '../compute/quantity.ts';
 import type { Rig } from '../rig/rig.ts';
 import type { Answer, ReadingStep, Situation, Step, Values } from './step.ts';
 
@@ -13,6 +13,13 @@ export function valuesIn(answer: Answer | undefined, step: ReadingStep): Values 
     if (parsed.ok) values[name] = parsed.over ? Infinity : parsed.value;
   }
   return values;
+}
+
+/** One number of an answer, whichever flow asked for it; undefined where there is none. */
+export function numberIn(answer: Answer | undefined, reading: string, unit: Unit): number | undefined {
+  const text = answer && 'readings' in answer ? answer.readings[reading] : undefined;
+  const parsed = text === undefined ? undefined : parseQuantity(text, unit);
+  return parsed?.ok && !parsed.over ? parsed.value : undefined;
 }
 
 /** The names of the readings that must be there and are not. */

@@ -34,13 +34,16 @@ export const EVERY_PART: readonly Part[] = [
   'speaker',
 ];
 
-export type Tool = 'none' | 'ears' | 'meter' | 'cell' | 'papers';
+export type Tool = 'none' | 'ears' | 'meter' | 'cell' | 'papers' | 'test-lamp' | 'jumper' | 'spare-fuse';
 export const TOOL_NAMES: Readonly<Record<Tool, string>> = {
   none: 'no tool',
   ears: 'your ears',
   meter: 'a multimeter',
   cell: 'a 1.5 V cell',
   papers: 'papers',
+  'test-lamp': 'a 12 V test lamp',
+  jumper: 'a fused jumper lead',
+  'spare-fuse': 'a spare fuse',
 };
 
 /** What is written on a step, whatever kind it is. Text that depends on the bike is a function of the situation. */

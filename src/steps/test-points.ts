@@ -14,5 +14,12 @@ export const TEST_POINTS = {
   'speaker-minus': 'the other tab',
   frame: 'bare bright metal of the frame',
   'battery-minus': 'the battery minus post',
+  'battery-plus': 'the battery plus post',
+  'fuse-in': 'the metal of the fuse holder on the battery side',
+  'fuse-out': 'the metal of the fuse holder on the amplifier side',
+  'amp-plus': 'the plus terminal of the amplifier',
+  'amp-ground': 'the ground terminal of the amplifier',
+  'amp-remote': 'the remote terminal of the amplifier',
+  'remote-start': 'the other end of the remote wire, where it begins',
 } as const;
 export type TestPoint = keyof typeof TEST_POINTS;

@@ -1,7 +1,7 @@
 /** Where something is moved: by a bump, a finger on a plug, a lid on its hinge. */
 export type Place = 'battery' | 'amp-supply' | 'amp-inputs' | 'rear-run' | 'lid' | 'unit-plug' | 'usb' | 'steering';
-/** What a step takes apart before it looks. */
-export type Plug = 'runs' | 'amp-inputs' | 'dock' | 'tabs' | 'remote';
+/** What a step takes apart before it looks: every run from its driver, or only those that hang on an amplifier. */
+export type Plug = 'runs' | 'amp-outputs' | 'amp-inputs' | 'dock' | 'tabs' | 'remote';
 
 /** What is done to the bike while it is looked at. Nothing in here is a fault: it is the condition of a reading. */
 export interface Moment {

@@ -1,11 +1,12 @@
 import { ampElements, ampOff } from './bike/amp-side.ts';
 import { shownRatio, type Wave } from './bike/clip.ts';
-import { MINUS } from './bike/nodes.ts';
+import { coilTop, MINUS, tab } from './bike/nodes.ts';
 import type { Operating } from './bike/operate.ts';
 import { solvePower } from './bike/power.ts';
 import { NO_SHIFT, solveSignal } from './bike/stage.ts';
 import { UNIT_OFF, unitElements } from './bike/unit-side.ts';
 import { magnitude } from './complex.ts';
+import { battery } from './elements/battery.ts';
 import { voltmeter } from './elements/meter.ts';
 import { resistor } from './elements/resistor.ts';
 import { currentSource } from './elements/source.ts';
@@ -101,6 +102,25 @@ export function ohms(look: Look, red: Spot, black: Spot): Read {
   const test = currentSource('meter', [black.node, red.node], TEST_A);
   const ohm = solveSignal([...elements, test], 0, 'checked').acrossV(between).re / TEST_A;
   return is(ohm > OVER_OHM ? Infinity : ohm);
+}
+
+/** A fresh 1.5 V cell, and what it loses inside. From memory. */
+const CELL = { openV: 1.5, internalOhm: 0.3 };
+/** A coil that gets this much moves its cone: a click. An estimate, a tenth of the cell. */
+const CLICK_V = 0.15;
+
+/** Whether a 1.5 V cell on two places makes the cone behind them move. Only on what is unplugged. */
+export function cellMoves({ world, moment, now }: Look, red: Spot, black: Spot): boolean {
+  const where = sharedBy(red, black);
+  const { corner } = red;
+  if (where === null || where === 'power' || corner === null) return false;
+  const elements =
+    where === 'unit'
+      ? unitElements(world, moment, now.unit.stages, now.grounds)
+      : ampElements(world, moment, where, now.amps[where]?.side.stages ?? {}, now.grounds);
+  const cell = battery('cell', [red.node, black.node], CELL);
+  const solution = solveSignal([...elements, cell], 0, 'checked');
+  return Math.abs(solution.acrossV([coilTop(corner), tab(corner, '−')]).re) > CLICK_V;
 }
 
 /** DC amperes through an element of the power network, in the direction that it is drawn in. */

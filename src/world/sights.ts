@@ -1,3 +1,4 @@
+import { gainTargetV } from '../compute/gain.ts';
 import type { Operating } from './bike/operate.ts';
 import { CORNERS, type Corner, type PerCorner, perCorner } from './corner.ts';
 import { loudestInputV } from './healthy.ts';
@@ -14,27 +15,41 @@ const HIGHPASS_TOO_HIGH_HZ = 150;
 /** How far a gain knob may lie off before it is seen to be wrong. An estimate. */
 const GAIN_OFF_RATIO = 2;
 
+/** A gain of a quarter of what is wanted, 12 dB, is a knob at its lower end. An estimate. */
+const GAIN_LOWEST_RATIO = 1 / 4;
+
 export type Screen = 'normal' | 'dark' | 'hung';
 export const screen = ({ unit }: World, { unitOn }: Pick<Operating, 'unitOn'>): Screen =>
   unit.hung ? 'hung' : unitOn ? 'normal' : 'dark';
 
 export type Selector = 'turn-on' | 'mode' | 'range' | 'filter' | 'boost' | 'gain';
 
-/** The selectors of an amplifier that do not fit what is wired to it. */
-export function wrongSelectors({ rig, amps, unit }: World, i: number): readonly Selector[] {
+/** The gains of an amplifier over the one that makes full power of the loudest clean input. */
+function gainsOverWanted({ rig, amps, unit }: World, i: number): readonly number[] {
   const [amp, made] = [amps[i], rig.amps[i]];
   if (!amp || !made) return [];
-  const loudestV = loudestInputV(rig, unit.profile);
-  const wanted = Math.sqrt(made.powerW * made.ratedOhm) / loudestV;
-  const gains = Object.values(amp.gainRatio);
+  const { powerW, ratedOhm: loadOhm } = made;
+  const wanted = gainTargetV({ powerW, loadOhm }) / loudestInputV(rig, unit.profile);
+  return Object.values(amp.gainRatio).map((gain) => gain / wanted);
+}
+
+/** Whether a gain knob stands at its lower end. */
+export const gainIsLowest = (world: World, i: number): boolean =>
+  gainsOverWanted(world, i).some((ratio) => ratio < GAIN_LOWEST_RATIO);
+
+/** The selectors of an amplifier that do not fit what is wired to it. */
+export function wrongSelectors(world: World, i: number): readonly Selector[] {
+  const { rig, amps, unit } = world;
+  const [amp, made] = [amps[i], rig.amps[i]];
+  if (!amp || !made) return [];
   const twoInputsWired = made.drives === 'both' && made.fedFrom === 'front';
   const wrong: Readonly<Record<Selector, boolean>> = {
     'turn-on': amp.turnOn !== made.turnOn,
     mode: (amp.inputMode === 'two') !== twoInputsWired,
-    range: amp.inputLimitV < loudestV,
+    range: amp.inputLimitV < loudestInputV(rig, unit.profile),
     filter: amp.highpassHz === null || amp.highpassHz > HIGHPASS_TOO_HIGH_HZ,
     boost: amp.bassBoostDb > 0,
-    gain: gains.some((gain) => gain > GAIN_OFF_RATIO * wanted || gain < wanted / GAIN_OFF_RATIO),
+    gain: gainsOverWanted(world, i).some((ratio) => ratio > GAIN_OFF_RATIO || ratio < 1 / GAIN_OFF_RATIO),
   };
   return (Object.keys(wrong) as Selector[]).filter((selector) => wrong[selector]);
 }

@@ -1,4 +1,6 @@
 import type { ProfileShape } from '../compute/profile-response.ts';
+import type { lastChange, rearHistory } from '../steps/history.ts';
+import type { OutcomeOf } from '../steps/step.ts';
 import type { Axle, Corner, PerCorner } from './corner.ts';
 import type { Wire } from './elements/wire.ts';
 import type { Moment, Place } from './moment.ts';
@@ -144,10 +146,10 @@ export interface PhoneLink {
   readonly callMode: boolean;
 }
 
-/** What a rider can tell of the past. */
+/** What a rider can tell of the past: how such bikes usually came to where they are, as odds. */
 export interface History {
-  readonly rearEverWorked: boolean;
-  readonly profileWas: 'same' | 'other';
+  readonly rear: Readonly<Record<OutcomeOf<typeof rearHistory>, number>>;
+  readonly lastChange: Readonly<Record<OutcomeOf<typeof lastChange>, number>>;
 }
 
 /** A bike as it stands: what is fitted, and the state of every part. A fault is a change to this. */
@@ -163,5 +165,5 @@ export interface World {
   readonly noises: readonly Noise[];
   /** Bass that engine and wind cover at speed. */
   readonly maskedBassDb: number;
-  readonly history: History;
+  readonly history: History | 'unknown';
 }

@@ -1,5 +1,5 @@
 import type { TestPoint } from '../steps/test-points.ts';
-import { ampIn, ampOut, lineOut, MINUS, runStart, tab, unitOut } from './bike/nodes.ts';
+import { ampIn, ampNodes, ampOut, BATTERY_PLUS, lineOut, MINUS, runStart, tab, unitOut } from './bike/nodes.ts';
 import { axleOf, type Corner, cornersOf, inFrontOf, sideOf } from './corner.ts';
 import type { World } from './state.ts';
 import { driverOf, isFitted } from './valued-rig.ts';
@@ -12,6 +12,16 @@ export interface Spot {
   readonly node: string;
   readonly corner: Corner | null;
 }
+
+/** What the places of an amplifier's supply are called in its network. */
+const TERMINAL = {
+  'fuse-in': 'fuseIn',
+  'fuse-out': 'fuseOut',
+  'amp-plus': 'plus',
+  'amp-ground': 'ground',
+  'amp-remote': 'remote',
+  'remote-start': 'remoteStart',
+} as const;
 
 /** Ground is the same place in every network. */
 export const ground = (where: Where): Spot => ({ where, node: MINUS, corner: null });
@@ -64,5 +74,14 @@ export function spotOf(point: TestPoint, world: World, corner: Corner, at: 'devi
     case 'frame':
     case 'battery-minus':
       return ground('power');
+    case 'battery-plus':
+      return powerSpot(BATTERY_PLUS);
+    case 'fuse-in':
+    case 'fuse-out':
+    case 'amp-plus':
+    case 'amp-ground':
+    case 'amp-remote':
+    case 'remote-start':
+      return driver === 'unit' || !fitted ? null : powerSpot(ampNodes(driver)[TERMINAL[point]]);
   }
 }

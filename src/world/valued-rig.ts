@@ -53,3 +53,9 @@ export const driversInUse = (rig: ValuedRig): readonly number[] => [
       .filter((driver) => driver !== 'unit'),
   ),
 ];
+
+/** The amplifier that is meant by "the amplifier": that of the rear, or else the first that drives anything. */
+export function mainAmp(rig: ValuedRig): number | null {
+  const rear = rig.rearFitted === 'yes' ? driverOf(rig, 'rear-left') : 'unit';
+  return rear === 'unit' ? (driversInUse(rig)[0] ?? null) : rear;
+}

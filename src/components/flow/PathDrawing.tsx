@@ -1,5 +1,7 @@
 import type { Rig } from '../../rig/rig.ts';
 import { TEST_POINTS, type TestPoint } from '../../steps/test-points.ts';
+import { isPowerPoint, PowerDrawing } from './PowerDrawing.tsx';
+import { type Place, ProbeMarks } from './ProbeMarks.tsx';
 
 interface Props {
   readonly rig: Rig;
@@ -10,8 +12,8 @@ interface Props {
 const FRONT = { plus: 44, minus: 58 } as const;
 const REAR = { plus: 94, minus: 108 } as const;
 
-/** Where each test point is on the drawing. A lead drops onto it from above (red) or comes up from below (black). */
-const PLACES: Readonly<Record<TestPoint, readonly [x: number, y: number]>> = {
+/** Where each test point of the sound is on the drawing. */
+const PLACES: Partial<Readonly<Record<TestPoint, Place>>> = {
   'unit-front-plus': [88, FRONT.plus],
   'unit-front-minus': [106, FRONT.minus],
   'unit-rear-plus': [84, REAR.plus],
@@ -33,6 +35,7 @@ const speaker = (x: number, pair: { readonly plus: number; readonly minus: numbe
 
 /** The way of the sound on this bike, with the two test points of the open step. */
 export function PathDrawing({ rig, probes }: Props) {
+  if (isPowerPoint(probes.red) || isPowerPoint(probes.black)) return <PowerDrawing {...probes} />;
   const onAmp = rig.rearFedBy === 'amp' || (rig.amps?.some((amp) => amp.drives !== 'front') ?? false);
   const [red, black] = [PLACES[probes.red], PLACES[probes.black]];
   const apart = probes.red.startsWith('run-');
@@ -79,20 +82,7 @@ export function PathDrawing({ rig, probes }: Props) {
             </text>
           )}
         </g>
-        <g class="probe-red" font-size="17" font-weight="700">
-          <path d={`M${red[0] + 10} 8L${red[0]} ${red[1] - 6}`} stroke-width="5" stroke-linecap="round" />
-          <circle cx={red[0]} cy={red[1]} r="7" />
-          <text x={red[0] + 18} y="17">
-            red
-          </text>
-        </g>
-        <g class="probe-black" font-size="17" font-weight="700">
-          <path d={`M${black[0] + 8} 182L${black[0]} ${black[1] + 6}`} stroke-width="5" stroke-linecap="round" />
-          <circle cx={black[0]} cy={black[1]} r="7" />
-          <text x={black[0] + 16} y="186">
-            black
-          </text>
-        </g>
+        {red && black && <ProbeMarks red={red} black={black} />}
       </svg>
       <figcaption>{says}</figcaption>
     </figure>

@@ -106,8 +106,11 @@ export function ampSide(
     const out = clip(input.cleanV * ampGainRatio(amp, axleOf(corner), moment.toneHz), limitV);
     return { ...out, overdriveDb: Math.max(out.overdriveDb, input.overdriveDb) };
   });
+  // A channel that is dead rests nowhere and does not hiss: its output stage is off for good.
   const playing = forCorners(corners, (corner) =>
-    awake ? { restV: REST_RATIO * supplyV, toneV: waves[corner].cleanV, offsetV: amp.outputDcV } : 'off',
+    awake && !amp.deadChannels.includes(corner)
+      ? { restV: REST_RATIO * supplyV, toneV: waves[corner].cleanV, offsetV: amp.outputDcV }
+      : 'off',
   );
   const solveWith = (stages: Stages, hz: number) =>
     solveSignal(ampElements(world, moment, i, stages, grounds), hz, 'checked');

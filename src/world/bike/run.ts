@@ -5,6 +5,7 @@ import { wire } from '../elements/wire.ts';
 import type { Moment } from '../moment.ts';
 import type { Element } from '../network.ts';
 import { ohmNow, type World } from '../state.ts';
+import { driverOf } from '../valued-rig.ts';
 import { coilTop, dockBike, dockLid, MINUS, runEnd, runStart, SIGNS, type Sign, tab } from './nodes.ts';
 
 /** The motion of a cone around its resonance. From memory; it changes volts only by what the wire before it loses. */
@@ -28,6 +29,10 @@ function coils(world: World, corner: Corner, top: string, bottom: string): Eleme
   });
 }
 
+/** The plugs that part a run from its driver. */
+const driverPlugs = ({ rig }: World, corner: Corner): readonly Moment['apart'][number][] =>
+  driverOf(rig, corner) === 'unit' ? ['runs'] : ['runs', 'amp-outputs'];
+
 /**
  * A speaker run from the wires of its driver to the coil: driver's plug, wire, joint, docking contact, lead into the lid,
  * tabs, braid. `from` names the driver's two wires.
@@ -36,12 +41,13 @@ export function runElements(world: World, corner: Corner, moment: Moment, from: 
   const { wire: made, joint, dock, lidLead, toFrame, acrossPair, reversed } = world.runs[corner];
   const { braid } = world.speakers[corner];
   const apart = (plug: Moment['apart'][number], ohm: number) => (moment.apart.includes(plug) ? Infinity : ohm);
+  const offDriver = driverPlugs(world, corner).some((plug) => moment.apart.includes(plug));
   const perWire = SIGNS.flatMap((sign) => {
     const half = joint[sign === '+' ? 'plus' : 'minus'];
     const other: Sign = sign === '+' ? '−' : '+';
     const atTab = tab(corner, reversed ? other : sign);
     return [
-      contact(`plug ${corner} ${sign}`, [from(sign), runStart(corner, sign)], apart('runs', 1e-3)),
+      contact(`plug ${corner} ${sign}`, [from(sign), runStart(corner, sign)], offDriver ? Infinity : 1e-3),
       wire(`wire ${corner} ${sign}`, [runStart(corner, sign), runEnd(corner, sign)], made),
       contact(
         `joint ${corner} ${sign}`,

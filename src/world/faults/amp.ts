@@ -1,5 +1,5 @@
 import { perCorner } from '../corner.ts';
-import { OPEN } from '../healthy.ts';
+import { OPEN, SOUND } from '../healthy.ts';
 import type { Contact, PairOf, World } from '../state.ts';
 import {
   decades,
@@ -18,7 +18,9 @@ import {
   withSpeakers,
 } from './kit.ts';
 
-const OPEN_PAIR: PairOf<Contact> = { plus: OPEN, minus: OPEN };
+/** A plug that is not home touches while a finger presses it. */
+const NOT_HOME: Contact = { ...OPEN, movedOhm: SOUND.ohm };
+const PAIR_NOT_HOME: PairOf<Contact> = { plus: NOT_HOME, minus: NOT_HOME };
 const times =
   (ratio: number) =>
   ({ front, rear }: { front: number; rear: number }) => ({
@@ -36,7 +38,7 @@ export const AMP_FAULTS: readonly Fault[] = [
     severity: null,
     weights: { 'no-rear-sound': 5, 'amp-wont-turn-on': 4, 'no-sound-at-all': 5 },
     fits: hasAmp,
-    apply: (world) => withAmp(world, { inputPlug: perCorner(() => OPEN_PAIR) }),
+    apply: (world) => withAmp(world, { inputPlug: perCorner(() => PAIR_NOT_HOME) }),
   },
   {
     id: 'amp-input-plug-off',
@@ -47,7 +49,7 @@ export const AMP_FAULTS: readonly Fault[] = [
     fits: onRear,
     apply: (world) =>
       withAmp(world, ({ inputPlug }) => ({
-        inputPlug: { ...inputPlug, ...Object.fromEntries(REAR.map((corner) => [corner, OPEN_PAIR])) },
+        inputPlug: { ...inputPlug, ...Object.fromEntries(REAR.map((corner) => [corner, PAIR_NOT_HOME])) },
       })),
   },
   {
@@ -104,7 +106,8 @@ export const AMP_FAULTS: readonly Fault[] = [
   {
     id: 'amp-input-too-low',
     title: 'Range or gain of the rear channels too low',
-    severity: decades('gainRatio', 0.03, 0.06),
+    // A gain knob spans some 26 dB; less than 20 dB too little is heard beside the front.
+    severity: decades('gainRatio', 0.05, 0.09),
     weights: { 'no-rear-sound': 3 },
     fits: onRear,
     apply: (world, ratio) =>

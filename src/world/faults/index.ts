@@ -1,6 +1,7 @@
 import type { World } from '../state.ts';
 import { AMP_FAULTS } from './amp.ts';
 import { CHARGING_FAULTS } from './charging.ts';
+import { historyOf } from './history.ts';
 import type { Fault } from './kit.ts';
 import { POWER_FAULTS } from './power.ts';
 import { SOURCE_FAULTS } from './source.ts';
@@ -9,6 +10,12 @@ import { UNIT_FAULTS } from './unit.ts';
 import { WIRING_FAULTS } from './wiring.ts';
 
 export { type Fault, keyOf, severityAt } from './kit.ts';
+
+/** A bike with a fault also has a past; with several, that of the last. */
+const remembered = (fault: Fault): Fault => ({
+  ...fault,
+  apply: (world, severity) => ({ ...fault.apply(world, severity), history: historyOf(fault) }),
+});
 
 /** Everything that can be wrong, each with its variants. */
 export const FAULTS: readonly Fault[] = [
@@ -19,7 +26,7 @@ export const FAULTS: readonly Fault[] = [
   ...AMP_FAULTS,
   ...WIRING_FAULTS,
   ...CHARGING_FAULTS,
-];
+].map(remembered);
 
 /** A bike with several faults, each on top of those before it. */
 export const withFaults = (world: World, faults: readonly (readonly [fault: Fault, severity: number])[]): World =>

@@ -1,7 +1,7 @@
 import { type Axle, type Corner, cornersOf } from '../corner.ts';
 import type { Amp, Noise, PhoneLink, Run, Settings, Speaker, Supply, Unit, World } from '../state.ts';
 import type { FlowId } from '../symptoms/symptom.ts';
-import { driverOf, driversInUse } from '../valued-rig.ts';
+import { driverOf, mainAmp } from '../valued-rig.ts';
 
 /** How bad a fault can be. Resistances and the like are spread evenly over their powers of ten, the rest as they are. */
 export interface Severity {
@@ -72,11 +72,7 @@ export const withSpeakers = (world: World, corners: readonly Corner[], part: Par
   speakers: { ...world.speakers, ...Object.fromEntries(corners.map((c) => [c, changed(world.speakers[c], part)])) },
 });
 
-/** The amplifier that a fault of "the amplifier" is in: that of the rear, or the only other one. */
-export function theAmp(world: World): number | null {
-  const rear = hasRear(world) ? driverOf(world.rig, 'rear-left') : 'unit';
-  return rear === 'unit' ? (driversInUse(world.rig)[0] ?? null) : rear;
-}
+export const theAmp = ({ rig }: World): number | null => mainAmp(rig);
 export const withAmp = (world: World, part: Part<Amp>): World => {
   const at = theAmp(world);
   return { ...world, amps: world.amps.map((amp, i) => (i === at ? changed(amp, part) : amp)) };

@@ -149,7 +149,7 @@ export const UNIT_FAULTS: readonly Fault[] = [
     severity: null,
     weights: { 'no-rear-sound': 9, 'amp-wont-turn-on': 4 },
     fits: both(isFactory, hasRear),
-    apply: (world) => ({ ...withUnit(world, { rearOn: false }), history: { ...world.history, rearEverWorked: false } }),
+    apply: (world) => withUnit(world, { rearOn: false }),
   },
   {
     id: 'amplified-profile-no-amp',
@@ -190,12 +190,7 @@ export const UNIT_FAULTS: readonly Fault[] = [
     severity: null,
     weights: { 'no-rear-sound': 3, 'distortion-at-volume': 3, 'eq-changes-when-engine-starts': 3 },
     fits: both(isFactory, (world) => hasAmp(world) || hasRear(world)),
-    apply: (world) => ({
-      ...withUnit(world, {
-        profile: shapeOf(world.rig, 'unaltered'),
-        rearOn: world.rig.deliveredWith === 'four',
-      }),
-      history: { rearEverWorked: true, profileWas: 'other' },
-    }),
+    apply: (world) =>
+      withUnit(world, { profile: shapeOf(world.rig, 'unaltered'), rearOn: world.rig.deliveredWith === 'four' }),
   },
 ];

@@ -119,6 +119,15 @@ export const WIRING_FAULTS: readonly Fault[] = [
     },
   ).map((fault) => ({ ...fault, variant: 'lid-moves' })),
   ...onRuns(
+    'speaker-wire-to-frame',
+    'Rear speaker wire on the frame while the lid is shut',
+    decades('frameOhm', 0.02, 0.3),
+    (ohm) => ({ toFrame: { ohm, movedOhm: Infinity } }),
+    {
+      one: { 'no-rear-sound': 2, 'amp-wont-turn-on': 2 },
+    },
+  ).map((fault) => ({ ...fault, variant: 'lid-shut' })),
+  ...onRuns(
     'speaker-pair-shorted',
     'Rear run shorted',
     decades('acrossOhm', 0.01, 0.1),

@@ -65,7 +65,7 @@ export function ridden(world: World): Ridden {
 }
 
 /** A corner this much quieter than the loudest is silent to a rider who hears both. An estimate: 20 dB. */
-const DROWNED_RATIO = 0.01;
+export const DROWNED_RATIO = 0.01;
 
 /** The corners that a rider hears, next to each other. */
 export function heardCorners({ fitted }: Ridden, { heard }: Seen): readonly Corner[] {

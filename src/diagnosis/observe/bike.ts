@@ -1,0 +1,49 @@
+import { axleOf, type Corner } from '../../world/corner.ts';
+import type { Moment } from '../../world/moment.ts';
+import type { Look } from '../../world/probe.ts';
+import type { Contact, World } from '../../world/state.ts';
+import { heardCorners, type Ridden, ridden } from '../../world/symptoms/symptom.ts';
+import { driverOf, mainAmp } from '../../world/valued-rig.ts';
+
+/* A bike while somebody works at it: what is heard of it, and what it is when a hand has changed something. */
+
+const variants = new WeakMap<Ridden, Map<string, Ridden>>();
+
+/** The bike with something changed by hand, worked out once for each name. One that changes nothing is the same bike. */
+export function changed(bike: Ridden, name: string, change: (world: World) => World): Ridden {
+  const world = change(bike.world);
+  if (world === bike.world) return bike;
+  const known = variants.get(bike) ?? new Map<string, Ridden>();
+  variants.set(bike, known);
+  const made = known.get(name) ?? ridden(world);
+  known.set(name, made);
+  return made;
+}
+
+export const REAR: readonly Corner[] = ['rear-left', 'rear-right'];
+
+/** Whether the rear is heard, by somebody who hears the front as well. */
+export const rearPlays = (bike: Ridden, moment: Partial<Moment> = {}): boolean =>
+  heardCorners(bike, bike.at(moment)).some((corner) => axleOf(corner) === 'rear');
+
+/** The bike at a moment, for a probe. Null when its supply has no operating point. */
+export function lookAt(bike: Ridden, moment: Partial<Moment>): Look | null {
+  const seen = bike.at(moment);
+  return seen.now.ok ? { world: bike.world, moment: seen.moment, now: seen.now } : null;
+}
+
+/** The amplifier that the steps mean, by number. */
+export const ampOf = ({ world }: Ridden): number | null => mainAmp(world.rig);
+/** The amplifier that drives the rear, by number. */
+export function rearAmp({ world }: Ridden): number | null {
+  if (world.rig.rearFitted === 'no') return null;
+  const driver = driverOf(world.rig, 'rear-left');
+  return driver === 'unit' ? null : driver;
+}
+/** The lamp of the amplifier; off where there is no supply at all. */
+export function lampOf(bike: Ridden, moment: Partial<Moment>): 'off' | 'normal' | 'fault' {
+  const { now } = bike.at(moment);
+  return (now.ok && now.amps[ampOf(bike) ?? -1]?.lamp) || 'off';
+}
+
+export const isOpen = ({ ohm }: Contact): boolean => ohm === Infinity;

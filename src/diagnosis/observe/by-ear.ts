@@ -1,0 +1,83 @@
+import { MUSIC_AVERAGE_RATIO } from '../../compute/amp-current.ts';
+import { faderCentre, fourCorners, lidCheck, rearControl, rearHiss, wakesWhenLoud } from '../../steps/by-ear.ts';
+import { axleOf, type Corner, sideOf } from '../../world/corner.ts';
+import { LOUD_VOLUME, type Moment } from '../../world/moment.ts';
+import { contactsLook } from '../../world/sights.ts';
+import type { Ridden } from '../../world/symptoms/index.ts';
+import { DROWNED_RATIO } from '../../world/symptoms/symptom.ts';
+import { lampOf, REAR, rearAmp, rearPlays } from './bike.ts';
+import { centred, pushedHome, turnedUp, whenToLook } from './left.ts';
+import { CANNOT, happens, option, type Says } from './observer.ts';
+
+/* What ears tell, without a tool. */
+
+const curedBy = (cured: boolean) => option(cured ? 'cured' : 'no-change');
+
+/** Where the fader and the balance are moved to, to hear each corner by itself. */
+const ENDS: readonly Partial<Moment>[] = [
+  { fader: -1, balance: 0 },
+  { fader: 1, balance: 0 },
+  { fader: 0, balance: -1 },
+  { fader: 0, balance: 1 },
+];
+
+/** The corners that are heard at one end or another. What is far under the loudest is silent to whoever compares. */
+function heardAtEnds(bike: Ridden): readonly Corner[] {
+  const watts = (corner: Corner) => Math.max(...ENDS.map((end) => bike.at(end).heard?.[corner].powerW ?? 0));
+  const plays = (corner: Corner) => ENDS.some((end) => bike.at(end).heard?.[corner].plays);
+  const loudestW = Math.max(...bike.fitted.map(watts));
+  return bike.fitted.filter((corner) => plays(corner) && watts(corner) > DROWNED_RATIO * loudestW);
+}
+
+function cornersSay(bike: Ridden) {
+  const silent = bike.fitted.filter((corner) => !heardAtEnds(bike).includes(corner));
+  const rear = silent.filter((corner) => axleOf(corner) === 'rear');
+  const [first] = silent;
+  if (silent.length === 0) return option('all');
+  if (silent.length === bike.fitted.length) return option('none');
+  if (rear.length === 2 && silent.length === 2) return option('no-rear');
+  if (silent.length === 1 && rear.length === 1) return option('one-corner');
+  if (silent.length === 2 && first && silent.every((corner) => sideOf(corner) === sideOf(first))) {
+    return option('one-side');
+  }
+  return CANNOT;
+}
+
+/** A film is wiped by pushing the plug home, and comes back as the lid moves: which of the two is told is chance. */
+const WIPED_SHARE = 0.5;
+/** How many bikes have a control for the passenger. An estimate. */
+const HAS_REAR_CONTROL_SHARE = 0.5;
+
+export const BY_EAR: Says = {
+  [faderCentre.id]: ({ bike }) => curedBy(rearPlays(centred(bike))),
+  [rearControl.id]: ({ bike, observer }) => {
+    const up = turnedUp(bike);
+    if (up === bike && !happens(observer, HAS_REAR_CONTROL_SHARE)) return option('none');
+    return curedBy(rearPlays(up));
+  },
+  [fourCorners.id]: ({ bike }) => (bike.world.rig.rearFitted === 'yes' ? cornersSay(bike) : CANNOT),
+  [lidCheck.id]: ({ bike, observer }) => {
+    const home = pushedHome(bike);
+    const filmed = REAR.some((corner) => contactsLook(home.world, corner) === 'film');
+    const moved = rearPlays(home, { moves: ['lid'] });
+    if (rearPlays(bike)) return option(moved ? 'no-effect' : 'reacts');
+    if (rearPlays(home)) return option('cured');
+    if (!moved) return option('no-effect');
+    return option(filmed && happens(observer, WIPED_SHARE) ? 'cured' : 'reacts');
+  },
+  [rearHiss.id]: ({ bike }) => {
+    if (rearAmp(bike) === null) return CANNOT;
+    // An amplifier that listens stays awake for a while after the music: what was on while it played still hisses.
+    const { heard } = bike.at({});
+    return option(REAR.some((corner) => heard?.[corner].hisses) ? 'hiss' : 'silent');
+  },
+  [wakesWhenLoud.id]: ({ bike }) => {
+    if (rearAmp(bike) === null) return CANNOT;
+    const when = whenToLook(bike);
+    const wakes = [1 / 4, 1 / 2, 1].some(
+      (share) =>
+        lampOf(bike, { ...when, volumeRatio: share * LOUD_VOLUME, averageRatio: MUSIC_AVERAGE_RATIO }) === 'normal',
+    );
+    return option(wakes ? 'wakes' : 'stays-off');
+  },
+};
