@@ -1,0 +1,37 @@
+import type { Flow } from '../../machines/kit.ts';
+import type { Remedy, Verdict } from '../verdicts/verdict.ts';
+import type { ProvedFlow } from './flows.ts';
+import { LISTED } from './listed.ts';
+
+/** What a verdict says is wrong: the faults that its fix mends, and lists of faults that a check of their own separates. */
+export interface StandsFor {
+  readonly own: readonly string[];
+  readonly listed: readonly (readonly string[])[];
+}
+
+const faultsOf = (flow: Flow, verdictId: string): readonly string[] =>
+  Object.values(flow.states).flatMap((state) =>
+    'verdict' in state && state.verdict.id === verdictId ? state.verdict.faults : [],
+  );
+
+/** The faults that an entry of a list means: a suspect of the flow by its title, or one of the known wordings. */
+export function listedFaults({ flow, suspects }: Pick<ProvedFlow, 'flow' | 'suspects'>, what: string) {
+  const suspect = suspects.find(({ title }) => title === what);
+  return suspect ? faultsOf(flow, suspect.verdict) : LISTED[what];
+}
+
+export function standsFor(proved: ProvedFlow, verdict: Verdict, remedy: Remedy): StandsFor {
+  const listed = (remedy.mayAlsoBe ?? []).map(({ what }) => listedFaults(proved, what) ?? []);
+  return { own: verdict.faults, listed };
+}
+
+const MOST_IN_A_CLASS = 3;
+const MOST_IN_A_LIST = 4;
+
+/** Why a verdict names too much to be of use, or null. A short list has its own limit; any other is one class. */
+export function tooWide(verdict: Verdict, remedy: Remedy): string | null {
+  const entries = (remedy.mayAlsoBe ?? []).length;
+  if (remedy.certainty === 'short list') return entries > MOST_IN_A_LIST ? `a short list of ${entries}` : null;
+  const named = new Set(verdict.faults).size + entries;
+  return named > MOST_IN_A_CLASS ? `a class of ${named}` : null;
+}
