@@ -27,8 +27,16 @@ export interface LeastCost {
   readonly minutes: number;
   /** False when the search was cut short: the minutes are then a bound that no order can be below. */
   readonly exact: boolean;
-  /** The test to begin with; undefined when there is nothing to tell apart, or the search was cut short. */
-  readonly first: string | undefined;
+  /** The cheapest order; undefined when there is nothing to tell apart, or the search was cut short. */
+  readonly plan: Plan | undefined;
+}
+
+/** What to do next, and then by outcome. An outcome after which nothing is left to tell apart has no plan. */
+export interface Plan {
+  readonly test: string;
+  /** Expected minutes of this test alone: its cost here, times the share of the cases that come here. */
+  readonly minutes: number;
+  readonly next: Readonly<Record<string, Plan>>;
 }
 
 /** Suspects are bits of one number. */
@@ -41,6 +49,7 @@ interface Compiled {
   readonly after: number;
   /** The suspects that give each of its outcomes. */
   readonly blocks: readonly number[];
+  readonly outcomes: readonly string[];
 }
 
 const bitsOf = (all: readonly string[], some: readonly string[]): number =>
@@ -59,7 +68,13 @@ function compile({ weights, tests, setupMinutes, classes }: Problem) {
     if (outcomes.length !== weights.length) throw new RangeError(`${id} must have an outcome for each suspect`);
     const blocks = new Map<string, number>();
     for (const [i, outcome] of outcomes.entries()) blocks.set(outcome, (blocks.get(outcome) ?? 0) | (1 << i));
-    return { minutes, setups: bitsOf(setups, takes), after: bitsOf(ids, after), blocks: [...blocks.values()] };
+    return {
+      minutes,
+      setups: bitsOf(setups, takes),
+      after: bitsOf(ids, after),
+      blocks: [...blocks.values()],
+      outcomes: [...blocks.keys()],
+    };
   });
   const together = classes.map((list) => list.reduce((bits, i) => bits | (1 << i), 0));
   return { compiled, together, savings: setups.map((name) => setupMinutes[name] ?? 0) };
@@ -110,7 +125,7 @@ export function leastCost(problem: Problem, mostStates = MOST_STATES): LeastCost
 
   // Only tests that others wait for have to be remembered.
   const awaited = compiled.reduce((bits, test) => bits | test.after, 0);
-  const known = new Map<string, number>();
+  const known = new Map<string, { readonly cost: number; readonly best?: number }>();
   let cutShort = false;
 
   /** The tests worth doing next: those that split, and those that one that splits still waits for. */
@@ -138,30 +153,53 @@ export function leastCost(problem: Problem, mostStates = MOST_STATES): LeastCost
       .toSorted((a, b) => a.bound - b.bound);
   }
 
-  function search(set: number, done: number, paid: number): { readonly cost: number; readonly first?: number } {
-    if (isDone(set)) return { cost: 0 };
-    const key = `${set} ${done & awaited} ${paid}`;
+  const keyOf = (set: number, done: number, paid: number) => `${set} ${done & awaited} ${paid}`;
+
+  function search(set: number, done: number, paid: number): number {
+    if (isDone(set)) return 0;
+    const key = keyOf(set, done, paid);
     const before = known.get(key);
-    if (before !== undefined) return { cost: before };
+    if (before) return before.cost;
     if (known.size > mostStates) {
       cutShort = true;
-      return { cost: boundOf(set) };
+      return boundOf(set);
     }
-    let best = Infinity;
-    let first: number | undefined;
+    let least = Infinity;
+    let best: number | undefined;
     for (const { i, test, parts, cost, bound } of branches(set, done, paid)) {
-      if (bound >= best) break;
-      // A test that does not split is only remembered when another waits for it.
-      const after = done | (1 << i);
-      const sum = parts.reduce((so, part) => so + search(part, after, paid | test.setups).cost, cost);
-      if (sum < best) [best, first] = [sum, i];
+      if (bound >= least) break;
+      const sum = parts.reduce((so, part) => so + search(part, done | (1 << i), paid | test.setups), cost);
+      if (sum < least) [least, best] = [sum, i];
     }
-    if (best === Infinity) best = 0;
-    known.set(key, best);
-    return first === undefined ? { cost: best } : { cost: best, first };
+    // No test that is left splits these: they stay together.
+    const found = best === undefined ? { cost: 0 } : { cost: least, best };
+    known.set(key, found);
+    return found.cost;
   }
 
-  const { cost, first } = search(all, 0, 0);
-  if (cutShort) return { minutes: boundOf(all) / total, exact: false, first: undefined };
-  return { minutes: cost / total, exact: true, first: first === undefined ? undefined : tests[first]?.id };
+  function planFor(set: number, done: number, paid: number): Plan | undefined {
+    const best = isDone(set) ? undefined : known.get(keyOf(set, done, paid))?.best;
+    const [test, id] = best === undefined ? [] : [compiled[best], tests[best]?.id];
+    if (best === undefined || !test || id === undefined) return undefined;
+    const next = test.blocks.flatMap((block, i) => {
+      const plan = set & block ? planFor(set & block, done | (1 << best), paid | test.setups) : undefined;
+      return plan ? [[test.outcomes[i] as string, plan] as const] : [];
+    });
+    return { test: id, minutes: (costOf(test, paid) * weightOf(set)) / total, next: Object.fromEntries(next) };
+  }
+
+  const cost = search(all, 0, 0);
+  if (cutShort) return { minutes: boundOf(all) / total, exact: false, plan: undefined };
+  return { minutes: cost / total, exact: true, plan: planFor(all, 0, 0) };
+}
+
+/** The minutes of a plan by test, the same test in several places together. */
+export function minutesByTest(plan: Plan | undefined): ReadonlyMap<string, number> {
+  const byTest = new Map<string, number>();
+  const visit = ({ test, minutes, next }: Plan): void => {
+    byTest.set(test, (byTest.get(test) ?? 0) + minutes);
+    for (const plan of Object.values(next)) visit(plan);
+  };
+  if (plan) visit(plan);
+  return byTest;
 }
