@@ -1,6 +1,6 @@
 /**
- * The faults behind what a verdict lists besides its own, by the words it uses. A wording that is missing here stands for
- * no fault of the model, which the tests count as a list that does not contain it.
+ * The faults behind what a verdict lists besides its own, by the words it uses. A wording that is missing here is a
+ * failure of the proof, so that a list cannot be reworded past it.
  */
 export const LISTED: Readonly<Record<string, readonly string[]>> = {
   'The adapter of the replaced head unit has no rear pairs': ['replaced-unit-adapter-gap'],

@@ -52,7 +52,7 @@ function judgeFirst(played: Played): string | null {
   const round = firstVerdict(played);
   if (!round) return 'no verdict';
   if (round.met !== 'fix' && round.met !== 'check') return `${ways(round)} does not name it`;
-  if (round.wide) return `${ways(round)} names ${round.wide}`;
+  if (round.useless) return `${ways(round)} names it ${round.useless}`;
   return played.cured ? null : `${ways(round)} does not cure it`;
 }
 

@@ -38,7 +38,8 @@ export interface Round {
   readonly verdict: string;
   readonly met: Met;
   readonly found: Present | undefined;
-  readonly wide: string | null;
+  /** Why its verdict is of no use, whatever it names: it names too much, or in words that the proof does not know. */
+  readonly useless: string | null;
   readonly harms: readonly string[];
   readonly asked: readonly Asked[];
   /** Answers that the site asked to check again on the way. */
@@ -128,7 +129,7 @@ export function play(ride: Ride): Played {
       verdict: verdict.id,
       met,
       found,
-      wide: tooWide(verdict, remedy),
+      useless: stands.unknown.length > 0 ? `in unknown words: ${stands.unknown.join(', ')}` : tooWide(verdict, remedy),
       harms: harmOf(verdict, remedy, bike.world),
       asked: end.asked,
       rechecked,

@@ -7,6 +7,8 @@ import { LISTED } from './listed.ts';
 export interface StandsFor {
   readonly own: readonly string[];
   readonly listed: readonly (readonly string[])[];
+  /** Entries of its list in words that the proof does not know. */
+  readonly unknown: readonly string[];
 }
 
 const faultsOf = (flow: Flow, verdictId: string): readonly string[] =>
@@ -21,8 +23,12 @@ export function listedFaults({ flow, suspects }: Pick<ProvedFlow, 'flow' | 'susp
 }
 
 export function standsFor(proved: ProvedFlow, verdict: Verdict, remedy: Remedy): StandsFor {
-  const listed = (remedy.mayAlsoBe ?? []).map(({ what }) => listedFaults(proved, what) ?? []);
-  return { own: verdict.faults, listed };
+  const entries = (remedy.mayAlsoBe ?? []).map(({ what }) => ({ what, faults: listedFaults(proved, what) }));
+  return {
+    own: verdict.faults,
+    listed: entries.map(({ faults }) => faults ?? []),
+    unknown: entries.flatMap(({ what, faults }) => (faults ? [] : [what])),
+  };
 }
 
 const MOST_IN_A_CLASS = 3;
@@ -31,7 +37,7 @@ const MOST_IN_A_LIST = 4;
 /** Why a verdict names too much to be of use, or null. A short list has its own limit; any other is one class. */
 export function tooWide(verdict: Verdict, remedy: Remedy): string | null {
   const entries = (remedy.mayAlsoBe ?? []).length;
-  if (remedy.certainty === 'short list') return entries > MOST_IN_A_LIST ? `a short list of ${entries}` : null;
+  if (remedy.certainty === 'short list') return entries > MOST_IN_A_LIST ? `in a short list of ${entries}` : null;
   const named = new Set(verdict.faults).size + entries;
-  return named > MOST_IN_A_CLASS ? `a class of ${named}` : null;
+  return named > MOST_IN_A_CLASS ? `in a class of ${named}` : null;
 }
