@@ -1,28 +1,37 @@
-import { deliveredWith, unitKind } from '../src/steps/build.ts';
+import { deliveredWith, rearInputs, unitKind } from '../src/steps/build.ts';
 import { metersDigit } from '../src/steps/meter.ts';
 import type { Findings } from '../src/steps/outcome.ts';
 import {
-  ampCount,
-  ampKindStep,
-  ampNeedsStep,
-  ampTurnOnStep,
   frontBuild,
   paperBoosted,
+  paperBy,
   paperLowered,
   paperRear,
   paperSameEq,
   plannedChange,
   profileSource,
   rearBuild,
-  rearInputs,
   wishMirroring,
   wishSameEq,
   wrongNow,
 } from '../src/steps/plan.ts';
+import {
+  AMP_GROUPS,
+  type AmpGroup,
+  ampCount,
+  ampKindStep,
+  ampLayout,
+  ampNeedsStep,
+  ampSignalStep,
+  ampTurnOnStep,
+  factoryAmpAnswers,
+  hiddenAmp,
+} from '../src/steps/plan-amps.ts';
 import { tonesOff, tonesRunning, topStep } from '../src/steps/profile-tones.ts';
 import { rearPair } from '../src/steps/rear-volts.ts';
 import type { Step } from '../src/steps/step.ts';
-import { ampNeed } from '../src/verdicts/plan/amp-need.ts';
+import { needIsProved } from '../src/verdicts/plan/amp-need.ts';
+import { dealerMatters } from '../src/verdicts/plan/answer-clash.ts';
 import { nextToMeasure, type PlanAnswer, planCase } from '../src/verdicts/plan/facts.ts';
 import type { Property } from '../src/verdicts/plan/profile.ts';
 import { PLAN_VERDICTS } from '../src/verdicts/plan/verdicts.ts';
@@ -44,18 +53,15 @@ const onlyMirroringAndNothingWrong = claim(
   (f) => planCase(f).answer === 'mirroring-only',
 );
 
-const ampsCounted = (f: Findings) => f.rig.amps?.length ?? 0;
-const hardestKnown = claim(
-  'an amplifier that needs the unaltered output is among those known',
-  (f) => ampNeed(f.rig.amps ?? []) === 'unaltered',
-);
-const moreAmpsThan = (number: number) => claim(`there are more than ${number}`, (f) => ampsCounted(f) > number);
+const hardestKnown = claim('an amplifier is known to need the unaltered output', (f) => needIsProved(f.rig.amps ?? []));
+const drives = (group: AmpGroup) =>
+  claim(`an amplifier drives ${group}`, (f) => (f.rig.amps ?? []).some((amp) => amp.drives === group));
 
 const ampMakesEqAWish = claim('an amplifier plays, so the same EQ can be wished for', (f) => {
   const { facts, answer } = planCase(f);
   const open = answer === 'measure-first' || answer === 'follow-the-wires' || answer === 'stay';
   const listening = facts.amp !== 'none' && (open || answer.startsWith('amplified'));
-  return listening && !plans('same-tone')(f) && !asked(f, wishSameEq);
+  return listening && !plans('same-eq')(f) && !asked(f, wishSameEq);
 });
 const storedProfileMatters = claim('the answer depends on what is stored now', (f) => {
   const { answer, decision } = planCase(f);
@@ -74,6 +80,18 @@ const deliveryMatters = claim('it matters what the bike was built with', (f) => 
 const cannotMeasure = claim('it depends on the profile, and nothing can be measured now', (f) => {
   const source = f.outcome(profileSource.id);
   return planCase(f).answer === 'measure-first' && (source === 'unknown' || source === 'cannot');
+});
+const paperMayBeWrong = claim(
+  'a paper names an amplified profile, and every amplifier was added later',
+  (f) => dealerMatters(f) && !asked(f, paperBy),
+);
+const ampMayBeHidden = claim('the level is to go up again, and no amplifier was counted', (f) => {
+  const { facts, answer } = planCase(f);
+  return facts.amp === 'none' && answer.startsWith('back-to') && !asked(f, hiddenAmp);
+});
+const busMatters = claim('an amplified profile is to be selected for a factory amplifier', (f) => {
+  const factory = (f.rig.amps ?? []).some((amp) => amp.kind === 'factory');
+  return factory && planCase(f).answer.startsWith('amplified') && !asked(f, factoryAmpAnswers);
 });
 const bestMeasured = (f: Findings): Property | null => nextToMeasure(planCase(f));
 const meterUnknown = claim(
@@ -96,6 +114,10 @@ const TOLD_IN = {
   'which-rear': 'rearIsMissedWithoutRear',
   'on-no-amp': 'speakersHangOnNoAmp',
   'amp-feeds-nothing': 'ampFeedsNothing',
+  'amp-overlooked': 'ampWasOverlooked',
+  'dc-on-line-level': 'lineLevelCarriesNoDc',
+  'dealer-without-factory-amp': 'noDealerSelectsThat',
+  'factory-amp-silent': 'factoryAmpDoesNotAnswer',
   'find-the-amp': 'ampIsUnknown',
   'follow-the-wires': 'wiresAreUnknown',
   'same-eq-without-amp': 'sameEqNeedsAnAmp',
@@ -115,8 +137,13 @@ const TOLD_IN = {
 
 const answers = Object.keys(TOLD_IN) as readonly PlanAnswer[];
 const answerIs = (answer: PlanAnswer): Claim => claim(`the answer is ${answer}`, (f) => planCase(f).answer === answer);
-/** One branch for each kind of answer. The last one needs no claim: it is what is left. */
+/**
+ * One branch for each kind of answer, after what must be checked before some of them. The last one needs no claim: it
+ * is what is left.
+ */
 const tellTheAnswer: readonly Branch[] = [
+  { when: ampMayBeHidden, to: 'askHiddenAmp' },
+  { when: busMatters, to: 'askFactoryAmp' },
   ...answers
     .filter((answer) => answer !== 'measure-first')
     .map((answer) => ({ when: answerIs(answer), to: TOLD_IN[answer] })),
@@ -126,31 +153,43 @@ const verdictStates = Object.fromEntries(
   answers.map((answer) => [TOLD_IN[answer], conclude(PLAN_VERDICTS[answer])] as const),
 );
 
-/** The questions about one amplifier. What cannot change the answer any more is left out. */
-function ampStates(number: 1 | 2 | 3): Readonly<Record<string, FlowState>> {
-  const next: Route =
-    number === 3
-      ? 'askFront'
-      : [
-          { when: hardestKnown, to: 'askFront' },
-          { when: moreAmpsThan(number), to: `askAmp${number + 1}Kind` },
-          { to: 'askFront' },
-        ];
+const SEVERAL = ['both', 'front', 'rear'] as const satisfies readonly AmpGroup[];
+const STATE_OF = { only: 'Amp', both: 'AllAmp', front: 'FrontAmp', rear: 'RearAmp' } as const;
+
+/** On to the next group of amplifiers that is there. What cannot change the answer any more is left out. */
+const groupsFrom = (first: number): readonly Branch[] => [
+  { when: hardestKnown, to: 'askFront' },
+  ...SEVERAL.slice(first).map((group) => ({ when: drives(group), to: `ask${STATE_OF[group]}Kind` })),
+  { to: 'askFront' },
+];
+
+/** The questions about the amplifiers of one group. */
+function ampStates(group: AmpGroup): Readonly<Record<string, FlowState>> {
+  const state = STATE_OF[group];
+  const next: Route = group === 'only' ? 'askFront' : groupsFrom(SEVERAL.indexOf(group) + 1);
   return {
-    [`askAmp${number}Kind`]: ask(ampKindStep(number), {
-      'add-on': `askAmp${number}TurnOn`,
+    [`ask${state}Kind`]: ask(ampKindStep(group), {
+      'add-on': `ask${state}TurnOn`,
       factory: next,
-      cannot: `askAmp${number}TurnOn`,
+      cannot: `ask${state}TurnOn`,
     }),
-    [`askAmp${number}TurnOn`]: ask(ampTurnOnStep(number), {
-      wire: next,
-      signal: `askAmp${number}Needs`,
-      dc: `askAmp${number}Needs`,
-      cannot: `askAmp${number}Needs`,
+    [`ask${state}TurnOn`]: ask(ampTurnOnStep(group), {
+      wire: `ask${state}Needs`,
+      signal: `ask${state}Needs`,
+      dc: `ask${state}Signal`,
+      cannot: `ask${state}Needs`,
     }),
-    [`askAmp${number}Needs`]: askThen(ampNeedsStep(number), next),
+    [`ask${state}Signal`]: ask(ampSignalStep(group), {
+      line: TOLD_IN['dc-on-line-level'],
+      speaker: `ask${state}Needs`,
+      cannot: `ask${state}Needs`,
+    }),
+    [`ask${state}Needs`]: askThen(ampNeedsStep(group), next),
   };
 }
+const everyAmpState = Object.assign({}, ...(Object.keys(AMP_GROUPS) as AmpGroup[]).map(ampStates)) as Readonly<
+  Record<string, FlowState>
+>;
 
 export const isAReflashNeeded = flow('is-a-reflash-needed', 'Does it need a reflash at all?', {
   askPlan: ask(plannedChange, {
@@ -159,10 +198,11 @@ export const isAReflashNeeded = flow('is-a-reflash-needed', 'Does it need a refl
     'rear-on-unit': 'askMirroring',
     'amp-added': 'askMirroring',
     'amp-exchanged': 'askMirroring',
+    'amp-removed': 'askMirroring',
     'unit-replaced': TOLD_IN['replaced-unit'],
     mirroring: 'askWrong',
     louder: 'askMirroring',
-    'same-tone': 'askWrong',
+    'same-eq': 'askWrong',
     'after-reflash': 'askMirroring',
     cannot: 'askMirroring',
   }),
@@ -185,14 +225,21 @@ export const isAReflashNeeded = flow('is-a-reflash-needed', 'Does it need a refl
 
   askAmps: ask(ampCount, {
     '0': 'askRear',
-    '1': 'askAmp1Kind',
-    '2': 'askAmp1Kind',
-    '3': 'askAmp1Kind',
+    '1': 'askAmpKind',
+    '2': 'askAmpLayout',
+    '3': 'askAmpLayout',
     cannot: 'askFront',
   }),
-  ...ampStates(1),
-  ...ampStates(2),
-  ...ampStates(3),
+  askAmpLayout: ask(ampLayout, {
+    'front-rear': groupsFrom(0),
+    'all-rear': groupsFrom(0),
+    'all-front': groupsFrom(0),
+    rear: groupsFrom(0),
+    front: groupsFrom(0),
+    all: groupsFrom(0),
+    cannot: 'askAmpKind',
+  }),
+  ...everyAmpState,
   askFront: askThen(frontBuild, 'askRear'),
   askRear: askThen(rearBuild, 'weighTheBuild'),
   weighTheBuild: decide(
@@ -215,6 +262,7 @@ export const isAReflashNeeded = flow('is-a-reflash-needed', 'Does it need a refl
   askPaperEq: askThen(paperSameEq, 'weighTheProfile'),
 
   weighTheProfile: decide(
+    { when: paperMayBeWrong, to: 'askPaperBy' },
     { when: inputsMatter, to: 'askRearInputs' },
     { when: deliveryMatters, to: 'askDelivered' },
     { when: cannotMeasure, to: TOLD_IN['measure-first'] },
@@ -225,6 +273,9 @@ export const isAReflashNeeded = flow('is-a-reflash-needed', 'Does it need a refl
     { when: separates('lowered'), to: 'measureTopStep' },
     ...tellTheAnswer,
   ),
+  askPaperBy: askThen(paperBy, 'weighTheProfile'),
+  askHiddenAmp: askThen(hiddenAmp, 'weighTheProfile'),
+  askFactoryAmp: askThen(factoryAmpAnswers, 'weighTheProfile'),
   askRearInputs: askThen(rearInputs, 'weighTheProfile'),
   askDelivered: askThen(deliveredWith, 'weighTheProfile'),
   askMeter: askThen(metersDigit, 'weighTheProfile'),

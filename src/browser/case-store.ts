@@ -1,9 +1,9 @@
 import type { Flow } from '../../machines/kit.ts';
 import { adopt } from '../case/adopt.ts';
+import { fromText, type Opened, toText } from '../case/case-text.ts';
 import { handedOver } from '../case/change.ts';
 import type { Case } from '../case/events.ts';
 import { FLOWS, type FlowId, isFlowId } from '../case/flows.ts';
-import { fromLink, fromText, toText } from '../case/link.ts';
 import type { Standing } from '../case/replay.ts';
 import type { Rig } from '../rig/rig.ts';
 import { validateRig } from '../rig/validate.ts';
@@ -15,23 +15,32 @@ export const BIKE_KEY = 'sidestand.bike';
 const keyOf = (flow: string) => CASE_KEY + flow;
 const asideKeyOf = (flow: string) => `sidestand.aside.${flow}`;
 
-/** The cases that were pushed aside in a flow, the latest last. The oldest goes when there are too many. */
-const MOST_ASIDE = 5;
+/** The cases that were pushed aside in a flow, the latest last. More than anybody begins; past that the oldest goes. */
+const MOST_ASIDE = 50;
 const asTexts = (value: unknown): readonly string[] | undefined =>
   Array.isArray(value) && value.every((text) => typeof text === 'string') ? value : undefined;
 const asideOf = (flow: string): readonly string[] => {
   const read = readStored(asideKeyOf(flow), asTexts);
   return read.ok ? (read.value ?? []) : [];
 };
-function pushAside(it: Case): void {
+/**
+ * Keeps a case aside before another one takes its place. Gives the sentence to show when the device has no room for it:
+ * then the other one must not take its place. Where nothing can be saved at all, nothing saved is lost either.
+ */
+function pushAside(it: Case): string | undefined {
   const text = toText(it);
   const others = asideOf(it.flow).filter((other) => other !== text);
-  writeStored(asideKeyOf(it.flow), [...others, text].slice(-MOST_ASIDE));
+  const saved = writeStored(asideKeyOf(it.flow), [...others, text].slice(-MOST_ASIDE));
+  return !saved.ok && saved.reason === 'full'
+    ? 'There is no room on this device to keep two cases, so the one that is open here stays. Send it to yourself as a link before you clear this site’s data.'
+    : undefined;
 }
 /** Behind all the others, so that asking for earlier cases goes round through all of them. */
 function putAtTheEnd(it: Case): void {
   writeStored(asideKeyOf(it.flow), [toText(it), ...asideOf(it.flow)].slice(0, MOST_ASIDE));
 }
+/** Whether anything but the bike is in a case: only then is it worth keeping. */
+const holdsAnswers = (it: Case) => it.events.some((event) => event.type !== 'rig' && event.type !== 'handOver');
 const keepsAside = (flow: Flow): boolean => asideOf(flow.id).length > 0;
 
 const asText = (value: unknown): string | undefined =>
@@ -67,7 +76,6 @@ const fresh = (flow: Flow, notices: string[]): Case => ({
   flow: flow.id,
   events: [{ type: 'rig', rig: savedBike(notices) }],
 });
-const holdsAnswers = (it: Case) => it.events.some((event) => event.type !== 'rig' && event.type !== 'handOver');
 
 function stored(flow: Flow, notices: string[]): Case | undefined {
   const read = readStored(keyOf(flow.id), asText);
@@ -85,12 +93,25 @@ function stored(flow: Flow, notices: string[]): Case | undefined {
   return usable;
 }
 
-/** The case that a page opens with: that of the link in its address, else the one kept here, else a fresh one. */
+/** What reads links is fetched for those who come by one. */
+const openedLink = async (fragment: string): Promise<Opened> => {
+  try {
+    return (await import('../case/link.ts')).fromLink(fragment);
+  } catch {
+    return { ok: false, message: 'This link could not be read without a signal. Open it again when there is one.' };
+  }
+};
+
+/** The fragment of an address that asks for a new case. */
+export const NEW_CASE = 'new';
+
+/** The case that a page opens with: a new one where that is asked for, that of the link in its address, else the one kept here, else a fresh one. */
 export async function load(flow: Flow, fragment: string): Promise<Loaded> {
   const notices: string[] = [];
   const kept = stored(flow, notices);
+  if (fragment === NEW_CASE) return begin(flow, kept, notices);
   if (fragment.includes('.')) {
-    const opened = await fromLink(fragment);
+    const opened = await openedLink(fragment);
     if (!opened.ok) notices.push(opened.message);
     else {
       const { flow: made } = opened.case;
@@ -100,7 +121,10 @@ export async function load(flow: Flow, fragment: string): Promise<Loaded> {
       if (made !== flow.id)
         notices.push('This link was made for a flow that this version does not have. What fits here was taken over.');
       notices.push(...opened.refused, ...refused);
-      if (kept !== undefined && holdsAnswers(kept) && toText(kept) !== toText(usable)) pushAside(kept);
+      if (kept !== undefined && holdsAnswers(kept) && toText(kept) !== toText(usable)) {
+        const noRoom = pushAside(kept);
+        if (noRoom !== undefined) return { case: kept, notices: [...notices, noRoom], keptAside: keepsAside(flow) };
+      }
       return { case: usable, notices, keptAside: keepsAside(flow) };
     }
   }
@@ -110,12 +134,16 @@ export async function load(flow: Flow, fragment: string): Promise<Loaded> {
 /** Keeps the case. Gives the sentence to show when the browser does not let it. */
 export const save = (it: Case): string | undefined => whyNotSaved(writeStored(keyOf(it.flow), toText(it)));
 
-/** Lays the case ready for the page of another flow. A case that is open there is kept aside. */
-export function handOver(it: Case, standing: Standing, flow: FlowId): void {
+/**
+ * Lays the case ready for the page of another flow. A case that is open there is kept aside. Gives the sentence to show
+ * when there is no room for both: then nothing was changed.
+ */
+export function handOver(it: Case, standing: Standing, flow: FlowId): string | undefined {
   const there = readStored(keyOf(flow), asText);
   const open = there.ok && there.value !== undefined ? fromText(there.value) : undefined;
-  if (open?.ok && holdsAnswers(open.case)) pushAside(open.case);
-  writeStored(keyOf(flow), toText(handedOver(it, standing, flow)));
+  const noRoom = open?.ok && holdsAnswers(open.case) ? pushAside(open.case) : undefined;
+  if (noRoom === undefined) writeStored(keyOf(flow), toText(handedOver(it, standing, flow)));
+  return noRoom;
 }
 
 /** The case that was pushed aside last, taken back out. The one that is open now takes its place. */
@@ -129,19 +157,27 @@ export function takeBackAside(flow: Flow, now: Case): Loaded | undefined {
   return { case: usable, notices: [...opened.refused, ...refused], keptAside: keepsAside(flow) };
 }
 
-/** The cases on this device that hold answers. */
-export const openCases = (): readonly { readonly flow: FlowId; readonly answers: number }[] =>
+/** What this device keeps of a flow: the answers of the case that is open, and how many earlier cases there are. */
+export interface KeptCases {
+  readonly flow: FlowId;
+  readonly answers: number;
+  readonly earlier: number;
+}
+
+/** The flows of which this device keeps a case. */
+export const keptCases = (): readonly KeptCases[] =>
   (Object.keys(FLOWS) as FlowId[]).flatMap((flow) => {
     // A damaged one is left for its flow's page, which says so.
     const read = readStored(keyOf(flow), (value) => asText(value) ?? '');
     const opened = read.ok && read.value ? fromText(read.value) : undefined;
     const answers = opened?.ok ? opened.case.events.filter(({ type }) => type === 'answer').length : 0;
-    return answers > 0 ? [{ flow, answers }] : [];
+    const earlier = asideOf(flow).length;
+    return answers + earlier > 0 ? [{ flow, answers, earlier }] : [];
   });
 
 /** A new case on the bike that is saved now. The one that was open is kept aside. */
-export function begin(flow: Flow, now: Case): Loaded {
-  const notices: string[] = [];
-  if (holdsAnswers(now)) pushAside(now);
+export function begin(flow: Flow, now: Case | undefined, notices: string[] = []): Loaded {
+  const noRoom = now && holdsAnswers(now) ? pushAside(now) : undefined;
+  if (now && noRoom !== undefined) return { case: now, notices: [...notices, noRoom], keptAside: keepsAside(flow) };
   return { case: fresh(flow, notices), notices, keptAside: keepsAside(flow) };
 }

@@ -1,9 +1,10 @@
-import { useEffect, useMemo, useState } from 'preact/hooks';
+import { useEffect, useMemo, useRef, useState } from 'preact/hooks';
 import type { Flow } from '../../machines/kit.ts';
+import { fromText, toText } from '../case/case-text.ts';
 import { back, bikeOf, canGoBack, onBike } from '../case/change.ts';
 import type { Case } from '../case/events.ts';
 import { FLOWS, type FlowId } from '../case/flows.ts';
-import { fromText, toText } from '../case/link.ts';
+import { lastReadings, type ReadingsByStep } from '../case/last-time.ts';
 import { replay } from '../case/replay.ts';
 import type { Rig } from '../rig/rig.ts';
 import { begin, type Loaded, load, save, savedBike, takeBackAside } from './case-store.ts';
@@ -31,6 +32,8 @@ export function useCase(flow: Flow) {
   const [notices, setNotices] = useState<readonly string[]>([]);
   const [keptAside, setKeptAside] = useState(false);
   const [myBike, setMyBike] = useState<Rig>({});
+  /** Back takes an answer out of the case. Its readings are kept here, for when the step is asked again. */
+  const readBefore = useRef<ReadingsByStep>({});
 
   const show = (loaded: Loaded) => {
     if (loaded.elsewhere) {
@@ -38,6 +41,7 @@ export function useCase(flow: Flow) {
       location.replace(location.pathname.replace(here, there) + location.hash);
       return;
     }
+    readBefore.current = {};
     const unsaved = save(loaded.case);
     history.replaceState({ case: toText(loaded.case) }, '', bareAddress());
     setCase(loaded.case);
@@ -66,6 +70,10 @@ export function useCase(flow: Flow) {
   }, [flow]);
 
   const standing = useMemo(() => replay(flow, it), [flow, it]);
+  const read = useMemo(() => {
+    readBefore.current = { ...readBefore.current, ...lastReadings(it.events) };
+    return readBefore.current;
+  }, [it]);
 
   const move = (next: Case) => {
     const unsaved = save(next);
@@ -74,6 +82,7 @@ export function useCase(flow: Flow) {
     setNotices(unsaved ? [unsaved] : []);
   };
   const change = (loaded: Loaded) => {
+    readBefore.current = {};
     move(loaded.case);
     setNotices(loaded.notices);
     setKeptAside(loaded.keptAside);
@@ -84,10 +93,14 @@ export function useCase(flow: Flow) {
     standing,
     notices,
     keptAside,
+    /** What was last read in each measurement, whether it still counts or not. */
+    read,
     move,
     /** Whether the bike saved here says something that this case does not know, or knows otherwise. */
     bikeChanged: ready && saysOtherwise(myBike, bikeOf(it)),
     takeMyBike: () => move(onBike(it, { ...bikeOf(it), ...myBike })),
+    /** Says something at the top of the page. */
+    tell: (sentence: string) => setNotices([sentence]),
     goBack: canGoBack(it) ? () => move(back(it)) : undefined,
     startAgain: () => change(begin(flow, it)),
     reopenAside: () => {

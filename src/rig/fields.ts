@@ -214,7 +214,7 @@ export const AMP_FIELDS = {
   ),
   needs: choice(
     'It was made for',
-    { any: 'Any source, or it has a remote wire', unaltered: "The head unit's unaltered output only" },
+    { any: 'Any source', unaltered: "The head unit's unaltered output only" },
     'any',
     'Its papers say so. Some amplifiers wake on the full output and correct for its bass boost.',
   ),

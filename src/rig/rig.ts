@@ -53,6 +53,11 @@ export const chosen = <F extends ChoiceFieldId>(rig: Rig, field: F): BikeValues[
 export const ampDriving = (rig: Rig, pair: 'front' | 'rear'): KnownAmp | undefined =>
   rig.amps?.find((amp) => amp.drives === pair || amp.drives === 'both');
 
+/** The rig with some fields not known any more. */
+export function without<K extends keyof Rig>(rig: Rig, ...forgotten: readonly K[]): Rig {
+  return Object.fromEntries(Object.entries(rig).filter(([field]) => !forgotten.includes(field as K)));
+}
+
 /** Adds what has been learnt. A later word wins over an earlier one. */
 export const withKnown = (rig: Rig, learnt: Rig): Rig => ({ ...rig, ...learnt });
 

@@ -2,35 +2,57 @@ import { voltageRatio } from '../compute/decibel.ts';
 import { gainTargetV } from '../compute/gain.ts';
 import { HALF_SUPPLY_PAIR_DIFFERENCE_V, halfSupplyBandV } from '../compute/half-supply.ts';
 import { BRIDGE_LOSS_UNLOADED_V, cleanOutputV } from '../compute/level.ts';
+import { AC_DIGITS } from '../compute/meter.ts';
 import { formatQuantity, formatRange } from '../compute/quantity.ts';
 import { ampDriving, ampEstimate, estimate } from '../rig/rig.ts';
 import { smallestDigitV } from './meter.ts';
-import { acReading, fedFromRear, nothingBelowV, tooLittle } from './rear-volts.ts';
+import { acReading, fedFromRear, leastReferenceV, nothingBelowV, tooLittle } from './rear-volts.ts';
 import { type Band, bandOf, measurement, type Situation, type Values } from './step.ts';
 
 /** A signal loses next to nothing between two ends of a sound lead. Common practice, no published source. */
 const ARRIVES_LOW_RATIO = 0.85;
 const ARRIVES_HIGH_RATIO = 1.15;
+/** Left and right of a line-level lead, whose own level nobody knows. Common practice, no published source. */
+const SIDES_DIFFER_RATIO = 0.1;
 
-const inputBands = (sentV: number, situation: Situation): readonly Band[] => {
+/** Whether something stands between the head unit and the amplifier that makes another level of it. */
+const onLineLevel = ({ rig }: Situation) => ampDriving(rig, 'rear')?.input === 'line';
+
+/** What arrives when nothing is lost: 15 % to either side, and the last three digits that the meter may be off. */
+function arrivingV(sentV: number, situation: Situation) {
+  const offV = AC_DIGITS * smallestDigitV(situation.facts);
+  const leastV = nothingBelowV(sentV, situation);
+  return {
+    lowV: Math.max(leastV, ARRIVES_LOW_RATIO * sentV - offV),
+    highV: Math.max(leastV, ARRIVES_HIGH_RATIO * sentV + offV),
+  };
+}
+
+function inputBands(sentV: number, situation: Situation): readonly Band[] {
   const nothingV = nothingBelowV(sentV, situation);
+  const nothing = { label: 'nothing', low: 0, high: nothingV, mood: 'bad' } as const;
+  if (onLineLevel(situation))
+    return [nothing, { label: 'a signal arrives', low: nothingV, high: Math.max(4 * sentV, 6), mood: 'good' }];
+  const { lowV, highV } = arrivingV(sentV, situation);
   return [
-    { label: 'nothing', low: 0, high: nothingV, mood: 'bad' },
-    { label: 'lost on the way', low: nothingV, high: ARRIVES_LOW_RATIO * sentV, mood: 'unsure' },
-    { label: 'healthy', low: ARRIVES_LOW_RATIO * sentV, high: ARRIVES_HIGH_RATIO * sentV, mood: 'good' },
-    { label: 'more than was sent', low: ARRIVES_HIGH_RATIO * sentV, high: 2 * sentV, mood: 'unsure' },
+    nothing,
+    { label: 'lost on the way', low: nothingV, high: lowV, mood: 'unsure' },
+    { label: 'healthy', low: lowV, high: highV, mood: 'good' },
+    { label: 'more than was sent', low: highV, high: 2 * highV, mood: 'unsure' },
   ];
-};
+}
 
-/** More than was sent cannot arrive: the volume was touched, or a pair was mixed up. */
-function moreThanSent(values: Values) {
-  const most = ARRIVES_HIGH_RATIO * (values['sentV'] ?? Infinity);
+/** More than was sent cannot arrive over plain wires: the volume was touched, or a pair was mixed up. */
+function moreThanSent(values: Values, situation: Situation) {
+  if (onLineLevel(situation) || values['sentV'] === undefined) return null;
+  const most = arrivingV(values['sentV'], situation).highV;
   const reading = ['leftV', 'rightV'].find((name) => (values[name] ?? 0) > most);
   return reading === undefined
     ? null
     : {
         reading,
-        message: 'More than was sent cannot arrive. Leave the volume alone, and take all three readings again.',
+        message:
+          'More than was sent cannot arrive over speaker wires. Leave the volume alone, and take all three readings again. Is there a converter in between? Then change “Signal into the amplifier” to a line-level lead.',
       };
 }
 
@@ -38,49 +60,72 @@ function moreThanSent(values: Values) {
 export const ampIn = measurement<'ok' | 'low' | 'none'>({
   id: 'amp-in',
   short: 'Rear inputs of the amplifier',
-  ask: 'Does the rear signal arrive at the amplifier’s inputs?',
+  ask: 'Does the signal for the rear arrive at the amplifier’s inputs?',
   phone:
     'Same tone, same volume. First the pair that feeds it, at the radio’s plug, then the thin wires where they enter the amplifier.',
   how: (s) => [
-    'Play the 400 Hz tone. Leave the volume where it is for all three readings.',
+    'Key off, speakers off the amplifier, key on.',
+    `Play the 400 Hz tone. Come up from zero until the reference reads ${formatQuantity(leastReferenceV(s) * 1.2, 'V', 2)} or more. Leave the volume there.`,
     `Reference: one ${fedFromRear(s) ? 'rear' : 'front'} pair as it leaves the head unit.`,
-    'Then the rear left and rear right inputs at the amplifier, plug fitted.',
+    fedFromRear(s)
+      ? 'Then the rear left and rear right inputs at the amplifier, plug fitted.'
+      : 'Then the left and right inputs that are plugged in, at the amplifier. The rear takes its signal from them.',
   ],
   why: 'What leaves the head unit and does not arrive is lost in a plug, a lead or an adapter between the two.',
   tool: 'meter',
   minutes: 8,
   observes: ['settings', 'profile', 'unit', 'unit-leads'],
-  cautions: ['bridge', 'loud-tone'],
+  cautions: ['bridge', 'loud-tone', 'flat-battery'],
   tones: ['400hz'],
   probes: { red: 'amp-in-plus', black: 'amp-in-minus' },
   readings: {
-    sentV: acReading('The pair that feeds it, at the head unit'),
-    leftV: acReading('Rear left input'),
-    rightV: acReading('Rear right input'),
+    sentV: {
+      ...acReading('The pair that feeds it, at the head unit'),
+      probes: (s) =>
+        fedFromRear(s)
+          ? { red: 'unit-rear-plus', black: 'unit-rear-minus' }
+          : { red: 'unit-front-plus', black: 'unit-front-minus' },
+    },
+    leftV: acReading('Left input'),
+    rightV: acReading('Right input'),
   },
-  unusable: (values, s) => tooLittle('sentV', values['sentV'], s) ?? moreThanSent(values),
+  unusable: (values, s) => tooLittle('sentV', values['sentV'], s) ?? moreThanSent(values, s),
   bands: (reading, values, s) =>
     reading === 'sentV' || values['sentV'] === undefined || tooLittle('sentV', values['sentV'], s)
       ? null
       : inputBands(values['sentV'], s),
   judge: (values, s) => {
     const bands = inputBands(values['sentV'] ?? 0, s);
-    const labels = [values['leftV'], values['rightV']].map((valueV) => bandOf(bands, valueV ?? 0)?.label);
+    const [leftV, rightV] = [values['leftV'] ?? 0, values['rightV'] ?? 0];
+    const labels = [leftV, rightV].map((valueV) => bandOf(bands, valueV)?.label);
     if (labels.every((label) => label === 'nothing')) return 'none';
+    if (onLineLevel(s)) {
+      const alikeV = SIDES_DIFFER_RATIO * Math.max(leftV, rightV) + AC_DIGITS * smallestDigitV(s.facts);
+      return labels.includes('nothing') || Math.abs(leftV - rightV) > alikeV ? 'low' : 'ok';
+    }
     return labels.every((label) => label === 'healthy') ? 'ok' : 'low';
   },
-  healthy: (values) =>
-    values['sentV'] === undefined
-      ? 'Healthy is what leaves the head unit, within 15 %.'
-      : `Healthy is ${formatRange(ARRIVES_LOW_RATIO * values['sentV'], ARRIVES_HIGH_RATIO * values['sentV'], 'V')}: what was sent, within 15 %.`,
+  healthy: (values, s) => {
+    if (onLineLevel(s))
+      return 'A converter makes its own level, so only this counts: a signal on both sides, left and right within 10 %.';
+    if (values['sentV'] === undefined) return 'Healthy is what leaves the head unit, within 15 %.';
+    const { lowV, highV } = arrivingV(values['sentV'], s);
+    return `Healthy is ${formatRange(lowV, highV, 'V')}: what was sent, within 15 % and the last three digits of the meter.`;
+  },
   outcomes: { ok: 'all of it arrives', low: 'part is lost on the way', none: 'nothing arrives' },
   article: 'measure-a-speaker-pair',
-  givenUnder: ['meter-digit', 'rear-drive'],
+  givenUnder: ['meter-digit', 'rear-drive', 'rear-amp-input'],
   ifCannot: 'Push the signal plug home, key off, and go on.',
 });
 
-/** The amplifier's gain that makes full power out of the loudest clean input, from its rating and the profile's level. */
-export function expectedGainRatio(situation: Situation): number {
+/** The level that the head unit sends on its speaker wires: all it has, or what an amplified profile leaves of it. */
+export type SentLevel = 'full' | 'lowered';
+
+/**
+ * The gain that makes full power out of the loudest clean input on speaker wires, from the amplifier's rating and the
+ * profile's level. On a line-level lead nobody knows what the converter makes of it, so there is no such figure.
+ */
+export function expectedGainRatio(situation: Situation, level: SentLevel): number {
   const amp = ampDriving(situation.rig, 'rear') ?? {};
   const targetV = gainTargetV({
     powerW: ampEstimate(amp, 'powerW').value,
@@ -90,20 +135,28 @@ export function expectedGainRatio(situation: Situation): number {
     supplyV: estimate(situation.rig, 'supplyRunningV').value,
     lossV: BRIDGE_LOSS_UNLOADED_V,
   });
-  const line = voltageRatio({ gainDb: -estimate(situation.rig, 'loweredByDb').value });
-  return targetV / (amp.input === 'line' ? loudestV * line : loudestV);
+  if (level === 'full') return targetV / loudestV;
+  return targetV / (loudestV * voltageRatio({ gainDb: -estimate(situation.rig, 'loweredByDb').value }));
 }
+
+/** Both gains, since nobody knows which level the profile sends until it was read. */
+export const gainInWords = (situation: Situation): string =>
+  `${expectedGainRatio(situation, 'full').toFixed(1)} times (full level) or ${expectedGainRatio(situation, 'lowered').toFixed(1)} times (amplified profile)`;
 
 /** A gain this far under the expected one starves the speakers: 9 dB, an eighth of the power. An estimate. */
 const LOW_GAIN_RATIO = voltageRatio({ gainDb: -9 });
-const NO_GAIN_RATIO = 0.1;
+const NO_GAIN_RATIO = 0.02;
 
 /** Half as much again as the residue or the last digit is still not the tone. An estimate. */
 const HIDDEN_RATIO = 1.5;
 
+/** An amplifier on a line-level lead makes more of it, whatever the converter gives. */
+const LEAST_LINE_GAIN = 1;
+
 /** The least that a healthy amplifier makes of this input. */
 const leastOutputV = (values: Values, situation: Situation) =>
-  LOW_GAIN_RATIO * expectedGainRatio(situation) * (values['inV'] ?? 0);
+  (onLineLevel(situation) ? LEAST_LINE_GAIN : LOW_GAIN_RATIO * expectedGainRatio(situation, 'full')) *
+  (values['inV'] ?? 0);
 
 function outputBands(values: Values, situation: Situation): readonly Band[] {
   const inV = values['inV'] ?? 0;
@@ -116,8 +169,20 @@ function outputBands(values: Values, situation: Situation): readonly Band[] {
   return [
     { label: 'nothing', low: 0, high: nothingV, mood: 'bad' },
     { label: 'weak', low: nothingV, high: healthyV, mood: 'unsure' },
-    { label: 'healthy', low: healthyV, high: 4 * expectedGainRatio(situation) * inV, mood: 'good' },
+    {
+      label: 'healthy',
+      low: healthyV,
+      high: Math.max(4 * healthyV, 4 * expectedGainRatio(situation, 'full') * inV),
+      mood: 'good',
+    },
   ];
+}
+
+/** 20 dB under the gain that is right is silence to an ear; what is less far off only makes it weaker. */
+export function silencedByGain(values: Values, situation: Situation): boolean {
+  const rightV =
+    (onLineLevel(situation) ? LEAST_LINE_GAIN : expectedGainRatio(situation, 'full')) * (values['inV'] ?? 0);
+  return Math.max(values['leftV'] ?? 0, values['rightV'] ?? 0) < voltageRatio({ gainDb: -20 }) * rightV;
 }
 
 /** A refusal of readings in which residue would pass for a dead output, or hide a healthy one. */
@@ -151,6 +216,7 @@ export const ampOut = measurement<'ok' | 'low' | 'none'>({
     'Speakers unplugged from the amplifier. Tone off first: read the thick output wires. Then tone on: one input, then both rear outputs.',
   how: [
     'Key off, speakers off the amplifier, key on.',
+    'Rear channels on full range for this: behind a low-pass a 400 Hz tone looks dead.',
     'Tone off: read one rear output. What shows now is residue of the switching stage, not sound.',
     'Play the 400 Hz tone at the same volume as before: one rear input, then rear left and rear right output.',
   ],
@@ -158,12 +224,12 @@ export const ampOut = measurement<'ok' | 'low' | 'none'>({
   tool: 'meter',
   minutes: 8,
   observes: ['settings', 'profile', 'unit', 'unit-leads', 'amp-supply', 'amp'],
-  cautions: ['amp-output', 'key-off', 'bridge', 'loud-tone'],
+  cautions: ['amp-output', 'key-off', 'bridge', 'loud-tone', 'flat-battery'],
   tones: ['400hz'],
   probes: { red: 'amp-out-plus', black: 'amp-out-minus' },
   readings: {
     residueV: ampReading('Rear output, tone off'),
-    inV: acReading('Rear input, tone on'),
+    inV: { ...acReading('Rear input, tone on'), probes: { red: 'amp-in-plus', black: 'amp-in-minus' } },
     leftV: ampReading('Rear left output'),
     rightV: ampReading('Rear right output'),
   },
@@ -179,7 +245,9 @@ export const ampOut = measurement<'ok' | 'low' | 'none'>({
     return labels.includes('weak') ? 'low' : 'ok';
   },
   healthy: (values, s) => {
-    const full = `This amplifier reaches full power with about ${expectedGainRatio(s).toFixed(1)} times its input.`;
+    const full = onLineLevel(s)
+      ? 'On a line-level lead the amplifier makes more out of its input, never less.'
+      : `This amplifier reaches full power with about ${gainInWords(s)} its input.`;
     const healthy = outputBands(values, s).find(({ label }) => label === 'healthy');
     return values['inV'] === undefined || !healthy
       ? full
@@ -229,12 +297,13 @@ export const halfSupply = measurement<'half' | 'zero' | 'one-odd' | 'unclear'>({
     batteryV: {
       label: 'Battery plus',
       unit: 'V',
+      probes: 'not drawn',
       possible: [8, 16],
       impossible:
         'A 12 V battery that runs the head unit reads 8 to 16 V. Is the meter on DC volts, black on the minus post?',
     },
     plusV: wireReading('One wire of the pair'),
-    minusV: wireReading('The other wire'),
+    minusV: { ...wireReading('The other wire'), probes: { red: 'amp-in-minus', black: 'battery-minus' } },
   },
   bands: (reading, values) =>
     reading === 'batteryV' || values['batteryV'] === undefined ? null : halfBands(values['batteryV']),

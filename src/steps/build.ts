@@ -1,4 +1,4 @@
-import { ampDriving, type Rig, withAmpKnown, withKnown } from '../rig/rig.ts';
+import { ampDriving, type KnownAmp, type Rig, withAmpKnown, withKnown } from '../rig/rig.ts';
 import { rigQuestion } from './step.ts';
 
 /** Questions about what is fitted. "My bike" answers them when it knows. */
@@ -87,6 +87,62 @@ export const rearAmpInput = rigQuestion<'speaker' | 'line'>({
   outcomes: { speaker: 'speaker wires', line: 'a line-level lead' },
   known: (rig) => ampDriving(rig, 'rear')?.input,
   learn: (input, rig) => withAmpKnown(rig, 'rear', { input }),
+});
+
+/** Says what drives the front, as far as the list of amplifiers or the answer to another question tells. */
+function knownFrontDrive(rig: Rig): 'same' | 'unit' | 'other' | undefined {
+  if (rig.frontFedBy === 'unit') return 'unit';
+  if (ampDriving(rig, 'rear')?.drives === 'both') return 'same';
+  return rig.amps?.some((amp) => amp.drives === 'front') ? 'other' : undefined;
+}
+
+/** What else hangs on the amplifier of the rear: one that makes the front play has power, ground and turn-on. */
+export const frontDrive = rigQuestion<'same' | 'unit' | 'other'>({
+  id: 'front-drive',
+  short: 'Front driven by',
+  ask: 'Do the front speakers hang on the same amplifier?',
+  phone: 'The front speakers, the ones that play: are they on that same amplifier, or straight on the radio?',
+  how: [
+    'Follow the thick speaker wires from the amplifier: two pairs for the rear only, four pairs for front and rear.',
+  ],
+  why: 'An amplifier that makes the front play has power and is switched on. Then only its rear half can be at fault.',
+  tool: 'none',
+  minutes: 0.5,
+  observes: [],
+  options: { same: 'Yes, front and rear', unit: 'No, the head unit drives the front', other: 'No, another amplifier' },
+  outcomes: { same: 'the same amplifier', unit: 'the head unit', other: 'another amplifier' },
+  ifCannot: 'We look at its lamp.',
+  known: knownFrontDrive,
+  learn: (drive, rig) =>
+    drive === 'same'
+      ? withAmpKnown(withKnown(rig, { frontFedBy: 'amp' }), 'rear', { drives: 'both' })
+      : withKnown(rig, { frontFedBy: drive === 'unit' ? 'unit' : 'amp' }),
+});
+
+/** The amplifiers of the list that drive the rear, or may, as far as anybody said. */
+const mayDriveRear = (amp: KnownAmp) => amp.drives !== 'front';
+
+export const rearInputs = rigQuestion<'own' | 'front'>({
+  id: 'rear-inputs',
+  short: 'Rear inputs come from',
+  ask: 'Where do the rear inputs of the amplifier get their signal from?',
+  phone:
+    'The amplifier that drives the back: do its thin signal wires come from the radio’s rear outputs, or were they joined to the front ones?',
+  how: [
+    'An amplifier for front and rear with two pairs of signal wires only: the front pair.',
+    'Fitted without touching the rear outputs of the head unit, or joined to the front wires: the front pair only.',
+    'If the fader ever moved the sound from front to rear, they come from the rear outputs.',
+  ],
+  why: 'On a bike built with front speakers only, the rear outputs are switched off. An amplifier fed from the front pair does not care.',
+  tool: 'none',
+  minutes: 1,
+  observes: [],
+  options: { own: 'The head unit’s rear outputs', front: 'The front pair only' },
+  outcomes: { own: 'the rear outputs', front: 'the front pair only' },
+  ifCannot: 'We take the rear outputs, and the verdict says that this was not checked.',
+  known: (rig) => rig.amps?.find((amp) => mayDriveRear(amp) && amp.fedFrom)?.fedFrom,
+  learn: (fedFrom, rig) =>
+    rig.amps ? { ...rig, amps: rig.amps.map((amp) => (mayDriveRear(amp) ? { ...amp, fedFrom } : amp)) } : rig,
 });
 
 export const deliveredWith = rigQuestion<'two' | 'four'>({

@@ -3,7 +3,7 @@ import { choice, EVERY_PART } from './step.ts';
 
 /** What ears and eyes can tell, without a tool. */
 
-export const faderCentre = choice<'cured' | 'no-change'>({
+export const faderCentre = choice<'cured' | 'plays' | 'no-change'>({
   id: 'fader-centre',
   short: 'Fader and balance in the middle',
   ask: 'Put fader and balance in the middle. Does the rear play now?',
@@ -17,8 +17,12 @@ export const faderCentre = choice<'cured' | 'no-change'>({
   tool: 'ears',
   minutes: 1,
   observes: EVERY_PART,
-  options: { cured: 'Yes, the rear plays now', 'no-change': 'No, still silent' },
-  outcomes: { cured: 'rear plays', 'no-change': 'no change' },
+  options: {
+    'no-change': 'No, still silent',
+    cured: 'Yes. One stood off the middle',
+    plays: 'It plays, and both were in the middle already',
+  },
+  outcomes: { 'no-change': 'no change', cured: 'rear plays', plays: 'plays just now anyway' },
   ifCannot: 'No such menu, or you cannot find it: we listen at the corners instead.',
 });
 
@@ -48,6 +52,7 @@ export const fourCorners = choice<'all' | 'no-rear' | 'one-corner' | 'one-side' 
     'Case, lids and trunk plugged in. A mono track, low volume.',
     'Move the fader and the balance to each end and put your ear to each speaker.',
     'Put both back in the middle.',
+    'An amplifier that takes everything from the front pair does not follow the fader: put your ear to each speaker.',
   ],
   why: 'One silent corner is a speaker, a plug or a wire. A silent pair is more often a setting, a profile or an amplifier.',
   tool: 'ears',
@@ -159,12 +164,12 @@ export const ampLight = choice<'normal' | 'off' | 'fault'>({
   ifCannot: 'Hidden amplifier: lay a hand on it after ten minutes of music. Warm means on.',
 });
 
-export const wakesWhenLoud = choice<'wakes' | 'stays-off'>({
+export const wakesWhenLoud = choice<'wakes' | 'wakes-silent' | 'stays-off'>({
   id: 'wakes-when-loud',
   short: 'Turned up for a moment',
-  ask: 'Turn the volume up step by step with music that never stops. Does the amplifier wake?',
+  ask: 'Turn the volume up step by step with music that never stops. Does the amplifier wake, and does the rear play then?',
   phone:
-    'Speech off, steady music on. Come up one step at a time, well above your usual volume. Does the lamp come on?',
+    'Speech off, steady music on. Come up one step at a time, well above your usual volume. Does the lamp come on? And does the back play then?',
   how: [
     'Amplifier gain down first, if you can reach it: it may wake at full blast.',
     'Steady music. Come up one step at a time, ten seconds a step.',
@@ -175,16 +180,24 @@ export const wakesWhenLoud = choice<'wakes' | 'stays-off'>({
   minutes: 2,
   observes: ['settings', 'profile', 'unit', 'unit-leads', 'amp-supply', 'amp'],
   cautions: ['loud-tone'],
-  options: { wakes: 'Yes, it wakes when loud', 'stays-off': 'No, it stays off' },
-  outcomes: { wakes: 'wakes when loud', 'stays-off': 'stays off' },
+  options: {
+    wakes: 'It wakes, and the rear plays',
+    'wakes-silent': 'It wakes, and the rear stays silent',
+    'stays-off': 'No, it stays off',
+  },
+  outcomes: {
+    wakes: 'wakes when loud, and plays',
+    'wakes-silent': 'wakes when loud, and stays silent',
+    'stays-off': 'stays off',
+  },
   article: 'amplifiers-that-listen',
 });
 
 export const wiggle = choice<'amp-input' | 'rear-run' | 'amp-supply' | 'no-effect'>({
   id: 'wiggle',
   short: 'Press and move the plugs',
-  ask: 'Music low: does pressing a plug or a lead with one finger bring the rear back for a moment?',
-  phone: 'Press each plug gently with one finger, one after the other. Tell me when it crackles or plays.',
+  ask: 'Music low: does pressing a plug or a lead with one finger make the rear come or go?',
+  phone: 'Press each plug gently with one finger, one after the other. Tell me when it crackles, plays or stops.',
   how: (s) => [
     'Engine off, music at a low volume.',
     ...(s.rig.rearFedBy === 'unit'
@@ -192,12 +205,13 @@ export const wiggle = choice<'amp-input' | 'rear-run' | 'amp-supply' | 'no-effec
       : [
           'Press and move: the signal plug at the amplifier, its power leads, the rear speaker plug, lid leads at the hinge.',
         ]),
-    'Only what you can reach. No metal tools.',
+    'Only what you can reach. No metal tools. Nothing that is hot.',
   ],
   why: 'What reacts to a finger is where the contact is bad. What does not react proves nothing.',
   tool: 'ears',
   minutes: 10,
   observes: ['unit-leads', 'amp-supply', 'run'],
+  cautions: ['riding', 'hot'],
   options: {
     'no-effect': 'Nothing reacts',
     'amp-input': 'The signal plug at the amplifier',
@@ -219,7 +233,9 @@ export const ampSwitches = choice<'right' | 'mode' | 'range' | 'turn-on'>({
   ask: 'Do the amplifier’s selectors fit the way it is wired?',
   phone: 'Read me every little switch on the amplifier and where it stands, left to right.',
   how: [
+    'Only read them. Key off before you move one.',
     'Inputs: set to the number of pairs that are plugged in.',
+    'Crossover: full range or high-pass for the rear, never low-pass.',
     'Range: the highest voltage that comes in must be inside it.',
     'Turn-on: set to wire where there is a remote wire, to sensing where there is none.',
   ],

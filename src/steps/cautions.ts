@@ -16,6 +16,8 @@ export const CAUTIONS = {
     'Do not swap outputs while a short to the frame is possible: it can take the good channel with it.',
   hot: 'Amplifier cases and fuse holders can burn your skin. A smell of hot varnish or plastic: key off, fuse out, stop.',
   cell: 'Only with the wires off the amplifier or the head unit. Half a second. Never on a tweeter, never a 9 V battery.',
+  'flat-battery':
+    'Key on, engine off, music system on: the bike draws about 13 A. Twenty minutes at most, or stop when the battery reads 12.2 V. A charger on the battery is better.',
   cone: 'Never press a cone on one side, never touch a dome.',
   'minus-first':
     'Before work on the plus lead: battery minus off first, on last. Ring and watch off. All minus leads off together.',

@@ -1,4 +1,4 @@
-import { choice, type Facts } from './step.ts';
+import { choice, type Facts, type Situation } from './step.ts';
 
 export const toolsAtHand = choice<'meter' | 'none'>({
   id: 'tools-at-hand',
@@ -33,6 +33,9 @@ export const metersDigit = choice<'0.001' | '0.01' | '0.1'>({
   article: 'two-tones-one-ratio',
   givenUnder: ['tools-at-hand'],
 });
+
+/** Whether this meter is fine enough for a reading of "nothing" to prove something. */
+export const readsFine = ({ facts }: Situation): boolean => smallestDigitV(facts) < 0.1;
 
 /** The smallest AC digit of the meter at hand; that of a basic meter until somebody has said. */
 export function smallestDigitV(facts: Facts): number {

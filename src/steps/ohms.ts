@@ -10,7 +10,7 @@ const CONTACT_OK_OHM = 0.3;
 /** A run that reads ten times its rated ohms is open. Common practice, no published source. */
 const OPEN_RATIO = 10;
 
-/** Makers differ: published drivers of 2 Ω read down to 1.2. Below this share of the usual least the coil is shorted. */
+/** Makers differ: published speakers of 2 Ω read down to 1.2. Below this share of the usual least the coil is shorted. */
 const SHORTED_RATIO = 0.85;
 
 const ohmReading = (label: string): Reading => ({
@@ -22,6 +22,7 @@ const ohmReading = (label: string): Reading => ({
 const LEADS_OHM = {
   label: 'Probes held together',
   unit: 'Ω',
+  probes: 'not drawn',
   possible: [0, 5],
   impossible: 'Two probes held together read 0.1 to 0.5 ohm. More than 5: clean the tips or change the leads.',
 } as const satisfies Reading;
@@ -38,8 +39,23 @@ function ratedOhm({ rig }: Situation): { readonly low: number; readonly high: nu
   return { low: low / estimate(rig, 'rearPerChannel').high, high };
 }
 
-function runBands(situation: Situation): readonly Band[] {
-  const rated = ratedOhm(situation);
+const lessLeads = (values: Values, reading: string) =>
+  Math.max(0, (values[reading] ?? Infinity) - (values['leadsOhm'] ?? 0));
+
+/** Two runs this close read the same coil: bad contacts are never alike. An estimate. */
+const ALIKE_RATIO = 0.1;
+
+/** Nobody knows the rating, and both runs read what a coil of 8 Ω reads. */
+function bothEight(values: Values, situation: Situation): boolean {
+  if (situation.rig.rearRatedOhm !== undefined) return false;
+  const [leftOhm, rightOhm] = [lessLeads(values, 'leftOhm'), lessLeads(values, 'rightOhm')];
+  const { lowOhm, highOhm } = coilBandOhm({ ratedOhm: 8 });
+  const inBand = [leftOhm, rightOhm].every((ohm) => ohm >= lowOhm && ohm <= highOhm + CONTACT_OK_OHM);
+  return inBand && Math.abs(leftOhm - rightOhm) <= ALIKE_RATIO * Math.max(leftOhm, rightOhm);
+}
+
+function runBands(situation: Situation, values: Values): readonly Band[] {
+  const rated = bothEight(values, situation) ? { low: 8, high: 8 } : ratedOhm(situation);
   const wireOhm =
     2 *
     copperResistanceOhm({
@@ -57,10 +73,20 @@ function runBands(situation: Situation): readonly Band[] {
   ];
 }
 
-const lessLeads = (values: Values, reading: string) =>
-  Math.max(0, (values[reading] ?? Infinity) - (values['leadsOhm'] ?? 0));
 const withLeads = (bands: readonly Band[], leadsOhm: number): readonly Band[] =>
   bands.map((band) => ({ ...band, low: band.low === 0 ? 0 : band.low + leadsOhm, high: band.high + leadsOhm }));
+
+/** A run needs nine times its coil in ohms on top of it before the ear calls it silent: 20 dB. */
+const SILENCING_RATIO = 10;
+
+/** Whether the runs have so many ohms that they explain silence: the worse one, or both where both corners are silent. */
+export function silencedByOhms(values: Values, situation: Situation, corners: 'one' | 'both'): boolean {
+  const ohms = [lessLeads(values, 'leftOhm'), lessLeads(values, 'rightOhm')];
+  return (
+    (corners === 'one' ? Math.max(...ohms) : Math.min(...ohms)) >=
+    SILENCING_RATIO * coilBandOhm({ ratedOhm: ratedOhm(situation).low }).lowOhm
+  );
+}
 
 /** The rear speaker runs, from the plug of whatever drives them: wires, joints and coils in one reading. */
 export const runOhms = measurement<'ok' | 'high' | 'open' | 'low' | 'unclear'>({
@@ -76,17 +102,19 @@ export const runOhms = measurement<'ok' | 'high' | 'open' | 'low' | 'unclear'>({
     'Meter on ohms. Hold the probes together: that is your leads.',
     'One probe on each wire of the left run, then the right run. “OL” is a reading too: type it.',
     'Move the lids while you look at the number.',
+    'Just after loud music? Let the coils cool for ten minutes: hot, they read up to half more.',
   ],
-  why: 'One reading from the driver’s end covers every wire, joint and coil on the way.',
+  why: 'One reading from the end that feeds it covers every wire, joint and coil on the way.',
   tool: 'meter',
   minutes: 5,
   observes: ['run', 'speaker'],
   cautions: ['ohms-dead', 'key-off'],
   probes: { red: 'run-plus', black: 'run-minus' },
   readings: { leadsOhm: LEADS_OHM, leftOhm: ohmReading('Rear left run'), rightOhm: ohmReading('Rear right run') },
-  bands: (reading, values, s) => (reading === 'leadsOhm' ? null : withLeads(runBands(s), values['leadsOhm'] ?? 0)),
+  bands: (reading, values, s) =>
+    reading === 'leadsOhm' ? null : withLeads(runBands(s, values), values['leadsOhm'] ?? 0),
   judge: (values, s) => {
-    const bands = runBands(s);
+    const bands = runBands(s, values);
     const labels = ['leftOhm', 'rightOhm'].map((reading) => bandOf(bands, lessLeads(values, reading))?.label);
     if (labels.includes('open')) return 'open';
     if (labels.includes('shorted')) return 'low';
@@ -94,7 +122,7 @@ export const runOhms = measurement<'ok' | 'high' | 'open' | 'low' | 'unclear'>({
     return labels.includes('unclear') ? 'unclear' : 'ok';
   },
   healthy: (values, s) => {
-    const [, healthy] = runBands(s);
+    const [, healthy] = runBands(s, values);
     const leads =
       values['leadsOhm'] === undefined
         ? 'after taking off your leads'
@@ -136,7 +164,7 @@ export const coilOhms = measurement<'ok' | 'open' | 'low' | 'unclear'>({
   tool: 'meter',
   minutes: 8,
   observes: ['speaker'],
-  cautions: ['ohms-dead', 'cone'],
+  cautions: ['ohms-dead', 'cone', 'warranty'],
   probes: { red: 'speaker-plus', black: 'speaker-minus' },
   readings: { leadsOhm: LEADS_OHM, coilOhm: ohmReading('Coil') },
   bands: (reading, values, s) => (reading === 'coilOhm' ? withLeads(coilBands(s), values['leadsOhm'] ?? 0) : null),

@@ -1,5 +1,5 @@
-import type { KnownAmp, Rig } from '../rig/rig.ts';
-import { ampDriving, withKnown } from '../rig/rig.ts';
+import type { Rig } from '../rig/rig.ts';
+import { ampDriving, withKnown, without } from '../rig/rig.ts';
 import { choice, rigQuestion } from './step.ts';
 
 /** Questions about a planned build, and about what is known of the profile that is stored now. */
@@ -10,15 +10,12 @@ export type PlannedChange =
   | 'rear-on-unit'
   | 'amp-added'
   | 'amp-exchanged'
+  | 'amp-removed'
   | 'unit-replaced'
   | 'mirroring'
   | 'louder'
-  | 'same-tone'
+  | 'same-eq'
   | 'after-reflash';
-
-function without<K extends keyof Rig>(rig: Rig, ...forgotten: readonly K[]): Rig {
-  return Object.fromEntries(Object.entries(rig).filter(([field]) => !forgotten.includes(field as K)));
-}
 
 /** The rig as it will be: what the plan settles is set, and what it may change is forgotten, so that it is asked. */
 function plannedRig(plan: PlannedChange, rig: Rig): Rig {
@@ -26,6 +23,7 @@ function plannedRig(plan: PlannedChange, rig: Rig): Rig {
     case 'rear-on-unit':
       return withKnown(rig, { rearFitted: 'yes', rearFedBy: 'unit' });
     case 'amp-added':
+    case 'amp-removed':
       return without(rig, 'amps', 'frontFedBy', 'rearFitted', 'rearFedBy');
     case 'amp-exchanged':
       return without(rig, 'amps');
@@ -55,10 +53,11 @@ export const plannedChange = rigQuestion<PlannedChange>({
     'rear-on-unit': 'Rear speakers on the head unit',
     'amp-added': 'An amplifier is added',
     'amp-exchanged': 'An amplifier is exchanged',
+    'amp-removed': 'An amplifier comes off',
     'unit-replaced': 'Another head unit, not the bike maker’s',
     mirroring: 'Only phone mirroring without a headset',
-    louder: 'Louder, without an amplifier',
-    'same-tone': 'The tone should not change when the engine starts',
+    louder: 'Louder, or less boomy when loud, without an amplifier',
+    'same-eq': 'Bass and treble should stay the same when the engine starts',
     'after-reflash': 'It got worse after a reflash',
   },
   outcomes: {
@@ -67,10 +66,11 @@ export const plannedChange = rigQuestion<PlannedChange>({
     'rear-on-unit': 'rear speakers on the head unit',
     'amp-added': 'an amplifier is added',
     'amp-exchanged': 'an amplifier is exchanged',
+    'amp-removed': 'an amplifier comes off',
     'unit-replaced': 'another head unit',
     mirroring: 'phone mirroring only',
-    louder: 'louder without an amplifier',
-    'same-tone': 'same tone with the engine running',
+    louder: 'louder or less boomy without an amplifier',
+    'same-eq': 'same EQ with the engine running',
     'after-reflash': 'worse after a reflash',
   },
   ifCannot: 'We go through the whole build.',
@@ -107,101 +107,6 @@ export const wishMirroring = choice<'yes' | 'no'>({
   options: { yes: 'Yes', no: 'No' },
   outcomes: { yes: 'wanted', no: 'not wanted' },
 });
-
-const COUNTS = { '0': 0, '1': 1, '2': 2, '3': 3 } as const;
-type Count = keyof typeof COUNTS;
-
-export const ampCount = rigQuestion<Count>({
-  id: 'amp-count',
-  short: 'Amplifiers',
-  ask: 'How many amplifiers will there be when it is finished?',
-  phone: 'When everything is done, how many amplifiers are on the bike? Count the one the factory fitted, too.',
-  how: [
-    'Look under the seat, in the saddlebags, in the lids, behind the fairing and in the trunk.',
-    'Every amplifier has a lead with a fuse from the battery. Count those leads.',
-  ],
-  why: 'An amplified profile only makes sense in front of an amplifier. With several, the one that is hardest to please decides.',
-  tool: 'none',
-  minutes: 1,
-  observes: [],
-  options: { '0': 'None', '1': 'One', '2': 'Two', '3': 'Three or more' },
-  outcomes: { '0': 'none', '1': 'one', '2': 'two', '3': 'three or more' },
-  ifCannot: 'We ask what drives each pair instead.',
-  known: (rig) => (rig.amps ? (String(Math.min(3, rig.amps.length)) as Count) : undefined),
-  learn: (option, rig) => {
-    const listed = rig.amps ?? [];
-    const count = option === '3' ? Math.max(3, listed.length) : COUNTS[option];
-    return { ...rig, amps: Array.from({ length: count }, (_, i) => listed[i] ?? {}) };
-  },
-});
-
-/** Only an amplifier that was counted is described: an answer left over from a longer list adds none. */
-const withAmp = (rig: Rig, index: number, learnt: KnownAmp): Rig =>
-  rig.amps && index < rig.amps.length
-    ? { ...rig, amps: rig.amps.map((amp, i) => (i === index ? { ...amp, ...learnt } : amp)) }
-    : rig;
-
-export const ampKindStep = (number: number) =>
-  rigQuestion<'add-on' | 'factory'>({
-    id: `amp-${number}-kind`,
-    short: `Amplifier ${number}`,
-    ask: `Amplifier ${number}: is it the bike maker’s own, or one added later?`,
-    phone: `Amplifier number ${number}: did it come from the bike’s maker, with its own plug into the bike’s wiring, or did somebody add it?`,
-    how: ['A factory amplifier hangs on the data bus of the bike and has the bike maker’s part number.'],
-    why: 'A dealer’s tool selects an amplified profile only if a factory amplifier answers on the data bus.',
-    tool: 'none',
-    minutes: 0.5,
-    observes: [],
-    cautions: ['data'],
-    options: { 'add-on': 'Added later', factory: 'The bike maker’s own' },
-    outcomes: { 'add-on': 'added later', factory: 'factory amplifier' },
-    ifCannot: 'Then we name the tool that can do it in any case.',
-    known: (rig) => rig.amps?.[number - 1]?.kind,
-    learn: (kind, rig) => withAmp(rig, number - 1, { kind }),
-  });
-
-export const ampTurnOnStep = (number: number) =>
-  rigQuestion<'wire' | 'signal' | 'dc'>({
-    id: `amp-${number}-turn-on`,
-    short: `Amplifier ${number} switched by`,
-    ask: `Amplifier ${number}: what switches it on?`,
-    phone: `Amplifier number ${number}: is there a thin wire on it marked remote, or does it wake by itself when it hears music?`,
-    how: [
-      'A remote wire sits on a small terminal beside the thick ones, and carries 12 V while the head unit is on.',
-      'No such wire: it listens to its inputs. Its papers say whether for a signal or for DC.',
-    ],
-    why: 'An amplifier with a wire does not care about the level. One that listens can stay asleep when the level goes down.',
-    tool: 'none',
-    minutes: 1,
-    observes: [],
-    options: { wire: 'A remote wire', signal: 'Hearing a signal', dc: 'Sensing DC on its inputs' },
-    outcomes: { wire: 'a remote wire', signal: 'hearing a signal', dc: 'sensing DC' },
-    article: 'amplifiers-that-listen',
-    known: (rig) => rig.amps?.[number - 1]?.turnOn,
-    learn: (turnOn, rig) => withAmp(rig, number - 1, { turnOn }),
-  });
-
-export const ampNeedsStep = (number: number) =>
-  rigQuestion<'any' | 'unaltered'>({
-    id: `amp-${number}-needs`,
-    short: `Amplifier ${number} made for`,
-    ask: `Amplifier ${number}: is it made for the head unit’s unaltered output only?`,
-    phone: `Amplifier number ${number}: do its papers say that the head unit must stay as delivered, or that it must not be reflashed?`,
-    how: [
-      'Look in its papers for “no reflash”, “factory output” or “corrects the factory sound”.',
-      'Any source: it also takes a remote wire, or it has been seen to wake with an amplified profile.',
-    ],
-    why: 'Some amplifiers wake on the full output and take its bass boost out themselves. A lowered output leaves them asleep or too quiet.',
-    tool: 'papers',
-    minutes: 3,
-    observes: [],
-    options: { any: 'No, it takes any source', unaltered: 'Yes, the unaltered output only' },
-    outcomes: { any: 'any source', unaltered: 'the unaltered output only' },
-    ifCannot: 'One that listens then counts as made for the unaltered output, until it is proved otherwise.',
-    article: 'amplifiers-that-listen',
-    known: (rig) => rig.amps?.[number - 1]?.needs,
-    learn: (needs, rig) => withAmp(rig, number - 1, { needs }),
-  });
 
 export const frontBuild = rigQuestion<'unit' | 'amp'>({
   id: 'front-build',
@@ -243,40 +148,17 @@ export const rearBuild = rigQuestion<'none' | 'unit' | 'amp'>({
       : withKnown(rig, { rearFitted: 'yes', rearFedBy: rear }),
 });
 
-const mayDriveRear = (amp: KnownAmp) => amp.drives !== 'front';
-
-export const rearInputs = rigQuestion<'own' | 'front'>({
-  id: 'rear-inputs',
-  short: 'Rear inputs come from',
-  ask: 'Where do the rear inputs of the amplifier get their signal from?',
-  phone:
-    'The amplifier that drives the back: do its signal wires come from the radio’s rear outputs, or only from the front ones?',
-  how: [
-    'Two pairs into it, front and front: the front pair only.',
-    'If the fader works from front to rear, they come from the rear outputs.',
-  ],
-  why: 'On a bike built with front speakers only, the rear outputs are switched off. An amplifier fed from the front pair does not care.',
-  tool: 'none',
-  minutes: 3,
-  observes: [],
-  options: { own: 'The head unit’s rear outputs', front: 'The front pair only' },
-  outcomes: { own: 'the rear outputs', front: 'the front pair only' },
-  known: (rig) => rig.amps?.find((amp) => mayDriveRear(amp) && amp.fedFrom)?.fedFrom,
-  learn: (fedFrom, rig) =>
-    rig.amps ? { ...rig, amps: rig.amps.map((amp) => (mayDriveRear(amp) ? { ...amp, fedFrom } : amp)) } : rig,
-});
-
 export const wishSameEq = choice<'yes' | 'no'>({
   id: 'wish-same-eq',
-  short: 'Same tone wanted',
-  ask: 'Should the tone stay the same when the engine starts?',
-  phone: 'When you start the engine, the tone may change. Does that bother you, should it stay the same?',
+  short: 'Same EQ wanted',
+  ask: 'Should bass and treble stay the same when the engine starts?',
+  phone: 'When you start the engine, bass and treble may change. Does that bother you, should they stay the same?',
   how: ['The unaltered head unit changes its EQ when the engine runs. That is how it is made, not a fault.'],
   why: 'Only some amplified profiles keep one EQ. If you want that, the kind of profile matters.',
   tool: 'none',
   minutes: 0.3,
   observes: [],
-  options: { yes: 'Yes, it should stay the same', no: 'No, I do not mind' },
+  options: { yes: 'Yes, they should stay the same', no: 'No, I do not mind' },
   outcomes: { yes: 'wanted', no: 'not wanted' },
   ifCannot: 'We take it as no, and name the better kind all the same.',
 });
@@ -365,3 +247,27 @@ export const paperSameEq = paper(
   'The same',
   'Another one',
 );
+
+export const paperBy = choice<'dealer' | 'dealer-factory-amp' | 'specialist'>({
+  id: 'paper-by',
+  short: 'Paper: done by',
+  ask: 'Who selected that profile?',
+  phone: 'Who did the work on that paper: a dealer, or an independent specialist?',
+  how: ['The stamp or the letterhead says it. Ask whether a factory amplifier was on the bike at that time.'],
+  why: 'A dealer’s tool selects an amplified profile only if a factory amplifier answers on the data bus.',
+  tool: 'papers',
+  minutes: 0.5,
+  observes: ['profile'],
+  options: {
+    dealer: 'A dealer, and no factory amplifier was fitted',
+    'dealer-factory-amp': 'A dealer, with a factory amplifier fitted then',
+    specialist: 'An independent specialist',
+  },
+  outcomes: {
+    dealer: 'a dealer, without a factory amplifier',
+    'dealer-factory-amp': 'a dealer, with a factory amplifier',
+    specialist: 'an independent specialist',
+  },
+  ifCannot: 'Then the paper counts as it stands.',
+  givenUnder: ['profile-source'],
+});

@@ -44,6 +44,10 @@ const TONE_READINGS = {
   v4000V: tone('4 kHz', true),
 };
 const ALL_TONES = ['400hz', '80hz', '1khz', '4khz'] as const;
+/** A tone goes through every amplifier on the bike, whichever pair is read. */
+const speakersOff = ({ rig }: Situation): readonly string[] =>
+  rig.amps?.length === 0 ? [] : ['An amplifier on the bike: key off, speakers off the amplifier, key on.'];
+
 const FRONT_PAIR = { red: 'unit-front-plus', black: 'unit-front-minus' } as const;
 
 function badTones(values: Values, situation: Situation) {
@@ -83,15 +87,16 @@ export function bassRatio(values: Values, situation: Situation) {
   };
 }
 
-/** Two tones at one volume step, engine off: boosted, flat, or cut by somebody's tone control. */
+/** Two tones at one volume step, engine off: boosted, flat, or cut by somebody's bass control. */
 export const tonesOff: ReadingStep<'boosted' | 'flat' | 'cut' | 'unclear'> = measurement({
   id: 'tones-off',
   short: 'Two tones, engine off',
   ask: 'Engine off: what does the front pair read with each tone?',
   phone:
-    'Engine off, tone controls flat. Set the 400 tone to the level we say, then do not touch the volume. Now play the 80 tone. Read me both.',
+    'Engine off, bass and treble flat. Set the 400 tone to the level we say, then do not touch the volume. Now play the 80 tone. Read me both.',
   how: (s) => [
-    'Tone controls flat, loudness off, speed volume off, phone equaliser off, phone volume full.',
+    ...speakersOff(s),
+    'Bass and treble flat, loudness off, speed volume off, phone equaliser off, phone volume full.',
     `Play the 400 Hz tone. Probes across one front pair. Set the volume so that it reads about ${formatQuantity(referenceToneV(s), 'V', 2)}.`,
     'Do not touch the volume. Play the 80 Hz tone and read again. 1 kHz and 4 kHz if you have the time.',
   ],
@@ -99,7 +104,7 @@ export const tonesOff: ReadingStep<'boosted' | 'flat' | 'cut' | 'unclear'> = mea
   tool: 'meter',
   minutes: 10,
   observes: ['settings', 'profile', 'unit'],
-  cautions: ['bridge', 'loud-tone'],
+  cautions: ['bridge', 'loud-tone', 'flat-battery'],
   tones: ALL_TONES,
   probes: FRONT_PAIR,
   readings: TONE_READINGS,
@@ -162,7 +167,8 @@ export const tonesRunning: ReadingStep<'same' | 'changes' | 'unclear'> = measure
   short: 'Two tones, engine running',
   ask: 'Engine idling outdoors, same volume: what does the front pair read with each tone now?',
   phone: 'Outside only. Engine on, same volume, same probes. The 400 tone: number? The 80 tone: number?',
-  how: [
+  how: (s) => [
+    ...speakersOff(s),
     'Outdoors, on the stand, in neutral. Start the engine and let it idle.',
     'Check that the volume step is the one from before: starting can reset it.',
     'Same front pair, same meter range. Read the same tones as before.',
@@ -226,8 +232,10 @@ export const topStep = measurement<'full' | 'lowered' | 'unclear'>({
   ask: 'Engine off, 80 Hz tone: what does the front pair read at the loudest clean step?',
   phone:
     'The 80 tone. Come up one step at a time and read the volts. When a step adds less than the one before, go one step back: what does it read there?',
-  how: [
-    'Amplifier on the front pair: unplug its outputs, key off first. No amplifier: bursts under 5 seconds, ears covered.',
+  how: (s) => [
+    ...speakersOff(s),
+    ...(s.rig.amps?.length ? [] : ['No amplifier on the front: bursts under 5 seconds, ears covered.']),
+    'Bass and treble flat, loudness off, speed volume off, phone volume full.',
     'Play the 80 Hz tone. Come up one step at a time and watch the volts.',
     'When the steps get smaller, or the scale ends, go one step back. Read there.',
   ],
@@ -235,7 +243,7 @@ export const topStep = measurement<'full' | 'lowered' | 'unclear'>({
   tool: 'meter',
   minutes: 5,
   observes: ['settings', 'profile', 'unit'],
-  cautions: ['full-tone', 'bridge'],
+  cautions: ['full-tone', 'bridge', 'flat-battery'],
   tones: ['80hz'],
   probes: FRONT_PAIR,
   readings: { topV: acReading('Front pair, loudest clean step') },

@@ -1,7 +1,17 @@
 import { formatQuantity, formatRange } from '../compute/quantity.ts';
 import { ampDriving, chosen } from '../rig/rig.ts';
 import { smallestDigitV } from './meter.ts';
-import { type Band, bandOf, measurement, type Reading, type Situation, type Values } from './step.ts';
+import type { Findings } from './outcome.ts';
+import {
+  type Band,
+  bandOf,
+  choice,
+  measurement,
+  type Reading,
+  type ReadingStep,
+  type Situation,
+  type Values,
+} from './step.ts';
 
 /** Rear over front at centred fader. Common practice, no published source. */
 const EQUAL_LOW_RATIO = 0.7;
@@ -52,8 +62,8 @@ function rearBands(frontV: number, situation: Situation): readonly Band[] {
   ];
 }
 
-const rearReadings = {
-  frontV: acReading('Front pair'),
+const rearReadings: ReadingStep['readings'] = {
+  frontV: { ...acReading('Front pair'), probes: { red: 'unit-front-plus', black: 'unit-front-minus' } },
   leftV: acReading('Rear left pair'),
   rightV: acReading('Rear right pair'),
 };
@@ -67,27 +77,42 @@ function judgeRear(values: Values, situation: Situation): 'ok' | 'uneven' | 'non
   return labels.every((label) => label === 'healthy') ? 'ok' : 'uneven';
 }
 
+/** What keeps ears and speakers whole: no speaker on an amplifier, and short bursts where the head unit drives them. */
+function beforeTheTone({ rig, facts }: Situation): readonly string[] {
+  const ampKnown = (rig.amps?.length ?? 0) > 0;
+  return [
+    ...(rig.amps?.length === 0 ? [] : ['An amplifier on the bike: key off, speakers off the amplifier, key on.']),
+    ...(smallestDigitV(facts) >= 0.1 && !(ampKnown && rig.frontFedBy === 'amp')
+      ? [
+          'Your meter needs 3 V to see the difference. Speakers on the head unit are loud then: ears covered, bursts under 5 seconds.',
+        ]
+      : []),
+  ];
+}
+
+type RearPairOutcome = 'ok' | 'uneven' | 'none' | 'one-only';
+
 /** The rear pairs of the head unit, judged against the front pair read in the same step, since nobody knows the volume. */
-export const rearPair = measurement<'ok' | 'uneven' | 'none' | 'one-only'>({
+export const rearPair = measurement<RearPairOutcome>({
   id: 'rear-pair',
   short: 'Rear pairs at the head unit',
   ask: 'What AC voltage is across the rear pairs at the head unit, next to the front pair?',
   phone:
     'Tone on, same volume step for all three. Meter on AC volts. Front pair first, then rear left, then rear right. Read me each number.',
   how: (s) => [
-    ...(s.rig.amps?.length === 0 ? [] : ['An amplifier on the bike: key off, speakers off the amplifier, key on.']),
-    'Tone controls flat, fader and balance in the middle.',
+    ...beforeTheTone(s),
+    'Bass and treble flat, loudness off, fader and balance in the middle.',
     `Play the 400 Hz tone. Come up from zero until the front pair reads ${formatQuantity(leastReferenceV(s) * 1.2, 'V', 2)} or more. Leave the volume there.`,
     'One probe on each wire of a pair, never from a wire to metal. Front, rear left, rear right.',
     chosen(s.rig, 'rearFedBy') === 'amp'
       ? 'The head unit’s plug is out of reach? Use the signal wires on the way to the amplifier.'
       : 'The head unit’s plug is out of reach? Use any rear plug on the way, on the side toward the head unit.',
   ],
-  why: 'Only a tone shows whether a channel is let through. Half the supply as DC stands on the wires of a channel that is switched off, too.',
+  why: 'Only a tone shows whether a channel is let through. Half the supply as DC may stand on the wires of a channel that is switched off, too.',
   tool: 'meter',
   minutes: 8,
   observes: ['settings', 'profile', 'unit', 'unit-leads'],
-  cautions: ['bridge', 'loud-tone'],
+  cautions: ['bridge', 'loud-tone', 'flat-battery'],
   tones: ['400hz'],
   probes: { red: 'unit-rear-plus', black: 'unit-rear-minus' },
   readings: rearReadings,
@@ -111,6 +136,61 @@ export const rearPair = measurement<'ok' | 'uneven' | 'none' | 'one-only'>({
   givenUnder: ['meter-digit'],
   ifCannot: 'We look for a way round the meter.',
 });
+
+/** The same once more, where a rear that is there and weak may be a fader, a balance or a bass control that moved. */
+export const rearPairAgain = measurement<RearPairOutcome>({
+  ...rearPair,
+  id: 'rear-pair-again',
+  short: 'Rear pairs, once more',
+  ask: 'With fader, balance, bass and treble exactly at 0: what do the same three pairs read now?',
+  phone:
+    'Set fader, balance, bass and treble to zero, loudness off. Same tone, front pair first, then rear left, rear right. Numbers?',
+  how: (s) => [
+    ...beforeTheTone(s),
+    'Fader and balance exactly at 0. Bass and treble flat, loudness and speed volume off, rear control up.',
+    `Play the 400 Hz tone until the front pair reads ${formatQuantity(leastReferenceV(s) * 1.2, 'V', 2)} or more. Leave the volume there.`,
+    'Front, rear left, rear right, as before.',
+  ],
+  why: 'A rear pair that is weak, or there on one side only, is more often a setting than a broken output.',
+  minutes: 3,
+  givenUnder: ['meter-digit', 'rear-pair'],
+  ifCannot: 'We go on with the first reading.',
+});
+
+/** Where the rear pairs were read: a break before a plug on the way looks like a head unit that sends nothing. */
+export const rearPairPlace = choice<'unit' | 'on-the-way'>({
+  id: 'rear-pair-place',
+  short: 'Where it was measured',
+  ask: 'Did you measure at the head unit’s own plug, or at a plug on the way?',
+  phone: 'Where did the probes sit: right behind the radio, or at some plug or wire on the way back?',
+  how: ['The head unit’s own plug is the one that goes into its back.'],
+  why: 'A plug left apart behind the fairing, or a bad joint, reads exactly like a head unit that sends nothing.',
+  tool: 'none',
+  minutes: 0.2,
+  observes: [],
+  options: { unit: 'At the head unit’s own plug', 'on-the-way': 'At a plug or wire on the way' },
+  outcomes: { unit: 'at the head unit', 'on-the-way': 'on the way' },
+  givenUnder: ['rear-pair'],
+  ifCannot: 'We take it as somewhere on the way.',
+});
+
+/** Rear pairs that read so little that the ear calls it silent: 20 dB under the front. */
+const SILENT_RATIO = 0.1;
+
+/** Whether both rear pairs give nothing, or so little that it is silence to an ear. */
+export function rearPairSilent(findings: Findings): boolean {
+  const found = rearPairFound(findings);
+  if (found !== 'uneven') return found === 'none';
+  const again = findings.outcome(rearPairAgain.id) === 'uneven';
+  const { frontV = 0, leftV = 0, rightV = 0 } = findings.values(again ? rearPairAgain.id : rearPair.id);
+  return Math.max(leftV, rightV) < SILENT_RATIO * frontV;
+}
+
+/** What was found at the rear pairs: the second reading where there was one. */
+export function rearPairFound({ outcome }: Findings): string | undefined {
+  const again = outcome(rearPairAgain.id);
+  return again === undefined || again === 'cannot' ? outcome(rearPair.id) : again;
+}
 
 /** Whether the amplifier in question takes the head unit's own rear pairs, as far as anybody knows. */
 export const fedFromRear = (situation: Situation) => ampDriving(situation.rig, 'rear')?.fedFrom !== 'front';

@@ -94,6 +94,8 @@ export interface Reading {
   readonly label: string;
   readonly unit: Unit;
   readonly optional?: boolean;
+  /** Where the leads go for this reading, when it is not where the step says; or to no point of the drawing. */
+  readonly probes?: ReadingStep['probes'] | 'not drawn';
   /** Limits of what the meter can honestly show here; outside them the value is questioned. Infinity allows OL. */
   readonly possible: readonly [low: number, high: number];
   /** The question asked of an impossible value. */

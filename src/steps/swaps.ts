@@ -6,7 +6,8 @@ export const swapInputs = choice<'plays' | 'silent'>({
   id: 'swap-inputs',
   short: 'Front plugs into the rear inputs',
   ask: 'Put the front signal plugs into the amplifier’s rear inputs. Do the rear speakers play now?',
-  phone: 'Key off, swap the thin front and rear plugs at the amplifier, key on, low volume. Does the back play now?',
+  phone:
+    'Key off, pull the thin rear plugs at the amplifier and put the front ones in their place. Key on, low volume. Does the back play now?',
   how: [
     'Key off. Mark the plugs.',
     'Put the front signal plugs into the rear inputs.',
@@ -19,7 +20,7 @@ export const swapInputs = choice<'plays' | 'silent'>({
   cautions: ['key-off', 'loud-tone'],
   options: { plays: 'Yes, the rear plays', silent: 'No, still silent' },
   outcomes: { plays: 'rear plays', silent: 'rear still silent' },
-  ifCannot: 'The plugs are not alike, or out of reach.',
+  ifCannot: 'The plugs are not alike or out of reach, or the front is not on this amplifier: go on without.',
 });
 
 export const swapOutputs = choice<'plays' | 'silent'>({
@@ -39,6 +40,7 @@ export const swapOutputs = choice<'plays' | 'silent'>({
   cautions: ['key-off', 'short-suspected'],
   options: { plays: 'Yes, they play', silent: 'No, still silent' },
   outcomes: { plays: 'rear speakers play', silent: 'still silent' },
+  ifCannot: 'The plugs are not alike or out of reach, or the front is not on this amplifier: go on without.',
 });
 
 export const popRun = choice<'moves' | 'dead'>({
@@ -47,7 +49,7 @@ export const popRun = choice<'moves' | 'dead'>({
   ask: 'Touch a 1.5 V cell to the two wires of a rear run, plug apart. Does the speaker click?',
   phone: 'Key off, pull the rear speaker plug. Touch the little battery to the two wires for half a second. A click?',
   how: [
-    'Key off, plug apart at its driver.',
+    'Key off. Pull the plug that feeds the rear speakers: at the amplifier, or else the plug of the rear loom.',
     'A single 1.5 V cell, half a second, one wire on each end.',
     'Listen at the speaker, or let a helper watch the cone. Both sides.',
   ],
@@ -70,7 +72,7 @@ export const popSpeaker = choice<'moves' | 'dead'>({
   tool: 'cell',
   minutes: 8,
   observes: ['speaker'],
-  cautions: ['cell', 'cone'],
+  cautions: ['cell', 'cone', 'warranty'],
   options: { moves: 'Yes, it moves', dead: 'No, nothing' },
   outcomes: { moves: 'cone moves', dead: 'nothing' },
 });

@@ -1,7 +1,7 @@
 import { powerRatio, voltageRatio } from '../compute/decibel.ts';
 import { boostPowerRatio } from '../compute/headroom.ts';
 import { combinedRatedOhm } from '../compute/impedance.ts';
-import { BRIDGE_LOSS_LOADED_V, cleanOutputV, powerW } from '../compute/level.ts';
+import { BRIDGE_LOSS_LOADED_V, BRIDGE_LOSS_UNLOADED_V, cleanOutputV, powerW } from '../compute/level.ts';
 import { formatQuantity } from '../compute/quantity.ts';
 import { estimate, type Rig } from '../rig/rig.ts';
 import type { RemedyNumber } from './verdict.ts';
@@ -15,11 +15,14 @@ export interface Level {
 const into = (levelV: number, loadOhm: number): Level => ({ levelV, powerW: powerW({ levelV, loadOhm }) });
 
 /** The rated ohms on one rear channel. Several speakers whose wiring nobody said are side by side, the usual way. */
-function rearLoadOhm(rig: Rig): number {
+export function rearLoadOhm(rig: Rig): number {
   const count = Math.round(estimate(rig, 'rearPerChannel').value);
   const wiring = count === 1 ? 'single' : rig.rearWiring === 'series' ? 'series' : 'parallel';
   return combinedRatedOhm({ ratedOhm: estimate(rig, 'rearRatedOhm').value, count, wiring });
 }
+
+/** Whether somebody said what hangs on a rear channel, so that a warning about it is no guess. */
+export const rearLoadKnown = (rig: Rig): boolean => rig.rearRatedOhm !== undefined;
 
 /** The loudest clean output of one channel with the engine running. */
 export function fullLevel(rig: Rig, pair: 'front' | 'rear'): Level {
@@ -27,6 +30,10 @@ export function fullLevel(rig: Rig, pair: 'front' | 'rear'): Level {
   const loadOhm = pair === 'front' ? estimate(rig, 'frontRatedOhm').value : rearLoadOhm(rig);
   return into(cleanOutputV({ supplyV, lossV: BRIDGE_LOSS_LOADED_V }), loadOhm);
 }
+
+/** The same into an amplifier's input, which draws next to nothing. */
+export const unloadedFullV = (rig: Rig): number =>
+  cleanOutputV({ supplyV: estimate(rig, 'supplyRunningV').value, lossV: BRIDGE_LOSS_UNLOADED_V });
 
 /** The same with an amplified profile: lower by what the rig says, usually 7 dB. */
 export function loweredLevel(rig: Rig, pair: 'front' | 'rear'): Level {

@@ -10,6 +10,8 @@ export interface Suspect {
   readonly weight: number;
   /** Steps and the outcomes that this suspect can give. Any other outcome speaks against it. */
   readonly signs: Readonly<Record<string, readonly string[]>>;
+  /** Outcomes that, together, speak against it. */
+  readonly notWith?: readonly Readonly<Record<string, readonly string[]>>[];
   /** Steps whose outcome multiplies the odds without ruling anything out. */
   readonly odds?: Readonly<Record<string, Readonly<Record<string, number>>>>;
   /** A harmless check that separates it from the rest. */
@@ -35,10 +37,14 @@ function oddsOf(suspect: Suspect, findings: Findings): number {
 }
 
 function speaksAgainst(suspect: Suspect, findings: Findings): readonly string[] {
-  return Object.entries(suspect.signs).flatMap(([step, possible]) => {
+  const alone = Object.entries(suspect.signs).flatMap(([step, possible]) => {
     const outcome = findings.outcome(step);
     return outcome === undefined || SAYS_NOTHING.has(outcome) || possible.includes(outcome) ? [] : [step];
   });
+  const together = (suspect.notWith ?? []).filter((outcomes) =>
+    Object.entries(outcomes).every(([step, ruling]) => ruling.includes(findings.outcome(step) ?? '')),
+  );
+  return [...new Set([...alone, ...together.flatMap((outcomes) => Object.keys(outcomes))])];
 }
 
 /** All suspects, likeliest first, then those that answers speak against, fewest contradictions first. */

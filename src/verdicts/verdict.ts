@@ -2,6 +2,7 @@ import type { Rig } from '../rig/rig.ts';
 import type { CautionId } from '../steps/cautions.ts';
 import type { Findings } from '../steps/outcome.ts';
 import type { Part } from '../steps/step.ts';
+import type { Proof } from './proof.ts';
 
 /** How sure a verdict is: a reading or a cure proves it, the odds make it likely, or several are left. */
 export type Certainty = 'proved' | 'likely' | 'short list';
@@ -32,8 +33,8 @@ export interface Remedy {
   /** What goes wrong if it is done all the same. */
   readonly ifDoneAnyway?: string;
   readonly cautions: readonly CautionId[];
-  /** The check that proves the cure, with the reading to expect. */
-  readonly proof: string;
+  /** The check that proves the cure, with the reading to expect. One sentence, or one for ears and one for a meter. */
+  readonly proof: string | Proof;
   /** What else it may be, likeliest first, each with a harmless check that separates it. */
   readonly mayAlsoBe?: readonly { readonly what: string; readonly split: string }[];
 }

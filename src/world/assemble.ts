@@ -45,7 +45,9 @@ export function assemble({ elements, reference, frequencyHz }: Network): Equatio
 
   const branches = new Map(laws.map(({ name }, i) => [name, nodes.size + i]));
   const size = nodes.size + laws.length;
-  const rows = Array.from({ length: size }, () => new Float64Array(2 * (size + 1)));
+  const wide = 2 * (size + 1);
+  const cellsOfAll = new Float64Array(size * wide);
+  const rows = Array.from({ length: size }, (_, i) => cellsOfAll.subarray(i * wide, (i + 1) * wide));
   const column = (node: string) => nodes.get(node) ?? NONE;
   const put = (row: number, at: number, { re, im }: Complex, sign: 1 | -1) => {
     if (row === NONE || at === NONE) return;

@@ -21,6 +21,8 @@ import { driverOf, isAmplified, type ValuedRig, valuedRig } from './valued-rig.t
 
 export const SOUND: Contact = { ohm: SOUND_CONTACT_OHM };
 export const OPEN: Contact = { ohm: Infinity };
+/** One lug of a ground lead: its two together are one sound contact. */
+const LUG: Contact = { ohm: SOUND_CONTACT_OHM / 2 };
 const SOUND_PAIR = { plus: SOUND, minus: SOUND };
 
 /** Volts of the loudest step of a flat, full output, whatever the bike: 8.49 V, 14.2 V less 2.2 V, over √2. */
@@ -75,6 +77,8 @@ function topCleanVolume(rig: ValuedRig): number {
     rig.frontRatedOhm,
     rig.rearRatedOhm / (rig.rearWiring === 'parallel' ? rig.rearPerChannel : 1),
   );
+  // A speaker of no ohms is refused by the rules of the circuit, by its name.
+  if (!(leastOhm > 0)) return 1;
   const cleanV = cleanIntoV({ supplyV: SAGGED_RATIO * rig.supplyOffV, loadOhm: COIL_LOWEST_RATIO * leastOhm });
   return Math.min(
     1,
@@ -96,11 +100,16 @@ function healthyAmp(rig: ValuedRig, made: AmpValues): Amp {
     ring: SOUND,
     holder: SOUND,
     fuseOpen: false,
+    leadToFrame: OPEN,
+    shortInside: OPEN,
+    bodyFuseOpen: false,
     plusLead: { ...lead, lengthM: made.plusLeadM },
     groundLead: { ...lead, lengthM: GROUND_LEAD_M },
-    groundRing: SOUND,
+    groundRing: LUG,
+    minusRing: LUG,
     remoteSource: made.turnOn === 'wire' ? 'switched' : 'none',
     remoteSourceOhm: 10,
+    remotePin: SOUND,
     remoteWire: SOUND,
     turnOn: made.turnOn,
     senseV: 0.075,
@@ -146,7 +155,10 @@ const healthySpeaker = (rig: ValuedRig, corner: Corner): Speaker => {
   const driver = driverOf(rig, corner);
   const amp = driver === 'unit' ? undefined : rig.amps[driver];
   // The most that its amplifier can put into it: whoever fitted it has compared the papers.
-  const drivenW = amp ? powerW({ levelV: levelV({ powerW: amp.powerW, loadOhm: amp.ratedOhm }), loadOhm: coilOhm }) : 0;
+  const drivenW =
+    amp && coilOhm > 0
+      ? powerW({ levelV: levelV({ powerW: amp.powerW, loadOhm: amp.ratedOhm }), loadOhm: coilOhm })
+      : 0;
   return {
     coilOhm,
     braid: SOUND,

@@ -23,10 +23,14 @@ export interface Moment {
   readonly rearControlRatio?: number;
   /** A fused jumper from the amplifier's plus to its remote terminal. */
   readonly jumper?: boolean;
+  /** A bulb of a head lamp across the amplifier's plus and ground. */
+  readonly lamp?: boolean;
 }
 
 /** A rider's ordinary level, 20 dB under the loudest clean step. An estimate: about a tenth of a watt in each speaker. */
 export const ORDINARY_VOLUME = 0.1;
+/** A fifth of an ordinary level: navigation, a quiet song. */
+export const QUIET_VOLUME = 0.02;
 /** What riders call loud: the loudest step that is clean on paper. */
 export const LOUD_VOLUME = 1;
 /** What people do who want more: 3 dB past it. */

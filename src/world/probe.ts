@@ -45,7 +45,7 @@ function resolve({ world, moment, now }: Look, where: Where, frequencyHz: number
     where === 'unit'
       ? unitElements(world, moment, now.unit.stages, now.grounds)
       : ampElements(world, moment, where, stages ?? {}, now.grounds);
-  return solveSignal([...elements, extra], frequencyHz, 'checked');
+  return solveSignal([...elements, extra], frequencyHz);
 }
 
 /** DC volts with the meter's own 10 MΩ in the circuit. */
@@ -100,7 +100,7 @@ export function ohms(look: Look, red: Spot, black: Spot): Read {
       ? unitElements(world, moment, UNIT_OFF, NO_SHIFT)
       : ampElements(world, moment, where, ampOff(world, where), NO_SHIFT);
   const test = currentSource('meter', [black.node, red.node], TEST_A);
-  const ohm = solveSignal([...elements, test], 0, 'checked').acrossV(between).re / TEST_A;
+  const ohm = solveSignal([...elements, test], 0).acrossV(between).re / TEST_A;
   return is(ohm > OVER_OHM ? Infinity : ohm);
 }
 
@@ -119,7 +119,7 @@ export function cellMoves({ world, moment, now }: Look, red: Spot, black: Spot):
       ? unitElements(world, moment, now.unit.stages, now.grounds)
       : ampElements(world, moment, where, now.amps[where]?.side.stages ?? {}, now.grounds);
   const cell = battery('cell', [red.node, black.node], CELL);
-  const solution = solveSignal([...elements, cell], 0, 'checked');
+  const solution = solveSignal([...elements, cell], 0);
   return Math.abs(solution.acrossV([coilTop(corner), tab(corner, '−')]).re) > CLICK_V;
 }
 

@@ -76,12 +76,21 @@ export interface Amp {
   readonly ring: Contact;
   readonly holder: Contact;
   readonly fuseOpen: boolean;
+  /** What joins its plus lead, behind the fuse, to the frame, and its two terminals inside to each other. */
+  readonly leadToFrame: Contact;
+  readonly shortInside: Contact;
+  /** A fuse in the amplifier itself, beside its power plug. */
+  readonly bodyFuseOpen: boolean;
   readonly plusLead: Wire;
   readonly groundLead: Wire;
+  /** Where its ground lead is bolted on, and the ring of that place at the battery minus post. */
   readonly groundRing: Contact;
+  readonly minusRing: Contact;
   /** Where the remote wire begins: a feed that follows the unit, one that never switches off, one that is dead. */
   readonly remoteSource: 'switched' | 'permanent' | 'dead' | 'none';
   readonly remoteSourceOhm: number;
+  /** The pin of an adapter between source and wire; sound where there is no adapter. */
+  readonly remotePin: Contact;
   readonly remoteWire: Contact;
   /** What the turn-on selector stands on. */
   readonly turnOn: 'wire' | 'signal' | 'dc';
@@ -148,7 +157,8 @@ export interface PhoneLink {
 
 /** What a rider can tell of the past: how such bikes usually came to where they are, as odds. */
 export interface History {
-  readonly rear: Readonly<Record<OutcomeOf<typeof rearHistory>, number>>;
+  /** What is complained of, before now. */
+  readonly before: Readonly<Record<OutcomeOf<typeof rearHistory>, number>>;
   readonly lastChange: Readonly<Record<OutcomeOf<typeof lastChange>, number>>;
 }
 

@@ -32,8 +32,8 @@ describe('what a proof would take', () => {
     const [likeliest] = rank(REAR_SUSPECTS, standing.findings);
     expect(likeliest?.suspect.verdict).toBe('rear-channels-disabled');
     const proof = ahead(noRearSound, standing, of('rear-channels-disabled', ON_UNIT));
-    expect(idsOf(proof)).toEqual(['tools-at-hand', 'meter-digit', 'rear-pair']);
-    expect(proof.minutes).toBeCloseTo(0.2 + 1 + 8, 9);
+    expect(idsOf(proof)).toEqual(['tools-at-hand', 'meter-digit', 'rear-pair', 'rear-pair-place']);
+    expect(proof.minutes).toBeCloseTo(0.2 + 1 + 8 + 0.2, 9);
     expect(proof.tools).toEqual(['none', 'meter']);
   });
   it('goes on to the coil itself for open coils', () => {
@@ -49,7 +49,7 @@ describe('what a proof would take', () => {
       standingAfter(noRearSound, unknown, BEFORE),
       of('rear-channels-disabled', unknown),
     );
-    expect(idsOf(proof)).toEqual(['tools-at-hand', 'meter-digit', 'rear-pair', 'delivered-with']);
+    expect(idsOf(proof)).toEqual(['tools-at-hand', 'meter-digit', 'rear-pair', 'rear-pair-place', 'delivered-with']);
   });
   it('gets shorter with each answer, and is nothing at a verdict', () => {
     const suspect = of('rear-channels-disabled', ON_UNIT);
@@ -59,6 +59,7 @@ describe('what a proof would take', () => {
       ['tools-at-hand', 'meter'],
       ['meter-digit', '0.01'],
       ['rear-pair', { frontV: '2', leftV: '0', rightV: '0' }],
+      ['rear-pair-place', 'unit'],
     ];
     const minutes = answers.map((_, i) =>
       left(

@@ -24,6 +24,7 @@ const ridden = give(begun, {
   'tools-at-hand': 'meter',
   'meter-digit': '0.01',
   'rear-pair': SILENT_REAR,
+  'rear-pair-place': 'unit',
   'delivered-with': 'two',
 });
 

@@ -4,9 +4,10 @@ import { describe, expect, it } from 'vitest';
 import { isAReflashNeeded } from '../../machines/is-a-reflash-needed.ts';
 import { noRearSound } from '../../machines/no-rear-sound.ts';
 import { adopt } from '../../src/case/adopt.ts';
+import { fromText, toText } from '../../src/case/case-text.ts';
 import { answered, cured, handedOver, noted, onBike, repaired, revised } from '../../src/case/change.ts';
 import type { Case } from '../../src/case/events.ts';
-import { fromLink, fromText, LINK_VERSION, toLink, toText } from '../../src/case/link.ts';
+import { fromLink, LINK_VERSION, toLink } from '../../src/case/link.ts';
 import { replay } from '../../src/case/replay.ts';
 import { EXAMPLE_RIGS } from '../../src/rig/examples.ts';
 import { caseOn, toAnswer } from '../journey.ts';
@@ -27,6 +28,7 @@ const ANSWERS = {
   'fader-centre': 'no-change',
   'rear-control': null,
   'rear-pair': { frontV: '2,00 V', leftV: '0', rightV: '5 mV' },
+  'rear-pair-place': 'unit',
   'run-ohms': { leadsOhm: '0.2', leftOhm: 'OL', rightOhm: '3.6' },
 } as const;
 const ridden = Object.entries(ANSWERS).reduce<Case>(

@@ -24,6 +24,7 @@ const REVERTED: Answers = {
   'tools-at-hand': 'meter',
   'meter-digit': '0.01',
   'rear-pair': REAR_SILENT,
+  'rear-pair-place': 'unit',
   'wire-to-frame': { lowestOhm: 'OL' },
   'run-ohms': { leadsOhm: '0.2', leftOhm: '3.6', rightOhm: '3.7' },
 };
@@ -73,6 +74,7 @@ describe('a case', () => {
       'rear-drive': 'amp',
       ...Object.fromEntries(Object.entries(REVERTED).slice(0, 6)),
       'rear-hiss': 'silent',
+      'front-drive': 'unit',
       'amp-light': 'off',
       'rear-amp-turn-on': 'signal',
     });
@@ -114,7 +116,7 @@ describe('a reading that cannot be used', () => {
   });
   it('is forgotten with a usable one', () => {
     const standing = stand(give(give(before, { 'rear-pair': { frontV: '80' } }), { 'rear-pair': REAR_SILENT }));
-    expect(openIn(standing)).toBe('wire-to-frame?');
+    expect(openIn(standing)).toBe('rear-pair-place?');
     expect(standing.unusable).toBeUndefined();
   });
   it('becomes one when a better meter turns out to be a basic one', () => {
@@ -170,7 +172,15 @@ describe('changing an earlier answer', () => {
     const kept = stand(
       answered(revised(ended, 'meter-digit', { option: '0.001' }), 'rear-pair', toAnswer(REAR_SILENT)),
     );
-    expect(openIn(kept)).toBe('profile-reverted');
+    expect(openIn(kept)).toBe('rear-pair-place?');
+    const placed = stand(
+      answered(
+        answered(revised(ended, 'meter-digit', { option: '0.001' }), 'rear-pair', toAnswer(REAR_SILENT)),
+        'rear-pair-place',
+        toAnswer('unit'),
+      ),
+    );
+    expect(openIn(placed)).toBe('profile-reverted');
   });
   it('asks again what was given under that in turn', () => {
     const standing = stand(revised(ended, 'tools-at-hand', { option: 'meter' }));
@@ -185,7 +195,7 @@ describe('changing an earlier answer', () => {
   it('takes the case another way and keeps what that way asks too', () => {
     const standing = stand(revised(ended, 'rear-history', { option: 'never' }));
     expect(openIn(standing)).toBe('rear-channels-disabled');
-    expect(askedIn(standing)).toEqual(Object.keys(REVERTED).slice(0, 9));
+    expect(askedIn(standing)).toEqual(Object.keys(REVERTED).slice(0, 10));
   });
   it('leads back where it was when it is changed back', () => {
     const there = revised(revised(ended, 'rear-history', { option: 'never' }), 'rear-history', { option: 'stopped' });
@@ -213,10 +223,17 @@ describe('changing an earlier answer', () => {
     expect(left).toEqual([...steps.keys()].filter((step) => !gone.includes(step)));
   });
   it('takes away exactly these, written by hand', () => {
-    expect([...under('tools-at-hand')].toSorted()).toEqual(['amp-in', 'amp-out', 'meter-digit', 'rear-pair']);
+    expect([...under('tools-at-hand')].toSorted()).toEqual([
+      'amp-in',
+      'amp-out',
+      'meter-digit',
+      'rear-pair',
+      'rear-pair-again',
+      'rear-pair-place',
+    ]);
     expect([...under('rear-drive')].toSorted()).toEqual(['amp-in', 'amp-out', 'half-supply', 'run-ohms', 'run-split']);
     expect([...under('lid-check')]).toEqual(['contacts-look']);
-    expect([...under('rear-amp-input')]).toEqual(['amp-out']);
+    expect([...under('rear-amp-input')]).toEqual(['amp-in', 'amp-out']);
     expect([...under('fader-centre')]).toEqual([]);
   });
 });
@@ -238,6 +255,7 @@ describe('a repair that did not help', () => {
     const again = give(repaired(ended, 'profile-reverted'), {
       ...Object.fromEntries(Object.entries(REVERTED).slice(2, 6)),
       'rear-pair': REAR_SILENT,
+      'rear-pair-place': 'unit',
     });
     expect(openIn(stand(again))).toBe('profile-reverted');
     expect(stand(again).repairs.at(-1)).toBe('profile-reverted');

@@ -66,9 +66,10 @@ function walk(answers: Readonly<Record<string, string>>, rig: Rig = NOTHING_KNOW
 
 const factory = { 'wish-mirroring': 'no', 'unit-kind': 'factory' };
 const noAmp = { ...factory, 'amp-count': '0' };
-const oneAmp = { ...factory, 'amp-count': '1', 'amp-1-kind': 'add-on' };
-const wireAmp = { ...oneAmp, 'amp-1-turn-on': 'wire', 'wish-same-eq': 'no' };
-const listeningAmp = { ...oneAmp, 'amp-1-turn-on': 'signal', 'amp-1-needs': 'unaltered', 'wish-same-eq': 'no' };
+const oneAmp = { ...factory, 'amp-count': '1', 'amp-kind': 'add-on' };
+const wireAmp = { ...oneAmp, 'amp-turn-on': 'wire', 'amp-needs': 'any', 'wish-same-eq': 'no' };
+const listeningAmp = { ...oneAmp, 'amp-turn-on': 'signal', 'amp-needs': 'unaltered', 'wish-same-eq': 'no' };
+const twoAmps = { 'amp-count': '2', 'amp-layout': 'front-rear' };
 const never = { 'profile-source': 'never', 'delivered-with': 'two' };
 const measured = { 'profile-source': 'measure', 'meter-digit': '0.01' };
 const paper = (rear: string, lowered: string, boosted: string, sameEq: string) => ({
@@ -106,8 +107,14 @@ describe('is a reflash needed', () => {
     );
     expect(remedy.ifDoneAnyway).toContain('18 W a channel become 3.59 W, 20 % of the power');
     expect(remedy.ifDoneAnyway).toContain('The bass falls by 20 dB');
-    expect(remedy.numbers).toContainEqual({ label: 'Loudest clean output, full level', value: '8.49 V' });
-    expect(remedy.numbers).toContainEqual({ label: 'Loudest clean output, amplified profile', value: '3.79 V' });
+    expect(remedy.numbers).toContainEqual({
+      label: 'Loudest clean, full level, into 4 Ω',
+      value: '8.49 V · 18 W',
+    });
+    expect(remedy.numbers).toContainEqual({
+      label: 'Loudest clean, amplified profile',
+      value: '3.79 V · 3.59 W',
+    });
   });
 
   it('sends new front speakers back to unaltered when an amplified profile was measured', () => {
@@ -117,11 +124,12 @@ describe('is a reflash needed', () => {
       'rear-build': 'none',
       ...measured,
       'tones-off': 'flat',
+      'hidden-amp': 'no',
     });
     expect(verdict).toBe('plan-back-to-unaltered');
     expect(remedy.certainty).toBe('proved');
     expect(remedy.cautions).not.toContain('back-to-full');
-    expect(asked.at(-1)).toBe('tones-off');
+    expect(asked.slice(-2)).toEqual(['tones-off', 'hidden-amp']);
   });
 
   it('has only the rear channels switched on for rear speakers on a head unit that nobody changed', () => {
@@ -138,7 +146,12 @@ describe('is a reflash needed', () => {
   });
 
   it('goes back to full level with the rear channels on when rear speakers hang on a lowered head unit', () => {
-    const { verdict, remedy } = walk({ 'planned-change': 'rear-on-unit', ...noAmp, ...AMPLIFIED_SAME });
+    const { verdict, remedy } = walk({
+      'planned-change': 'rear-on-unit',
+      ...noAmp,
+      ...AMPLIFIED_SAME,
+      'hidden-amp': 'no',
+    });
     expect(verdict).toBe('plan-back-to-rear-on');
     expect(remedy.fix.join()).toContain('plain unaltered can switch them off');
   });
@@ -163,23 +176,25 @@ describe('is a reflash needed', () => {
       'planned-change': 'amp-added',
       ...factory,
       'amp-count': '1',
-      'amp-1-kind': 'factory',
+      'amp-kind': 'factory',
       'front-build': 'amp',
       'rear-build': 'none',
       'wish-same-eq': 'yes',
       'profile-source': 'never',
+      'factory-amp-answers': 'yes',
     });
     expect(verdict).toBe('plan-amplified-same');
     expect(remedy.who).toMatch(/^A dealer or/);
-    expect(asked).not.toContain('amp-1-turn-on');
+    expect(asked).not.toContain('amp-turn-on');
   });
 
   it('measures only the two tones, engine off and running, when only the EQ matters', () => {
     const { verdict, asked } = walk({
-      'planned-change': 'same-tone',
+      'planned-change': 'same-eq',
       'wrong-now': 'no',
       ...oneAmp,
-      'amp-1-turn-on': 'wire',
+      'amp-turn-on': 'wire',
+      'amp-needs': 'any',
       'front-build': 'amp',
       'rear-build': 'amp',
       ...measured,
@@ -207,10 +222,13 @@ describe('is a reflash needed', () => {
   it('keeps the unaltered output for an amplifier that is made for it, and asks nothing about a second one', () => {
     const { verdict, remedy } = walk({
       'planned-change': 'amp-added',
-      ...listeningAmp,
-      'amp-count': '2',
-      'front-build': 'amp',
-      'rear-build': 'none',
+      ...factory,
+      ...twoAmps,
+      'amp-front-kind': 'add-on',
+      'amp-front-turn-on': 'signal',
+      'amp-front-needs': 'unaltered',
+      'wish-same-eq': 'no',
+      'rear-inputs': 'front',
       'profile-source': 'never',
     });
     expect(verdict).toBe('plan-stay');
@@ -221,13 +239,13 @@ describe('is a reflash needed', () => {
     const { remedy } = walk({
       'planned-change': 'amp-added',
       ...listeningAmp,
-      'amp-1-needs': 'cannot',
+      'amp-needs': 'cannot',
       'front-build': 'amp',
       'rear-build': 'none',
       'profile-source': 'never',
     });
     expect(remedy.background).toContain('Until it is proved otherwise');
-    expect(remedy.howSure).toMatch(/^What the amplifier needs is only assumed/);
+    expect(remedy.howSure).toMatch(/^What the front amplifier was made for is only assumed/);
   });
 
   it('goes back to unaltered for such an amplifier that died after a reflash, gain down first', () => {
@@ -241,7 +259,7 @@ describe('is a reflash needed', () => {
     });
     expect(verdict).toBe('plan-back-to-unaltered');
     expect(remedy.cautions).toEqual(expect.arrayContaining(['back-to-full', 'set-gain-again']));
-    expect(remedy.fix[0]).toMatch(/^Before the visit: amplifier gain to minimum/);
+    expect(remedy.fix[0]).toMatch(/^Before the visit: gain of the front amplifier to minimum/);
   });
 
   it('enables only the rear for an amplifier on the lids that takes the rear outputs', () => {
@@ -254,7 +272,7 @@ describe('is a reflash needed', () => {
       'rear-inputs': 'own',
     });
     expect(verdict).toBe('plan-enable-rear');
-    expect(remedy.fix.join()).toContain('high-pass at 80 Hz');
+    expect(remedy.fix.join()).toContain('high-pass at 80 to 100 Hz');
   });
 
   it('needs nothing when that amplifier is fed from the front pair', () => {
@@ -277,9 +295,10 @@ describe('is a reflash needed', () => {
       'front-build': 'amp',
       'rear-build': 'unit',
       ...AMPLIFIED_CHANGES,
+      'paper-by': 'specialist',
     });
     expect(verdict).toBe('plan-move-or-back');
-    expect(remedy.what).toContain('starves the rear pair');
+    expect(remedy.what).toContain('if you move the rear pair');
     expect(remedy.cautions).toContain('back-to-full');
   });
 
@@ -327,7 +346,7 @@ describe('is a reflash needed', () => {
 
   it('advises against the same EQ without an amplifier, and asks nobody to measure for it', () => {
     const { verdict, asked } = walk({
-      'planned-change': 'same-tone',
+      'planned-change': 'same-eq',
       'wrong-now': 'no',
       ...noAmp,
       'rear-build': 'none',
@@ -363,7 +382,7 @@ describe('is a reflash needed', () => {
 
   it('still has the rear channels switched on where the same EQ cannot be had, and says not to pay for that', () => {
     const { verdict, remedy } = walk({
-      'planned-change': 'same-tone',
+      'planned-change': 'same-eq',
       'wrong-now': 'rear-silent',
       ...noAmp,
       'rear-build': 'unit',
@@ -382,7 +401,8 @@ describe('is a reflash needed', () => {
       'planned-change': 'nothing',
       'wrong-now': 'other',
       ...oneAmp,
-      'amp-1-turn-on': 'wire',
+      'amp-turn-on': 'wire',
+      'amp-needs': 'any',
       'front-build': 'unit',
       'rear-build': 'unit',
     });
@@ -398,8 +418,8 @@ describe('is a reflash needed', () => {
     const { verdict } = walk({
       'planned-change': 'amp-added',
       ...oneAmp,
-      'amp-1-turn-on': 'cannot',
-      'amp-1-needs': 'cannot',
+      'amp-turn-on': 'cannot',
+      'amp-needs': 'cannot',
       'front-build': 'amp',
       'rear-build': 'none',
     });
@@ -414,7 +434,7 @@ describe('is a reflash needed', () => {
       'rear-build': 'amp',
     });
     expect(verdict).toBe('plan-follow-the-wires');
-    expect(remedy.what).toBe('First find out what drives the front speakers.');
+    expect(remedy.what).toBe('Not yet: first find out what drives the front speakers.');
   });
 
   it('names the one thing to measure when the profile is unknown and there is no meter', () => {
@@ -472,14 +492,14 @@ describe('is a reflash needed', () => {
       snapshot = give(snapshot, option);
     expect(snapshot.output?.verdict).toBe('plan-told-against-meter');
     expect(snapshot.output?.remedy.what).toBe(
-      'The paper and the meter disagree about whether the bass boost is in or out.',
+      'Not yet: the paper and the meter disagree about whether the bass boost is in or out.',
     );
   });
 
   it('asks nothing about the profile when a reading of this bike has settled it', () => {
     const readings = { 'meter-digit': answerOf('meter-digit', '0.01'), 'tones-off': answerOf('tones-off', 'flat') };
     let [snapshot] = initialTransition(machine, { rig: EXAMPLE_RIGS['fork-fairing'], facts: readings });
-    for (const option of ['louder', 'no']) snapshot = give(snapshot, option);
+    for (const option of ['louder', 'no', 'no']) snapshot = give(snapshot, option);
     expect(snapshot.output?.verdict).toBe('plan-back-to-unaltered');
   });
 
@@ -497,8 +517,9 @@ describe('is a reflash needed', () => {
         'planned-change': 'amp-added',
         'wish-mirroring': 'no',
         'amp-count': '1',
-        'amp-1-kind': 'add-on',
-        'amp-1-turn-on': 'wire',
+        'amp-kind': 'add-on',
+        'amp-turn-on': 'wire',
+        'amp-needs': 'any',
         'front-build': 'amp',
         'rear-build': 'none',
         'wish-same-eq': 'no',
@@ -511,7 +532,7 @@ describe('is a reflash needed', () => {
 
   it('forgets the third amplifier when the count is changed to one', () => {
     const facts = Object.fromEntries(
-      Object.entries({ 'planned-change': 'amp-added', 'amp-count': '1', 'amp-3-kind': 'factory' }).map(
+      Object.entries({ 'planned-change': 'amp-added', 'amp-count': '1', 'amp-rear-kind': 'factory' }).map(
         ([step, option]) => [step, answerOf(step, option)],
       ),
     );
@@ -543,6 +564,228 @@ const routes = fc
   .map(([chance, rig]) => wander((from) => from[(chance.next().value ?? 0) % from.length] ?? 'cannot', rig));
 const SAMPLE = fc.sample(routes, { numRuns: 4000, seed: 7 });
 
+/** Answers that send a build with two amplifiers through every question about them. */
+const frontAny = { 'amp-front-kind': 'add-on', 'amp-front-turn-on': 'wire', 'amp-front-needs': 'any' };
+const rearUnaltered = { 'amp-rear-kind': 'add-on', 'amp-rear-turn-on': 'signal', 'amp-rear-needs': 'unaltered' };
+const allOnOne = { 'front-build': 'amp', 'rear-build': 'amp' };
+/** Protection from the bass boost: common practice, no published source. */
+const PROTECTION = /speaker-level input range, high-pass at 80 to 100 Hz, its bass control at zero/;
+
+describe('an amplifier', () => {
+  it('with a remote wire is asked what it was made for, and keeps the unaltered output if it needs it', () => {
+    const { verdict, asked } = walk({
+      'planned-change': 'amp-added',
+      ...wireAmp,
+      'amp-needs': 'unaltered',
+      'front-build': 'amp',
+      'rear-build': 'none',
+      'profile-source': 'never',
+    });
+    expect(asked).toContain('amp-needs');
+    expect(verdict).toBe('plan-stay');
+  });
+  it('with a remote wire counts as taking any source where nobody knows, and the verdict says so', () => {
+    const { verdict, remedy } = walk({
+      'planned-change': 'amp-added',
+      ...wireAmp,
+      'amp-needs': 'cannot',
+      ...allOnOne,
+      'profile-source': 'never',
+    });
+    expect(verdict).toBe('plan-amplified-any');
+    expect(remedy.certainty).toBe('likely');
+    expect(remedy.howSure).toMatch(/^What the amplifier for all four was made for is only assumed/);
+    expect(remedy.fix.join()).toContain('find out what the amplifier for all four was made for');
+  });
+  it('beside one that needs the unaltered output is protected from its boost, by name', () => {
+    const { verdict, remedy } = walk({
+      'planned-change': 'amp-added',
+      ...factory,
+      ...twoAmps,
+      ...frontAny,
+      ...rearUnaltered,
+      'wish-same-eq': 'no',
+      'profile-source': 'never',
+      'rear-inputs': 'front',
+    });
+    expect(verdict).toBe('plan-stay');
+    const lines = remedy.fix.filter((line) => PROTECTION.test(line));
+    expect(lines).toEqual([expect.stringMatching(/^The front amplifier: /)]);
+  });
+  it('of which the need is only assumed is protected as well, unless its papers say otherwise', () => {
+    const { text } = walk({
+      'planned-change': 'amp-added',
+      ...listeningAmp,
+      'amp-needs': 'cannot',
+      'front-build': 'amp',
+      'rear-build': 'none',
+      'profile-source': 'never',
+    });
+    expect(text).toMatch(
+      /The front amplifier, unless its papers say that it takes the boost out itself: speaker-level/,
+    );
+  });
+  it('that takes the boost out itself is not told to', () => {
+    const { text } = walk({
+      'planned-change': 'amp-added',
+      ...listeningAmp,
+      'front-build': 'amp',
+      'rear-build': 'none',
+      'profile-source': 'never',
+    });
+    expect(text).not.toMatch(PROTECTION);
+  });
+  it('is never called by a number', () => {
+    const { text } = walk({
+      'planned-change': 'amp-added',
+      ...factory,
+      ...twoAmps,
+      ...frontAny,
+      ...rearUnaltered,
+      'amp-rear-needs': 'any',
+      'wish-same-eq': 'no',
+      'profile-source': 'never',
+    });
+    expect(text).toContain('the front amplifier and the rear amplifier');
+    expect(text).not.toMatch(/amplifier (number )?[123]/i);
+  });
+  it('that waits for the lowered output is kept quiet and protected until the visit, whichever kind is selected', () => {
+    for (const [wish, verdict] of [
+      ['no', 'plan-amplified-any'],
+      ['yes', 'plan-amplified-same'],
+    ] as const) {
+      const end = walk({
+        'planned-change': 'amp-added',
+        ...wireAmp,
+        'wish-same-eq': wish,
+        ...allOnOne,
+        'profile-source': 'never',
+      });
+      expect(end.verdict).toBe(verdict);
+      expect(end.remedy.fix.join()).toMatch(
+        /Until then, on the amplifier for all four: speaker-level range, high-pass 80–100 Hz, bass control at zero, volume low/,
+      );
+    }
+  });
+  it('on the rear has its gain at minimum before the rear is switched on, and only its inputs may share a pair', () => {
+    const { verdict, remedy } = walk({
+      'planned-change': 'amp-added',
+      ...wireAmp,
+      'front-build': 'unit',
+      'rear-build': 'amp',
+      ...never,
+      'rear-inputs': 'own',
+    });
+    expect(verdict).toBe('plan-enable-rear');
+    const [minimum, change] = [/gain of the rear amplifier to minimum/, /^Change: rear channels on/].map((words) =>
+      remedy.fix.findIndex((line) => words.test(line)),
+    );
+    expect(minimum).toBeGreaterThanOrEqual(0);
+    expect(minimum).toBeLessThan(change ?? -1);
+    expect(remedy.fix.join()).toContain(
+      'Only the amplifier’s inputs, never the speakers: a second speaker across a head-unit pair halves its ohms.',
+    );
+  });
+  it('that comes off is taken out before the level goes up again', () => {
+    const { verdict, remedy } = walk({
+      'planned-change': 'amp-removed',
+      ...noAmp,
+      'rear-build': 'none',
+      ...measured,
+      'tones-off': 'flat',
+      'hidden-amp': 'no',
+    });
+    expect(verdict).toBe('plan-back-to-unaltered');
+    expect(remedy.fix[0]).toMatch(/^First take the amplifier out/);
+    expect(remedy.cautions).toContain('minus-first');
+  });
+});
+
+describe('the EQ with the engine running', () => {
+  const keeps = (answers: Readonly<Record<string, string>>) =>
+    walk({ 'planned-change': 'nothing', 'wrong-now': 'other', ...wireAmp, ...allOnOne, ...answers }).text;
+  it('may still change where nobody read it, and the verdict says how to read it', () => {
+    const text = keeps({ ...measured, 'tones-off': 'flat' });
+    expect(text).toMatch(/EQ may still change when the engine starts. “What is in this head unit now\?” reads that/);
+    expect(text).not.toContain('EQ stays the same');
+  });
+  it('is called the same on the word of a paper, which nobody has read back', () => {
+    expect(keeps({ ...AMPLIFIED_SAME, 'paper-by': 'specialist' })).toContain('By the paper the EQ stays the same');
+  });
+  it('is called the same where it was read', () => {
+    const { text } = walk({
+      'planned-change': 'nothing',
+      'wrong-now': 'other',
+      ...wireAmp,
+      'wish-same-eq': 'yes',
+      ...allOnOne,
+      ...measured,
+      'tones-off': 'flat',
+      'tones-running': 'same',
+    });
+    expect(text).toContain('The EQ stays the same with the engine running: you read that');
+  });
+});
+
+/** Contradictions that the trade knows: common practice, no published source. */
+describe('answers that cannot all be true', () => {
+  const backToFull = { 'planned-change': 'louder', ...noAmp, 'rear-build': 'none', ...measured, 'tones-off': 'flat' };
+  it('stop the full level from going into an amplifier that nobody counted', () => {
+    const { verdict, remedy } = walk({ ...backToFull, 'hidden-amp': 'yes' });
+    expect(verdict).toBe('plan-amp-overlooked');
+    expect(remedy.fix.join()).toContain('At the battery, look for a lead with its own fuse');
+  });
+  it('are asked about a hidden amplifier only where the level would go up again', () => {
+    expect(SAMPLE.filter(({ asked }) => asked.includes('hidden-amp')).map(({ verdict }) => verdict)).toSatisfy(
+      (verdicts: string[]) => verdicts.every((id) => /^plan-(back-to-|amp-overlooked)/.test(id)),
+    );
+  });
+  it('show that a line-level lead never wakes an amplifier that waits for DC', () => {
+    const { verdict, remedy } = walk({
+      'planned-change': 'amp-added',
+      ...oneAmp,
+      'amp-turn-on': 'dc',
+      'amp-signal': 'line',
+    });
+    expect(verdict).toBe('plan-dc-on-line-level');
+    expect(remedy.fix.join()).toContain('Never feed DC into an input');
+  });
+  it('doubt a paper on which a dealer selected an amplified profile without a factory amplifier', () => {
+    const answers = { 'planned-change': 'nothing', 'wrong-now': 'other', ...wireAmp, ...allOnOne, ...AMPLIFIED_SAME };
+    const { verdict, remedy } = walk({ ...answers, 'paper-by': 'dealer' });
+    expect(verdict).toBe('plan-dealer-without-factory-amp');
+    expect(remedy.background).toContain('only the rear channels');
+    expect(walk({ ...answers, 'paper-by': 'dealer-factory-amp' }).verdict).toBe('plan-stay');
+    expect(walk({ ...answers, 'paper-by': 'cannot' }).verdict).toBe('plan-stay');
+  });
+  it('send a factory amplifier that does not answer to be mended before any reflash', () => {
+    const { verdict, remedy } = walk({
+      'planned-change': 'same-eq',
+      'wrong-now': 'no',
+      ...factory,
+      'amp-count': '1',
+      'amp-kind': 'factory',
+      ...allOnOne,
+      'profile-source': 'never',
+      'factory-amp-answers': 'no',
+    });
+    expect(verdict).toBe('plan-factory-amp-silent');
+    expect(remedy.cautions).toContain('data');
+  });
+  it('miss an amplifier for a pair that none of two drives', () => {
+    const { verdict, remedy } = walk({
+      'planned-change': 'amp-added',
+      ...factory,
+      'amp-count': '2',
+      'amp-layout': 'front',
+      ...frontAny,
+      'rear-build': 'amp',
+    });
+    expect(verdict).toBe('plan-on-no-amp');
+    expect(remedy.what).toContain('the rear speakers');
+  });
+});
+
 describe('every route', () => {
   it('ends in a verdict of this flow and asks nothing twice', () => {
     const verdicts = Object.values(PLAN_VERDICTS).map(({ id }) => id);
@@ -559,6 +802,34 @@ describe('every route', () => {
       for (const sentence of sentences) expect(sentence).toMatch(/[.?]$/);
       expect(remedy.fix.length).toBeGreaterThan(0);
       expect(JSON.stringify(remedy)).not.toMatch(/undefined|NaN|Infinity/);
+    }
+  });
+});
+
+describe('the words of a verdict', () => {
+  const words = (text: string) => text.split(/\s+/).filter((word) => /[\p{L}\d]/u.test(word)).length;
+  it('begin with the answer: no reflash, yes, or not yet', () => {
+    for (const { remedy } of SAMPLE) expect(remedy?.what).toMatch(/^(No reflash|Yes|Not yet)\b/);
+  });
+  it('come to what to do within 90 words, without the background that is folded away', () => {
+    for (const { remedy } of SAMPLE) {
+      const numbers = remedy?.numbers.map(({ label, value }) => `${label} ${value}`) ?? [];
+      expect(words([remedy?.what, remedy?.howSure, ...numbers].join(' '))).toBeLessThanOrEqual(90);
+    }
+  });
+  it('keep “tone” for a test tone, and call the head unit by its whole name', () => {
+    for (const { remedy } of SAMPLE) {
+      expect(JSON.stringify(remedy)).not.toMatch(
+        /the tone (should|changes|jumps|must|stays)|set the tone|tone control/i,
+      );
+      expect(JSON.stringify(remedy)).not.toMatch(/\bthis unit\b|same eq\b(?<!EQ)/);
+    }
+  });
+  it('say each thing once', () => {
+    for (const { remedy } of SAMPLE) {
+      const lines = [...(remedy?.fix ?? []), ...(remedy?.notBuy ?? [])];
+      expect(new Set(lines).size).toBe(lines.length);
+      expect(JSON.stringify(remedy)).not.toMatch(/With nothing done: With/);
     }
   });
 });

@@ -15,11 +15,18 @@ import { run } from '../journey.ts';
 const NO_AMP: Rig = { ...EXAMPLE_RIGS['fork-fairing'], rearFitted: 'yes', rearFedBy: 'unit', rearRatedOhm: 4 };
 const REPLACED: Rig = { ...NO_AMP, unitKind: 'replaced' };
 const LISTENER: Rig = EXAMPLE_RIGS.trunk;
+const [SHARED] = EXAMPLE_RIGS['frame-fairing'].amps;
+const REAR_AMP: Rig = {
+  ...EXAMPLE_RIGS['frame-fairing'],
+  frontFedBy: 'unit',
+  amps: [{ ...SHARED, drives: 'rear' }],
+};
 const RIGS: Readonly<Record<string, Rig>> = {
   'no amplifier': NO_AMP,
   'no amplifier, replaced unit': REPLACED,
   'amplifier with a remote wire': EXAMPLE_RIGS['frame-fairing'],
   'amplifier that listens': LISTENER,
+  'amplifier for the rear only': REAR_AMP,
   'amplifier, replaced unit': { ...EXAMPLE_RIGS['frame-fairing'], unitKind: 'replaced' },
   'nothing known': {},
 };
@@ -31,6 +38,7 @@ const fits = (suspect: Suspect, rig: Rig): boolean => {
     'unit-kind': rig.unitKind,
     'rear-drive': drive,
     'rear-amp-turn-on': turnOn,
+    'front-drive': rig.amps?.some((amp) => amp.drives === 'both') ? 'same' : undefined,
   };
   return Object.entries(suspect.signs).every(
     ([step, outcomes]) => known[step] === undefined || outcomes.includes(known[step]),
@@ -49,13 +57,23 @@ const HEALTHY: Readonly<Record<string, readonly string[]>> = {
   'wire-to-frame': ['clear'],
   'half-supply': ['half'],
   'amp-light': ['normal'],
+  'amp-switches': ['right'],
+  wiggle: ['no-effect'],
 };
 const ENDS_ELSEWHERE: Readonly<Record<string, readonly string[]>> = {
   // Two classes that no step of this flow can tell apart without history: each verdict names the other.
-  'rear-channels-disabled': ['profile-reverted'],
-  'profile-reverted': ['rear-channels-disabled'],
+  'rear-channels-disabled': ['profile-reverted', 'rear-loom-open'],
+  'profile-reverted': ['rear-channels-disabled', 'rear-loom-open'],
+  // Read at a plug on the way: each of these verdicts names the joint before it, and that one names the outputs.
+  'rear-loom-open': ['profile-reverted', 'rear-channels-disabled', 'replaced-unit-setting'],
   // With a line-level lead no DC is healthy, so the plug is looked at first, and its verdict names the adapter.
   'replaced-unit-adapter-gap': ['replaced-unit-setting', 'amp-input-plug-off'],
+  // One that waits for DC on a line-level lead cannot start, power or not: its verdict names the power.
+  'amp-off': ['sense-no-half-supply'],
+  // Low, and not low enough for silence: its verdict says to set the gain all the same.
+  'amp-input-too-low': ['rear-all-healthy'],
+  // Both rest at half the supply on the wires: its verdict says to push the plug home first.
+  'amp-input-plug-off': ['replaced-unit-adapter-gap'],
   'rear-plug-off': ['lid-contacts-dirty'],
   'lid-contacts-dirty': ['rear-plug-off', 'lid-lead-broken'],
   'lid-lead-broken': ['lid-contacts-dirty'],
@@ -83,12 +101,22 @@ describe('no-rear-sound, asked by a bike with one fault', () => {
   it.each(cases)('finds %s on a bike with %s, with a meter', (_, __, suspect, rig) => {
     fc.assert(
       fc.property(fc.infiniteStream(fc.nat()), (choices) => {
-        const { standing } = run(noRearSound, rig, (step, outcomes) => {
+        const { standing } = run(noRearSound, rig, (step, outcomes, { terminals }) => {
           if (step.id === 'tools-at-hand') return 'meter';
           // One switched by a wire does not care about its inputs: its lamp is off for its own faults only.
           if (step.id === 'amp-light' && !OWN_FAULT.has(suspect.verdict) && !listens(rig))
             return suspect.signs['amp-light']?.[0] ?? 'normal';
+          // The fault is there all the time: nothing plays by itself.
+          if (step.id === 'fader-centre' && suspect.verdict !== 'fader-or-balance-off') return 'no-change';
+          // Nobody moved a setting between the two readings but the one whose setting it is.
+          if (step.id === 'rear-pair-again' && suspect.verdict !== 'fader-or-balance-off') {
+            const before = terminals.find((terminal) => terminal.step.id === 'rear-pair')?.outcome ?? '';
+            if (outcomes.includes(before)) return before;
+          }
           const signs = suspect.signs[step.id] ?? HEALTHY[step.id];
+          // Somebody whose rear pairs are fine reads them so: weak ones are another story, told in the journeys.
+          if (step.id === 'rear-pair' && signs?.includes('ok') && outcomes.includes('ok') && !signs.includes('none'))
+            return 'ok';
           const can = outcomes.filter(
             (outcome) => outcome !== 'cannot' && outcome !== 'unclear' && (signs?.includes(outcome) ?? true),
           );

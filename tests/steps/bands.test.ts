@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { formatQuantity, formatRange } from '../../src/compute/quantity.ts';
+import { ampDriving } from '../../src/rig/rig.ts';
 import { ampIn, ampOut, halfSupply } from '../../src/steps/amp-volts.ts';
 import { coilOhms, runOhms, wireToFrame } from '../../src/steps/ohms.ts';
 import { usable, valuesIn } from '../../src/steps/outcome.ts';
@@ -66,6 +67,8 @@ const MEANINGS: readonly (readonly [step: { readonly id: string; readonly kind: 
     ampIn,
     (labels) => {
       if (silent(labels) === 2) return ['none'];
+      // On a line-level lead two sides that are there may still differ too much.
+      if (both(labels).every((label) => label === 'a signal arrives')) return ['ok', 'low'];
       return [both(labels).every((label) => label === 'healthy') ? 'ok' : 'low'];
     },
   ],
@@ -155,7 +158,7 @@ describe.each(MEANINGS.map(([step, meaning]) => [step.id, anyStep(step), meaning
       fc.assert(
         fc.property(situations, readingsOf(step), (s, readings) => {
           for (const [, bands] of bandsIn(step, valuesIn({ readings }, step), s)) {
-            expect(bands.length).toBeGreaterThan(2);
+            expect(bands.length).toBeGreaterThan(1);
             for (const [i, { low, high }] of bands.entries()) {
               expect(low).toBeLessThanOrEqual(high);
               if (i > 0) expect(low).toBe(bands[i - 1]?.high);
@@ -202,18 +205,24 @@ describe('what a step calls healthy', () => {
     if (!band) throw new Error(`${step.id} has no healthy band for ${reading}`);
     return band;
   };
-  const across = (step: { readonly id: string; readonly kind: 'reading' }, reading: string, values: Values) => {
+  const across = (
+    step: { readonly id: string; readonly kind: 'reading' },
+    reading: string,
+    values: Values,
+    where: (s: Situation) => boolean = () => true,
+  ) => {
     const any = anyStep(step);
     fc.assert(
       fc.property(situations, (s) => {
-        fc.pre(!any.unusable?.(values, s));
+        fc.pre(where(s) && !any.unusable?.(values, s));
         const { low, high } = good(any, reading, values, s);
         expect(any.healthy(values, s)).toContain(formatRange(low, high, any.readings[reading]?.unit ?? 'V'));
       }),
     );
   };
   it('is the healthy band of the rear pairs, in volts', () => across(rearPair, 'leftV', { frontV: 3.3 }));
-  it('is the healthy band of the amplifier’s inputs, in volts', () => across(ampIn, 'leftV', { sentV: 3.3 }));
+  it('is the healthy band of the amplifier’s inputs, in volts', () =>
+    across(ampIn, 'leftV', { sentV: 3.3 }, ({ rig }) => ampDriving(rig, 'rear')?.input !== 'line'));
   it('is the band of half the supply, in volts', () => across(halfSupply, 'plusV', { batteryV: 12.4 }));
   it('is the healthy band of the run, in ohms', () => across(runOhms, 'leftOhm', { leadsOhm: 0 }));
   it('is the band of a coil that passes, in ohms', () => across(coilOhms, 'coilOhm', { leadsOhm: 0 }));

@@ -115,9 +115,16 @@ const networkOf = (kinds: readonly string[]) =>
       .map((all) => all.map(([kind, one], i) => (KINDS[kind] as Make)(`e${i}`, one))),
   );
 
-/** 0.1 % of the reading. What is left of volts that cancel is rounding, by the largest volts in the network. */
+/** 0.1 % of the reading. */
 const RELATIVE = 1e-3;
-const ROUNDING_RATIO = 1e-9;
+/**
+ * Where volts cancel, what is left is the rounding of both solvers, and no share of it is right: it is judged by the
+ * largest volts in the network. An elimination in double precision is off by about its condition times 1.1e-16 of the
+ * largest unknown (Higham, Accuracy and Stability of Numerical Algorithms, chapter 7, from memory). Parts from 10 mΩ to
+ * 1 MΩ have a condition of 1e8; ten times that is allowed. In 18 000 free draws the worst was 2.6e-9: a node at 0 V in a
+ * network of 23 V, where ngspice showed 59 nV and we none.
+ */
+const ROUNDING_RATIO = 1e-7;
 
 async function expectAgreement(parts: readonly Both[], frequencyHz: number): Promise<number> {
   const ours = solved(
@@ -147,8 +154,8 @@ async function compare(kinds: readonly string[], frequencies: readonly number[],
     fc.asyncProperty(networkOf(kinds), fc.constantFrom(...frequencies), async ([chain, rest], frequencyHz) => {
       worst = Math.max(worst, await expectAgreement([...chain, ...rest], frequencyHz));
     }),
-    // One fixed draw: rare random networks cancel almost completely, and both solvers then differ by more than rounding.
-    { numRuns, seed: 20_261 },
+    // Other networks at each run. One that disagrees is reported with its seed, and drawn again with that.
+    { numRuns },
   );
   return worst;
 }

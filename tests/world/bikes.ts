@@ -3,10 +3,12 @@ import { EXAMPLE_RIGS } from '../../src/rig/examples.ts';
 import { AMP_FIELDS, BIKE_FIELDS, type Field } from '../../src/rig/fields.ts';
 import type { Rig } from '../../src/rig/rig.ts';
 import { type Operating, operate } from '../../src/world/bike/operate.ts';
+import type { Corner } from '../../src/world/corner.ts';
 import type { Moment } from '../../src/world/moment.ts';
 import { ORDINARY } from '../../src/world/moment.ts';
-import type { Look } from '../../src/world/probe.ts';
+import { acV, type Look, type Read } from '../../src/world/probe.ts';
 import type { World } from '../../src/world/state.ts';
+import { type Spot, spotOf } from '../../src/world/test-points.ts';
 import { evenly } from '../compute/evenly.ts';
 
 /** Any bike that a workshop sees: every value there, each within what builds are found to have. */
@@ -42,3 +44,20 @@ export const look = (world: World, moment: Partial<Moment> = {}): Look => ({
   moment: { ...ORDINARY, ...moment },
   now: at(world, moment),
 });
+
+export const anyBike: fc.Arbitrary<Rig> = fc.oneof(exampleRig, usualRig);
+
+/** A place that the bike has to have. */
+export const there = (spot: Spot | null): Spot => {
+  if (!spot) throw new Error('no such place on this bike');
+  return spot;
+};
+/** A reading that has to be possible. */
+export const value = (read: Read): number => {
+  if (!read.ok) throw new Error(read.reason);
+  return read.value;
+};
+type Point = Parameters<typeof spotOf>[0];
+/** AC volts across a pair of the bike. */
+export const pairV = (seen: Look, plus: Point, minus: Point, corner: Corner = 'rear-left'): number =>
+  value(acV(seen, there(spotOf(plus, seen.world, corner)), there(spotOf(minus, seen.world, corner))));

@@ -3,19 +3,16 @@ import { useEffect, useRef, useState } from 'preact/hooks';
 import type { Flow } from '../../../machines/kit.ts';
 import { handOver } from '../../browser/case-store.ts';
 import { useCase } from '../../browser/use-case.ts';
-import { useNumberKeys } from '../../browser/use-number-keys.ts';
 import { useSeat } from '../../browser/use-seat.ts';
-import { answered, cured, repaired, revised } from '../../case/change.ts';
+import { answered, cured, noted, repaired, revised } from '../../case/change.ts';
 import { FLOWS, type FlowId } from '../../case/flows.ts';
 import type { Standing } from '../../case/replay.ts';
 import { CAUTIONS } from '../../steps/cautions.ts';
 import type { Answer, Step } from '../../steps/step.ts';
 import type { Suspect } from '../../verdicts/suspects.ts';
-import { Notes } from './Notes.tsx';
 import { OpenStep } from './OpenStep.tsx';
-import { Share } from './Share.tsx';
-import { NextLikeliest, RankedSoFar, SuspectStrip } from './Suspects.tsx';
-import { VerdictView } from './VerdictView.tsx';
+import { ProofOfCure } from './ProofOfCure.tsx';
+import { useParts } from './use-parts.ts';
 import { fromMyBike, Wire } from './Wire.tsx';
 
 export interface FlowPageProps {
@@ -45,29 +42,28 @@ export function FlowPage({ flow, root, suspects, rankAt, repairs, goesOnIn, pict
 
   const asked = changing ?? ('step' in standing.open ? standing.open.step : undefined);
   const shown = asked?.id ?? ('verdict' in standing.open ? standing.open.verdict.id : '');
+  const needsParts = ready && (asked === undefined || asked.kind === 'reading');
+  const { parts, missing } = useParts(needsParts);
+  const waiting = needsParts && !parts;
   const first = useRef(true);
   useEffect(() => {
-    if (!ready) return;
+    if (!ready || waiting) return;
     // A fresh case is read from its top; otherwise the open question is brought up, and read out when it is new.
     if (!first.current || standing.terminals.length > 0) open.current?.scrollIntoView({ block: 'start' });
     if (!first.current) open.current?.querySelector('h1')?.focus({ preventScroll: true });
     first.current = false;
-  }, [shown, ready, standing.cured, standing.repairs.length]);
+  }, [shown, ready, waiting, standing.cured, standing.repairs.length]);
 
-  const answer = (given: Answer) => {
+  const answer = (given: Answer, note?: string) => {
     if (!asked) return;
-    move(changing ? revised(it, asked.id, given) : answered(it, asked.id, given));
+    const next = changing ? revised(it, asked.id, given) : answered(it, asked.id, given);
+    move(note === undefined ? next : noted(next, note));
     setChanging(undefined);
   };
-  useNumberKeys(seat === 'phone' && ready && asked !== undefined && asked.kind !== 'reading', (n) => {
-    if (!asked || asked.kind === 'reading') return;
-    const option = Object.keys(asked.options)[n - 1];
-    if (n === 0) answer({ cannot: true });
-    else if (option !== undefined) answer({ option });
-  });
   const goOnIn = (id: FlowId) => {
-    handOver(it, standing, id);
-    location.href = root + FLOWS[id].path;
+    const noRoom = handOver(it, standing, id);
+    if (noRoom === undefined) location.href = root + FLOWS[id].path;
+    else session.tell(noRoom);
   };
   const before = changing
     ? standing.terminals.slice(
@@ -122,10 +118,18 @@ export function FlowPage({ flow, root, suspects, rankAt, repairs, goesOnIn, pict
           {it.events.at(-1)?.type === 'repair' && !verdict && (
             <p class="notice">The repair is noted. What it cannot have changed is kept; the rest is asked again.</p>
           )}
+          {waiting && missing && (
+            <p class="notice" role="status">
+              The rest of this page has not arrived. Find a signal and load it again. Your answers are kept.
+            </p>
+          )}
           {asked && (
             <>
-              {suspects && asked.id === rankAt && !changing && (
-                <RankedSoFar flow={flow} standing={standing} suspects={suspects} />
+              {parts && suspects && !changing && (
+                <parts.DoNotFit flow={flow} standing={standing} suspects={suspects} onChange={setChanging} />
+              )}
+              {parts && suspects && asked.id === rankAt && !changing && (
+                <parts.RankedSoFar flow={flow} standing={standing} suspects={suspects} />
               )}
               <OpenStep
                 key={shown}
@@ -133,6 +137,9 @@ export function FlowPage({ flow, root, suspects, rankAt, repairs, goesOnIn, pict
                 situation={standing}
                 seat={seat}
                 was={was}
+                lastTime={session.read[asked.id]}
+                notes={standing.notes}
+                parts={parts}
                 disabled={!ready}
                 root={root}
                 onAnswer={answer}
@@ -154,14 +161,15 @@ export function FlowPage({ flow, root, suspects, rankAt, repairs, goesOnIn, pict
           )}
           {verdict && lastRepair === verdict.verdict.id && (
             <div class="notice" role="status">
-              <p>
-                The same answer came up again after this repair. First check the repair itself: {verdict.remedy.proof}
-              </p>
-              {suspects && <NextLikeliest standing={standing} suspects={suspects} tried={standing.repairs} />}
+              <p>The same answer came up again after this repair. First check the repair itself:</p>
+              <ProofOfCure remedy={verdict.remedy} findings={standing.findings} />
+              {parts && suspects && (
+                <parts.NextLikeliest standing={standing} suspects={suspects} tried={standing.repairs} />
+              )}
             </div>
           )}
-          {verdict && (
-            <VerdictView
+          {verdict && parts && (
+            <parts.VerdictView
               verdict={verdict.verdict}
               remedy={verdict.remedy}
               standing={standing}
@@ -180,7 +188,7 @@ export function FlowPage({ flow, root, suspects, rankAt, repairs, goesOnIn, pict
                   </button>
                 </>
               )}
-            </VerdictView>
+            </parts.VerdictView>
           )}
           {!verdict && Picture && <Picture {...standing} />}
           {verdict &&
@@ -197,8 +205,8 @@ export function FlowPage({ flow, root, suspects, rankAt, repairs, goesOnIn, pict
             )}
             {it.events.length > 1 && (
               <>
-                <Notes case={it} notes={standing.notes} onNote={move} />
-                <Share case={it} title={`Sidestand: ${flow.title}`} />
+                {parts && <parts.Notes case={it} notes={standing.notes} onNote={move} />}
+                {parts && <parts.Share case={it} title={`Sidestand: ${flow.title}`} />}
                 <button type="button" class="plain" onClick={startAgain}>
                   Start a new case
                 </button>
@@ -207,7 +215,7 @@ export function FlowPage({ flow, root, suspects, rankAt, repairs, goesOnIn, pict
           </div>
         </li>
       </ol>
-      {suspects && asked && <SuspectStrip flow={flow} standing={standing} suspects={suspects} />}
+      {parts && suspects && asked && <parts.SuspectStrip flow={flow} standing={standing} suspects={suspects} />}
     </div>
   );
 }

@@ -1,12 +1,13 @@
+import { useEffect, useRef, useState } from 'preact/hooks';
 import type { Seat } from '../../browser/seat.ts';
+import { useNumberKeys } from '../../browser/use-number-keys.ts';
 import { CAUTIONS } from '../../steps/cautions.ts';
 import { offered } from '../../steps/outcome.ts';
 import type { Answer, Situation, Step } from '../../steps/step.ts';
 import { TOOL_NAMES } from '../../steps/step.ts';
+import { CannotAnswer } from './CannotAnswer.tsx';
 import { minutesInWords } from './minutes.ts';
-import { PathDrawing } from './PathDrawing.tsx';
-import { ReadingForm } from './ReadingForm.tsx';
-import { Tones } from './Tones.tsx';
+import type { Parts } from './use-parts.ts';
 
 interface Props {
   readonly step: Step;
@@ -14,24 +15,31 @@ interface Props {
   readonly seat: Seat;
   /** The answer that is being changed, or one that could not be used. */
   readonly was: Answer | undefined;
+  /** What was read the last time that this step was asked, when it is asked again. */
+  readonly lastTime: Readonly<Record<string, string>> | undefined;
+  readonly notes: readonly string[];
+  readonly parts: Parts | undefined;
   readonly disabled: boolean;
   /** The address of the site's root. */
   readonly root: string;
-  readonly onAnswer: (answer: Answer) => void;
+  /** A note may go with an answer. */
+  readonly onAnswer: (answer: Answer, note?: string) => void;
 }
 
-function Answers({ step, situation, seat, was, disabled, onAnswer }: Omit<Props, 'root'>) {
+function Answers({ step, situation, seat, was, lastTime, parts, ...rest }: Props) {
   if (step.kind === 'reading') {
-    const typed = was && 'readings' in was ? was.readings : {};
+    if (!parts) return null;
+    const typed = was && 'readings' in was ? was.readings : undefined;
     return (
-      <ReadingForm
+      <parts.Measuring
+        {...rest}
         key={step.id}
         step={step}
         situation={situation}
-        typed={typed}
+        seat={seat}
+        typed={typed ?? lastTime ?? {}}
+        fromLastTime={typed === undefined && lastTime !== undefined}
         showBandsAtOnce={seat === 'learning'}
-        disabled={disabled}
-        onAnswer={onAnswer}
       />
     );
   }
@@ -42,9 +50,9 @@ function Answers({ step, situation, seat, was, disabled, onAnswer }: Omit<Props,
           <button
             type="button"
             class="answer"
-            disabled={disabled}
+            disabled={rest.disabled}
             aria-pressed={was && 'option' in was && was.option === option ? 'true' : undefined}
-            onClick={() => onAnswer({ option })}
+            onClick={() => rest.onAnswer({ option })}
           >
             {label}
             <span class="key seat-only-phone" aria-hidden="true">
@@ -59,11 +67,25 @@ function Answers({ step, situation, seat, was, disabled, onAnswer }: Omit<Props,
 
 /** One question: what to do, how, with what care, and the ways to answer. A question of a moment shows its answers first. */
 export function OpenStep(props: Props) {
-  const { step, situation, seat, disabled, root, onAnswer } = props;
+  const { step, situation, seat, was, disabled, root, onAnswer } = props;
+  const [leaving, setLeaving] = useState(false);
+  const leaveButton = useRef<HTMLButtonElement>(null);
+  const hasLeft = useRef(false);
+  useEffect(() => {
+    // Back at the question, the keyboard goes on from where it left.
+    if (!leaving && hasLeft.current) leaveButton.current?.focus();
+    hasLeft.current = leaving;
+  }, [leaving]);
   const lines = typeof step.how === 'function' ? step.how(situation) : step.how;
-  const probes =
-    step.kind === 'reading' ? (typeof step.probes === 'function' ? step.probes(situation) : step.probes) : undefined;
   const quick = step.minutes < 1;
+  const byKey = step.kind !== 'reading';
+  const goOnWithout = () => onAnswer({ cannot: true });
+  const leave = () => (step.ifCannot && !leaving ? setLeaving(true) : goOnWithout());
+  useNumberKeys(seat === 'phone' && !disabled && byKey, (n) => {
+    const [option] = offered(step, situation)[n - 1] ?? [];
+    if (n === 0) leave();
+    else if (option !== undefined) onAnswer({ option });
+  });
   const how = quick ? (
     <p class="hint">{lines.join(' ')}</p>
   ) : (
@@ -91,25 +113,27 @@ export function OpenStep(props: Props) {
         </p>
       ))}
       {!quick && how}
-      {probes && <PathDrawing rig={situation.rig} probes={probes} />}
-      {step.kind === 'reading' && step.tones && <Tones names={step.tones} folder={`${root}tones/`} />}
       <Answers {...props} />
-      <button
-        type="button"
-        class="plain"
-        disabled={disabled}
-        aria-pressed={props.was && 'cannot' in props.was ? 'true' : undefined}
-        onClick={() => onAnswer({ cannot: true })}
-      >
-        {quick ? 'I don’t know' : 'I can’t do this'}
-        {step.kind !== 'reading' && (
-          <span class="key seat-only-phone" aria-hidden="true">
-            0
-          </span>
-        )}
-      </button>
+      {leaving && step.ifCannot ? (
+        <CannotAnswer instead={step.ifCannot} byKey={byKey} onGoOn={goOnWithout} onBack={() => setLeaving(false)} />
+      ) : (
+        <button
+          type="button"
+          class="plain"
+          ref={leaveButton}
+          disabled={disabled}
+          aria-pressed={was && 'cannot' in was ? 'true' : undefined}
+          onClick={leave}
+        >
+          {quick ? 'I don’t know' : 'I can’t do this'}
+          {byKey && (
+            <span class="key seat-only-phone" aria-hidden="true">
+              0
+            </span>
+          )}
+        </button>
+      )}
       {quick && how}
-      {step.ifCannot && <p class="hint">If not: {step.ifCannot.charAt(0).toLowerCase() + step.ifCannot.slice(1)}</p>}
       <details class="why" key={`${step.id}-${seat}`} open={seat === 'learning'}>
         <summary>Why this question?</summary>
         <p>{step.why}</p>

@@ -2,10 +2,14 @@ import type { Rig } from '../../rig/rig.ts';
 import { TEST_POINTS, type TestPoint } from '../../steps/test-points.ts';
 import { isPowerPoint, PowerDrawing } from './PowerDrawing.tsx';
 import { type Place, ProbeMarks } from './ProbeMarks.tsx';
+import type { Probes } from './probes.ts';
 
 interface Props {
   readonly rig: Rig;
-  readonly probes: { readonly red: TestPoint; readonly black: TestPoint };
+  /** The reading whose two points are marked, as its field is called. */
+  readonly reading: string;
+  /** Null for a reading that is taken at no point of this drawing. */
+  readonly probes: Probes | null;
 }
 
 /** The height of the wires on the drawing: the front pair above, the rear pair below. */
@@ -33,18 +37,23 @@ const PLACES: Partial<Readonly<Record<TestPoint, Place>>> = {
 const speaker = (x: number, pair: { readonly plus: number; readonly minus: number }) =>
   `M${x} ${pair.plus - 6}h12l14-11v48l-14-11h-12z`;
 
-/** The way of the sound on this bike, with the two test points of the open step. */
-export function PathDrawing({ rig, probes }: Props) {
-  if (isPowerPoint(probes.red) || isPowerPoint(probes.black)) return <PowerDrawing {...probes} />;
+const isGround = (point: TestPoint) => point === 'frame' || point === 'battery-minus';
+
+/** The way of the sound on this bike, with the two test points of the reading that is being taken. */
+export function PathDrawing({ rig, reading, probes }: Props) {
+  if (probes && (isPowerPoint(probes.red) || isPowerPoint(probes.black)))
+    return <PowerDrawing reading={reading} {...probes} />;
+  const [red, black] = [probes && PLACES[probes.red], probes && PLACES[probes.black]];
   const onAmp = rig.rearFedBy === 'amp' || (rig.amps?.some((amp) => amp.drives !== 'front') ?? false);
-  const [red, black] = [PLACES[probes.red], PLACES[probes.black]];
-  const apart = probes.red.startsWith('run-');
-  const toGround = probes.black === 'frame' || probes.black === 'battery-minus';
-  const says = `Red probe: ${TEST_POINTS[probes.red]}. Black probe: ${TEST_POINTS[probes.black]}.`;
+  const apart = probes?.red.startsWith('run-') ?? false;
+  const toGround = probes !== null && isGround(probes.black);
+  const says = probes
+    ? `Red probe: ${TEST_POINTS[probes.red]}. Black probe: ${TEST_POINTS[probes.black]}.`
+    : 'Where the probes go is said above.';
   const rearPair = (from: number, to: number) => `M${from} ${REAR.plus}H${to}M${from} ${REAR.minus}H${to}`;
   return (
     <figure class="drawing">
-      <svg viewBox="0 0 290 190" role="img" aria-label={says}>
+      <svg viewBox="0 0 290 190" role="img" aria-label={`${reading}. ${says}`}>
         <g class="lead" stroke-width="4">
           <path d={`M66 ${FRONT.plus}h84M66 ${FRONT.minus}h84`} />
           <path d={rearPair(66, onAmp ? 124 : apart ? 182 : 240)} />
@@ -70,7 +79,7 @@ export function PathDrawing({ rig, probes }: Props) {
               amp
             </text>
           )}
-          <text x="122" y="26">
+          <text x="160" y="21">
             front
           </text>
           <text x="240" y="152">
@@ -84,7 +93,9 @@ export function PathDrawing({ rig, probes }: Props) {
         </g>
         {red && black && <ProbeMarks red={red} black={black} />}
       </svg>
-      <figcaption>{says}</figcaption>
+      <figcaption role="status">
+        <b>{reading}.</b> {says}
+      </figcaption>
     </figure>
   );
 }

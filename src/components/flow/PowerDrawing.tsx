@@ -1,5 +1,6 @@
 import { TEST_POINTS, type TestPoint } from '../../steps/test-points.ts';
 import { type Place, ProbeMarks } from './ProbeMarks.tsx';
+import type { Probes } from './probes.ts';
 
 /** The places of an amplifier's supply, which the drawing of the sound does not show. */
 const POWER_PLACES = {
@@ -18,13 +19,13 @@ const PLACES: Partial<Readonly<Record<TestPoint, Place>>> = { ...POWER_PLACES, .
 
 export const isPowerPoint = (point: TestPoint): point is PowerPoint => Object.hasOwn(POWER_PLACES, point);
 
-/** The way of the current to an amplifier and back, and its turn-on, with the two test points of the open step. */
-export function PowerDrawing({ red, black }: { readonly red: TestPoint; readonly black: TestPoint }) {
+/** The way of the current to an amplifier and back, and its turn-on, with the two test points of the reading that is being taken. */
+export function PowerDrawing({ reading, red, black }: Probes & { readonly reading: string }) {
   const [onRed, onBlack] = [PLACES[red], PLACES[black]];
   const says = `Red probe: ${TEST_POINTS[red]}. Black probe: ${TEST_POINTS[black]}.`;
   return (
     <figure class="drawing">
-      <svg viewBox="0 0 290 190" role="img" aria-label={says}>
+      <svg viewBox="0 0 290 190" role="img" aria-label={`${reading}. ${says}`}>
         <g class="lead" stroke-width="4">
           <path d="M16 66V40H92M128 40H200" />
           <path d="M42 122V150H182V120H200" />
@@ -65,7 +66,9 @@ export function PowerDrawing({ red, black }: { readonly red: TestPoint; readonly
         </g>
         {onRed && onBlack && <ProbeMarks red={onRed} black={onBlack} />}
       </svg>
-      <figcaption>{says}</figcaption>
+      <figcaption role="status">
+        <b>{reading}.</b> {says}
+      </figcaption>
     </figure>
   );
 }

@@ -1,6 +1,5 @@
-import type { Unit } from '../../compute/quantity.ts';
-import { formatQuantity } from '../../compute/quantity.ts';
-import type { Band } from '../../steps/step.ts';
+import { formatQuantity, type Unit } from '../../compute/quantity.ts';
+import { type Band, bandOf } from '../../steps/step.ts';
 
 interface Props {
   readonly bands: readonly Band[];
@@ -11,7 +10,7 @@ interface Props {
 }
 
 const WIDTH = 290;
-const BAR_TOP = 30;
+const BAR_TOP = 16;
 const BAR_HEIGHT = 16;
 const round = (x: number) => Math.round(x * 10) / 10;
 
@@ -24,18 +23,29 @@ function places(bands: readonly Band[], unit: Unit): (value: number) => number {
   return (value) => round((Math.log(Math.min(high, Math.max(low, value)) / low) / Math.log(high / low)) * WIDTH);
 }
 
-/** A reading on the bands that were worked out for this bike. */
+/** From where to where a zone goes; the first and the last are open to their side. */
+function stretch(bands: readonly Band[], { low, high }: Band, unit: Unit): string {
+  const end = (value: number) => formatQuantity(value, unit, 2);
+  if (low === bands[0]?.low) return `under ${end(high)}`;
+  return low === bands.at(-1)?.low ? `above ${end(low)}` : `${end(low)} to ${end(high)}`;
+}
+
+/** A reading on the bands that were worked out for this bike. The zones are named below the bar, in its order. */
 export function Scale({ bands, unit, value, label }: Props) {
   const place = places(bands, unit);
-  const good = bands.filter((band) => band.mood === 'good');
   // The marker stays whole at both ends of the bar.
   const at = value === undefined ? undefined : Math.min(WIDTH - 8, Math.max(8, place(value)));
-  const band = value === undefined ? undefined : (bands.find((b) => value >= b.low && value < b.high) ?? bands.at(-1));
+  const band = value === undefined ? undefined : (bandOf(bands, value) ?? bands.at(value < 0 ? 0 : -1));
   const written = value === undefined ? '' : value === Infinity ? 'OL' : formatQuantity(value, unit, 3);
   return (
     <div class="scale">
+      {band && (
+        <p class="scale-said">
+          <b>{written}:</b> {band.label}
+        </p>
+      )}
       <svg
-        viewBox={`0 0 ${WIDTH} ${BAR_TOP + BAR_HEIGHT + 26}`}
+        viewBox={`0 0 ${WIDTH} ${BAR_TOP + BAR_HEIGHT}`}
         role="img"
         aria-label={band ? `${label}: ${written} is in the band “${band.label}”` : `${label}: the bands of a reading`}
       >
@@ -49,36 +59,15 @@ export function Scale({ bands, unit, value, label }: Props) {
             height={BAR_HEIGHT}
           />
         ))}
-        {good.map((b) => {
-          const middle = (place(b.low) + place(b.high)) / 2;
-          return (
-            <text
-              key={b.low}
-              x={Math.min(WIDTH - 4, Math.max(4, middle))}
-              y={BAR_TOP + BAR_HEIGHT + 20}
-              font-size="16"
-              text-anchor={middle > 235 ? 'end' : middle < 50 ? 'start' : 'middle'}
-            >
-              {b.label}
-            </text>
-          );
-        })}
-        {at !== undefined && (
-          <>
-            <path d={`M${at} ${BAR_TOP + BAR_HEIGHT / 2}l-7-14h14z`} class="marker" />
-            <text
-              x={Math.min(WIDTH - 2, Math.max(2, at))}
-              y="14"
-              font-size="17"
-              font-weight="700"
-              text-anchor={at > 200 ? 'end' : at < 90 ? 'start' : 'middle'}
-            >
-              {written}
-              {band && `: ${band.label}`}
-            </text>
-          </>
-        )}
+        {at !== undefined && <path d={`M${at} ${BAR_TOP + 8}l-8-16h16z`} class="marker" />}
       </svg>
+      <ul class="zones">
+        {bands.map((b) => (
+          <li key={b.low} class={b === band ? `${b.mood} here` : b.mood}>
+            <b>{b.label}</b> {stretch(bands, b, unit)}
+          </li>
+        ))}
+      </ul>
     </div>
   );
 }

@@ -1,7 +1,8 @@
+import { useState } from 'preact/hooks';
 import type { Flow } from '../../../machines/kit.ts';
 import { ahead } from '../../case/ahead.ts';
 import type { Standing } from '../../case/replay.ts';
-import { TOOL_NAMES } from '../../steps/step.ts';
+import { type Step, TOOL_NAMES } from '../../steps/step.ts';
 import { oneEach, rank, type Suspect, shareInWords, stillPossible } from '../../verdicts/suspects.ts';
 import { minutesInWords } from './minutes.ts';
 
@@ -44,19 +45,13 @@ export function SuspectStrip({ flow, standing, suspects }: Props) {
   const ranked = oneEach(rank(suspects, standing.findings));
   const possible = stillPossible(ranked);
   const out = ranked.filter(({ against }) => against.length > 0);
-  const recheck = possible.length === 0 ? (ranked[0]?.against ?? []) : [];
+  // Beside the wire there is room for it, once it says more than the catalogue does.
+  const [beside] = useState(() => matchMedia('(min-width: 62em)').matches);
   return (
-    <details class="strip" open={recheck.length > 0}>
+    <details class="strip" open={beside && standing.terminals.length > 0}>
       <summary>
         Still possible: <b>{possible.length}</b>
       </summary>
-      {recheck.length > 0 && (
-        <p>
-          These answers do not fit together. Check again first:{' '}
-          <b>{recheck.map((id) => flow.steps.get(id)?.short ?? id).join(', ')}</b>. Without that,{' '}
-          {ranked[0]?.suspect.title.toLowerCase()} would explain the rest.
-        </p>
-      )}
       <ul class="suspects">
         {possible.map(({ suspect, shareRatio }) => (
           <li key={suspect.verdict}>
@@ -76,6 +71,35 @@ export function SuspectStrip({ flow, standing, suspects }: Props) {
       <p class="hint">The odds are estimates of the trade. They rank; they prove nothing.</p>
     </details>
   );
+}
+
+/** Where no suspect agrees with every answer: which answer to look at again, and what that would make sense of. */
+export function DoNotFit({ flow, standing, suspects, onChange }: DoNotFitProps) {
+  const ranked = oneEach(rank(suspects, standing.findings));
+  const [nearest] = ranked;
+  if (!nearest || stillPossible(ranked).length > 0) return null;
+  const names = nearest.against.map((id) => `“${flow.steps.get(id)?.short ?? id}”`).join(' and ');
+  const onTheWire = standing.terminals.filter(({ step }) => nearest.against.includes(step.id));
+  return (
+    <div class="notice" role="status">
+      <p>
+        These answers do not fit together. Look again first at {names}: without that, “{nearest.suspect.title}” would
+        explain the rest.
+      </p>
+      {onTheWire.map(({ step }) => (
+        <button key={step.id} type="button" onClick={() => onChange(step)}>
+          Answer “{step.short}” again
+        </button>
+      ))}
+    </div>
+  );
+}
+
+interface DoNotFitProps {
+  readonly flow: Flow;
+  readonly standing: Standing;
+  readonly suspects: readonly Suspect[];
+  readonly onChange: (step: Step) => void;
 }
 
 interface NextProps {

@@ -5,6 +5,7 @@ import type { Step } from '../../steps/step.ts';
 import { assumedFor } from '../../verdicts/assumed.ts';
 import type { Remedy, Verdict } from '../../verdicts/verdict.ts';
 import { minutesInWords } from './minutes.ts';
+import { ProofOfCure } from './ProofOfCure.tsx';
 import { said } from './Wire.tsx';
 
 interface Props {
@@ -37,8 +38,9 @@ function List({ title, lines }: { readonly title: string; readonly lines: readon
   );
 }
 
-/** A number is not parted from its unit at the end of a line. */
-const withUnit = (value: string) => value.replace(/ (?=(?:[mk]?[VWΩA]|dB|Hz)(?: |$))/g, '\u00A0');
+/** A number is not parted from its unit at the end of a line, nor from the other number that belongs to it. */
+const withUnit = (value: string) =>
+  value.replace(/ (?=(?:[mk]?[VWΩA]|dB|Hz)(?:[ ,).]|$))/g, '\u00A0').replaceAll(' · ', '\u00A0·\u00A0');
 
 /** A verdict: what, how sure, how known, the numbers, the fix, what not to pay for, and the check that proves it. */
 export function VerdictView({ verdict, remedy, standing, root, onChange, children, picture, proofTitle }: Props) {
@@ -65,7 +67,7 @@ export function VerdictView({ verdict, remedy, standing, root, onChange, childre
                 >
                   {terminal.step.short}
                 </a>
-                : {said(terminal, true)}
+                : {withUnit(said(terminal, true))}
               </li>
             ))}
           </ul>
@@ -98,9 +100,17 @@ export function VerdictView({ verdict, remedy, standing, root, onChange, childre
           <li key={line}>{line}</li>
         ))}
       </ol>
-      <p>
-        <b>With:</b> {remedy.tools}. <b>Time:</b> {minutesInWords(remedy.minutes)}. <b>Who:</b> {remedy.who}
-      </p>
+      <ul class="what-it-takes">
+        <li>
+          <b>With:</b> {remedy.tools}.
+        </li>
+        <li>
+          <b>Time:</b> {minutesInWords(remedy.minutes)}.
+        </li>
+        <li>
+          <b>Who:</b> {remedy.who}
+        </li>
+      </ul>
       {remedy.mayAlsoBe && remedy.mayAlsoBe.length > 0 && (
         <>
           <h2>{remedy.certainty === 'short list' ? 'Which of them is it?' : 'It may also be'}</h2>
@@ -126,7 +136,7 @@ export function VerdictView({ verdict, remedy, standing, root, onChange, childre
       )}
       <section class="prove">
         <h2>{proofTitle}</h2>
-        <p>{remedy.proof}</p>
+        <ProofOfCure remedy={remedy} findings={standing.findings} />
         {children}
       </section>
       <List title="Assumed, because nobody knew" lines={assumedFor(verdict, standing.findings)} />

@@ -31,7 +31,11 @@ export function Amps({ draft, errorAt, onDraft, onType, onDone }: Props) {
   };
 
   return (
-    <Group title="Amplifiers" known={ampsListed(draft)}>
+    <Group
+      title="Amplifiers"
+      helps="Says which gain, which fuse and which lead your amplifier needs."
+      known={ampsListed(draft)}
+    >
       <fieldset class="field">
         <legend>How many are there?</legend>
         <p class="hint">

@@ -9,8 +9,8 @@ import {
   draftOf,
   EMPTY_DRAFT,
   fileNameOf,
+  filledIn,
   groupsOf,
-  knownOf,
   readDraft,
   rigFromFile,
 } from './bike-form.ts';
@@ -36,6 +36,7 @@ export function MyBike() {
   const lastSaved = useRef('');
   const { rig, errors } = useMemo(() => readDraft(draft), [draft]);
   const doubts = doubtsAbout(rig);
+  const groups = groupsOf(draft.bike);
   const faults = Object.keys(errors).length;
 
   useEffect(() => {
@@ -100,9 +101,16 @@ export function MyBike() {
             onInput={(event) => setDraft({ ...draft, name: event.currentTarget.value })}
           />
         </div>
+        <p class="filled-in">
+          {filledIn(
+            groups.flatMap(({ fields }) => fields),
+            draft.bike,
+          )}
+          . What is filled in is not asked again.
+        </p>
         <div class="groups">
-          {groupsOf(draft.bike).map(({ title, fields }, i) => (
-            <Group key={title} title={title} known={knownOf(fields, draft.bike)} open={i === 0}>
+          {groups.map(({ title, helps, fields }, i) => (
+            <Group key={title} title={title} helps={helps} known={filledIn(fields, draft.bike)} open={i === 0}>
               <div class="fields">
                 {fields.map((id) => (
                   <FieldRow

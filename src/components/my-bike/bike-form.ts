@@ -24,9 +24,15 @@ export const EMPTY_DRAFT: Draft = { name: '', bike: {}, ampsKnown: 'unknown', am
 /** The address of a field in the form: `batteryAh`, or `amp1.powerW` for the second amplifier. */
 export const ampPath = (index: number, field: string): string => `amp${index}.${field}`;
 
-const GROUPS = ['Head unit and profile', 'At the front', 'At the rear', 'Battery and charging'] as const;
+/** The parts of the form, each with what it helps to know it. */
+const GROUPS = {
+  'Head unit and profile': 'Says whether a reflash can matter at all, and how loud the outputs get.',
+  'At the front': 'Says what the rear is compared with.',
+  'At the rear': 'Says more closely what a healthy rear speaker and its wires read.',
+  'Battery and charging': 'Says how loud it plays clean, and how long with the engine off.',
+} as const;
 /** Every field has a place in the form, or this does not compile. */
-const GROUP_OF: Readonly<Record<BikeFieldId, (typeof GROUPS)[number]>> = {
+const GROUP_OF: Readonly<Record<BikeFieldId, keyof typeof GROUPS>> = {
   unitKind: 'Head unit and profile',
   deliveredWith: 'Head unit and profile',
   loweredByDb: 'Head unit and profile',
@@ -49,9 +55,12 @@ const GROUP_OF: Readonly<Record<BikeFieldId, (typeof GROUPS)[number]>> = {
 const BIKE_IDS = Object.keys(GROUP_OF) as BikeFieldId[];
 
 /** The fields of the bike, in groups, without those that another answer makes pointless. */
-export function groupsOf(bike: Typed): readonly { readonly title: string; readonly fields: readonly BikeFieldId[] }[] {
-  return GROUPS.map((title) => ({
+export function groupsOf(
+  bike: Typed,
+): readonly { readonly title: string; readonly helps: string; readonly fields: readonly BikeFieldId[] }[] {
+  return Object.entries(GROUPS).map(([title, helps]) => ({
     title,
+    helps,
     fields: BIKE_IDS.filter((id) => GROUP_OF[id] === title && isAsked(id, bike)),
   }));
 }
@@ -153,14 +162,14 @@ export function readDraft(draft: Draft): ReadDraft {
   return { rig: rig as Rig, errors };
 }
 
-/** `3 of 7 known`, for the heading of a group. */
-export function knownOf(fields: readonly string[], typed: Typed): string {
-  return `${fields.filter((id) => (typed[id] ?? '').trim() !== '').length} of ${fields.length} known`;
+/** `3 of 7 filled in`, for the heading of a group and for the whole form. */
+export function filledIn(fields: readonly string[], typed: Typed): string {
+  return `${fields.filter((id) => (typed[id] ?? '').trim() !== '').length} of ${fields.length} filled in`;
 }
 
 /** `2 listed`, for the heading of the amplifiers. */
 export const ampsListed = ({ ampsKnown, amps }: Draft): string =>
-  ampsKnown === 'some' ? `${amps.length} listed` : ampsKnown === 'none' ? 'none' : 'not known';
+  ampsKnown === 'some' ? `${amps.length} listed` : ampsKnown === 'none' ? 'none on this bike' : 'not said yet';
 
 const drives = (amp: KnownAmp, pair: 'front' | 'rear') => amp.drives === pair || amp.drives === 'both';
 

@@ -1,7 +1,7 @@
 import { axleOf, type Corner } from '../../world/corner.ts';
 import type { Moment } from '../../world/moment.ts';
 import type { Look } from '../../world/probe.ts';
-import type { Contact, World } from '../../world/state.ts';
+import type { Amp, Contact, World } from '../../world/state.ts';
 import { heardCorners, type Ridden, ridden } from '../../world/symptoms/symptom.ts';
 import { driverOf, mainAmp } from '../../world/valued-rig.ts';
 
@@ -47,3 +47,20 @@ export function lampOf(bike: Ridden, moment: Partial<Moment>): 'off' | 'normal' 
 }
 
 export const isOpen = ({ ohm }: Contact): boolean => ohm === Infinity;
+
+/** Whether the amplifier is on and has nothing to complain of, at an ordinary level. */
+export const ampIsOn = (bike: Ridden, moment: Partial<Moment> = {}): boolean => lampOf(bike, moment) === 'normal';
+
+/** A change to the amplifier that the steps mean. */
+export const withAmp =
+  (part: Partial<Amp>) =>
+  (world: World): World => ({
+    ...world,
+    amps: world.amps.map((amp, i) => (i === mainAmp(world.rig) ? { ...amp, ...part } : amp)),
+  });
+
+/** The corners that the amplifier drives. */
+export function cornersOfAmp(bike: Ridden): readonly Corner[] {
+  const i = ampOf(bike);
+  return i === null ? [] : bike.fitted.filter((corner) => driverOf(bike.world.rig, corner) === i);
+}

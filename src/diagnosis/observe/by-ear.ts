@@ -5,7 +5,7 @@ import { LOUD_VOLUME, type Moment } from '../../world/moment.ts';
 import { contactsLook } from '../../world/sights.ts';
 import type { Ridden } from '../../world/symptoms/index.ts';
 import { DROWNED_RATIO } from '../../world/symptoms/symptom.ts';
-import { lampOf, REAR, rearAmp, rearPlays } from './bike.ts';
+import { ampOf, lampOf, REAR, rearAmp, rearPlays } from './bike.ts';
 import { centred, pushedHome, turnedUp, whenToLook } from './left.ts';
 import { CANNOT, happens, option, type Says } from './observer.ts';
 
@@ -72,7 +72,7 @@ export const BY_EAR: Says = {
     return option(REAR.some((corner) => heard?.[corner].hisses) ? 'hiss' : 'silent');
   },
   [wakesWhenLoud.id]: ({ bike }) => {
-    if (rearAmp(bike) === null) return CANNOT;
+    if (ampOf(bike) === null) return CANNOT;
     const when = whenToLook(bike);
     const wakes = [1 / 4, 1 / 2, 1].some(
       (share) =>

@@ -6,7 +6,7 @@ import { CANNOT, oneOf, option, type Says } from './observer.ts';
 export const HISTORY: Says = {
   [rearHistory.id]: ({ found, observer }) => {
     const { history } = found.world;
-    return history === 'unknown' ? CANNOT : option(oneOf(observer, history.rear));
+    return history === 'unknown' ? CANNOT : option(oneOf(observer, history.before));
   },
   [lastChange.id]: ({ found, observer }) => {
     const { history } = found.world;

@@ -29,7 +29,7 @@ function ohmsOf(bike: Ridden, moment: Partial<Moment>, probes: Probes | null): n
   const look = lookAt(bike, moment);
   return look && probes ? ohmsAt(look, probes) : null;
 }
-const runOf = (bike: Ridden, corner: Corner) => ohmsOf(bike, dead(['runs']), probesAt(bike, RUN, corner));
+export const runOf = (bike: Ridden, corner: Corner) => ohmsOf(bike, dead(['runs']), probesAt(bike, RUN, corner));
 
 /** The rear corner whose run shows the most: the silent one, which is looked into. */
 export const silentRear = (bike: Ridden): Corner =>
@@ -44,6 +44,20 @@ export const oneSpeaker = (bike: Ridden, corner: Corner): Ridden =>
 
 /** What is moved while the meter looks for a wire that touches. */
 const MOVED: readonly (readonly Place[])[] = [[], ['lid', 'rear-run', 'steering']];
+
+/** The lowest ohms from any wire of these runs to the frame, while lids and leads are moved. */
+export function lowestToFrame(bike: Ridden, corners: readonly Corner[]): number | null {
+  const all = corners.flatMap((corner) =>
+    RUN.flatMap((point) =>
+      MOVED.map((moves) => {
+        const [wire] = probesAt(bike, [point, point], corner) ?? [];
+        return ohmsOf(bike, dead(['runs'], moves), wire ? [wire, ground(wire.where)] : null);
+      }),
+    ),
+  );
+  const read = all.filter((ohm) => ohm !== null);
+  return read.length === 0 ? null : Math.min(...read);
+}
 
 export const OHMS: Says = {
   [runOhms.id]: ({ bike, observer }) => {
@@ -64,17 +78,9 @@ export const OHMS: Says = {
     return { readings: { leadsOhm: hand.typed('ohm', leadsOhm), coilOhm: hand.typed('ohm', ohm + leadsOhm) } };
   },
   [wireToFrame.id]: ({ bike, observer }) => {
-    const all = REAR.flatMap((corner) =>
-      RUN.flatMap((point) =>
-        MOVED.map((moves) => {
-          const [wire] = probesAt(bike, [point, point], corner) ?? [];
-          return ohmsOf(bike, dead(['runs'], moves), wire ? [wire, ground(wire.where)] : null);
-        }),
-      ),
-    );
-    const read = all.filter((ohm) => ohm !== null);
-    if (read.length === 0) return CANNOT;
-    return { readings: { lowestOhm: hold(observer).typed('ohm', Math.min(...read) + observer.meter.leadsOhm) } };
+    const ohm = lowestToFrame(bike, REAR);
+    if (ohm === null) return CANNOT;
+    return { readings: { lowestOhm: hold(observer).typed('ohm', ohm + observer.meter.leadsOhm) } };
   },
   [runSplit.id]: ({ bike }) => {
     if (bike.world.rig.rearFitted === 'no') return CANNOT;

@@ -1,6 +1,6 @@
 import { ampIn, ampOut, halfSupply } from '../../steps/amp-volts.ts';
 import { usable } from '../../steps/outcome.ts';
-import { fedFromRear, leastReferenceV, rearPair } from '../../steps/rear-volts.ts';
+import { fedFromRear, leastReferenceV, rearPair, rearPairAgain } from '../../steps/rear-volts.ts';
 import type { Answer } from '../../steps/step.ts';
 import { BATTERY_PLUS } from '../../world/bike/nodes.ts';
 import type { Corner } from '../../world/corner.ts';
@@ -8,7 +8,7 @@ import type { Moment } from '../../world/moment.ts';
 import { ground, powerSpot } from '../../world/test-points.ts';
 import { lookAt, rearAmp } from './bike.ts';
 import { hold } from './hand.ts';
-import { centred } from './left.ts';
+import { centred, flat, turnedUp } from './left.ts';
 import { type Asked, CANNOT, type Says } from './observer.ts';
 import { acAt, dcAt, type Probes, probesAt } from './probes.ts';
 import { stepsFrom } from './volume.ts';
@@ -58,13 +58,15 @@ function atOneStep(
 
 const sides = (make: (corner: Corner) => Probes | null) => [make('rear-left'), make('rear-right')] as const;
 
+function rearNextToFront(asked: Asked, bike: Asked['bike']): Answer {
+  const fronts = sides((corner) => probesAt(bike, FRONT, corner));
+  const [leftV, rightV] = sides((corner) => probesAt(bike, UNIT_REAR, corner));
+  return atOneStep(asked, bike, ['frontV', fronts], { leftV, rightV });
+}
+
 export const VOLTS: Says = {
-  [rearPair.id]: (asked) => {
-    const bike = centred(asked.bike);
-    const fronts = sides((corner) => probesAt(bike, FRONT, corner));
-    const [leftV, rightV] = sides((corner) => probesAt(bike, UNIT_REAR, corner));
-    return atOneStep(asked, bike, ['frontV', fronts], { leftV, rightV });
-  },
+  [rearPair.id]: (asked) => rearNextToFront(asked, centred(asked.bike)),
+  [rearPairAgain.id]: (asked) => rearNextToFront(asked, turnedUp(flat(centred(asked.bike)))),
   [ampIn.id]: (asked) => {
     const { bike } = asked;
     const sent = sides((corner) => probesAt(bike, fedFromRear(asked.situation) ? UNIT_REAR : FRONT, corner));

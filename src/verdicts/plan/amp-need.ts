@@ -21,14 +21,34 @@ export function ampNeed(amps: readonly KnownAmp[]): AmpNeed {
   return AMP_NEEDS[hardest] ?? 'none';
 }
 
-/** Whether the unaltered output is only assumed to be needed, since nobody knows what a listening amplifier wants. */
-export const needIsAssumed = (amps: readonly KnownAmp[]): boolean =>
-  ampNeed(amps) === 'unaltered' && !amps.some((amp) => amp.needs === 'unaltered');
+/** Whether it is known, and not only assumed, that an amplifier needs the unaltered output. */
+export const needIsProved = (amps: readonly KnownAmp[]): boolean => amps.some((amp) => amp.needs === 'unaltered');
+
+export type AssumedNeed = 'unaltered' | 'any';
+
+/**
+ * What an amplifier is only assumed to need, where nobody knows what it was made for: the unaltered output when it
+ * listens, any output when it has a remote wire.
+ */
+export function assumedNeedOf(amp: KnownAmp): AssumedNeed | null {
+  if (amp.needs !== undefined) return null;
+  if (listens(amp)) return 'unaltered';
+  return amp.turnOn === 'wire' && amp.kind !== 'factory' ? 'any' : null;
+}
+
+/** The assumption that the whole answer rests on, if any. One amplifier that is known to be hard to please decides. */
+export function assumedNeed(amps: readonly KnownAmp[]): AssumedNeed | null {
+  if (needIsProved(amps)) return null;
+  const assumed = amps.map(assumedNeedOf);
+  return assumed.includes('unaltered') ? 'unaltered' : assumed.includes('any') ? 'any' : null;
+}
 
 /** Who can select an amplified profile, which depends on whether a factory amplifier answers on the data bus. */
-export function whoSelectsAmplified(amps: readonly KnownAmp[]): string {
-  if (amps.some((amp) => amp.kind === 'factory')) {
-    return 'A dealer or an independent specialist. The dealer’s tool selects an amplified profile because a factory amplifier answers on the data bus. If yours does not answer, that is a fault to mend first.';
+export const dealerCanSelect = (amps: readonly KnownAmp[]): boolean => amps.some((amp) => amp.kind === 'factory');
+
+export function whoSelectsAmplified(amps: readonly KnownAmp[], answers: boolean): string {
+  if (dealerCanSelect(amps)) {
+    return `A dealer or an independent specialist. The dealer’s tool selects an amplified profile ${answers ? 'because your factory amplifier answers on the data bus.' : 'if the factory amplifier answers on the data bus. If it does not, that is a fault to mend first.'}`;
   }
   if (amps.length > 0 && amps.every((amp) => amp.kind === 'add-on')) {
     return 'An independent specialist. The dealer’s tool selects an amplified profile only if a factory amplifier answers, and yours was added later.';

@@ -1,4 +1,5 @@
 import type { AmpNeed } from './amp-need.ts';
+import type { AnswerClash } from './answer-clash.ts';
 import type { Property, StoredProfile } from './profile.ts';
 
 export type Feed = 'front' | 'rear' | 'inputs';
@@ -12,6 +13,8 @@ export interface PlanFacts {
   readonly profiles: readonly StoredProfile[];
   /** A paper, or memory, says the opposite of the meter. */
   readonly toldAgainstMeter: boolean;
+  /** Answers that cannot all be true. */
+  readonly clashes: readonly AnswerClash[];
   readonly amp: AmpNeed;
   readonly front: 'unit' | 'amp' | 'unknown';
   readonly rear: 'none' | 'unit' | 'amp' | 'unknown';
@@ -42,6 +45,7 @@ export type Answer =
   | 'which-rear'
   | 'on-no-amp'
   | 'amp-feeds-nothing'
+  | Exclude<AnswerClash, 'driven-by-none'>
   | 'find-the-amp'
   | 'told-against-meter'
   | 'no-such-profile'

@@ -1,5 +1,6 @@
 import type { Findings } from '../../steps/outcome.ts';
 import { type AmpNeed, ampNeed } from './amp-need.ts';
+import { answerClashes } from './answer-clash.ts';
 import { decide, separators } from './decide.ts';
 import type { Answer, Decision, PlanFacts, SameEqClash } from './decision.ts';
 import {
@@ -38,11 +39,12 @@ export function planFacts(findings: Findings): PlanFacts {
     unit: plan === 'unit-replaced' ? 'replaced' : oneOf(findings.outcome('unit-kind'), 'factory', 'replaced'),
     profiles: candidates(profileNow(findings), findings.rig.deliveredWith),
     toldAgainstMeter: toldAgainstMeter(findings).length > 0,
+    clashes: answerClashes(findings),
     amp,
     front: amp === 'none' && front === 'unknown' ? 'unit' : front,
     rear,
     inputs: oneOf(findings.outcome('rear-inputs'), 'own', 'front'),
-    sameEqWanted: plan === 'same-tone' || findings.outcome('wish-same-eq') === 'yes',
+    sameEqWanted: plan === 'same-eq' || findings.outcome('wish-same-eq') === 'yes',
     rearMissed: findings.outcome('wrong-now') === 'rear-silent',
   };
 }
@@ -65,7 +67,7 @@ function answerTo(findings: Findings, facts: PlanFacts, decision: Decision): Pla
   const plan = findings.outcome('planned-change');
   if (plan === 'mirroring' && nothingWrong(findings) && facts.unit === 'factory') return 'mirroring-only';
   if (decision.sameEqClash) {
-    const onlyWish = plan === 'same-tone' && nothingWrong(findings);
+    const onlyWish = plan === 'same-eq' && nothingWrong(findings);
     const open = decision.answer === 'measure-first' || decision.answer === 'follow-the-wires';
     if (decision.answer === 'stay' || (onlyWish && open)) return `same-eq-${decision.sameEqClash}`;
   }

@@ -11,7 +11,7 @@ export interface Figures {
   /** The loudest clean sine of one channel with the engine running, at the full level, and what that is in a speaker. */
   readonly fullV: string;
   readonly fullW: string;
-  /** The speaker that the watts belong to. Below 4 Ω an output loses more, so they are the most that it gives. */
+  /** The rated ohms of the speaker that the watts belong to. Below 4 Ω an output loses more, so they are the most that it gives. */
   readonly speaker: string;
   readonly loweredV: string;
   readonly loweredW: string;
@@ -65,7 +65,7 @@ export function figuresOf({ findings, facts }: PlanCase): Figures {
       span([supply], (v) => watts(full(v))),
       'W',
     ),
-    speaker: `one front speaker of ${formatQuantity(loadOhm, 'Ω')}`,
+    speaker: formatQuantity(loadOhm, 'Ω'),
     loweredV: written(span([supply, lowered], low), 'V'),
     loweredW: written(
       span([supply, lowered], (v, db) => watts(low(v, db))),

@@ -1,8 +1,10 @@
+import { list, namesOf } from './amp-names.ts';
+import { needOf } from './amp-need.ts';
 import type { Feed } from './decision.ts';
 import type { PlanCase } from './facts.ts';
 import { planVerdict } from './plan-verdict.ts';
 import { PROPERTY_QUESTIONS, type Property } from './profile.ts';
-import { expectEngine, expectFull, expectRear, expectTones, list, YOU } from './wording.ts';
+import { expectEngine, expectFull, expectRear, expectTones, YOU } from './wording.ts';
 
 /** Answers that say what is not known yet, and how to find it out before anything is paid for. */
 
@@ -10,7 +12,7 @@ export const findTheUnit = planVerdict({
   id: 'plan-find-the-unit',
   title: 'First find out which head unit it is',
   remedy: () => ({
-    what: 'First find out whether the head unit is the one the bike was built with.',
+    what: 'Not yet: first find out whether the head unit is the one the bike was built with.',
     certainty: 'short list',
     howSure: 'Everything else depends on it: only a factory head unit has stored profiles.',
     fix: [
@@ -26,15 +28,23 @@ export const findTheUnit = planVerdict({
   }),
 });
 
+/** The amplifiers of which nobody knows what they need. */
+const openAmps = (c: PlanCase) => namesOf(c, (amp) => needOf(amp) === 'unknown');
+
 export const findTheAmp = planVerdict({
   id: 'plan-find-the-amp',
   title: 'First find out what the amplifier needs',
   article: 'amplifiers-that-listen',
-  remedy: (_, f) => ({
-    what: 'First find out what switches the amplifier on and which output it is made for.',
+  remedy: (c, f) => ({
+    what: c.findings.rig.amps
+      ? `Not yet: first find out what switches ${openAmps(c)} on, and which output it was made for.`
+      : 'Not yet: first find out whether there is an amplifier, and which output it was made for.',
     certainty: 'short list',
-    howSure: 'One that listens can go silent after a reflash, one with a remote wire cannot.',
+    howSure: 'One that listens can stay asleep after a reflash. One made for the full output plays too quietly.',
     fix: [
+      ...(c.findings.rig.amps
+        ? []
+        : ['Look for a lead with its own fuse at the battery and follow it. None: answer with no amplifier.']),
       'Read the label and the papers: a remote terminal? Senses a signal, or DC? Made for the unaltered output?',
       'Look at it: is a thin wire on a terminal marked remote, and does it carry 12 V while the head unit is on?',
       'No papers: let a bench try show whether it wakes with quiet music at the lowered level.',
@@ -66,7 +76,7 @@ export const followTheWires = planVerdict({
   id: 'plan-follow-the-wires',
   title: 'First follow the wires',
   remedy: ({ decision }) => ({
-    what: `First find out ${list(decision.open.map((feed) => FEED_NAMES[feed]))}.`,
+    what: `Not yet: first find out ${list(decision.open.map((feed) => FEED_NAMES[feed]))}.`,
     certainty: 'short list',
     howSure: 'The answer is another one for each of them.',
     fix: [
@@ -94,7 +104,7 @@ export const measureFirst = planVerdict({
   title: 'Measure first',
   article: 'two-tones-one-ratio',
   remedy: ({ decision, ...c }) => ({
-    what: `First find out ${list(decision.separators.map((property) => PROPERTY_QUESTIONS[property]))}. Nothing else separates the answers.`,
+    what: `Not yet: first find out ${list(decision.separators.map((property) => PROPERTY_QUESTIONS[property]))}. Nothing else separates the answers.`,
     certainty: 'short list',
     howSure: 'What is needed depends on what is stored now, and that is not known.',
     background: 'The name of a profile proves nothing, not even if it names your number of amplifiers.',

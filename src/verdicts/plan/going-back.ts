@@ -1,8 +1,11 @@
+import type { KnownAmp } from '../../rig/rig.ts';
 import type { CautionId } from '../../steps/cautions.ts';
+import { namesOf, needsUnaltered, sentence, settingsForBoost } from './amp-names.ts';
 import type { PlanCase } from './facts.ts';
 import { planVerdict } from './plan-verdict.ts';
 import {
   BACK_BY,
+  BACK_IN_SHORT,
   expectFull,
   expectRear,
   expectTones,
@@ -21,12 +24,16 @@ const liftCautions = (c: PlanCase): readonly CautionId[] =>
   hasAmp(c) ? ['back-to-full', 'set-gain-again', 'bridge'] : ['bridge'];
 const listens = (c: PlanCase) => c.facts.amp === 'unaltered';
 const WAKES_WHEN_LOUD = 'Does it wake when you turn it up? Then its wiring is fine, and too little reaches it.';
-const liftFirst = (c: PlanCase) =>
-  hasAmp(c)
-    ? [
-        'Before the visit: amplifier gain to minimum, speaker-level input range, high-pass on. Set the gain again after it.',
-      ]
-    : [];
+const madeForIt = (amp: KnownAmp) => amp.needs === 'unaltered';
+const liftFirst = (c: PlanCase): readonly string[] => {
+  if (!hasAmp(c)) return [];
+  const known = (c.findings.rig.amps ?? []).some(madeForIt);
+  return [
+    `Before the visit: gain of ${namesOf(c)} to minimum. Set the gain again after it.`,
+    ...(known ? [`${sentence(namesOf(c, madeForIt))}: speaker-level input range, high-pass on.`] : []),
+    ...settingsForBoost(c),
+  ];
+};
 
 export const backToUnaltered = planVerdict({
   id: 'plan-back-to-unaltered',
@@ -35,9 +42,11 @@ export const backToUnaltered = planVerdict({
   mends: ['profile'],
   article: 'why-amplified-without-an-amplifier-is-quieter',
   remedy: (c, f) => ({
-    what: hasAmp(c)
-      ? 'Go back to the unaltered profile: the amplifier needs the full output, and now it does not get it.'
-      : 'Go back to the unaltered profile: level and bass boost are missing now, and nothing makes up for them.',
+    what: `Yes: have the unaltered profile selected again. ${
+      hasAmp(c)
+        ? `${sentence(namesOf(c, needsUnaltered))} needs the full output.`
+        : 'No amplifier makes up for the lowered level.'
+    } ${BACK_IN_SHORT}`,
     ...sureness(c),
     background: listens(c) ? `${WAKES_WHEN_LOUD} ${PRACTICE}` : PRACTICE,
     numbers: levels(c, f),
@@ -67,7 +76,7 @@ export const backToRearOn = planVerdict({
   mends: ['profile'],
   article: 'why-amplified-without-an-amplifier-is-quieter',
   remedy: (c, f) => ({
-    what: 'Go back to the full level and the bass boost, with the rear channels on.',
+    what: `Yes: have the full level and the bass boost selected again, with the rear channels on. ${BACK_IN_SHORT}`,
     ...sureness(c),
     background: `Speakers or inputs on the rear outputs need both: the full level, and channels that are on. ${PRACTICE}`,
     numbers: levels(c, f),

@@ -28,7 +28,7 @@ const clash = (
 });
 
 const REPEAT_TONES =
-  'Take the two tones again at a low level: tone controls flat, loudness and speed volume off, phone equaliser off.';
+  'Take the two tones again at a low level: bass and treble controls flat, loudness and speed volume off, phone equaliser off.';
 const REPEAT_TOP =
   'Find the loudest clean step again with the 80 Hz tone, phone volume full, and compare it with the supply.';
 const REPEAT_REAR = 'Put the fader in the middle, play a tone and read the rear pairs at the head unit again.';
@@ -37,19 +37,19 @@ const CLASHES: readonly ClashRow[] = [
   clash(
     { lowered: 'yes', boosted: 'yes' },
     'A lowered level and the bass boost. No stored profile has both.',
-    'A tone control or loudness lifts the bass, or the loudest step was not reached, or the profile went back unseen.',
+    'A bass control or loudness lifts the bass, or the loudest step was not reached, or the profile went back unseen.',
     `${REPEAT_TONES} ${REPEAT_TOP}`,
   ),
   clash(
     { lowered: 'no', boosted: 'no' },
     'The full level and no bass boost. No stored profile has both.',
-    'A tone control cuts the bass, or the 80 Hz reading was so close to the limit that clipping hid the boost.',
+    'A bass control cuts the bass, or the 80 Hz reading was so close to the limit that clipping hid the boost.',
     REPEAT_TONES,
   ),
   clash(
     { lowered: 'no', sameEq: 'yes' },
     'The full level and the same EQ with the engine running. No stored profile is known to have both.',
-    'The tones were too close to the limit, a tone control cut what changes, or the change lies above the tones that were read.',
+    'The tones were too close to the limit, a treble control cut what changes, or the change lies above the tones that were read.',
     'Take all tones again at a low level, engine off and running, 1 kHz and 4 kHz as well.',
   ),
   clash(
@@ -67,7 +67,7 @@ const CLASHES: readonly ClashRow[] = [
   clash(
     { boosted: 'no', rear: 'no' },
     'No bass boost and rear channels that are off. Every amplified profile has them on.',
-    'The fader stands at the front, or a tone control cuts the bass.',
+    'The fader stands at the front, or a bass control cuts the bass.',
     `${REPEAT_REAR} ${REPEAT_TONES}`,
   ),
   clash(

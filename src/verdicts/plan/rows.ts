@@ -23,13 +23,25 @@ export const EARLY_ROWS: readonly EarlyRow[] = [
   early('unit-unknown', (f) => f.unit === 'unknown', 'find-the-unit'),
   early('unit-replaced', (f) => f.unit === 'replaced', 'replaced-unit'),
   early('rear-missed-without-rear', (f) => f.rearMissed && f.rear === 'none', 'which-rear'),
-  early('fed-by-no-amp', (f) => f.amp === 'none' && (f.front === 'amp' || f.rear === 'amp'), 'on-no-amp'),
+  early('dc-on-line-level', (f) => f.clashes.includes('dc-on-line-level'), 'dc-on-line-level'),
+  early('amp-overlooked', (f) => f.clashes.includes('amp-overlooked'), 'amp-overlooked'),
+  early(
+    'fed-by-no-amp',
+    (f) => (f.amp === 'none' && (f.front === 'amp' || f.rear === 'amp')) || f.clashes.includes('driven-by-none'),
+    'on-no-amp',
+  ),
   early(
     'amp-feeds-nothing',
     (f) => f.amp !== 'none' && f.front === 'unit' && (f.rear === 'none' || f.rear === 'unit'),
     'amp-feeds-nothing',
   ),
   early('amp-unknown', (f) => f.amp === 'unknown', 'find-the-amp'),
+  early(
+    'dealer-without-factory-amp',
+    (f) => f.clashes.includes('dealer-without-factory-amp'),
+    'dealer-without-factory-amp',
+  ),
+  early('factory-amp-silent', (f) => f.clashes.includes('factory-amp-silent'), 'factory-amp-silent'),
   early('told-against-meter', (f) => f.toldAgainstMeter, 'told-against-meter'),
   early('no-profile-fits', (f) => f.profiles.length === 0, 'no-such-profile'),
 ];

@@ -1,5 +1,6 @@
+import { namesOf, needsUnaltered, settingsForBoost } from './amp-names.ts';
 import { planVerdict } from './plan-verdict.ts';
-import { harmOfAmplified, NOBODY, PRACTICE, SAME_EQ_NOT_TO_BE_HAD } from './wording.ts';
+import { harmOfAmplified, levels, NOBODY, PRACTICE, sameEqNotToBeHad } from './wording.ts';
 
 /** The wish for the same EQ, on builds that cannot have it at full level. */
 
@@ -9,20 +10,17 @@ export const sameEqWithoutAmp = planVerdict({
   faults: ['eq-changes-by-design'],
   article: 'why-amplified-without-an-amplifier-is-quieter',
   remedy: (c, f) => ({
-    what: SAME_EQ_NOT_TO_BE_HAD['without-amp'],
+    what: `No reflash: ${sameEqNotToBeHad(c, 'without-amp')}`,
     certainty: 'likely',
     howSure: 'No profile is known that has the full level and the same EQ.',
     background: `The change at engine start is how the unaltered profile is made, not a fault. ${PRACTICE}`,
-    numbers: [
-      { label: `In ${f.speaker}, full level`, value: f.fullW },
-      { label: `In ${f.speaker}, amplified profile`, value: f.loweredW },
-    ],
+    numbers: levels(c, f),
     fix: [
-      'Either keep the unaltered profile and set the tone with the engine running.',
+      'Either keep the unaltered profile and set bass and treble with the engine running.',
       'Or add an amplifier for all speakers first. Then an amplified profile with the same EQ fits.',
     ],
     who: NOBODY,
-    notBuy: ['An amplified profile for the tone. The price is level and bass.'],
+    notBuy: ['An amplified profile for the same EQ. The price is level and bass.'],
     ifDoneAnyway: harmOfAmplified(c, f),
     proof: 'Same tones, engine off and running: the ratio changes, and the level stays full.',
   }),
@@ -34,17 +32,18 @@ export const sameEqUnalteredAmp = planVerdict({
   faults: ['eq-changes-by-design'],
   article: 'amplifiers-that-listen',
   remedy: (c, f) => ({
-    what: SAME_EQ_NOT_TO_BE_HAD['unaltered-amp'],
+    what: `No reflash: ${sameEqNotToBeHad(c, 'unaltered-amp')}`,
     certainty: 'likely',
     howSure: 'No profile is known that has the full level and the same EQ.',
     background: PRACTICE,
     fix: [
-      'Either keep the unaltered profile and this amplifier, and set the tone with the engine running.',
-      'Or exchange the amplifier for one with a remote wire. Only after that have the profile changed.',
+      'Either keep the unaltered profile and the amplifier, and set bass and treble with the engine running.',
+      `Or exchange ${namesOf(c, needsUnaltered)} for one that takes any source. Only after that have the profile changed.`,
       'Keep the profile as it is until the new amplifier is in.',
+      ...settingsForBoost(c),
     ],
     who: NOBODY,
-    notBuy: ['An amplified profile for this amplifier.'],
+    notBuy: ['An amplified profile in front of an amplifier made for the unaltered output.'],
     ifDoneAnyway: harmOfAmplified(c, f),
     proof: 'Same tones, engine off and running: the ratio changes, and the amplifier wakes with quiet music.',
   }),
@@ -57,13 +56,14 @@ export const sameEqMixed = planVerdict({
   remedy: (c, f) => {
     const pair = c.facts.front === 'unit' ? 'front' : 'rear';
     return {
-      what: SAME_EQ_NOT_TO_BE_HAD.mixed,
+      what: `Not yet: ${sameEqNotToBeHad(c, 'mixed')}`,
       certainty: 'likely',
       howSure: 'No profile is known that has the full level and the same EQ.',
       background: PRACTICE,
       fix: [
         `Either move the ${pair} pair to an amplifier. Then have the amplified profile with the same EQ selected.`,
-        'Or keep the profile and set the tone with the engine running.',
+        'Or keep the profile and set bass and treble with the engine running.',
+        ...settingsForBoost(c),
       ],
       who: `A fitter moves the ${pair} pair. Nobody needs to select anything before that.`,
       notBuy: ['An amplified profile as long as one pair hangs on the head unit.'],

@@ -1,7 +1,10 @@
+import { namesOf, needsUnaltered, sentence, settingsForBoost } from './amp-names.ts';
 import type { PlanCase } from './facts.ts';
 import type { Figures } from './figures.ts';
 import { planVerdict } from './plan-verdict.ts';
 import {
+  eqOfAmplified,
+  eqOfFullLevel,
   expectRear,
   expectTones,
   harmOfAmplified,
@@ -9,7 +12,6 @@ import {
   levels,
   NOBODY,
   PRACTICE,
-  SETTINGS_FOR_BOOST,
   sureness,
   YOU,
 } from './wording.ts';
@@ -20,7 +22,7 @@ export const nothingToDo = planVerdict({
   id: 'plan-nothing-to-do',
   title: 'Nothing to do',
   remedy: (_, f) => ({
-    what: 'Nothing is wrong and you wish for nothing, so nothing needs to be done to the head unit.',
+    what: 'No reflash: nothing is wrong and nothing is wished for, so nothing needs to be done to the head unit.',
     certainty: 'proved',
     howSure: 'That holds whatever is stored in the head unit.',
     fix: [
@@ -36,17 +38,17 @@ export const nothingToDo = planVerdict({
 
 type Why = (c: PlanCase) => string;
 const full: Why = () => 'The unaltered level is the loudest that the head unit gives.';
+const forAmps: Why = () => 'Level and bass are already made for an amplifier.';
 const WHY_STAY: Readonly<Record<string, Why>> = {
   'front-only-rear-closed': full,
   'front-only-rear-open': () =>
-    'Level and boost are those of the unaltered profile. Rear outputs that nobody uses do no harm while their wires are insulated.',
+    'Level and boost are those of the unaltered profile. Rear outputs that nobody uses do no harm.',
   'rear-on-unit-open': () => 'The rear channels are on, and the head unit plays at its full level.',
-  'unaltered-amp-full': () => 'The amplifier wakes on the unaltered output and corrects its bass boost itself.',
-  'unaltered-amp-and-rear-on-unit-open': () =>
-    'The amplifier gets the unaltered output, and the rear channels are on for the pair on the head unit.',
-  'all-on-amp-same-eq': () => 'Level, bass and EQ are already made for an amplifier, and the EQ stays the same.',
-  'all-on-amp-eq-changes': () =>
-    'Level and bass are already made for an amplifier. Only the EQ changes with the engine, and you do not mind.',
+  'unaltered-amp-full': (c) => `${sentence(namesOf(c, needsUnaltered))} was made for the unaltered output.`,
+  'unaltered-amp-and-rear-on-unit-open': (c) =>
+    `${sentence(namesOf(c, needsUnaltered))} gets the unaltered output, and the rear channels are on.`,
+  'all-on-amp-same-eq': forAmps,
+  'all-on-amp-eq-changes': forAmps,
   'front-on-unit-amp-on-front-pair': () =>
     'The amplifier gets its signal from the front pair. An amplified profile would starve the front speakers.',
   'front-on-unit-rear-open': () =>
@@ -56,21 +58,21 @@ const WHY_STAY: Readonly<Record<string, Why>> = {
 };
 
 const isAmplified = (c: PlanCase) => c.decision.row.startsWith('all-on-amp');
-const takesBoost = (c: PlanCase) => !isAmplified(c) && c.facts.amp !== 'none' && c.facts.amp !== 'unaltered';
 
 /** What to keep in mind about a profile that stays. */
 function keep(c: PlanCase): readonly string[] {
   if (isAmplified(c)) {
     return [
-      'Keep: the amplified profile. Set the amplifier’s gain to it.',
+      `Keep: the amplified profile. Set the gain of ${namesOf(c)} to it.`,
+      eqOfAmplified(c),
       'Its outputs are still speaker outputs with half the supply on both wires: no grounded plug on them.',
     ];
   }
   return [
     `Keep: the full level and the bass boost${c.facts.rear === 'unit' ? ', and the rear channels on' : ''}.`,
-    ...(takesBoost(c) ? [SETTINGS_FOR_BOOST] : []),
+    ...settingsForBoost(c),
     ...(c.decision.rows.includes('front-only-rear-open') ? ['Insulate rear wires that nothing is connected to.'] : []),
-    'The tone changes when the engine starts. That is how the unaltered profile is made, not a fault.',
+    eqOfFullLevel(c),
   ];
 }
 
@@ -87,7 +89,7 @@ export const stay = planVerdict({
     numbers: levels(c, f),
     fix: ['Change: nothing in the head unit.', ...keep(c)],
     who: NOBODY,
-    notBuy: [isAmplified(c) ? 'A second reflash. The right kind is in.' : 'An amplified profile.'],
+    notBuy: [isAmplified(c) ? 'A second reflash. Level and bass are right already.' : 'An amplified profile.'],
     ifDoneAnyway: stayHarm(c, f),
     cautions: ['bridge'],
     proof: isAmplified(c)
@@ -103,7 +105,7 @@ export const replacedUnit = planVerdict({
   title: 'A replaced head unit has nothing to reflash',
   faults: ['replaced-unit-setting'],
   remedy: () => ({
-    what: 'No reflash. A replaced head unit has no stored factory profile that could be selected.',
+    what: 'No reflash: a replaced head unit has no stored factory profile that could be selected.',
     certainty: 'proved',
     howSure: 'Stored output profiles belong to the head unit the bike was built with.',
     background: 'If somebody names a profile for this bike, it belonged to the old head unit. It went with it.',
@@ -126,7 +128,7 @@ export const mirroringOnly = planVerdict({
   title: 'Only the headset module’s setting',
   faults: ['mirroring-needs-headset'],
   remedy: () => ({
-    what: 'No output profile. Only the setting of the headset module for phone mirroring has to change.',
+    what: 'No reflash: only the setting of the headset module for phone mirroring has to change. Usually a specialist or a dealer does it.',
     certainty: 'likely',
     howSure: 'You wish for nothing else, nothing is wrong with the sound, and no profile touches mirroring.',
     background: 'When mirroring may start and how the sound leaves the head unit are two separate things.',

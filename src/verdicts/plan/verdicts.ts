@@ -1,6 +1,16 @@
 import type { Verdict } from '../verdict.ts';
 import { amplifiedAny, amplifiedSame, enableRear, moveOrBack } from './changes.ts';
-import { ampFeedsNothing, noSuchProfile, onNoAmp, toldAgainstMeterVerdict, whichRear } from './contradictions.ts';
+import {
+  ampFeedsNothing,
+  ampOverlooked,
+  dcOnLineLevel,
+  dealerWithoutFactoryAmp,
+  factoryAmpSilent,
+  noSuchProfile,
+  onNoAmp,
+  toldAgainstMeterVerdict,
+  whichRear,
+} from './contradictions.ts';
 import type { PlanAnswer } from './facts.ts';
 import { findTheAmp, findTheUnit, followTheWires, measureFirst } from './find-out.ts';
 import { backToRearOn, backToUnaltered } from './going-back.ts';
@@ -16,6 +26,10 @@ export const PLAN_VERDICTS: Readonly<Record<PlanAnswer, Verdict>> = {
   'which-rear': whichRear,
   'on-no-amp': onNoAmp,
   'amp-feeds-nothing': ampFeedsNothing,
+  'amp-overlooked': ampOverlooked,
+  'dc-on-line-level': dcOnLineLevel,
+  'dealer-without-factory-amp': dealerWithoutFactoryAmp,
+  'factory-amp-silent': factoryAmpSilent,
   'find-the-amp': findTheAmp,
   'told-against-meter': toldAgainstMeterVerdict,
   'no-such-profile': noSuchProfile,

@@ -136,7 +136,7 @@ export const replacedHasNone: Verdict = {
     tools: 'None',
     minutes: 10,
     who: YOURSELF,
-    notBuy: ['A reflash: there is nothing in this unit that it could change.'],
+    notBuy: ['A reflash: there is nothing in this head unit that it could change.'],
     cautions: [],
     proof: 'Every setting is still there after key off and on.',
   }),

@@ -5,9 +5,10 @@ import { formatQuantity } from '../../compute/quantity.ts';
 import { copperResistanceOhm, dropV } from '../../compute/wire.ts';
 import { ampDriving, ampEstimate, estimate } from '../../rig/rig.ts';
 import { expectedGainRatio } from '../../steps/amp-volts.ts';
+import { readsFine } from '../../steps/meter.ts';
 import type { Findings } from '../../steps/outcome.ts';
 import type { RemedyNumber, Verdict } from '../verdict.ts';
-import { AMP_REPAIRER, YOURSELF, YOURSELF_OR_FITTER } from '../who.ts';
+import { AMP_REPAIRER, FITTER, YOURSELF, YOURSELF_OR_FITTER } from '../who.ts';
 
 /** Faults at the amplifier that drives the rear: its inputs, its knobs, its supply, itself. */
 
@@ -24,9 +25,25 @@ function gainNumbers(f: Findings): readonly RemedyNumber[] {
       label: 'The same with a margin',
       value: formatQuantity(gainTargetV({ powerW, loadOhm, marginRatio: GAIN_MARGIN_RATIO }), 'V'),
     },
-    { label: 'Volts out over volts in', value: `about ${expectedGainRatio(f).toFixed(1)} times` },
+    // What a converter makes of the signal is its own affair: only the output counts there.
+    ...(rearAmp(f).input === 'line'
+      ? []
+      : [
+          {
+            label: 'Volts out over volts in, full level',
+            value: `about ${expectedGainRatio(f, 'full').toFixed(1)} times`,
+          },
+          {
+            label: 'The same with an amplified profile',
+            value: `about ${expectedGainRatio(f, 'lowered').toFixed(1)} times`,
+          },
+        ]),
   ];
 }
+
+/** With the ground open a lamp would send its current through the shield of a line-level lead and the head unit. */
+const lineLevelOut = (f: Findings): readonly string[] =>
+  rearAmp(f).input === 'speaker' ? [] : ['Before a lamp goes on: key off, line-level plugs out of the amplifier.'];
 
 /** What the thinnest lead that it can be carries. A lead under 18 gauge carries no amplifier at all. */
 const largestFuse = (sectionM2: number): number => (sectionM2 < 0.82e-6 ? 5 : largestFuseA({ sectionM2 }));
@@ -51,7 +68,7 @@ function supplyNumbers(f: Findings): readonly RemedyNumber[] {
   return [
     { label: 'Current with dense loud music', value: formatQuantity(currentA, 'A', 2) },
     {
-      label: 'Lost in the plus lead at that current',
+      label: 'Lost in the plus lead alone at that current',
       value: formatQuantity(dropV({ currentA, resistanceOhm }), 'V', 2),
     },
     {
@@ -72,10 +89,10 @@ export const ampInputPlugOff: Verdict = {
   id: 'amp-input-plug-off',
   title: 'The signal plug at the amplifier is not home',
   faults: ['amp-input-plug-off'],
-  evidence: ['amp-in', 'rear-pair', 'half-supply', 'wiggle', 'rear-hiss', 'swap-inputs'],
+  evidence: ['amp-in', 'rear-pair', 'rear-pair-again', 'half-supply', 'wiggle', 'rear-hiss', 'swap-inputs'],
   mends: ['unit-leads'],
   remedy: (f) => {
-    const proved = f.outcome('amp-in') === 'none' || f.outcome('wiggle') === 'amp-input';
+    const proved = (f.outcome('amp-in') === 'none' && readsFine(f)) || f.outcome('wiggle') === 'amp-input';
     const partly = f.outcome('amp-in') === 'low';
     return {
       what: 'The rear signal leaves the head unit and does not arrive at the amplifier: its signal plug is not home, or a joint before it is bad.',
@@ -84,8 +101,14 @@ export const ampInputPlugOff: Verdict = {
         ? 'It was seen to be lost between the two.'
         : partly
           ? 'Part of it is lost between the two.'
-          : 'The rear plays on the front signal, so the fault is before the amplifier.',
-      numbers: [{ label: 'Healthy at the input', value: '0.85 to 1.15 of what leaves the head unit' }],
+          : f.outcome('amp-in') === 'none'
+            ? 'Nothing was read at the amplifier. A meter that shows 0.1 V cannot prove it.'
+            : 'The rear plays on the front signal, so the fault is before the amplifier.',
+      numbers: [
+        rearAmp(f).input === 'line'
+          ? { label: 'Healthy at the input', value: 'a signal on both sides, within 10 %' }
+          : { label: 'Healthy at the input', value: '0.85 to 1.15 of what leaves the head unit' },
+      ],
       fix: [
         'Key off. Pull the signal plug, look at its pins, push it home until it locks.',
         'Follow the lead to the head unit: crimps, taps, joints.',
@@ -96,7 +119,10 @@ export const ampInputPlugOff: Verdict = {
       who: YOURSELF_OR_FITTER,
       notBuy: ['A reflash or an amplifier: the signal is there and the amplifier was not asked yet.'],
       cautions: ['key-off', 'bridge'],
-      proof: 'Same 400 Hz tone: both rear inputs read 0.85 to 1.15 of the pair that feeds them, at the head unit.',
+      proof:
+        rearAmp(f).input === 'line'
+          ? 'The rear plays. With a meter, 400 Hz tone: both rear inputs carry it, left and right within 10 %.'
+          : 'The rear plays. With a meter, same 400 Hz tone: both rear inputs read 0.85 to 1.15 of the pair that feeds them, at the head unit.',
       ...(f.outcome('unit-kind') === 'replaced' && {
         mayAlsoBe: [
           {
@@ -117,8 +143,8 @@ export const channelModeWrong: Verdict = {
   mends: ['amp'],
   remedy: (f) => ({
     what: 'The amplifier takes its rear channels from inputs that are not wired.',
-    certainty: 'proved',
-    howSure: 'Its input selector stands on another number of inputs than there are.',
+    certainty: 'likely',
+    howSure: 'Its input selector stands on another number of inputs than there are. It is proved when the rear plays.',
     numbers: gainNumbers(f),
     fix: [
       'Key off.',
@@ -143,8 +169,8 @@ export const turnOnModeWrong: Verdict = {
   article: 'amplifiers-that-listen',
   remedy: () => ({
     what: 'The amplifier waits for a turn-on signal of a kind that is not wired.',
-    certainty: 'proved',
-    howSure: 'It stays off, and its turn-on selector stands on the other kind.',
+    certainty: 'likely',
+    howSure: 'It stays off, and its turn-on selector stands on the other kind. It is proved when it starts.',
     numbers: [],
     fix: ['Key off.', 'Set the selector to wire where there is a remote wire, to sensing where there is none.'],
     tools: 'Small screwdriver',
@@ -152,7 +178,7 @@ export const turnOnModeWrong: Verdict = {
     who: YOURSELF,
     notBuy: ['An amplifier, a fuse or a reflash.'],
     cautions: ['key-off'],
-    proof: 'The amplifier starts and stops with the key, twice in a row.',
+    proof: 'The rear plays, and the amplifier starts and stops with the key, twice in a row.',
   }),
 };
 
@@ -173,7 +199,12 @@ export const ampInputTooLow: Verdict = {
     fix: [
       'Key off, speakers off the amplifier.',
       'Set the range to what comes in: speaker level or line level.',
-      '400 Hz tone at a low step: turn the gain until volts out over volts in is the figure above. Then check with the 80 Hz tone at your usual top step: the output must not go above the first figure.',
+      ...(rearAmp(f).input === 'line'
+        ? []
+        : [
+            '400 Hz tone at a low step: turn the gain until volts out over volts in is the figure for your level. Not sure which level? Take the lower figure.',
+          ]),
+      '80 Hz tone, up to your usual top step: the output must not go above the first figure.',
       'Key off, speakers on.',
     ],
     tools: 'Meter, small screwdriver',
@@ -182,7 +213,7 @@ export const ampInputTooLow: Verdict = {
     notBuy: ['A stronger amplifier: this one was not asked to play.'],
     cautions: ['amp-output', 'key-off', 'loud-tone'],
     proof:
-      'Volts out over volts in at the figure above, both rear channels within 10 %, and the 80 Hz tone at your usual top step stays under the output above.',
+      'The rear plays as loud as the front. With a meter: both rear channels within 10 %, and the 80 Hz tone at your usual top step stays under the output above.',
   }),
 };
 
@@ -190,28 +221,67 @@ export const ampChannelDead: Verdict = {
   id: 'amp-channel-dead',
   title: 'The amplifier’s rear channels are dead',
   faults: ['amp-channel-dead'],
-  evidence: ['amp-light', 'rear-hiss', 'amp-in', 'amp-out', 'swap-outputs', 'swap-inputs'],
+  evidence: [
+    'amp-light',
+    'front-drive',
+    'amp-switches',
+    'rear-hiss',
+    'amp-in',
+    'amp-out',
+    'swap-outputs',
+    'swap-inputs',
+  ],
   mends: ['amp'],
-  remedy: (f) => ({
-    what: 'The amplifier is on and gets its signal, and its rear outputs give nothing.',
-    certainty: f.outcome('amp-out') === 'none' || f.outcome('swap-outputs') === 'plays' ? 'proved' : 'likely',
-    howSure:
-      f.outcome('amp-out') === 'none'
-        ? 'Signal at the input, none at the output.'
-        : 'The rear speakers play on another output of the same amplifier.',
-    numbers: gainNumbers(f),
-    fix: [
-      'Check the run for a short before anything else goes on those outputs: that is what kills them.',
-      'Use a spare channel until it is repaired.',
-      'Have the amplifier repaired, or replace it.',
-    ],
-    tools: 'Meter',
-    minutes: 30,
-    who: AMP_REPAIRER,
-    notBuy: ['A reflash: the signal is there.', 'Speakers: they were not the trouble.'],
-    cautions: ['short-suspected', 'key-off', 'hot'],
-    proof: 'All outputs within 10 % of each other with the 400 Hz tone.',
-  }),
+  remedy: (f) => {
+    const swapped = f.outcome('swap-outputs') === 'plays';
+    const read = f.outcome('amp-out') === 'none' && f.outcome('amp-in') === 'ok';
+    const selectorsSeen = f.outcome('amp-switches') === 'right';
+    const { leftV = 0, rightV = 0, inV = 0 } = f.values('amp-out');
+    const oneOnly = f.outcome('amp-out') === 'none' && Math.max(leftV, rightV) > inV / 2;
+    return {
+      what: oneOnly
+        ? 'One rear output of the amplifier gives nothing, and the other one does. That explains one silent corner.'
+        : 'The amplifier is on and gets its signal, and its rear outputs give nothing.',
+      certainty: (read && selectorsSeen) || swapped ? 'proved' : 'likely',
+      howSure: swapped
+        ? 'The rear speakers play on another output of the same amplifier.'
+        : read
+          ? selectorsSeen
+            ? 'Signal at the input, none at the output.'
+            : 'Signal at the input, none at the output, and nobody could read its selectors.'
+          : 'Nothing was read at its outputs.',
+      numbers: gainNumbers(f),
+      fix: [
+        ...(selectorsSeen
+          ? []
+          : [
+              'Read its selectors: inputs as wired, crossover of the rear on full range, gain above its lowest. Listen.',
+            ]),
+        'Check the run for a short before anything else goes on those outputs: that is what kills them.',
+        'Use a spare channel until it is repaired.',
+        'Have the amplifier repaired, or replace it.',
+      ],
+      tools: 'Meter',
+      minutes: 30,
+      who: AMP_REPAIRER,
+      notBuy: [
+        'A reflash: the signal is there.',
+        oneOnly ? 'Speakers, before the other corner was measured.' : 'Speakers: they were not the trouble.',
+      ],
+      cautions: ['short-suspected', 'key-off', 'hot'],
+      proof: 'The rear plays. With a meter: all outputs within 10 % of each other with the 400 Hz tone.',
+      ...(selectorsSeen || swapped
+        ? {}
+        : {
+            mayAlsoBe: [
+              {
+                what: 'A low-pass or another input selected on the rear channels',
+                split: 'Read the selectors, then the same tone again.',
+              },
+            ],
+          }),
+    };
+  },
 };
 
 export const senseStarved: Verdict = {
@@ -225,10 +295,10 @@ export const senseStarved: Verdict = {
     const reflashed = f.outcome('last-change') === 'reflash';
     return {
       what: 'This amplifier wakes by what it hears on its inputs, and too little reaches it.',
-      certainty: reflashed ? 'proved' : 'likely',
+      certainty: 'likely',
       howSure: reflashed
-        ? 'It slept from the reflash on, and wakes only when turned up.'
-        : 'It wakes only when turned up: its wiring and supply are good.',
+        ? 'It wakes when turned up, and a reflash was the last change. Two tones at its inputs prove it.'
+        : 'It wakes when turned up: its wiring and supply are good.',
       background:
         'A reflash for amplifiers lowers the output by about 7 dB and takes the bass boost out. An amplifier made for the unaltered output may then never wake. Its papers name the threshold.',
       numbers: [
@@ -236,29 +306,147 @@ export const senseStarved: Verdict = {
           label: 'An amplified profile lowers the output by',
           value: formatQuantity(estimate(f.rig, 'loweredByDb').value, 'dB', 2),
         },
+        { label: '80 Hz over 400 Hz at its inputs, unaltered', value: 'above 2.5' },
+        { label: 'The same with an amplified profile', value: '0.7 to 1.4' },
       ],
       fix: [
-        'Does it have a remote terminal? Switch it by a wire from a switched feed, 1 A fuse, and set its selector to wire.',
-        'It has none, or was made for the unaltered output? Have the full level and the bass boost put back, with the rear channels kept on.',
+        'Phone volume to full first. Does it wake at your usual step now? Then that was it.',
+        'Does it have a remote terminal? Switch it by a wire from a switched feed, 1 A fuse, and set its selector to wire. The wire wakes it. It does not bring back the level: set its range and gain anew.',
+        ...(reflashed
+          ? [
+              'No remote terminal, or made for the unaltered output only: have the full level and the bass boost put back, with the rear channels kept on.',
+            ]
+          : [
+              'No remote terminal: read the profile before you pay for anything (“What is in this head unit now?”). Only a level that reads lowered can be put back.',
+            ]),
       ],
-      tools: 'Crimp tool, or a dealer’s or specialist’s tool',
+      tools: reflashed ? 'Crimp tool, or a dealer’s or specialist’s tool' : 'Crimp tool, meter',
       minutes: 60,
-      who: 'The wire: a fitter, or you if you crimp and solder well. The profile: a dealer or a specialist, with their tool.',
-      notBuy: ['A new amplifier: this one works.', 'Another reflash “for amplifiers”: that is what put it to sleep.'],
-      cautions: ['back-to-full', 'minus-first', 'fuse'],
-      proof: 'It wakes within 3 seconds at ordinary listening level and stays awake for 10 minutes.',
-      ...(reflashed
-        ? {}
+      who: reflashed
+        ? 'The wire: a fitter, or you if you crimp and solder well. The profile: a dealer or a specialist, with their tool.'
+        : 'The wire: a fitter, or you if you crimp and solder well.',
+      notBuy: [
+        'A new amplifier: this one works.',
+        reflashed
+          ? 'Another reflash “for amplifiers”: that is what put it to sleep.'
+          : 'A reflash, before the level was read: it can only lower it further.',
+      ],
+      cautions: [...(reflashed ? (['back-to-full'] as const) : []), 'minus-first', 'fuse'],
+      proof: 'The rear plays: it wakes within 3 seconds at ordinary listening level and stays awake for 10 minutes.',
+      mayAlsoBe: [
+        ...(reflashed
+          ? [
+              {
+                what: 'The level is full, and its threshold is set too high or its supply is weak',
+                split: '80 and 400 Hz at its inputs: 80 Hz above 2.5 times 400 Hz means that nothing was lowered.',
+              },
+            ]
+          : []),
+        {
+          what: 'A weak contact in its power or ground',
+          split: 'Measure plus to ground at the amplifier while it tries to start: within 0.5 V of the battery.',
+        },
+      ],
+    };
+  },
+};
+
+export const senseNoHalfSupply: Verdict = {
+  id: 'sense-no-half-supply',
+  title: 'The amplifier waits for DC, and none reaches it',
+  faults: ['sense-no-half-supply'],
+  evidence: ['rear-amp-turn-on', 'rear-amp-input', 'amp-light', 'half-supply', 'unit-kind'],
+  mends: ['unit-leads', 'amp-supply'],
+  article: 'amplifiers-that-listen',
+  remedy: (f) => {
+    const read = f.outcome('half-supply') === 'zero';
+    return {
+      what: 'This amplifier starts on the DC of speaker wires, and there is none on its inputs.',
+      certainty: 'likely',
+      howSure: read
+        ? 'No DC was read on its input wires, and it waits for half the supply.'
+        : 'A line-level lead carries no DC, and this amplifier waits for it.',
+      numbers: [{ label: 'DC that wakes it, each input wire', value: '0.40 to 0.55 of the supply' }],
+      fix: [
+        ...(read
+          ? ['Key off. Push the signal plug and every plug before it home until they lock. Is the DC there now?']
+          : []),
+        'No remote terminal: feed it by true speaker wires, pair by pair, with its range on speaker level.',
+        'It has a remote terminal: switch it by a wire from a switched feed, 1 A fuse, and set its selector to wire. The wire wakes it. It brings no signal: that must arrive, too.',
+      ],
+      tools: 'Meter, crimp tool',
+      minutes: 45,
+      who: FITTER,
+      notBuy: [
+        f.outcome('rear-pair') === 'ok' || !read
+          ? 'A reflash: it puts no DC on a lead.'
+          : 'A reflash, before the rear pairs of the head unit were read.',
+        'A new amplifier: this one waits as it was made to.',
+      ],
+      cautions: ['bridge', 'minus-first', 'fuse', 'key-off'],
+      proof: 'The rear plays, and the amplifier starts and stops with the head unit, ten times in a row.',
+      ...(read
+        ? {
+            mayAlsoBe: [
+              {
+                what: 'The rear channels of the head unit are off, and carry no DC either',
+                split: '400 Hz across the rear pairs at the head unit’s own plug: nothing there.',
+              },
+            ],
+          }
         : {
             mayAlsoBe: [
               {
-                what: 'A weak contact in its power or ground',
-                split: 'Measure plus to ground at the amplifier while it tries to start: within 0.5 V of the battery.',
+                what: 'It has no power, or it does listen for a signal',
+                split: 'Its papers say what wakes it. Plus to ground at its own terminals: battery voltage?',
               },
             ],
           }),
     };
   },
+};
+
+/** Both wires near the battery: no output rests there. */
+function bothHigh(f: Findings): boolean {
+  const { plusV = 0, minusV = 0, batteryV = Infinity } = f.values('half-supply');
+  return Math.min(plusV, minusV) > 0.8 * batteryV;
+}
+
+export const inputLegWrong: Verdict = {
+  id: 'one-input-lead-open',
+  title: 'One wire of a rear input pair is open or grounded',
+  faults: ['one-input-lead-open', 'bridge-output-grounded'],
+  evidence: ['amp-in', 'half-supply', 'rear-pair'],
+  mends: ['unit-leads'],
+  article: 'half-the-supply-on-a-speaker-wire',
+  remedy: (f) => ({
+    what: bothHigh(f)
+      ? 'Both wires of a rear input pair carry battery voltage: a wire of the pair is joined to plus.'
+      : 'The two wires of a rear input pair do not rest at the same DC: one is open, or joined to ground.',
+    certainty: 'likely',
+    howSure: 'Both wires of a healthy pair rest at half the supply, within 0.5 V of each other.',
+    numbers: [
+      { label: 'DC on each wire, healthy', value: '0.40 to 0.55 of the supply' },
+      { label: 'Between the two, healthy', value: 'at most 0.5 V' },
+    ],
+    fix: [
+      'Key off. Follow the pair from the amplifier to the head unit: crimps, taps, an adapter that joins a minus to ground.',
+      'Joined to ground or to plus: undo the joint. It shorts one half of the output.',
+      'Open: make the joint anew.',
+    ],
+    tools: 'Meter, crimp tool',
+    minutes: 45,
+    who: FITTER,
+    notBuy: ['A reflash, an amplifier or a head unit, before both wires rest alike.'],
+    cautions: ['bridge', 'key-off', 'hot'],
+    proof: 'The rear plays. Both wires within 0.5 V of each other, and the 400 Hz tone on both rear inputs alike.',
+    mayAlsoBe: [
+      {
+        what: 'One half of that output of the head unit is dead',
+        split: 'The same DC reading at the head unit’s own plug: still not alike there means the output.',
+      },
+    ],
+  }),
 };
 
 export const ampOff: Verdict = {
@@ -271,31 +459,58 @@ export const ampOff: Verdict = {
   remedy: (f) => ({
     what: 'The amplifier that drives the rear stays off: its supply, its ground, its turn-on, or itself.',
     certainty: 'short list',
-    howSure: 'The lamp is off. The readings below tell which of them it is.',
+    howSure:
+      f.outcome('amp-light') === 'off'
+        ? 'The lamp is off. The readings below tell which of them it is.'
+        : f.outcome('wiggle') === 'amp-supply'
+          ? 'A power lead, fuse holder or remote wire reacts to a finger. The readings below tell which.'
+          : 'Nothing comes out of it, and nobody saw it lit. The readings below tell which of them it is.',
     numbers: supplyNumbers(f),
     fix: [
-      'Black probe on the battery minus post for all three readings. Amplifier plus: battery voltage? No: main fuse or lead.',
-      'Remote terminal with the head unit on: within 1 V of the battery? No: wire, or the point it was tapped from.',
+      'Black probe on the battery minus post for all readings. Amplifier plus: battery voltage? No: main fuse or lead.',
+      ...(['signal', 'dc'].includes(f.outcome('rear-amp-turn-on') ?? '')
+        ? []
+        : [
+            'Remote terminal with the head unit on: within 1 V of the battery? No: wire, or the point it was tapped from.',
+          ]),
       'Amplifier ground terminal: below 0.15 V? No: ground open.',
-      'All three right and still off: repeat them with a 5 A lamp across its plus and ground (the lamp gets very hot), look at its own fuses and its turn-on selector. Only then the amplifier.',
+      ...lineLevelOut(f),
+      'All right and still off: repeat them with a 5 A lamp across its plus and ground (the lamp gets very hot), look at its own fuses and its turn-on selector. Only then the amplifier.',
     ],
     tools: 'Meter, spare fuse of the same rating',
     minutes: 10,
     who: YOURSELF_OR_FITTER,
-    notBuy: ['An amplifier before these three readings.', 'A reflash: it does not switch an amplifier on.'],
+    notBuy: [
+      'An amplifier before these readings.',
+      ...(f.outcome('rear-amp-turn-on') === 'wire' || f.outcome('rear-pair') === 'ok' || f.outcome('amp-in') === 'ok'
+        ? ['A reflash: it does not switch an amplifier on.']
+        : []),
+    ],
     cautions: ['minus-first', 'fuse', 'hot'],
-    proof: 'The lamp lights, and the amplifier starts and stops with the head unit ten times in a row.',
+    proof: 'The rear plays, and the amplifier starts and stops with the head unit ten times in a row.',
     mayAlsoBe: [
       {
         what: 'Main fuse open',
         split:
           'Each side of the fuse against battery minus: both at battery voltage means whole, only one means open. Find the cause before a new one.',
       },
-      {
-        what: 'Remote wire open, or its source dead',
-        split: '12 V at its other end: the wire. None there either: the source.',
-      },
+      ...(['signal', 'dc'].includes(f.outcome('rear-amp-turn-on') ?? '')
+        ? []
+        : [
+            {
+              what: 'Remote wire open, or its source dead',
+              split: '12 V at its other end: the wire. None there either: the source.',
+            },
+          ]),
       { what: 'Ground open', split: 'Amplifier ground against battery minus: near battery voltage means open.' },
+      ...(f.outcome('rear-amp-turn-on') === 'dc' && f.outcome('half-supply') !== 'half'
+        ? [
+            {
+              what: 'No DC on its inputs',
+              split: 'Music paused, each input wire against battery minus: half the supply. None: it cannot wake.',
+            },
+          ]
+        : []),
       { what: 'Amplifier dead', split: 'Plus, ground and remote all right at its own terminals, and still off.' },
     ],
   }),
@@ -307,7 +522,7 @@ export const ampProtecting: Verdict = {
   faults: [],
   evidence: ['amp-light', 'wire-to-frame', 'lid-check'],
   mends: ['amp', 'run', 'speaker', 'amp-supply'],
-  remedy: () => ({
+  remedy: (f) => ({
     what: 'The amplifier shows its fault lamp: it has switched itself off to protect itself.',
     certainty: 'short list',
     howSure:
@@ -319,6 +534,7 @@ export const ampProtecting: Verdict = {
     fix: [
       'Key off, all speakers off the amplifier, key on: lamp normal now? Then it is a run or a coil: plug them in one at a time, key off between.',
       'Lamp still on and the case hot: let it cool for half an hour.',
+      ...lineLevelOut(f),
       'Lamp still on and cold: plus to ground at its terminals with a 5 A lamp across them, within 0.5 V of the battery? No: lead, holder or ground. Yes: the amplifier.',
     ],
     tools: 'None to begin with',

@@ -1,53 +1,143 @@
+import { formatQuantity } from '../../compute/quantity.ts';
 import { ampDriving } from '../../rig/rig.ts';
+import { readsFine } from '../../steps/meter.ts';
 import type { Findings } from '../../steps/outcome.ts';
-import { amplifiedInstead, fullLevel, written } from '../levels.ts';
+import { rearPairFound, rearPairSilent } from '../../steps/rear-volts.ts';
+import { amplifiedInstead, fullLevel, rearLoadKnown, rearLoadOhm, unloadedFullV, written } from '../levels.ts';
 import type { Remedy, RemedyNumber, Verdict } from '../verdict.ts';
 import { DEALER_OR_SPECIALIST, FITTER, YOURSELF } from '../who.ts';
 
 /** Faults in what the head unit lets out, whatever hangs on it. */
 
-const silent = (f: Findings) => f.outcome('rear-pair') === 'none';
+const silent = rearPairSilent;
+/** Whether the rear outputs are used at all: an amplifier that takes everything from the front pair leaves them alone. */
+const outputsUsed = (f: Findings) => !ampDriving(f.rig, 'rear') || f.outcome('rear-inputs') === 'own';
+/** Only the head unit's own plug shows what the head unit sends. */
+const atTheUnit = (f: Findings) => f.outcome('rear-pair-place') === 'unit';
 const sureness = (f: Findings, history: boolean) =>
-  silent(f) && history && f.outcome('unit-kind') === 'factory' ? ('proved' as const) : ('likely' as const);
+  silent(f) && readsFine(f) && history && outputsUsed(f) && atTheUnit(f) && f.outcome('unit-kind') === 'factory'
+    ? ('proved' as const)
+    : ('likely' as const);
 
-const PROOF = 'Same 400 Hz tone, fader in the middle: the rear pair reads 0.7 to 1.4 of the front pair.';
+/** Work that can leave another profile behind. A stored profile survives a battery change. */
+export const headUnitWorkedOn = (f: Findings): boolean =>
+  ['workshop', 'reflash', 'unit'].includes(f.outcome('last-change') ?? '');
+type Alternative = NonNullable<Remedy['mayAlsoBe']>[number];
+
+const DEAD_OUTPUTS: Alternative = {
+  what: 'Both rear outputs of the head unit are dead, or protect themselves',
+  split: 'Rear channels enabled, no short on the run, and still nothing across the rear pairs.',
+};
+/** What else is possible as long as nobody looked. */
+function notSeen(f: Findings): readonly Alternative[] {
+  return [
+    ...(silent(f) && !atTheUnit(f)
+      ? [
+          {
+            what: 'A plug or joint before the place where you measured',
+            split: 'Measure at the head unit’s own plug: a signal there means that it is lost on the way.',
+          },
+        ]
+      : []),
+    ...(outputsUsed(f) ? [] : [FED_FROM_FRONT]),
+    ...(f.outcome('swap-inputs') === 'plays' && !silent(f)
+      ? [
+          {
+            what: 'The signal plug at the amplifier is not home',
+            split: 'Key off, pull it, push it home until it locks, listen.',
+          },
+        ]
+      : []),
+    ...(f.outcome('unit-kind') === 'cannot'
+      ? [
+          {
+            what: 'The head unit is a replaced one, with the rear off in its own menu',
+            split: 'Look through its menu for rear outputs. Only a factory head unit has stored profiles.',
+          },
+        ]
+      : []),
+  ];
+}
+
+const FED_FROM_FRONT: Alternative = {
+  what: 'The amplifier takes everything from the front pair',
+  split: 'Count the pairs of signal wires into it. Two for all four channels: silent rear outputs are normal then.',
+};
+/** Steps that clear everything after the head unit. */
+const runCleared = (f: Findings) => f.outcome('run-ohms') === 'ok' || f.outcome('pop-run') === 'moves';
+
+const PROOF =
+  'The rear plays as loud as the front. With a meter, 400 Hz tone, fader in the middle: the rear pair reads 0.7 to 1.4 of the front pair.';
 
 const whySure = (f: Findings, because: string) =>
   silent(f)
-    ? `The rear pairs carry nothing while the front pair plays. ${because}`
-    : `Everything after the head unit was found healthy. ${because}`;
+    ? `The rear pairs carry ${rearPairFound(f) === 'none' ? 'nothing' : 'next to nothing'} while the front pair plays. ${because}`
+    : f.outcome('swap-inputs') === 'plays'
+      ? `The rear plays on the front signal, so everything after the amplifier’s inputs is healthy. ${because}`
+      : runCleared(f)
+        ? `The rear run and its coils are healthy. ${because}`
+        : because;
 
 /** The rows of an enabled rear pair: on the unit it plays at full level, on an amplifier it only carries the signal. */
 const rearOnNumbers = (f: Findings): readonly RemedyNumber[] => {
   const { rig } = f;
-  const front = { label: 'Front output, clean, per channel', value: written(fullLevel(rig, 'front')) };
+  // Into an amplifier an output drives no load: volts only, and a little more of them.
+  const front =
+    rig.frontFedBy === 'amp'
+      ? { label: 'Front output, clean, into an amplifier', value: formatQuantity(unloadedFullV(rig), 'V') }
+      : { label: 'Front output, clean, engine running', value: written(fullLevel(rig, 'front')) };
   if (ampDriving(rig, 'rear')) return [front];
   const after = { label: 'Rear output after the change', value: written(fullLevel(rig, 'rear')) };
   return [front, after, ...amplifiedInstead(rig, 'rear')];
 };
 
+/** Ohms under which a head unit's output runs hot or protects itself. Common practice, no published source. */
+const LEAST_UNIT_LOAD_OHM = 3.5;
+
+/** What to do about a run that would not play with the rear enabled either. */
+function runFirst(f: Findings): readonly string[] {
+  return [
+    ...(f.outcome('run-ohms') === 'open'
+      ? ['The rear run reads open as well: a second fault. Mend it before the visit, or the rear stays silent.']
+      : []),
+    ...(!ampDriving(f.rig, 'rear') && rearLoadKnown(f.rig) && rearLoadOhm(f.rig) < LEAST_UNIT_LOAD_OHM
+      ? [
+          `The rear load is ${formatQuantity(rearLoadOhm(f.rig), 'Ω', 2)}. That is too little for a head unit: it runs hot or protects itself. Speakers of 4 Ω, or an amplifier, first.`,
+        ]
+      : []),
+  ];
+}
+
+/** What to prepare on an amplifier that has never got the full signal on its rear inputs. */
+function protectAmp(f: Findings): string {
+  const range = ampDriving(f.rig, 'rear')?.input === 'line' ? '' : 'speaker-level range, ';
+  return `Before the visit: amplifier gain to minimum, ${range}high-pass on at 80 to 100 Hz, bass control at zero. Full level and bass may reach it. Set the gain after the visit.`;
+}
+
 function enableRear(
   f: Findings,
+  ask: { readonly amp: string; readonly unit: string },
 ): Pick<Remedy, 'numbers' | 'fix' | 'tools' | 'minutes' | 'who' | 'notBuy' | 'ifDoneAnyway' | 'cautions' | 'proof'> {
   const amp = ampDriving(f.rig, 'rear');
   return {
     numbers: rearOnNumbers(f),
     fix: [
-      ...(amp
+      ...runFirst(f),
+      ...(amp && f.rig.frontFedBy === 'amp'
         ? [
-            'Before the visit: amplifier gain to minimum, speaker-level range, high-pass on at 80 to 100 Hz, bass control at zero. Full level and bass will reach it. Set the gain after the visit.',
+            'Every speaker hangs on an amplifier: first go through the plan “Does it need a reflash at all?”. One visit can enable the rear and settle the level.',
           ]
         : []),
-      amp
-        ? 'Ask for the rear channels to be enabled. Whether the level should be lowered for the amplifier too is a question of its own: the plan “Does it need a reflash at all?” answers it.'
-        : 'Ask for the rear channels to be enabled, and for nothing else to be changed.',
       ...(amp
-        ? []
+        ? [protectAmp(f), ask.amp]
         : [
+            ask.unit,
             'Before the visit, key off and plug apart: no rear wire may touch the frame, and each run must read its coil. A short would silence an enabled channel again.',
           ]),
       'Bring the bike with the rear speakers plugged in.',
-      'Have the work order say what the setting does: rear on, level full, bass as before.',
+      amp
+        ? 'Have the work order say what the setting does: rear on, and which level and bass you keep.'
+        : 'Have the work order say what the setting does: rear on, level full, bass as before.',
     ],
     tools: 'A dealer’s or a specialist’s tool',
     minutes: 30,
@@ -76,6 +166,15 @@ function enableRear(
   };
 }
 
+const ENABLE = {
+  amp: 'Ask for the rear channels to be enabled. Whether the level should be lowered for the amplifier too is a question of its own: the plan “Does it need a reflash at all?” answers it.',
+  unit: 'Ask for the rear channels to be enabled, and for nothing else to be changed.',
+};
+const PUT_BACK = {
+  amp: 'Ask for what was stored before to be put back. The old work order says what it was: rear on, and perhaps a lowered level that the gain is set for.',
+  unit: 'Ask for what was stored before to be put back: the rear channels on. The old work order says what it was.',
+};
+
 export const rearChannelsDisabled: Verdict = {
   id: 'rear-channels-disabled',
   title: 'The rear channels are switched off in the head unit',
@@ -92,14 +191,50 @@ export const rearChannelsDisabled: Verdict = {
   ],
   mends: ['profile'],
   article: 'what-a-reflash-is',
-  remedy: (f) => ({
-    what: 'The rear channels are switched off in the head unit.',
-    certainty: sureness(f, f.outcome('rear-history') === 'never' && f.outcome('delivered-with') === 'two'),
-    howSure: whySure(f, 'A bike built with front speakers only is delivered like this.'),
-    background:
-      'Nothing is broken. The outputs and the wires are there; the stored settings keep them silent. Half the supply as DC on the rear wires proves nothing about it.',
-    ...enableRear(f),
-  }),
+  remedy: (f) => {
+    const delivered = f.outcome('delivered-with');
+    const reflashed = f.outcome('last-change') === 'reflash';
+    const enable = enableRear(f, ENABLE);
+    const mayAlsoBe = [
+      ...notSeen(f),
+      ...(reflashed
+        ? [
+            {
+              what: 'The reflash did not enable the rear',
+              split:
+                'Ask what was selected, in words: rear on or off, level, bass. The name of a profile proves nothing.',
+            },
+          ]
+        : []),
+      ...(delivered === 'two' && !reflashed ? [] : [DEAD_OUTPUTS]),
+    ];
+    return {
+      ...enable,
+      what:
+        delivered === 'four'
+          ? 'The rear outputs of this head unit are silent: another profile is stored than the bike was built with, or the outputs are dead.'
+          : 'The rear channels are switched off in the head unit.',
+      certainty: sureness(f, f.outcome('rear-history') === 'never' && delivered === 'two' && !reflashed),
+      howSure: whySure(
+        f,
+        delivered === 'two'
+          ? 'A bike built with front speakers only is delivered like this.'
+          : delivered === 'four'
+            ? 'This bike was built with rear speakers, so its own profile lets them play.'
+            : 'A bike built with front speakers only is delivered like this. Find out what yours was built with.',
+      ),
+      background:
+        'Nothing needs to be broken for this: stored settings can keep good outputs silent. Half the supply as DC on the rear wires proves nothing about it.',
+      fix:
+        delivered === 'four' || reflashed
+          ? [
+              'Read the stored profile before you pay: “What is in this head unit now?” takes half an hour.',
+              ...enable.fix,
+            ]
+          : enable.fix,
+      ...(mayAlsoBe.length > 0 && { mayAlsoBe }),
+    };
+  },
 };
 
 export const profileReverted: Verdict = {
@@ -119,24 +254,31 @@ export const profileReverted: Verdict = {
   mends: ['profile'],
   article: 'what-a-reflash-is',
   remedy: (f) => {
-    const work = ['workshop', 'reflash', 'unit', 'battery'].includes(f.outcome('last-change') ?? '');
+    const work = headUnitWorkedOn(f);
+    const back = enableRear(f, PUT_BACK);
+    const mayAlsoBe = [...notSeen(f), ...(work ? [] : [DEAD_OUTPUTS])];
     return {
-      what: 'The rear channels were on before and are off now: the head unit is back on another stored profile.',
+      ...back,
+      what: work
+        ? 'The rear channels were on before and are off now: the head unit is back on another stored profile.'
+        : 'The rear outputs of the head unit are silent, and they played before: dead, protecting themselves, or back on another profile.',
       certainty: sureness(f, work && f.outcome('rear-history') === 'stopped'),
-      howSure: whySure(f, work ? 'They played before, and somebody worked on the bike since.' : 'They played before.'),
+      howSure: whySure(
+        f,
+        work
+          ? 'They played before, and somebody worked on the bike since.'
+          : 'They played before. A stored profile does not change by itself, so find out who had the bike.',
+      ),
       background:
         'The head unit remembers its profile, not the bike. A unit swapped in service, or a tool run as routine, comes back as delivered.',
-      ...enableRear(f),
-      ...(work
-        ? {}
-        : {
-            mayAlsoBe: [
-              {
-                what: 'Both rear outputs of the head unit are dead',
-                split: 'Rear channels enabled, and still nothing across the rear pairs.',
-              },
-            ],
-          }),
+      fix: work
+        ? back.fix
+        : [
+            'Key off. Head unit’s own plug and the rear loom: pushed home, no wire pinched or on metal.',
+            'Read the stored profile before you pay: “What is in this head unit now?” takes half an hour.',
+            ...back.fix,
+          ],
+      ...(mayAlsoBe.length > 0 && { mayAlsoBe }),
     };
   },
 };
@@ -160,7 +302,7 @@ export const replacedUnitSetting: Verdict = {
     tools: 'None',
     minutes: 10,
     who: YOURSELF,
-    notBuy: ['A reflash: this unit has no factory profile to select.'],
+    notBuy: ['A reflash: this head unit has no factory profile to select.'],
     cautions: ['bridge'],
     proof: PROOF,
     mayAlsoBe: [
@@ -180,15 +322,26 @@ export const adapterGap: Verdict = {
   mends: ['unit-leads'],
   article: 'half-the-supply-on-a-speaker-wire',
   remedy: (f) => ({
-    what: 'The adapter loom of the replaced head unit does not pass the rear pairs on.',
-    certainty: f.outcome('half-supply') === 'zero' ? 'proved' : 'likely',
+    what:
+      f.outcome('half-supply') === 'half'
+        ? 'The adapter loom of the replaced head unit joins the rear wires to other pins: crossed, or on a subwoofer output.'
+        : 'The adapter loom of the replaced head unit does not pass the rear pairs on.',
+    certainty: f.outcome('half-supply') === 'zero' && readsFine(f) ? 'proved' : 'likely',
     howSure:
       f.outcome('half-supply') === 'zero'
-        ? 'The unit sends a rear signal, and the wires at the amplifier carry neither signal nor DC.'
-        : 'The unit sends a rear signal, the speaker run is good, and it is silent all the same: the joint between the two is left.',
+        ? 'The head unit sends a rear signal, and the wires at the amplifier carry neither signal nor DC.'
+        : f.outcome('half-supply') === 'half'
+          ? 'The wires at the amplifier come from a live output of the head unit, but not from the rear pair that sends.'
+          : 'The head unit sends a rear signal, the speaker run is good, and it is silent all the same: the joint between the two is left.',
     numbers: [{ label: 'DC on a wire that arrives', value: '0.40 to 0.55 of the supply' }],
     fix: [
-      'Find the rear pairs at the unit’s plug.',
+      ...(f.outcome('half-supply') === 'zero'
+        ? []
+        : ['Key off, push every plug on the way home until it locks, listen.']),
+      'Find the rear pairs at the head unit’s plug.',
+      ...(f.outcome('half-supply') === 'half'
+        ? ['Follow each wire from the amplifier back to its pin: is it a rear pair, and no subwoofer output?']
+        : []),
       'Add the missing wires, or fit the adapter for a four-speaker bike.',
       'Keep each pair a pair. No common minus.',
     ],
@@ -197,7 +350,8 @@ export const adapterGap: Verdict = {
     who: FITTER,
     notBuy: ['A reflash, an amplifier, or another head unit: wires are missing.'],
     cautions: ['bridge', 'key-off', 'data'],
-    proof:
-      'Each wire is continuous from the unit’s pin to the amplifier’s input, and the 400 Hz tone arrives within 15 %.',
+    proof: ampDriving(f.rig, 'rear')
+      ? 'The rear plays. Each wire is continuous from the head unit’s pin to the amplifier’s input.'
+      : 'The rear plays. Each wire is continuous from the head unit’s pin to the speaker run.',
   }),
 };

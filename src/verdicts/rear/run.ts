@@ -1,7 +1,7 @@
 import { coilBandOhm } from '../../compute/impedance.ts';
 import { formatQuantity, formatRange } from '../../compute/quantity.ts';
 import { copperResistanceOhm } from '../../compute/wire.ts';
-import { estimate } from '../../rig/rig.ts';
+import { ampDriving, estimate } from '../../rig/rig.ts';
 import type { Findings } from '../../steps/outcome.ts';
 import type { RemedyNumber, Verdict } from '../verdict.ts';
 import { FITTER, YOURSELF, YOURSELF_OR_FITTER } from '../who.ts';
@@ -20,7 +20,8 @@ function runNumbers({ rig }: Findings): readonly RemedyNumber[] {
   ];
 }
 
-const PROOF_OHMS = 'Plug apart, key off: the run reads coil plus wires, and stays there while you move every lid.';
+const PROOF_OHMS =
+  'The rear plays, and stays while you move every lid. With a meter, plug apart, key off: the run reads coil plus wires.';
 const byReading = (f: Findings, ...steps: readonly string[]) =>
   steps.some((step) => f.outcome(step) !== undefined && f.outcome(step) !== 'cannot');
 
@@ -32,8 +33,11 @@ export const rearPlugOff: Verdict = {
   mends: ['run'],
   remedy: (f) => ({
     what: 'The plug of the rear loom, the lid or the case was not pushed home.',
-    certainty: f.outcome('contacts-look') === 'cannot' ? 'likely' : 'proved',
-    howSure: 'Pushing the plug home brought the rear back.',
+    certainty: f.outcome('lid-check') === 'cured' && f.outcome('contacts-look') !== 'cannot' ? 'proved' : 'likely',
+    howSure:
+      f.outcome('lid-check') === 'cured'
+        ? 'Pushing the plug home brought the rear back.'
+        : 'The plug was apart or not locked, and the sound comes and goes there.',
     numbers: runNumbers(f),
     fix: [
       'Push the plug home until it locks.',
@@ -63,13 +67,20 @@ export const lidContactsDirty: Verdict = {
   mends: ['run'],
   article: 'read-a-coil-in-ohms',
   remedy: (f) => {
-    const proved = f.outcome('contacts-look') === 'film' || f.outcome('run-split') === 'contacts';
+    const proved = f.outcome('run-split') === 'contacts';
+    const film = f.outcome('contacts-look') === 'film';
     return {
-      what: 'The contacts of a rear plug have a film of dirt or water on them.',
+      what: film
+        ? 'The contacts of a rear plug have a film of dirt or water on them.'
+        : 'The contacts of a rear plug do not touch well: dirt, water or a loose socket.',
       certainty: proved ? 'proved' : 'likely',
       howSure: proved
-        ? 'The film is there, and the sound comes and goes with the plug.'
-        : 'The run reads more ohms than coil and wires explain.',
+        ? 'The coil is there from the lid half, and is lost through the plug.'
+        : film
+          ? 'The film is there, and the sound comes and goes with the plug. It is proved when cleaning cures it.'
+          : byReading(f, 'run-ohms')
+            ? 'The run reads many more ohms than coil and wires explain.'
+            : 'The sound comes and goes with the plug. Cleaning harms nothing and cures only this.',
       numbers: [...runNumbers(f), { label: 'Too much, so a bad contact', value: 'more than 1 Ω above that' }],
       fix: [
         'Key off, plug apart.',
@@ -79,7 +90,7 @@ export const lidContactsDirty: Verdict = {
       tools: 'Contact cleaner, contact grease',
       minutes: 20,
       who: YOURSELF,
-      notBuy: ['Speakers: the coils were not the trouble.', 'A reflash.'],
+      notBuy: ['Speakers, before the contacts are clean.', 'A reflash.'],
       cautions: ['key-off'],
       proof: `${PROOF_OHMS} Within 0.3 Ω of the coil.`,
       ...(proved
@@ -138,18 +149,27 @@ export const speakerWireOpen: Verdict = {
   evidence: ['run-ohms', 'coil-ohms', 'pop-run', 'pop-speaker', 'run-split', 'wiggle'],
   mends: ['run'],
   remedy: (f) => ({
-    what: 'One wire between the driver of the rear and the coil is open.',
-    certainty: byReading(f, 'coil-ohms', 'pop-speaker') ? 'proved' : 'likely',
-    howSure: 'The run is open and the plug is not to blame.',
+    what: 'One wire between the coil and what feeds it is open.',
+    certainty: byReading(f, 'coil-ohms', 'pop-speaker') && byReading(f, 'lid-check') ? 'proved' : 'likely',
+    howSure:
+      f.outcome('wiggle') === 'rear-run'
+        ? 'A rear plug, lead or lid reacts to a finger: there is the bad place.'
+        : ['no-effect', 'no-plug'].includes(f.outcome('lid-check') ?? '')
+          ? 'The run is open, the coil is good, and pushing the plugs home changed nothing.'
+          : 'The run is open and the coil is good. Nobody looked at the plugs on the way yet: do that first.',
     numbers: runNumbers(f),
     fix: [
+      'Key off. Push every plug of the run home until it locks, and listen.',
       'Key off. Follow the run from the speaker back: terminals, crimps, where it passes the seat and the frame.',
       'Re-make the joint with a sealed crimp or solder and sleeve.',
     ],
     tools: 'Meter, crimp tool',
     minutes: 45,
     who: FITTER,
-    notBuy: ['Speakers: the coils are good.', 'A reflash.'],
+    notBuy: [
+      byReading(f, 'coil-ohms', 'pop-speaker') ? 'Speakers: the coils are good.' : 'Speakers, before the run is whole.',
+      'A reflash.',
+    ],
     cautions: ['key-off', 'bridge'],
     proof: PROOF_OHMS,
   }),
@@ -157,29 +177,73 @@ export const speakerWireOpen: Verdict = {
 
 export const coilOpen: Verdict = {
   id: 'coil-open',
-  title: 'The rear coils are open',
+  title: 'A rear coil is open',
   faults: ['coil-open'],
   evidence: ['run-ohms', 'coil-ohms', 'pop-run', 'pop-speaker'],
   mends: ['speaker'],
   article: 'read-a-coil-in-ohms',
   remedy: (f) => ({
-    what: 'The voice coil is open: the speaker itself is dead.',
+    what: 'A rear coil is open: that speaker itself is dead. Measure the other one, too.',
     certainty: byReading(f, 'coil-ohms', 'pop-speaker') ? 'proved' : 'likely',
     howSure: 'The coil was tried at the speaker’s own tabs, with nothing else in the way.',
     background:
       'Two coils rarely die at once by age. Too much power or clipping kills them: find that first, or the new pair follows.',
     numbers: runNumbers(f),
     fix: [
-      'Find out why: gain too high, no high-pass, or the bass boost of an unaltered profile into an amplifier.',
-      'Replace the rear speakers as a pair, same rated ohms.',
-      'High-pass on at 80 to 100 Hz before they play loud.',
+      'Measure the other rear coil at its own tabs.',
+      ...(ampDriving(f.rig, 'rear')
+        ? [
+            'Before a new speaker goes in, speakers off the amplifier, music paused: DC across each rear output under 0.05 V. More: the amplifier first.',
+            'Then find what burnt it: gain too high, no high-pass, or the bass boost of an unaltered profile into the amplifier.',
+            'Replace the rear speakers as a pair, same rated ohms. High-pass on at 80 to 100 Hz before they play loud.',
+          ]
+        : [
+            'Before a new speaker goes in: the two wires of that run must not read DC between them, music paused. Half the supply on each against battery minus is normal.',
+            'Then find what burnt it: volume past the point where it gets harsh, or bass turned up.',
+            'Replace the rear speakers as a pair, same rated ohms or more.',
+          ]),
     ],
-    tools: 'Screwdriver',
+    tools: 'Screwdriver, meter',
     minutes: 60,
     who: YOURSELF_OR_FITTER,
     notBuy: ['New speakers before the cause is found.', 'A reflash: it cannot mend a coil.'],
-    cautions: ['key-off', 'cone', 'loud-tone'],
-    proof: 'Each new coil reads in the band above, and both play clean at the volume that killed the old ones.',
+    cautions: ['key-off', 'cone', 'loud-tone', 'warranty'],
+    proof: 'Each new coil reads in the band above, and both play clean up to your usual top step.',
+  }),
+};
+
+export const rearLoomOpen: Verdict = {
+  id: 'rear-loom-open',
+  title: 'A plug or joint before the measured place is open',
+  faults: [],
+  evidence: ['rear-pair', 'rear-pair-again', 'rear-pair-place', 'rear-history', 'last-change'],
+  mends: ['unit-leads'],
+  article: 'measure-a-speaker-pair',
+  remedy: (f) => ({
+    what: 'The rear signal is lost between the head unit and the place where you measured, or the head unit sends none.',
+    certainty: 'likely',
+    howSure:
+      f.outcome('rear-history') === 'comes-and-goes'
+        ? 'A stored profile does not come and go. A plug or a joint does.'
+        : 'The rear played before and nobody touched the stored profile. A plug or a joint opens by itself.',
+    numbers: [{ label: 'Rear over front at the head unit’s own plug, healthy', value: '0.7 to 1.4' }],
+    fix: [
+      'Key off. Push home each plug between the head unit and where you measured, one after the other, until it locks.',
+      'Listen after each one.',
+      'Still silent: measure the same pairs at the head unit’s own plug. A signal there: follow the wires from there. None: change the answer “Where it was measured”.',
+    ],
+    tools: 'None, then the meter',
+    minutes: 20,
+    who: YOURSELF_OR_FITTER,
+    notBuy: ['A reflash, before the head unit’s own plug was measured.'],
+    cautions: ['key-off', 'bridge', 'data'],
+    proof: 'The rear plays, and stays after a ride.',
+    mayAlsoBe: [
+      {
+        what: 'The rear outputs of the head unit are off, dead or protect themselves',
+        split: '400 Hz at the head unit’s own plug: nothing across the rear pairs there either.',
+      },
+    ],
   }),
 };
 
@@ -223,7 +287,10 @@ export const pairShorted: Verdict = {
   remedy: (f) => ({
     what: 'Plus and minus of a rear run touch, or the coil is burnt to a short.',
     certainty: 'proved',
-    howSure: 'The run reads far fewer ohms than a coil can have.',
+    howSure:
+      f.outcome('coil-ohms') === 'low'
+        ? 'The coil itself reads far fewer ohms than it can have.'
+        : 'The run reads far fewer ohms than a coil can have.',
     numbers: runNumbers(f),
     fix: [
       'Leave it off: do not start again into the short.',

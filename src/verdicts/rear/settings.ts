@@ -7,12 +7,15 @@ export const faderOff: Verdict = {
   id: 'fader-or-balance-off',
   title: 'Fader or balance stood at its end',
   faults: ['fader-or-balance-off'],
-  evidence: ['fader-centre', 'four-corners', 'rear-pair'],
+  evidence: ['fader-centre', 'four-corners', 'rear-pair', 'rear-pair-again'],
   mends: ['settings'],
   remedy: (f) => {
     const all = f.outcome('four-corners') === 'all';
-    const seen = f.outcome('fader-centre') === 'cured' || (all && f.outcome('fader-centre') !== 'no-change');
+    const comesAndGoes = f.outcome('rear-history') === 'comes-and-goes';
+    const seen =
+      !comesAndGoes && (f.outcome('fader-centre') === 'cured' || (all && f.outcome('fader-centre') !== 'no-change'));
     const { frontV, leftV, rightV } = f.values('rear-pair');
+    const again = f.outcome('rear-pair-again') === 'ok';
     const ratio = (valueV: number | undefined) =>
       valueV === undefined || !frontV ? [] : [(valueV / frontV).toFixed(2)];
     return {
@@ -20,18 +23,25 @@ export const faderOff: Verdict = {
       certainty: seen ? 'proved' : 'likely',
       howSure: seen
         ? 'Moving it brought the rear back, so nothing else can be wrong.'
-        : all
-          ? 'All four corners play now, so the rear is alive. Either the fader was not quite in the middle, or it came back by itself.'
-          : 'The rear pairs do carry signal, only not as much as the front. That is nearly always a fader or a tone setting.',
+        : f.outcome('fader-centre') === 'cured'
+          ? 'Moving it brought the rear back. It came and went before, so listen for a ride before you trust it.'
+          : all
+            ? 'All four corners play now, so the rear is alive. Either the fader was not quite in the middle, or it came back by itself.'
+            : again
+              ? 'With everything at 0 the rear pairs read as much as the front. Before that they did not. It is proved when the rear plays.'
+              : 'The rear pairs do carry signal, only not as much as the front. That is nearly always a fader, a balance or a bass control.',
       numbers: frontV
         ? [
-            { label: 'Rear over front, now', value: [...ratio(leftV), ...ratio(rightV)].join(' and ') },
+            {
+              label: again ? 'Rear over front, before' : 'Rear over front, now',
+              value: [...ratio(leftV), ...ratio(rightV)].join(' and '),
+            },
             { label: 'Rear over front, healthy', value: '0.7 to 1.4' },
           ]
         : [],
       fix: [
         'Set fader and balance to 0.',
-        'Set tone to flat, loudness and speed volume off.',
+        'Bass and treble flat, loudness and speed volume off.',
         'Write the old values down if somebody liked them.',
       ],
       tools: 'None',

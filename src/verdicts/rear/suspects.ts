@@ -5,19 +5,25 @@ import type { Suspect } from '../suspects.ts';
  * estimates with no published source. Order does not matter; ranking sorts.
  */
 
+/** Nobody's fader. Whether a fault can play just now is a matter of history, and rules nothing out. */
 const STILL_SILENT = {
-  'fader-centre': ['no-change'],
+  'fader-centre': ['no-change', 'plays'],
   'rear-control': ['no-change', 'none'],
   'four-corners': ['no-rear'],
 };
 const ONE_OR_BOTH = { ...STILL_SILENT, 'four-corners': ['no-rear', 'one-corner'] };
 const LID_SILENT = { 'lid-check': ['no-effect', 'no-plug'] };
 const RUN_GOOD = { 'run-ohms': ['ok'], 'swap-outputs': ['plays'], 'pop-run': ['moves'], 'wire-to-frame': ['clear'] };
-const UNIT_GOOD = { 'rear-pair': ['ok'], 'amp-in': ['ok'] };
-const AMP_GOOD = { 'amp-light': ['normal'], 'amp-switches': ['right'], 'wakes-when-loud': ['wakes'] };
+// A rear that is weaker or louder than the front is not silent: it speaks against nobody after the head unit.
+const UNIT_GOOD = { 'rear-pair': ['ok', 'uneven'], 'rear-pair-again': ['ok', 'uneven'], 'amp-in': ['ok'] };
+const AMP_GOOD = {
+  'amp-light': ['normal'],
+  'amp-switches': ['right', 'range'],
+  'wakes-when-loud': ['wakes', 'wakes-silent'],
+};
 const ON_AMP = { 'rear-drive': ['amp'] };
 const ON_UNIT = { 'rear-drive': ['unit'] };
-/** A run that touches the frame or itself: its driver protects itself and the cone is dead silent. */
+/** A run that touches the frame or itself: what feeds it protects itself and the cone is dead silent. */
 const TOUCHING = {
   ...STILL_SILENT,
   'four-corners': ['no-rear', 'none'],
@@ -34,13 +40,17 @@ const NO_REAR_SIGNAL = {
   ...RUN_GOOD,
   'rear-hiss': ['hiss', 'silent'],
   'amp-light': ['normal', 'off'],
-  'amp-switches': ['right'],
+  'amp-switches': ['right', 'range'],
   'wakes-when-loud': ['stays-off'],
   'rear-pair': ['none'],
+  'rear-pair-again': ['none'],
+  'rear-inputs': ['own'],
   wiggle: ['no-effect'],
   'swap-inputs': ['plays'],
 };
-/** What an open place after the driver looks like. */
+/** Only an amplifier that listens sleeps because the rear is silent: a wire is there all the same. */
+const SILENCE_PUTS_TO_SLEEP = [{ 'amp-light': ['off'], 'rear-amp-turn-on': ['wire'] }];
+/** What an open place after whatever feeds the rear looks like. */
 const OPEN_RUN = {
   ...ONE_OR_BOTH,
   ...UNIT_GOOD,
@@ -54,6 +64,7 @@ const OPEN_RUN = {
   'wire-to-frame': ['clear'],
 };
 const AMP_ASLEEP = {
+  'front-drive': ['unit', 'other'],
   ...STILL_SILENT,
   ...LID_SILENT,
   ...ON_AMP,
@@ -65,14 +76,23 @@ const AMP_ASLEEP = {
   'swap-inputs': ['silent'],
 };
 
-const BY_WORKSHOP = { workshop: 3, reflash: 3, unit: 3, battery: 2 };
+/** Who knows of no amplifier seldom has one. An estimate. */
+const NO_AMP_KNOWN = { cannot: 0.3 };
 
-export const REAR_SUSPECTS: readonly Suspect[] = [
+const BY_WORKSHOP = { workshop: 3, reflash: 3, unit: 3, nothing: 0.3 };
+
+const SUSPECTS: readonly Suspect[] = [
   {
     verdict: 'fader-or-balance-off',
     title: 'Fader or balance at its end',
     weight: 8,
-    signs: { 'fader-centre': ['cured'], 'four-corners': ['all'], 'rear-pair': ['uneven', 'ok'], ...LID_SILENT },
+    signs: {
+      'fader-centre': ['cured'],
+      'four-corners': ['all'],
+      'rear-pair': ['uneven', 'ok', 'none', 'one-only'],
+      'rear-pair-again': ['ok'],
+      ...LID_SILENT,
+    },
     odds: { 'last-change': { battery: 3 } },
     split: 'Put both exactly in the middle and listen.',
   },
@@ -80,7 +100,12 @@ export const REAR_SUSPECTS: readonly Suspect[] = [
     verdict: 'rear-control-off',
     title: 'Passenger or rear control off',
     weight: 3,
-    signs: { 'fader-centre': ['no-change'], 'rear-control': ['cured'], 'four-corners': ['no-rear'], ...LID_SILENT },
+    signs: {
+      'fader-centre': ['no-change', 'plays'],
+      'rear-control': ['cured'],
+      'four-corners': ['no-rear'],
+      ...LID_SILENT,
+    },
     split: 'Turn the rear control up and listen.',
   },
   {
@@ -88,8 +113,9 @@ export const REAR_SUSPECTS: readonly Suspect[] = [
     title: 'Rear channels switched off in the head unit',
     weight: 9,
     signs: { ...NO_REAR_SIGNAL, 'unit-kind': ['factory'] },
+    notWith: SILENCE_PUTS_TO_SLEEP,
     odds: {
-      'rear-history': { never: 3, stopped: 0.2, 'comes-and-goes': 0.1 },
+      'rear-history': { never: 3, stopped: 0.2, 'comes-and-goes': 0.02 },
       'last-change': { fitted: 3 },
       'delivered-with': { four: 0.1 },
     },
@@ -100,14 +126,25 @@ export const REAR_SUSPECTS: readonly Suspect[] = [
     title: 'Head unit back on a profile without rear channels',
     weight: 3,
     signs: { ...NO_REAR_SIGNAL, 'unit-kind': ['factory'] },
-    odds: { 'rear-history': { never: 0.05, stopped: 2, 'comes-and-goes': 0.1 }, 'last-change': BY_WORKSHOP },
+    notWith: SILENCE_PUTS_TO_SLEEP,
+    odds: { 'rear-history': { never: 0.05, stopped: 2, 'comes-and-goes': 0.02 }, 'last-change': BY_WORKSHOP },
     split: 'Ask whoever had the bike whether the head unit was updated, swapped or set.',
+  },
+  {
+    verdict: 'rear-loom-open',
+    title: 'Plug or joint between the head unit and the rear loom',
+    weight: 2,
+    signs: { ...NO_REAR_SIGNAL, 'wakes-when-loud': ['stays-off'], 'rear-pair-place': ['on-the-way'] },
+    notWith: SILENCE_PUTS_TO_SLEEP,
+    odds: { 'rear-history': { never: 0.3, 'comes-and-goes': 3 }, 'last-change': { workshop: 2, unit: 2 } },
+    split: 'Push home each plug from the head unit on, then measure at the head unit’s own plug.',
   },
   {
     verdict: 'replaced-unit-setting',
     title: 'Rear outputs off in the replaced head unit',
     weight: 4,
     signs: { ...NO_REAR_SIGNAL, 'unit-kind': ['replaced'] },
+    notWith: SILENCE_PUTS_TO_SLEEP,
     odds: { 'last-change': { unit: 3 } },
     split: 'Look through the replaced unit’s own menu for its rear outputs.',
   },
@@ -120,8 +157,9 @@ export const REAR_SUSPECTS: readonly Suspect[] = [
       'unit-kind': ['replaced'],
       'rear-pair': ['ok', 'none'],
       'amp-in': ['none'],
-      'half-supply': ['zero'],
+      'half-supply': ['zero', 'half'],
     },
+    notWith: SILENCE_PUTS_TO_SLEEP,
     odds: { 'last-change': { unit: 3 }, 'rear-history': { never: 2 } },
     split: 'Look at both sides of the adapter’s plug: are the four rear pins fitted?',
   },
@@ -135,14 +173,15 @@ export const REAR_SUSPECTS: readonly Suspect[] = [
       ...ON_AMP,
       ...RUN_GOOD,
       'amp-light': ['normal', 'off'],
-      'amp-switches': ['right'],
+      'amp-switches': ['right', 'range'],
       'wakes-when-loud': ['stays-off'],
       'rear-hiss': ['hiss', 'silent'],
       'rear-pair': ['ok'],
       'amp-in': ['none', 'low'],
-      wiggle: ['amp-input'],
+      wiggle: ['amp-input', 'no-effect'],
       'swap-inputs': ['plays'],
     },
+    notWith: [{ 'amp-light': ['off'], 'rear-amp-turn-on': ['wire'] }],
     odds: { 'last-change': { fitted: 2, workshop: 2, battery: 1.5 } },
     split: 'Key off, pull the signal plug, push it home until it locks, listen.',
   },
@@ -174,7 +213,7 @@ export const REAR_SUSPECTS: readonly Suspect[] = [
       wiggle: ['amp-supply', 'no-effect'],
     },
     odds: { 'last-change': { battery: 2, fitted: 2 } },
-    split: 'Look at the amplifier’s lamp while music plays.',
+    split: 'Plus, ground and turn-on at the amplifier’s own terminals, black probe on the battery minus post.',
   },
   {
     verdict: 'sense-starved-by-profile',
@@ -182,14 +221,29 @@ export const REAR_SUSPECTS: readonly Suspect[] = [
     weight: 4,
     signs: {
       ...AMP_ASLEEP,
-      'rear-amp-turn-on': ['signal', 'dc'],
-      'amp-switches': ['right'],
+      'rear-amp-turn-on': ['signal'],
+      'amp-switches': ['right', 'range'],
       'amp-in': ['ok', 'low'],
       'wakes-when-loud': ['wakes'],
       wiggle: ['no-effect'],
     },
     odds: { 'last-change': { reflash: 6, nothing: 0.5 } },
     split: 'Turn the volume up step by step: does it wake?',
+  },
+  {
+    verdict: 'sense-no-half-supply',
+    title: 'Amplifier that waits for DC and gets none',
+    weight: 4,
+    signs: {
+      ...AMP_ASLEEP,
+      'rear-amp-turn-on': ['dc'],
+      'amp-switches': ['right', 'range'],
+      'amp-in': ['ok'],
+      'half-supply': ['zero'],
+      wiggle: ['no-effect'],
+    },
+    odds: { 'last-change': { fitted: 3, unit: 3 }, 'rear-history': { never: 2 } },
+    split: 'Music paused: DC on each of its input wires against battery minus. None: it cannot wake.',
   },
   {
     verdict: 'turn-on-mode-wrong',
@@ -216,12 +270,11 @@ export const REAR_SUSPECTS: readonly Suspect[] = [
       ...RUN_GOOD,
       ...UNIT_GOOD,
       'amp-light': ['normal'],
-      'amp-switches': ['range', 'right'],
       'amp-out': ['low'],
       'swap-inputs': ['silent'],
       wiggle: ['no-effect'],
     },
-    odds: { 'last-change': { fitted: 2, reflash: 2 } },
+    odds: { 'last-change': { fitted: 2, reflash: 2 }, 'amp-switches': { range: 10, mode: 0.1, 'turn-on': 0.5 } },
     split: 'Read range and gain: do they fit what is plugged in?',
   },
   {
@@ -235,7 +288,7 @@ export const REAR_SUSPECTS: readonly Suspect[] = [
       ...RUN_GOOD,
       ...UNIT_GOOD,
       'amp-light': ['normal'],
-      'amp-switches': ['right'],
+      'amp-switches': ['right', 'range'],
       'amp-out': ['none'],
       'swap-inputs': ['silent'],
       wiggle: ['no-effect'],
@@ -253,7 +306,7 @@ export const REAR_SUSPECTS: readonly Suspect[] = [
       'amp-light': ['fault'],
       'rear-pair': ['ok'],
       'amp-in': ['ok'],
-      'amp-out': ['none', 'ok'],
+      'amp-out': ['ok'],
       'run-ohms': ['ok'],
       'wire-to-frame': ['shorted'],
     },
@@ -324,7 +377,7 @@ export const REAR_SUSPECTS: readonly Suspect[] = [
       'run-split': ['contacts'],
       'coil-ohms': ['ok'],
       'pop-speaker': ['moves'],
-      wiggle: ['rear-run'],
+      wiggle: ['rear-run', 'no-effect'],
     },
     odds: { 'last-change': { opened: 2 }, 'rear-history': { 'comes-and-goes': 3, never: 0.3 } },
     split: 'Clean the contacts: it cures only this.',
@@ -340,7 +393,7 @@ export const REAR_SUSPECTS: readonly Suspect[] = [
       'run-split': ['lid-side'],
       'coil-ohms': ['ok'],
       'pop-speaker': ['moves'],
-      wiggle: ['rear-run'],
+      wiggle: ['rear-run', 'no-effect'],
     },
     odds: { 'rear-history': { 'comes-and-goes': 3, never: 0.2 } },
     split: 'Move the lid slowly while music plays: does it come and go?',
@@ -369,3 +422,9 @@ export const REAR_SUSPECTS: readonly Suspect[] = [
     split: 'A 1.5 V cell on the speaker’s own tabs: no movement means the coil.',
   },
 ];
+
+export const REAR_SUSPECTS: readonly Suspect[] = SUSPECTS.map((suspect) =>
+  suspect.signs['rear-drive'] === ON_AMP['rear-drive']
+    ? { ...suspect, odds: { ...suspect.odds, 'rear-drive': NO_AMP_KNOWN } }
+    : suspect,
+);

@@ -1,5 +1,7 @@
+import type { Findings } from '../../steps/outcome.ts';
+import { rearPairFound } from '../../steps/rear-volts.ts';
 import { oneEach, rank, shareInWords, stillPossible } from '../suspects.ts';
-import type { Verdict } from '../verdict.ts';
+import type { Remedy, Verdict } from '../verdict.ts';
 import { YOURSELF, YOURSELF_OR_FITTER } from '../who.ts';
 import { REAR_SUSPECTS } from './suspects.ts';
 
@@ -36,13 +38,22 @@ export const shortList: Verdict = {
         : 'Every known cause has an answer that speaks against it, so one of the answers cannot be right.',
       certainty: 'short list',
       howSure: first
-        ? `What was answered leaves ${possible.length}${possible.length > MOST_IN_A_LIST ? `, of which the ${MOST_IN_A_LIST} likeliest stand below` : ''}. A measurement that could not be done would tell them apart.`
+        ? `What was answered leaves ${possible.length}${possible.length > MOST_IN_A_LIST ? `, of which the ${MOST_IN_A_LIST} likeliest stand below` : ''}.${possible.length > 1 ? ' The checks below tell them apart.' : ''}`
         : 'Go over the answers above, starting with the one you are least sure of.',
       numbers: listed.map(({ suspect, shareRatio }) => ({ label: suspect.title, value: shareInWords(shareRatio) })),
-      fix: [
-        'Go through the checks below in their order. Each is harmless and separates one of them.',
-        'With a meter and the tones this takes about a quarter of an hour: change the answer “Meter at hand” above.',
-      ],
+      fix: first
+        ? [
+            'Go through the checks below in their order. Each is harmless and separates one of them.',
+            ...(f.outcome('tools-at-hand') === 'meter'
+              ? []
+              : [
+                  'With a meter and the tones this takes about a quarter of an hour: change the answer “Meter at hand” above.',
+                ]),
+          ]
+        : [
+            'Change the answer that you are least sure of. What depends on it is asked again, the rest is kept.',
+            'All of them sure? Then two things are wrong at once. Start with the plugs, then the readings, from the head unit outwards.',
+          ],
       tools: 'As each check says',
       minutes: 15,
       who: YOURSELF_OR_FITTER,
@@ -58,16 +69,36 @@ export const allHealthy: Verdict = {
   id: 'rear-all-healthy',
   title: 'Everything that was measured is healthy',
   faults: [],
-  evidence: ['rear-pair', 'amp-in', 'amp-out', 'run-ohms', 'fader-centre', 'four-corners'],
+  evidence: ['rear-pair', 'rear-pair-again', 'amp-in', 'amp-out', 'run-ohms', 'fader-centre', 'four-corners'],
   mends: ['settings', 'profile', 'unit', 'unit-leads', 'amp-supply', 'amp', 'run', 'speaker'],
-  remedy: () => ({
-    what: 'Every part of the way to the rear reads healthy right now.',
+  remedy: (f) => ({
+    what: 'Every part of the way to the rear reads healthy right now, or good enough to play.',
     certainty: 'short list',
-    howSure: 'A steady fault would have shown. So it comes and goes, or one answer was not what it seemed.',
+    howSure:
+      f.outcome('rear-history') === 'never'
+        ? 'It never played, so it does not come and go. A joint between two measured places is left, or one answer was not what it seemed.'
+        : f.outcome('fader-centre') === 'plays' || f.outcome('four-corners') === 'all'
+          ? 'It plays just now. So it comes and goes.'
+          : 'A steady fault would have shown. So it comes and goes, or one answer was not what it seemed.',
     numbers: [],
     fix: [
+      ...(f.outcome('run-ohms') === 'high'
+        ? [
+            'A run reads more ohms than coil and wires. That makes it weaker, not silent. Clean its contacts all the same.',
+          ]
+        : []),
+      ...(f.outcome('amp-out') === 'low'
+        ? [
+            'The amplifier’s rear outputs read little for their input. That makes it weaker, not silent. Set its range and gain all the same.',
+          ]
+        : []),
+      ...(rearPairFound(f) === 'uneven'
+        ? [
+            'The rear pairs read less or more than the front. That alone does not silence them. Set the bass, treble and fader to taste later.',
+          ]
+        : []),
       'Listen at the rear grille again, now: does it play?',
-      'Silent: repeat the reading that surprised you most, with the plug fitted.',
+      'Silent: 400 Hz at a low step, at the speaker’s own tabs. As much as at the plug: the speaker. Nothing: the joint in between.',
       'Playing: wait until it fails, and measure while it is failing, moving plugs and lids.',
     ],
     tools: 'Meter, patience',
@@ -77,7 +108,23 @@ export const allHealthy: Verdict = {
     cautions: ['key-off', 'bridge', 'riding'],
     proof: 'The rear plays through a whole ride.',
     mayAlsoBe: [
-      { what: 'A contact that opens with movement or heat', split: 'Move lids and plugs while music plays.' },
+      ...(f.outcome('rear-history') === 'never'
+        ? [
+            {
+              what: 'A joint between two places that were measured',
+              split: 'The same tone at each plug on the way, from the head unit outwards.',
+            },
+          ]
+        : [{ what: 'A contact that opens with movement or heat', split: 'Move lids and plugs while music plays.' }]),
+      ...(f.outcome('rear-drive') === 'cannot'
+        ? [
+            {
+              what: 'An amplifier that nobody saw',
+              split:
+                'Follow the rear wires to the end that feeds them. A box on the way? Change the answer “Rear driven by”.',
+            },
+          ]
+        : []),
       {
         what: 'A reading taken on the wrong pair',
         split: 'Follow the colours from the rear speaker back to the plug and measure again.',
@@ -118,37 +165,62 @@ export const nothingPlays: Verdict = {
   }),
 };
 
+function whichSide(f: Findings): Pick<Remedy, 'what' | 'howSure'> {
+  if (rearPairFound(f) === 'one-only') {
+    return {
+      what: 'The head unit sends only one of its two rear channels.',
+      howSure:
+        f.outcome('four-corners') === 'one-corner'
+          ? 'The other rear channel is there, so the fault is in one channel and not in the rear as a whole.'
+          : f.outcome('run-ohms') === undefined
+            ? 'That explains one silent corner, not both. Mend it first. Still silent on the other side? Say so, and we go on.'
+            : 'That explains one silent corner. The other was followed to its speaker and reads healthy: listen there again.',
+    };
+  }
+  if (f.outcome('four-corners') === 'one-corner') {
+    return {
+      what: 'One rear corner is silent and the other plays: a plug, a wire, a speaker, or one channel.',
+      howSure: 'A setting, a profile or an amplifier that is off takes both rear corners.',
+    };
+  }
+  return {
+    what: 'One whole side is silent, front and rear. That is balance, a shared plug or a two-channel input before it is two speakers.',
+    howSure: 'A rear fault would take both rear corners and leave both front ones.',
+  };
+}
+
 export const oneSideSilent: Verdict = {
   id: 'one-side-silent',
   title: 'One side or one channel, not the rear',
   faults: [],
-  evidence: ['four-corners', 'rear-pair'],
+  evidence: ['four-corners', 'rear-pair', 'rear-pair-again'],
   mends: ['settings', 'profile', 'unit', 'unit-leads', 'amp-supply', 'amp', 'run', 'speaker'],
   remedy: (f) => ({
-    what:
-      f.outcome('rear-pair') === 'one-only'
-        ? 'The head unit sends only one of its two rear channels.'
-        : 'One whole side is silent, front and rear. That is balance, a shared plug or a two-channel input before it is two speakers.',
+    ...whichSide(f),
     certainty: 'short list',
-    howSure:
-      f.outcome('rear-pair') === 'one-only'
-        ? 'The other rear channel is there, so the fault is in one channel and not in the rear as a whole.'
-        : 'A rear fault would take both rear corners and leave both front ones.',
     numbers: [],
     fix: [
       'Balance exactly in the middle.',
-      'Look for one plug that both silent speakers share.',
+      f.outcome('four-corners') === 'one-side'
+        ? 'Look for one plug that both silent speakers share.'
+        : 'Push home every plug on the way to the silent corner.',
+      'With a meter, key off, plug apart: the silent run must read its coil, and no wire of it may touch the frame.',
       'On an amplifier: key off, swap the left and right signal plugs. The silence moves: before the amplifier. It stays: after it.',
     ],
     tools: 'None',
     minutes: 15,
     who: YOURSELF_OR_FITTER,
-    notBuy: ['Two speakers: they do not die together on one side.', 'A reflash: it does not know left from right.'],
+    notBuy: [
+      f.outcome('four-corners') === 'one-side'
+        ? 'Two speakers: they do not die together on one side.'
+        : 'A speaker, before its coil was measured.',
+      'A reflash: it does not know left from right.',
+    ],
     cautions: ['key-off', 'bridge'],
     proof: 'All four corners play alone, one after the other.',
     mayAlsoBe: [
       { what: 'Balance at its end', split: 'Put it in the middle.' },
-      { what: 'A plug that both share', split: 'Key off, push it home.' },
+      { what: 'A plug or wire on the way to what is silent', split: 'Key off, push each plug home, listen.' },
       { what: 'A dead channel of the head unit', split: '400 Hz across that pair, next to the other side.' },
     ],
   }),

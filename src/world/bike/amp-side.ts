@@ -20,6 +20,8 @@ import {
   solveSignal,
   stageElements,
   TEST_TONE_HZ,
+  type Tones,
+  toneOf,
 } from './stage.ts';
 import type { UnitSide } from './unit-side.ts';
 
@@ -53,7 +55,7 @@ export const ampOff = (world: World, i: number): Stages => forCorners(cornersOnA
 export function ampLoads(world: World, moment: Moment, i: number): PerCorner<number> {
   const corners = cornersOnAmp(world, i);
   const stages = forCorners(corners, () => ({ restV: 0, toneV: 1 }));
-  const solution = solveSignal(ampElements(world, moment, i, stages, NO_SHIFT), TEST_TONE_HZ, 'ask');
+  const solution = solveSignal(ampElements(world, moment, i, stages, NO_SHIFT), TEST_TONE_HZ);
   return perCorner((c) => (corners.includes(c) ? loadOhm(solution, `amp ${i}`, c, bridgeOf(i)(c)) : Infinity));
 }
 
@@ -86,6 +88,7 @@ export function ampSide(
   moment: Moment,
   i: number,
   given: { loads: PerCorner<number>; unit: UnitSide; supplyV: number; grounds: Grounds; awake: boolean },
+  tones: Tones = new Map(),
 ): AmpSide {
   const amp = world.amps[i] as Amp;
   const { powerW, ratedOhm } = world.rig.amps[i] ?? { powerW: 0, ratedOhm: 4 };
@@ -112,8 +115,7 @@ export function ampSide(
       ? { restV: REST_RATIO * supplyV, toneV: waves[corner].cleanV, offsetV: amp.outputDcV }
       : 'off',
   );
-  const solveWith = (stages: Stages, hz: number) =>
-    solveSignal(ampElements(world, moment, i, stages, grounds), hz, 'checked');
+  const solveWith = (stages: Stages, hz: number) => solveSignal(ampElements(world, moment, i, stages, grounds), hz);
   const first = solveWith(playing, 0);
 
   const mostA = MOST_CURRENT_RATIO * Math.sqrt(powerW / ratedOhm);
@@ -127,7 +129,8 @@ export function ampSide(
           ? 'load'
           : null;
   const stages = protects ? ampOff(world, i) : playing;
-  const tone = moment.toneHz === null ? null : solveWith(stages, moment.toneHz);
+  const { toneHz } = moment;
+  const tone = toneHz === null ? null : toneOf(tones, stages, toneHz, () => solveWith(stages, toneHz));
   return {
     stages,
     dc: protects ? solveWith(stages, 0) : first,

@@ -19,8 +19,10 @@ export const ampNodes = (amp: number) => ({
   plus: `amp ${amp} +`,
   ground: `amp ${amp} ground`,
   groundRing: `amp ${amp} ground ring`,
+  minusRing: `amp ${amp} minus ring`,
   remote: `amp ${amp} remote`,
   remoteStart: `amp ${amp} remote start`,
+  remotePin: `amp ${amp} remote pin`,
 });
 
 /** A wire of a pair of the unit, before and after its plug. */

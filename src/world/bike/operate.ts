@@ -4,11 +4,11 @@ import { type Moment, ORDINARY_VOLUME } from '../moment.ts';
 import type { Refusal, Solved } from '../network.ts';
 import type { Amp, World } from '../state.ts';
 import { driverOf } from '../valued-rig.ts';
-import { type AmpSide, ampLoads, ampSide, inputV, type Protects } from './amp-side.ts';
+import { type AmpSide, ampElements, ampLoads, ampOff, ampSide, inputV, type Protects } from './amp-side.ts';
 import { ampIn, ampNodes, MINUS, UNIT_GROUND, UNIT_PLUS, UNIT_SWITCHED } from './nodes.ts';
 import { type PowerState, solvePower } from './power.ts';
-import type { Grounds } from './stage.ts';
-import { type UnitSide, unitLoads, unitSide } from './unit-side.ts';
+import { type Grounds, NO_SHIFT, signalRefusal, type Tones } from './stage.ts';
+import { UNIT_OFF, type UnitSide, unitElements, unitLoads, unitSide } from './unit-side.ts';
 
 /* Thresholds, from memory of the trade: common practice, no published source. */
 const UNIT_LEAST_V = 9;
@@ -71,7 +71,7 @@ function keptOff(world: World, moment: Moment, i: number, power: Solved, unit: U
   const amp = world.amps[i] as Amp;
   const supplyV = power.acrossV([ampNodes(i).plus, ampNodes(i).ground]).re;
   if (supplyV < AMP_LEAST_V) return 'no-supply';
-  if (!amp.alive) return 'dead';
+  if (!amp.alive || amp.bodyFuseOpen) return 'dead';
   if (!isTurnedOn(world, moment, i, power, unit)) return 'no-turn-on';
   if (supplyV > AMP_MOST_V) return 'overvoltage';
   return amp.coolsBadly && moment.hot ? 'heat' : null;
@@ -80,22 +80,39 @@ function keptOff(world: World, moment: Moment, i: number, power: Solved, unit: U
 const lampOf = (why: AmpNow['why']): AmpNow['lamp'] =>
   why === null ? 'normal' : ['short', 'load', 'dc', 'heat', 'overvoltage'].includes(why) ? 'fault' : 'off';
 
+/** The first of the signal networks of this bike that cannot be, by the name of what is to blame. */
+function unsound(world: World, moment: Moment): Refusal | null {
+  const networks = [
+    unitElements(world, moment, UNIT_OFF, NO_SHIFT),
+    ...world.amps.map((_, i) => ampElements(world, moment, i, ampOff(world, i), NO_SHIFT)),
+  ];
+  for (const elements of networks) {
+    const refusal = signalRefusal(elements);
+    if (refusal) return refusal;
+  }
+  return null;
+}
+
 /**
  * The bike at a moment: who is awake, where every supply lies, and what every output plays. Supply and signal depend on
  * each other (loud music lowers the volts that limit it), so both are worked out in turn until they agree. What its own
  * current pulls down (an amplifier below its least volts, a unit behind a bad contact) stays off for the moment; a real
  * one would come back and fall again.
  *
- * A bike whose power network cannot be solved is a refusal by name, and not an exception.
+ * A bike that cannot be, or whose power network cannot be solved, is a refusal by name, and not an exception.
  */
 export function operate(world: World, moment: Moment): Operated {
   const amps = world.amps.map((_, i) => i);
+  const refusal = unsound(world, moment);
+  if (refusal) return { ok: false, refusal };
   const loads = unitLoads(world, moment);
   const outputLoads: readonly PerCorner<number>[] = amps.map((i) => ampLoads(world, moment, i));
   const loadsOhm = perCorner((corner) => {
     const driver = driverOf(world.rig, corner);
     return (driver === 'unit' ? loads : outputLoads[driver])?.[corner] ?? Infinity;
   });
+  const unitTones: Tones = new Map();
+  const ampTones: readonly Tones[] = amps.map(() => new Map());
   const fallen = new Map<number, Asleep>();
   let wantsOn = moment.key !== 'off' && world.unit.alive && !world.unit.hung;
   let state: PowerState = { unitOn: wantsOn, amps: amps.map(() => 'off' as const) };
@@ -112,7 +129,7 @@ export function operate(world: World, moment: Moment): Operated {
     const unitOn = wantsOn && unitV >= UNIT_LEAST_V && power.acrossV([UNIT_SWITCHED, UNIT_GROUND]).re >= UNIT_LEAST_V;
     wantsOn = unitOn;
     const grounds = groundsOf(power, amps.length);
-    const unit = unitSide(world, moment, loads, { on: unitOn, volts: Math.max(0, unitV), grounds });
+    const unit = unitSide(world, moment, loads, { on: unitOn, volts: Math.max(0, unitV), grounds }, unitTones);
     const now = amps.map((i): AmpNow => {
       const supplyV = power.acrossV([ampNodes(i).plus, ampNodes(i).ground]).re;
       const off = fallen.get(i) ?? keptOff(world, moment, i, power, unit);
@@ -124,7 +141,7 @@ export function operate(world: World, moment: Moment): Operated {
         grounds,
         awake: off === null,
       };
-      const side = ampSide(world, moment, i, given);
+      const side = ampSide(world, moment, i, given, ampTones[i]);
       const why = fallen.get(i) ?? off ?? side.protects;
       return { lamp: lampOf(why), why, supplyV, side };
     });

@@ -1,3 +1,4 @@
+import { LAMP_A } from '../../steps/amp-feed.ts';
 import { chargedBattery } from '../elements/charged-battery.ts';
 import { charging } from '../elements/charging.ts';
 import { contact } from '../elements/contact.ts';
@@ -11,6 +12,7 @@ import type { Element } from '../network.ts';
 import { type Converged, type Nonlinear, solveNonlinear } from '../nonlinear.ts';
 import { noBattery } from '../rules/no-battery.ts';
 import { type Amp, ohmNow, type World } from '../state.ts';
+import { mainAmp } from '../valued-rig.ts';
 import { ampNodes, BATTERY_PLUS, BIKE_PLUS, MINUS, UNIT_GROUND, UNIT_PLUS, UNIT_SWITCHED } from './nodes.ts';
 
 /* Values without a source are from memory of the trade: common practice, no published source. */
@@ -25,6 +27,9 @@ export const AMP_EFFICIENCY_RATIO = 0.75;
 export const REMOTE_INPUT_OHM = 2_200;
 /** The shield of a line-level lead joins the amplifier's ground to the unit's. */
 const SHIELD_OHM = 0.5;
+
+/** A head lamp bulb on the amplifier's terminals, as a load that is known. */
+const LAMP_OHM = 12 / LAMP_A;
 
 /** What is switched on, and what it plays. */
 export interface PowerState {
@@ -52,6 +57,7 @@ function bikeElements({ supply, unit }: World, moment: Moment, unitOn: boolean):
 function ampElements(amp: Amp, i: number, world: World, moment: Moment, unitOn: boolean): Element[] {
   const at = ampNodes(i);
   const live = amp.remoteSource === 'permanent' || (amp.remoteSource === 'switched' && unitOn);
+  const shielded = amp.level === 'line' && !moment.apart.includes('amp-inputs');
   const remoteOhm = moment.apart.includes('remote') ? Infinity : ohmNow(amp.remoteWire, 'amp-supply', moment);
   return [
     contact(`ring ${i}`, [BATTERY_PLUS, at.fuseIn], ohmNow(amp.ring, 'battery', moment)),
@@ -59,13 +65,18 @@ function ampElements(amp: Amp, i: number, world: World, moment: Moment, unitOn: 
     fuse(`fuse ${i}`, [at.holder, at.fuseOut], { ratedA: world.rig.amps[i]?.mainFuseA ?? 0, open: amp.fuseOpen }),
     wire(`plus lead ${i}`, [at.fuseOut, at.plus], amp.plusLead),
     wire(`ground lead ${i}`, [at.ground, at.groundRing], amp.groundLead),
-    contact(`ground ring ${i}`, [at.groundRing, MINUS], ohmNow(amp.groundRing, 'amp-supply', moment)),
+    contact(`ground ring ${i}`, [at.groundRing, at.minusRing], ohmNow(amp.groundRing, 'amp-supply', moment)),
+    contact(`minus ring ${i}`, [at.minusRing, MINUS], ohmNow(amp.minusRing, 'battery', moment)),
+    contact(`chafed ${i}`, [at.plus, MINUS], ohmNow(amp.leadToFrame, 'amp-supply', moment)),
+    contact(`inside ${i}`, [at.plus, at.ground], ohmNow(amp.shortInside, 'amp-supply', moment)),
     contact(`remote source ${i}`, [BIKE_PLUS, at.remoteStart], live ? amp.remoteSourceOhm : Infinity),
-    contact(`remote wire ${i}`, [at.remoteStart, at.remote], remoteOhm),
+    contact(`remote pin ${i}`, [at.remoteStart, at.remotePin], ohmNow(amp.remotePin, 'unit-plug', moment)),
+    contact(`remote wire ${i}`, [at.remotePin, at.remote], remoteOhm),
     resistor(`remote input ${i}`, [at.remote, at.ground], REMOTE_INPUT_OHM),
     ...(moment.jumper ? [contact(`jumper ${i}`, [at.plus, at.remote], 0.1)] : []),
-    ...(amp.level === 'line' ? [resistor(`shield ${i}`, [at.ground, UNIT_GROUND], SHIELD_OHM)] : []),
-    ...[resistor(`amp off ${i}`, [at.plus, at.ground], AMP_OFF_OHM)],
+    ...(moment.lamp && i === mainAmp(world.rig) ? [resistor(`lamp ${i}`, [at.plus, at.ground], LAMP_OHM)] : []),
+    ...(shielded ? [resistor(`shield ${i}`, [at.ground, UNIT_GROUND], SHIELD_OHM)] : []),
+    resistor(`amp off ${i}`, [at.plus, at.ground], AMP_OFF_OHM),
   ];
 }
 
@@ -88,7 +99,7 @@ export function powerNetwork(world: World, moment: Moment, { unitOn, amps }: Pow
     return [powerLoad(`amp ${i}`, [plus, ground], load)];
   });
   parts.push(...loads);
-  if (limitA > 0) parts.push(charging('charging', [BIKE_PLUS, MINUS], { setV: regulatorV, limitA }));
+  if (limitA !== 0) parts.push(charging('charging', [BIKE_PLUS, MINUS], { setV: regulatorV, limitA }));
   return { elements, parts };
 }
 

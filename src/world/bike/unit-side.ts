@@ -21,6 +21,8 @@ import {
   solveSignal,
   stageElements,
   TEST_TONE_HZ,
+  type Tones,
+  toneOf,
 } from './stage.ts';
 
 /** A line-level output hangs on the unit's pair through this much; its level is that of the pair. From memory. */
@@ -86,7 +88,7 @@ export const UNIT_OFF: Stages = every(() => 'off');
 /** What each of the unit's pairs sees. It depends on wires and plugs only, so it is worked out once a moment. */
 export function unitLoads(world: World, moment: Moment): PerCorner<number> {
   const stages = every(() => ({ restV: 0, toneV: 1 }));
-  const solution = solveSignal(unitElements(world, moment, stages, NO_SHIFT), TEST_TONE_HZ, 'ask');
+  const solution = solveSignal(unitElements(world, moment, stages, NO_SHIFT), TEST_TONE_HZ);
   return perCorner((corner) => loadOhm(solution, 'unit', corner, bridgeOf(corner)));
 }
 
@@ -105,13 +107,14 @@ export function unitSide(
   moment: Moment,
   loads: PerCorner<number>,
   supply: { on: boolean; volts: number; grounds: Grounds },
+  tones: Tones = new Map(),
 ): UnitSide {
   const { on, volts, grounds } = supply;
+  const { toneHz } = moment;
   const waves = perCorner((corner) =>
     on ? clip(unitWantedV(world, moment, corner), cleanIntoV({ supplyV: volts, loadOhm: loads[corner] })) : clip(0, 0),
   );
-  const solveWith = (stages: Stages, hz: number) =>
-    solveSignal(unitElements(world, moment, stages, grounds), hz, 'checked');
+  const solveWith = (stages: Stages, hz: number) => solveSignal(unitElements(world, moment, stages, grounds), hz);
   const awake = every((corner) => (on ? { restV: REST_RATIO * volts, toneV: waves[corner].cleanV } : 'off'));
   const first = solveWith(awake, 0);
   const hurt = CORNERS.filter(
@@ -123,7 +126,7 @@ export function unitSide(
   return {
     stages,
     dc: protects.length > 0 ? solveWith(stages, 0) : first,
-    tone: moment.toneHz === null ? null : solveWith(stages, moment.toneHz),
+    tone: toneHz === null ? null : toneOf(tones, stages, toneHz, () => solveWith(stages, toneHz)),
     waves: perCorner((corner) => (protects.includes(corner) ? clip(0, 0) : waves[corner])),
     protects,
   };

@@ -183,7 +183,15 @@ export const AMP_FAULTS: readonly Fault[] = [
     severity: null,
     weights: { 'amp-wont-turn-on': 2 },
     fits: hasAmp,
-    apply: (world) => withAmp(world, { alive: false, fuseOpen: true }),
+    apply: (world) => withAmp(world, { alive: false, fuseOpen: true, shortInside: { ohm: 0.05 } }),
+  },
+  {
+    id: 'amp-body-fuse-open',
+    title: 'The amplifier’s own fuse open',
+    severity: null,
+    weights: { 'amp-wont-turn-on': 3 },
+    fits: hasAmp,
+    apply: (world) => withAmp(world, { bodyFuseOpen: true }),
   },
   {
     id: 'amp-output-dc',

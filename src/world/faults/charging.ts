@@ -1,7 +1,18 @@
+import { restV } from '../elements/battery.ts';
+import type { Supply } from '../state.ts';
 import { always, decades, even, type Fault, hasAmp, withNoise, withSupply } from './kit.ts';
 
 /** What two of three phases give of the current of all, and what the battery then shows of them. From memory. */
 const TWO_PHASES_RATIO = 0.55;
+
+/**
+ * A battery that pays for the music, or that nothing fills, is nearly empty by the time somebody complains: a tenth of
+ * its charge, and twice its inner ohms. Both from memory.
+ */
+const runDown = ({ openV, internalOhm }: Supply) => ({
+  openV: Math.min(openV, restV(0.1)),
+  internalOhm: 2 * internalOhm,
+});
 
 /** Faults of battery and charging, of what draws from them, and of what they put into the sound. */
 export const CHARGING_FAULTS: readonly Fault[] = [
@@ -39,7 +50,7 @@ export const CHARGING_FAULTS: readonly Fault[] = [
     severity: even('regulatorV', 12.4, 13.0),
     weights: { 'battery-flat-or-low': 4, 'cuts-out': 3 },
     fits: always,
-    apply: (world, regulatorV) => withSupply(world, { regulatorV }),
+    apply: (world, regulatorV) => withSupply(world, (supply) => ({ regulatorV, ...runDown(supply) })),
   },
   {
     id: 'regulator-out-of-range',
@@ -78,8 +89,9 @@ export const CHARGING_FAULTS: readonly Fault[] = [
     weights: { 'battery-flat-or-low': 7, 'distortion-at-volume': 4 },
     fits: always,
     apply: (world, extraA) =>
-      withSupply(world, ({ baseA }) => ({
-        baseA: { ...baseA, idle: baseA.idle + extraA, cruise: baseA.cruise + extraA },
+      withSupply(world, (supply) => ({
+        ...runDown(supply),
+        baseA: { ...supply.baseA, idle: supply.baseA.idle + extraA, cruise: supply.baseA.cruise + extraA },
       })),
   },
   {

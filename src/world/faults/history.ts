@@ -6,7 +6,7 @@ import type { Fault } from './kit.ts';
  * work is three times as likely to have begun with it. All of it estimates of the trade, for ranking only.
  */
 
-const REAR: History['rear'] = { never: 1, stopped: 3, 'comes-and-goes': 0.5 };
+const BEFORE: History['before'] = { never: 1, stopped: 3, 'comes-and-goes': 0.5 };
 const CHANGE: History['lastChange'] = {
   nothing: 3,
   fitted: 1,
@@ -18,45 +18,46 @@ const CHANGE: History['lastChange'] = {
 };
 
 interface Told {
-  readonly rear?: Partial<History['rear']>;
+  readonly before?: Partial<History['before']>;
   readonly lastChange?: Partial<History['lastChange']>;
 }
 
 const STEADY = { 'comes-and-goes': 0 };
 const LOOSE = { never: 0.2, 'comes-and-goes': 6 };
-const FROM_THE_FITTING: Told = { rear: { never: 4, 'comes-and-goes': 0.2 }, lastChange: { fitted: 6 } };
+const FROM_THE_FITTING: Told = { before: { never: 4, 'comes-and-goes': 0.2 }, lastChange: { fitted: 6 } };
 const OPENED: Told = { lastChange: { opened: 3, workshop: 2, fitted: 2 } };
 
 const TOLD: Readonly<Record<string, Told>> = {
-  'fader-or-balance-off': { rear: { never: 0.1 }, lastChange: { battery: 3 } },
-  'rear-control-off': { rear: { never: 0.3 } },
-  'rear-channels-disabled': { rear: { never: 30, stopped: 0.1, ...STEADY }, lastChange: { fitted: 6 } },
-  'profile-reverted': { rear: { never: 0, ...STEADY }, lastChange: { workshop: 6, reflash: 3, unit: 3 } },
-  'replaced-unit-setting': { rear: { never: 2, ...STEADY }, lastChange: { unit: 12 } },
-  'replaced-unit-adapter-gap': { rear: { never: 2, ...STEADY }, lastChange: { unit: 12 } },
+  'fader-or-balance-off': { before: { never: 0.1 }, lastChange: { battery: 3 } },
+  'rear-control-off': { before: { never: 0.3 } },
+  'rear-channels-disabled': { before: { never: 30, stopped: 0.1, ...STEADY }, lastChange: { fitted: 6 } },
+  'profile-reverted': { before: { never: 0, ...STEADY }, lastChange: { workshop: 6, reflash: 3, unit: 3 } },
+  'replaced-unit-setting': { before: { never: 2, ...STEADY }, lastChange: { unit: 12 } },
+  'replaced-unit-adapter-gap': { before: { never: 2, ...STEADY }, lastChange: { unit: 12 } },
   'sense-starved-by-profile': { lastChange: { reflash: 15, nothing: 0.5 } },
   'turn-on-mode-wrong': FROM_THE_FITTING,
   'sense-no-half-supply': FROM_THE_FITTING,
   'channel-mode-wrong': FROM_THE_FITTING,
-  'amp-input-too-low': { rear: { never: 2 }, lastChange: { fitted: 3, reflash: 3 } },
-  'amp-input-plug-off': { rear: { never: 0.5 }, lastChange: { fitted: 3, workshop: 2, battery: 1.5 } },
-  'amp-channel-dead': { rear: { never: 0.3, 'comes-and-goes': 0.5 } },
-  'amp-dead': { rear: { never: 0.3 } },
-  'main-fuse-open': { rear: { never: 0.5 }, lastChange: { fitted: 3, battery: 2 } },
+  'amp-input-too-low': { before: { never: 2 }, lastChange: { fitted: 3, reflash: 3 } },
+  'amp-input-plug-off': { before: { never: 0.5 }, lastChange: { fitted: 3, workshop: 2, battery: 1.5 } },
+  'amp-channel-dead': { before: { never: 0.3, 'comes-and-goes': 0.5 } },
+  'amp-body-fuse-open': { before: { never: 0.5 }, lastChange: { fitted: 2, battery: 2 } },
+  'amp-dead': { before: { never: 0.3 } },
+  'main-fuse-open': { before: { never: 0.5 }, lastChange: { fitted: 3, battery: 2 } },
   'amp-ground-open': { lastChange: { fitted: 3, battery: 3 } },
   'amp-ground-resistive': { lastChange: { fitted: 3 } },
-  'fuse-holder-resistive': { rear: LOOSE },
-  'battery-lug-loose': { rear: LOOSE, lastChange: { battery: 6, workshop: 2 } },
+  'fuse-holder-resistive': { before: LOOSE },
+  'battery-lug-loose': { before: LOOSE, lastChange: { battery: 6, workshop: 2 } },
   'remote-wire-open': { lastChange: { fitted: 3 } },
-  'remote-source-dead': { rear: { never: 2 }, lastChange: { fitted: 6 } },
+  'remote-source-dead': { before: { never: 2 }, lastChange: { fitted: 6 } },
   'remote-volts-low': { lastChange: { fitted: 3 } },
-  'rear-plug-off': { ...OPENED, rear: { never: 0.3 } },
-  'lid-contacts-dirty': { rear: LOOSE, lastChange: { opened: 2 } },
-  'lid-lead-broken': { rear: LOOSE },
+  'rear-plug-off': { ...OPENED, before: { never: 0.3 } },
+  'lid-contacts-dirty': { before: LOOSE, lastChange: { opened: 2 } },
+  'lid-lead-broken': { before: LOOSE },
   'speaker-wire-open': { lastChange: { fitted: 3 } },
-  'speaker-wire-to-frame': { ...OPENED, rear: { never: 0.5 } },
-  'speaker-pair-shorted': { rear: { never: 0.5 }, lastChange: { fitted: 2 } },
-  'coil-open': { rear: { never: 0.3, 'comes-and-goes': 0.5 } },
+  'speaker-wire-to-frame': { ...OPENED, before: { never: 0.5 } },
+  'speaker-pair-shorted': { before: { never: 0.5 }, lastChange: { fitted: 2 } },
+  'coil-open': { before: { never: 0.3, 'comes-and-goes': 0.5 } },
 };
 
 const times = <K extends string>(odds: Readonly<Record<K, number>>, by: Partial<Record<K, number>> = {}) =>
@@ -66,6 +67,6 @@ const times = <K extends string>(odds: Readonly<Record<K, number>>, by: Partial<
 
 /** The past that goes with a fault. */
 export const historyOf = ({ id }: Pick<Fault, 'id'>): History => ({
-  rear: times(REAR, TOLD[id]?.rear),
+  before: times(BEFORE, TOLD[id]?.before),
   lastChange: times(CHANGE, TOLD[id]?.lastChange),
 });

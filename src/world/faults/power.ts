@@ -7,6 +7,11 @@ const THIN_SECTION_RATIO = 1 / 4;
 /** Ripple of the current that an amplifier draws with the engine running. An estimate. */
 const RIPPLE_A = 0.2;
 
+/** From here on music at an ordinary level pulls the amplifier below its least volts; less than that makes it chatter. */
+const STEADILY_OFF_OHM = 2.2;
+/** Bare strands on metal. */
+const SHORT_OHM = 0.05;
+
 /** Faults of the way from the battery to amplifier and head unit, and back. */
 export const POWER_FAULTS: readonly Fault[] = [
   {
@@ -29,7 +34,7 @@ export const POWER_FAULTS: readonly Fault[] = [
     id: 'fuse-holder-resistive',
     variant: 'severe',
     title: 'Fuse holder with hardly any contact',
-    severity: decades('holderOhm', 4, 20),
+    severity: decades('holderOhm', STEADILY_OFF_OHM, 20),
     weights: { 'amp-wont-turn-on': 4 },
     fits: hasAmp,
     apply: (world, ohm) => withAmp(world, { holder: { ohm } }),
@@ -49,10 +54,19 @@ export const POWER_FAULTS: readonly Fault[] = [
     id: 'battery-lug-loose',
     variant: 'amp-ring',
     title: 'Amplifier’s ring loose at the battery',
-    severity: decades('ringOhm', 4, 1000),
+    severity: decades('ringOhm', STEADILY_OFF_OHM, 1000),
     weights: { 'amp-wont-turn-on': 4 },
     fits: hasAmp,
     apply: (world, ohm) => withAmp(world, { ring: { ohm, movedOhm: 1e-3 } }),
+  },
+  {
+    id: 'battery-lug-loose',
+    variant: 'amp-minus-ring',
+    title: 'Ring of the amplifier’s ground loose at the battery',
+    severity: decades('ringOhm', STEADILY_OFF_OHM, 1000),
+    weights: { 'amp-wont-turn-on': 2 },
+    fits: hasAmp,
+    apply: (world, ohm) => withAmp(world, { minusRing: { ohm, movedOhm: 1e-3 } }),
   },
   {
     id: 'battery-lug-loose',
@@ -107,7 +121,7 @@ export const POWER_FAULTS: readonly Fault[] = [
     id: 'amp-ground-resistive',
     variant: 'severe',
     title: 'Ground of the amplifier hardly there',
-    severity: decades('groundOhm', 4, 20),
+    severity: decades('groundOhm', STEADILY_OFF_OHM, 20),
     weights: { 'amp-wont-turn-on': 4 },
     fits: hasAmp,
     apply: (world, ohm) => withAmp(world, { groundRing: { ohm } }),
@@ -127,6 +141,6 @@ export const POWER_FAULTS: readonly Fault[] = [
     severity: null,
     weights: { 'amp-wont-turn-on': 3 },
     fits: hasAmp,
-    apply: (world) => withAmp(world, ({ ring }) => ({ fuseOpen: true, ring: { ...ring, movedOhm: 0.5 } })),
+    apply: (world) => withAmp(world, { fuseOpen: true, leadToFrame: { ohm: SHORT_OHM } }),
   },
 ];

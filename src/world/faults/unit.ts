@@ -11,6 +11,7 @@ import {
   isReplaced,
   noAmp,
   REAR,
+  turnsOnBy,
   withAmp,
   withNoise,
   withPhone,
@@ -118,8 +119,8 @@ export const UNIT_FAULTS: readonly Fault[] = [
     title: 'Adapter of the replaced head unit without the remote wire',
     severity: null,
     weights: { 'amp-wont-turn-on': 3, 'no-sound-at-all': 3 },
-    fits: both(isReplaced, hasAmp),
-    apply: (world) => withAmp(world, { remoteWire: OPEN }),
+    fits: both(isReplaced, turnsOnBy('wire')),
+    apply: (world) => withAmp(world, { remotePin: OPEN }),
   },
   {
     id: 'replaced-unit-adapter-gap',

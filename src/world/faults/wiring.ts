@@ -106,7 +106,7 @@ export const WIRING_FAULTS: readonly Fault[] = [
     (ohm) => ({ toFrame: { ohm } }),
     {
       both: { 'no-rear-sound': 4, 'amp-wont-turn-on': 5 },
-      one: { 'no-rear-sound': 4, 'amp-wont-turn-on': 5, 'no-sound-at-all': 4, 'one-speaker-or-side-dead': 5 },
+      one: { 'no-rear-sound': 4, 'amp-wont-turn-on': 5, 'no-sound-at-all': 4 },
     },
   ),
   ...onRuns(
@@ -134,7 +134,8 @@ export const WIRING_FAULTS: readonly Fault[] = [
     (ohm) => ({ acrossPair: { ohm } }),
     {
       both: { 'no-rear-sound': 1, 'amp-wont-turn-on': 3 },
-      one: { 'amp-wont-turn-on': 3, 'one-speaker-or-side-dead': 3 },
+      // What drives it protects itself as a whole, or both channels of an axle: one speaker alone does not fall silent.
+      one: { 'amp-wont-turn-on': 3 },
     },
   ),
   ...onRuns(

@@ -1,6 +1,6 @@
 import type { Operating } from '../bike/operate.ts';
 import { axleOf, CORNERS } from '../corner.ts';
-import { LOUD_VOLUME, type Moment, type Place } from '../moment.ts';
+import { LOUD_VOLUME, type Moment, type Place, QUIET_VOLUME } from '../moment.ts';
 import { type Complaint, heardCorners, type Ridden, type Seen, yesIf } from './symptom.ts';
 
 /** The front plays and no rear speaker does, at an ordinary level, as the bike was found. */
@@ -41,8 +41,6 @@ const EVERYWHERE: readonly Place[] = [
   'usb',
   'steering',
 ];
-/** A fifth of an ordinary level: navigation, a quiet song. */
-const QUIET_VOLUME = 0.02;
 /** A bass beat draws what a full sine draws, for as long as it lasts. */
 const LOUD = { volumeRatio: LOUD_VOLUME, averageRatio: 1 };
 /** What the rider was doing when it cut out: a bump, a hot day, a loud song with the engine off and on, a quiet one. */

@@ -45,13 +45,12 @@ export function thinNoBass(bike: Ridden): Complaint {
   return yesIf(ours < sound - THIN_DB || bike.world.maskedBassDb > MASKED_DB);
 }
 
-/** At the loudest step its rider uses, something is cut off, scrapes, or falls away under load; a sound bike is clean. */
+/** At the loudest step its rider uses, something is cut off, scrapes, or falls away under load; that of a sound bike is clean. */
 export function distortionAtVolume(bike: Ridden): Complaint {
-  const volumeRatio = bike.world.settings.topVolumeRatio;
   // A bass beat draws what a full sine draws, for as long as it lasts.
   const averageRatio = 1;
-  const harsh = (it: Ridden, moment: Partial<Moment>) => {
-    const { now, heard } = it.at(moment);
+  const harsh = (it: Ridden, trial: Partial<Moment>) => {
+    const { now, heard } = it.at({ ...trial, volumeRatio: it.world.settings.topVolumeRatio });
     if (!now.ok || !heard) return true;
     const chatters = now.amps.some(({ why }) => why === 'undervoltage' || why === 'load');
     return (
@@ -64,7 +63,7 @@ export function distortionAtVolume(bike: Ridden): Complaint {
     );
   };
   const trials = ([BASS_HZ, MIDDLE_HZ] as const).flatMap((toneHz) =>
-    (['off', 'idle'] as const).map((engine) => ({ toneHz, engine, volumeRatio, averageRatio })),
+    (['off', 'idle'] as const).map((engine) => ({ toneHz, engine, averageRatio })),
   );
   return yesIf(trials.some((moment) => harsh(bike, moment) && !harsh(bike.healthy(), moment)));
 }

@@ -6,8 +6,8 @@ import {
   draftOf,
   EMPTY_DRAFT,
   fileNameOf,
+  filledIn,
   groupsOf,
-  knownOf,
   readDraft,
   readField,
   rigFromFile,
@@ -118,14 +118,14 @@ describe('groupsOf', () => {
   });
 });
 
-describe('knownOf and ampsListed', () => {
-  it('count what is known of a group', () => {
-    expect(knownOf(['a', 'b', 'c'], { a: '1', b: ' ' })).toBe('1 of 3 known');
+describe('filledIn and ampsListed', () => {
+  it('count what is filled in', () => {
+    expect(filledIn(['a', 'b', 'c'], { a: '1', b: ' ' })).toBe('1 of 3 filled in');
   });
-  it('say whether amplifiers are listed, none, or not known', () => {
+  it('say whether amplifiers are listed, none, or not said yet', () => {
     expect(ampsListed(draftOf(EXAMPLE_RIGS.trunk))).toBe('2 listed');
-    expect(ampsListed(draftOf({ amps: [] }))).toBe('none');
-    expect(ampsListed(EMPTY_DRAFT)).toBe('not known');
+    expect(ampsListed(draftOf({ amps: [] }))).toBe('none on this bike');
+    expect(ampsListed(EMPTY_DRAFT)).toBe('not said yet');
   });
 });
 

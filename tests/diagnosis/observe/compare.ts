@@ -1,7 +1,6 @@
 import { observe } from '../../../src/diagnosis/observe/index.ts';
 import type { Observer } from '../../../src/diagnosis/observe/observer.ts';
 import type { Rig } from '../../../src/rig/rig.ts';
-import { faderCentre } from '../../../src/steps/by-ear.ts';
 import { outcomeOf } from '../../../src/steps/outcome.ts';
 import type { Facts, Step } from '../../../src/steps/step.ts';
 import { FAULTS, type Fault, keyOf, severityAt } from '../../../src/world/faults/index.ts';
@@ -14,6 +13,10 @@ export interface Named {
   readonly step: Step;
   /** Ours to theirs. An outcome that is missing has the same name in both. */
   readonly words?: Readonly<Record<string, string>>;
+  /** Outcomes of theirs that our step does not tell apart: the one that stands for both. */
+  readonly coarse?: Readonly<Record<string, string>>;
+  /** Steps that are answered before it. */
+  readonly after?: readonly Step[];
 }
 /** A row of the hand-made matrix, as faults of ours, and the bikes that its case is about. */
 export interface RowMeans {
@@ -55,16 +58,12 @@ export function seeded(seed: number): () => number {
 
 const METER_FACTS: Facts = { 'meter-digit': { option: '0.001' } };
 
-/** What a bike shows at one step, in our words. A meter is only used with the fader in the middle. */
-export function outcomeAt(step: Step, bike: Ridden, observer: Observer): string {
-  const rig = bike.world.rig;
-  const faderFirst = step.tool === 'meter' || step.id === 'swap-inputs';
-  const situation = { rig, facts: METER_FACTS };
-  const facts = faderFirst
-    ? { ...METER_FACTS, [faderCentre.id]: observe(faderCentre as unknown as Step, bike, situation, observer) }
-    : METER_FACTS;
-  const answer = observe(step, bike, { rig, facts }, observer);
-  return outcomeOf(step, { rig, facts: { ...facts, [step.id]: answer } }) ?? 'unusable';
+/** What a bike shows at one step, in our words. */
+export function outcomeAt({ step, after = [] }: Named, bike: Ridden, observer: Observer): string {
+  const { rig } = bike.world;
+  let facts = METER_FACTS;
+  for (const next of [...after, step]) facts = { ...facts, [next.id]: observe(next, bike, { rig, facts }, observer) };
+  return outcomeOf(step, { rig, facts }) ?? 'unusable';
 }
 
 const faultOf = (key: string): Fault => {
@@ -89,11 +88,12 @@ export function bikesOf(flow: FlowId, { faults, on = () => true }: RowMeans, rig
 const SEEDS = { many: [1, 2, 3, 4, 5, 6, 7, 8], one: [1] };
 
 /** What the bikes of a row show at a test, in the words of the matrix. `cannot` only where none of them can. */
-export function shownAt({ step, words = {} }: Named, bikes: readonly Ridden[]): ReadonlySet<string> {
+export function shownAt(named: Named, bikes: readonly Ridden[]): ReadonlySet<string> {
+  const { step, words = {} } = named;
   const shown = new Set(
     bikes.flatMap((bike) =>
-      SEEDS[step.tool === 'ears' ? 'many' : 'one'].map((seed) =>
-        outcomeAt(step, bike, { meter: EXACT_METER, draw: seeded(seed) }),
+      SEEDS[step.kind === 'choice' ? 'many' : 'one'].map((seed) =>
+        outcomeAt(named, bike, { meter: EXACT_METER, draw: seeded(seed) }),
       ),
     ),
   );
@@ -126,9 +126,15 @@ export function differences(
       const hand = row.get(test) ?? '';
       if (hand === 'any') return [];
       const circuit = inOrder(shownAt(named, bikes));
-      return circuit === inOrder(hand.split('/').map((one) => one.trim())) || hand === circuit
-        ? []
-        : [{ fault, test, hand, circuit }];
+      // "n/a" beside an outcome: some bikes of the row cannot do it, and the others show that.
+      const said =
+        hand === 'n/a'
+          ? [hand]
+          : hand
+              .replace('/n/a', '')
+              .split('/')
+              .map((one) => named.coarse?.[one] ?? one);
+      return circuit === inOrder(new Set(said)) ? [] : [{ fault, test, hand, circuit }];
     });
   });
 }

@@ -5,8 +5,14 @@ import { whatIsInTheHeadUnit } from '../../../machines/what-is-in-the-head-unit.
 import { observe } from '../../../src/diagnosis/observe/index.ts';
 import { EXAMPLE_RIGS } from '../../../src/rig/examples.ts';
 import type { Rig } from '../../../src/rig/rig.ts';
+import * as AMP_HISTORY from '../../../src/steps/amp-history.ts';
+import * as FUSE from '../../../src/steps/fuse.ts';
 import { outcomeOf, usable, valuesIn } from '../../../src/steps/outcome.ts';
+import * as PROTECTION from '../../../src/steps/protection.ts';
 import type { Facts, ReadingStep, Step } from '../../../src/steps/step.ts';
+import * as SUPPLY from '../../../src/steps/supply.ts';
+import * as TURN_ON from '../../../src/steps/turn-on.ts';
+import * as WHICH_AMP from '../../../src/steps/which-amp.ts';
 import { FAULTS, keyOf, severityAt } from '../../../src/world/faults/index.ts';
 import { healthyWorld } from '../../../src/world/healthy.ts';
 import { BASIC_METER, EXACT_METER, GOOD_METER, type Meter } from '../../../src/world/meter.ts';
@@ -15,7 +21,15 @@ import { usualRig } from '../../world/bikes.ts';
 import { seeded } from './compare.ts';
 import { TWENTY_RIGS } from './rigs.ts';
 
-const STEPS: ReadonlyMap<string, Step> = new Map([...noRearSound.steps, ...whatIsInTheHeadUnit.steps]);
+/** The steps of the flows, and those about an amplifier that stays off. */
+const AMP_STEPS = [AMP_HISTORY, FUSE, PROTECTION, SUPPLY, TURN_ON, WHICH_AMP].flatMap((file) =>
+  Object.values(file as object).filter((it): it is Step => typeof it === 'object' && it !== null && 'ask' in it),
+);
+const STEPS: ReadonlyMap<string, Step> = new Map([
+  ...noRearSound.steps,
+  ...whatIsInTheHeadUnit.steps,
+  ...AMP_STEPS.map((step) => [step.id, step] as const),
+]);
 const stepOf = (id: string): Step => {
   const step = STEPS.get(id);
   if (!step) throw new Error(`no such step: ${id}`);
@@ -164,6 +178,45 @@ describe('the stored profile, read off the front pair', () => {
       expect(said('top-step', bike, {}, meter)).toBe(top);
       expect(['unclear', running]).toContain(said('tones-running', bike, off, meter));
     }
+  });
+});
+
+describe('an amplifier that stays off', () => {
+  const dark = (key: string, rig?: Rig) => withFault(key, rig);
+  it('loses its volts where the bad contact is', () => {
+    const bike = dark('fuse-holder-resistive@severe');
+    const underLoad = { 'supply-under-load': ask('supply-under-load', bike) };
+    expect(said('supply-under-load', bike)).toBe('plus-drop');
+    expect(said('plus-path', bike, underLoad)).toBe('holder');
+    expect(said('temporary-leads', bike)).toBe('plus');
+    expect(said('temporary-leads', dark('amp-ground-open'))).toBe('ground');
+  });
+  // Common practice, no published source: a lamp in place of the fuse lights on a short, and the short is where it stays.
+  it('tells a short in it, in its lead, and a fuse that was only old apart by a lamp in place of the fuse', () => {
+    for (const [key, lamp, off] of [
+      ['amp-dead@internal-short', 'bright', 'dark'],
+      ['wire-chafed@plus-lead', 'bright', 'bright'],
+      ['main-fuse-open', 'dark', 'dark'],
+    ] as const) {
+      expect([said('fuse-lamp', dark(key)), said('lead-off-amp', dark(key))], key).toEqual([lamp, off]);
+    }
+    expect(said('spare-fuse', dark('amp-dead@internal-short'))).toBe('opens');
+    expect(said('spare-fuse', dark('main-fuse-open'))).toBe('wakes');
+  });
+  it('adds up under the lamp: battery = amplifier + plus + ground, on any meter', () => {
+    for (const meter of [EXACT_METER, GOOD_METER, BASIC_METER]) {
+      const { batteryV, ampV, plusDropV, groundDropV } = numbers('supply-under-load', sound, {}, meter);
+      expect(batteryV).toBeCloseTo((ampV ?? 0) + (plusDropV ?? 0) + (groundDropV ?? 0), 0);
+    }
+  });
+  it('is asked hot where only heat switches it off', () => {
+    const bike = dark('amp-heat-protect');
+    expect(said('amp-light', bike)).toBe('fault');
+    expect(said('recover', bike)).toBe('after-minutes');
+  });
+  it('has no remote wire to read where it listens', () => {
+    const listens = ridden(healthyWorld(TWENTY_RIGS['amplifier on the rear only that listens'] ?? {}));
+    expect(ask('remote-volts', listens)).toEqual({ cannot: true });
   });
 });
 

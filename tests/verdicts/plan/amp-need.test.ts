@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import type { KnownAmp } from '../../../src/rig/rig.ts';
-import { AMP_NEEDS, ampNeed, needIsAssumed, needOf, whoSelectsAmplified } from '../../../src/verdicts/plan/amp-need.ts';
+import { AMP_NEEDS, ampNeed, assumedNeed, needOf, whoSelectsAmplified } from '../../../src/verdicts/plan/amp-need.ts';
 import { AMP_OF } from './known.ts';
 
 const perhaps = <T>(...values: T[]) => fc.constantFrom(...values, undefined);
@@ -52,19 +52,28 @@ describe('ampNeed', () => {
   });
 });
 
-describe('needIsAssumed', () => {
-  it('is true only while no paper says so', () => {
-    expect(needIsAssumed([{ turnOn: 'signal' }])).toBe(true);
-    expect(needIsAssumed(AMP_OF.unaltered)).toBe(false);
-    expect(needIsAssumed(AMP_OF.wire)).toBe(false);
+describe('assumedNeed', () => {
+  it('is the unaltered output for one that listens, until a paper says so', () => {
+    expect(assumedNeed([{ turnOn: 'signal' }])).toBe('unaltered');
+    expect(assumedNeed(AMP_OF.unaltered)).toBeNull();
+  });
+  it('is any source for one with a remote wire, until a paper says so', () => {
+    expect(assumedNeed([{ kind: 'add-on', turnOn: 'wire' }])).toBe('any');
+    expect(assumedNeed(AMP_OF.wire)).toBeNull();
+    expect(assumedNeed(AMP_OF.factory)).toBeNull();
+  });
+  it('matters no more once one amplifier is known to need the unaltered output', () => {
+    expect(assumedNeed([{ turnOn: 'signal' }, { kind: 'add-on', turnOn: 'wire' }, ...AMP_OF.unaltered])).toBeNull();
   });
 });
 
 describe('whoSelectsAmplified', () => {
   it('names the dealer only where a factory amplifier can answer', () => {
-    expect(whoSelectsAmplified(AMP_OF.factory)).toMatch(/^A dealer or/);
-    expect(whoSelectsAmplified([...AMP_OF.wire, ...AMP_OF.factory])).toMatch(/^A dealer or/);
-    expect(whoSelectsAmplified(AMP_OF.wire)).toMatch(/^An independent specialist\. /);
-    expect(whoSelectsAmplified([{ turnOn: 'wire' }])).toMatch(/in any case/);
+    expect(whoSelectsAmplified(AMP_OF.factory, true)).toMatch(/^A dealer or .*because/);
+    expect(whoSelectsAmplified([...AMP_OF.wire, ...AMP_OF.factory], false)).toMatch(
+      /^A dealer or .*fault to mend first/,
+    );
+    expect(whoSelectsAmplified(AMP_OF.wire, false)).toMatch(/^An independent specialist\. /);
+    expect(whoSelectsAmplified([{ turnOn: 'wire' }], false)).toMatch(/in any case/);
   });
 });

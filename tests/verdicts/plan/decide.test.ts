@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { AMP_NEEDS, type AmpNeed } from '../../../src/verdicts/plan/amp-need.ts';
+import { ANSWER_CLASHES } from '../../../src/verdicts/plan/answer-clash.ts';
 import { decide, rowOf, separators } from '../../../src/verdicts/plan/decide.ts';
 import type { Answer, CertainFacts, PlanFacts } from '../../../src/verdicts/plan/decision.ts';
 import { planCase } from '../../../src/verdicts/plan/facts.ts';
@@ -123,6 +124,7 @@ const FACTS: PlanFacts = {
   unit: 'factory',
   profiles: EVERY_PROFILE,
   toldAgainstMeter: false,
+  clashes: [],
   amp: 'none',
   front: 'unit',
   rear: 'none',
@@ -142,6 +144,7 @@ const anyFacts: fc.Arbitrary<PlanFacts> = fc
     now: anyProfileNow,
     delivered,
     toldAgainstMeter: fc.boolean(),
+    clashes: fc.subarray([...ANSWER_CLASHES]),
     amp: fc.constantFrom(...AMP_NEEDS),
     front: fc.constantFrom(...FRONTS, 'unknown' as const),
     rear: fc.constantFrom(...REARS, 'unknown' as const),

@@ -14,7 +14,7 @@ export const known = (outcomes: Readonly<Record<string, string | undefined>>, ri
 export const AMP_OF: Readonly<Record<AmpNeed, readonly KnownAmp[]>> = {
   none: [],
   factory: [{ kind: 'factory' }],
-  wire: [{ kind: 'add-on', turnOn: 'wire' }],
+  wire: [{ kind: 'add-on', turnOn: 'wire', needs: 'any' }],
   flexible: [{ kind: 'add-on', turnOn: 'signal', needs: 'any' }],
   unknown: [{ kind: 'add-on' }],
   unaltered: [{ kind: 'add-on', turnOn: 'signal', needs: 'unaltered' }],

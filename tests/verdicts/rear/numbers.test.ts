@@ -17,7 +17,12 @@ const ON_AMP: Rig = EXAMPLE_RIGS['frame-fairing'];
 
 type Outcomes = Readonly<Record<string, string>>;
 const remedyOf = (verdict: Verdict, rig: Rig, outcomes: Outcomes = {}, values: Readonly<Record<string, Values>> = {}) =>
-  verdict.remedy({ rig, facts: {}, outcome: (id) => outcomes[id], values: (id) => values[id] ?? {} });
+  verdict.remedy({
+    rig,
+    facts: { 'meter-digit': { option: '0.01' } },
+    outcome: (id) => outcomes[id],
+    values: (id) => values[id] ?? {},
+  });
 const numbersOf = (...args: Parameters<typeof remedyOf>) =>
   Object.fromEntries(remedyOf(...args).numbers.map(({ label, value }) => [label, value]));
 
@@ -72,7 +77,7 @@ describe('switched-off rear channels', () => {
     '$id: four figures where the head unit drives the rear',
     (verdict) => {
       expect(numbersOf(verdict, ON_UNIT)).toEqual({
-        'Front output, clean, per channel': '8.49 V · 18 W',
+        'Front output, clean, engine running': '8.49 V · 18 W',
         'Rear output after the change': '8.49 V · 18 W',
         'With an amplified profile instead': '3.79 V · 3.6 W',
         'That would be': '7 dB quieter',
@@ -85,7 +90,7 @@ describe('switched-off rear channels', () => {
     },
   );
   it('are proved only by a silent pair, with the history that fits', () => {
-    const silent = { 'rear-pair': 'none', 'unit-kind': 'factory' };
+    const silent = { 'rear-pair': 'none', 'rear-pair-place': 'unit', 'unit-kind': 'factory' };
     expect(
       remedyOf(rearChannelsDisabled, ON_UNIT, { 'rear-pair': 'none', 'rear-history': 'never', 'delivered-with': 'two' })
         .certainty,
@@ -93,6 +98,13 @@ describe('switched-off rear channels', () => {
     const added = { 'rear-history': 'never', 'delivered-with': 'two' };
     expect(remedyOf(rearChannelsDisabled, ON_UNIT, { ...silent, ...added }).certainty).toBe('proved');
     expect(remedyOf(rearChannelsDisabled, ON_UNIT, added).certainty).toBe('likely');
+    // An amplifier may take everything from the front pair, and then silent rear outputs are normal.
+    const amplified = remedyOf(rearChannelsDisabled, ON_AMP, { ...silent, ...added });
+    expect(amplified.certainty).toBe('likely');
+    expect(amplified.mayAlsoBe?.[0]?.what).toMatch(/everything from the front pair/);
+    expect(remedyOf(rearChannelsDisabled, ON_AMP, { ...silent, ...added, 'rear-inputs': 'own' }).certainty).toBe(
+      'proved',
+    );
     expect(remedyOf(rearChannelsDisabled, ON_UNIT, { ...silent, ...added, 'delivered-with': 'four' }).certainty).toBe(
       'likely',
     );
@@ -114,7 +126,7 @@ describe('switched-off rear channels', () => {
     expect(behind.ifDoneAnyway).toBeUndefined();
     expect(behind.notBuy.join()).not.toMatch(/amplified profile/);
     // Full level and boosted bass will reach the amplifier: common practice, no published source.
-    expect(behind.fix[0]).toMatch(/gain to minimum, speaker-level range, high-pass on/);
+    expect(behind.fix.join(' ')).toMatch(/gain to minimum, speaker-level range, high-pass on/);
   });
 });
 
@@ -139,13 +151,13 @@ describe('an amplifier that stays off', () => {
   it('draws 12 A for four channels of 90 W and 9.8 A for two of 150 W, and loses millivolts in its lead', () => {
     expect(numbersOf(ampOff, ON_AMP)).toEqual({
       'Current with dense loud music': '12 A', // 4 × 90 W / 3 / (0.72 × 14.2 V) = 11.7 A
-      'Lost in the plus lead at that current': '0.039 V', // 11.7 A × 1.6 m × 1.7241e-8 / 8.37e-6
+      'Lost in the plus lead alone at that current': '0.039 V', // 11.7 A × 1.6 m × 1.7241e-8 / 8.37e-6
       'Main fuse, at most': '40 A',
       'Remote terminal when on': 'above 11.6 V',
     });
     expect(numbersOf(ampOff, EXAMPLE_RIGS.trunk)).toEqual({
       'Current with dense loud music': '9.8 A', // 2 × 150 W / 3 / (0.72 × 14.2 V)
-      'Lost in the plus lead at that current': '0.03 V', // 9.78 A × 2.4 m × 1.7241e-8 / 13.3e-6
+      'Lost in the plus lead alone at that current': '0.03 V', // 9.78 A × 2.4 m × 1.7241e-8 / 13.3e-6
       'Main fuse, at most': '60 A',
       'Remote terminal when on': 'above 11.6 V',
     });
@@ -157,13 +169,25 @@ describe('the gain of an amplifier', () => {
     expect(numbersOf(ampChannelDead, ON_AMP)).toEqual({
       'Output to set, 90 W into 4 Ω': '19 V',
       'The same with a margin': '17.3 V',
-      'Volts out over volts in': 'about 2.0 times',
+      'Volts out over volts in, full level': 'about 2.0 times',
+      'The same with an amplified profile': 'about 4.5 times', // 2.0 × 10^(7 / 20)
     });
     // √(150 × 2) = 17.3 V, √(125 × 2) = 15.8 V, over 9.48 V.
     expect(numbersOf(ampChannelDead, EXAMPLE_RIGS.trunk)).toEqual({
       'Output to set, 150 W into 2 Ω': '17.3 V',
       'The same with a margin': '15.8 V',
-      'Volts out over volts in': 'about 1.8 times',
+      'Volts out over volts in, full level': 'about 1.8 times',
+      'The same with an amplified profile': 'about 4.1 times',
+    });
+  });
+});
+
+describe('an amplifier on a line-level lead', () => {
+  it('has volts to set and no ratio, since nobody knows what the converter makes', () => {
+    const [amp] = EXAMPLE_RIGS['frame-fairing'].amps;
+    expect(numbersOf(ampChannelDead, { ...ON_AMP, amps: [{ ...amp, input: 'line' }] })).toEqual({
+      'Output to set, 90 W into 4 Ω': '19 V',
+      'The same with a margin': '17.3 V',
     });
   });
 });
@@ -185,7 +209,7 @@ describe('a fader that was off', () => {
 
 describe('an amplifier that hears too little', () => {
   it('hears as much less as the profile of this bike is lower', () => {
-    expect(numbersOf(senseStarved, { loweredByDb: 6.5 })).toEqual({
+    expect(numbersOf(senseStarved, { loweredByDb: 6.5 })).toMatchObject({
       'An amplified profile lowers the output by': '6.5 dB',
     });
   });

@@ -21,10 +21,13 @@ describe.each(REAR_SUSPECTS.map((suspect) => [suspect.verdict, suspect] as const
     expect(suspect.weight).toBeGreaterThan(0);
     for (const [step, factors] of Object.entries(suspect.odds ?? {})) {
       expect(Object.keys(noRearSound.steps.get(step)?.outcomes ?? {})).toEqual(
-        expect.arrayContaining(Object.keys(factors)),
+        expect.arrayContaining(Object.keys(factors).filter((outcome) => outcome !== 'cannot')),
       );
       for (const factor of Object.values(factors)) expect(factor).toBeGreaterThan(0);
-      expect(suspect.signs).not.toHaveProperty(step);
+      // A step that can rule it out may weigh only what rules nothing out.
+      for (const outcome of Object.keys(factors)) {
+        if (suspect.signs[step]) expect(outcome).toBe('cannot');
+      }
     }
   });
   it('has a check of its own that harms nothing', () => {
@@ -36,7 +39,11 @@ describe.each(REAR_SUSPECTS.map((suspect) => [suspect.verdict, suspect] as const
 describe('the suspects', () => {
   it('cover every verdict that stands for a fault, apart from the other way round', () => {
     const suspected = new Set(REAR_SUSPECTS.map(({ verdict }) => verdict));
-    const faulty = [...verdicts.values()].filter(({ faults }) => faults.length > 0).map(({ id }) => id);
+    // A wire of an input pair that is off takes one side, never the whole rear: nobody suspects it before it is read.
+    const onlyRead = ['one-input-lead-open'];
+    const faulty = [...verdicts.values()]
+      .filter(({ id, faults }) => faults.length > 0 && !onlyRead.includes(id))
+      .map(({ id }) => id);
     expect(faulty.filter((id) => !suspected.has(id))).toEqual([]);
   });
   it('have one title for one verdict', () => {

@@ -1,0 +1,85 @@
+import { validateRig } from '../rig/validate.ts';
+import type { Answer } from '../steps/step.ts';
+import type { Case, CaseEvent } from './events.ts';
+
+type Packed = readonly [kind: string, ...rest: unknown[]];
+
+const packAnswer = (answer: Answer): unknown =>
+  'option' in answer ? answer.option : 'readings' in answer ? answer.readings : 0;
+
+function pack(event: CaseEvent): Packed {
+  switch (event.type) {
+    case 'rig':
+      return ['b', event.rig];
+    case 'answer':
+      return ['a', event.step, packAnswer(event.answer)];
+    case 'revise':
+      return ['r', event.step, packAnswer(event.answer)];
+    case 'repair':
+      return ['f', event.verdict];
+    case 'cured':
+      return ['c', event.verdict];
+    case 'note':
+      return ['n', event.text];
+    case 'handOver':
+      return ['h', event.flow];
+  }
+}
+
+const isText = (value: unknown): value is string => typeof value === 'string';
+const isRecord = (value: unknown): value is Record<string, unknown> =>
+  typeof value === 'object' && value !== null && !Array.isArray(value);
+
+function unpackAnswer(packed: unknown): Answer | null {
+  if (packed === 0) return { cannot: true };
+  if (isText(packed)) return { option: packed };
+  if (!isRecord(packed)) return null;
+  const readings = Object.entries(packed).filter((entry): entry is [string, string] => isText(entry[1]));
+  return { readings: Object.fromEntries(readings.map(([name, text]) => [name, text.slice(0, 40)])) };
+}
+
+function unpack(packed: unknown, refused: string[]): CaseEvent | null {
+  if (!Array.isArray(packed)) return null;
+  const [kind, first, second] = packed as unknown[];
+  if (kind === 'b') {
+    const { rig, refused: why } = validateRig(first);
+    refused.push(...why);
+    return { type: 'rig', rig };
+  }
+  if (!isText(first)) return null;
+  if (kind === 'a' || kind === 'r') {
+    const answer = unpackAnswer(second);
+    return answer && { type: kind === 'a' ? 'answer' : 'revise', step: first, answer };
+  }
+  if (kind === 'f') return { type: 'repair', verdict: first };
+  if (kind === 'c') return { type: 'cured', verdict: first };
+  if (kind === 'n') return { type: 'note', text: first.slice(0, 1000) };
+  return kind === 'h' ? { type: 'handOver', flow: first } : null;
+}
+
+/** What could be read of something that claims to be a case, and a sentence for everything that could not. */
+export type Opened =
+  | { readonly ok: true; readonly case: Case; readonly refused: readonly string[] }
+  | { readonly ok: false; readonly message: string };
+
+/** The case as plain JSON text, which storage keeps and the link packs. */
+export const toText = ({ flow, events }: Case): string => JSON.stringify([flow, ...events.map(pack)]);
+
+export function fromText(text: string): Opened {
+  let packed: unknown;
+  try {
+    packed = JSON.parse(text);
+  } catch {
+    return { ok: false, message: 'What is saved here is damaged and cannot be read.' };
+  }
+  if (!Array.isArray(packed) || !isText(packed[0])) return { ok: false, message: 'This is not a case of this site.' };
+  const [flow, ...rest] = packed as [string, ...unknown[]];
+  const refused: string[] = [];
+  const events = rest.flatMap((one) => unpack(one, refused) ?? []);
+  const unknown = rest.length - events.length;
+  if (unknown > 0)
+    refused.push(
+      `${unknown === 1 ? 'One entry was' : `${unknown} entries were`} of a kind that this version does not know.`,
+    );
+  return { ok: true, case: { flow, events }, refused };
+}

@@ -1,0 +1,70 @@
+import { useState } from 'preact/hooks';
+import type { Seat } from '../../browser/seat.ts';
+import type { Answer, ReadingStep, Situation } from '../../steps/step.ts';
+import { Tones } from '../tones/Tones.tsx';
+import { PathDrawing } from './PathDrawing.tsx';
+import { probesOf } from './probes.ts';
+import { ReadingForm } from './ReadingForm.tsx';
+
+interface Props {
+  readonly step: ReadingStep;
+  readonly situation: Situation;
+  readonly typed: Readonly<Record<string, string>>;
+  readonly fromLastTime: boolean;
+  readonly showBandsAtOnce: boolean;
+  readonly disabled: boolean;
+  /** The address of the site's root. */
+  readonly root: string;
+  readonly seat: Seat;
+  readonly notes: readonly string[];
+  readonly onAnswer: (answer: Answer, note?: string) => void;
+}
+
+const volumeNote = (step: ReadingStep) => `${step.short}, volume step: `;
+
+/** What a measurement needs on the screen: its tones, the drawing with the points of the reading in hand, the fields. */
+export function Measuring({ root, seat, notes, onAnswer, ...form }: Props) {
+  const { step, situation } = form;
+  const [reached, setReached] = useState(Object.keys(step.readings)[0] ?? '');
+  const reading = step.readings[reached];
+  const noted = notes.findLast((note) => note.startsWith(volumeNote(step)))?.slice(volumeNote(step).length) ?? '';
+  const [volume, setVolume] = useState(noted);
+  const said = volume.trim();
+  const note = said === '' || said === noted ? undefined : volumeNote(step) + said;
+  return (
+    <>
+      {step.tones && <ToneOf names={step.tones} folder={`${root}tones/`} folded={seat === 'phone'} />}
+      {step.tones && (
+        <p class="volume">
+          <label for="volume-step">Volume step, if you want it kept as a note</label>
+          <input
+            id="volume-step"
+            type="text"
+            maxLength={40}
+            autocomplete="off"
+            value={volume}
+            disabled={form.disabled}
+            onInput={(event) => setVolume(event.currentTarget.value)}
+          />
+        </p>
+      )}
+      <PathDrawing
+        rig={situation.rig}
+        reading={reading?.label ?? step.short}
+        probes={probesOf(step, reading, situation)}
+      />
+      <ReadingForm {...form} onReach={setReached} onAnswer={(answer) => onAnswer(answer, note)} />
+    </>
+  );
+}
+
+/** Whoever is on the phone has the tone at the other end of the line, so here it is folded away. */
+function ToneOf({ folded, ...tones }: Parameters<typeof Tones>[0] & { readonly folded: boolean }) {
+  if (!folded) return <Tones {...tones} />;
+  return (
+    <details>
+      <summary>Play or download the tone</summary>
+      <Tones {...tones} />
+    </details>
+  );
+}

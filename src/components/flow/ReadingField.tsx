@@ -1,0 +1,72 @@
+import { isPossible } from '../../steps/outcome.ts';
+import type { Reading, ReadingStep } from '../../steps/step.ts';
+
+interface Props {
+  readonly step: ReadingStep;
+  readonly name: string;
+  readonly reading: Reading;
+  readonly text: string;
+  /** Whether its text is only there to be typed over. */
+  readonly old: boolean;
+  /** What is wrong with it, once it is time to say so. */
+  readonly fault: string | null;
+  readonly disabled: boolean;
+  readonly onText: (text: string) => void;
+  readonly onReach: () => void;
+}
+
+export const fieldId = (reading: string) => `reading-${reading}`;
+
+/** The phone's key is called "next": it goes on to the next field, and the last one sends. */
+function goOn(event: KeyboardEvent, { step, name }: Props): void {
+  const names = Object.keys(step.readings);
+  const next = names[names.indexOf(name) + 1];
+  if (event.key !== 'Enter' || next === undefined) return;
+  event.preventDefault();
+  const field = document.getElementById(fieldId(next)) as HTMLInputElement | null;
+  field?.focus();
+  field?.select();
+}
+
+/** The field of one reading, with its unit and, for ohms, a key for an open circuit. */
+export function ReadingField(props: Props) {
+  const { step, name, reading, text, old, fault, disabled, onText, onReach } = props;
+  return (
+    <>
+      <div class="reading">
+        <label for={fieldId(name)}>
+          {reading.label}
+          {reading.optional && ' (if you have the time)'}
+        </label>
+        <input
+          id={fieldId(name)}
+          type="text"
+          inputMode="decimal"
+          enterKeyHint="next"
+          autocomplete="off"
+          class={old ? 'old' : undefined}
+          value={text}
+          disabled={disabled}
+          aria-invalid={fault ? 'true' : undefined}
+          aria-describedby={fault ? `fault-${name}` : undefined}
+          onInput={(event) => onText(event.currentTarget.value)}
+          onFocus={onReach}
+          // A tap puts the caret into the old number, and the click comes after it.
+          onClick={(event) => old && event.currentTarget.select()}
+          onKeyDown={(event) => goOn(event, props)}
+        />
+        <span aria-hidden="true">{reading.unit}</span>
+        {reading.unit === 'Ω' && isPossible(step, name, Infinity) && (
+          <button type="button" class="open-circuit" disabled={disabled} onClick={() => onText('OL')}>
+            OL<span class="sr-only">, open, for {reading.label}</span>
+          </button>
+        )}
+      </div>
+      {fault && (
+        <p class="reading-error" id={`fault-${name}`}>
+          {fault}
+        </p>
+      )}
+    </>
+  );
+}

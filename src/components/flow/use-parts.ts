@@ -1,0 +1,31 @@
+import { useEffect, useState } from 'preact/hooks';
+
+export type Parts = typeof import('./parts.ts');
+
+/** The page may rest before it fetches what nobody waits for; not every browser can say when it does. */
+const whenIdle = (then: () => void) =>
+  typeof requestIdleCallback === 'function' ? requestIdleCallback(then, { timeout: 2000 }) : setTimeout(then, 200);
+
+/**
+ * The parts of the page that the first question does not need. They are fetched when the page is idle, or at once when
+ * what is open needs them; later pages of the case find them there.
+ */
+export function useParts(needed: boolean): { readonly parts: Parts | undefined; readonly missing: boolean } {
+  const [parts, setParts] = useState<Parts>();
+  const [missing, setMissing] = useState(false);
+  useEffect(() => {
+    if (parts) return;
+    const fetchThem = () => {
+      import('./parts.ts').then(
+        (them) => {
+          setParts(them);
+          setMissing(false);
+        },
+        () => setMissing(true),
+      );
+    };
+    if (needed) fetchThem();
+    else whenIdle(fetchThem);
+  }, [needed]);
+  return { parts, missing };
+}

@@ -1,0 +1,162 @@
+import type { Page } from 'playwright-core';
+import { describe, expect, it } from 'vitest';
+import { flowIsAwake, read, tap, toTheVerdict, UP_TO_THE_METER, useBrowser, visit } from './browser.ts';
+
+useBrowser();
+
+const REAR_PAIRS = { 'Front pair': '1.0', 'Rear left pair': '0.02', 'Rear right pair': '0.9' } as const;
+const field = (page: Page, name: string) => page.getByRole('textbox', { name, exact: true });
+
+async function atTheRearPair() {
+  const visited = await visit('find/no-rear-sound/');
+  await flowIsAwake(visited.page);
+  await tap(visited.page, ...UP_TO_THE_METER, 'Yes, a meter', '0.01 V');
+  return visited;
+}
+
+describe('the drawing of a measurement', () => {
+  it('marks the points of the reading whose field is in hand, and names it', async () => {
+    const { page, close } = await atTheRearPair();
+    await page.getByRole('img', { name: /^Front pair\. Red probe: one wire of a front pair/ }).waitFor();
+    await field(page, 'Rear left pair').focus();
+    await page.getByRole('img', { name: /^Rear left pair\. Red probe: one wire of a rear pair/ }).waitFor();
+    await field(page, 'Front pair').focus();
+    await page.getByRole('img', { name: /^Front pair\. Red probe: one wire of a front pair/ }).waitFor();
+    await close();
+  });
+});
+
+describe('the scale of a reading', () => {
+  it('names every zone with its limits on this bike', async () => {
+    const { page, close } = await atTheRearPair();
+    await field(page, 'Front pair').fill('1.0');
+    await field(page, 'Rear left pair').fill('0.5');
+    // 2 % of 1.0 V and one digit of 0.01 V; 0.7 and 1.4 times 1.0 V: common practice, no published source.
+    expect(await page.locator('.zones').getByRole('listitem').allInnerTexts()).toEqual([
+      'nothing under 0.03 V',
+      'weak 0.03 V to 0.7 V',
+      'healthy 0.7 V to 1.4 V',
+      'louder than the front above 1.4 V',
+    ]);
+    await close();
+  });
+});
+
+describe('a measurement that is asked again', () => {
+  it('stands there after “back one step” as it was typed, and one key replaces it', async () => {
+    const { page, faults, close } = await atTheRearPair();
+    await read(page, REAR_PAIRS);
+    await tap(page, 'Back one step');
+    await page.getByText('The fields show what you read last time.').waitFor();
+    expect(await field(page, 'Rear left pair').inputValue()).toBe('0.02');
+    expect(await page.locator('.scale').count()).toBe(0);
+    await field(page, 'Rear left pair').click();
+    await page.keyboard.type('0.8');
+    expect(await field(page, 'Rear left pair').inputValue()).toBe('0.8');
+    await page.keyboard.press('Enter');
+    await page.keyboard.type('0.7');
+    expect(await field(page, 'Rear right pair').inputValue()).toBe('0.7');
+    // The front is still what was read last time, so the button says that it is.
+    await page.getByRole('button', { name: 'Go on with the old readings' }).waitFor();
+    await field(page, 'Front pair').fill('1.0');
+    await page.getByRole('button', { name: 'Go on: level with the front' }).waitFor();
+    expect(faults).toEqual([]);
+    await close();
+  });
+
+  it('stands there after a repair that did not help', async () => {
+    const { page, close } = await visit('find/no-rear-sound/');
+    await toTheVerdict(page);
+    await tap(page, 'Still wrong, go on looking', 'No, still silent', 'There is no such control');
+    await tap(page, 'The front plays, the rear never', 'No, nothing changes');
+    await page.getByText('The fields show what you read last time.').waitFor();
+    expect(await field(page, 'Rear left pair').inputValue()).toBe('0,02');
+    await close();
+  });
+
+  it('is empty in a new case', async () => {
+    const { page, close } = await atTheRearPair();
+    await read(page, REAR_PAIRS);
+    await tap(page, 'Start a new case', ...UP_TO_THE_METER, 'Yes, a meter', '0.01 V');
+    expect(await field(page, 'Front pair').inputValue()).toBe('');
+    await close();
+  });
+
+  it('keeps the volume step as a note, once, and shows it again', async () => {
+    const { page, close } = await atTheRearPair();
+    await field(page, 'Volume step, if you want it kept as a note').fill('12');
+    await read(page, REAR_PAIRS);
+    await tap(page, 'Back one step');
+    expect(await field(page, 'Volume step, if you want it kept as a note').inputValue()).toBe('12');
+    await page.getByRole('button', { name: 'Go on with the old readings' }).click();
+    await page.getByText('Notes (1)').click();
+    expect(await page.locator('.notes').getByRole('listitem').allInnerTexts()).toEqual([
+      'Rear pairs at the head unit, volume step: 12',
+    ]);
+    await close();
+  });
+});
+
+describe('a page whose later parts did not arrive', () => {
+  it('says so where they are needed, keeps the answers, and is whole when it is loaded again', async () => {
+    const { page, close } = await visit('about/', { serviceWorkers: 'block' });
+    await page.route('**/parts.*.js', (route) => route.abort());
+    await page.goto(new URL('../find/no-rear-sound/', page.url()).href);
+    await flowIsAwake(page);
+    await tap(page, ...UP_TO_THE_METER, 'Yes, a meter', '0.01 V');
+    await page.getByText('The rest of this page has not arrived.').waitFor();
+    await page.unroute('**/parts.*.js');
+    await page.reload();
+    await field(page, 'Front pair').waitFor();
+    await close();
+  });
+});
+
+describe('“I can’t do this”', () => {
+  it('says what happens instead before it goes on, and leads back', async () => {
+    const { page, close } = await atTheRearPair();
+    const instead = page.getByText('We look for a way round the meter.');
+    expect(await instead.count()).toBe(0);
+    await tap(page, 'I can’t do this');
+    expect(await instead.isVisible()).toBe(true);
+    expect(await page.evaluate(() => document.activeElement?.textContent)).toMatch(/^Go on without it/);
+    await page.keyboard.press('Escape');
+    expect(await instead.count()).toBe(0);
+    expect(await page.evaluate(() => document.activeElement?.textContent)).toBe('I can’t do this');
+    await tap(page, 'I can’t do this', 'Go on without it');
+    await page
+      .getByRole('heading', { name: /What AC voltage is across the rear pairs/ })
+      .waitFor({ state: 'detached' });
+    expect(await page.locator('.terminal').last().innerText()).toContain('could not be done');
+    await close();
+  });
+});
+
+describe('a tone', () => {
+  it('is played and stopped by one button, also by the keyboard, and stops when the step is answered', async () => {
+    const { page, faults, close } = await atTheRearPair();
+    await page.getByRole('button', { name: 'Play 400 Hz' }).focus();
+    await page.keyboard.press('Enter');
+    await page.getByRole('button', { name: 'Stop 400 Hz' }).waitFor();
+    await page.getByText('400 Hz is playing.').waitFor();
+    await page.keyboard.press('Enter');
+    await page.getByRole('button', { name: 'Play 400 Hz' }).click();
+    await page.getByRole('button', { name: 'Stop 400 Hz' }).waitFor();
+    const tone = await page.locator('audio').elementHandle();
+    await read(page, REAR_PAIRS);
+    expect(await tone?.evaluate((audio) => (audio as HTMLAudioElement).paused)).toBe(true);
+    expect(faults).toEqual([]);
+    await close();
+  });
+
+  it('falls silent when another one is started', async () => {
+    const { page, close } = await visit('tones/');
+    await tap(page, 'Play 80 Hz');
+    await page.getByRole('button', { name: 'Stop 80 Hz' }).waitFor();
+    await tap(page, 'Play 1000 Hz');
+    await page.getByRole('button', { name: 'Stop 1000 Hz' }).waitFor();
+    await page.getByRole('button', { name: 'Play 80 Hz' }).waitFor();
+    expect(await page.getByRole('link', { name: /^Download/ }).count()).toBe(4);
+    await close();
+  });
+});

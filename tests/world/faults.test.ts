@@ -1,0 +1,132 @@
+import { describe, expect, it } from 'vitest';
+import { FAULTS, keyOf, severityAt } from '../../src/world/faults/index.ts';
+import { healthyWorld } from '../../src/world/healthy.ts';
+import { COMPLAINTS, type FlowId, ridden } from '../../src/world/symptoms/index.ts';
+import { TWENTY_RIGS } from '../diagnosis/observe/rigs.ts';
+
+/** What goes wrong with the sound on touring motorcycles, by place. Common practice of the trade, no published source. */
+const CATALOGUE: Readonly<Record<string, readonly string[]>> = {
+  power: ['main-fuse-open', 'fuse-holder-resistive', 'plus-lead-too-thin', 'battery-lug-loose', 'unit-feed-missing'],
+  ground: ['amp-ground-resistive', 'amp-ground-open', 'ground-loop-two-points'],
+  'turn-on': [
+    'remote-wire-open',
+    'remote-source-dead',
+    'remote-volts-low',
+    'remote-on-permanent',
+    'sense-starved-by-profile',
+    'sense-no-half-supply',
+    'turn-on-mode-wrong',
+    'sense-sleeps-in-quiet',
+  ],
+  source: [
+    'paused-or-muted',
+    'routed-to-headset',
+    'fader-or-balance-off',
+    'loudness-or-speed-volume',
+    'call-mode-audio',
+    'charge-lead-loop',
+  ],
+  phone: [
+    'phone-tone-changed',
+    'mirroring-needs-headset',
+    'cable-charge-only',
+    'usb-port-worn',
+    'phone-permission-refused',
+    'phone-software-mismatch',
+    'mirroring-not-offered',
+  ],
+  'head unit': ['unit-hung', 'unit-channel-dead', 'unit-output-driven-too-far', 'unit-dead', 'replaced-unit-setting'],
+  interconnect: [
+    'replaced-unit-adapter-gap',
+    'rear-plug-off',
+    'lid-lead-broken',
+    'lid-contacts-dirty',
+    'amp-input-plug-off',
+    'one-input-lead-open',
+    'bridge-output-grounded',
+    'signal-lead-beside-power',
+  ],
+  profile: [
+    'rear-channels-disabled',
+    'amplified-profile-no-amp',
+    'unaltered-profile-with-amp',
+    'eq-changes-by-design',
+    'amplified-profile-eq-changes',
+    'profile-reverted',
+  ],
+  'amp input': ['range-too-sensitive', 'amp-input-too-low'],
+  'amp settings': ['gain-too-high', 'highpass-off-with-boost', 'highpass-too-high', 'channel-mode-wrong'],
+  amp: ['amp-channel-dead', 'amp-dead', 'amp-output-dc', 'amp-heat-protect', 'amp-load-too-low'],
+  'speaker wiring': [
+    'speaker-wire-open',
+    'speaker-wire-to-frame',
+    'speaker-pair-shorted',
+    'polarity-one-of-pair',
+    'polarity-front-rear',
+  ],
+  speaker: [
+    'coil-open',
+    'coil-rubbing-or-cone-torn',
+    'speaker-underrated',
+    'speaker-mount-loose',
+    'tweeter-unprotected',
+  ],
+  charging: [
+    'battery-worn',
+    'battery-undercharged',
+    'regulator-out-of-range',
+    'regulator-ripple',
+    'stator-phase-lost',
+    'load-above-idle-output',
+    'draw-from-other-device',
+  ],
+  'install practice': ['wire-chafed', 'ignition-noise', 'lamp-or-charger-noise', 'bass-masked-by-noise'],
+};
+const IDS = Object.values(CATALOGUE).flat();
+
+describe('the faults', () => {
+  it('are the 80 that the trade knows, and two more', () => {
+    expect(IDS).toHaveLength(80);
+    const known = new Set(FAULTS.map(({ id }) => id));
+    expect(IDS.filter((id) => !known.has(id))).toEqual([]);
+    expect([...known].filter((id) => !IDS.includes(id)).toSorted()).toEqual(['amp-body-fuse-open', 'rear-control-off']);
+  });
+  it('have a key of their own each', () => {
+    const keys = FAULTS.map(keyOf);
+    expect(keys.filter((key, i) => keys.indexOf(key) !== i)).toEqual([]);
+  });
+  it('have a severity between two positive ends where they are spread over decades', () => {
+    for (const fault of FAULTS) {
+      const { severity } = fault;
+      if (!severity) continue;
+      expect(severity.low, keyOf(fault)).toBeLessThan(severity.high);
+      if (severity.spread === 'decades') expect(severity.low, keyOf(fault)).toBeGreaterThan(0);
+      expect(severityAt(fault, 0)).toBeCloseTo(severity.low, 12);
+      expect(severityAt(fault, 1)).toBeCloseTo(severity.high, 9);
+    }
+  });
+  it('change the bike and leave the healthy one as it was', () => {
+    for (const rig of Object.values(TWENTY_RIGS)) {
+      const healthy = healthyWorld(rig);
+      const before = JSON.stringify(healthy);
+      for (const fault of FAULTS) if (fault.fits(healthy)) fault.apply(healthy, severityAt(fault, 0.5));
+      expect(JSON.stringify(healthy)).toBe(before);
+    }
+  });
+
+  const weighted = FAULTS.flatMap((fault) =>
+    (Object.keys(fault.weights) as FlowId[]).map((flow) => [keyOf(fault), flow, fault] as const),
+  );
+  it.each(weighted)('%s leads to the complaint %s on some bike', (_, flow, fault) => {
+    const complains = Object.values(TWENTY_RIGS).some((rig) => {
+      const healthy = healthyWorld(rig);
+      return (
+        fault.fits(healthy) &&
+        [0.5, 0.99, 0.01].some(
+          (share) => COMPLAINTS[flow](ridden(fault.apply(healthy, severityAt(fault, share)))) === 'yes',
+        )
+      );
+    });
+    expect(complains).toBe(true);
+  });
+});
