@@ -1,5 +1,5 @@
+import { toText } from '../case/case-text.ts';
 import type { Case } from '../case/events.ts';
-import { toText } from '../case/link.ts';
 import type { FlowId } from '../world/symptoms/index.ts';
 import { type ProvedFlow, provedFlow } from './flows.ts';
 import { MODES, type Mode, playTrial, type Trial } from './modes.ts';

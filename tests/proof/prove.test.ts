@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { fromText } from '../../src/case/link.ts';
+import { fromText } from '../../src/case/case-text.ts';
 import { replay } from '../../src/case/replay.ts';
 import { PROVED_FLOWS, type ProvedFlow } from '../../src/proof/flows.ts';
 import { MODES } from '../../src/proof/modes.ts';
