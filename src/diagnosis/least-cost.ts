@@ -39,14 +39,16 @@ export interface Plan {
   readonly next: Readonly<Record<string, Plan>>;
 }
 
-/** Suspects are bits of one number. */
-const MOST_SUSPECTS = 30;
+/** Suspects are bits of one number, and so are the tests that others wait for. */
+export const MOST_SUSPECTS = 32;
 const MOST_STATES = 400_000;
 
 interface Compiled {
   readonly minutes: number;
   readonly setups: number;
+  /** The tests to be done before, and its own bit among those that others wait for; 0 when none does. */
   readonly after: number;
+  readonly own: number;
   /** The suspects that give each of its outcomes. */
   readonly blocks: readonly number[];
   readonly outcomes: readonly string[];
@@ -64,6 +66,9 @@ function compile({ weights, tests, setupMinutes, classes }: Problem) {
     throw new RangeError(`weights must be at most ${MOST_SUSPECTS}, got ${weights.length}`);
   const setups = Object.keys(setupMinutes);
   const ids = tests.map(({ id }) => id);
+  for (const id of tests.flatMap(({ after }) => after)) bitsOf(ids, [id]);
+  const awaited = ids.filter((id) => tests.some(({ after }) => after.includes(id)));
+  if (awaited.length > MOST_SUSPECTS) throw new RangeError(`tests may wait for at most ${MOST_SUSPECTS} others`);
   const compiled = tests.map(({ id, minutes, setups: takes, after, outcomes }): Compiled => {
     if (outcomes.length !== weights.length) throw new RangeError(`${id} must have an outcome for each suspect`);
     const blocks = new Map<string, number>();
@@ -71,7 +76,8 @@ function compile({ weights, tests, setupMinutes, classes }: Problem) {
     return {
       minutes,
       setups: bitsOf(setups, takes),
-      after: bitsOf(ids, after),
+      after: bitsOf(awaited, after),
+      own: awaited.includes(id) ? bitsOf(awaited, [id]) : 0,
       blocks: [...blocks.values()],
       outcomes: [...blocks.keys()],
     };
@@ -88,7 +94,7 @@ function compile({ weights, tests, setupMinutes, classes }: Problem) {
  * Source: dynamic programming over the sets of what is still possible, as for binary testing in Garey, "Optimal binary
  * identification procedures", SIAM J. Appl. Math. 23 (1972), from memory. A branch is given up when a bound of its cost
  * is above the best found: each suspect pays at least for the dearest of the pairs that it has to be told apart in.
- * @throws {RangeError} if there are more than 30 suspects, a test lacks an outcome, or a name is unknown.
+ * @throws {RangeError} if there are more than 32 suspects, a test lacks an outcome, or a name is unknown.
  */
 export function leastCost(problem: Problem, mostStates = MOST_STATES): LeastCost {
   const { compiled, together, savings } = compile(problem);
@@ -123,8 +129,6 @@ export function leastCost(problem: Problem, mostStates = MOST_STATES): LeastCost
     return bound;
   };
 
-  // Only tests that others wait for have to be remembered.
-  const awaited = compiled.reduce((bits, test) => bits | test.after, 0);
   const known = new Map<string, { readonly cost: number; readonly best?: number }>();
   let cutShort = false;
 
@@ -135,9 +139,10 @@ export function leastCost(problem: Problem, mostStates = MOST_STATES): LeastCost
       const test = compiled[i] as Compiled;
       const missing = test.after & ~done;
       if (missing === 0) wanted.add(i);
-      else for (let j = 0; j < compiled.length; j++) if (missing & (1 << j)) want(j);
+      else for (const [j, other] of compiled.entries()) if (missing & other.own) want(j);
     };
-    for (const [i, test] of compiled.entries()) if (!(done & (1 << i)) && splits(test, set)) want(i);
+    // What was done splits nothing any more, so only tests that others wait for have to be remembered.
+    for (const [i, test] of compiled.entries()) if (splits(test, set)) want(i);
     return [...wanted];
   }
 
@@ -153,7 +158,7 @@ export function leastCost(problem: Problem, mostStates = MOST_STATES): LeastCost
       .toSorted((a, b) => a.bound - b.bound);
   }
 
-  const keyOf = (set: number, done: number, paid: number) => `${set} ${done & awaited} ${paid}`;
+  const keyOf = (set: number, done: number, paid: number) => `${set} ${done} ${paid}`;
 
   function search(set: number, done: number, paid: number): number {
     if (isDone(set)) return 0;
@@ -168,7 +173,7 @@ export function leastCost(problem: Problem, mostStates = MOST_STATES): LeastCost
     let best: number | undefined;
     for (const { i, test, parts, cost, bound } of branches(set, done, paid)) {
       if (bound >= least) break;
-      const sum = parts.reduce((so, part) => so + search(part, done | (1 << i), paid | test.setups), cost);
+      const sum = parts.reduce((so, part) => so + search(part, done | test.own, paid | test.setups), cost);
       if (sum < least) [least, best] = [sum, i];
     }
     // No test that is left splits these: they stay together.
@@ -182,7 +187,7 @@ export function leastCost(problem: Problem, mostStates = MOST_STATES): LeastCost
     const [test, id] = best === undefined ? [] : [compiled[best], tests[best]?.id];
     if (best === undefined || !test || id === undefined) return undefined;
     const next = test.blocks.flatMap((block, i) => {
-      const plan = set & block ? planFor(set & block, done | (1 << best), paid | test.setups) : undefined;
+      const plan = set & block ? planFor(set & block, done | test.own, paid | test.setups) : undefined;
       return plan ? [[test.outcomes[i] as string, plan] as const] : [];
     });
     return { test: id, minutes: (costOf(test, paid) * weightOf(set)) / total, next: Object.fromEntries(next) };

@@ -1,6 +1,6 @@
 import { comesAfter, HISTORY, minutesOf, SETUPS, setupsOf } from '../diagnosis/cost.ts';
 import { drawFrom } from '../diagnosis/draw.ts';
-import { leastCost, minutesByTest, type Plan, type Problem } from '../diagnosis/least-cost.ts';
+import { leastCost, MOST_SUSPECTS, minutesByTest, type Plan, type Problem } from '../diagnosis/least-cost.ts';
 import { observe } from '../diagnosis/observe/index.ts';
 import { learnedRig, outcomeOf } from '../steps/outcome.ts';
 import { fedFromRear } from '../steps/rear-volts.ts';
@@ -34,22 +34,22 @@ interface Cause {
   readonly sees: Observe;
 }
 
-/** How many people look at each bike: what a finger happens to move differs from one to the next. */
-const LOOKS = 3;
+/** How many people look at each bike, if the search can take so many: what a finger happens to move differs. */
+const MOST_LOOKS = 3;
 
-function causesOn({ id }: ProvedFlow, rig: WholeRig): readonly Cause[] {
+function causesOn({ id }: ProvedFlow, rig: WholeRig, looks: number): readonly Cause[] {
   const bikes = bikesOf(rig);
   return FAULTS.flatMap((fault) => {
     const weight = fault.weights[id];
     const present = { fault, severity: severityAt(fault, 0.5) };
     if (!weight || !fault.fits(bikes.healthy) || !bikes.complains(id, [present])) return [];
     const bike = bikes.with([present]);
-    return Array.from({ length: LOOKS }, (_, look): Cause => {
+    return Array.from({ length: looks }, (_, look): Cause => {
       // The same step shows the same person the same, whenever it is asked.
       const draw = (step: Step) => drawFrom('bench', rig.batteryAh, keyOf(fault), look, step.id);
       const sees: Observe = (step, at, situation) =>
         observe(step, at, situation, { meter: EXACT_METER, draw: draw(step) });
-      return { present, weight: weight / LOOKS, bike, sees };
+      return { present, weight: weight / looks, bike, sees };
     });
   });
 }
@@ -138,23 +138,35 @@ function expected(causes: readonly Cause[], ends: readonly Concluded[]): Readonl
 
 const sum = (of: Iterable<number>): number => [...of].reduce((so, one) => so + one, 0);
 
-/** What a flow costs on a bike, over everything that can be behind the complaint. Undefined where nothing can. */
-export function flowCost(proved: ProvedFlow, rig: WholeRig, mostStates?: number): FlowCost | undefined {
-  const causes = causesOn(proved, rig);
-  if (causes.length === 0) return undefined;
+/** The flow on a bike, asked by so many people of each cause. */
+function asked(proved: ProvedFlow, rig: WholeRig, looks: number) {
+  const causes = causesOn(proved, rig, looks);
   const ends = causes.map(({ bike, sees }) => {
     const end = askThrough(proved.flow, { rig, facts: {} }, (step, situation) => sees(step, bike, situation));
     if ('stoppedAt' in end) throw new Error('nobody stopped it');
     return end;
   });
-  const flow = expected(causes, ends);
-  const best = leastCost(problemOf(proved, rig, causes, ends), mostStates);
+  return { causes, ends, problem: problemOf(proved, rig, causes, ends) };
+}
+
+/**
+ * What a flow costs on a bike, over everything that can be behind the complaint. Undefined where nothing can. Where there
+ * are more suspects than the search takes, fewer people look; if it is one only, the search knows beforehand what his
+ * finger will move, and what it finds is no more than a bound.
+ */
+export function flowCost(proved: ProvedFlow, rig: WholeRig, mostStates?: number): FlowCost | undefined {
+  let looks = MOST_LOOKS;
+  let found = asked(proved, rig, looks);
+  while (found.problem.weights.length > MOST_SUSPECTS && looks > 1) found = asked(proved, rig, --looks);
+  if (found.causes.length === 0) return undefined;
+  const flow = expected(found.causes, found.ends);
+  const best = leastCost(found.problem, mostStates);
   const leastBy = minutesByTest(best.plan);
   const steps = new Set([...flow.keys(), ...leastBy.keys()]);
   return {
     minutes: sum(flow.values()),
     least: best.minutes,
-    exact: best.exact,
+    exact: best.exact && looks > 1,
     plan: best.plan,
     byStep: new Map([...steps].map((id) => [id, { flow: flow.get(id) ?? 0, least: leastBy.get(id) ?? 0 }])),
   };

@@ -1,5 +1,8 @@
+import { ampWontTurnOn } from '../../machines/amp-wont-turn-on.ts';
 import type { Flow } from '../../machines/kit.ts';
 import { noRearSound } from '../../machines/no-rear-sound.ts';
+import { AMP_SIGNS } from '../verdicts/amp/made-signs.ts';
+import { AMP_SUSPECTS } from '../verdicts/amp/suspects.ts';
 import type { MadeTable } from '../verdicts/made-table.ts';
 import { REAR_SIGNS } from '../verdicts/rear/made-signs.ts';
 import { REAR_SUSPECTS } from '../verdicts/rear/suspects.ts';
@@ -16,8 +19,6 @@ export interface ProvedFlow {
   /** The file that these signs are made into, and the name they have there. */
   readonly table: string;
   readonly tableName: string;
-  /** The verdicts after which the site sends a rider on, and to which flow. */
-  readonly goesOn: Readonly<Partial<Record<string, FlowId>>>;
 }
 
 export const PROVED_FLOWS: readonly ProvedFlow[] = [
@@ -28,13 +29,19 @@ export const PROVED_FLOWS: readonly ProvedFlow[] = [
     signs: REAR_SIGNS,
     table: 'src/verdicts/rear/made-signs.ts',
     tableName: 'REAR_SIGNS',
-    goesOn: {},
+  },
+  {
+    id: 'amp-wont-turn-on',
+    flow: ampWontTurnOn,
+    suspects: AMP_SUSPECTS,
+    signs: AMP_SIGNS,
+    table: 'src/verdicts/amp/made-signs.ts',
+    tableName: 'AMP_SIGNS',
   },
 ];
 
-export function provedFlow(id: FlowId): ProvedFlow {
+export function provedFlow(id: string): ProvedFlow {
   const found = PROVED_FLOWS.find((one) => one.id === id);
-  if (!found)
-    throw new RangeError(`flow ${id} is not proved; there are ${PROVED_FLOWS.map((one) => one.id).join(', ')}`);
+  if (!found) throw new RangeError(`flow must be one of ${PROVED_FLOWS.map((one) => one.id).join(', ')}, got ${id}`);
   return found;
 }

@@ -21,7 +21,9 @@ const DOES: Readonly<Record<string, (world: World, remedy: Remedy) => World>> = 
   'rear-channels-disabled': (world) => withUnit(world, { rearOn: true }),
   'profile-reverted': (world) => withUnit(world, { rearOn: true }),
   'replaced-unit-setting': (world) => withUnit(world, { rearOn: true }),
-  'sense-starved-by-profile': (world) => withUnit(world, { profile: shapeOf(world.rig, 'unaltered') }),
+  // It may also say to wake the amplifier by a wire, which leaves the level as it is.
+  'sense-starved-by-profile': (world, { fix }) =>
+    fix.some((line) => /full level/.test(line)) ? withUnit(world, { profile: shapeOf(world.rig, 'unaltered') }) : world,
   'channel-mode-wrong': (world) =>
     withAmp(world, ({ inputs }) => ({ inputMode: inputs['rear-left'] ? 'four' : 'two' })),
   'amp-input-too-low': (world, remedy) => {
@@ -47,8 +49,8 @@ const fullOutputV = (world: World): number => {
   const made = world.rig.amps[theAmp(world) ?? -1];
   return made ? gainTargetV({ powerW: made.powerW, loadOhm: made.ratedOhm }) : Infinity;
 };
-const rearOutputV = (world: World): number =>
-  (world.amps[theAmp(world) ?? -1]?.gainRatio.rear ?? 0) * loudestInputV(world.rig, world.unit.profile);
+const rearGain = (world: World): number => world.amps[theAmp(world) ?? -1]?.gainRatio.rear ?? 0;
+const rearOutputV = (world: World): number => rearGain(world) * loudestInputV(world.rig, world.unit.profile);
 
 const toGround = ({ unit, runs }: World) =>
   CORNERS.filter((corner) => unit.toGround[corner].ohm < Infinity || runs[corner].toFrame.ohm < Infinity).length;
@@ -94,7 +96,7 @@ export const HARMS: readonly Harm[] = [
   {
     says: 'a gain that makes the amplifier clip at the loudest clean step',
     does: (before, after) =>
-      rearOutputV(after) > rearOutputV(before) && rearOutputV(after) > CLIPS_RATIO * fullOutputV(after),
+      rearGain(after) > rearGain(before) && rearOutputV(after) > CLIPS_RATIO * fullOutputV(after),
   },
 ];
 

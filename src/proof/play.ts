@@ -1,4 +1,3 @@
-import type { Flow } from '../../machines/kit.ts';
 import { factsAfterRepair, withoutWhatDependedOn } from '../case/replay.ts';
 import type { Rig } from '../rig/rig.ts';
 import { findingsOver } from '../steps/outcome.ts';
@@ -104,48 +103,61 @@ function nextLikeliest({ flow, suspects }: ProvedFlow, end: Concluded, tried: re
 const named = (present: readonly Present[], ids: readonly string[]): Present | undefined =>
   present.find(({ fault }) => ids.includes(fault.id));
 
+/** The flow that takes the case on, and what it need not ask. Not back to one that sent it here and learnt nothing. */
+function goesOn(proved: ProvedFlow, { verdict, rig, facts, asked }: Concluded, handed: boolean) {
+  const on = verdict.handsOver?.(findingsOver(proved.flow.steps)({ rig, facts }));
+  if (!on || (handed && asked.every(({ fresh }) => !fresh))) return undefined;
+  return { proved: provedFlow(on.flow), answers: on.answers };
+}
+
+/** What was found of the faults that are there, and how. */
+function meet(proved: ProvedFlow, end: Concluded, present: readonly Present[], repairs: readonly string[]) {
+  const stands = standsFor(proved, end.verdict, end.remedy);
+  const useless =
+    stands.unknown.length > 0 ? `in unknown words: ${stands.unknown.join(', ')}` : tooWide(stands, end.remedy);
+  const own = named(present, stands.own);
+  if (own) return { met: 'fix', found: own, useless } as const;
+  const listed = named(present, stands.listed.flat());
+  if (listed) return { met: 'check', found: listed, useless } as const;
+  const again = repairs.at(-1) === end.verdict.id;
+  const next = again ? named(present, nextLikeliest(proved, end, repairs)) : undefined;
+  return { met: next ? 'next' : 'miss', found: next, useless } as const;
+}
+
 /** Plays a case: answer, do the fix, say "still wrong" while it is, until the complaint is gone or patience ends. */
 export function play(ride: Ride): Played {
-  const { bikes, believed } = ride;
+  const { bikes } = ride;
   const complaint = ride.proved.id;
   const rounds: Round[] = [];
   let proved = ride.proved;
   let present = ride.faults;
-  let known: Known = { rig: believed, facts: {} };
-  const repairs: string[] = [];
+  let known: Known = { rig: ride.believed, facts: {} };
+  let handed = false;
+  let repairs: readonly string[] = [];
   while (rounds.length < MOST_ROUNDS) {
     const bike = bikes.with(present);
     const { end, rechecked } = askWithAdvice(ride, proved, bike, known);
     const { verdict, remedy } = end;
-    const goesOn = proved.goesOn[verdict.id];
-    const stands = standsFor(proved, verdict, remedy);
-    const own = named(present, stands.own);
-    const listed = named(present, stands.listed.flat());
-    const next = repairs.at(-1) === verdict.id ? named(present, nextLikeliest(proved, end, repairs)) : undefined;
-    const found = goesOn ? undefined : (own ?? listed ?? next);
-    const met: Met = goesOn ? 'hand-over' : own ? 'fix' : listed ? 'check' : next ? 'next' : 'miss';
-    rounds.push({
-      flow: proved.id,
-      verdict: verdict.id,
-      met,
-      found,
-      useless: stands.unknown.length > 0 ? `in unknown words: ${stands.unknown.join(', ')}` : tooWide(verdict, remedy),
-      harms: harmOf(verdict, remedy, bike.world),
-      asked: end.asked,
-      rechecked,
-    });
-    if (found) present = present.filter((one) => one !== found);
-    if (!bikes.complains(complaint, present)) return { rounds, cured: true };
-    if (goesOn) {
-      proved = provedFlow(goesOn);
-      known = { rig: known.rig, facts: end.facts };
+    const on = goesOn(proved, end, handed);
+    const { met, found, useless } = on
+      ? { met: 'hand-over' as const, found: undefined, useless: null }
+      : meet(proved, end, present, repairs);
+    const harms = harmOf(verdict, remedy, bike.world);
+    rounds.push({ flow: proved.id, verdict: verdict.id, met, found, useless, harms, asked: end.asked, rechecked });
+    const facts = { ...known.facts, ...end.facts };
+    if (on) {
+      proved = on.proved;
+      known = { rig: known.rig, facts: { ...on.answers, ...facts } };
+      [handed, repairs] = [true, []];
       continue;
     }
+    if (found) present = present.filter((one) => one !== found);
+    if (!bikes.complains(complaint, present)) return { rounds, cured: true };
     if (met === 'miss' && repairs.at(-1) === verdict.id) break;
-    repairs.push(verdict.id);
+    repairs = [...repairs, verdict.id];
     known = {
       rig: verdict.afterwards?.(known.rig) ?? known.rig,
-      facts: factsAfterRepair(verdict, { ...known.facts, ...end.facts }, (proved.flow as Flow).steps),
+      facts: factsAfterRepair(verdict, facts, proved.flow.steps),
     };
   }
   return { rounds, cured: false };

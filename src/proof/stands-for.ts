@@ -35,9 +35,11 @@ const MOST_IN_A_CLASS = 3;
 const MOST_IN_A_LIST = 4;
 
 /** Why a verdict names too much to be of use, or null. A short list has its own limit; any other is one class. */
-export function tooWide(verdict: Verdict, remedy: Remedy): string | null {
-  const entries = (remedy.mayAlsoBe ?? []).length;
-  if (remedy.certainty === 'short list') return entries > MOST_IN_A_LIST ? `in a short list of ${entries}` : null;
-  const named = new Set(verdict.faults).size + entries;
+export function tooWide({ own, listed }: Pick<StandsFor, 'own' | 'listed'>, remedy: Remedy): string | null {
+  if (remedy.certainty === 'short list')
+    return listed.length > MOST_IN_A_LIST ? `in a short list of ${listed.length}` : null;
+  // An entry of the list that only takes its own faults apart adds none.
+  const others = listed.filter((faults) => faults.some((fault) => !own.includes(fault)));
+  const named = own.length + others.length;
   return named > MOST_IN_A_CLASS ? `in a class of ${named}` : null;
 }

@@ -40,6 +40,16 @@ describe('the least cost of telling suspects apart, with every yes/no question a
   it('is 2.24 for the weights 45, 13, 12, 16, 9, 5 (Cormen and others, Introduction to Algorithms, 16.3, from memory)', () => {
     expect(leastCost(problem([45, 13, 12, 16, 9, 5], everyQuestion(6))).minutes).toBeCloseTo(2.24, 12);
   });
+  it('is 5 for as many suspects as it takes, 32, told apart by five questions that halve them', () => {
+    const halving = [0, 1, 2, 3, 4].map((bit) =>
+      plain(
+        `bit ${bit}`,
+        1,
+        Array.from({ length: 32 }, (_, i) => ((i >> bit) & 1 ? 'yes' : 'no')),
+      ),
+    );
+    expect(leastCost(problem(Array(32).fill(1), halving))).toMatchObject({ minutes: 5, exact: true });
+  });
   it('is 3 for eight suspects that are equally likely: three bits', () => {
     expect(leastCost(problem(Array(8).fill(1), everyQuestion(8))).minutes).toBe(3);
   });
@@ -106,7 +116,7 @@ describe('the least cost of telling suspects apart', () => {
     expect(() => leastCost(problem([1, 1], [plain('a', 1, ['x'])]))).toThrow(
       /^a must have an outcome for each suspect$/,
     );
-    expect(() => leastCost(problem(Array(31).fill(1), []))).toThrow(/at most 30, got 31/);
+    expect(() => leastCost(problem(Array(33).fill(1), []))).toThrow(/at most 32, got 33/);
   });
 });
 

@@ -45,11 +45,13 @@ describe('a fix does harm', () => {
     const world = withUnit(healthyWorld(FOR_UNALTERED), {
       profile: shapeOf(healthyWorld(FOR_UNALTERED).rig, 'amplified-same'),
     });
-    expect(harms('sense-starved-by-profile', {}, world)).toEqual([
+    const back = 'Have the full level put back.';
+    expect(harms('sense-starved-by-profile', { fix: [back] }, world)).toEqual([
       'full level back into an amplifier without a word about its gain',
     ]);
-    expect(harms('sense-starved-by-profile', { cautions: ['back-to-full'] }, world)).toEqual([]);
-    expect(harms('sense-starved-by-profile', { fix: ['Amplifier gain to minimum first.'] }, world)).toEqual([]);
+    expect(harms('sense-starved-by-profile', { fix: [back], cautions: ['back-to-full'] }, world)).toEqual([]);
+    expect(harms('sense-starved-by-profile', { fix: ['Amplifier gain to minimum first.', back] }, world)).toEqual([]);
+    expect(harms('sense-starved-by-profile', { fix: ['A wire from a switched feed.'] }, world)).toEqual([]);
   });
   it('with a channel switched on that carries the bass boost into an amplifier', () => {
     const healthy = healthyWorld(ON_AMP);

@@ -26,10 +26,9 @@ function shownBy(proved: ProvedFlow, { paper, bikes, name }: Subject, present: P
   const draw = drawFrom('made', name, nameOf([present]));
   const meter = pick(draw, [EXACT_METER, GOOD_METER, BASIC_METER]);
   const early = steps.filter(({ kind, id }) => kind === 'rig' || id === 'tools-at-hand' || id === 'meter-digit');
-  const facts = early.reduce<Facts>(
-    (so, step) => ({ ...so, [step.id]: observe(step, bike, { rig: paper, facts: so }, { meter, draw }) }),
-    {},
-  );
+  let facts: Facts = {};
+  for (const step of early)
+    facts = { ...facts, [step.id]: observe(step, bike, { rig: paper, facts }, { meter, draw }) };
   const base = { rig: learnedRig(paper, steps, facts), facts };
   const shown = new Map<string, string>();
   for (const step of [...early, ...steps.filter((one) => !early.includes(one))]) {
