@@ -28,8 +28,8 @@ export const REMOTE_INPUT_OHM = 2_200;
 /** The shield of a line-level lead joins the amplifier's ground to the unit's. */
 const SHIELD_OHM = 0.5;
 
-/** A head lamp bulb on the amplifier's terminals, as a load that is known. */
-const LAMP_OHM = 12 / LAMP_A;
+/** A head lamp bulb that glows: on the amplifier's terminals a load that is known, in the place of its fuse a guard. */
+export const LAMP_OHM = 12 / LAMP_A;
 
 /** What is switched on, and what it plays. */
 export interface PowerState {
