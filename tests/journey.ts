@@ -31,14 +31,36 @@ export const endOf = (flow: Flow, rig: Rig, answers: Readonly<Record<string, Sho
 const VOLTS = ['0', '0.003', '0.3', '0.6', '0.9', '1.1', '2', '4.5', '6', '7.5', '12'];
 const OHMS = ['0.2', '0.9', '3.3', '4.9', '12', '300', '5000', 'OL'];
 const DC = ['0', '3.4', '6.2', '12.4'];
+/** Readings that typical volts do not cover, so that every outcome is found within few tries. */
+const OWN_ANYWHERE: Readonly<Record<string, readonly string[]>> = {
+  leadsOhm: ['0.2'],
+  batteryV: ['12.4'],
+  residueV: ['0.05'],
+};
+const OWN: Readonly<Record<string, Readonly<Record<string, readonly string[]>>>> = {
+  'half-supply': { plusV: DC, minusV: DC },
+  'sense-dc': { plusV: DC, minusV: DC },
+  'amp-terminals': { batteryV: ['12.4', '11.2', '15.6'], plusV: ['12.3', '11.0', '0'], groundV: ['0.02', '12.1'] },
+  'fuse-sides': { inV: ['12.4', '0'], outV: ['12.4', '0'] },
+  'supply-under-load': {
+    batteryV: ['12.2', '11.2'],
+    ampV: ['12.15', '12', '9.2', '11.15'],
+    plusDropV: ['0.03', '0.15', '3'],
+    groundDropV: ['0.01', '0.05', '3'],
+  },
+  'plus-path': { ringV: ['0.02', '2.8'], holderV: ['0.02', '2.8'] },
+  'remote-volts': { remoteV: ['12.2', '10.5', '6', '0'] },
+  'remote-source': { startV: ['12.2', '6', '0'] },
+  'remote-key-off': { remoteV: ['0', '12.3'] },
+  'sense-level': { usualV: ['0', '0.03', '0.3', '1.5'], loudV: ['0', '3'] },
+  'amp-dc': { highestV: ['0.01', '0.1', '3'] },
+};
 
 function* readingSets(step: ReadingStep): Generator<Record<string, string>> {
   const names = Object.keys(step.readings).filter((name) => !step.readings[name]?.optional);
   const choices = names.map((name) => {
-    if (name === 'leadsOhm') return ['0.2'];
-    if (name === 'batteryV') return ['12.4'];
-    if (name === 'residueV') return ['0.05'];
-    return step.readings[name]?.unit === 'Ω' ? OHMS : step.id === 'half-supply' ? DC : VOLTS;
+    const own = OWN[step.id]?.[name] ?? OWN_ANYWHERE[name];
+    return own ?? (step.readings[name]?.unit === 'Ω' ? OHMS : VOLTS);
   });
   const sets = choices.reduce<string[][]>((so, list) => so.flatMap((set) => list.map((text) => [...set, text])), [[]]);
   for (const set of sets) yield Object.fromEntries(names.map((name, i) => [name, set[i] ?? '']));

@@ -138,11 +138,11 @@ export const save = (it: Case): string | undefined => whyNotSaved(writeStored(ke
  * Lays the case ready for the page of another flow. A case that is open there is kept aside. Gives the sentence to show
  * when there is no room for both: then nothing was changed.
  */
-export function handOver(it: Case, standing: Standing, flow: FlowId): string | undefined {
+export function handOver(it: Case, standing: Standing, flow: FlowId, told: Standing['facts'] = {}): string | undefined {
   const there = readStored(keyOf(flow), asText);
   const open = there.ok && there.value !== undefined ? fromText(there.value) : undefined;
   const noRoom = open?.ok && holdsAnswers(open.case) ? pushAside(open.case) : undefined;
-  if (noRoom === undefined) writeStored(keyOf(flow), toText(handedOver(it, standing, flow)));
+  if (noRoom === undefined) writeStored(keyOf(flow), toText(handedOver(it, standing, flow, told)));
   return noRoom;
 }
 

@@ -10,18 +10,21 @@ const fits = (step: Step, answer: Answer): boolean => {
 
 /**
  * What a flow of today can use of a case from anywhere: an older version, another flow, a tampered link. The rest is
- * left out with a sentence each.
+ * left out with a sentence each. Answers that a hand-over brought stay, also those to steps that this flow has not: the
+ * flow that the case goes on to, or back to, need not ask them again.
  */
 export function adopt(flow: Flow, it: Case): { readonly case: Case; readonly refused: readonly string[] } {
   const refused: string[] = [];
+  const handedOverAt = it.events.findLastIndex((event) => event.type === 'handOver' && event.flow === flow.id);
   const verdicts = new Set(
     Object.values(flow.states).flatMap((state) => ('verdict' in state ? [state.verdict.id] : [])),
   );
-  const keep = (event: CaseEvent): boolean => {
+  const keep = (event: CaseEvent, i: number): boolean => {
     switch (event.type) {
       case 'answer':
       case 'revise': {
         const step = flow.steps.get(event.step);
+        if (!step && i < handedOverAt) return true;
         if (!step) refused.push(`An answer to “${event.step}” was left out: this flow has no such step.`);
         else if (!fits(step, event.answer))
           refused.push(`The answer to “${step.short}” was left out: it is not one of today’s answers.`);

@@ -1,5 +1,5 @@
 import type { Rig } from '../rig/rig.ts';
-import type { Answer } from '../steps/step.ts';
+import type { Answer, Facts } from '../steps/step.ts';
 import type { Case, CaseEvent } from './events.ts';
 import type { Standing } from './replay.ts';
 
@@ -15,10 +15,13 @@ export const noted = (it: Case, text: string): Case => add(it, { type: 'note', t
 
 export const onBike = (it: Case, rig: Rig): Case => add(it, { type: 'rig', rig });
 
-/** Back drops the last event that is not a note. The bike that the case began with stays, and so does what was noted. */
+/**
+ * Back drops the last event that is not a note. The bike that the case began with stays, and so does what was noted. It
+ * does not go behind a hand-over: the answers before it belong to another page.
+ */
 export const back = (it: Case): Case => {
   const last = it.events.findLastIndex((event, i) => event.type !== 'note' && (i > 0 || event.type !== 'rig'));
-  return last < 0 ? it : { ...it, events: it.events.toSpliced(last, 1) };
+  return last < 0 || it.events[last]?.type === 'handOver' ? it : { ...it, events: it.events.toSpliced(last, 1) };
 };
 export const canGoBack = (it: Case): boolean => back(it) !== it;
 
@@ -26,14 +29,28 @@ export const canGoBack = (it: Case): boolean => back(it) !== it;
 export const bikeOf = ({ events }: Case): Rig => events.findLast((event) => event.type === 'rig')?.rig ?? {};
 
 /**
- * The case handed over to another flow: the bike and every fact that still holds, as a fresh list. Repairs done before
- * have already taken their stale facts away. What was learnt of the bike stays an answer, so that it can be changed.
+ * Whether anything was learnt since the case came here. Two flows that each think it is the other's would otherwise pass
+ * a case to and fro for ever.
  */
-export const handedOver = (it: Case, standing: Standing, flow: string): Case => ({
+export const learntHere = ({ events }: Case): boolean =>
+  events
+    .slice(events.findLastIndex(({ type }) => type === 'handOver') + 1)
+    .some(({ type }) => type === 'answer' || type === 'revise' || type === 'repair');
+
+/**
+ * The case handed over to another flow: the bike and every fact that still holds, as a fresh list. Repairs done before
+ * have already taken their stale facts away. What was learnt of the bike stays an answer, so that it can be changed, and
+ * what another flow had brought and this one did not need goes on with it. `told` is what the verdict tells besides.
+ */
+export const handedOver = (it: Case, standing: Standing, flow: string, told: Facts = {}): Case => ({
   flow,
   events: [
     { type: 'rig', rig: bikeOf(it) },
-    ...Object.entries(standing.facts).map(([step, answer]) => ({ type: 'answer' as const, step, answer })),
+    ...Object.entries({ ...told, ...standing.carried, ...standing.facts }).map(([step, answer]) => ({
+      type: 'answer' as const,
+      step,
+      answer,
+    })),
     ...standing.notes.map((text) => ({ type: 'note' as const, text })),
     { type: 'handOver', flow },
   ],

@@ -2,7 +2,7 @@ import { initialTransition, transition } from 'xstate';
 import type { Flow, FlowContext, FlowMeta } from '../../machines/kit.ts';
 import type { Rig } from '../rig/rig.ts';
 import { type Findings, findingsOver, outcomeOf } from '../steps/outcome.ts';
-import type { Answer, Facts, Step } from '../steps/step.ts';
+import { type Answer, EVERY_PART, type Facts, type Step } from '../steps/step.ts';
 import type { Remedy, Verdict } from '../verdicts/verdict.ts';
 import type { Case, CaseEvent } from './events.ts';
 
@@ -20,6 +20,8 @@ export interface Standing {
   readonly rig: Rig;
   readonly facts: Facts;
   readonly findings: Findings;
+  /** Facts that a hand-over brought, that still hold, and that this flow did not need on the way. */
+  readonly carried: Facts;
   /** What was answered on the way that leads here. */
   readonly terminals: readonly Terminal[];
   /** The question that is open, or the verdict that was reached. */
@@ -31,9 +33,18 @@ export interface Standing {
   readonly notes: readonly string[];
 }
 
-/** The case after a change of an answer: the facts that were given under it are gone, and theirs in turn. */
-export function withoutWhatDependedOn(step: string, facts: Facts, steps: ReadonlyMap<string, Step>): Facts {
-  const stale = new Set([step]);
+/**
+ * The case after a change of an answer: the facts that were given under it are gone, and theirs in turn. An answer that
+ * was brought may have had answers of another flow given under it, so those go with it.
+ */
+export function withoutWhatDependedOn(
+  step: string,
+  facts: Facts,
+  steps: ReadonlyMap<string, Step>,
+  brought: ReadonlySet<string> = new Set(),
+): Facts {
+  const foreign = brought.has(step) ? Object.keys(facts).filter((id) => !steps.has(id)) : [];
+  const stale = new Set([step, ...foreign]);
   for (let grew = true; grew; ) {
     grew = false;
     for (const id of Object.keys(facts)) {
@@ -50,7 +61,8 @@ export function withoutWhatDependedOn(step: string, facts: Facts, steps: Readonl
 /** The facts that a repair cannot have altered: those whose steps observe none of the parts it mends. */
 export function factsAfterRepair(verdict: Verdict, facts: Facts, steps: ReadonlyMap<string, Step>): Facts {
   const survives = (id: string) => {
-    const observed = steps.get(id)?.observes ?? [];
+    // What a step of another flow observes is not known here, so any repair may have altered it.
+    const observed = steps.get(id)?.observes ?? EVERY_PART;
     return !observed.some((part) => verdict.mends.includes(part));
   };
   return Object.fromEntries(Object.entries(facts).filter(([id]) => survives(id)));
@@ -59,6 +71,8 @@ export function factsAfterRepair(verdict: Verdict, facts: Facts, steps: Readonly
 interface Known {
   readonly rig: Rig;
   readonly facts: Facts;
+  /** The steps whose answers came with the hand-over. */
+  readonly brought: ReadonlySet<string>;
   readonly repairs: readonly string[];
   readonly cured: string | undefined;
   readonly notes: readonly string[];
@@ -78,7 +92,7 @@ function after(known: Known, event: CaseEvent, flow: Flow): Known {
     case 'answer':
       return { ...known, facts: { ...known.facts, [event.step]: event.answer }, cured: undefined };
     case 'revise': {
-      const kept = withoutWhatDependedOn(event.step, known.facts, flow.steps);
+      const kept = withoutWhatDependedOn(event.step, known.facts, flow.steps, known.brought);
       return { ...known, facts: { ...kept, [event.step]: event.answer }, cured: undefined };
     }
     case 'repair': {
@@ -97,7 +111,7 @@ function after(known: Known, event: CaseEvent, flow: Flow): Known {
     case 'note':
       return { ...known, notes: [...known.notes, event.text] };
     case 'handOver':
-      return known;
+      return { ...known, brought: new Set(Object.keys(known.facts)) };
   }
 }
 
@@ -126,7 +140,7 @@ export function walk(flow: Flow, context: FlowContext) {
 
 /** Replays the events of a case: where it stands, and what led there. Pure: the same case gives the same standing. */
 export function replay(flow: Flow, { events }: Case): Standing {
-  const start: Known = { rig: {}, facts: {}, repairs: [], cured: undefined, notes: [] };
+  const start: Known = { rig: {}, facts: {}, brought: new Set(), repairs: [], cured: undefined, notes: [] };
   const known = events.reduce((so, event) => after(so, event, flow), start);
   const { snapshot, terminals, meta, unusable } = walk(flow, known);
   const { rig, facts } = snapshot.context;
@@ -134,6 +148,9 @@ export function replay(flow: Flow, { events }: Case): Standing {
     state: String(snapshot.value),
     rig,
     facts,
+    carried: Object.fromEntries(
+      Object.entries(known.facts).filter(([id]) => known.brought.has(id) && !Object.hasOwn(facts, id)),
+    ),
     findings: findingsOver(flow.steps)({ rig, facts }),
     terminals,
     unusable,

@@ -7,11 +7,14 @@ export const UNDERVOLTAGE_CUT_LOWEST_V = 9;
 export const UNDERVOLTAGE_CUT_HIGHEST_V = 10.5;
 /** It goes off above this, to save itself. */
 export const OVERVOLTAGE_CUT_LOWEST_V = 16;
+export const OVERVOLTAGE_CUT_HIGHEST_V = 18;
 
 /** Battery posts with the key on and the engine off: nearly empty below the first, healthy from the second on. */
 export const KEY_ON_FLAT_V = 11.8;
 export const KEY_ON_HEALTHY_V = 12.2;
-/** No charging system of a healthy bike goes above this. */
+/** The same at about 3000 rpm with the lamps on: the least and the most of a healthy regulator, and what none goes above. */
+export const CHARGING_HEALTHY_LOWEST_V = 13.8;
+export const CHARGING_HEALTHY_HIGHEST_V = 14.7;
 export const CHARGING_MOST_V = 15;
 
 /** A remote terminal switches on somewhere between these. Below the third nothing feeds it. */

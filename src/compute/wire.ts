@@ -57,3 +57,23 @@ export function dropV({ currentA, resistanceOhm }: { currentA: number; resistanc
   requireNotNegative({ currentA, resistanceOhm });
   return currentA * resistanceOhm;
 }
+
+/**
+ * The copper section that loses a given voltage at a given current: A = ρ L I / U. `copperResistanceOhm` with Ohm's law,
+ * turned round; the same source, at 20 °C.
+ *
+ * Valid: solid copper; take the next thicker lead that is sold. A fuse needs its own look at the lead.
+ * @throws {RangeError} if a value is not finite and above 0.
+ */
+export function sectionForDropM2({
+  lengthM,
+  currentA,
+  lossV,
+}: {
+  lengthM: number;
+  currentA: number;
+  lossV: number;
+}): number {
+  requirePositive({ lengthM, currentA, lossV });
+  return (COPPER_RESISTIVITY_OHM_M * lengthM * currentA) / lossV;
+}

@@ -11,7 +11,7 @@ import { theAmp } from './which-amp.ts';
 /** A head lamp bulb of 60 W at 12 V, or of 55 W at 12 V and a little less, as a load. Source: UN R37, H4, from memory. */
 export const LAMP_A = 5;
 /** A switching amplifier turns about this share of its supply into output. From memory, no published source. */
-const EFFICIENCY_RATIO = 0.72;
+export const EFFICIENCY_RATIO = 0.72;
 /** Fine strands are longer and thinner than the copper they are sold as. Source: the limits of IEC 60228, class 5. */
 const STRANDED_RATIO = 1.16;
 /** Fuse, holder and lugs of a healthy plus path, and the lugs of a ground. Common practice, no published source. */

@@ -3,7 +3,8 @@ import { coilBandOhm } from '../compute/impedance.ts';
 import { formatQuantity } from '../compute/quantity.ts';
 import { ampEstimate, estimate } from '../rig/rig.ts';
 import { wireToFrame } from './ohms.ts';
-import { type Band, bandOf, choice, measurement, type Situation, type Values } from './step.ts';
+import { type Band, choice, measurement, type Situation, type Values } from './step.ts';
+import { labelIn } from './supply.ts';
 import { ampPair, theAmp } from './which-amp.ts';
 
 /** What an amplifier with its fault lamp on protects itself from: heat, its supply, its load, or itself. */
@@ -153,7 +154,7 @@ export const ampRuns = measurement<'ok' | 'low' | 'heavy'>({
         }))
       : null,
   judge: (values, s) => {
-    const label = bandOf(runBands(s), withoutLeads(values))?.label;
+    const label = labelIn(runBands(s), withoutLeads(values));
     return label === 'shorted' ? 'low' : label === 'too heavy for it' ? 'heavy' : 'ok';
   },
   healthy: (_, s) =>
@@ -212,7 +213,7 @@ export const ampDc = measurement<'ok' | 'offset' | 'unclear'>({
   bands: () => [
     { label: 'healthy', low: 0, high: OUTPUT_DC_HEALTHY_V, mood: 'good' },
     { label: 'unclear', low: OUTPUT_DC_HEALTHY_V, high: OUTPUT_DC_BAD_V, mood: 'unsure' },
-    { label: 'DC on it', low: OUTPUT_DC_BAD_V, high: 60, mood: 'bad' },
+    { label: 'DC on it', low: OUTPUT_DC_BAD_V, high: 4 * OUTPUT_DC_BAD_V, mood: 'bad' },
   ],
   judge: ({ highestV = 0 }) =>
     highestV < OUTPUT_DC_HEALTHY_V ? 'ok' : highestV < OUTPUT_DC_BAD_V ? 'unclear' : 'offset',

@@ -1,10 +1,9 @@
-import { CHARGING_MOST_V, KEY_ON_FLAT_V, KEY_ON_HEALTHY_V } from '../compute/amp-supply.ts';
+import { CHARGING_MOST_V, KEY_ON_FLAT_V, KEY_ON_HEALTHY_V, OVERVOLTAGE_CUT_HIGHEST_V } from '../compute/amp-supply.ts';
 import { formatQuantity, formatRange } from '../compute/quantity.ts';
 import { dropV } from '../compute/wire.ts';
 import { batteryV, cuttingOutOhm, healthyPathOhm, LAMP_A } from './amp-feed.ts';
 import { numberIn } from './outcome.ts';
 import { type Band, bandOf, measurement, type Reading, type Situation, type Values } from './step.ts';
-import { theAmp } from './which-amp.ts';
 
 /** Volts on the way to the amplifier and back: at its terminals, at its fuse, and under load. */
 
@@ -15,18 +14,22 @@ export const dcReading = (label: string): Reading => ({
   possible: [-0.5, MOST_V],
   impossible: 'A 12 V bike has no such voltage. Is the meter on DC volts?',
 });
-export const BATTERY: Reading = {
+const BATTERY: Reading = {
   label: 'Battery plus',
   unit: 'V',
   possible: [8, MOST_V],
   impossible: 'A battery that runs the head unit reads 8 V or more. Is the meter on DC volts, black on the minus post?',
 };
 
+/** The name of the band that a value falls in. A scale ends where nothing new begins: what lies beyond is in its last band. */
+export const labelIn = (bands: readonly Band[], value: number): string | undefined =>
+  (bandOf(bands, value) ?? (value > 0 ? bands.at(-1) : bands[0]))?.label;
+
 const BATTERY_BANDS: readonly Band[] = [
   { label: 'nearly empty', low: 0, high: KEY_ON_FLAT_V, mood: 'bad' },
   { label: 'low', low: KEY_ON_FLAT_V, high: KEY_ON_HEALTHY_V, mood: 'unsure' },
   { label: 'healthy', low: KEY_ON_HEALTHY_V, high: CHARGING_MOST_V, mood: 'good' },
-  { label: 'too high', low: CHARGING_MOST_V, high: MOST_V, mood: 'bad' },
+  { label: 'too high', low: CHARGING_MOST_V, high: OVERVOLTAGE_CUT_HIGHEST_V, mood: 'bad' },
 ];
 
 /** What a terminal without load may lie from the battery: the meter and the leads of a healthy one lose less. An estimate. */
@@ -45,7 +48,7 @@ function groundBands(supplyV: number): readonly Band[] {
   return [
     { label: 'healthy', low: -0.5, high: NEAR_V, mood: 'good' },
     { label: 'lifted', low: NEAR_V, high: supplyV / 2, mood: 'unsure' },
-    { label: 'open', low: supplyV / 2, high: MOST_V, mood: 'bad' },
+    { label: 'open', low: supplyV / 2, high: supplyV + DRIFT_V, mood: 'bad' },
   ];
 }
 
@@ -63,7 +66,7 @@ export const ampTerminals = measurement<
 >({
   id: 'amp-terminals',
   short: 'Plus and ground at the amplifier',
-  ask: 'Against the battery minus post: what DC voltage is on the battery, the amplifier’s plus and its ground?',
+  ask: 'What do battery plus, amplifier plus and amplifier ground read, against the battery minus post?',
   phone:
     'Black on the battery minus post, and it stays there. Red on battery plus: number? On the amplifier’s thick plus: number? On its ground: number?',
   how: [
@@ -90,9 +93,9 @@ export const ampTerminals = measurement<
   },
   judge: (values) => {
     const supplyV = values['batteryV'] ?? KEY_ON_HEALTHY_V;
-    const plus = bandOf(plusBands(supplyV), values['plusV'] ?? 0)?.label;
-    const ground = bandOf(groundBands(supplyV), values['groundV'] ?? 0)?.label;
-    const battery = bandOf(BATTERY_BANDS, supplyV)?.label;
+    const plus = labelIn(plusBands(supplyV), values['plusV'] ?? 0);
+    const ground = labelIn(groundBands(supplyV), values['groundV'] ?? 0);
+    const battery = labelIn(BATTERY_BANDS, supplyV);
     if (battery === 'nearly empty') return 'battery-low';
     if (battery === 'too high') return 'battery-high';
     if (plus === 'no supply') return 'plus-open';
@@ -137,7 +140,7 @@ export const fuseSides = measurement<'whole' | 'open' | 'no-feed'>({
   bands: (_, __, s) => plusBands(batteryV(s)),
   judge: (values, s) => {
     const bands = plusBands(batteryV(s));
-    const dead = (reading: string) => bandOf(bands, values[reading] ?? 0)?.label === 'no supply';
+    const dead = (reading: string) => labelIn(bands, values[reading] ?? 0) === 'no supply';
     return dead('inV') ? 'no-feed' : dead('outV') ? 'open' : 'whole';
   },
   healthy: (_, s) => `Healthy is ${formatRange(batteryV(s) - NEAR_V, batteryV(s) + DRIFT_V, 'V')} on both sides.`,
@@ -156,7 +159,7 @@ function dropBands(healthyOhm: number, supplyV: number, situation: Situation): r
   return [
     { label: 'healthy', low: -0.5, high: healthyV, mood: 'good' },
     { label: 'worn, but not the reason', low: healthyV, high: cutsOutV, mood: 'unsure' },
-    { label: 'cuts the amplifier off', low: cutsOutV, high: MOST_V, mood: 'bad' },
+    { label: 'cuts the amplifier off', low: cutsOutV, high: 3 * cutsOutV, mood: 'bad' },
   ];
 }
 const DROPS = { plusDropV: 'plusOhm', groundDropV: 'groundOhm' } as const;
@@ -180,14 +183,11 @@ function notAdding({ batteryV: wholeV, ampV, plusDropV, groundDropV }: Values) {
 export const supplyUnderLoad = measurement<'ok' | 'unclear' | 'plus-drop' | 'ground-drop' | 'battery-sags'>({
   id: 'supply-under-load',
   short: 'Supply with a 55 W lamp on it',
-  ask: 'With a 55 W lamp across the amplifier’s plus and ground: what is lost on the way there and back?',
+  ask: 'With a 55 W lamp on its plus and ground: how much is lost on the way there and back?',
   phone:
     'Clip the lamp to the amplifier’s thick plus and ground. Then four numbers: battery, amplifier, plus to plus, ground to minus. Say them slowly.',
-  how: (s) => [
-    ...(theAmp(s).input === 'speaker'
-      ? []
-      : ['Key off. A line-level lead into the amplifier? Unplug it. Key on again, engine off.']),
-    'A 55 W head lamp bulb on two leads, to the amplifier’s plus and ground terminals.',
+  how: [
+    'Key on, engine off. A 55 W head lamp bulb on two leads, to the amplifier’s plus and ground terminals.',
     'Battery: plus post to minus post. Amplifier: plus to ground terminal.',
     'Lost on plus: battery plus post to amplifier plus. Lost on ground: amplifier ground to battery minus post.',
     'Take the lamp off again. It is very hot.',
@@ -211,7 +211,7 @@ export const supplyUnderLoad = measurement<'ok' | 'unclear' | 'plus-drop' | 'gro
   },
   judge: (values, s) => {
     if ((values['batteryV'] ?? 0) < KEY_ON_FLAT_V) return 'battery-sags';
-    const label = (drop: Drop) => bandOf(bandsOfDrop(drop, values, s), values[drop] ?? 0)?.label;
+    const label = (drop: Drop) => labelIn(bandsOfDrop(drop, values, s), values[drop] ?? 0);
     const [plus, ground] = [label('plusDropV'), label('groundDropV')];
     const cuts = 'cuts the amplifier off';
     if (plus === cuts && (ground !== cuts || (values['plusDropV'] ?? 0) >= (values['groundDropV'] ?? 0)))

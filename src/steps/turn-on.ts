@@ -2,6 +2,8 @@ import {
   REMOTE_LOSS_V,
   REMOTE_NOTHING_BELOW_V,
   REMOTE_ON_HIGHEST_V,
+  REMOTE_ON_LOWEST_V,
+  SENSE_DC_HIGHEST_V,
   SENSE_DC_LOWEST_V,
   SENSE_HIGHEST_V,
   SENSE_LOWEST_V,
@@ -11,8 +13,8 @@ import { formatQuantity, formatRange } from '../compute/quantity.ts';
 import { batteryV } from './amp-feed.ts';
 import { smallestDigitV } from './meter.ts';
 import { acReading, UNIT_AC_POSSIBLE_V } from './rear-volts.ts';
-import { type Band, bandOf, choice, measurement, type Situation, type Values } from './step.ts';
-import { dcReading } from './supply.ts';
+import { type Band, choice, measurement, type Situation, type Values } from './step.ts';
+import { dcReading, labelIn } from './supply.ts';
 
 /** What wakes an amplifier: its remote wire, or what it hears on its inputs. */
 
@@ -23,11 +25,11 @@ function remoteBands(situation: Situation): readonly Band[] {
     { label: 'nothing', low: -0.5, high: REMOTE_NOTHING_BELOW_V, mood: 'bad' },
     { label: 'too little', low: REMOTE_NOTHING_BELOW_V, high: REMOTE_ON_HIGHEST_V, mood: 'bad' },
     { label: 'enough for most', low: REMOTE_ON_HIGHEST_V, high: healthyV, mood: 'unsure' },
-    { label: 'healthy', low: healthyV, high: 20, mood: 'good' },
+    { label: 'healthy', low: healthyV, high: healthyV + 2, mood: 'good' },
   ];
 }
 const remoteHealthy = (_: Values, s: Situation) =>
-  `Healthy is above ${formatQuantity(batteryV(s) - REMOTE_LOSS_V, 'V', 3)}. Amplifiers switch on above ${formatRange(7, REMOTE_ON_HIGHEST_V, 'V')}.`;
+  `Healthy is above ${formatQuantity(batteryV(s) - REMOTE_LOSS_V, 'V', 3)}. Amplifiers switch on above ${formatRange(REMOTE_ON_LOWEST_V, REMOTE_ON_HIGHEST_V, 'V')}.`;
 
 export const remoteVolts = measurement<'ok' | 'low' | 'none' | 'unclear'>({
   id: 'remote-volts',
@@ -47,7 +49,7 @@ export const remoteVolts = measurement<'ok' | 'low' | 'none' | 'unclear'>({
   readings: { remoteV: dcReading('Remote terminal') },
   bands: (_, __, s) => remoteBands(s),
   judge: (values, s) => {
-    const label = bandOf(remoteBands(s), values['remoteV'] ?? 0)?.label;
+    const label = labelIn(remoteBands(s), values['remoteV'] ?? 0);
     return label === 'healthy' ? 'ok' : label === 'nothing' ? 'none' : label === 'too little' ? 'low' : 'unclear';
   },
   healthy: remoteHealthy,
@@ -74,7 +76,7 @@ export const remoteSource = measurement<'live' | 'low' | 'dead'>({
   readings: { startV: dcReading('Start of the remote wire') },
   bands: (_, __, s) => remoteBands(s),
   judge: (values, s) => {
-    const label = bandOf(remoteBands(s), values['startV'] ?? 0)?.label;
+    const label = labelIn(remoteBands(s), values['startV'] ?? 0);
     return label === 'nothing' ? 'dead' : label === 'too little' ? 'low' : 'live';
   },
   healthy: remoteHealthy,
@@ -101,7 +103,7 @@ export const remoteKeyOff = measurement<'dead' | 'live'>({
   bands: () => [
     { label: 'off', low: -0.5, high: 0.5, mood: 'good' },
     { label: 'not quite off', low: 0.5, high: REMOTE_NOTHING_BELOW_V, mood: 'unsure' },
-    { label: 'still on', low: REMOTE_NOTHING_BELOW_V, high: 20, mood: 'bad' },
+    { label: 'still on', low: REMOTE_NOTHING_BELOW_V, high: 15, mood: 'bad' },
   ],
   judge: (values) => ((values['remoteV'] ?? 0) < REMOTE_NOTHING_BELOW_V ? 'dead' : 'live'),
   healthy: () => 'Healthy is below 0.5 V.',
@@ -206,7 +208,7 @@ function dcBands(supplyV: number): readonly Band[] {
     { label: 'no DC', low: -0.5, high: SENSE_DC_LOWEST_V, mood: 'bad' },
     { label: 'depends on the amplifier', low: SENSE_DC_LOWEST_V, high: lowV, mood: 'unsure' },
     { label: 'half the supply', low: lowV, high: highV, mood: 'good' },
-    { label: 'too high', low: highV, high: 20, mood: 'bad' },
+    { label: 'too high', low: highV, high: supplyV + 1, mood: 'bad' },
   ];
 }
 
@@ -231,14 +233,14 @@ export const senseDc = measurement<'half' | 'zero' | 'one-odd' | 'unclear'>({
   bands: (_, __, s) => dcBands(batteryV(s)),
   judge: (values, s) => {
     const { plusV = 0, minusV = 0 } = values;
-    const labels = [plusV, minusV].map((valueV) => bandOf(dcBands(batteryV(s)), valueV)?.label);
+    const labels = [plusV, minusV].map((valueV) => labelIn(dcBands(batteryV(s)), valueV));
     if (labels.every((label) => label === 'no DC')) return 'zero';
     if (Math.abs(plusV - minusV) > HALF_SUPPLY_PAIR_DIFFERENCE_V || labels.includes('too high')) return 'one-odd';
     return labels.every((label) => label === 'half the supply') ? 'half' : 'unclear';
   },
   healthy: (_, s) => {
     const { lowV, highV } = halfSupplyBandV({ supplyV: batteryV(s) });
-    return `Healthy is ${formatRange(lowV, highV, 'V')} on each wire. Amplifiers of this kind wake above 3 to 5 V.`;
+    return `Healthy is ${formatRange(lowV, highV, 'V')} on each wire. Amplifiers of this kind wake above ${formatRange(SENSE_DC_LOWEST_V, SENSE_DC_HIGHEST_V, 'V')}.`;
   },
   outcomes: { half: 'half the supply', zero: 'no DC at all', 'one-odd': 'one wire is off', unclear: 'unclear' },
   article: 'half-the-supply-on-a-speaker-wire',
@@ -314,7 +316,7 @@ export const senseLevel = measurement<'ok' | 'low' | 'none' | 'unclear'>({
   bands: (reading, values, s) => (reading === 'usualV' ? levelBands(values, s) : null),
   judge: (values, s) => {
     if ((values['loudV'] ?? 0) < nothingV(s)) return 'none';
-    const label = bandOf(levelBands(values, s), values['usualV'] ?? 0)?.label;
+    const label = labelIn(levelBands(values, s), values['usualV'] ?? 0);
     return label === 'enough' ? 'ok' : label === 'depends on the amplifier' ? 'unclear' : 'low';
   },
   healthy: ({ papersV }) =>

@@ -12,6 +12,8 @@ export interface Suspect {
   readonly signs: Readonly<Record<string, readonly string[]>>;
   /** Outcomes that, together, speak against it. */
   readonly notWith?: readonly Readonly<Record<string, readonly string[]>>[];
+  /** Signs that depend on which part of the bike the case is about. */
+  signsHere?(findings: Findings): Readonly<Record<string, readonly string[]>>;
   /** Steps whose outcome multiplies the odds without ruling anything out. */
   readonly odds?: Readonly<Record<string, Readonly<Record<string, number>>>>;
   /** A harmless check that separates it from the rest. */
@@ -37,7 +39,7 @@ function oddsOf(suspect: Suspect, findings: Findings): number {
 }
 
 function speaksAgainst(suspect: Suspect, findings: Findings): readonly string[] {
-  const alone = Object.entries(suspect.signs).flatMap(([step, possible]) => {
+  const alone = Object.entries({ ...suspect.signs, ...suspect.signsHere?.(findings) }).flatMap(([step, possible]) => {
     const outcome = findings.outcome(step);
     return outcome === undefined || SAYS_NOTHING.has(outcome) || possible.includes(outcome) ? [] : [step];
   });

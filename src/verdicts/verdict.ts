@@ -1,7 +1,7 @@
 import type { Rig } from '../rig/rig.ts';
 import type { CautionId } from '../steps/cautions.ts';
 import type { Findings } from '../steps/outcome.ts';
-import type { Part } from '../steps/step.ts';
+import type { Facts, Part } from '../steps/step.ts';
 import type { Proof } from './proof.ts';
 
 /** How sure a verdict is: a reading or a cure proves it, the odds make it likely, or several are left. */
@@ -39,6 +39,13 @@ export interface Remedy {
   readonly mayAlsoBe?: readonly { readonly what: string; readonly split: string }[];
 }
 
+/** Another flow that takes the case on, why, and what it need not ask any more. */
+export interface HandsOver {
+  readonly flow: string;
+  readonly because: string;
+  readonly answers: Facts;
+}
+
 /** A final state of a flow. */
 export interface Verdict {
   readonly id: string;
@@ -54,5 +61,7 @@ export interface Verdict {
   readonly afterwards?: (rig: Rig) => Rig;
   /** Slug of the article behind it. */
   readonly article?: string;
+  /** Set where the cause is looked for in another flow. */
+  readonly handsOver?: (findings: Findings) => HandsOver | undefined;
   remedy(findings: Findings): Remedy;
 }

@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { awgDiameterM, awgSectionM2, copperResistanceOhm, dropV } from '../../src/compute/wire.ts';
+import { awgDiameterM, awgSectionM2, copperResistanceOhm, dropV, sectionForDropM2 } from '../../src/compute/wire.ts';
 import { expectClose } from './close.ts';
 
 const THOUSAND_FEET_M = 304.8;
@@ -123,5 +123,24 @@ describe('dropV', () => {
     expect(() => dropV({ currentA: -1, resistanceOhm: 1 })).toThrow(
       /^currentA must be finite and not below 0, got -1$/,
     );
+  });
+});
+
+describe('sectionForDropM2', () => {
+  // Turned round from the drop of 8 gauge (ASTM B258), 4 m of copper (IEC 60028) at 40 A: 0.3298 V.
+  it('gives 8 gauge for 0.3298 V over 4 m at 40 A', () => {
+    expectClose(sectionForDropM2({ lengthM: 4, currentA: 40, lossV: 0.3298 }), awgSectionM2(8), 1e-3);
+  });
+  it('is the section whose resistance loses exactly that', () => {
+    const positive = fc.double({ min: 0.01, max: 100, noNaN: true });
+    fc.assert(
+      fc.property(positive, positive, positive, (lengthM, currentA, lossV) => {
+        const sectionM2 = sectionForDropM2({ lengthM, currentA, lossV });
+        expectClose(dropV({ currentA, resistanceOhm: copperResistanceOhm({ lengthM, sectionM2 }) }), lossV);
+      }),
+    );
+  });
+  it('refuses to lose nothing', () => {
+    expect(() => sectionForDropM2({ lengthM: 1, currentA: 1, lossV: 0 })).toThrow(/^lossV must be finite and above 0/);
   });
 });

@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { initialTransition, transition } from 'xstate';
+import { ampWontTurnOn } from '../../machines/amp-wont-turn-on.ts';
 import { isAReflashNeeded } from '../../machines/is-a-reflash-needed.ts';
 import type { Flow } from '../../machines/kit.ts';
 import { noRearSound } from '../../machines/no-rear-sound.ts';
@@ -22,7 +23,7 @@ import { anyRig } from '../rig/any-rig.ts';
  * in a verdict that is whole.
  */
 
-const FLOWS: readonly Flow[] = [noRearSound, isAReflashNeeded, whatIsInTheHeadUnit];
+const FLOWS: readonly Flow[] = [noRearSound, ampWontTurnOn, isAReflashNeeded, whatIsInTheHeadUnit];
 /** More answers than any rider would give. */
 const MOST_ANSWERS = 40;
 

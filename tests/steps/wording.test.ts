@@ -1,5 +1,6 @@
 import { existsSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
+import { ampWontTurnOn } from '../../machines/amp-wont-turn-on.ts';
 import { isAReflashNeeded } from '../../machines/is-a-reflash-needed.ts';
 import { noRearSound } from '../../machines/no-rear-sound.ts';
 import { whatIsInTheHeadUnit } from '../../machines/what-is-in-the-head-unit.ts';
@@ -9,7 +10,7 @@ import { EVERY_PART, type Step, TOOL_NAMES } from '../../src/steps/step.ts';
 import { TEST_POINTS } from '../../src/steps/test-points.ts';
 import { type Digit, on } from './situation.ts';
 
-const FLOWS = [noRearSound, isAReflashNeeded, whatIsInTheHeadUnit];
+const FLOWS = [noRearSound, ampWontTurnOn, isAReflashNeeded, whatIsInTheHeadUnit];
 const askedIn = FLOWS.flatMap((flow) =>
   Object.values(flow.states).flatMap((state) => ('ask' in state ? [[flow.id, state.ask] as const] : [])),
 );
@@ -118,7 +119,7 @@ describe('the cautions of a step', () => {
   });
   it('ask for a dead circuit wherever ohms are read', () => {
     const ids = where((s) => s.kind === 'reading' && Object.values(s.readings).some(({ unit }) => unit === 'Ω'));
-    expect(ids.toSorted()).toEqual(['coil-ohms', 'run-ohms', 'wire-to-frame']);
+    expect(ids.toSorted()).toEqual(['amp-runs', 'amp-wires-to-frame', 'coil-ohms', 'run-ohms', 'wire-to-frame']);
     expect(without('ohms-dead', [...ids, 'run-split'])).toEqual([]);
   });
   it('warn of the tone wherever one is played, and of the top of the scale at the loudest step', () => {
@@ -142,6 +143,28 @@ describe('the cautions of a step', () => {
     ).toEqual([]);
     expect(CAUTIONS.cell).toMatch(/never a 9 V battery/);
   });
+  it('warn of the frame wherever a probe is on the plus of the supply', () => {
+    const ids = where(touches(/^(battery-plus|fuse-in|fuse-out|amp-plus)$/));
+    expect(ids.toSorted()).toEqual(['amp-terminals', 'fuse-sides', 'plus-path', 'supply-under-load']);
+    expect(without('plus-probe', ids)).toEqual([]);
+  });
+  it('warn of the lamp where one is the load or stands in for the fuse, and of the minus lead where the plus is opened', () => {
+    expect(without('lamp-hot', ['supply-under-load', 'plus-path', 'fuse-lamp', 'lead-off-amp'])).toEqual([]);
+    expect(without('minus-first', ['fuse-lamp', 'lead-off-amp', 'rings-look', 'temporary-leads'])).toEqual([]);
+    // With an open ground a load or a jumper sends its current through the shield of a line-level lead.
+    expect(without('ground-open', ['supply-under-load', 'remote-jumper', 'temporary-leads'])).toEqual([]);
+  });
+  it('allow one fuse of the same rating, and never a bigger one', () => {
+    expect(without('fuse', ['spare-fuse', 'fuse-lamp', 'body-fuse'])).toEqual([]);
+    expect(CAUTIONS.fuse).toMatch(/Never a bigger fuse/);
+  });
+  it('say how the jumper goes on, and that an amplifier may wake at full blast', () => {
+    expect(without('jumper', ['remote-jumper'])).toEqual([]);
+    expect(CAUTIONS.jumper).toMatch(/remote wire off first .* 1 A fuse\. Never to ground/);
+    expect(without('wakes-loud', ['remote-jumper', 'input-plug'])).toEqual([]);
+  });
+  it('warn of a start into a short where the fault lamp is waited for or runs are plugged back', () =>
+    expect(without('into-a-short', ['recover', 'one-by-one'])).toEqual([]));
   it.each([
     'lid-check',
     'contacts-look',
@@ -151,5 +174,14 @@ describe('the cautions of a step', () => {
     'amp-out',
     'run-ohms',
     'wire-to-frame',
+    'amp-runs',
+    'amp-wires-to-frame',
+    'speakers-unplugged',
+    'one-by-one',
+    'input-plug',
+    'adapter-look',
+    'fuse-look',
+    'body-fuse',
+    'spare-fuse',
   ])('ask for the key off in %s, where a plug goes in or out', (id) => expect(without('key-off', [id])).toEqual([]));
 });

@@ -4,11 +4,11 @@ import type { Flow } from '../../../machines/kit.ts';
 import { handOver } from '../../browser/case-store.ts';
 import { useCase } from '../../browser/use-case.ts';
 import { useSeat } from '../../browser/use-seat.ts';
-import { answered, cured, noted, repaired, revised } from '../../case/change.ts';
-import { FLOWS, type FlowId } from '../../case/flows.ts';
+import { answered, cured, learntHere, noted, repaired, revised } from '../../case/change.ts';
+import { FLOWS, type FlowId, isFlowId } from '../../case/flows.ts';
 import type { Standing } from '../../case/replay.ts';
 import { CAUTIONS } from '../../steps/cautions.ts';
-import type { Answer, Step } from '../../steps/step.ts';
+import type { Answer, Facts, Step } from '../../steps/step.ts';
 import type { Suspect } from '../../verdicts/suspects.ts';
 import { OpenStep } from './OpenStep.tsx';
 import { ProofOfCure } from './ProofOfCure.tsx';
@@ -29,6 +29,19 @@ export interface FlowPageProps {
   readonly goesOnIn?: readonly FlowId[];
   /** Something drawn under the open step or the verdict. */
   readonly picture?: FunctionComponent<Standing>;
+}
+
+/** The way to the flow that takes this case on. */
+function OnwardButton(props: { readonly to: FlowId; readonly because: string; readonly onGo: (id: FlowId) => void }) {
+  const { to, because, onGo } = props;
+  return (
+    <section class="notice" aria-label="Go on in another flow">
+      <p>{because}</p>
+      <button type="button" class="go" onClick={() => onGo(to)}>
+        Go on with “{FLOWS[to].title}”
+      </button>
+    </section>
+  );
 }
 
 /** Everything of a flow on one page: the wire of what was answered, the open question or the verdict, what is left. */
@@ -60,8 +73,8 @@ export function FlowPage({ flow, root, suspects, rankAt, repairs, goesOnIn, pict
     move(note === undefined ? next : noted(next, note));
     setChanging(undefined);
   };
-  const goOnIn = (id: FlowId) => {
-    const noRoom = handOver(it, standing, id);
+  const goOnIn = (id: FlowId, told?: Facts) => {
+    const noRoom = handOver(it, standing, id, told);
     if (noRoom === undefined) location.href = root + FLOWS[id].path;
     else session.tell(noRoom);
   };
@@ -74,6 +87,7 @@ export function FlowPage({ flow, root, suspects, rankAt, repairs, goesOnIn, pict
   const was = changing ? standing.facts[changing.id] : standing.unusable;
   const verdict = 'verdict' in standing.open && !changing ? standing.open : undefined;
   const lastRepair = standing.repairs.at(-1);
+  const onward = verdict && learntHere(it) ? verdict.verdict.handsOver?.(standing.findings) : undefined;
 
   return (
     <div class="flow">
@@ -177,6 +191,12 @@ export function FlowPage({ flow, root, suspects, rankAt, repairs, goesOnIn, pict
               onChange={setChanging}
               proofTitle={repairs ? 'Prove the cure' : 'Check it'}
               picture={Picture && <Picture {...standing} />}
+              onward={
+                onward &&
+                isFlowId(onward.flow) && (
+                  <OnwardButton to={onward.flow} because={onward.because} onGo={(id) => goOnIn(id, onward.answers)} />
+                )
+              }
             >
               {repairs && standing.cured !== verdict.verdict.id && (
                 <>

@@ -18,6 +18,8 @@ interface Props {
   readonly children: ComponentChildren;
   /** Something drawn beside the evidence. */
   readonly picture: ComponentChildren;
+  /** The way on, where the cause is looked for in another flow. */
+  readonly onward?: ComponentChildren;
   /** What the check at the end is called: a fix is cured, a plan is checked. */
   readonly proofTitle: string;
 }
@@ -43,7 +45,8 @@ const withUnit = (value: string) =>
   value.replace(/ (?=(?:[mk]?[VWΩA]|dB|Hz)(?:[ ,).]|$))/g, '\u00A0').replaceAll(' · ', '\u00A0·\u00A0');
 
 /** A verdict: what, how sure, how known, the numbers, the fix, what not to pay for, and the check that proves it. */
-export function VerdictView({ verdict, remedy, standing, root, onChange, children, picture, proofTitle }: Props) {
+export function VerdictView(props: Props) {
+  const { verdict, remedy, standing, root, onChange, children, picture, onward, proofTitle } = props;
   const known = verdict.evidence.flatMap((id) => standing.terminals.filter(({ step }) => step.id === id));
   return (
     <article class="verdict">
@@ -52,6 +55,7 @@ export function VerdictView({ verdict, remedy, standing, root, onChange, childre
         <b>{CERTAINTY[remedy.certainty]}.</b> {remedy.howSure}
       </p>
       {remedy.background && <p>{remedy.background}</p>}
+      {onward}
       {known.length > 0 && (
         <>
           <h2>How we know</h2>

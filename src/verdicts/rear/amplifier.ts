@@ -7,12 +7,16 @@ import { ampDriving, ampEstimate, estimate } from '../../rig/rig.ts';
 import { expectedGainRatio } from '../../steps/amp-volts.ts';
 import { readsFine } from '../../steps/meter.ts';
 import type { Findings } from '../../steps/outcome.ts';
+import type { Facts } from '../../steps/step.ts';
 import type { RemedyNumber, Verdict } from '../verdict.ts';
 import { AMP_REPAIRER, FITTER, YOURSELF, YOURSELF_OR_FITTER } from '../who.ts';
 
 /** Faults at the amplifier that drives the rear: its inputs, its knobs, its supply, itself. */
 
 const rearAmp = (f: Findings) => ampDriving(f.rig, 'rear') ?? {};
+
+/** What the flow about the amplifier need not ask: which one it is. */
+const REAR_AMP: Facts = { 'which-amp': { option: 'rear' } };
 
 function gainNumbers(f: Findings): readonly RemedyNumber[] {
   const [powerW, loadOhm] = [ampEstimate(rearAmp(f), 'powerW').value, ampEstimate(rearAmp(f), 'ratedOhm').value];
@@ -456,6 +460,11 @@ export const ampOff: Verdict = {
   evidence: ['amp-light', 'rear-amp-turn-on', 'amp-switches', 'rear-pair', 'wakes-when-loud', 'wiggle'],
   mends: ['amp-supply', 'amp'],
   article: 'amplifiers-that-listen',
+  handsOver: () => ({
+    flow: 'amp-wont-turn-on',
+    because: 'Why it stays off is a question of its own. What you have answered goes along.',
+    answers: REAR_AMP,
+  }),
   remedy: (f) => ({
     what: 'The amplifier that drives the rear stays off: its supply, its ground, its turn-on, or itself.',
     certainty: 'short list',
@@ -522,6 +531,11 @@ export const ampProtecting: Verdict = {
   faults: [],
   evidence: ['amp-light', 'wire-to-frame', 'lid-check'],
   mends: ['amp', 'run', 'speaker', 'amp-supply'],
+  handsOver: () => ({
+    flow: 'amp-wont-turn-on',
+    because: 'What it protects itself from is a question of its own. What you have answered goes along.',
+    answers: REAR_AMP,
+  }),
   remedy: (f) => ({
     what: 'The amplifier shows its fault lamp: it has switched itself off to protect itself.',
     certainty: 'short list',

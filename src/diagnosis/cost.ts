@@ -1,0 +1,70 @@
+import type { Step } from '../steps/step.ts';
+
+/**
+ * Something that takes a while and then stands ready for other steps as well. Minutes are part of the minutes of each
+ * step that needs it; common practice of the trade, estimates with no published source.
+ */
+export interface Setup {
+  readonly id: string;
+  readonly minutes: number;
+  readonly steps: readonly string[];
+}
+
+export const SETUPS: readonly Setup[] = [
+  { id: 'tone playing, meter on AC', minutes: 2, steps: ['rear-pair', 'amp-in', 'amp-out'] },
+  { id: 'panel off at the head unit', minutes: 2, steps: ['rear-pair', 'amp-in'] },
+  {
+    id: 'amplifier uncovered',
+    minutes: 1,
+    steps: ['amp-switches', 'amp-in', 'amp-out', 'half-supply', 'swap-inputs', 'swap-outputs'],
+  },
+  { id: 'speakers off the amplifier', minutes: 1, steps: ['amp-out', 'swap-outputs'] },
+  { id: 'rear plug apart', minutes: 1, steps: ['run-ohms', 'wire-to-frame', 'pop-run'] },
+  { id: 'grille off, one wire off', minutes: 5, steps: ['coil-ohms', 'pop-speaker'] },
+];
+
+export const setupsOf = (stepId: string): readonly Setup[] => SETUPS.filter(({ steps }) => steps.includes(stepId));
+
+/** What is told of the past: asked first in every flow. */
+export const HISTORY: readonly string[] = ['rear-history', 'last-change', 'amp-history'];
+const AC = ['rear-pair', 'amp-in', 'amp-out'];
+
+/**
+ * What has to be done before a step, for safety or because it makes no sense without: history first; settings before
+ * readings that they change; no output is exchanged before the amplifier was heard or its lamp seen, since a short may
+ * be there; the chain is followed from where the sound begins; nothing is taken apart further than the reading before
+ * it asks for.
+ */
+const FIRST: Readonly<Record<string, readonly string[]>> = {
+  'rear-pair': ['fader-centre', 'meter-digit'],
+  'amp-in': ['fader-centre', 'meter-digit', 'rear-pair'],
+  'amp-out': ['fader-centre', 'meter-digit', 'amp-in'],
+  'four-corners': ['fader-centre'],
+  'contacts-look': ['lid-check'],
+  'wakes-when-loud': ['amp-light'],
+  'swap-outputs': ['rear-hiss'],
+  'coil-ohms': ['run-ohms'],
+  'run-split': ['run-ohms'],
+  'pop-speaker': ['pop-run'],
+};
+
+/** The steps of a flow that have to come before this one. */
+export function comesAfter(step: Step, steps: ReadonlyMap<string, Step>): readonly string[] {
+  if (HISTORY.includes(step.id)) return [];
+  const tools = step.tool === 'meter' || AC.includes(step.id) ? ['tools-at-hand'] : [];
+  return [...HISTORY, ...tools, ...(FIRST[step.id] ?? [])].filter((id) => id !== step.id && steps.has(id));
+}
+
+/** The minutes of steps done in this order, each set-up paid once. */
+export function minutesOf(steps: readonly Step[]): number {
+  const paid = new Set<string>();
+  let minutes = 0;
+  for (const step of steps) {
+    minutes += step.minutes;
+    for (const setup of setupsOf(step.id)) {
+      if (paid.has(setup.id)) minutes -= setup.minutes;
+      paid.add(setup.id);
+    }
+  }
+  return minutes;
+}

@@ -1,0 +1,26 @@
+import { drawFrom } from '../diagnosis/draw.ts';
+import { randomRig, type WholeRig } from './random-rig.ts';
+
+/** Kinds of build that differ in what can be wrong and in what a step shows. */
+export const BUILD_KINDS = ['unit', 'amp by wire', 'amp by signal', 'amp by DC'] as const;
+export type BuildKind = (typeof BUILD_KINDS)[number];
+
+const BY = { wire: 'amp by wire', signal: 'amp by signal', dc: 'amp by DC' } as const;
+
+/** The kind of a build, by what drives its rear, and its front where it has no rear. */
+export function kindOf({ rearFitted, amps }: WholeRig): BuildKind {
+  const pair = rearFitted === 'yes' ? 'rear' : 'front';
+  const amp = amps.find(({ drives }) => drives === pair || drives === 'both');
+  return amp ? BY[amp.turnOn] : 'unit';
+}
+
+/** So many bikes of a kind, always the same ones. */
+export function fixedRigs(kind: BuildKind, count: number): readonly WholeRig[] {
+  const draw = drawFrom('fixed', kind);
+  const found: WholeRig[] = [];
+  while (found.length < count) {
+    const rig = randomRig(draw);
+    if (kindOf(rig) === kind && rig.rearFitted === 'yes') found.push(rig);
+  }
+  return found;
+}

@@ -1,0 +1,173 @@
+import { comesAfter, HISTORY, minutesOf, SETUPS, setupsOf } from '../diagnosis/cost.ts';
+import { drawFrom } from '../diagnosis/draw.ts';
+import { leastCost, MOST_SUSPECTS, minutesByTest, type Plan, type Problem } from '../diagnosis/least-cost.ts';
+import { observe } from '../diagnosis/observe/index.ts';
+import { learnedRig, outcomeOf } from '../steps/outcome.ts';
+import { fedFromRear } from '../steps/rear-volts.ts';
+import type { Facts, Situation, Step } from '../steps/step.ts';
+import { FAULTS, keyOf, severityAt } from '../world/faults/index.ts';
+import { EXACT_METER } from '../world/meter.ts';
+import type { Ridden } from '../world/symptoms/index.ts';
+import { askThrough, type Concluded } from './ask.ts';
+import { bikesOf, type Present } from './bikes.ts';
+import type { ProvedFlow } from './flows.ts';
+import type { Observe } from './play.ts';
+import type { WholeRig } from './random-rig.ts';
+import { standsFor } from './stands-for.ts';
+
+/** Minutes of a flow on one bike, and the least that any order of its steps could take. */
+export interface FlowCost {
+  readonly minutes: number;
+  readonly least: number;
+  readonly exact: boolean;
+  /** The cheapest order; undefined when only a bound is known. */
+  readonly plan: Plan | undefined;
+  /** Expected minutes of each step, in the flow and in the best order. */
+  readonly byStep: ReadonlyMap<string, { readonly flow: number; readonly least: number }>;
+}
+
+/** One way in which the bike can have the complaint, as one of several people finds it. */
+interface Cause {
+  readonly present: Present;
+  readonly weight: number;
+  readonly bike: Ridden;
+  readonly sees: Observe;
+}
+
+/** How many people look at each bike, if the search can take so many: what a finger happens to move differs. */
+const MOST_LOOKS = 3;
+
+function causesOn({ id }: ProvedFlow, rig: WholeRig, looks: number): readonly Cause[] {
+  const bikes = bikesOf(rig);
+  return FAULTS.flatMap((fault) => {
+    const weight = fault.weights[id];
+    const present = { fault, severity: severityAt(fault, 0.5) };
+    if (!weight || !fault.fits(bikes.healthy) || !bikes.complains(id, [present])) return [];
+    const bike = bikes.with([present]);
+    return Array.from({ length: looks }, (_, look): Cause => {
+      // The same step shows the same person the same, whenever it is asked.
+      const draw = (step: Step) => drawFrom('bench', rig.batteryAh, keyOf(fault), look, step.id);
+      const sees: Observe = (step, at, situation) =>
+        observe(step, at, situation, { meter: EXACT_METER, draw: draw(step) });
+      return { present, weight: weight / looks, bike, sees };
+    });
+  });
+}
+
+/** Outcomes that say the same about every cause. */
+const SAME: Readonly<Record<string, Readonly<Record<string, string>>>> = {
+  'rear-control': { none: 'no-change' },
+  'lid-check': { 'no-plug': 'no-effect' },
+};
+
+/** What a cause shows at each step, in the condition that the step asks for. The past rules nothing out. */
+function outcomesOf(steps: readonly Step[], rig: WholeRig, { bike, sees }: Cause): ReadonlyMap<string, string> {
+  const early = (step: Step) => step.kind === 'rig' || step.id === 'tools-at-hand' || step.id === 'meter-digit';
+  let facts: Facts = {};
+  for (const step of steps.filter(early)) facts = { ...facts, [step.id]: sees(step, bike, { rig, facts }) };
+  const base: Situation = { rig: learnedRig(rig, steps, facts), facts };
+  return new Map(
+    steps.map((step) => {
+      if (HISTORY.includes(step.id)) return [step.id, 'told'] as const;
+      const answer = facts[step.id] ?? sees(step, bike, base);
+      const outcome = outcomeOf(step, { ...base, facts: { ...facts, [step.id]: answer } }) ?? 'cannot';
+      return [step.id, SAME[step.id]?.[outcome] ?? outcome] as const;
+    }),
+  );
+}
+
+/** Causes that show the same at every step and are named by the same verdicts are one suspect. */
+interface Shown {
+  readonly weight: number;
+  readonly outcomes: ReadonlyMap<string, string>;
+  readonly classes: readonly number[];
+}
+
+function problemOf(proved: ProvedFlow, rig: WholeRig, causes: readonly Cause[], ends: readonly Concluded[]): Problem {
+  const all = [...proved.flow.steps.values()];
+  // One verdict stands for all the faults that it names. A list of whoever is left stands for nothing.
+  const classes = ends
+    .filter(({ verdict }) => verdict.faults.length > 0)
+    .map(({ verdict, remedy }) => standsFor(proved, verdict, remedy))
+    .map(({ own, listed }) => [...own, ...listed.flat()]);
+  const named = [...new Map(classes.map((faults) => [faults.toSorted().join(), faults] as const)).values()];
+  const shown = causes.map(
+    (cause): Shown => ({
+      weight: cause.weight,
+      outcomes: outcomesOf(all, rig, cause),
+      classes: named.flatMap((faults, i) => (faults.includes(cause.present.fault.id) ? [i] : [])),
+    }),
+  );
+  const alike = Map.groupBy(shown, ({ outcomes, classes: own }) => JSON.stringify([[...outcomes], own]));
+  const suspects = [...alike.values()].map((own) => ({
+    ...(own[0] as Shown),
+    weight: sum(own.map((one) => one.weight)),
+  }));
+  const outcomesAt = ({ id }: Step) => suspects.map(({ outcomes }) => outcomes.get(id) ?? 'cannot');
+  // What "my bike" knows is not asked, and what cannot be done on this bike tells nothing.
+  const steps = all.filter((step) => step.kind !== 'rig' && outcomesAt(step).some((outcome) => outcome !== 'cannot'));
+  const sentByRear = fedFromRear({ rig, facts: {} });
+  const asked = new Map(steps.map((step) => [step.id, step] as const));
+  return {
+    weights: suspects.map(({ weight }) => weight),
+    tests: steps.map((step) => ({
+      id: step.id,
+      minutes: step.minutes,
+      setups: setupsOf(step.id).map(({ id }) => id),
+      // An amplifier that takes everything from the front does not care whether the rear pairs send.
+      after: comesAfter(step, asked).filter((id) => id !== 'rear-pair' || sentByRear),
+      outcomes: outcomesAt(step),
+    })),
+    setupMinutes: Object.fromEntries(SETUPS.map(({ id, minutes }) => [id, minutes])),
+    classes: named.map((_, i) => suspects.flatMap(({ classes: own }, at) => (own.includes(i) ? [at] : []))),
+  };
+}
+
+function expected(causes: readonly Cause[], ends: readonly Concluded[]): ReadonlyMap<string, number> {
+  const total = causes.reduce((sum, { weight }) => sum + weight, 0);
+  const byStep = new Map<string, number>();
+  for (const [i, { asked }] of ends.entries()) {
+    const steps = asked.map(({ step }) => step);
+    for (const [n, step] of steps.entries()) {
+      const own = minutesOf(steps.slice(0, n + 1)) - minutesOf(steps.slice(0, n));
+      byStep.set(step.id, (byStep.get(step.id) ?? 0) + (own * (causes[i]?.weight ?? 0)) / total);
+    }
+  }
+  return byStep;
+}
+
+const sum = (of: Iterable<number>): number => [...of].reduce((so, one) => so + one, 0);
+
+/** The flow on a bike, asked by so many people of each cause. */
+function asked(proved: ProvedFlow, rig: WholeRig, looks: number) {
+  const causes = causesOn(proved, rig, looks);
+  const ends = causes.map(({ bike, sees }) => {
+    const end = askThrough(proved.flow, { rig, facts: {} }, (step, situation) => sees(step, bike, situation));
+    if ('stoppedAt' in end) throw new Error('nobody stopped it');
+    return end;
+  });
+  return { causes, ends, problem: problemOf(proved, rig, causes, ends) };
+}
+
+/**
+ * What a flow costs on a bike, over everything that can be behind the complaint. Undefined where nothing can. Where there
+ * are more suspects than the search takes, fewer people look; if it is one only, the search knows beforehand what his
+ * finger will move, and what it finds is no more than a bound.
+ */
+export function flowCost(proved: ProvedFlow, rig: WholeRig, mostStates?: number): FlowCost | undefined {
+  let looks = MOST_LOOKS;
+  let found = asked(proved, rig, looks);
+  while (found.problem.weights.length > MOST_SUSPECTS && looks > 1) found = asked(proved, rig, --looks);
+  if (found.causes.length === 0) return undefined;
+  const flow = expected(found.causes, found.ends);
+  const best = leastCost(found.problem, mostStates);
+  const leastBy = minutesByTest(best.plan);
+  const steps = new Set([...flow.keys(), ...leastBy.keys()]);
+  return {
+    minutes: sum(flow.values()),
+    least: best.minutes,
+    exact: best.exact && looks > 1,
+    plan: best.plan,
+    byStep: new Map([...steps].map((id) => [id, { flow: flow.get(id) ?? 0, least: leastBy.get(id) ?? 0 }])),
+  };
+}

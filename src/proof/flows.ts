@@ -1,0 +1,47 @@
+import { ampWontTurnOn } from '../../machines/amp-wont-turn-on.ts';
+import type { Flow } from '../../machines/kit.ts';
+import { noRearSound } from '../../machines/no-rear-sound.ts';
+import { AMP_SIGNS } from '../verdicts/amp/made-signs.ts';
+import { AMP_SUSPECTS } from '../verdicts/amp/suspects.ts';
+import type { MadeTable } from '../verdicts/made-table.ts';
+import { REAR_SIGNS } from '../verdicts/rear/made-signs.ts';
+import { REAR_SUSPECTS } from '../verdicts/rear/suspects.ts';
+import type { Suspect } from '../verdicts/suspects.ts';
+import type { FlowId } from '../world/symptoms/index.ts';
+
+/** A flow that can be proved: it starts from a complaint that the model of the bike can have. */
+export interface ProvedFlow {
+  readonly id: FlowId;
+  readonly flow: Flow;
+  readonly suspects: readonly Suspect[];
+  /** What each suspect shows, made from the circuit. */
+  readonly signs: MadeTable;
+  /** The file that these signs are made into, and the name they have there. */
+  readonly table: string;
+  readonly tableName: string;
+}
+
+export const PROVED_FLOWS: readonly ProvedFlow[] = [
+  {
+    id: 'no-rear-sound',
+    flow: noRearSound,
+    suspects: REAR_SUSPECTS,
+    signs: REAR_SIGNS,
+    table: 'src/verdicts/rear/made-signs.ts',
+    tableName: 'REAR_SIGNS',
+  },
+  {
+    id: 'amp-wont-turn-on',
+    flow: ampWontTurnOn,
+    suspects: AMP_SUSPECTS,
+    signs: AMP_SIGNS,
+    table: 'src/verdicts/amp/made-signs.ts',
+    tableName: 'AMP_SIGNS',
+  },
+];
+
+export function provedFlow(id: string): ProvedFlow {
+  const found = PROVED_FLOWS.find((one) => one.id === id);
+  if (!found) throw new RangeError(`flow must be one of ${PROVED_FLOWS.map((one) => one.id).join(', ')}, got ${id}`);
+  return found;
+}

@@ -1,0 +1,51 @@
+import { type Draw, drawFrom, pick } from '../diagnosis/draw.ts';
+import { FAULTS, type Fault, keyOf, severityAt } from '../world/faults/index.ts';
+import type { FlowId } from '../world/symptoms/index.ts';
+import { type Bikes, bikesOf, type Present } from './bikes.ts';
+import { asBuilt, randomRig, type WholeRig } from './random-rig.ts';
+
+/** A random bike, what its papers say, and faults that give it the complaint. */
+export interface Subject {
+  readonly name: string;
+  readonly paper: WholeRig;
+  readonly bikes: Bikes;
+  readonly faults: readonly Present[];
+}
+
+export interface Sample {
+  readonly complaint: FlowId;
+  readonly seed: number;
+  /** How many faults are tried on each bike, drawn anew for each; Infinity for all. */
+  readonly faultsPerBike: number;
+}
+
+/** Faults that nobody counts among the causes of a complaint, tried on each bike all the same. */
+const UNEXPECTED_TRIED = 6;
+
+function shuffled<T>(draw: Draw, from: readonly T[]): readonly T[] {
+  const left = [...from];
+  return from.map(() => left.splice(Math.floor(draw() * left.length), 1)[0] as T);
+}
+
+function causes(complaint: FlowId, draw: Draw): readonly Fault[] {
+  const others = FAULTS.filter(({ weights }) => !weights[complaint]);
+  const unexpected = new Set(Array.from({ length: UNEXPECTED_TRIED }, () => pick(draw, others)));
+  return shuffled(draw, [...FAULTS.filter(({ weights }) => weights[complaint]), ...unexpected]);
+}
+
+/** The bike with this number, the same for the same seed. Undefined when even a sound one of the build complains. */
+export function subjectOf({ complaint, seed, faultsPerBike }: Sample, index: number): Subject | undefined {
+  const draw = drawFrom(seed, 'bike', index);
+  const paper = randomRig(draw);
+  const bikes = bikesOf(asBuilt(draw, paper));
+  if (bikes.complains(complaint, [])) return undefined;
+  const faults: Present[] = [];
+  for (const fault of causes(complaint, draw)) {
+    const present = { fault, severity: severityAt(fault, draw()) };
+    if (faults.length < faultsPerBike && fault.fits(bikes.healthy) && bikes.complains(complaint, [present]))
+      faults.push(present);
+  }
+  return { name: `${seed}/${index}`, paper, bikes, faults };
+}
+
+export const nameOf = (faults: readonly Present[]): string => faults.map(({ fault }) => keyOf(fault)).join(' + ');

@@ -1,0 +1,129 @@
+import {
+  CHARGING_HEALTHY_HIGHEST_V,
+  CHARGING_HEALTHY_LOWEST_V,
+  CHARGING_MOST_V,
+  KEY_ON_FLAT_V,
+  KEY_ON_HEALTHY_V,
+  OVERVOLTAGE_CUT_HIGHEST_V,
+  OVERVOLTAGE_CUT_LOWEST_V,
+  sagV,
+  UNDERVOLTAGE_CUT_HIGHEST_V,
+} from '../../compute/amp-supply.ts';
+import { formatQuantity, formatRange } from '../../compute/quantity.ts';
+import { batteryV } from '../../steps/amp-feed.ts';
+import type { Findings } from '../../steps/outcome.ts';
+import { theAmp } from '../../steps/which-amp.ts';
+import type { Verdict } from '../verdict.ts';
+import { YOURSELF, YOURSELF_OR_FITTER } from '../who.ts';
+import { cutOut, denseDrawA } from './numbers.ts';
+
+/** A battery with too little or a charging system with too much: the amplifier only obeys. */
+
+const CHARGING = formatRange(CHARGING_HEALTHY_LOWEST_V, CHARGING_HEALTHY_HIGHEST_V, 'V');
+
+/** Inner resistance of a battery of this size that is not worn. From memory, no published source. */
+const INTERNAL_OHM = 0.02;
+
+const lowestReadV = (f: Findings): number =>
+  Math.min(batteryV(f), f.values('supply-under-load')['batteryV'] ?? Infinity);
+
+export const batteryLow: Verdict = {
+  id: 'battery-low',
+  title: 'The battery is too low for the amplifier',
+  faults: ['battery-undercharged', 'battery-worn'],
+  evidence: ['amp-terminals', 'supply-under-load', 'what-else', 'remote-key-off', 'last-change'],
+  mends: ['amp-supply'],
+  remedy: (f) => {
+    const belowCut = lowestReadV(f) < UNDERVOLTAGE_CUT_HIGHEST_V;
+    return {
+      what: 'The battery is nearly empty. The amplifier switches itself off below its least volts.',
+      certainty: belowCut ? 'proved' : 'likely',
+      howSure: belowCut
+        ? 'The battery itself lies where amplifiers cut out.'
+        : 'The battery is so low that loud music pulls it under the cut-out. Nothing else can be judged before it is full.',
+      numbers: [
+        { label: 'Battery, as read', value: formatQuantity(lowestReadV(f), 'V', 3) },
+        { label: 'Key on, engine off, healthy', value: `${formatQuantity(KEY_ON_HEALTHY_V, 'V')} or more` },
+        { label: 'Nearly empty', value: `below ${formatQuantity(KEY_ON_FLAT_V, 'V')}` },
+        cutOut,
+        { label: 'Dense loud music takes', value: formatQuantity(denseDrawA(f), 'A', 2) },
+        {
+          label: 'And pulls it down to about',
+          value: formatQuantity(
+            sagV({ openV: lowestReadV(f), internalOhm: INTERNAL_OHM, currentA: denseDrawA(f) }),
+            'V',
+            3,
+          ),
+        },
+      ],
+      fix: [
+        'Charge it fully, with a charger made for its chemistry. Then four hours’ rest.',
+        'Lead-acid, rested and full: 12.7 V or more. Less, or it falls again within days: the battery is worn.',
+        `Outdoors, engine at about 3000 rpm, lamps on: ${CHARGING}? Less: the charging system.`,
+        'Then look at the amplifier again.',
+      ],
+      tools: 'Charger, meter',
+      minutes: 30,
+      who: YOURSELF,
+      notBuy: ['An amplifier, before the battery is full.', 'A battery, before this one was charged and rested.'],
+      cautions: ['battery-gas', 'outdoors'],
+      proof: `Key on, music playing: ${formatQuantity(KEY_ON_HEALTHY_V, 'V')} or more at the posts, and the amplifier stays on for ten minutes.`,
+      mayAlsoBe: [
+        ...(theAmp(f).turnOn === 'wire' && f.outcome('remote-key-off') !== 'dead'
+          ? [
+              {
+                what: 'The amplifier never goes off and empties it',
+                split:
+                  'Battery charged, key off for ten minutes: is its lamp still on, or 12 V on its remote terminal?',
+              },
+            ]
+          : []),
+        { what: 'The battery is only empty', split: 'It takes a full charge and still reads 12.7 V the next day.' },
+        {
+          what: 'The battery is worn',
+          split: 'Full and rested, it falls below 11.8 V within fifteen minutes of key on.',
+        },
+        {
+          what: 'The charging system does not keep up',
+          split: 'Outdoors, about 3000 rpm with lamps on: below 13.5 V at the posts?',
+        },
+      ],
+    };
+  },
+};
+
+export const regulatorHigh: Verdict = {
+  id: 'regulator-out-of-range',
+  title: 'The charging voltage is too high',
+  faults: ['regulator-out-of-range'],
+  evidence: ['amp-terminals', 'what-else'],
+  mends: ['amp-supply'],
+  remedy: (f) => ({
+    what: 'The battery is above what a healthy charging system gives. The amplifier switches off to save itself.',
+    certainty: batteryV(f) >= OVERVOLTAGE_CUT_LOWEST_V ? 'proved' : 'likely',
+    howSure:
+      batteryV(f) >= OVERVOLTAGE_CUT_LOWEST_V
+        ? 'It lies where amplifiers switch off.'
+        : 'It lies above every healthy regulator, and higher revs raise it further.',
+    numbers: [
+      { label: 'Battery, as read', value: formatQuantity(batteryV(f), 'V', 3) },
+      { label: 'Healthy at 3000 rpm', value: CHARGING },
+      { label: 'Too high', value: `above ${formatQuantity(CHARGING_MOST_V, 'V')}` },
+      {
+        label: 'Amplifiers switch off above',
+        value: formatRange(OVERVOLTAGE_CUT_LOWEST_V, OVERVOLTAGE_CUT_HIGHEST_V, 'V'),
+      },
+    ],
+    fix: [
+      'Leave the sound off until it is right: amplifiers, lamps and modules suffer, too.',
+      'Key off. Regulator’s plug and ground: a bad ground makes it read low and charge high. Clean both.',
+      'Still too high: replace the regulator. Then look at the battery: it may have boiled.',
+    ],
+    tools: 'Meter, contact cleaner',
+    minutes: 40,
+    who: YOURSELF_OR_FITTER,
+    notBuy: ['An amplifier: it did right to switch off.'],
+    cautions: ['outdoors', 'hot', 'battery-gas'],
+    proof: `Outdoors, about 3000 rpm, lamps on: ${CHARGING} at the posts, and the amplifier stays on.`,
+  }),
+};

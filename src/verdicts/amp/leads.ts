@@ -1,0 +1,223 @@
+import { formatQuantity } from '../../compute/quantity.ts';
+import { sectionForDropM2 } from '../../compute/wire.ts';
+import { ampEstimate } from '../../rig/rig.ts';
+import type { Findings } from '../../steps/outcome.ts';
+import { theAmp } from '../../steps/which-amp.ts';
+import type { Verdict } from '../verdict.ts';
+import { FITTER, YOURSELF, YOURSELF_OR_FITTER } from '../who.ts';
+import { ampName, cutOut, drawNumbers, fullDrawA, mainFuseA, pathNumbers, readPath } from './numbers.ts';
+
+/** Contacts and leads that let volts through, but not the current. */
+
+const read = (f: Findings, step: string, ...outcomes: readonly string[]) => outcomes.includes(f.outcome(step) ?? '');
+const PROOF_TEN = 'The amplifier starts and stops with the head unit ten times in a row.';
+
+export const fuseHolderResistive: Verdict = {
+  id: 'fuse-holder-resistive',
+  title: 'The fuse holder makes no contact',
+  faults: ['fuse-holder-resistive'],
+  evidence: ['supply-wiggle', 'fuse-sides', 'fuse-look', 'supply-under-load', 'plus-path', 'temporary-leads'],
+  mends: ['amp-supply'],
+  article: 'voltage-drop-under-load',
+  remedy: (f) => {
+    const proved =
+      read(f, 'plus-path', 'holder') ||
+      read(f, 'supply-wiggle', 'holder') ||
+      (read(f, 'fuse-sides', 'open') && read(f, 'fuse-look', 'whole'));
+    return {
+      what: 'The fuse is whole, and its holder hardly makes contact: loose, softened by heat, or green.',
+      certainty: proved ? 'proved' : 'likely',
+      howSure: proved
+        ? 'The volts are lost across the holder itself.'
+        : 'They are lost on the plus way, and the holder is its weakest place.',
+      numbers: [...pathNumbers(f, 'plus'), ...readPath(f, 'plusDropV'), cutOut],
+      fix: [
+        'Battery minus off. Pull the fuse: brown blades, soft plastic or a green film are the holder.',
+        'Fit a sealed holder with crimped lugs, out of the spray, within a hand’s width of the battery.',
+        `The same fuse goes in, at most ${formatQuantity(mainFuseA(f), 'A')} for this lead.`,
+      ],
+      tools: 'Crimp tool, sealed fuse holder',
+      minutes: 40,
+      who: FITTER,
+      notBuy: ['An amplifier: it never got its current.', 'A bigger fuse: the holder is the trouble.'],
+      cautions: ['minus-first', 'hot', 'fuse'],
+      proof: 'With the lamp on, less than 25 mV across the holder. After ten loud minutes it is only hand-warm.',
+      ...(proved
+        ? {}
+        : {
+            mayAlsoBe: [
+              {
+                what: 'The plus lead too thin or half broken',
+                split: 'Lamp on: which half of the way loses the volts?',
+              },
+              {
+                what: 'A loose ring at the battery',
+                split: 'Lamp on: battery post itself to its ring, in millivolts.',
+              },
+            ],
+          }),
+    };
+  },
+};
+
+export const batteryLugLoose: Verdict = {
+  id: 'battery-lug-loose',
+  title: 'The amplifier’s ring at the battery is loose',
+  faults: ['battery-lug-loose'],
+  evidence: ['supply-wiggle', 'fuse-sides', 'rings-look', 'plus-path', 'what-else', 'last-change'],
+  mends: ['amp-supply'],
+  article: 'voltage-drop-under-load',
+  remedy: (f) => ({
+    what: 'A ring of the amplifier at the battery makes no contact.',
+    certainty:
+      read(f, 'supply-wiggle', 'battery') || read(f, 'plus-path', 'ring') || read(f, 'rings-look', 'battery')
+        ? 'proved'
+        : 'likely',
+    howSure: read(f, 'fuse-sides', 'no-feed')
+      ? 'Not even the fuse gets the battery’s volts.'
+      : 'The contact gives way at the battery post.',
+    numbers: [...pathNumbers(f, 'plus'), ...readPath(f, 'plusDropV'), cutOut],
+    fix: [
+      'Key off. Minus ring off first. Then look at all rings on both posts.',
+      'Clean rings and posts bright. The largest ring goes lowest, the thin ones on top, the screw long enough for all.',
+      'Plus tight, then minus. Neither ring may turn by hand.',
+      'Tighten again after the first ride.',
+    ],
+    tools: 'Spanner, wire brush',
+    minutes: 15,
+    who: YOURSELF,
+    notBuy: ['A battery, a fuse or an amplifier: a screw was loose.'],
+    cautions: ['minus-first', 'battery-gas', 'plus-probe'],
+    proof:
+      'With the 55 W lamp on, each ring against its own post reads below 10 mV, and nothing flickers when you press.',
+    mayAlsoBe: [
+      {
+        what: 'A crimp that pulled out behind the ring',
+        split: 'Hold the ring still and pull gently at its lead: does it move in the crimp?',
+      },
+    ],
+  }),
+};
+
+/** What full bass may lose on the plus lead. Common practice, no published source. */
+const MOST_LOST_V = 0.25;
+
+export const plusLeadTooThin: Verdict = {
+  id: 'plus-lead-too-thin',
+  title: 'The plus lead is too thin or not all copper',
+  faults: ['plus-lead-too-thin'],
+  evidence: ['supply-under-load', 'plus-path', 'amp-goes-off', 'recover'],
+  mends: ['amp-supply'],
+  article: 'voltage-drop-under-load',
+  remedy: (f) => {
+    const lengthM = ampEstimate(theAmp(f), 'plusLeadM').value;
+    const sectionM2 = sectionForDropM2({ lengthM, currentA: fullDrawA(f), lossV: MOST_LOST_V });
+    return {
+      what: 'The plus lead itself loses too much: too thin, partly broken, or aluminium under a copper skin.',
+      certainty: 'proved',
+      howSure: 'Neither the ring nor the fuse holder loses the volts. What is left is the lead.',
+      numbers: [
+        ...readPath(f, 'plusDropV'),
+        {
+          label: `Section for ${formatQuantity(lengthM, 'm')}, at least`,
+          value: formatQuantity(sectionM2 * 1e6, 'mm²', 2),
+        },
+        ...drawNumbers(f),
+        cutOut,
+      ],
+      fix: [
+        'Battery minus off.',
+        'One copper lead of at least that section, from the battery post straight to the amplifier.',
+        'Its fuse within a hand’s width of the battery, no larger than the lead carries.',
+        'Check the ground lead, too: it carries the same current.',
+      ],
+      tools: 'Crimp tool, lead, fuse holder',
+      minutes: 60,
+      who: FITTER,
+      notBuy: ['A bigger fuse on the old lead.', 'Copper-clad aluminium: it loses about 1.6 times as much.'],
+      cautions: ['minus-first', 'fuse'],
+      proof: `With the 55 W lamp on: ${pathNumbers(f, 'plus')[0]?.value ?? ''} on the plus way.`,
+    };
+  },
+};
+
+export const ampGroundOpen: Verdict = {
+  id: 'amp-ground-open',
+  title: 'The amplifier’s ground is open',
+  faults: ['amp-ground-open'],
+  evidence: ['amp-terminals', 'rings-look', 'supply-wiggle', 'temporary-leads'],
+  mends: ['amp-supply'],
+  article: 'voltage-drop-under-load',
+  remedy: (f) => {
+    const { groundV } = f.values('amp-terminals');
+    return {
+      what: `${ampName(f)} has its plus, and no way back: its ground is open.`,
+      certainty: 'proved',
+      howSure: 'Its ground terminal hangs up at the battery’s volts instead of lying at zero.',
+      numbers: [
+        ...(groundV === undefined
+          ? []
+          : [{ label: 'Its ground against battery minus, as read', value: formatQuantity(groundV, 'V', 3) }]),
+        ...pathNumbers(f, 'ground'),
+      ],
+      fix: [
+        'Key off, battery minus off. Follow the ground lead: the ring fell off, the crimp pulled out, or it sits on paint.',
+        'Take the ground to the battery minus post, with a lead as thick as the plus lead.',
+        'Line-level leads: look at their shields and plugs. They may have carried the current, and burnt.',
+      ],
+      tools: 'Crimp tool, spanner',
+      minutes: 30,
+      who: FITTER,
+      notBuy: ['An amplifier, a fuse or a reflash.'],
+      ifDoneAnyway:
+        'A fuse in the ground lead hides the fault: when it opens, the shields of the signal leads carry the current.',
+      cautions: ['minus-first', 'ground-open', 'temporary-lead'],
+      proof: `Amplifier ground against battery minus with the lamp on: ${pathNumbers(f, 'ground')[0]?.value ?? ''}. ${PROOF_TEN}`,
+      mayAlsoBe: [
+        {
+          what: 'Its ground ring loose at the battery minus post',
+          split: 'Red on the ring, black on the post itself: volts between the two?',
+        },
+      ],
+    };
+  },
+};
+
+export const ampGroundResistive: Verdict = {
+  id: 'amp-ground-resistive',
+  title: 'The amplifier’s ground makes poor contact',
+  faults: ['amp-ground-resistive'],
+  evidence: ['supply-under-load', 'supply-wiggle', 'temporary-leads', 'amp-goes-off', 'recover'],
+  mends: ['amp-supply'],
+  article: 'voltage-drop-under-load',
+  remedy: (f) => ({
+    what: `The way back from the amplifier makes poor contact: ${ampName(f).toLowerCase()} loses its volts there as soon as it draws current.`,
+    certainty:
+      read(f, 'supply-under-load', 'ground-drop') || read(f, 'temporary-leads', 'ground') ? 'proved' : 'likely',
+    howSure: read(f, 'supply-under-load', 'ground-drop')
+      ? 'With a known current through it, the ground way loses more than the amplifier can spare.'
+      : read(f, 'temporary-leads', 'ground')
+        ? 'It comes on with a second ground lead beside the old one.'
+        : 'It reacts when the ground lead is moved.',
+    background: 'Paint or anodising under a ring reads fine with no current. It gives way with ten amperes.',
+    numbers: [...pathNumbers(f, 'ground'), ...readPath(f, 'groundDropV'), cutOut],
+    fix: [
+      'Key off, battery minus off.',
+      'Take the ground to the battery minus post, or to bare bright metal on the engine cradle. Scrape paint away.',
+      'Lead as thick as the plus lead, ring crimped and sealed, screw tight.',
+      'Front and rear amplifier and head unit on one point: that keeps noise out, too.',
+    ],
+    tools: 'Crimp tool, scraper, spanner',
+    minutes: 30,
+    who: YOURSELF_OR_FITTER,
+    notBuy: ['An amplifier or a battery.', 'A capacitor on the supply: it does not mend a contact.'],
+    cautions: ['minus-first', 'temporary-lead'],
+    proof: `Amplifier ground against battery minus with the lamp on: ${pathNumbers(f, 'ground')[0]?.value ?? ''}. ${PROOF_TEN}`,
+    mayAlsoBe: [
+      {
+        what: 'Its ring loose at the battery minus post',
+        split: 'Lamp on: ring against the post itself, in millivolts.',
+      },
+    ],
+  }),
+};

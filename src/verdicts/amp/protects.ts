@@ -1,0 +1,271 @@
+import { DENSE_MUSIC_AVERAGE_RATIO } from '../../compute/amp-current.ts';
+import { OUTPUT_DC_BAD_V, OUTPUT_DC_HEALTHY_V } from '../../compute/amp-supply.ts';
+import { coilBandOhm } from '../../compute/impedance.ts';
+import { powerW } from '../../compute/level.ts';
+import { formatQuantity, formatRange } from '../../compute/quantity.ts';
+import { ampEstimate, estimate } from '../../rig/rig.ts';
+import { channelsOf, EFFICIENCY_RATIO } from '../../steps/amp-feed.ts';
+import type { Findings } from '../../steps/outcome.ts';
+import { ampPair, theAmp } from '../../steps/which-amp.ts';
+import type { RemedyNumber, Verdict } from '../verdict.ts';
+import { AMP_REPAIRER, YOURSELF_OR_FITTER } from '../who.ts';
+import { ampName } from './numbers.ts';
+
+/** An amplifier that switched itself off to protect something: what, and why. */
+
+const LAMP_NORMAL = 'Lamp normal with all speakers plugged in, and for 30 minutes at the volume that tripped it.';
+const NOT_YET = 'An amplifier, before the short is gone and this one was tried again.';
+
+/** The speakers that hang on the amplifier of this case. */
+const rated = (f: Findings) => estimate(f.rig, ampPair(f) === 'front' ? 'frontRatedOhm' : 'rearRatedOhm');
+function coilNumbers(f: Findings): readonly RemedyNumber[] {
+  const { low, high } = rated(f);
+  return [
+    {
+      label: 'One coil, cold',
+      value: formatRange(coilBandOhm({ ratedOhm: low }).lowOhm, coilBandOhm({ ratedOhm: high }).highOhm, 'Ω'),
+    },
+  ];
+}
+const lowestRun = (f: Findings): readonly RemedyNumber[] => {
+  const { lowestOhm, leadsOhm = 0 } = f.values('amp-runs');
+  return lowestOhm === undefined || lowestOhm === Infinity
+    ? []
+    : [{ label: 'Lowest run, less your leads', value: formatQuantity(Math.max(0, lowestOhm - leadsOhm), 'Ω', 2) }];
+};
+
+export const wireOnFrame: Verdict = {
+  id: 'speaker-wire-to-frame',
+  title: 'A speaker wire touches the frame',
+  faults: ['speaker-wire-to-frame'],
+  evidence: ['amp-light', 'recover', 'speakers-unplugged', 'amp-wires-to-frame'],
+  mends: ['run'],
+  article: 'half-the-supply-on-a-speaker-wire',
+  remedy: (f) => ({
+    what: `A speaker wire of ${ampName(f).toLowerCase()} touches metal. It rests at half the supply, and that is shorted to ground.`,
+    certainty: 'proved',
+    howSure: 'The lamp clears without the speakers, and the meter shows the wire joined to the frame.',
+    numbers: [
+      ...(f.values('amp-wires-to-frame')['lowestOhm'] === undefined
+        ? []
+        : [
+            {
+              label: 'Lowest to the frame, as read',
+              value: formatQuantity(f.values('amp-wires-to-frame')['lowestOhm'] ?? 0, 'Ω', 2),
+            },
+          ]),
+      { label: 'Healthy', value: 'above 100 kΩ' },
+    ],
+    fix: [
+      'Leave that run off. Look under its grille, at the lid hinge, under the seat, at bare terminals on metal.',
+      'Free the wire, insulate it, and re-route it with slack.',
+      'All wires of all runs to the frame once more, before the plug goes back.',
+    ],
+    tools: 'Meter, insulating sleeve',
+    minutes: 45,
+    who: YOURSELF_OR_FITTER,
+    notBuy: [NOT_YET],
+    cautions: ['bridge', 'key-off', 'into-a-short'],
+    proof: `Every wire above 100 kΩ to the frame while lids, steering and seat move. ${LAMP_NORMAL}`,
+  }),
+};
+
+export const pairShorted: Verdict = {
+  id: 'speaker-pair-shorted',
+  title: 'The two wires of a speaker run touch each other',
+  faults: ['speaker-pair-shorted'],
+  evidence: ['amp-light', 'recover', 'speakers-unplugged', 'amp-wires-to-frame', 'amp-runs'],
+  mends: ['run', 'speaker'],
+  article: 'read-a-coil-in-ohms',
+  remedy: (f) => ({
+    what: 'Plus and minus of a speaker run touch, or its coil is burnt to a short.',
+    certainty: 'proved',
+    howSure: 'The lamp clears without the speakers, and one run reads far fewer ohms than a coil can have.',
+    numbers: [...lowestRun(f), ...coilNumbers(f)],
+    fix: [
+      'Leave that run off. Pull the wires off its speaker and measure again. Still low: the run. Now open: the coil.',
+      'Re-terminate the run, no loose strands. Or replace the speakers as a pair, same rated ohms.',
+    ],
+    tools: 'Meter, crimp tool',
+    minutes: 45,
+    who: YOURSELF_OR_FITTER,
+    notBuy: [NOT_YET],
+    cautions: ['key-off', 'ohms-dead', 'into-a-short'],
+    proof: `Each run reads coil plus wires. ${LAMP_NORMAL}`,
+  }),
+};
+
+export const runTrips: Verdict = {
+  id: 'run-trips-it',
+  title: 'One speaker run trips the amplifier',
+  faults: ['speaker-wire-to-frame', 'speaker-pair-shorted'],
+  evidence: ['amp-light', 'speakers-unplugged', 'one-by-one', 'amp-runs'],
+  mends: ['run', 'speaker'],
+  remedy: (f) => ({
+    what: 'One speaker run shorts the amplifier: a wire on the frame, or its two wires on each other.',
+    certainty: 'likely',
+    howSure: 'The fault lamp comes back with that one plug, and not with the others.',
+    numbers: [{ label: 'Each wire to the frame, healthy', value: 'above 100 kΩ' }, ...coilNumbers(f)],
+    fix: [
+      'Leave that run off: the rest may play meanwhile.',
+      'Follow it with your fingers: grille, hinge, seat, bare terminals on metal, loose strands at the speaker.',
+      'Free, insulate, re-terminate. Nothing to see: its speaker’s coil is burnt to a short.',
+    ],
+    tools: 'Insulating sleeve, crimp tool; a meter makes it quicker',
+    minutes: 45,
+    who: YOURSELF_OR_FITTER,
+    notBuy: [NOT_YET],
+    cautions: ['into-a-short', 'key-off', 'bridge'],
+    proof: LAMP_NORMAL,
+    mayAlsoBe: [
+      {
+        what: 'A wire on the frame',
+        split: 'Plug off, meter on ohms: each of its wires to bare frame metal, above 100 kΩ?',
+      },
+      {
+        what: 'Its two wires on each other, or a burnt coil',
+        split: 'Plug off, meter on ohms: does it read like the other side?',
+      },
+    ],
+  }),
+};
+
+export const loadTooLow: Verdict = {
+  id: 'amp-load-too-low',
+  title: 'Too many speakers on one channel',
+  faults: ['amp-load-too-low'],
+  evidence: ['amp-light', 'recover', 'speakers-unplugged', 'amp-runs', 'one-by-one'],
+  mends: ['run', 'speaker'],
+  remedy: (f) => {
+    const ampOhm = ampEstimate(theAmp(f), 'ratedOhm').value;
+    return {
+      what: 'The speakers on one channel together have fewer ohms than this amplifier can drive.',
+      certainty: f.outcome('amp-runs') === 'heavy' ? 'proved' : 'likely',
+      howSure:
+        f.outcome('amp-runs') === 'heavy'
+          ? 'The lowest run reads less than the amplifier is made for, and no wire is shorted.'
+          : 'No single run trips it, only all of them together or more volume.',
+      numbers: [
+        ...lowestRun(f),
+        { label: 'The amplifier is rated into', value: formatQuantity(ampOhm, 'Ω') },
+        { label: 'Two such speakers side by side', value: formatQuantity(rated(f).value / 2, 'Ω', 2) },
+      ],
+      fix: [
+        'Look in its papers for the least ohms of a channel, stereo and bridged.',
+        'Two speakers on one channel: put them in a row, or each on a channel of its own.',
+        'Only alike speakers in a row. Different ones get different shares.',
+      ],
+      tools: 'Screwdriver, crimp tool',
+      minutes: 40,
+      who: YOURSELF_OR_FITTER,
+      notBuy: ['A stronger amplifier, before the load is right.'],
+      cautions: ['key-off', 'hot'],
+      proof: LAMP_NORMAL,
+    };
+  },
+};
+
+export const outputDc: Verdict = {
+  id: 'amp-output-dc',
+  title: 'The amplifier’s output stage is damaged',
+  faults: ['amp-output-dc'],
+  evidence: ['amp-light', 'recover', 'speakers-unplugged', 'amp-dc', 'amp-terminals', 'supply-under-load'],
+  mends: ['amp'],
+  remedy: (f) => {
+    const { highestV } = f.values('amp-dc');
+    const seen = f.outcome('amp-dc') === 'offset';
+    const { value: ratedOhm } = rated(f);
+    return {
+      what: seen
+        ? 'DC stands across an output of the amplifier: its output stage is damaged.'
+        : 'The amplifier protects itself from itself: no speaker, no heat and no supply is to blame.',
+      certainty: seen ? 'proved' : 'likely',
+      howSure: seen
+        ? 'It was read with the speakers off.'
+        : 'The fault lamp stays with all speakers off. A stage that is shut down shows no DC.',
+      numbers: [
+        ...(highestV === undefined
+          ? []
+          : [{ label: 'DC across an output, as read', value: formatQuantity(highestV, 'V', 2) }]),
+        { label: 'Healthy', value: `below ${formatQuantity(OUTPUT_DC_HEALTHY_V, 'V')}` },
+        { label: 'Suspect', value: `above ${formatQuantity(OUTPUT_DC_BAD_V, 'V')}` },
+        ...(seen && highestV !== undefined
+          ? [
+              {
+                label: 'Heat that it would leave in a coil',
+                value: formatQuantity(powerW({ levelV: highestV, loadOhm: coilBandOhm({ ratedOhm }).lowOhm }), 'W', 2),
+              },
+            ]
+          : []),
+      ],
+      fix: [
+        'Leave the speakers off this amplifier.',
+        'Have it repaired, or replace it. Say: fault lamp with all speakers off, supply good.',
+        'Before new speakers or a new amplifier: each run in ohms and to the frame. A short there may have done it.',
+      ],
+      tools: 'Meter, spanners',
+      minutes: 60,
+      who: AMP_REPAIRER,
+      notBuy: ['Speakers before DC and gain were measured on the next amplifier.', 'A reflash.'],
+      cautions: ['key-off', 'warranty', 'hot'],
+      proof: `Speakers off, music paused: below ${formatQuantity(OUTPUT_DC_HEALTHY_V, 'V')} across each output. ${LAMP_NORMAL}`,
+      ...(seen
+        ? {}
+        : {
+            mayAlsoBe: [
+              {
+                what: 'Supply that is too low or too high while it starts',
+                split:
+                  'A 55 W lamp across its plus and ground: within 0.5 V of the battery, and the battery below 15 V?',
+              },
+            ],
+          }),
+    };
+  },
+};
+
+export const tooHot: Verdict = {
+  id: 'amp-heat-protect',
+  title: 'The amplifier gets too hot',
+  faults: ['amp-heat-protect'],
+  evidence: ['amp-light', 'amp-goes-off', 'recover'],
+  mends: ['amp'],
+  remedy: (f) => {
+    const outW = DENSE_MUSIC_AVERAGE_RATIO * channelsOf(f) * ampEstimate(theAmp(f), 'powerW').value;
+    return {
+      what: `${ampName(f)} switches off because its case gets too hot, and comes back when it has cooled.`,
+      certainty: f.outcome('recover') === 'after-minutes' ? 'proved' : 'likely',
+      howSure:
+        f.outcome('recover') === 'after-minutes'
+          ? 'It came back by itself after minutes. Only heat takes that long.'
+          : 'It goes off when it is hot, and not at other times.',
+      numbers: [
+        {
+          label: 'Heat it has to get rid of with dense loud music',
+          value: formatQuantity(outW * (1 / EFFICIENCY_RATIO - 1), 'W', 2),
+        },
+        { label: 'Amplifiers switch off at a case of', value: '75 to 90 °C' },
+        { label: 'And come back when cooler by', value: '10 to 20 °C' },
+      ],
+      fix: [
+        'Free its fins: no carpet, no foam, no rain cover on it. A hand’s width of air on the finned side.',
+        'Stand it on spacers, fins upright, out of the closed bag or with holes for the air.',
+        'Gain down to what the speakers need, high-pass on: what they cannot play is only heat.',
+        'Still too hot: a small fan that runs with the remote wire.',
+      ],
+      tools: 'Spacers, screwdriver',
+      minutes: 40,
+      who: YOURSELF_OR_FITTER,
+      notBuy: ['A bigger amplifier for the same closed bag.'],
+      cautions: ['hot', 'key-off'],
+      proof: 'Thirty minutes at the volume and in the heat that failed before, bag closed as on the road.',
+      mayAlsoBe: [
+        { what: 'A load that is too heavy', split: 'How many speakers hang on a channel, of how many ohms?' },
+        {
+          what: 'A contact that opens when it is hot',
+          split: 'Feel the fuse holder, not only the amplifier: hotter than the leads?',
+        },
+      ],
+    };
+  },
+};

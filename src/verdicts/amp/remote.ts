@@ -1,0 +1,182 @@
+import { formatQuantity } from '../../compute/quantity.ts';
+import { estimate } from '../../rig/rig.ts';
+import type { Findings } from '../../steps/outcome.ts';
+import type { Verdict } from '../verdict.ts';
+import { FITTER, YOURSELF_OR_FITTER } from '../who.ts';
+import { IDLE_A, remoteNumbers } from './numbers.ts';
+
+/** The wire that switches the amplifier, and what feeds it. */
+
+const PROOF_REMOTE =
+  'Head unit on: the remote terminal reads what stands above. It starts and stops with the head unit ten times in a row.';
+const NOT_THE_AMP = 'An amplifier: it was never told to come on.';
+
+export const remoteWireOpen: Verdict = {
+  id: 'remote-wire-open',
+  title: 'The remote wire is open',
+  faults: ['remote-wire-open'],
+  evidence: ['remote-volts', 'remote-source', 'remote-lamp', 'remote-start-lamp', 'remote-jumper', 'supply-wiggle'],
+  mends: ['amp-supply', 'unit-leads'],
+  remedy: (f) => {
+    const proved =
+      f.outcome('remote-source') === 'live' ||
+      f.outcome('remote-start-lamp') === 'lit' ||
+      f.outcome('supply-wiggle') === 'remote';
+    return {
+      what: 'The thin remote wire is broken, or its tap makes no contact. Nothing tells the amplifier to come on.',
+      certainty: proved ? 'proved' : 'likely',
+      howSure:
+        f.outcome('supply-wiggle') === 'remote'
+          ? 'The lamp follows the remote wire when it is moved.'
+          : proved
+            ? 'Volts at its start, none at the amplifier.'
+            : 'Nothing arrives at the remote terminal. Where the wire begins was not read.',
+      numbers: remoteNumbers(f),
+      fix: [
+        'Key off. Look at the tap first: a connector that never bit through the insulation is the usual place.',
+        'Then where it bends: steering, seat hinge, grommets.',
+        'Solder or sealed crimp, sleeve, strain relief. A 1 A fuse at its start.',
+      ],
+      tools: 'Crimp tool, thin wire, 1 A fuse',
+      minutes: 30,
+      who: FITTER,
+      notBuy: [NOT_THE_AMP, 'A reflash: it does not switch a wire.'],
+      cautions: ['key-off', 'data'],
+      proof: PROOF_REMOTE,
+      ...(proved
+        ? {}
+        : {
+            mayAlsoBe: [
+              {
+                what: 'The feed it was tapped from is dead',
+                split: 'Head unit on: the start of the wire against battery minus.',
+              },
+            ],
+          }),
+    };
+  },
+};
+
+export const remoteSourceDead: Verdict = {
+  id: 'remote-source-dead',
+  title: 'The remote wire is tapped from a dead or wrong feed',
+  faults: ['remote-source-dead'],
+  evidence: ['key-positions', 'remote-source', 'remote-start-lamp', 'what-else', 'last-change'],
+  mends: ['amp-supply', 'unit-leads', 'unit'],
+  remedy: (f) => {
+    const wrongFeed = f.outcome('key-positions') === 'some';
+    return {
+      what: wrongFeed
+        ? 'The remote wire is on a feed that does not follow the head unit: live in some other position of the key.'
+        : 'The point that the remote wire is tapped from carries no volts: a blown accessory fuse, or the wrong pin.',
+      certainty: 'proved',
+      howSure: wrongFeed
+        ? 'It comes on in another position, so supply, ground and amplifier are good.'
+        : 'Not even the start of the wire carries volts with the head unit on.',
+      numbers: remoteNumbers(f),
+      fix: [
+        wrongFeed
+          ? 'Key off. Find out which feed it was tapped from, and take it off there.'
+          : 'Look at the accessory fuse of that feed first. Did a socket or a charger die with it?',
+        'Take the remote wire to the head unit’s remote output, or to a feed that is live only with the ignition on.',
+        'A 1 A fuse at its start. More than one amplifier or a relay on it: a relay of its own.',
+      ],
+      tools: 'Meter or LED lamp, crimp tool, 1 A fuse',
+      minutes: 40,
+      who: YOURSELF_OR_FITTER,
+      notBuy: [NOT_THE_AMP],
+      ifDoneAnyway: 'Straight to the battery it works at once, and empties the battery in a night or two.',
+      cautions: ['key-off', 'data', 'fuse'],
+      proof: `${PROOF_REMOTE} Key off: below 0.5 V after ten minutes.`,
+    };
+  },
+};
+
+export const remoteVoltsLow: Verdict = {
+  id: 'remote-volts-low',
+  title: 'Too few volts on the remote wire',
+  faults: ['remote-volts-low'],
+  evidence: ['remote-volts', 'remote-source', 'remote-lamp', 'remote-jumper'],
+  mends: ['amp-supply', 'unit-leads'],
+  remedy: (f) => ({
+    what: 'The remote terminal gets volts, but too few to switch this amplifier on.',
+    certainty: f.outcome('remote-volts') === 'low' || f.outcome('remote-source') === 'low' ? 'proved' : 'likely',
+    howSure:
+      f.outcome('remote-volts') === 'low' || f.outcome('remote-source') === 'low'
+        ? 'It was read, and lies under what amplifiers switch on at.'
+        : 'Some volts arrive, yet only the jumper from its own plus wakes it.',
+    background:
+      'The usual reasons: a splice that corrodes, a dimmed lamp feed that pulses, or one small output that feeds several devices.',
+    numbers: remoteNumbers(f),
+    fix: [
+      'Take the wire off a dimmed lamp feed: a meter shows only the average of its pulses.',
+      'Use a full 12 V feed that follows the ignition, with a 1 A fuse.',
+      'Several devices on one output: let it switch a relay, and the relay the amplifiers.',
+    ],
+    tools: 'Meter, crimp tool, relay if needed',
+    minutes: 40,
+    who: FITTER,
+    notBuy: [NOT_THE_AMP],
+    cautions: ['key-off', 'data'],
+    proof: `${PROOF_REMOTE} It holds that while the music is loud.`,
+  }),
+};
+
+export const adapterWithoutRemote: Verdict = {
+  id: 'replaced-unit-adapter-gap',
+  title: 'The adapter of the replaced head unit leaves the remote wire out',
+  faults: ['replaced-unit-adapter-gap'],
+  evidence: ['unit-kind', 'remote-volts', 'remote-source', 'remote-start-lamp', 'adapter-look'],
+  mends: ['unit-leads', 'amp-supply'],
+  remedy: (f) => ({
+    what: 'The replaced head unit switches its remote output, and the adapter behind it has no pin for it.',
+    certainty: 'proved',
+    howSure: 'The place of the remote wire in the adapter’s plug is empty.',
+    numbers: remoteNumbers(f),
+    fix: [
+      'Key off. Fit the missing pin, or join the remote output past the adapter with a sealed crimp.',
+      'A 1 A fuse at its start. Its papers say how much the output may give.',
+      'While the plug is apart: are the rear pairs fitted?',
+    ],
+    tools: 'Crimp tool, pin, 1 A fuse',
+    minutes: 30,
+    who: FITTER,
+    notBuy: [NOT_THE_AMP, 'A reflash: a replaced head unit has no stored profile.'],
+    cautions: ['key-off', 'data'],
+    proof: PROOF_REMOTE,
+  }),
+};
+
+/** Half of the charge may go before a battery suffers. Common practice, no published source. */
+const HALF = 0.5;
+const nightsH = (f: Findings) => (estimate(f.rig, 'batteryAh').value * HALF) / IDLE_A;
+
+export const remoteOnPermanent: Verdict = {
+  id: 'remote-on-permanent',
+  title: 'The remote wire never goes off and emptied the battery',
+  faults: ['remote-on-permanent'],
+  evidence: ['amp-terminals', 'remote-key-off', 'last-change'],
+  mends: ['amp-supply'],
+  remedy: (f) => ({
+    what: 'The remote wire is on a feed that never goes off. The amplifier stayed awake, emptied the battery, and now has too few volts.',
+    certainty: f.outcome('remote-key-off') === 'live' ? 'proved' : 'likely',
+    howSure:
+      'The remote terminal still carries volts ten minutes after the key is off, and the battery is nearly empty.',
+    numbers: [
+      { label: 'An amplifier that stays awake takes about', value: formatQuantity(IDLE_A, 'A') },
+      { label: 'It takes half the battery in about', value: `${Math.round(nightsH(f))} hours` },
+      ...remoteNumbers(f),
+    ],
+    fix: [
+      'Take the remote wire to the head unit’s remote output, or to a feed that goes off with the key. 1 A fuse.',
+      'Charge the battery fully with the right charger. Then four hours’ rest: at least 12.7 V for lead-acid.',
+      'Judge the battery only after that: one deep discharge can have hurt it.',
+    ],
+    tools: 'Crimp tool, charger, meter',
+    minutes: 60,
+    who: FITTER,
+    notBuy: ['A battery before this one was charged and tried.', 'An amplifier.'],
+    cautions: ['battery-gas', 'key-off'],
+    proof: 'Ten minutes after key off the remote terminal reads below 0.5 V, and the amplifier’s lamp is off.',
+  }),
+};

@@ -1,0 +1,134 @@
+import { EVERY_PART } from '../../steps/step.ts';
+import { ampPair } from '../../steps/which-amp.ts';
+import { oneEach, rank, shareInWords, stillPossible } from '../suspects.ts';
+import type { Verdict } from '../verdict.ts';
+import { YOURSELF, YOURSELF_OR_FITTER } from '../who.ts';
+import { ampName, drawNumbers, remoteNumbers } from './numbers.ts';
+import { AMP_SUSPECTS } from './suspects.ts';
+
+/** Ends that name no single fault: another complaint, or a short list. */
+
+export const headUnitDark: Verdict = {
+  id: 'head-unit-dark',
+  title: 'The head unit is off, so the amplifier is, too',
+  faults: [],
+  evidence: ['what-else', 'amp-light'],
+  mends: EVERY_PART,
+  remedy: (f) => ({
+    what: 'The amplifier follows the head unit, and the head unit itself is dark.',
+    certainty: 'short list',
+    howSure: 'An amplifier that nobody switches on stays off, and that is right.',
+    numbers: remoteNumbers(f),
+    fix: [
+      'Key off for five minutes, key on: does the screen come back?',
+      'The head unit’s fuses: one feed is always on, one comes with the key. Look at both.',
+      'Battery posts tight? A clock set back says that the bike lost its volts.',
+      'The screen is back and the amplifier still off: start here again.',
+    ],
+    tools: 'None to begin with',
+    minutes: 10,
+    who: YOURSELF,
+    notBuy: ['An amplifier.', 'A head unit, before its two feeds were looked at.'],
+    cautions: ['data', 'key-off', 'fuse'],
+    proof: 'The screen lights up and answers a button within a minute of key on. Then the amplifier’s lamp.',
+    mayAlsoBe: [
+      { what: 'Head unit hung', split: 'Key off for five minutes.' },
+      { what: 'A feed of the head unit missing', split: 'Its fuses, then its plug.' },
+      { what: 'A loose battery post', split: 'Was the clock set back?' },
+    ],
+  }),
+};
+
+/** Nothing is wrong with its turn-on. For the rear, the other flow takes over with everything that is known. */
+export const ampIsOn: Verdict = {
+  id: 'amp-is-on',
+  title: 'The amplifier is on: the silence comes from somewhere else',
+  faults: [],
+  evidence: ['amp-light', 'amp-signs', 'amp-goes-off'],
+  mends: EVERY_PART,
+  handsOver: (f) =>
+    ampPair(f) === 'front'
+      ? undefined
+      : {
+          flow: 'no-rear-sound',
+          because: 'An amplifier that is on and silent: the other flow follows the sound to where it is lost.',
+          answers: { 'rear-drive': { option: 'amp' } },
+        },
+  remedy: (f) => ({
+    what: `${ampName(f)} is on. If no sound comes out, the fault is before it, after it, or in its settings.`,
+    certainty: 'short list',
+    howSure: 'Its lamp or its other signs say so, and it does not go off.',
+    numbers: drawNumbers(f),
+    fix: [
+      'Fader and balance in the middle, nothing muted, volume at a usual level.',
+      ...(ampPair(f) === 'front'
+        ? [
+            'Its signal plug: push it home, key off.',
+            'Its input selector and range: do they fit what is plugged in?',
+            '400 Hz tone: AC volts across its front input pair, then across its output, speakers unplugged.',
+          ]
+        : ['Go on with “No sound from the rear”: it knows what you have answered.']),
+    ],
+    tools: 'None to begin with',
+    minutes: 10,
+    who: YOURSELF_OR_FITTER,
+    notBuy: ['An amplifier, a fuse or a remote wire: it is on.'],
+    cautions: ['bridge', 'loud-tone', 'amp-output'],
+    proof: 'The speakers that hang on it play.',
+    mayAlsoBe: [
+      { what: 'Nothing reaches its inputs', split: '400 Hz tone: AC volts across an input pair?' },
+      { what: 'Its settings', split: 'Read its selectors: do they fit what is plugged in?' },
+      { what: 'A speaker run or a coil is open', split: 'Plug off, meter on ohms: does each run read its coil?' },
+    ],
+  }),
+};
+
+const MOST_IN_A_LIST = 4;
+
+export const shortList: Verdict = {
+  id: 'amp-short-list',
+  title: 'A short list, likeliest first',
+  faults: [],
+  evidence: [
+    'amp-history',
+    'last-change',
+    'amp-light',
+    'amp-goes-off',
+    'what-else',
+    'supply-wiggle',
+    'recover',
+    'speakers-unplugged',
+    'amp-terminals',
+    'remote-volts',
+    'remote-jumper',
+    'fuse-look',
+    'supply-under-load',
+  ],
+  mends: EVERY_PART,
+  remedy: (f) => {
+    const possible = oneEach(stillPossible(rank(AMP_SUSPECTS, f)));
+    const listed = possible.slice(0, MOST_IN_A_LIST);
+    const [first] = listed;
+    return {
+      what: first
+        ? `Likeliest: ${first.suspect.title.charAt(0).toLowerCase()}${first.suspect.title.slice(1)}.`
+        : 'Every known cause has an answer that speaks against it, so one of the answers cannot be right.',
+      certainty: 'short list',
+      howSure: first
+        ? `What was answered leaves ${possible.length}${possible.length > MOST_IN_A_LIST ? `, of which the ${MOST_IN_A_LIST} likeliest stand below` : ''}. A check that could not be done would tell them apart.`
+        : 'Go over the answers above, starting with the one you are least sure of.',
+      numbers: listed.map(({ suspect, shareRatio }) => ({ label: suspect.title, value: shareInWords(shareRatio) })),
+      fix: [
+        'Go through the checks below in their order. Each is harmless and separates one of them.',
+        'With a meter three readings at the amplifier tell most of them apart in three minutes: change the answer “Meter at hand” above.',
+      ],
+      tools: 'As each check says',
+      minutes: 15,
+      who: YOURSELF_OR_FITTER,
+      notBuy: ['Anything, until one of them is proved.'],
+      cautions: ['minus-first', 'fuse', 'key-off', 'hot'],
+      proof: 'The amplifier starts and stops with the head unit ten times in a row.',
+      mayAlsoBe: listed.map(({ suspect }) => ({ what: suspect.title, split: suspect.split })),
+    };
+  },
+};

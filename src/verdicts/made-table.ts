@@ -1,0 +1,108 @@
+import type { Suspect } from './suspects.ts';
+
+/** How often a step gives each of its outcomes. */
+export type Chances = Readonly<Record<string, number>>;
+
+/** One suspect of a flow as the circuit shows it, on one kind of build: made, not written by hand. */
+export interface MadeSuspect {
+  readonly verdict: string;
+  readonly weight: number;
+  readonly shows: Readonly<Record<string, Chances>>;
+}
+
+export interface MadeTable {
+  readonly suspects: readonly MadeSuspect[];
+  /** What a bike without a fault shows, by step. */
+  readonly sound: Readonly<Record<string, string>>;
+}
+
+/** An outcome that is always given is written as its name, a step that says nothing as null. */
+type PackedChances = string | Chances | null;
+/** The table as it is stored: what most suspects show once, and of each suspect only where it differs. */
+export interface PackedTable {
+  readonly common: Readonly<Record<string, PackedChances>>;
+  readonly suspects: readonly (readonly [
+    verdict: string,
+    weight: number,
+    differs: Readonly<Record<string, PackedChances>>,
+  ])[];
+  readonly sound: Readonly<Record<string, string>>;
+}
+
+const unpackChances = (packed: PackedChances): readonly Chances[] =>
+  packed === null ? [] : [typeof packed === 'string' ? { [packed]: 1 } : packed];
+
+export const unpackTable = ({ common, suspects, sound }: PackedTable): MadeTable => ({
+  suspects: suspects.map(([verdict, weight, differs]) => ({
+    verdict,
+    weight,
+    shows: Object.fromEntries(
+      Object.entries({ ...common, ...differs }).flatMap(([step, packed]) =>
+        unpackChances(packed).map((chances) => [step, chances] as const),
+      ),
+    ),
+  })),
+  sound,
+});
+
+const packChances = (chances: Chances | undefined): PackedChances => {
+  if (chances === undefined) return null;
+  const [only, ...others] = Object.keys(chances);
+  return only !== undefined && others.length === 0 ? only : chances;
+};
+
+export function packTable({ suspects, sound }: MadeTable): PackedTable {
+  const steps = [...new Set(suspects.flatMap(({ shows }) => Object.keys(shows)))];
+  const packed = suspects.map(({ shows }) => new Map(steps.map((step) => [step, packChances(shows[step])] as const)));
+  const usual = (step: string): PackedChances => {
+    const counted = Map.groupBy(packed, (own) => JSON.stringify(own.get(step)));
+    const [most] = [...counted].toSorted((a, b) => b[1].length - a[1].length);
+    return most ? (JSON.parse(most[0]) as PackedChances) : null;
+  };
+  const common = Object.fromEntries(steps.map((step) => [step, usual(step)]));
+  const differs = (own: ReadonlyMap<string, PackedChances>) =>
+    Object.fromEntries([...own].filter(([step, chances]) => JSON.stringify(chances) !== JSON.stringify(common[step])));
+  return {
+    common,
+    suspects: suspects.map(({ verdict, weight }, i) => [verdict, weight, differs(packed[i] ?? new Map())] as const),
+    sound,
+  };
+}
+
+/** What is written by hand of a suspect: what it is called, and the check that separates it. */
+export type SuspectText = Pick<Suspect, 'title' | 'split'>;
+
+/** Steps that move the odds and rule nothing out. */
+const HISTORY = ['rear-history', 'last-change', 'amp-history'];
+/** No history makes a fault more than so many times likelier, or less likely, than it is without. */
+const MOST_ODDS = 20;
+
+/** By how much an outcome of the past moves a suspect: how often it tells it, over how often all suspects do. */
+function oddsBy(table: MadeTable, { shows }: MadeSuspect, step: string): Readonly<Record<string, number>> {
+  const total = table.suspects.reduce((sum, { weight }) => sum + weight, 0);
+  const outcomes = new Set(table.suspects.flatMap((one) => Object.keys(one.shows[step] ?? {})));
+  return Object.fromEntries(
+    [...outcomes].map((outcome) => {
+      const all = table.suspects.reduce((sum, one) => sum + one.weight * (one.shows[step]?.[outcome] ?? 0), 0) / total;
+      const factor = (shows[step]?.[outcome] ?? 0) / all;
+      return [outcome, Number(Math.min(MOST_ODDS, Math.max(1 / MOST_ODDS, factor)).toPrecision(2))];
+    }),
+  );
+}
+
+/** Made suspects in the form that the ranking takes. */
+export function toSuspects(table: MadeTable, texts: Readonly<Record<string, SuspectText>>): readonly Suspect[] {
+  return table.suspects.map((made) => {
+    const text = texts[made.verdict];
+    if (!text) throw new RangeError(`texts must have one for ${made.verdict}`);
+    const past = HISTORY.filter((step) => made.shows[step]);
+    const signs = Object.entries(made.shows).filter(([step]) => !past.includes(step));
+    return {
+      verdict: made.verdict,
+      ...text,
+      weight: made.weight,
+      signs: Object.fromEntries(signs.map(([step, chances]) => [step, Object.keys(chances)])),
+      odds: Object.fromEntries(past.map((step) => [step, oddsBy(table, made, step)])),
+    };
+  });
+}

@@ -1,0 +1,196 @@
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { ampWontTurnOn } from '../../machines/amp-wont-turn-on.ts';
+import type { Flow } from '../../machines/kit.ts';
+import { noRearSound } from '../../machines/no-rear-sound.ts';
+import { adopt } from '../../src/case/adopt.ts';
+import { answered, back, canGoBack, handedOver, learntHere, repaired, revised } from '../../src/case/change.ts';
+import type { Case } from '../../src/case/events.ts';
+import { isFlowId } from '../../src/case/flows.ts';
+import { fromLink, toLink } from '../../src/case/link.ts';
+import { replay } from '../../src/case/replay.ts';
+import { EXAMPLE_RIGS } from '../../src/rig/examples.ts';
+import type { Rig } from '../../src/rig/rig.ts';
+import { answersByOutcome, caseOn, type Short, toAnswer } from '../journey.ts';
+import { anyRig } from '../rig/any-rig.ts';
+
+/** A case that goes from one flow to another and back: nothing is asked twice, and nothing goes round in a circle. */
+
+const FLOWS: Readonly<Record<string, Flow>> = { [noRearSound.id]: noRearSound, [ampWontTurnOn.id]: ampWontTurnOn };
+const give = (it: Case, answers: Readonly<Record<string, Short>>): Case =>
+  Object.entries(answers).reduce((so, [step, short]) => answered(so, step, toAnswer(short)), it);
+const open = (flow: Flow, it: Case) => {
+  const standing = replay(flow, it);
+  return 'step' in standing.open ? `${standing.open.step.id}?` : standing.open.verdict.id;
+};
+
+/** The case on the page of the flow that its verdict hands over to, or null where it does not. */
+function onward(flow: Flow, it: Case): { readonly flow: Flow; readonly case: Case } | null {
+  const standing = replay(flow, it);
+  if (!('verdict' in standing.open) || !learntHere(it)) return null;
+  const to = standing.open.verdict.handsOver?.(standing.findings);
+  const next = to && FLOWS[to.flow];
+  if (!to || !next) return null;
+  return { flow: next, case: adopt(next, handedOver(it, standing, next.id, to.answers)).case };
+}
+
+/** An amplifier of the rear only: one that makes the front play would not be suspected of having no power. */
+const [AMP] = EXAMPLE_RIGS['frame-fairing'].amps;
+const ON_WIRE: Rig = { ...EXAMPLE_RIGS['frame-fairing'], frontFedBy: 'unit', amps: [{ ...AMP, drives: 'rear' }] };
+const SILENT_REAR = {
+  'rear-history': 'stopped',
+  'last-change': 'battery',
+  'fader-centre': 'no-change',
+  'rear-control': 'none',
+  'four-corners': 'no-rear',
+  'lid-check': 'no-effect',
+  'rear-hiss': 'silent',
+  'amp-light': 'off',
+  'amp-switches': 'right',
+};
+const begun = give(caseOn(noRearSound, ON_WIRE), SILENT_REAR);
+
+describe('a silent rear whose amplifier is dark', () => {
+  const there = onward(noRearSound, begun);
+
+  it('goes on with the amplifier', () => {
+    expect(open(noRearSound, begun)).toBe('amp-off');
+    expect(there?.flow.id).toBe('amp-wont-turn-on');
+  });
+  it('is not asked again which amplifier it is, what was done last and what the lamp shows', () => {
+    const amp = there?.case ?? begun;
+    expect(open(ampWontTurnOn, amp)).toBe('amp-history?');
+    const further = give(amp, { 'amp-history': 'stopped' });
+    expect(open(ampWontTurnOn, further)).toBe('what-else?');
+    expect(replay(ampWontTurnOn, further).terminals.map(({ step }) => step.id)).toEqual([
+      'amp-history',
+      'last-change',
+      'amp-light',
+    ]);
+  });
+  it('is known to be about the rear amplifier on a bike with two', () => {
+    const two = give(caseOn(noRearSound, EXAMPLE_RIGS.trunk), {
+      ...SILENT_REAR,
+      'wakes-when-loud': 'stays-off',
+      'tools-at-hand': 'meter',
+      'meter-digit': '0.01',
+      'rear-pair': { frontV: '2', leftV: '2', rightV: '2' },
+      'amp-in': { sentV: '2', leftV: '2', rightV: '2' },
+    });
+    expect(open(noRearSound, two)).toBe('amp-off');
+    expect(open(ampWontTurnOn, onward(noRearSound, two)?.case ?? two)).toBe('amp-history?');
+  });
+  it('reads the selectors only once', () => {
+    const amp = give(there?.case ?? begun, {
+      'amp-history': 'stopped',
+      'what-else': 'nothing',
+      'key-positions': 'none',
+      'tools-at-hand': 'meter',
+      'amp-terminals': { batteryV: '12.5', plusV: '12.4', groundV: '0' },
+      'remote-volts': { remoteV: '12.3' },
+    });
+    expect(open(ampWontTurnOn, amp)).toBe('body-fuse?');
+  });
+  it('survives a link with everything that the rear flow will want back', async () => {
+    const amp = there?.case ?? begun;
+    const opened = await fromLink(await toLink(amp));
+    expect(opened.ok && adopt(ampWontTurnOn, opened.case)).toEqual({ case: amp, refused: [] });
+  });
+  it('does not step back behind the hand-over: the answers before it belong to the other page', () => {
+    const amp = there?.case ?? begun;
+    expect(canGoBack(amp)).toBe(false);
+    expect(back(give(amp, { 'amp-history': 'never' }))).toEqual(amp);
+  });
+});
+
+describe('an amplifier that is on and silent', () => {
+  const silent = give(caseOn(ampWontTurnOn, ON_WIRE), {
+    'amp-history': 'stopped',
+    'last-change': 'nothing',
+    'amp-light': 'normal',
+    'amp-goes-off': 'stays-on',
+  });
+  it('goes on with the rear, which knows what drives it, its lamp and the last change', () => {
+    const there = onward(ampWontTurnOn, silent);
+    expect(there?.flow.id).toBe('no-rear-sound');
+    const rear = give(there?.case ?? silent, {
+      'rear-history': 'stopped',
+      'fader-centre': 'no-change',
+      'rear-control': 'none',
+      'four-corners': 'no-rear',
+      'lid-check': 'no-effect',
+      'rear-hiss': null,
+    });
+    expect(open(noRearSound, rear)).toBe('amp-switches?');
+  });
+  it('is told to nobody when it drives only the front', () => {
+    const front = give(caseOn(ampWontTurnOn, EXAMPLE_RIGS.trunk), {
+      'which-amp': 'front',
+      'amp-history': 'stopped',
+      'last-change': 'nothing',
+      'amp-light': 'normal',
+      'amp-goes-off': 'stays-on',
+    });
+    expect(open(ampWontTurnOn, front)).toBe('amp-is-on');
+    expect(onward(ampWontTurnOn, front)).toBeNull();
+  });
+});
+
+describe('what a hand-over brought', () => {
+  const amp = onward(noRearSound, begun)?.case ?? begun;
+  const carriedIn = (it: Case) => Object.keys(replay(ampWontTurnOn, it).carried);
+
+  it('is carried along though this flow has no such step, and goes on with the case', () => {
+    expect(carriedIn(amp)).toEqual(expect.arrayContaining(['fader-centre', 'four-corners', 'lid-check', 'rear-hiss']));
+    const on = handedOver(amp, replay(ampWontTurnOn, amp), noRearSound.id);
+    expect(on.events).toContainEqual({ type: 'answer', step: 'four-corners', answer: { option: 'no-rear' } });
+  });
+  it('is dropped by a repair: what the other flow saw may be otherwise now', () => {
+    const further = give(amp, {
+      'amp-history': 'stopped',
+      'what-else': 'nothing',
+      'key-positions': 'some',
+    });
+    expect(open(ampWontTurnOn, further)).toBe('remote-source-dead');
+    const carried = carriedIn(repaired(further, 'remote-source-dead'));
+    expect(carried).not.toContain('four-corners');
+    expect(carried).not.toContain('amp-light');
+  });
+  it('is dropped when an answer is changed that it may have been given under, and kept when it came before', () => {
+    const further = give(amp, { 'amp-history': 'stopped' });
+    expect(carriedIn(revised(further, 'last-change', { option: 'fitted' }))).not.toContain('four-corners');
+    expect(carriedIn(revised(further, 'amp-history', { option: 'never' }))).toContain('four-corners');
+  });
+});
+
+describe('two flows that may pass a case to each other', () => {
+  it('come to an end after few hand-overs, whatever is fitted and answered, and ask nothing twice without a reason', () => {
+    const luck = fc.infiniteStream(fc.nat(1000));
+    fc.assert(
+      fc.property(anyRig, luck, fc.constantFrom(noRearSound, ampWontTurnOn), (rig, choices, first) => {
+        let at: { readonly flow: Flow; readonly case: Case } = { flow: first, case: caseOn(first, rig) };
+        const asked = new Set<string>();
+        for (let handOvers = 0; ; handOvers++) {
+          expect(handOvers).toBeLessThan(6);
+          for (;;) {
+            const standing = replay(at.flow, at.case);
+            if (!('step' in standing.open)) break;
+            const { step } = standing.open;
+            expect(asked.has(step.id), `${step.id} a second time`).toBe(false);
+            asked.add(step.id);
+            const answers = [...answersByOutcome(step, standing).values()];
+            const answer = answers[(choices.next().value ?? 0) % answers.length] ?? { cannot: true };
+            at = { ...at, case: answered(at.case, step.id, answer) };
+          }
+          const next = onward(at.flow, at.case);
+          if (!next) return;
+          at = next;
+        }
+      }),
+      { numRuns: 150 },
+    );
+  }, 60_000);
+  it('hand over only to flows that exist', () => {
+    for (const flow of Object.values(FLOWS)) expect(isFlowId(flow.id)).toBe(true);
+  });
+});

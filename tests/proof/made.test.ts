@@ -1,0 +1,83 @@
+import { describe, expect, it } from 'vitest';
+import { drawFrom, pick } from '../../src/diagnosis/draw.ts';
+import { observe } from '../../src/diagnosis/observe/index.ts';
+import { chanceOf } from '../../src/diagnosis/signs.ts';
+import type { Present } from '../../src/proof/bikes.ts';
+import { PROVED_FLOWS, type ProvedFlow } from '../../src/proof/flows.ts';
+import { HISTORY_STEPS, surveyOf } from '../../src/proof/made.ts';
+import { nameOf, type Subject, subjectOf } from '../../src/proof/subjects.ts';
+import { learnedRig, outcomeOf } from '../../src/steps/outcome.ts';
+import type { Facts } from '../../src/steps/step.ts';
+import { BASIC_METER, EXACT_METER, GOOD_METER } from '../../src/world/meter.ts';
+
+/*
+ * The table of suspects is made from the circuit over fixed bikes. Other bikes, which it was not made from, are held
+ * against it: what they show must be in it, and what it says must be what they show.
+ */
+
+const BIKES = 30;
+const FAULTS_PER_BIKE = 3;
+
+/** Everything that a bike with a fault shows, as one person with one meter finds it, by step. */
+function shownBy(proved: ProvedFlow, { paper, bikes, name }: Subject, present: Present): ReadonlyMap<string, string> {
+  const { makesSense } = surveyOf(proved, 0);
+  const steps = [...proved.flow.steps.values()];
+  const bike = bikes.with([present]);
+  const draw = drawFrom('made', name, nameOf([present]));
+  const meter = pick(draw, [EXACT_METER, GOOD_METER, BASIC_METER]);
+  const early = steps.filter(({ kind, id }) => kind === 'rig' || id === 'tools-at-hand' || id === 'meter-digit');
+  let facts: Facts = {};
+  for (const step of early)
+    facts = { ...facts, [step.id]: observe(step, bike, { rig: paper, facts }, { meter, draw }) };
+  const base = { rig: learnedRig(paper, steps, facts), facts };
+  const shown = new Map<string, string>();
+  for (const step of [...early, ...steps.filter((one) => !early.includes(one))]) {
+    if (HISTORY_STEPS.includes(step.id) || !makesSense(step, (id) => shown.get(id))) continue;
+    const answer = facts[step.id] ?? observe(step, bike, base, { meter, draw });
+    const outcome = outcomeOf(step, { ...base, facts: { ...facts, [step.id]: answer } });
+    if (outcome !== undefined && outcome !== 'cannot' && outcome !== 'unclear') shown.set(step.id, outcome);
+  }
+  return shown;
+}
+
+describe.each(PROVED_FLOWS.map((proved) => [proved.id, proved] as const))('the made table of %s', (_, proved) => {
+  const verdicts = Object.values(proved.flow.states).flatMap((state) => ('verdict' in state ? [state.verdict] : []));
+  const found = Array.from({ length: BIKES }, (__, i) =>
+    subjectOf({ complaint: proved.id, seed: 77, faultsPerBike: FAULTS_PER_BIKE }, i),
+  ).flatMap((subject) =>
+    (subject?.faults ?? []).flatMap((present) => {
+      const verdict = verdicts.find(({ faults }) => faults.includes(present.fault.id));
+      if (!subject || !verdict || !present.fault.weights[proved.id]) return [];
+      const bike = `${subject.name} with ${nameOf([present])}`;
+      return [{ bike, verdict: verdict.id, shown: shownBy(proved, subject, present) }];
+    }),
+  );
+
+  it('has a suspect for each bike with a fault that shows all that the bike shows', () => {
+    expect(found.length).toBeGreaterThan(BIKES);
+    const strangers = found.flatMap(({ bike, verdict, shown }) => {
+      const own = proved.signs.suspects.filter((suspect) => suspect.verdict === verdict);
+      const odd = own.map((suspect) => [...shown].filter(([step, outcome]) => chanceOf(suspect, step, outcome) === 0));
+      const [least = []] = odd.toSorted((a, b) => a.length - b.length);
+      return odd.some((list) => list.length === 0) ? [] : [`${bike}: ${least.map((one) => one.join('=')).join(' ')}`];
+    });
+    expect(strangers).toEqual([]);
+  });
+  it('says of nothing that it always shows, when a bike shows something else', () => {
+    const steps = new Set(proved.signs.suspects.flatMap(({ shows }) => Object.keys(shows)));
+    for (const step of steps) expect([...proved.flow.steps.keys()]).toContain(step);
+    for (const { shows } of proved.signs.suspects)
+      for (const [step, chances] of Object.entries(shows)) {
+        expect(Object.keys(proved.flow.steps.get(step)?.outcomes ?? {})).toEqual(
+          expect.arrayContaining(Object.keys(chances)),
+        );
+        expect(Object.values(chances).reduce((sum, share) => sum + share, 0)).toBeCloseTo(1, 1);
+      }
+  });
+  it('has a suspect for each verdict that stands for a fault of this complaint', () => {
+    const suspected = new Set(proved.signs.suspects.map(({ verdict }) => verdict));
+    expect(verdicts.filter(({ id, faults }) => faults.length > 0 && !suspected.has(id)).map(({ id }) => id)).toEqual(
+      [],
+    );
+  });
+});

@@ -1,0 +1,58 @@
+import { describe, expect, it } from 'vitest';
+import { type MadeTable, packTable, toSuspects, unpackTable } from '../../src/verdicts/made-table.ts';
+import { REAR_SIGNS } from '../../src/verdicts/rear/made-signs.ts';
+
+/* Three who can be behind a pump that does not start, made up for the test. */
+const PUMP: MadeTable = {
+  suspects: [
+    {
+      verdict: 'fuse',
+      weight: 6,
+      shows: { lamp: { off: 1 }, hum: { silent: 1 }, 'last-change': { battery: 0.5, nothing: 0.5 } },
+    },
+    {
+      verdict: 'motor',
+      weight: 3,
+      shows: { lamp: { on: 1 }, hum: { silent: 0.8, hums: 0.2 }, 'last-change': { nothing: 1 } },
+    },
+    { verdict: 'shaft', weight: 1, shows: { lamp: { on: 1 }, 'last-change': { nothing: 1 } } },
+  ],
+  sound: { lamp: 'on' },
+};
+const TEXTS = Object.fromEntries(['fuse', 'motor', 'shaft'].map((id) => [id, { title: id, split: 'Look at it.' }]));
+
+describe('a packed table', () => {
+  it('says the same when it is unpacked', () => expect(unpackTable(packTable(PUMP))).toEqual(PUMP));
+  it('names once what most suspects show, and of each only where it differs', () => {
+    expect(packTable(PUMP)).toEqual({
+      common: { lamp: 'on', hum: 'silent', 'last-change': 'nothing' },
+      suspects: [
+        ['fuse', 6, { lamp: 'off', 'last-change': { battery: 0.5, nothing: 0.5 } }],
+        ['motor', 3, { hum: { silent: 0.8, hums: 0.2 } }],
+        ['shaft', 1, { hum: null }],
+      ],
+      sound: { lamp: 'on' },
+    });
+  });
+  it('of a whole flow is small enough for a page: under 20 kB before it is compressed', () => {
+    expect(JSON.stringify(packTable(REAR_SIGNS)).length).toBeLessThan(20_000);
+    expect(unpackTable(packTable(REAR_SIGNS))).toEqual(REAR_SIGNS);
+  });
+});
+
+describe('made suspects', () => {
+  const [fuse, motor, shaft] = toSuspects(PUMP, TEXTS);
+  it('have as signs every outcome that they can give', () => {
+    expect(fuse?.signs).toEqual({ lamp: ['off'], hum: ['silent'] });
+    expect(motor?.signs).toEqual({ lamp: ['on'], hum: ['silent', 'hums'] });
+    expect(shaft?.signs).toEqual({ lamp: ['on'] });
+  });
+  it('are moved by history as often as they tell it over how often all do, and never ruled out', () => {
+    // Battery: 0.5 of the fuse, over 0.3 of all. Nothing: 0.5 of the fuse, over 0.7 of all.
+    expect(fuse?.odds).toEqual({ 'last-change': { battery: 1.7, nothing: 0.71 } });
+    expect(motor?.odds).toEqual({ 'last-change': { battery: 0.05, nothing: 1.4 } });
+  });
+  it('need a text for each verdict', () => {
+    expect(() => toSuspects(PUMP, {})).toThrow('texts must have one for fuse');
+  });
+});
