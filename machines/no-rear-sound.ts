@@ -342,7 +342,13 @@ export const noRearSound = flow('no-rear-sound', 'No sound from the rear', {
   measureAmpOut: ask(ampOut, {
     none: [{ when: ampIsAlive, to: 'ampChannelIsDead' }, { to: 'ampHasNoPower' }],
     low: [
-      { when: claim('so little is silence', (f) => silencedByGain(f.values('amp-out'), f)), to: 'gainIsTooLow' },
+      {
+        when: claim(
+          'so little is silence, or its range or gain was seen to be wrong',
+          (f) => silencedByGain(f.values('amp-out'), f) || f.outcome('amp-switches') === 'range',
+        ),
+        to: 'gainIsTooLow',
+      },
       { to: 'askRating' },
     ],
     ok: 'askRating',

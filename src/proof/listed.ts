@@ -95,6 +95,7 @@ export const LISTED: Readonly<Record<string, readonly string[]>> = {
   'The charging system does not keep up': ['regulator-out-of-range', 'stator-phase-lost', 'load-above-idle-output'],
   // Runs and coils.
   'A rear speaker wire on the frame': ['speaker-wire-to-frame'],
+  'A short on the rear run: to the frame, or its two wires': ['speaker-wire-to-frame', 'speaker-pair-shorted'],
   'A wire on the frame': ['speaker-wire-to-frame'],
   'A shorted run or coil': ['speaker-pair-shorted'],
   'Its two wires on each other, or a burnt coil': ['speaker-pair-shorted'],

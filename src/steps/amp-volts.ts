@@ -180,10 +180,12 @@ function outputBands(values: Values, situation: Situation): readonly Band[] {
 
 /** 20 dB under the gain that is right is silence to an ear; what is less far off only makes it weaker. */
 export function silencedByGain(values: Values, situation: Situation): boolean {
-  // Whoever cannot tell which level the profile sends takes the lower one: setting the gain harms nothing.
-  const gainRatio = onLineLevel(situation) ? LEAST_LINE_GAIN : expectedGainRatio(situation, 'lowered');
-  const rightV = gainRatio * (values['inV'] ?? 0);
-  return Math.max(values['leftV'] ?? 0, values['rightV'] ?? 0) < voltageRatio({ gainDb: -20 }) * rightV;
+  // Whoever cannot tell which level the profile sends takes the lower one: setting the gain harms nothing. On a line-level
+  // lead an output below its input is never right.
+  const silentRatio = onLineLevel(situation)
+    ? LEAST_LINE_GAIN
+    : voltageRatio({ gainDb: -20 }) * expectedGainRatio(situation, 'lowered');
+  return Math.max(values['leftV'] ?? 0, values['rightV'] ?? 0) < silentRatio * (values['inV'] ?? 0);
 }
 
 /** A refusal of readings in which residue would pass for a dead output, or hide a healthy one. */

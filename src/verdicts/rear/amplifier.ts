@@ -19,7 +19,8 @@ const rearAmp = (f: Findings) => ampDriving(f.rig, 'rear') ?? {};
 const REAR_AMP: Facts = { 'which-amp': { option: 'rear' } };
 
 function gainNumbers(f: Findings): readonly RemedyNumber[] {
-  const [powerW, loadOhm] = [ampEstimate(rearAmp(f), 'powerW').value, ampEstimate(rearAmp(f), 'ratedOhm').value];
+  // Nobody knows its power: the weakest that is usual, so that the figure clips none.
+  const [powerW, loadOhm] = [ampEstimate(rearAmp(f), 'powerW').low, ampEstimate(rearAmp(f), 'ratedOhm').low];
   return [
     {
       label: `Output to set, ${formatQuantity(powerW, 'W')} into ${formatQuantity(loadOhm, 'Ω')}`,
@@ -456,7 +457,14 @@ export const inputLegWrong: Verdict = {
 export const ampOff: Verdict = {
   id: 'amp-off',
   title: 'The amplifier has no power or no turn-on',
-  faults: ['main-fuse-open', 'remote-wire-open', 'remote-source-dead', 'amp-ground-open', 'amp-dead'],
+  faults: [
+    'main-fuse-open',
+    'remote-wire-open',
+    'remote-source-dead',
+    'amp-ground-open',
+    'battery-lug-loose',
+    'amp-dead',
+  ],
   evidence: ['amp-light', 'rear-amp-turn-on', 'amp-switches', 'rear-pair', 'wakes-when-loud', 'wiggle'],
   mends: ['amp-supply', 'amp'],
   article: 'amplifiers-that-listen',

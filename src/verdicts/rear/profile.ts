@@ -28,6 +28,14 @@ const DEAD_OUTPUTS: Alternative = {
   what: 'Both rear outputs of the head unit are dead, or protect themselves',
   split: 'Rear channels enabled, no short on the run, and still nothing across the rear pairs.',
 };
+const SHORTED: Alternative = {
+  what: 'A short on the rear run: to the frame, or its two wires',
+  split: 'Key off, plug apart, meter on ohms: each wire to the frame above 100 kΩ, each run its coil?',
+};
+const AS_DELIVERED: Alternative = {
+  what: 'Rear channels switched off as delivered',
+  split: 'Did the rear itself ever play, heard at its grille? If not, nobody ever switched it on.',
+};
 /** What else is possible as long as nobody looked. */
 function notSeen(f: Findings): readonly Alternative[] {
   return [
@@ -48,14 +56,7 @@ function notSeen(f: Findings): readonly Alternative[] {
           },
         ]
       : []),
-    ...(!silent(f) && !ampDriving(f.rig, 'rear') && f.outcome('wire-to-frame') !== 'clear'
-      ? [
-          {
-            what: 'A rear speaker wire on the frame',
-            split: 'Key off, plug apart, meter on ohms: each rear wire to bare frame metal, above 100 kΩ?',
-          },
-        ]
-      : []),
+    ...(!silent(f) && !ampDriving(f.rig, 'rear') && f.outcome('wire-to-frame') !== 'clear' ? [SHORTED] : []),
     ...(f.outcome('fader-centre') === 'cannot'
       ? [{ what: 'The fader', split: 'Put fader and balance exactly in the middle and listen.' }]
       : []),
@@ -209,8 +210,9 @@ export const rearChannelsDisabled: Verdict = {
     const delivered = f.outcome('delivered-with');
     const reflashed = f.outcome('last-change') === 'reflash';
     const enable = enableRear(f, ENABLE);
+    const unseen = notSeen(f);
     const mayAlsoBe = [
-      ...notSeen(f),
+      ...unseen,
       ...(reflashed
         ? [
             {
@@ -220,7 +222,15 @@ export const rearChannelsDisabled: Verdict = {
             },
           ]
         : []),
-      ...(delivered === 'two' && !reflashed ? [] : [DEAD_OUTPUTS]),
+      ...(f.outcome('rear-history') === 'cannot'
+        ? [
+            {
+              what: 'Back on a profile without rear channels',
+              split: 'Did the rear ever play? Then ask who had the bike since.',
+            },
+          ]
+        : []),
+      ...((delivered === 'two' && !reflashed) || unseen.length > 0 ? [] : [DEAD_OUTPUTS]),
     ];
     return {
       ...enable,
@@ -270,7 +280,10 @@ export const profileReverted: Verdict = {
   remedy: (f) => {
     const work = headUnitWorkedOn(f);
     const back = enableRear(f, PUT_BACK);
-    const mayAlsoBe = [...notSeen(f), ...(work ? [] : [DEAD_OUTPUTS])];
+    const unseen = notSeen(f);
+    // The run was read without a short, or a short of it is named already: dead outputs are left.
+    const others = work ? [] : [...(unseen.includes(SHORTED) ? [] : [DEAD_OUTPUTS]), AS_DELIVERED];
+    const mayAlsoBe = [...unseen, ...others.slice(0, Math.max(0, 2 - unseen.length))];
     return {
       ...back,
       what: work
@@ -364,6 +377,19 @@ export const adapterGap: Verdict = {
     minutes: 60,
     who: FITTER,
     notBuy: ['A reflash, an amplifier, or another head unit: wires are missing.'],
+    ...((f.outcome('half-supply') === 'half' || f.outcome('wire-to-frame') === 'cannot') && {
+      mayAlsoBe: [
+        f.outcome('half-supply') === 'half'
+          ? {
+              what: 'The signal plug at the amplifier is not home',
+              split: 'Key off, pull it, push it home until it locks, listen.',
+            }
+          : {
+              what: 'A rear speaker wire on the frame',
+              split: 'Key off, plug apart, meter on ohms: each rear wire to bare frame metal, above 100 kΩ?',
+            },
+      ],
+    }),
     cautions: ['bridge', 'key-off', 'data'],
     proof: ampDriving(f.rig, 'rear')
       ? 'The rear plays. Each wire is continuous from the head unit’s pin to the amplifier’s input.'

@@ -169,7 +169,10 @@ export const speakerWireOpen: Verdict = {
   mends: ['run'],
   remedy: (f) => ({
     what: 'One wire between the coil and what feeds it is open.',
-    certainty: byReading(f, 'coil-ohms', 'pop-speaker') && byReading(f, 'lid-check') ? 'proved' : 'likely',
+    certainty:
+      byReading(f, 'run-ohms') && byReading(f, 'coil-ohms', 'pop-speaker') && byReading(f, 'lid-check')
+        ? 'proved'
+        : 'likely',
     howSure:
       f.outcome('wiggle') === 'rear-run'
         ? 'A rear plug, lead or lid reacts to a finger: there is the bad place.'
@@ -191,6 +194,18 @@ export const speakerWireOpen: Verdict = {
     ],
     cautions: ['key-off', 'bridge'],
     proof: PROOF_OHMS,
+    ...(f.outcome('wiggle') === 'rear-run'
+      ? { mayAlsoBe: [TOUCHES_THE_LID] }
+      : byReading(f, 'run-ohms')
+        ? {}
+        : {
+            mayAlsoBe: [
+              {
+                what: 'A shorted run or coil',
+                split: 'A cell does not click through a short either. Plug apart, meter on ohms: near zero, or open?',
+              },
+            ],
+          }),
   }),
 };
 

@@ -55,6 +55,14 @@ export const faderOff: Verdict = {
         ? {}
         : {
             mayAlsoBe: [
+              ...(f.outcome('rear-control') === 'cannot'
+                ? [
+                    {
+                      what: 'Passenger or rear control off',
+                      split: 'Turn the rear control down and up again: does it matter?',
+                    },
+                  ]
+                : []),
               {
                 what: 'One channel of the head unit is weak',
                 split: 'Flat settings, fader at 0, and still under 0.7 of the front: have the unit looked at.',

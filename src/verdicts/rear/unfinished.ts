@@ -1,6 +1,6 @@
 import type { Findings } from '../../steps/outcome.ts';
 import { rearPairFound } from '../../steps/rear-volts.ts';
-import { oneEach, rank, shareInWords, stillPossible } from '../suspects.ts';
+import { oneEach, type Ranked, rank, type Suspect, shareInWords, stillPossible } from '../suspects.ts';
 import type { Remedy, Verdict } from '../verdict.ts';
 import { YOURSELF, YOURSELF_OR_FITTER } from '../who.ts';
 import { REAR_SUSPECTS } from './suspects.ts';
@@ -8,6 +8,29 @@ import { REAR_SUSPECTS } from './suspects.ts';
 /** Ends that name no single fault: another complaint, everything healthy, or a short list. */
 
 const MOST_IN_A_LIST = 4;
+/** The ways in which a head unit sends nothing to the rear. */
+const SILENT_UNIT = new Set(['rear-channels-disabled', 'profile-reverted', 'replaced-unit-setting', 'rear-loom-open']);
+
+/** What only a reading at the head unit takes apart: in a long list it is one entry. */
+const UNIT_SENDS_NOTHING: Suspect = {
+  verdict: 'head-unit-sends-nothing',
+  title: 'The head unit sends nothing',
+  weight: 0,
+  signs: {},
+  split:
+    'With a meter: 400 Hz across the rear pair. Nothing while the front reads: switched off, another profile, or its own menu.',
+};
+
+/** The suspects with those in one that nothing but the same reading separates, likeliest first. */
+function asClasses(possible: readonly Ranked[]): readonly Ranked[] {
+  const silent = possible.filter(({ suspect }) => SILENT_UNIT.has(suspect.verdict));
+  if (silent.length < 2) return possible;
+  const shareRatio = silent.reduce((sum, one) => sum + one.shareRatio, 0);
+  return [
+    ...possible.filter(({ suspect }) => !SILENT_UNIT.has(suspect.verdict)),
+    { suspect: UNIT_SENDS_NOTHING, shareRatio, against: [] },
+  ].toSorted((a, b) => b.shareRatio - a.shareRatio);
+}
 
 export const shortList: Verdict = {
   id: 'rear-short-list',
@@ -30,7 +53,7 @@ export const shortList: Verdict = {
   mends: ['settings', 'profile', 'unit', 'unit-leads', 'amp-supply', 'amp', 'run', 'speaker'],
   remedy: (f) => {
     const possible = oneEach(stillPossible(rank(REAR_SUSPECTS, f)));
-    const listed = possible.slice(0, MOST_IN_A_LIST);
+    const listed = (possible.length > MOST_IN_A_LIST ? asClasses(possible) : possible).slice(0, MOST_IN_A_LIST);
     const [first] = listed;
     return {
       what: first
@@ -116,6 +139,14 @@ export const allHealthy: Verdict = {
             },
           ]
         : [{ what: 'A contact that opens with movement or heat', split: 'Move lids and plugs while music plays.' }]),
+      ...(f.outcome('wire-to-frame') === 'cannot'
+        ? [
+            {
+              what: 'A rear speaker wire on the frame',
+              split: 'Key off, plug apart, meter on ohms: each rear wire to bare frame metal, above 100 kΩ?',
+            },
+          ]
+        : []),
       ...(f.outcome('rear-drive') === 'cannot'
         ? [
             {
