@@ -2,6 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { drawFrom, pick } from '../../src/diagnosis/draw.ts';
 import { observe } from '../../src/diagnosis/observe/index.ts';
 import { chanceOf } from '../../src/diagnosis/signs.ts';
+import { twinClasses } from '../../src/diagnosis/twins.ts';
 import type { Present } from '../../src/proof/bikes.ts';
 import { PROVED_FLOWS, type ProvedFlow } from '../../src/proof/flows.ts';
 import { HISTORY_STEPS, surveyOf } from '../../src/proof/made.ts';
@@ -84,5 +85,10 @@ describe.each(PROVED_FLOWS.map((proved) => [proved.id, proved] as const))('the m
       return verdict && !suspected.has(verdict.id) ? [`${keyOf(fault)}: ${verdict.id}`] : [];
     });
     expect(missing).toEqual([]);
+  });
+  it('leaves no more than three verdicts that no step of the flow tells apart, history included', () => {
+    const classes = twinClasses(proved.evidence, [...proved.flow.steps.keys()]);
+    for (const twins of classes) expect(new Set(twins.map(({ verdict }) => verdict)).size).toBeLessThanOrEqual(3);
+    expect(classes.length).toBeGreaterThan(10);
   });
 });

@@ -1,10 +1,12 @@
 import { describe, expect, it } from 'vitest';
 import { fromText } from '../../src/case/case-text.ts';
 import { replay } from '../../src/case/replay.ts';
+import { advise } from '../../src/proof/advise.ts';
 import { PROVED_FLOWS } from '../../src/proof/flows.ts';
-import { MODES } from '../../src/proof/modes.ts';
+import { MODES, playTrial } from '../../src/proof/modes.ts';
 import { type Failure, merged, prove, type Result, shortfalls } from '../../src/proof/prove.ts';
 import { tableOf } from '../../src/proof/report.ts';
+import { subjectOf } from '../../src/proof/subjects.ts';
 
 /*
  * Every flow, played by random bikes against the circuit. This is a sample that takes seconds; `npm run prove` is the
@@ -72,6 +74,31 @@ describe.each(PROVED_FLOWS.map((proved) => [proved.id, proved] as const))(
     });
   },
 );
+
+describe('the advice to check an answer again', () => {
+  const [exact, oneFalse] = ['exact', 'false'].map((id) => MODES.find((mode) => mode.id === id) ?? expect.fail(id));
+  const trials = (mode: (typeof MODES)[number] | undefined) =>
+    PROVED_FLOWS.flatMap((proved) =>
+      BIKES.flatMap((bike) => {
+        const subject = subjectOf({ complaint: proved.id, seed: SEED + 1, faultsPerBike: 2 }, bike);
+        return subject && mode ? mode.trials(proved, subject).map((trial) => ({ proved, trial })) : [];
+      }),
+    );
+  const rechecked = ({ proved, trial }: ReturnType<typeof trials>[number]) =>
+    playTrial(proved, { ...trial, advise }).rounds.flatMap((round) => round.rechecked);
+
+  it('is given in fewer than one case in ten in which every answer is right', () => {
+    const cases = trials(exact).map(rechecked);
+    expect(cases.length).toBeGreaterThan(30);
+    expect(cases.filter((steps) => steps.length > 0).length).toBeLessThan(cases.length / 10);
+  });
+  it('names the false answer more often than all others together', () => {
+    const cases = trials(oneFalse).map((one) => ({ steps: rechecked(one), falseStep: one.trial.falseStep ?? '' }));
+    const named = cases.filter(({ steps }) => steps.length > 0);
+    expect(named.length).toBeGreaterThan(cases.length / 5);
+    expect(named.filter(({ steps, falseStep }) => steps.includes(falseStep)).length).toBeGreaterThan(named.length / 2);
+  });
+});
 
 describe('the known holes', () => {
   const failures = [...RESULTS.values()].flatMap((result) => Object.values(result).flatMap((mode) => mode.failures));
