@@ -198,8 +198,17 @@ export const ampWontTurnOn = flow('amp-wont-turn-on', 'The amplifier stays off',
     'plus-open': 'measureFuse',
     'ground-open': 'lookAtRings',
     ok: 'afterTerminals',
-    unclear: 'loadSupply',
+    unclear: 'loadSupplyFirst',
     cannot: 'pressAll',
+  }),
+  // Volts that are lost without a load are a contact that hardly is one.
+  loadSupplyFirst: ask(supplyUnderLoad, {
+    'battery-sags': 'batteryIsLow',
+    'plus-drop': 'splitPlusWay',
+    'ground-drop': 'groundIsBad',
+    ok: 'afterTerminals',
+    unclear: 'afterTerminals',
+    cannot: 'afterTerminals',
   }),
   measureRemoteKeyOff: ask(remoteKeyOff, { live: 'remoteNeverGoesOff', dead: 'batteryIsLow', cannot: 'batteryIsLow' }),
   lookAtRings: ask(ringsLook, {
@@ -405,20 +414,12 @@ export const ampWontTurnOn = flow('amp-wont-turn-on', 'The amplifier stays off',
     },
     { when: protects, to: 'severalAreLeft' },
     {
-      when: claim(
-        'volts were lost at its terminals, and what should wake it was not asked',
-        (f) => f.outcome('amp-terminals') === 'unclear' && f.outcome('body-fuse') === undefined,
-      ),
-      to: 'whatShouldWakeIt',
-    },
-    {
       when: claim('a jumper wakes it, its wire does not', (f) => jumperWakes.holds(f) && byWire.holds(f)),
       to: 'remoteIsLow',
     },
     { when: wasAsked, to: 'ampIsDead' },
     { to: 'severalAreLeft' },
   ),
-  whatShouldWakeIt: decide({ when: byWire, to: 'measureRemote' }, { to: 'joinPlusToRemote' }),
 
   // Without a meter: a finger on every joint, then the fuse, then what bypasses the rest.
   pressAll: ask(supplyWiggle, {

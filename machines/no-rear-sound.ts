@@ -100,7 +100,6 @@ const listens = claim('the amplifier listens to its inputs', (f) => f.outcome('r
 const pushingCured = claim('pushing the plug home cured it', (f) => f.outcome('lid-check') === 'cured');
 const playedBefore = claim('the rear played before', (f) => f.outcome('rear-history') === 'stopped');
 const comesAndGoes = claim('the rear comes and goes', (f) => f.outcome('rear-history') === 'comes-and-goes');
-const neverPlayed = claim('the rear never played', (f) => f.outcome('rear-history') === 'never');
 const factoryAmp = claim(
   'it is the bike maker’s own amplifier, without knobs',
   (f) => ampDriving(f.rig, 'rear')?.kind === 'factory',
@@ -114,18 +113,14 @@ const loomSuspected = claim(
   'a joint before the measured point explains it better than a stored profile',
   (f) => measuredOnTheWay.holds(f) && (comesAndGoes.holds(f) || (playedBefore.holds(f) && !workedOn.holds(f))),
 );
-const justReflashed = claim('the last change was a reflash', (f) => f.outcome('last-change') === 'reflash');
-const disabledAsDelivered = claim(
-  'the rear never played, and nobody reflashed the head unit since',
-  (f) => neverPlayed.holds(f) && !justReflashed.holds(f),
-);
 const everythingRead = claim(
   'signal and run were both read and are healthy',
   (f) => rearPairRead.holds(f) && f.outcome('run-ohms') !== undefined && f.outcome('run-ohms') !== 'cannot',
 );
 const mayBeShorted = claim(
-  'the head unit drives the rear itself, and a meter is at hand',
-  (f) => !onAmplifier.holds(f) && meterHere.holds(f),
+  'the head unit drives the rear itself, and it was still plugged in when its pair was read',
+  (f) =>
+    !onAmplifier.holds(f) && meterHere.holds(f) && !['unit', 'on-the-way'].includes(f.outcome('rear-pair-place') ?? ''),
 );
 const rearPairRead = claim('a signal was read on both rear pairs', (f) =>
   ['ok', 'uneven'].includes(rearPairFound(f) ?? ''),
@@ -405,12 +400,19 @@ export const noRearSound = flow('no-rear-sound', 'No sound from the rear', {
         'the replaced unit sends, the run is good, and yet it is silent',
         (f) => rearPairRead.holds(f) && replaced.holds(f),
       ),
-      to: 'adapterHasAGap',
+      to: 'frameBeforeAdapter',
     },
-    { when: rearPairRead, to: 'everythingIsHealthy' },
+    // The outputs were read without their run: a wire on the frame would silence them with it.
+    { when: rearPairRead, to: 'frameAtLast' },
     { to: 'whyTheUnitIsSilent' },
   ),
 
+  frameBeforeAdapter: ask(wireToFrame, {
+    shorted: 'wireIsOnFrame',
+    clear: 'adapterHasAGap',
+    unclear: 'adapterHasAGap',
+    cannot: 'adapterHasAGap',
+  }),
   // A wire on the frame reads its coil all the same, and silences an amplifier only while it is plugged in.
   frameAtLast: ask(wireToFrame, {
     shorted: 'wireIsOnFrame',
@@ -432,20 +434,29 @@ export const noRearSound = flow('no-rear-sound', 'No sound from the rear', {
   }),
 
   // The head unit lets nothing out: which of the reasons is decided by what is fitted and what happened before.
-  // Without an amplifier a short of the run silences the pair too, so it is ruled out where a profile is not the rule.
+  // A short of the run silences the pair too, so it is ruled out where the run was still plugged in.
   whyTheUnitIsSilent: decide(
     { when: oneCornerSilent, to: 'oneSideIsSilent' },
     { when: fedFromFront, to: 'inputPlugIsOff' },
     { when: claim('the rear pairs were read', rearPairSilent), to: 'askPlace' },
     { to: 'whichUnit' },
   ),
-  askPlace: ask(rearPairPlace, { unit: 'whichUnit', 'on-the-way': 'whichUnit', cannot: 'whichUnit' }),
+  askPlace: ask(rearPairPlace, {
+    unit: 'whichUnit',
+    'on-the-way': 'whichUnit',
+    loaded: 'whichUnit',
+    cannot: 'whichUnit',
+  }),
   whichUnit: decide({ when: replaced, to: 'afterReplacedUnit' }, { to: 'askDelivered' }),
-  afterReplacedUnit: decide({ when: mayBeShorted, to: 'measureToFrame' }, { to: 'replacedUnitIsSet' }),
+  afterReplacedUnit: decide(
+    { when: mayBeShorted, to: 'measureToFrame' },
+    { when: loomSuspected, to: 'loomIsOpen' },
+    { to: 'replacedUnitIsSet' },
+  ),
   askDelivered: ask(deliveredWith, {
-    two: [{ when: disabledAsDelivered, to: 'rearIsDisabled' }, { to: 'afterDelivered' }],
+    two: 'afterDelivered',
     four: 'afterDelivered',
-    cannot: [{ when: disabledAsDelivered, to: 'rearIsDisabled' }, { to: 'afterDelivered' }],
+    cannot: 'afterDelivered',
   }),
   afterDelivered: decide(
     { when: mayBeShorted, to: 'measureToFrame' },

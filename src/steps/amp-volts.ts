@@ -180,8 +180,9 @@ function outputBands(values: Values, situation: Situation): readonly Band[] {
 
 /** 20 dB under the gain that is right is silence to an ear; what is less far off only makes it weaker. */
 export function silencedByGain(values: Values, situation: Situation): boolean {
-  const rightV =
-    (onLineLevel(situation) ? LEAST_LINE_GAIN : expectedGainRatio(situation, 'full')) * (values['inV'] ?? 0);
+  // Whoever cannot tell which level the profile sends takes the lower one: setting the gain harms nothing.
+  const gainRatio = onLineLevel(situation) ? LEAST_LINE_GAIN : expectedGainRatio(situation, 'lowered');
+  const rightV = gainRatio * (values['inV'] ?? 0);
   return Math.max(values['leftV'] ?? 0, values['rightV'] ?? 0) < voltageRatio({ gainDb: -20 }) * rightV;
 }
 

@@ -8,7 +8,7 @@ import { type Band, bandOf, choice, measurement, type Reading, type Situation, t
 const CONTACT_HIGH_OHM = 1;
 const CONTACT_OK_OHM = 0.3;
 /** A run that reads ten times its rated ohms is open. Common practice, no published source. */
-const OPEN_RATIO = 10;
+export const OPEN_RATIO = 10;
 
 /** Makers differ: published speakers of 2 Ω read down to 1.2. Below this share of the usual least the coil is shorted. */
 const SHORTED_RATIO = 0.85;

@@ -90,6 +90,14 @@ function beforeTheTone({ rig, facts }: Situation): readonly string[] {
   ];
 }
 
+/** A short on the run silences an output that is switched on. With the run unplugged it cannot. */
+const rearUnplugged = ({ rig }: Situation): readonly string[] =>
+  chosen(rig, 'rearFedBy') === 'amp'
+    ? []
+    : [
+        'Key off, rear speakers unplugged at any plug you can reach, key on: a short on their wires cannot hide a live output then.',
+      ];
+
 type RearPairOutcome = 'ok' | 'uneven' | 'none' | 'one-only';
 
 /** The rear pairs of the head unit, judged against the front pair read in the same step, since nobody knows the volume. */
@@ -101,6 +109,7 @@ export const rearPair = measurement<RearPairOutcome>({
     'Tone on, same volume step for all three. Meter on AC volts. Front pair first, then rear left, then rear right. Read me each number.',
   how: (s) => [
     ...beforeTheTone(s),
+    ...rearUnplugged(s),
     'Bass and treble flat, loudness off, fader and balance in the middle.',
     `Play the 400 Hz tone. Come up from zero until the front pair reads ${formatQuantity(leastReferenceV(s) * 1.2, 'V', 2)} or more. Leave the volume there.`,
     'One probe on each wire of a pair, never from a wire to metal. Front, rear left, rear right.',
@@ -147,6 +156,7 @@ export const rearPairAgain = measurement<RearPairOutcome>({
     'Set fader, balance, bass and treble to zero, loudness off. Same tone, front pair first, then rear left, rear right. Numbers?',
   how: (s) => [
     ...beforeTheTone(s),
+    ...rearUnplugged(s),
     'Fader and balance exactly at 0. Bass and treble flat, loudness and speed volume off, rear control up.',
     `Play the 400 Hz tone until the front pair reads ${formatQuantity(leastReferenceV(s) * 1.2, 'V', 2)} or more. Leave the volume there.`,
     'Front, rear left, rear right, as before.',
@@ -157,21 +167,29 @@ export const rearPairAgain = measurement<RearPairOutcome>({
   ifCannot: 'We go on with the first reading.',
 });
 
-/** Where the rear pairs were read: a break before a plug on the way looks like a head unit that sends nothing. */
-export const rearPairPlace = choice<'unit' | 'on-the-way'>({
+/** How the rear pairs were read: a break before the place, or a short after it, looks like a head unit that sends nothing. */
+export const rearPairPlace = choice<'unit' | 'on-the-way' | 'loaded'>({
   id: 'rear-pair-place',
   short: 'Where it was measured',
-  ask: 'Did you measure at the head unit’s own plug, or at a plug on the way?',
-  phone: 'Where did the probes sit: right behind the radio, or at some plug or wire on the way back?',
-  how: ['The head unit’s own plug is the one that goes into its back.'],
-  why: 'A plug left apart behind the fairing, or a bad joint, reads exactly like a head unit that sends nothing.',
+  ask: 'Where did you measure, and was the rear unplugged?',
+  phone:
+    'Where did the probes sit: right behind the radio, or at some plug on the way back? And were the rear speakers unplugged?',
+  how: [
+    'The head unit’s own plug is the one that goes into its back.',
+    'On an amplifier the rear counts as unplugged: its speakers do not hang on the head unit.',
+  ],
+  why: 'A plug left apart behind the fairing, or a short on the speaker run, reads exactly like a head unit that sends nothing.',
   tool: 'none',
   minutes: 0.2,
   observes: [],
-  options: { unit: 'At the head unit’s own plug', 'on-the-way': 'At a plug or wire on the way' },
-  outcomes: { unit: 'at the head unit', 'on-the-way': 'on the way' },
+  options: {
+    unit: 'At the head unit’s own plug, rear unplugged',
+    'on-the-way': 'At a plug or wire on the way, rear unplugged',
+    loaded: 'The rear speakers were still plugged in',
+  },
+  outcomes: { unit: 'at the head unit', 'on-the-way': 'on the way', loaded: 'with the rear plugged in' },
   givenUnder: ['rear-pair'],
-  ifCannot: 'We take it as somewhere on the way.',
+  ifCannot: 'We take it as somewhere on the way, with the rear plugged in.',
 });
 
 /** Rear pairs that read so little that the ear calls it silent: 20 dB under the front. */

@@ -14,7 +14,7 @@ export const dcReading = (label: string): Reading => ({
   possible: [-0.5, MOST_V],
   impossible: 'A 12 V bike has no such voltage. Is the meter on DC volts?',
 });
-export const BATTERY: Reading = {
+const BATTERY: Reading = {
   label: 'Battery plus',
   unit: 'V',
   possible: [8, MOST_V],

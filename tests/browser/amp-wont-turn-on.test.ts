@@ -23,6 +23,7 @@ const SILENT_REAR = [
   'The front plays, the rear never',
   'No, nothing changes',
   'Dead silence',
+  'No, the head unit drives the front',
   'Off',
   'By a remote wire',
   'They all fit',

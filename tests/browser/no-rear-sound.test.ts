@@ -61,6 +61,7 @@ describe('a rider with dead rear speakers, at 360 px', () => {
     await page.getByRole('button', { name: /^Go on/ }).click();
     await page.getByText('Turn the volume up until this reads at least 3 V').waitFor();
     await read(page, { 'Front pair': '3.2' });
+    await tap(page, 'At the head unit’s own plug');
     await page.getByRole('heading', { name: REAR_IS_OFF }).waitFor();
     await close();
   });
@@ -158,14 +159,14 @@ describe('answers that do not fit together', () => {
     await flowIsAwake(page);
     await tap(page, 'Never', 'Nothing that I know of', 'No, still silent', 'It is on, still silent');
     await tap(page, 'The front plays, the rear never', 'No, nothing changes', 'Yes, hiss or a thump');
-    await tap(page, 'They all fit', 'Yes, a meter', '0.01 V');
+    await tap(page, 'They all fit', 'The head unit’s rear outputs', 'Yes, a meter', '0.01 V');
     const levels = { 'Front pair': '1.0', 'Rear left pair': '0.95', 'Rear right pair': '0.98' };
     await read(page, levels);
     // What is sent arrives and comes out again, and every one of the rears is silent: no single fault does that.
     await read(page, {
       'The pair that feeds it, at the head unit': '1.0',
-      'Rear left input': '0.95',
-      'Rear right input': '0.98',
+      'Left input': '0.95',
+      'Right input': '0.98',
     });
     await read(page, {
       'Rear output, tone off': '0.05',

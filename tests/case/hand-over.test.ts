@@ -34,7 +34,9 @@ function onward(flow: Flow, it: Case): { readonly flow: Flow; readonly case: Cas
   return { flow: next, case: adopt(next, handedOver(it, standing, next.id, to.answers)).case };
 }
 
-const ON_WIRE: Rig = EXAMPLE_RIGS['frame-fairing'];
+/** An amplifier of the rear only: one that makes the front play would not be suspected of having no power. */
+const [AMP] = EXAMPLE_RIGS['frame-fairing'].amps;
+const ON_WIRE: Rig = { ...EXAMPLE_RIGS['frame-fairing'], frontFedBy: 'unit', amps: [{ ...AMP, drives: 'rear' }] };
 const SILENT_REAR = {
   'rear-history': 'stopped',
   'last-change': 'battery',
@@ -70,7 +72,10 @@ describe('a silent rear whose amplifier is dark', () => {
     const two = give(caseOn(noRearSound, EXAMPLE_RIGS.trunk), {
       ...SILENT_REAR,
       'wakes-when-loud': 'stays-off',
-      'tools-at-hand': 'none',
+      'tools-at-hand': 'meter',
+      'meter-digit': '0.01',
+      'rear-pair': { frontV: '2', leftV: '2', rightV: '2' },
+      'amp-in': { sentV: '2', leftV: '2', rightV: '2' },
     });
     expect(open(noRearSound, two)).toBe('amp-off');
     expect(open(ampWontTurnOn, onward(noRearSound, two)?.case ?? two)).toBe('amp-history?');

@@ -24,7 +24,7 @@ const REVERTED: Answers = {
   'tools-at-hand': 'meter',
   'meter-digit': '0.01',
   'rear-pair': REAR_SILENT,
-  'rear-pair-place': 'unit',
+  'rear-pair-place': 'loaded',
   'wire-to-frame': { lowestOhm: 'OL' },
   'run-ohms': { leadsOhm: '0.2', leftOhm: '3.6', rightOhm: '3.7' },
 };
@@ -177,7 +177,7 @@ describe('changing an earlier answer', () => {
       answered(
         answered(revised(ended, 'meter-digit', { option: '0.001' }), 'rear-pair', toAnswer(REAR_SILENT)),
         'rear-pair-place',
-        toAnswer('unit'),
+        toAnswer('loaded'),
       ),
     );
     expect(openIn(placed)).toBe('profile-reverted');
@@ -195,7 +195,7 @@ describe('changing an earlier answer', () => {
   it('takes the case another way and keeps what that way asks too', () => {
     const standing = stand(revised(ended, 'rear-history', { option: 'never' }));
     expect(openIn(standing)).toBe('rear-channels-disabled');
-    expect(askedIn(standing)).toEqual(Object.keys(REVERTED).slice(0, 10));
+    expect(askedIn(standing)).toEqual(Object.keys(REVERTED));
   });
   it('leads back where it was when it is changed back', () => {
     const there = revised(revised(ended, 'rear-history', { option: 'never' }), 'rear-history', { option: 'stopped' });
@@ -255,7 +255,7 @@ describe('a repair that did not help', () => {
     const again = give(repaired(ended, 'profile-reverted'), {
       ...Object.fromEntries(Object.entries(REVERTED).slice(2, 6)),
       'rear-pair': REAR_SILENT,
-      'rear-pair-place': 'unit',
+      'rear-pair-place': 'loaded',
     });
     expect(openIn(stand(again))).toBe('profile-reverted');
     expect(stand(again).repairs.at(-1)).toBe('profile-reverted');

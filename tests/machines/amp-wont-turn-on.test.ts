@@ -337,7 +337,12 @@ const JOURNEYS: readonly Journey[] = [
     },
     ends: 'battery-low',
     sure: 'proved',
-    numbers: ['Battery, as read: 10.1 V', 'It goes off below, at its own terminals: 9.0 to 10.5 V'],
+    // 10.1 V − 20 mΩ (from memory) × 11.7 A.
+    numbers: [
+      'And pulls it down to about: 9.87 V',
+      'Battery, as read: 10.1 V',
+      'It goes off below, at its own terminals: 9.0 to 10.5 V',
+    ],
     says: [/An amplifier, before the battery is full/],
   },
   {
@@ -390,7 +395,7 @@ const JOURNEYS: readonly Journey[] = [
     rig: BY_SOUND,
     answers: { ...DARK, 'last-change': 'reflash', 'wakes-when-loud': 'wakes' },
     ends: 'sense-starved-by-profile',
-    sure: 'proved',
+    sure: 'likely',
     // √(1 W × 4 Ω) = 2 V; 7 dB less is 0.45 times.
     numbers: ['One watt at the head unit, unaltered: 2 V', 'The same volume step with an amplified profile: 0.89 V'],
     says: [/have the full level and the bass boost put back/, /The wire wakes it; it does not bring back the level\./],
@@ -697,12 +702,42 @@ describe('which amplifier it is', () => {
   });
 });
 
+describe('volts that were lost at the terminals, and are all there under the lamp', () => {
+  const LOST: Answers = { ...METER, ...terminals('12.5', '11.5', '0.02'), ...HOLDS };
+  it('lead on to what should wake it, and the supply is not asked again afterwards', () => {
+    expect(endOf(ampWontTurnOn, BY_WIRE, { ...DARK_ON_WIRE, ...LOST })).toBe('remote-volts?');
+    const woken = { 'remote-jumper': 'wakes', 'input-plug': 'no-change', ...SELECTORS, 'meter-digit': '0.01' };
+    const hears = { ...woken, 'sense-level': { usualV: '1.6', loudV: '4' } };
+    expect(endOf(ampWontTurnOn, BY_SOUND, { ...DEAF, ...LOST, ...hears })).toBe('amp-dead');
+  });
+});
+
 describe('an amplifier that waits for DC', () => {
   it('is never asked to be turned up: how loud it is does not matter to it', () =>
     expect(endOf(ampWontTurnOn, BY_DC, DARK)).toBe('tools-at-hand?'));
 });
 
 const verdicts = Object.values(ampWontTurnOn.states).flatMap((state) => ('verdict' in state ? [state.verdict] : []));
+
+describe('the states of the flow', () => {
+  const targets = (name: string): readonly string[] => {
+    const state = ampWontTurnOn.states[name];
+    if (!state || 'verdict' in state) return [];
+    const routes = 'decide' in state ? [state.decide] : Object.values(state.routes);
+    return routes.flatMap((route) => (typeof route === 'string' ? [route] : route.map(({ to }) => to)));
+  };
+  it('never lead back to one another, whatever is known: there is no way round in a circle', () => {
+    const done = new Set<string>();
+    const visit = (name: string, way: readonly string[]): void => {
+      expect(way, [...way, name].join(' ')).not.toContain(name);
+      if (done.has(name)) return;
+      for (const to of targets(name)) visit(to, [...way, name]);
+      done.add(name);
+    };
+    visit(ampWontTurnOn.first, []);
+    expect(done.size).toBe(Object.keys(ampWontTurnOn.states).length);
+  });
+});
 
 describe('the verdicts of the flow', () => {
   it('have a journey each', () => {

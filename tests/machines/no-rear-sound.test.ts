@@ -43,6 +43,8 @@ const rearPair = (leftV: string, rightV: string): Answers => ({ 'rear-pair': { f
 const again = (leftV: string, rightV: string): Answers => ({ 'rear-pair-again': { frontV: '2.00', leftV, rightV } });
 const UNIT_SENDS = rearPair('2.00', '1.90');
 const UNIT_SILENT: Answers = { ...rearPair('0.00', '0.01'), 'rear-pair-place': 'unit' };
+/** The same with the speakers still on the pair: a short may hide behind it. */
+const LOADED: Answers = { ...UNIT_SILENT, 'rear-pair-place': 'loaded' };
 const ampIn = (leftV: string, rightV: string): Answers => ({ 'amp-in': { sentV: '2.00', leftV, rightV } });
 const SIGNAL_ARRIVES = ampIn('2.00', '1.98');
 const ampOut = (leftV: string, rightV: string): Answers => ({
@@ -259,9 +261,9 @@ const JOURNEYS: readonly Journey[] = [
     says: [/The rear run and its coils are healthy/],
   },
   {
-    it: 'takes switched-off rear channels as likely on a bike that was built with four speakers, once no short is found',
+    it: 'takes switched-off rear channels as likely on a bike that was built with four speakers speakers, once no short is found',
     rig: { ...ON_UNIT, deliveredWith: 'four' },
-    answers: { ...past('never', 'nothing'), ...STILL_SILENT, ...METER, ...UNIT_SILENT, ...FRAME_CLEAR, ...RUN_GOOD },
+    answers: { ...past('never', 'nothing'), ...STILL_SILENT, ...METER, ...UNIT_SILENT },
     ends: 'rear-channels-disabled',
     sure: 'likely',
     says: [/The rear outputs of this head unit are silent/, /Read the stored profile before you pay/],
@@ -269,7 +271,7 @@ const JOURNEYS: readonly Journey[] = [
   {
     it: 'proves that the head unit went back to another profile when the rear stopped after workshop work',
     rig: ON_UNIT,
-    answers: { ...past('stopped', 'workshop'), ...STILL_SILENT, ...METER, ...UNIT_SILENT, ...FRAME_CLEAR, ...RUN_GOOD },
+    answers: { ...past('stopped', 'workshop'), ...STILL_SILENT, ...METER, ...UNIT_SILENT },
     ends: 'profile-reverted',
     sure: 'proved',
     numbers: ['Rear output after the change: 8.49 V · 18 W', 'With an amplified profile instead: 3.79 V · 3.6 W'],
@@ -285,7 +287,7 @@ const JOURNEYS: readonly Journey[] = [
   {
     it: 'blames the menu of a replaced head unit that sends nothing to the rear, and offers no reflash',
     rig: ON_REPLACED_UNIT,
-    answers: { ...past('never', 'unit'), ...STILL_SILENT, ...METER, ...UNIT_SILENT, ...FRAME_CLEAR, ...RUN_GOOD },
+    answers: { ...past('never', 'unit'), ...STILL_SILENT, ...METER, ...UNIT_SILENT },
     ends: 'replaced-unit-setting',
     sure: 'likely',
     says: [/no factory profile to select/],
@@ -355,7 +357,7 @@ const JOURNEYS: readonly Journey[] = [
   {
     it: 'is left with the adapter when a replaced unit sends, the run is good, and the rear is silent all the same',
     rig: ON_REPLACED_UNIT,
-    answers: { ...past('never', 'unit'), ...STILL_SILENT, ...METER, ...UNIT_SENDS, ...RUN_GOOD },
+    answers: { ...past('never', 'unit'), ...STILL_SILENT, ...METER, ...UNIT_SENDS, ...RUN_GOOD, ...FRAME_CLEAR },
     ends: 'replaced-unit-adapter-gap',
     sure: 'likely',
   },
@@ -699,7 +701,14 @@ const JOURNEYS: readonly Journey[] = [
   {
     it: 'goes on at 2 Ω too many when the rear is silent always: that makes it weaker, and is said',
     rig: ON_UNIT,
-    answers: { ...past('stopped', 'nothing'), ...STILL_SILENT, ...METER, ...UNIT_SENDS, ...run('6.0', '3.6') },
+    answers: {
+      ...past('stopped', 'nothing'),
+      ...STILL_SILENT,
+      ...METER,
+      ...UNIT_SENDS,
+      ...run('6.0', '3.6'),
+      ...FRAME_CLEAR,
+    },
     ends: 'rear-all-healthy',
     sure: 'short list',
     says: [/makes it weaker, not silent/],
@@ -714,6 +723,7 @@ const JOURNEYS: readonly Journey[] = [
       ...UNIT_SENDS,
       'rear-rating': null,
       ...run('6.4', '6.5'),
+      ...FRAME_CLEAR,
     },
     ends: 'rear-all-healthy',
     sure: 'short list',
@@ -857,13 +867,13 @@ const JOURNEYS: readonly Journey[] = [
     numbers: ['Wire to frame, touching: below 100 Ω'],
   },
   {
-    it: 'proves a wire on the frame where the head unit drives the rear and protects its silent pair',
+    it: 'proves a wire on the frame where the head unit protects its silent pair and the rear was still plugged in the rear and protects its silent pair',
     rig: ON_UNIT,
     answers: {
       ...past('stopped', 'workshop'),
       ...STILL_SILENT,
       ...METER,
-      ...UNIT_SILENT,
+      ...LOADED,
       'wire-to-frame': { lowestOhm: '0.8' },
     },
     ends: 'speaker-wire-to-frame',
@@ -887,6 +897,27 @@ const JOURNEYS: readonly Journey[] = [
   },
 
   {
+    it: 'rules out a short where the rear was still plugged in, and never proves switched-off channels then',
+    rig: ON_UNIT,
+    answers: { ...past('never', 'fitted'), ...STILL_SILENT, ...METER, ...LOADED, ...FRAME_CLEAR, ...RUN_GOOD },
+    ends: 'rear-channels-disabled',
+    sure: 'likely',
+  },
+  {
+    it: 'finds a wire on the frame behind outputs that were read without it',
+    rig: ON_UNIT,
+    answers: {
+      ...past('stopped', 'opened'),
+      ...STILL_SILENT,
+      ...METER,
+      ...UNIT_SENDS,
+      ...RUN_GOOD,
+      'wire-to-frame': { lowestOhm: '0.8' },
+    },
+    ends: 'speaker-wire-to-frame',
+    sure: 'proved',
+  },
+  {
     it: 'suspects the loom behind the fairing when the rear stopped by itself and was read at a plug on the way',
     rig: ON_UNIT,
     answers: {
@@ -895,8 +926,6 @@ const JOURNEYS: readonly Journey[] = [
       ...METER,
       ...UNIT_SILENT,
       'rear-pair-place': 'on-the-way',
-      ...FRAME_CLEAR,
-      ...RUN_GOOD,
     },
     ends: 'rear-loom-open',
     sure: 'likely',
@@ -911,8 +940,6 @@ const JOURNEYS: readonly Journey[] = [
       ...METER,
       ...UNIT_SILENT,
       'rear-pair-place': 'on-the-way',
-      ...FRAME_CLEAR,
-      ...RUN_GOOD,
     },
     ends: 'profile-reverted',
     sure: 'likely',
@@ -921,7 +948,7 @@ const JOURNEYS: readonly Journey[] = [
   {
     it: 'doubts a reflash that was to enable the rear, and rules out a short first',
     rig: ON_UNIT,
-    answers: { ...past('never', 'reflash'), ...STILL_SILENT, ...METER, ...UNIT_SILENT, ...FRAME_CLEAR, ...RUN_GOOD },
+    answers: { ...past('never', 'reflash'), ...STILL_SILENT, ...METER, ...UNIT_SILENT },
     ends: 'rear-channels-disabled',
     sure: 'likely',
     says: [/The reflash did not enable the rear/, /Read the stored profile before you pay/],
@@ -929,7 +956,7 @@ const JOURNEYS: readonly Journey[] = [
   {
     it: 'never calls a battery change work on the head unit: a stored profile survives it',
     rig: ON_UNIT,
-    answers: { ...past('stopped', 'battery'), ...STILL_SILENT, ...METER, ...UNIT_SILENT, ...FRAME_CLEAR, ...RUN_GOOD },
+    answers: { ...past('stopped', 'battery'), ...STILL_SILENT, ...METER, ...UNIT_SILENT },
     ends: 'profile-reverted',
     sure: 'likely',
     says: [/A stored profile does not change by itself/, /pushed home, no wire pinched/],
@@ -937,7 +964,7 @@ const JOURNEYS: readonly Journey[] = [
   {
     it: 'names an open run as a second fault to mend before the visit',
     rig: { ...ON_UNIT, deliveredWith: 'four' },
-    answers: { ...past('never', 'fitted'), ...STILL_SILENT, ...METER, ...UNIT_SILENT, ...FRAME_CLEAR, ...RUN_OPEN },
+    answers: { ...past('never', 'fitted'), ...STILL_SILENT, ...METER, ...LOADED, ...FRAME_CLEAR, ...RUN_OPEN },
     ends: 'rear-channels-disabled',
     sure: 'likely',
     says: [/reads open as well: a second fault/],
@@ -1080,6 +1107,7 @@ const JOURNEYS: readonly Journey[] = [
       ...UNIT_SENDS,
       ...RUN_GOOD,
       wiggle: 'no-effect',
+      ...FRAME_CLEAR,
     },
     ends: 'rear-all-healthy',
     sure: 'short list',

@@ -124,7 +124,7 @@ describe.each(['meter', 'none'])('amp-wont-turn-on, asked by a bike with one fau
         if (end === 'amp-short-list') expect(listed, way).toContain(suspect.title);
         else expect(allowed, `${end}: ${way}`).toContain(end);
       }),
-      { numRuns: 12 },
+      { numRuns: 12, endOnFailure: true },
     );
   });
 });

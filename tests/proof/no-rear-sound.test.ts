@@ -67,7 +67,8 @@ const ENDS_ELSEWHERE: Readonly<Record<string, readonly string[]>> = {
   // Read at a plug on the way: each of these verdicts names the joint before it, and that one names the outputs.
   'rear-loom-open': ['profile-reverted', 'rear-channels-disabled', 'replaced-unit-setting'],
   // With a line-level lead no DC is healthy, so the plug is looked at first, and its verdict names the adapter.
-  'replaced-unit-adapter-gap': ['replaced-unit-setting', 'amp-input-plug-off'],
+  'replaced-unit-adapter-gap': ['replaced-unit-setting', 'amp-input-plug-off', 'rear-loom-open'],
+  'replaced-unit-setting': ['rear-loom-open'],
   // One that waits for DC on a line-level lead cannot start, power or not: its verdict names the power.
   'amp-off': ['sense-no-half-supply'],
   // Low, and not low enough for silence: its verdict says to set the gain all the same.

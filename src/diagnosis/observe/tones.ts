@@ -13,8 +13,8 @@ import { stepsFrom, stepsNear } from './volume.ts';
 
 const TONE_OF = { v400V: 400, v80V: 80, v1000V: 1000, v4000V: 4000 } as const;
 type Tone = keyof typeof TONE_OF;
-/** Fewer digits than this say nothing, and nobody writes them down. */
-const LEAST_DIGITS = 3;
+/** Fewer digits than this tell no difference of a tenth, and nobody writes them down. */
+const LEAST_DIGITS = 10;
 
 /** Tone controls flat, fader in the middle. */
 const prepared = (bike: Ridden) => centred(flat(bike));

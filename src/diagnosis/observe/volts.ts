@@ -24,6 +24,9 @@ const OUTPUT = ['amp-out-plus', 'amp-out-minus'] as const;
 const ABOVE_LEAST_RATIO = 1.2;
 const TONE = { toneHz: 400, apart: ['amp-outputs'] } as const satisfies Partial<Moment>;
 
+/** The rear pairs of the head unit are read with nothing on them: a short of the run cannot hide a live output. */
+const REAR_UNPLUGGED = { toneHz: 400, apart: ['runs'] } as const satisfies Partial<Moment>;
+
 /** Of two pairs the one that reads more: nobody takes a dead one for a reference. */
 const stronger = (pairs: readonly (Probes | null)[], volts: (pair: Probes) => number): Probes | null =>
   pairs.reduce((best, pair) => (pair && (!best || volts(pair) > volts(best)) ? pair : best), null);
@@ -38,10 +41,11 @@ function atOneStep(
   reference: readonly [name: string, pairs: readonly (Probes | null)[]],
   rest: Readonly<Record<string, Probes | null>>,
   before: Readonly<Record<string, string>> = {},
+  tone: Partial<Moment> = TONE,
 ): Answer {
   const { meter } = observer;
   const readV = (pair: Probes, volumeRatio?: number) =>
-    acAt(bike, volumeRatio === undefined ? TONE : { ...TONE, volumeRatio }, pair, meter);
+    acAt(bike, volumeRatio === undefined ? tone : { ...tone, volumeRatio }, pair, meter);
   const [name, pairs] = reference;
   const pair = stronger(pairs, readV);
   const missing = Object.values(rest).some((other) => other === null);
@@ -61,7 +65,7 @@ const sides = (make: (corner: Corner) => Probes | null) => [make('rear-left'), m
 function rearNextToFront(asked: Asked, bike: Asked['bike']): Answer {
   const fronts = sides((corner) => probesAt(bike, FRONT, corner));
   const [leftV, rightV] = sides((corner) => probesAt(bike, UNIT_REAR, corner));
-  return atOneStep(asked, bike, ['frontV', fronts], { leftV, rightV });
+  return atOneStep(asked, bike, ['frontV', fronts], { leftV, rightV }, {}, REAR_UNPLUGGED);
 }
 
 export const VOLTS: Says = {

@@ -6,6 +6,7 @@ import {
   KEY_ON_HEALTHY_V,
   OVERVOLTAGE_CUT_HIGHEST_V,
   OVERVOLTAGE_CUT_LOWEST_V,
+  sagV,
   UNDERVOLTAGE_CUT_HIGHEST_V,
 } from '../../compute/amp-supply.ts';
 import { formatQuantity, formatRange } from '../../compute/quantity.ts';
@@ -19,6 +20,9 @@ import { cutOut, denseDrawA } from './numbers.ts';
 /** A battery with too little or a charging system with too much: the amplifier only obeys. */
 
 const CHARGING = formatRange(CHARGING_HEALTHY_LOWEST_V, CHARGING_HEALTHY_HIGHEST_V, 'V');
+
+/** Inner resistance of a battery of this size that is not worn. From memory, no published source. */
+const INTERNAL_OHM = 0.02;
 
 const lowestReadV = (f: Findings): number =>
   Math.min(batteryV(f), f.values('supply-under-load')['batteryV'] ?? Infinity);
@@ -43,6 +47,14 @@ export const batteryLow: Verdict = {
         { label: 'Nearly empty', value: `below ${formatQuantity(KEY_ON_FLAT_V, 'V')}` },
         cutOut,
         { label: 'Dense loud music takes', value: formatQuantity(denseDrawA(f), 'A', 2) },
+        {
+          label: 'And pulls it down to about',
+          value: formatQuantity(
+            sagV({ openV: lowestReadV(f), internalOhm: INTERNAL_OHM, currentA: denseDrawA(f) }),
+            'V',
+            3,
+          ),
+        },
       ],
       fix: [
         'Charge it fully, with a charger made for its chemistry. Then four hours’ rest.',

@@ -90,11 +90,11 @@ export const senseStarved: Verdict = {
     const wayBack = !replaced && (reflashed || readLow);
     return {
       what: 'This amplifier wakes by the sound on its inputs, and at your volume too little reaches it.',
-      certainty: readLow || (reflashed && f.outcome('wakes-when-loud')?.startsWith('wakes')) ? 'proved' : 'likely',
+      certainty: readLow ? 'proved' : 'likely',
       howSure: readLow
         ? 'What arrives at your usual volume was read, and it is under what wakes it.'
         : reflashed
-          ? 'It slept from the reflash on. Supply and wiring are good: it wakes when more comes in.'
+          ? 'A reflash was the last change, and it wakes when more comes in: supply and wiring are good.'
           : f.outcome('wakes-when-loud')?.startsWith('wakes')
             ? 'It wakes only when turned up, so its supply and wiring are good.'
             : 'It wakes by the jumper, and what it hears lies where some amplifiers sleep on.',

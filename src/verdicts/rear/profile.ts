@@ -48,6 +48,20 @@ function notSeen(f: Findings): readonly Alternative[] {
           },
         ]
       : []),
+    ...(!silent(f) && !ampDriving(f.rig, 'rear') && f.outcome('wire-to-frame') !== 'clear'
+      ? [
+          {
+            what: 'A rear speaker wire on the frame',
+            split: 'Key off, plug apart, meter on ohms: each rear wire to bare frame metal, above 100 kΩ?',
+          },
+        ]
+      : []),
+    ...(f.outcome('fader-centre') === 'cannot'
+      ? [{ what: 'The fader', split: 'Put fader and balance exactly in the middle and listen.' }]
+      : []),
+    ...(f.outcome('rear-control') === 'cannot'
+      ? [{ what: 'Passenger or rear control off', split: 'Turn the rear control up and listen.' }]
+      : []),
     ...(f.outcome('unit-kind') === 'cannot'
       ? [
           {
@@ -306,6 +320,7 @@ export const replacedUnitSetting: Verdict = {
     cautions: ['bridge'],
     proof: PROOF,
     mayAlsoBe: [
+      ...notSeen(f),
       {
         what: 'The adapter has no rear pairs',
         split: 'Look at both sides of the adapter’s plug: are the four rear pins fitted?',

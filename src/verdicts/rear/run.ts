@@ -25,6 +25,12 @@ const PROOF_OHMS =
 const byReading = (f: Findings, ...steps: readonly string[]) =>
   steps.some((step) => f.outcome(step) !== undefined && f.outcome(step) !== 'cannot');
 
+/** A wire that touches metal in one position of the lid comes and goes just like a lead that breaks. */
+const TOUCHES_THE_LID = {
+  what: 'A rear speaker wire on the frame',
+  split: 'Key off, plug apart, meter on ohms: each rear wire to bare metal while the lid moves, above 100 kΩ?',
+};
+
 export const rearPlugOff: Verdict = {
   id: 'rear-plug-off',
   title: 'The rear plug was not home',
@@ -94,13 +100,23 @@ export const lidContactsDirty: Verdict = {
       cautions: ['key-off'],
       proof: `${PROOF_OHMS} Within 0.3 Ω of the coil.`,
       ...(proved
-        ? {}
+        ? f.outcome('lid-check') === 'cannot' || f.outcome('lid-check') === undefined
+          ? {
+              mayAlsoBe: [
+                {
+                  what: 'Rear plug not home',
+                  split: 'Key off, push it home until it locks, before you clean anything.',
+                },
+              ],
+            }
+          : {}
         : {
             mayAlsoBe: [
               {
                 what: 'A lead breaking inside its insulation',
                 split: 'Clean the contacts first. Still too many ohms with the lid held still: the lead.',
               },
+              ...(f.outcome('lid-check') === 'reacts' ? [TOUCHES_THE_LID] : []),
             ],
           }),
     };
@@ -136,7 +152,10 @@ export const lidLeadBroken: Verdict = {
       ...(proved
         ? {}
         : {
-            mayAlsoBe: [{ what: 'Dirty contacts in the plug', split: 'Clean the contacts first: it cures only that.' }],
+            mayAlsoBe: [
+              { what: 'Dirty contacts in the plug', split: 'Clean the contacts first: it cures only that.' },
+              TOUCHES_THE_LID,
+            ],
           }),
     };
   },

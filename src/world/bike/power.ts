@@ -1,4 +1,4 @@
-import { LAMP_A } from '../../steps/amp-feed.ts';
+import { EFFICIENCY_RATIO, LAMP_A } from '../../steps/amp-feed.ts';
 import { chargedBattery } from '../elements/charged-battery.ts';
 import { charging } from '../elements/charging.ts';
 import { contact } from '../elements/contact.ts';
@@ -22,14 +22,12 @@ const NOMINAL_V = 13.8;
 const UNIT_ASLEEP_OHM = 5_000;
 const AMP_OFF_OHM = 12_000;
 export const AMP_IDLE_A = 0.9;
-/** Of a switching amplifier, at any level; from 0.65 to 0.80 are usual. */
-export const AMP_EFFICIENCY_RATIO = 0.75;
 export const REMOTE_INPUT_OHM = 2_200;
 /** The shield of a line-level lead joins the amplifier's ground to the unit's. */
 const SHIELD_OHM = 0.5;
 
-/** A head lamp bulb on the amplifier's terminals, as a load that is known. */
-const LAMP_OHM = 12 / LAMP_A;
+/** A head lamp bulb that glows: on the amplifier's terminals a load that is known, in the place of its fuse a guard. */
+export const LAMP_OHM = 12 / LAMP_A;
 
 /** What is switched on, and what it plays. */
 export interface PowerState {
@@ -95,7 +93,7 @@ export function powerNetwork(world: World, moment: Moment, { unitOn, amps }: Pow
   const loads = amps.flatMap((state, i) => {
     const { plus, ground } = ampNodes(i);
     if (state === 'off') return [];
-    const load = { idleA: AMP_IDLE_A, powerW: state.outputW / AMP_EFFICIENCY_RATIO };
+    const load = { idleA: AMP_IDLE_A, powerW: state.outputW / EFFICIENCY_RATIO };
     return [powerLoad(`amp ${i}`, [plus, ground], load)];
   });
   parts.push(...loads);
