@@ -48,9 +48,9 @@ const FIRST: Readonly<Record<string, readonly string[]>> = {
   'pop-speaker': ['pop-run'],
 };
 
-/** The steps of a flow that have to come before this one. */
+/** The steps of a flow that have to come before this one. What is fitted can be asked at any time. */
 export function comesAfter(step: Step, steps: ReadonlyMap<string, Step>): readonly string[] {
-  if (HISTORY.includes(step.id)) return [];
+  if (step.kind === 'rig' || HISTORY.includes(step.id)) return [];
   const tools = step.tool === 'meter' || AC.includes(step.id) ? ['tools-at-hand'] : [];
   return [...HISTORY, ...tools, ...(FIRST[step.id] ?? [])].filter((id) => id !== step.id && steps.has(id));
 }

@@ -34,8 +34,8 @@ export interface MadeSigns {
 
 /** How many people look at each bike: what they hear, move or remember differs by chance. Readings do not. */
 const LOOKS = 12;
-/** Mild and bad. */
-const SEVERITY_SHARES = [0.15, 0.85];
+/** Mild, middling and bad. */
+const SEVERITY_SHARES = [0.05, 0.5, 0.95];
 
 type Counts = Map<string, Map<string, number>>;
 const count = (counts: Counts, step: string, outcome: string): void => {

@@ -2,7 +2,13 @@ import { drawFrom } from '../diagnosis/draw.ts';
 import { randomRig, type WholeRig } from './random-rig.ts';
 
 /** Kinds of build that differ in what can be wrong and in what a step shows. */
-export const BUILD_KINDS = ['unit', 'amp by wire', 'amp by signal', 'amp by DC'] as const;
+export const BUILD_KINDS = [
+  'unit',
+  'amp by wire',
+  'amp by signal',
+  'amp by DC',
+  'amp for the unaltered output',
+] as const;
 export type BuildKind = (typeof BUILD_KINDS)[number];
 
 const BY = { wire: 'amp by wire', signal: 'amp by signal', dc: 'amp by DC' } as const;
@@ -11,8 +17,13 @@ const BY = { wire: 'amp by wire', signal: 'amp by signal', dc: 'amp by DC' } as 
 export function kindOf({ rearFitted, amps }: WholeRig): BuildKind {
   const pair = rearFitted === 'yes' ? 'rear' : 'front';
   const amp = amps.find(({ drives }) => drives === pair || drives === 'both');
-  return amp ? BY[amp.turnOn] : 'unit';
+  if (!amp) return 'unit';
+  return amp.needs === 'unaltered' ? 'amp for the unaltered output' : BY[amp.turnOn];
 }
+
+/** Every fourth bike has a replaced unit, where the kind allows it: less chance, and none forgotten. */
+const unitKindOf = (kind: BuildKind, nth: number): WholeRig['unitKind'] =>
+  nth % 4 === 3 && kind !== 'amp for the unaltered output' ? 'replaced' : 'factory';
 
 /** So many bikes of a kind, always the same ones. */
 export function fixedRigs(kind: BuildKind, count: number): readonly WholeRig[] {
@@ -20,7 +31,8 @@ export function fixedRigs(kind: BuildKind, count: number): readonly WholeRig[] {
   const found: WholeRig[] = [];
   while (found.length < count) {
     const rig = randomRig(draw);
-    if (kindOf(rig) === kind && rig.rearFitted === 'yes') found.push(rig);
+    if (kindOf(rig) === kind && rig.rearFitted === 'yes' && rig.unitKind === unitKindOf(kind, found.length))
+      found.push(rig);
   }
   return found;
 }

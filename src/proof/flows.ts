@@ -3,7 +3,7 @@ import type { Flow } from '../../machines/kit.ts';
 import { noRearSound } from '../../machines/no-rear-sound.ts';
 import { AMP_SIGNS } from '../verdicts/amp/made-signs.ts';
 import { AMP_SUSPECTS } from '../verdicts/amp/suspects.ts';
-import type { MadeTable } from '../verdicts/made-table.ts';
+import { type MadeEvidence, type MadeTable, toEvidence } from '../verdicts/made-table.ts';
 import { REAR_SIGNS } from '../verdicts/rear/made-signs.ts';
 import { REAR_SUSPECTS } from '../verdicts/rear/suspects.ts';
 import type { Suspect } from '../verdicts/suspects.ts';
@@ -14,8 +14,9 @@ export interface ProvedFlow {
   readonly id: FlowId;
   readonly flow: Flow;
   readonly suspects: readonly Suspect[];
-  /** What each suspect shows, made from the circuit. */
+  /** What each suspect shows, made from the circuit, and the same as evidence is weighed. */
   readonly signs: MadeTable;
+  readonly evidence: readonly MadeEvidence[];
   /** The file that these signs are made into, and the name they have there. */
   readonly table: string;
   readonly tableName: string;
@@ -27,6 +28,7 @@ export const PROVED_FLOWS: readonly ProvedFlow[] = [
     flow: noRearSound,
     suspects: REAR_SUSPECTS,
     signs: REAR_SIGNS,
+    evidence: toEvidence(REAR_SIGNS),
     table: 'src/verdicts/rear/made-signs.ts',
     tableName: 'REAR_SIGNS',
   },
@@ -35,6 +37,7 @@ export const PROVED_FLOWS: readonly ProvedFlow[] = [
     flow: ampWontTurnOn,
     suspects: AMP_SUSPECTS,
     signs: AMP_SIGNS,
+    evidence: toEvidence(AMP_SIGNS),
     table: 'src/verdicts/amp/made-signs.ts',
     tableName: 'AMP_SIGNS',
   },

@@ -8,23 +8,24 @@ import { BUILD_KINDS, fixedRigs } from './fixed-rigs.ts';
 import type { ProvedFlow } from './flows.ts';
 
 /** Steps that split bikes into kinds of build. */
-const KIND_STEPS = [
-  'unit-kind',
-  'rear-drive',
-  'front-drive',
-  'rear-inputs',
-  'rear-amp-turn-on',
-  'rear-amp-input',
-  'front-amp-turn-on',
-  'front-amp-input',
-];
+const KIND_STEPS = ['unit-kind', 'rear-drive', 'rear-amp-turn-on', 'front-amp-turn-on'];
 /** Past work and what was heard before: they move the odds, and rule nothing out. */
 export const HISTORY_STEPS = ['rear-history', 'last-change', 'amp-history'];
-/** What says nothing about a fault: what is in the tool bag, what is printed on a speaker. */
-const SAY_NOTHING = ['tools-at-hand', 'meter-digit', 'which-amp', 'rear-rating', 'delivered-with'];
+/** What says nothing about a fault: what is in the tool bag, what is printed on a speaker, what feeds what. */
+export const SAY_NOTHING = [
+  'tools-at-hand',
+  'meter-digit',
+  'which-amp',
+  'rear-rating',
+  'delivered-with',
+  'front-drive',
+  'rear-inputs',
+  'rear-amp-input',
+  'front-amp-input',
+];
 /** They ask whether the sound comes back: a second fault keeps it away, so nothing coming back is no sign of health. */
 const NO_SIGN_OF_HEALTH = ['lid-check', 'wiggle'];
-const RIGS_PER_KIND = 10;
+const RIGS_PER_KIND = 12;
 
 export function surveyOf({ id, flow }: ProvedFlow, rigsPerKind = RIGS_PER_KIND): Survey {
   const steps = [...flow.steps.values()];

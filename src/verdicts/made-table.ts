@@ -69,13 +69,14 @@ export function packTable({ suspects, sound }: MadeTable): PackedTable {
   };
 }
 
-/** What is written by hand of a suspect: what it is called, and the check that separates it. */
-export type SuspectText = Pick<Suspect, 'title' | 'split'>;
-
 /** Steps that move the odds and rule nothing out. */
 const HISTORY = ['rear-history', 'last-change', 'amp-history'];
 /** No history makes a fault more than so many times likelier, or less likely, than it is without. */
 const MOST_ODDS = 20;
+/** Steps that say what is fitted. A table made from some sixty bikes has not seen every build with every fault. */
+const FITTED = ['unit-kind', 'rear-amp-turn-on', 'front-amp-turn-on'];
+/** The share of what a suspect was not seen to show on its builds, and was on others. An estimate: rare, and likelier than a slip. */
+const UNSEEN_SHARE = 0.05;
 
 /** By how much an outcome of the past moves a suspect: how often it tells it, over how often all suspects do. */
 function oddsBy(table: MadeTable, { shows }: MadeSuspect, step: string): Readonly<Record<string, number>> {
@@ -90,19 +91,42 @@ function oddsBy(table: MadeTable, { shows }: MadeSuspect, step: string): Readonl
   );
 }
 
-/** Made suspects in the form that the ranking takes. */
-export function toSuspects(table: MadeTable, texts: Readonly<Record<string, SuspectText>>): readonly Suspect[] {
-  return table.suspects.map((made) => {
-    const text = texts[made.verdict];
-    if (!text) throw new RangeError(`texts must have one for ${made.verdict}`);
+/** The outcomes of a step that the same suspect was seen to give on whatever build. */
+const seenAnywhere = (table: MadeTable, { verdict }: MadeSuspect, step: string): readonly string[] => [
+  ...new Set(table.suspects.flatMap((one) => (one.verdict === verdict ? Object.keys(one.shows[step] ?? {}) : []))),
+];
+
+/** A made suspect as evidence is weighed: history moves its odds, everything else it shows or not. */
+export interface MadeEvidence extends MadeSuspect {
+  readonly odds: Readonly<Record<string, Readonly<Record<string, number>>>>;
+}
+
+export const toEvidence = (table: MadeTable): readonly MadeEvidence[] =>
+  table.suspects.map((made) => {
     const past = HISTORY.filter((step) => made.shows[step]);
-    const signs = Object.entries(made.shows).filter(([step]) => !past.includes(step));
+    const shows = Object.entries(made.shows).filter(([step]) => !past.includes(step));
+    const unseen = (step: string) =>
+      Object.fromEntries(seenAnywhere(table, made, step).map((outcome) => [outcome, UNSEEN_SHARE]));
     return {
       verdict: made.verdict,
-      ...text,
       weight: made.weight,
-      signs: Object.fromEntries(signs.map(([step, chances]) => [step, Object.keys(chances)])),
       odds: Object.fromEntries(past.map((step) => [step, oddsBy(table, made, step)])),
+      shows: Object.fromEntries(shows.map(([step, chances]) => [step, { ...unseen(step), ...chances }])),
     };
+  });
+
+/** What is written by hand of a suspect: what it is called, and the check that separates it. */
+export type SuspectText = Pick<Suspect, 'title' | 'split'>;
+
+/** Made suspects in the form that the ranking takes: what one never shows on its build rules it out. */
+export function toSuspects(table: MadeTable, texts: Readonly<Record<string, SuspectText>>): readonly Suspect[] {
+  return toEvidence(table).map(({ verdict, weight, odds }, i) => {
+    const [made, text] = [table.suspects[i], texts[verdict]];
+    if (!made || !text) throw new RangeError(`texts must have one for ${verdict}`);
+    const signs = Object.entries(made.shows).flatMap(([step, chances]) => {
+      if (odds[step]) return [];
+      return [[step, FITTED.includes(step) ? seenAnywhere(table, made, step) : Object.keys(chances)] as const];
+    });
+    return { verdict, ...text, weight, odds, signs: Object.fromEntries(signs) };
   });
 }

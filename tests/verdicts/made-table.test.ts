@@ -1,5 +1,7 @@
+import { gzipSync } from 'node:zlib';
 import { describe, expect, it } from 'vitest';
-import { type MadeTable, packTable, toSuspects, unpackTable } from '../../src/verdicts/made-table.ts';
+import { AMP_SIGNS } from '../../src/verdicts/amp/made-signs.ts';
+import { type MadeTable, packTable, toEvidence, toSuspects, unpackTable } from '../../src/verdicts/made-table.ts';
 import { REAR_SIGNS } from '../../src/verdicts/rear/made-signs.ts';
 
 /* Three who can be behind a pump that does not start, made up for the test. */
@@ -34,9 +36,37 @@ describe('a packed table', () => {
       sound: { lamp: 'on' },
     });
   });
-  it('of a whole flow is small enough for a page: under 30 kB before it is compressed', () => {
-    expect(JSON.stringify(packTable(REAR_SIGNS)).length).toBeLessThan(30_000);
-    expect(unpackTable(packTable(REAR_SIGNS))).toEqual(REAR_SIGNS);
+  it.each([
+    ['no-rear-sound', REAR_SIGNS],
+    ['amp-wont-turn-on', AMP_SIGNS],
+  ])('of %s is small enough for a page: 5 kB as it is sent', (_, table) => {
+    expect(gzipSync(JSON.stringify(packTable(table))).length).toBeLessThan(5_000);
+    expect(unpackTable(packTable(table))).toEqual(table);
+  });
+});
+
+describe('made evidence', () => {
+  const builds: MadeTable = {
+    suspects: [
+      { verdict: 'fuse', weight: 1, shows: { 'unit-kind': { factory: 1 }, lamp: { off: 1 } } },
+      { verdict: 'fuse', weight: 1, shows: { 'unit-kind': { replaced: 1 }, lamp: { on: 1 } } },
+      { verdict: 'motor', weight: 1, shows: { 'unit-kind': { factory: 1 } } },
+    ],
+    sound: {},
+  };
+  it('holds for rare, and not for impossible, what the same suspect shows on another build', () => {
+    expect(toEvidence(builds).map(({ shows }) => shows)).toEqual([
+      { 'unit-kind': { factory: 1, replaced: 0.05 }, lamp: { off: 1, on: 0.05 } },
+      { 'unit-kind': { factory: 0.05, replaced: 1 }, lamp: { off: 0.05, on: 1 } },
+      { 'unit-kind': { factory: 1 } },
+    ]);
+  });
+  it('is ranked by what it shows on its own build, whatever else is fitted', () => {
+    expect(toSuspects(builds, TEXTS).map(({ signs }) => signs)).toEqual([
+      { 'unit-kind': ['factory', 'replaced'], lamp: ['off'] },
+      { 'unit-kind': ['factory', 'replaced'], lamp: ['on'] },
+      { 'unit-kind': ['factory'] },
+    ]);
   });
 });
 
