@@ -79,6 +79,6 @@ export async function toTheVerdict(page: Page): Promise<void> {
   await flowIsAwake(page);
   await tap(page, ...UP_TO_THE_METER, 'Yes, a meter', '0.01 V');
   await read(page, { 'Front pair': '1.0', 'Rear left pair': '0,02', 'Rear right pair': '0 V' });
-  await tap(page, 'At the head unit’s own plug', 'No, front only');
+  await tap(page, 'At the head unit’s own plug, rear unplugged', 'No, front only');
 }
 export const REAR_IS_OFF = 'The rear channels are switched off in the head unit.';

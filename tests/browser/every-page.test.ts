@@ -92,7 +92,7 @@ describe('a flow page on the way', () => {
     expect(sizePx).toBeGreaterThan(30);
     expect(await isWiderThanTheScreen(page)).toBe(false);
     await page.getByRole('button', { name: /^Go on/ }).click();
-    await tap(page, 'At the head unit’s own plug', 'No, front only');
+    await tap(page, 'At the head unit’s own plug, rear unplugged', 'No, front only');
     await page.getByRole('article').waitFor();
     expect(await isWiderThanTheScreen(page)).toBe(false);
     await close();

@@ -61,7 +61,7 @@ describe('a rider with dead rear speakers, at 360 px', () => {
     await page.getByRole('button', { name: /^Go on/ }).click();
     await page.getByText('Turn the volume up until this reads at least 3 V').waitFor();
     await read(page, { 'Front pair': '3.2' });
-    await tap(page, 'At the head unit’s own plug');
+    await tap(page, 'At the head unit’s own plug, rear unplugged');
     await page.getByRole('heading', { name: REAR_IS_OFF }).waitFor();
     await close();
   });
