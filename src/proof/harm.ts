@@ -7,7 +7,7 @@ import { CORNERS } from '../world/corner.ts';
 import { theAmp, withAmp, withUnit } from '../world/faults/kit.ts';
 import { loudestInputV, shapeOf } from '../world/healthy.ts';
 import type { World } from '../world/state.ts';
-import { driversInUse } from '../world/valued-rig.ts';
+import { driverOf, driversInUse } from '../world/valued-rig.ts';
 
 /** The number of a remedy whose label says so, or undefined. */
 function figure(remedy: Remedy, label: RegExp, unit: 'A' | 'V'): number | undefined {
@@ -82,7 +82,7 @@ export const HARMS: readonly Harm[] = [
   {
     says: 'a channel switched on into an amplifier without a word about its gain',
     does: (before, after, remedy) =>
-      hasUsedAmp(before) &&
+      driverOf(before.rig, 'rear-left') !== 'unit' &&
       before.unit.profile.boostDb > 0 &&
       after.unit.rearOn &&
       !before.unit.rearOn &&
