@@ -25,7 +25,7 @@ export const SAY_NOTHING = [
 ];
 /** They ask whether the sound comes back: a second fault keeps it away, so nothing coming back is no sign of health. */
 const NO_SIGN_OF_HEALTH = ['lid-check', 'wiggle'];
-const RIGS_PER_KIND = 12;
+const RIGS_PER_KIND = 8;
 
 export function surveyOf({ id, flow }: ProvedFlow, rigsPerKind = RIGS_PER_KIND): Survey {
   const steps = [...flow.steps.values()];

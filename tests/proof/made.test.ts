@@ -19,7 +19,7 @@ import { BASIC_METER, EXACT_METER, GOOD_METER } from '../../src/world/meter.ts';
 
 const BIKES = 30;
 const FAULTS_PER_BIKE = 3;
-/** What fewer bikes than this show, a table made from sixty may not know. */
+/** What fewer bikes than this show, a table made from forty may not know. */
 const RARE_SHARE = 0.03;
 
 /** Everything that a bike with a fault shows, as one person with one meter finds it, by step. */
@@ -40,7 +40,14 @@ function shownBy(proved: ProvedFlow, { paper, bikes, name }: Subject, present: P
     const outcome = outcomeOf(step, { ...base, facts: { ...facts, [step.id]: answer } });
     if (outcome !== undefined && outcome !== 'cannot' && outcome !== 'unclear') outcomes.set(step.id, outcome);
   }
-  const shown = steps.filter((step) => !HISTORY_STEPS.includes(step.id) && makesSense(step, (id) => outcomes.get(id)));
+  // No flow asks for the rear pairs of a bike that has no rear.
+  const asksRear = paper.rearFitted === 'yes';
+  const shown = steps.filter(
+    (step) =>
+      (asksRear || !step.id.startsWith('rear-pair')) &&
+      !HISTORY_STEPS.includes(step.id) &&
+      makesSense(step, (id) => outcomes.get(id)),
+  );
   return new Map(shown.flatMap(({ id }) => (outcomes.has(id) ? [[id, outcomes.get(id) ?? ''] as const] : [])));
 }
 

@@ -25,11 +25,7 @@ interface Hole {
   readonly verdict: string;
 }
 const HOLES: readonly Hole[] = [
-  // A lid that presses a wire on the frame reacts as a broken lead does, and the frame is never measured.
-  { fault: 'speaker-wire-to-frame@lid-shut', verdict: 'lid-lead-broken' },
-  // Without an amplifier a short silences the rear pair, and a history that fits a profile ends the search before it.
-  { fault: 'speaker-wire-to-frame@both-rear', verdict: 'rear-channels-disabled' },
-  { fault: 'speaker-wire-to-frame@one-rear', verdict: 'replaced-unit-setting' },
+  // The first of two faults is mended, and a history that fits a profile ends the search before the short.
   { fault: 'speaker-pair-shorted@both-rear', verdict: 'profile-reverted' },
   // Without a look at the lamp nothing asks for protection any more.
   { fault: 'speaker-pair-shorted@both-rear', verdict: 'amp-dead' },
