@@ -31,18 +31,20 @@ const AC = ['rear-pair', 'amp-in', 'amp-out'];
 
 /**
  * What has to be done before a step, for safety or because it makes no sense without: history first; settings before
- * readings that they change; no output is exchanged before the amplifier was heard or its lamp seen, since a short may
- * be there; the chain is followed from where the sound begins; nothing is taken apart further than the reading before
+ * readings that they change; no output is exchanged before the amplifier was heard and the run was measured, since a short
+ * may be there; the chain is followed from where the sound begins; nothing is taken apart further than the reading before
  * it asks for.
  */
 const FIRST: Readonly<Record<string, readonly string[]>> = {
   'rear-pair': ['fader-centre', 'meter-digit'],
+  'rear-pair-again': ['rear-pair'],
+  'rear-pair-place': ['rear-pair'],
   'amp-in': ['fader-centre', 'meter-digit', 'rear-pair'],
   'amp-out': ['fader-centre', 'meter-digit', 'amp-in'],
   'four-corners': ['fader-centre'],
   'contacts-look': ['lid-check'],
   'wakes-when-loud': ['amp-light'],
-  'swap-outputs': ['rear-hiss'],
+  'swap-outputs': ['rear-hiss', 'run-ohms', 'wire-to-frame'],
   'coil-ohms': ['run-ohms'],
   'run-split': ['run-ohms'],
   'pop-speaker': ['pop-run'],

@@ -25,8 +25,6 @@ interface Hole {
   readonly verdict: string;
 }
 const HOLES: readonly Hole[] = [
-  // The first of two faults is mended, and a history that fits a profile ends the search before the short.
-  { fault: 'speaker-pair-shorted@both-rear', verdict: 'profile-reverted' },
   // Without a look at the lamp nothing asks for protection any more.
   { fault: 'speaker-pair-shorted@both-rear', verdict: 'amp-dead' },
   { fault: 'amp-heat-protect', verdict: 'sense-starved-by-profile' },
