@@ -236,7 +236,8 @@ const JOURNEYS: readonly Journey[] = [
       'temporary-leads': 'ground',
     },
     ends: 'amp-ground-resistive',
-    sure: 'proved',
+    sure: 'likely',
+    says: [/Ground open/, /pull gently at both ends of its ground lead/],
   },
   {
     it: 'finds the remote wire open when it has volts at its start and none at its end',
