@@ -651,6 +651,22 @@ const JOURNEYS: readonly Journey[] = [
     sure: 'short list',
   },
   {
+    it: 'thinks of heat besides the output stage when nobody saw how the amplifier comes back',
+    rig: BY_WIRE,
+    answers: {
+      ...FAULT,
+      recover: null,
+      'speakers-unplugged': 'stays',
+      ...METER,
+      ...FED,
+      'amp-dc': { highestV: '0.01' },
+      ...HOLDS,
+    },
+    ends: 'amp-output-dc',
+    sure: 'likely',
+    says: [/^(?!.*from itself).*half an hour/s],
+  },
+  {
     it: 'ends in a short list with odds when nothing can be measured, bypassed or swapped',
     rig: BY_WIRE,
     answers: {
