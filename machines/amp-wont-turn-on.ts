@@ -297,7 +297,7 @@ export const ampWontTurnOn = flow('amp-wont-turn-on', 'The amplifier stays off',
   lampOnRemote: ask(remoteLamp, {
     lit: 'readSelectors',
     dark: 'lampOnStart',
-    cannot: [{ when: jumperWakes, to: 'remoteWireIsOpen' }, { to: 'readSelectors' }],
+    cannot: [{ when: jumperWakes, to: 'severalAreLeft' }, { to: 'readSelectors' }],
   }),
   lampOnStart: ask(remoteStartLamp, { lit: 'whoseAdapter', dark: 'sourceIsDead', cannot: 'whoseAdapter' }),
 
