@@ -297,7 +297,7 @@ export const ampWontTurnOn = flow('amp-wont-turn-on', 'The amplifier stays off',
   lampOnRemote: ask(remoteLamp, {
     lit: 'readSelectors',
     dark: 'lampOnStart',
-    cannot: [{ when: jumperWakes, to: 'remoteWireIsOpen' }, { to: 'readSelectors' }],
+    cannot: [{ when: jumperWakes, to: 'severalAreLeft' }, { to: 'readSelectors' }],
   }),
   lampOnStart: ask(remoteStartLamp, { lit: 'whoseAdapter', dark: 'sourceIsDead', cannot: 'whoseAdapter' }),
 
@@ -417,9 +417,16 @@ export const ampWontTurnOn = flow('amp-wont-turn-on', 'The amplifier stays off',
       when: claim('a jumper wakes it, its wire does not', (f) => jumperWakes.holds(f) && byWire.holds(f)),
       to: 'remoteIsLow',
     },
+    {
+      when: claim('nobody sees its lamp', (f) => f.outcome('amp-light') === 'cannot' && !jumperWakes.holds(f)),
+      to: 'unplugUnseen',
+    },
     { when: wasAsked, to: 'ampIsDead' },
     { to: 'severalAreLeft' },
   ),
+  // A fault lamp that nobody sees looks like one that is dark. Without speakers an amplifier that protects itself starts.
+  unplugUnseen: ask(speakersUnplugged, { clears: 'askToolsForRuns', stays: 'afterUnseen', cannot: 'afterUnseen' }),
+  afterUnseen: decide({ when: wasAsked, to: 'ampIsDead' }, { to: 'severalAreLeft' }),
 
   // Without a meter: a finger on every joint, then the fuse, then what bypasses the rest.
   pressAll: ask(supplyWiggle, {

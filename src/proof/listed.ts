@@ -44,6 +44,12 @@ export const LISTED: Readonly<Record<string, readonly string[]>> = {
     'replaced-unit-setting',
   ],
   'The head unit sends nothing': ['rear-channels-disabled', 'profile-reverted', 'replaced-unit-setting'],
+  'The head unit sends nothing, or carries no DC by design': [
+    'rear-channels-disabled',
+    'profile-reverted',
+    'replaced-unit-setting',
+    'sense-no-half-supply',
+  ],
   // Between head unit and amplifier.
   'The adapter of the replaced head unit has no rear pairs': ['replaced-unit-adapter-gap'],
   'The adapter has no rear pairs': ['replaced-unit-adapter-gap'],
@@ -80,6 +86,17 @@ export const LISTED: Readonly<Record<string, readonly string[]>> = {
   'Amplifier dead': ['amp-dead'],
   'A low-pass or another input selected on the rear channels': ['channel-mode-wrong'],
   Heat: ['amp-heat-protect'],
+  'It protects itself, and nobody sees its fault lamp': [
+    'speaker-wire-to-frame',
+    'speaker-pair-shorted',
+    'amp-load-too-low',
+    'amp-output-dc',
+    'amp-heat-protect',
+  ],
+  'It protects itself from heat or from its own output, and nobody sees its fault lamp': [
+    'amp-heat-protect',
+    'amp-output-dc',
+  ],
   'DC at its output': ['amp-output-dc'],
   'A load that is too heavy': ['amp-load-too-low'],
   // The battery.

@@ -45,7 +45,7 @@ export const speakersUnplugged = choice<'clears' | 'stays'>({
   phone: 'Key off. Pull every thick speaker plug off the amplifier. Key on: lamp normal, or still the fault?',
   how: [
     'Key off. Mark the speaker plugs and pull all of them off the amplifier. Keep loose ends off metal.',
-    'Key on, music playing, look at the lamp.',
+    'Key on, music playing, look at the lamp. No lamp to see: a click or a soft thump that was not there is normal.',
   ],
   why: 'A lamp that clears without speakers points to a run or a coil. One that stays points to the amplifier or its supply.',
   tool: 'none',

@@ -1,6 +1,24 @@
 import type { Verdict } from '../verdict.ts';
 import { AMP_REPAIRER } from '../who.ts';
+import {
+  batteryLeft,
+  bodyFuseLeft,
+  heatLeft,
+  MOST_BESIDES,
+  pathsLeft,
+  protectionLeft,
+  read,
+  selectorLeft,
+  wakingLeft,
+} from './left.ts';
 import { ampName, drawNumbers, pathNumbers, remoteNumbers } from './numbers.ts';
+
+/** Readings that say that what should wake it is there. */
+const ARRIVES = [
+  ['remote-volts', 'ok'],
+  ['sense-dc', 'half'],
+  ['sense-level', 'ok'],
+] as const;
 
 export const ampDead: Verdict = {
   id: 'amp-dead',
@@ -17,15 +35,26 @@ export const ampDead: Verdict = {
   ],
   mends: ['amp'],
   remedy: (f) => {
-    const loaded = f.outcome('supply-under-load') === 'ok';
-    const told = f.outcome('remote-volts') === 'ok' || f.outcome('remote-jumper') === 'dead';
+    const loaded = read(f, 'supply-under-load', 'ok');
+    const told = read(f, 'remote-jumper', 'dead') || ARRIVES.some(([step, outcome]) => read(f, step, outcome));
     // A jumper wakes what is alive: then only the part that listens is dead, and the wire is the way round it.
-    const deaf = f.outcome('remote-jumper') === 'wakes';
+    const deaf = read(f, 'remote-jumper', 'wakes');
+    const left = deaf
+      ? [...selectorLeft(f), ...heatLeft(f)]
+      : [
+          ...protectionLeft(f),
+          ...selectorLeft(f),
+          ...bodyFuseLeft(f),
+          ...wakingLeft(f),
+          ...pathsLeft(f),
+          ...batteryLeft(f),
+        ];
     return {
       what: deaf
         ? `${ampName(f)} is alive, and deaf: it hears enough and does not wake by it.`
         : `${ampName(f)} has its plus, its ground and its turn-on, and stays off.`,
-      certainty: !deaf && loaded && told ? 'proved' : 'likely',
+      certainty:
+        left.length > MOST_BESIDES ? 'short list' : !deaf && loaded && told && left.length === 0 ? 'proved' : 'likely',
       howSure: deaf
         ? 'It wakes by the jumper, and what it waits for arrives.'
         : loaded
@@ -53,21 +82,7 @@ export const ampDead: Verdict = {
       proof: deaf
         ? 'It starts and stops with the ignition ten times in a row.'
         : 'The repaired or new amplifier starts on the same wires, and stops with the head unit.',
-      ...(deaf || (loaded && told)
-        ? {}
-        : {
-            mayAlsoBe: [
-              {
-                what: 'A supply that gives way under load',
-                split: 'A 55 W lamp across its plus and ground: bright, and within 0.5 V of the battery?',
-              },
-              {
-                what: 'A battery below 12.2 V or above 15 V',
-                split: 'Key on: what do the battery posts read, engine off and at about 3000 rpm outdoors?',
-              },
-              { what: 'Its turn-on selector', split: 'Read it: does it stand on what is wired?' },
-            ],
-          }),
+      ...(left.length > 0 && { mayAlsoBe: left }),
     };
   },
 };

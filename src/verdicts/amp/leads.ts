@@ -5,11 +5,11 @@ import type { Findings } from '../../steps/outcome.ts';
 import { theAmp } from '../../steps/which-amp.ts';
 import type { Verdict } from '../verdict.ts';
 import { FITTER, YOURSELF, YOURSELF_OR_FITTER } from '../who.ts';
+import { read } from './left.ts';
 import { ampName, cutOut, drawNumbers, fullDrawA, mainFuseA, pathNumbers, readPath } from './numbers.ts';
 
 /** Contacts and leads that let volts through, but not the current. */
 
-const read = (f: Findings, step: string, ...outcomes: readonly string[]) => outcomes.includes(f.outcome(step) ?? '');
 const PROOF_TEN = 'The amplifier starts and stops with the head unit ten times in a row.';
 
 export const fuseHolderResistive: Verdict = {
@@ -183,6 +183,9 @@ export const ampGroundOpen: Verdict = {
   },
 };
 
+/** Without the lamp and with no contact at all, the ground terminal hangs up at the battery’s volts. */
+const groundWasRead = (f: Findings) => read(f, 'amp-terminals', 'ok', 'unclear');
+
 export const ampGroundResistive: Verdict = {
   id: 'amp-ground-resistive',
   title: 'The amplifier’s ground makes poor contact',
@@ -192,8 +195,7 @@ export const ampGroundResistive: Verdict = {
   article: 'voltage-drop-under-load',
   remedy: (f) => ({
     what: `The way back from the amplifier makes poor contact: ${ampName(f).toLowerCase()} loses its volts there as soon as it draws current.`,
-    certainty:
-      read(f, 'supply-under-load', 'ground-drop') || read(f, 'temporary-leads', 'ground') ? 'proved' : 'likely',
+    certainty: read(f, 'supply-under-load', 'ground-drop') && groundWasRead(f) ? 'proved' : 'likely',
     howSure: read(f, 'supply-under-load', 'ground-drop')
       ? 'With a known current through it, the ground way loses more than the amplifier can spare.'
       : read(f, 'temporary-leads', 'ground')
@@ -216,8 +218,18 @@ export const ampGroundResistive: Verdict = {
     mayAlsoBe: [
       {
         what: 'Its ring loose at the battery minus post',
-        split: 'Lamp on: ring against the post itself, in millivolts.',
+        split: groundWasRead(f)
+          ? 'Lamp on: ring against the post itself, in millivolts.'
+          : 'Key off: does its ring on the minus post turn by hand?',
       },
+      ...(groundWasRead(f)
+        ? []
+        : [
+            {
+              what: 'Ground open',
+              split: 'Key off, battery minus off: pull gently at both ends of its ground lead. Does one come out?',
+            },
+          ]),
     ],
   }),
 };

@@ -9,6 +9,7 @@ import type { Findings } from '../../steps/outcome.ts';
 import { ampPair, theAmp } from '../../steps/which-amp.ts';
 import type { RemedyNumber, Verdict } from '../verdict.ts';
 import { FITTER, YOURSELF, YOURSELF_OR_FITTER } from '../who.ts';
+import { heatLeft, type Left, MOST_BESIDES, selectorLeft } from './left.ts';
 
 /** An amplifier that wakes by what it hears, and does not. */
 
@@ -86,16 +87,24 @@ export const senseStarved: Verdict = {
     const replaced = f.outcome('unit-kind') === 'replaced';
     const reflashed = f.outcome('last-change') === 'reflash' && !replaced;
     const readLow = f.outcome('sense-level') === 'low';
+    const woken = f.outcome('wakes-when-loud')?.startsWith('wakes') === true;
+    const left: Left = [
+      {
+        what: 'A weak contact in its power or ground',
+        split: 'A 55 W lamp across its plus and ground: what is lost on the way there and back?',
+      },
+      ...(woken ? [] : [...selectorLeft(f), ...heatLeft(f)]),
+    ];
     // Whoever was never reflashed has nothing to go back to, unless the level itself was read to be low.
     const wayBack = !replaced && (reflashed || readLow);
     return {
       what: 'This amplifier wakes by the sound on its inputs, and at your volume too little reaches it.',
-      certainty: readLow ? 'proved' : 'likely',
+      certainty: readLow ? 'proved' : left.length > MOST_BESIDES ? 'short list' : 'likely',
       howSure: readLow
         ? 'What arrives at your usual volume was read, and it is under what wakes it.'
-        : reflashed
+        : reflashed && woken
           ? 'A reflash was the last change, and it wakes when more comes in: supply and wiring are good.'
-          : f.outcome('wakes-when-loud')?.startsWith('wakes')
+          : woken
             ? 'It wakes only when turned up, so its supply and wiring are good.'
             : 'It wakes by the jumper, and what it hears lies where some amplifiers sleep on.',
       ...(wayBack && {
@@ -125,16 +134,7 @@ export const senseStarved: Verdict = {
       ],
       cautions: [...(wayBack ? (['back-to-full'] as const) : []), 'minus-first', 'wakes-loud'],
       proof: WAKES,
-      ...(readLow || reflashed
-        ? {}
-        : {
-            mayAlsoBe: [
-              {
-                what: 'A weak contact in its power or ground',
-                split: 'A 55 W lamp across its plus and ground: what is lost on the way there and back?',
-              },
-            ],
-          }),
+      ...(readLow || (reflashed && woken) ? {} : { mayAlsoBe: left }),
     };
   },
 };
@@ -251,6 +251,22 @@ export const nothingToHear: Verdict = {
   },
 };
 
+/** What may be wrong at the head unit already, as long as its pair was not read to play. */
+function silentAtTheUnit(f: Findings): Left {
+  // Half the supply on one wire of a pair is a head unit that is awake, and a wire that is not there.
+  if (f.outcome('sense-dc') === 'one-odd') return [];
+  const pair = ampPair(f);
+  const noDc = f.outcome('sense-dc') === 'zero';
+  const plays = pair === 'rear' && ['ok', 'uneven', 'one-only'].includes(f.outcome('rear-pair') ?? '');
+  const tone = `400 Hz across the ${pair} pair at the head unit: volts?`;
+  const paused = 'music paused: half the supply on each speaker wire?';
+  if (noDc && plays) return [{ what: 'Outputs that carry no DC by design', split: `At the head unit, ${paused}` }];
+  if (plays) return [];
+  return noDc
+    ? [{ what: 'The head unit sends nothing, or carries no DC by design', split: `${tone} Then, ${paused}` }]
+    : [{ what: 'The head unit sends nothing', split: tone }];
+}
+
 export const inputPlugOff: Verdict = {
   id: 'amp-input-plug-off',
   title: 'The amplifier’s signal plug is off, or a wire of it',
@@ -293,22 +309,7 @@ export const inputPlugOff: Verdict = {
                     },
                   ]
                 : []),
-              ...(f.outcome('sense-dc') === 'zero'
-                ? [
-                    {
-                      what: 'Outputs that carry no DC by design',
-                      split: 'At the head unit, music paused: half the supply on each speaker wire?',
-                    },
-                  ]
-                : []),
-              ...(ampPair(f) === 'front'
-                ? [
-                    {
-                      what: 'The head unit sends nothing',
-                      split: '400 Hz across the front pair at the head unit: volts?',
-                    },
-                  ]
-                : []),
+              ...silentAtTheUnit(f),
             ],
           }),
     };

@@ -9,6 +9,7 @@ import type { Findings } from '../../steps/outcome.ts';
 import { ampPair, theAmp } from '../../steps/which-amp.ts';
 import type { RemedyNumber, Verdict } from '../verdict.ts';
 import { AMP_REPAIRER, YOURSELF_OR_FITTER } from '../who.ts';
+import { type Left, read } from './left.ts';
 import { ampName } from './numbers.ts';
 
 /** An amplifier that switched itself off to protect something: what, and why. */
@@ -165,6 +166,30 @@ export const loadTooLow: Verdict = {
   },
 };
 
+/** What else keeps the fault lamp on without speakers: each stays until the step that clears it was done. */
+function notFromItself(f: Findings): Left {
+  const supplyGood = read(f, 'amp-terminals', 'ok') && read(f, 'supply-under-load', 'ok');
+  const seenToReturn = read(f, 'recover', 'key-cycle', 'stays');
+  return [
+    ...(seenToReturn
+      ? []
+      : [
+          {
+            what: 'Heat',
+            split: 'Key off for half an hour, case cool, key on: is its lamp normal until it is hot again?',
+          },
+        ]),
+    ...(supplyGood
+      ? []
+      : [
+          {
+            what: 'Supply that is too low or too high while it starts',
+            split: 'A 55 W lamp across its plus and ground: within 0.5 V of the battery, and the battery below 15 V?',
+          },
+        ]),
+  ];
+}
+
 export const outputDc: Verdict = {
   id: 'amp-output-dc',
   title: 'The amplifier’s output stage is damaged',
@@ -174,11 +199,12 @@ export const outputDc: Verdict = {
   remedy: (f) => {
     const { highestV } = f.values('amp-dc');
     const seen = f.outcome('amp-dc') === 'offset';
+    const left = notFromItself(f);
     const { value: ratedOhm } = rated(f);
     return {
       what: seen
         ? 'DC stands across an output of the amplifier: its output stage is damaged.'
-        : 'The amplifier protects itself from itself: no speaker, no heat and no supply is to blame.',
+        : `The amplifier protects itself${left.length === 0 ? ' from itself: no speaker, no heat and no supply is to blame' : ', and no speaker is to blame: most likely its own output stage is'}.`,
       certainty: seen ? 'proved' : 'likely',
       howSure: seen
         ? 'It was read with the speakers off.'
@@ -209,17 +235,7 @@ export const outputDc: Verdict = {
       notBuy: ['Speakers before DC and gain were measured on the next amplifier.', 'A reflash.'],
       cautions: ['key-off', 'warranty', 'hot'],
       proof: `Speakers off, music paused: below ${formatQuantity(OUTPUT_DC_HEALTHY_V, 'V')} across each output. ${LAMP_NORMAL}`,
-      ...(seen
-        ? {}
-        : {
-            mayAlsoBe: [
-              {
-                what: 'Supply that is too low or too high while it starts',
-                split:
-                  'A 55 W lamp across its plus and ground: within 0.5 V of the battery, and the battery below 15 V?',
-              },
-            ],
-          }),
+      ...(!seen && left.length > 0 && { mayAlsoBe: left }),
     };
   },
 };

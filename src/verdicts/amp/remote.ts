@@ -3,6 +3,7 @@ import { estimate } from '../../rig/rig.ts';
 import type { Findings } from '../../steps/outcome.ts';
 import type { Verdict } from '../verdict.ts';
 import { FITTER, YOURSELF_OR_FITTER } from '../who.ts';
+import { heatLeft, selectorLeft } from './left.ts';
 import { IDLE_A, remoteNumbers } from './numbers.ts';
 
 /** The wire that switches the amplifier, and what feeds it. */
@@ -18,19 +19,37 @@ export const remoteWireOpen: Verdict = {
   evidence: ['remote-volts', 'remote-source', 'remote-lamp', 'remote-start-lamp', 'remote-jumper', 'supply-wiggle'],
   mends: ['amp-supply', 'unit-leads'],
   remedy: (f) => {
-    const proved =
-      f.outcome('remote-source') === 'live' ||
-      f.outcome('remote-start-lamp') === 'lit' ||
-      f.outcome('supply-wiggle') === 'remote';
+    const moved = f.outcome('supply-wiggle') === 'remote';
+    const startLive = f.outcome('remote-source') === 'live' || f.outcome('remote-start-lamp') === 'lit';
+    const unitKind = f.outcome('unit-kind');
+    const adapterUnseen = !moved && unitKind !== 'factory' && f.outcome('adapter-look') !== 'through';
+    const proved = moved || (startLive && !adapterUnseen);
+    const left = [
+      ...(moved || startLive
+        ? []
+        : [
+            {
+              what: 'The feed it was tapped from is dead',
+              split: 'Head unit on: the start of the wire against battery minus.',
+            },
+          ]),
+      ...(adapterUnseen
+        ? [
+            {
+              what: 'Adapter of the replaced head unit without the remote wire',
+              split: 'Look at both sides of the adapter’s plug: is the remote wire on both?',
+            },
+          ]
+        : []),
+    ];
     return {
       what: 'The thin remote wire is broken, or its tap makes no contact. Nothing tells the amplifier to come on.',
       certainty: proved ? 'proved' : 'likely',
-      howSure:
-        f.outcome('supply-wiggle') === 'remote'
-          ? 'The lamp follows the remote wire when it is moved.'
-          : proved
-            ? 'Volts at its start, none at the amplifier.'
-            : 'Nothing arrives at the remote terminal. Where the wire begins was not read.',
+      howSure: moved
+        ? 'The lamp follows the remote wire when it is moved.'
+        : startLive
+          ? 'Volts at its start, none at the amplifier.'
+          : 'Nothing arrives at the remote terminal. Where the wire begins was not read.',
       numbers: remoteNumbers(f),
       fix: [
         'Key off. Look at the tap first: a connector that never bit through the insulation is the usual place.',
@@ -43,16 +62,7 @@ export const remoteWireOpen: Verdict = {
       notBuy: [NOT_THE_AMP, 'A reflash: it does not switch a wire.'],
       cautions: ['key-off', 'data'],
       proof: PROOF_REMOTE,
-      ...(proved
-        ? {}
-        : {
-            mayAlsoBe: [
-              {
-                what: 'The feed it was tapped from is dead',
-                split: 'Head unit on: the start of the wire against battery minus.',
-              },
-            ],
-          }),
+      ...(left.length > 0 && { mayAlsoBe: left }),
     };
   },
 };
@@ -65,11 +75,13 @@ export const remoteSourceDead: Verdict = {
   mends: ['amp-supply', 'unit-leads', 'unit'],
   remedy: (f) => {
     const wrongFeed = f.outcome('key-positions') === 'some';
+    // A hot amplifier comes back while somebody turns the key through its positions.
+    const hot = wrongFeed ? heatLeft(f) : [];
     return {
       what: wrongFeed
         ? 'The remote wire is on a feed that does not follow the head unit: live in some other position of the key.'
         : 'The point that the remote wire is tapped from carries no volts: a blown accessory fuse, or the wrong pin.',
-      certainty: 'proved',
+      certainty: hot.length > 0 ? 'likely' : 'proved',
       howSure: wrongFeed
         ? 'It comes on in another position, so supply, ground and amplifier are good.'
         : 'Not even the start of the wire carries volts with the head unit on.',
@@ -88,6 +100,9 @@ export const remoteSourceDead: Verdict = {
       ifDoneAnyway: 'Straight to the battery it works at once, and empties the battery in a night or two.',
       cautions: ['key-off', 'data', 'fuse'],
       proof: `${PROOF_REMOTE} Key off: below 0.5 V after ten minutes.`,
+      ...(hot.length > 0 && {
+        mayAlsoBe: hot,
+      }),
     };
   },
 };
@@ -98,28 +113,33 @@ export const remoteVoltsLow: Verdict = {
   faults: ['remote-volts-low'],
   evidence: ['remote-volts', 'remote-source', 'remote-lamp', 'remote-jumper'],
   mends: ['amp-supply', 'unit-leads'],
-  remedy: (f) => ({
-    what: 'The remote terminal gets volts, but too few to switch this amplifier on.',
-    certainty: f.outcome('remote-volts') === 'low' || f.outcome('remote-source') === 'low' ? 'proved' : 'likely',
-    howSure:
-      f.outcome('remote-volts') === 'low' || f.outcome('remote-source') === 'low'
+  remedy: (f) => {
+    const readLow = f.outcome('remote-volts') === 'low' || f.outcome('remote-source') === 'low';
+    // For the jumper the selector stood on wire, so one that stands elsewhere is not cleared by it.
+    const left = readLow ? [] : [...selectorLeft(f), ...heatLeft(f)];
+    return {
+      what: 'The remote terminal gets volts, but too few to switch this amplifier on.',
+      certainty: readLow ? 'proved' : 'likely',
+      howSure: readLow
         ? 'It was read, and lies under what amplifiers switch on at.'
         : 'Some volts arrive, yet only the jumper from its own plus wakes it.',
-    background:
-      'The usual reasons: a splice that corrodes, a dimmed lamp feed that pulses, or one small output that feeds several devices.',
-    numbers: remoteNumbers(f),
-    fix: [
-      'Take the wire off a dimmed lamp feed: a meter shows only the average of its pulses.',
-      'Use a full 12 V feed that follows the ignition, with a 1 A fuse.',
-      'Several devices on one output: let it switch a relay, and the relay the amplifiers.',
-    ],
-    tools: 'Meter, crimp tool, relay if needed',
-    minutes: 40,
-    who: FITTER,
-    notBuy: [NOT_THE_AMP],
-    cautions: ['key-off', 'data'],
-    proof: `${PROOF_REMOTE} It holds that while the music is loud.`,
-  }),
+      background:
+        'The usual reasons: a splice that corrodes, a dimmed lamp feed that pulses, or one small output that feeds several devices.',
+      numbers: remoteNumbers(f),
+      fix: [
+        'Take the wire off a dimmed lamp feed: a meter shows only the average of its pulses.',
+        'Use a full 12 V feed that follows the ignition, with a 1 A fuse.',
+        'Several devices on one output: let it switch a relay, and the relay the amplifiers.',
+      ],
+      tools: 'Meter, crimp tool, relay if needed',
+      minutes: 40,
+      who: FITTER,
+      notBuy: [NOT_THE_AMP],
+      cautions: ['key-off', 'data'],
+      proof: `${PROOF_REMOTE} It holds that while the music is loud.`,
+      ...(left.length > 0 && { mayAlsoBe: left }),
+    };
+  },
 };
 
 export const adapterWithoutRemote: Verdict = {

@@ -1,0 +1,101 @@
+import type { Findings } from '../../steps/outcome.ts';
+import type { Remedy } from '../verdict.ts';
+
+/** What the answers leave besides a verdict, each with the check that separates it, until the step that clears it was done. */
+
+export type Left = NonNullable<Remedy['mayAlsoBe']>;
+
+/** A verdict names itself and two others; more are a short list. */
+export const MOST_BESIDES = 2;
+
+export const read = (f: Findings, step: string, ...outcomes: readonly string[]): boolean =>
+  outcomes.includes(f.outcome(step) ?? '');
+
+/** A lamp that nobody saw may be a fault lamp. */
+export const lampUnseen = (f: Findings): boolean => !read(f, 'amp-light', 'off', 'normal', 'fault');
+
+export const selectorLeft = (f: Findings): Left =>
+  read(f, 'amp-switches', 'right', 'mode', 'range', 'turn-on')
+    ? []
+    : [{ what: 'Its turn-on selector', split: 'Read it: does it stand on what is wired?' }];
+
+/** It was off when somebody looked, and woke later by a jumper or in another position of the key: it had time to cool. */
+export const heatLeft = (f: Findings): Left =>
+  lampUnseen(f)
+    ? [
+        {
+          what: 'Amplifier too hot',
+          split: 'Change nothing, wait half an hour with the key off, key on: does it come on by itself, when cool?',
+        },
+      ]
+    : [];
+
+export const protectionLeft = (f: Findings): Left => {
+  if (!lampUnseen(f)) return [];
+  return read(f, 'speakers-unplugged', 'stays')
+    ? [
+        {
+          what: 'It protects itself from heat or from its own output, and nobody sees its fault lamp',
+          split: 'Uncover its lamp: dark, or its fault colour? And half an hour after key off, cool: does it come on?',
+        },
+      ]
+    : [
+        {
+          what: 'It protects itself, and nobody sees its fault lamp',
+          split: 'Uncover its lamp, or point a phone’s camera at it: dark, or its fault colour?',
+        },
+      ];
+};
+
+export const bodyFuseLeft = (f: Findings): Left =>
+  read(f, 'body-fuse', 'whole', 'none')
+    ? []
+    : [
+        {
+          what: 'Fuse in the amplifier itself open',
+          split: 'Key off, pull the small fuses beside its power plug: strips whole?',
+        },
+      ];
+
+/** Readings between enough and too little, where no jumper took their place. */
+export const wakingLeft = (f: Findings): Left =>
+  read(f, 'remote-jumper', 'dead')
+    ? []
+    : [
+        ...(read(f, 'remote-volts', 'unclear')
+          ? [
+              {
+                what: 'Too few volts on the remote wire',
+                split: 'Head unit on: the remote terminal within 1 V of the battery?',
+              },
+            ]
+          : []),
+        ...(read(f, 'sense-level', 'unclear')
+          ? [
+              {
+                what: 'Listening amplifier that hears too little',
+                split: 'Gain down, then turn the volume up step by step: does it wake?',
+              },
+            ]
+          : []),
+      ];
+
+export const pathsLeft = (f: Findings): Left =>
+  read(f, 'supply-under-load', 'ok') || read(f, 'temporary-leads', 'neither')
+    ? []
+    : [
+        {
+          what: 'A supply that gives way under load',
+          split: 'A 55 W lamp across its plus and ground: bright, and within 0.5 V of the battery?',
+        },
+      ];
+
+export const batteryLeft = (f: Findings): Left =>
+  read(f, 'amp-terminals', 'ok', 'unclear') || read(f, 'supply-under-load', 'ok', 'unclear')
+    ? []
+    : [
+        {
+          what: 'A battery below 12.2 V or above 15 V',
+          split: 'Key on: what do the battery posts read, engine off and at about 3000 rpm outdoors?',
+        },
+      ];
