@@ -152,6 +152,10 @@ const ampUnseen = claim(
   'nobody heard or saw whether the amplifier is on',
   (f) => onAmplifier.holds(f) && !ampIsAlive.holds(f),
 );
+const rangeIsWrong = claim(
+  'the amplifier’s range or gain was seen to be wrong',
+  (f) => f.outcome('amp-switches') === 'range',
+);
 const outputRead = claim('something was read at the amplifier’s rear outputs', (f) =>
   ['ok', 'low'].includes(f.outcome('amp-out') ?? ''),
 );
@@ -345,7 +349,7 @@ export const noRearSound = flow('no-rear-sound', 'No sound from the rear', {
       {
         when: claim(
           'so little is silence, or its range or gain was seen to be wrong',
-          (f) => silencedByGain(f.values('amp-out'), f) || f.outcome('amp-switches') === 'range',
+          (f) => silencedByGain(f.values('amp-out'), f) || rangeIsWrong.holds(f),
         ),
         to: 'gainIsTooLow',
       },
@@ -434,7 +438,11 @@ export const noRearSound = flow('no-rear-sound', 'No sound from the rear', {
     cannot: 'shortListIsLeft',
   }),
   swapOutputPlugs: ask(swapOutputs, {
-    plays: [{ when: outputRead, to: 'gainIsTooLow' }, { to: 'ampChannelIsDead' }],
+    plays: [
+      { when: outputRead, to: 'gainIsTooLow' },
+      { when: rangeIsWrong, to: 'gainIsTooLow' },
+      { to: 'ampChannelIsDead' },
+    ],
     silent: 'shortListIsLeft',
     cannot: 'shortListIsLeft',
   }),

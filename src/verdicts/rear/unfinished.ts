@@ -139,6 +139,9 @@ export const allHealthy: Verdict = {
             },
           ]
         : [{ what: 'A contact that opens with movement or heat', split: 'Move lids and plugs while music plays.' }]),
+      ...(f.outcome('fader-centre') === 'cannot'
+        ? [{ what: 'The fader', split: 'Put fader and balance exactly in the middle, and leave them there.' }]
+        : []),
       ...(f.outcome('wire-to-frame') === 'cannot'
         ? [
             {
