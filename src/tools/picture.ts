@@ -50,7 +50,7 @@ await page
   .evaluate((reading) => reading.scrollIntoView({ block: 'start' }));
 await shoot();
 await page.getByRole('button', { name: /^Go on/ }).click();
-await tap(page, 'No, front only');
+await tap(page, 'At the head unit’s own plug, rear unplugged', 'No, front only');
 await page.getByRole('article').waitFor();
 await shoot();
 
