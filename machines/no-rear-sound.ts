@@ -105,9 +105,10 @@ const factoryAmp = claim(
   (f) => ampDriving(f.rig, 'rear')?.kind === 'factory',
 );
 const workedOn = claim('somebody worked on the head unit or the bike', (f) => headUnitWorkedOn(f));
+const rearPairIsSilent = claim('the rear pairs were read, and give nothing that an ear hears', rearPairSilent);
 const measuredOnTheWay = claim(
   'the rear pairs were read at a plug on the way, not at the head unit',
-  (f) => rearPairSilent(f) && f.outcome('rear-pair-place') !== 'unit',
+  (f) => rearPairIsSilent.holds(f) && f.outcome('rear-pair-place') !== 'unit',
 );
 const loomSuspected = claim(
   'a joint before the measured point explains it better than a stored profile',
@@ -145,7 +146,7 @@ const mayHearNothing = claim(
 );
 const ampInRead = claim('the rear signal was read at the amplifier', (f) => f.outcome('amp-in') === 'ok');
 const inputsNotSwapped = claim(
-  'the front plugs can be tried in the rear inputs, and were not tried in the rear inputs',
+  'the front plugs can be tried in the rear inputs, and nobody did yet',
   (f) => onAmplifier.holds(f) && !fedFromFront.holds(f) && f.outcome('swap-inputs') === undefined,
 );
 const ampUnseen = claim(
@@ -302,7 +303,7 @@ export const noRearSound = flow('no-rear-sound', 'No sound from the rear', {
   measureRearPairAgain: ask(rearPairAgain, {
     none: 'whyTheUnitIsSilent',
     ok: 'faderWasOff',
-    uneven: [{ when: claim('so little is silence', rearPairSilent), to: 'whyTheUnitIsSilent' }, { to: 'afterTheUnit' }],
+    uneven: [{ when: rearPairIsSilent, to: 'whyTheUnitIsSilent' }, { to: 'afterTheUnit' }],
     'one-only': 'oneChannelOnly',
     cannot: [{ when: oneRearPairRead, to: 'oneChannelOnly' }, { to: 'afterTheUnit' }],
   }),
@@ -452,7 +453,7 @@ export const noRearSound = flow('no-rear-sound', 'No sound from the rear', {
   whyTheUnitIsSilent: decide(
     { when: oneCornerSilent, to: 'oneSideIsSilent' },
     { when: fedFromFront, to: 'inputPlugIsOff' },
-    { when: claim('the rear pairs were read', rearPairSilent), to: 'askPlace' },
+    { when: rearPairIsSilent, to: 'askPlace' },
     { to: 'whichUnit' },
   ),
   askPlace: ask(rearPairPlace, {

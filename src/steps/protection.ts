@@ -2,7 +2,7 @@ import { OUTPUT_DC_BAD_V, OUTPUT_DC_HEALTHY_V } from '../compute/amp-supply.ts';
 import { coilBandOhm } from '../compute/impedance.ts';
 import { formatQuantity } from '../compute/quantity.ts';
 import { ampEstimate, estimate } from '../rig/rig.ts';
-import { wireToFrame } from './ohms.ts';
+import { LEADS_OHM, ohmReading, SHORTED_RATIO, wireToFrame } from './ohms.ts';
 import { type Band, choice, measurement, type Situation, type Values } from './step.ts';
 import { labelIn } from './supply.ts';
 import { ampPair, theAmp } from './which-amp.ts';
@@ -74,12 +74,7 @@ export const ampWiresToFrame = measurement<'clear' | 'shorted' | 'unclear'>({
   cautions: ['ohms-dead', 'key-off', 'bridge'],
   probes: { red: 'run-plus', black: 'frame' },
   readings: {
-    lowestOhm: {
-      label: 'Lowest of all its speaker wires',
-      unit: 'Ω',
-      possible: [0, Infinity],
-      impossible: 'Ohms cannot be below zero. Is the key off, the plug apart and the meter on ohms?',
-    },
+    lowestOhm: ohmReading('Lowest of all its speaker wires'),
   },
   bands: (reading, values, s) => wireToFrame.bands(reading, values, s),
   judge: (values, s) => wireToFrame.judge(values, s),
@@ -87,8 +82,6 @@ export const ampWiresToFrame = measurement<'clear' | 'shorted' | 'unclear'>({
   outcomes: { clear: 'clear of the frame', shorted: 'a wire touches the frame', unclear: 'unclear, perhaps damp' },
 });
 
-/** Makers differ: published drivers of 2 Ω read down to 1.2. Below this share of the usual least the run is shorted. */
-const SHORTED_RATIO = 0.85;
 /** Half the load that an amplifier is rated at is what most can drive; less is too heavy. Common practice, no published source. */
 const HEAVY_RATIO = 0.5;
 
@@ -132,18 +125,8 @@ export const ampRuns = measurement<'ok' | 'low' | 'heavy'>({
   cautions: ['ohms-dead', 'key-off'],
   probes: { red: 'run-plus', black: 'run-minus' },
   readings: {
-    leadsOhm: {
-      label: 'Probes held together',
-      unit: 'Ω',
-      possible: [0, 5],
-      impossible: 'Two probes held together read 0.1 to 0.5 ohm. More than 5: clean the tips or change the leads.',
-    },
-    lowestOhm: {
-      label: 'Lowest of its runs',
-      unit: 'Ω',
-      possible: [0, Infinity],
-      impossible: 'Ohms cannot be below zero. Is the key off, the plug apart and the meter on ohms?',
-    },
+    leadsOhm: LEADS_OHM,
+    lowestOhm: ohmReading('Lowest of its runs'),
   },
   bands: (reading, { leadsOhm = 0 }, s) =>
     reading === 'lowestOhm'

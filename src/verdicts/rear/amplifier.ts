@@ -454,6 +454,9 @@ export const inputLegWrong: Verdict = {
   }),
 };
 
+/** It has no remote wire: its papers, or its owner, say what it listens for. */
+const listens = (f: Findings) => ['signal', 'dc'].includes(f.outcome('rear-amp-turn-on') ?? '');
+
 export const ampOff: Verdict = {
   id: 'amp-off',
   title: 'The amplifier has no power or no turn-on',
@@ -485,7 +488,7 @@ export const ampOff: Verdict = {
     numbers: supplyNumbers(f),
     fix: [
       'Black probe on the battery minus post for all readings. Amplifier plus: battery voltage? No: main fuse or lead.',
-      ...(['signal', 'dc'].includes(f.outcome('rear-amp-turn-on') ?? '')
+      ...(listens(f)
         ? []
         : [
             'Remote terminal with the head unit on: within 1 V of the battery? No: wire, or the point it was tapped from.',
@@ -511,7 +514,7 @@ export const ampOff: Verdict = {
         split:
           'Each side of the fuse against battery minus: both at battery voltage means whole, only one means open. Find the cause before a new one.',
       },
-      ...(['signal', 'dc'].includes(f.outcome('rear-amp-turn-on') ?? '')
+      ...(listens(f)
         ? []
         : [
             {

@@ -6,6 +6,7 @@ import { rearPairFound, rearPairSilent } from '../../steps/rear-volts.ts';
 import { amplifiedInstead, fullLevel, rearLoadKnown, rearLoadOhm, unloadedFullV, written } from '../levels.ts';
 import type { Remedy, RemedyNumber, Verdict } from '../verdict.ts';
 import { DEALER_OR_SPECIALIST, FITTER, YOURSELF } from '../who.ts';
+import { type Alternative, ON_THE_FRAME, REAR_CONTROL_OFF, RUN_SHORTED, SIGNAL_PLUG_OFF } from './alternatives.ts';
 
 /** Faults in what the head unit lets out, whatever hangs on it. */
 
@@ -22,15 +23,9 @@ const sureness = (f: Findings, history: boolean) =>
 /** Work that can leave another profile behind. A stored profile survives a battery change. */
 export const headUnitWorkedOn = (f: Findings): boolean =>
   ['workshop', 'reflash', 'unit'].includes(f.outcome('last-change') ?? '');
-type Alternative = NonNullable<Remedy['mayAlsoBe']>[number];
-
 const DEAD_OUTPUTS: Alternative = {
   what: 'Both rear outputs of the head unit are dead, or protect themselves',
   split: 'Rear channels enabled, no short on the run, and still nothing across the rear pairs.',
-};
-const SHORTED: Alternative = {
-  what: 'A short on the rear run: to the frame, or its two wires',
-  split: 'Key off, plug apart, meter on ohms: each wire to the frame above 100 kΩ, each run its coil?',
 };
 const AS_DELIVERED: Alternative = {
   what: 'Rear channels switched off as delivered',
@@ -48,21 +43,12 @@ function notSeen(f: Findings): readonly Alternative[] {
         ]
       : []),
     ...(outputsUsed(f) ? [] : [FED_FROM_FRONT]),
-    ...(f.outcome('swap-inputs') === 'plays' && !silent(f)
-      ? [
-          {
-            what: 'The signal plug at the amplifier is not home',
-            split: 'Key off, pull it, push it home until it locks, listen.',
-          },
-        ]
-      : []),
-    ...(!silent(f) && !ampDriving(f.rig, 'rear') && f.outcome('wire-to-frame') !== 'clear' ? [SHORTED] : []),
+    ...(f.outcome('swap-inputs') === 'plays' && !silent(f) ? [SIGNAL_PLUG_OFF] : []),
+    ...(!silent(f) && !ampDriving(f.rig, 'rear') && f.outcome('wire-to-frame') !== 'clear' ? [RUN_SHORTED] : []),
     ...(f.outcome('fader-centre') === 'cannot'
       ? [{ what: 'The fader', split: 'Put fader and balance exactly in the middle and listen.' }]
       : []),
-    ...(f.outcome('rear-control') === 'cannot'
-      ? [{ what: 'Passenger or rear control off', split: 'Turn the rear control up and listen.' }]
-      : []),
+    ...(f.outcome('rear-control') === 'cannot' ? [REAR_CONTROL_OFF] : []),
     ...(f.outcome('unit-kind') === 'cannot'
       ? [
           {
@@ -282,7 +268,7 @@ export const profileReverted: Verdict = {
     const back = enableRear(f, PUT_BACK);
     const unseen = notSeen(f);
     // The run was read without a short, or a short of it is named already: dead outputs are left.
-    const others = work ? [] : [...(unseen.includes(SHORTED) ? [] : [DEAD_OUTPUTS]), AS_DELIVERED];
+    const others = work ? [] : [...(unseen.includes(RUN_SHORTED) ? [] : [DEAD_OUTPUTS]), AS_DELIVERED];
     const mayAlsoBe = [...unseen, ...others.slice(0, Math.max(0, 2 - unseen.length))];
     return {
       ...back,
@@ -378,17 +364,7 @@ export const adapterGap: Verdict = {
     who: FITTER,
     notBuy: ['A reflash, an amplifier, or another head unit: wires are missing.'],
     ...((f.outcome('half-supply') === 'half' || f.outcome('wire-to-frame') === 'cannot') && {
-      mayAlsoBe: [
-        f.outcome('half-supply') === 'half'
-          ? {
-              what: 'The signal plug at the amplifier is not home',
-              split: 'Key off, pull it, push it home until it locks, listen.',
-            }
-          : {
-              what: 'A rear speaker wire on the frame',
-              split: 'Key off, plug apart, meter on ohms: each rear wire to bare frame metal, above 100 kΩ?',
-            },
-      ],
+      mayAlsoBe: [f.outcome('half-supply') === 'half' ? SIGNAL_PLUG_OFF : ON_THE_FRAME],
     }),
     cautions: ['bridge', 'key-off', 'data'],
     proof: ampDriving(f.rig, 'rear')

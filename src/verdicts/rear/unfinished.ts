@@ -3,6 +3,7 @@ import { rearPairFound } from '../../steps/rear-volts.ts';
 import { oneEach, type Ranked, rank, type Suspect, shareInWords, stillPossible } from '../suspects.ts';
 import type { Remedy, Verdict } from '../verdict.ts';
 import { YOURSELF, YOURSELF_OR_FITTER } from '../who.ts';
+import { ON_THE_FRAME } from './alternatives.ts';
 import { REAR_SUSPECTS } from './suspects.ts';
 
 /** Ends that name no single fault: another complaint, everything healthy, or a short list. */
@@ -142,14 +143,7 @@ export const allHealthy: Verdict = {
       ...(f.outcome('fader-centre') === 'cannot'
         ? [{ what: 'The fader', split: 'Put fader and balance exactly in the middle, and leave them there.' }]
         : []),
-      ...(f.outcome('wire-to-frame') === 'cannot'
-        ? [
-            {
-              what: 'A rear speaker wire on the frame',
-              split: 'Key off, plug apart, meter on ohms: each rear wire to bare frame metal, above 100 kΩ?',
-            },
-          ]
-        : []),
+      ...(f.outcome('wire-to-frame') === 'cannot' ? [ON_THE_FRAME] : []),
       ...(f.outcome('rear-drive') === 'cannot'
         ? [
             {
