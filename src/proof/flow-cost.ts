@@ -2,7 +2,7 @@ import { comesAfter, HISTORY, minutesOf, SETUPS, setupsOf } from '../diagnosis/c
 import { drawFrom } from '../diagnosis/draw.ts';
 import { leastCost, MOST_SUSPECTS, minutesByTest, type Plan, type Problem } from '../diagnosis/least-cost.ts';
 import { observe } from '../diagnosis/observe/index.ts';
-import { learnedRig, outcomeOf } from '../steps/outcome.ts';
+import { findingsOver, learnedRig, outcomeOf } from '../steps/outcome.ts';
 import { fedFromRear } from '../steps/rear-volts.ts';
 import type { Facts, Situation, Step } from '../steps/step.ts';
 import { FAULTS, keyOf, severityAt } from '../world/faults/index.ts';
@@ -14,6 +14,7 @@ import type { ProvedFlow } from './flows.ts';
 import type { Observe } from './play.ts';
 import type { WholeRig } from './random-rig.ts';
 import { standsFor } from './stands-for.ts';
+import { UNLISTED, UNLISTED_SHARE } from './unlisted.ts';
 
 /** Minutes of a flow on one bike, and the least that any order of its steps could take. */
 export interface FlowCost {
@@ -24,6 +25,22 @@ export interface FlowCost {
   readonly plan: Plan | undefined;
   /** Expected minutes of each step, in the flow and in the best order. */
   readonly byStep: ReadonlyMap<string, { readonly flow: number; readonly least: number }>;
+  /** How each cause is found, by the flow and in the best order. */
+  readonly ways: readonly Way[];
+}
+
+/** One cause, as one person finds it. */
+export interface Way {
+  readonly cause: string;
+  readonly shareRatio: number;
+  readonly verdict: string;
+  readonly flow: readonly Told[];
+  readonly best: readonly Told[];
+}
+/** A step, and what it told. */
+interface Told {
+  readonly step: Step;
+  readonly outcome: string;
 }
 
 /** One way in which the bike can have the complaint, as one of several people finds it. */
@@ -39,10 +56,16 @@ const MOST_LOOKS = 3;
 
 function causesOn({ id }: ProvedFlow, rig: WholeRig, looks: number): readonly Cause[] {
   const bikes = bikesOf(rig);
-  return FAULTS.flatMap((fault) => {
+  const weighed = FAULTS.flatMap((fault) => {
     const weight = fault.weights[id];
     const present = { fault, severity: severityAt(fault, 0.5) };
-    if (!weight || !fault.fits(bikes.healthy) || !bikes.complains(id, [present])) return [];
+    return weight && fault.fits(bikes.healthy) && bikes.complains(id, [present]) ? [{ present, weight }] : [];
+  });
+  const share = (UNLISTED_SHARE / UNLISTED.length) * sum(weighed.map(({ weight }) => weight));
+  const unlisted = UNLISTED.map((fault) => ({ present: { fault, severity: 0 }, weight: share }));
+  const all = [...weighed, ...unlisted.filter(({ weight, present }) => weight > 0 && bikes.complains(id, [present]))];
+  return all.flatMap(({ present, weight }) => {
+    const { fault } = present;
     const bike = bikes.with([present]);
     return Array.from({ length: looks }, (_, look): Cause => {
       // The same step shows the same person the same, whenever it is asked.
@@ -83,13 +106,23 @@ interface Shown {
   readonly classes: readonly number[];
 }
 
-function problemOf(proved: ProvedFlow, rig: WholeRig, causes: readonly Cause[], ends: readonly Concluded[]): Problem {
+function shownOf(proved: ProvedFlow, rig: WholeRig, causes: readonly Cause[], ends: readonly Concluded[]) {
   const all = [...proved.flow.steps.values()];
-  // One verdict stands for all the faults that it names. A list of whoever is left stands for nothing.
+  // One verdict stands for all the faults that it names, and for those whom it hands over to the flow that finds them. A
+  // list of whoever is left stands for nothing.
+  const findings = findingsOver(proved.flow.steps);
+  const goesOn = (end: Concluded) => end.verdict.handsOver?.(findings(end)) !== undefined;
+  const handedBy = Map.groupBy(
+    ends.flatMap((end, i) => (goesOn(end) ? [[end.verdict.id, causes[i]?.present.fault.id ?? ''] as const] : [])),
+    ([verdict]) => verdict,
+  );
   const classes = ends
-    .filter(({ verdict }) => verdict.faults.length > 0)
-    .map(({ verdict, remedy }) => standsFor(proved, verdict, remedy))
-    .map(({ own, listed }) => [...own, ...listed.flat()]);
+    .filter((end) => end.verdict.faults.length > 0 || goesOn(end))
+    .map((end) => {
+      const { own, listed } = standsFor(proved, end.verdict, end.remedy);
+      const handed = goesOn(end) ? (handedBy.get(end.verdict.id) ?? []).map(([, fault]) => fault) : [];
+      return [...own, ...listed.flat(), ...handed];
+    });
   const named = [...new Map(classes.map((faults) => [faults.toSorted().join(), faults] as const)).values()];
   const shown = causes.map(
     (cause): Shown => ({
@@ -98,6 +131,11 @@ function problemOf(proved: ProvedFlow, rig: WholeRig, causes: readonly Cause[], 
       classes: named.flatMap((faults, i) => (faults.includes(cause.present.fault.id) ? [i] : [])),
     }),
   );
+  return { shown, classCount: named.length };
+}
+
+function problemOf({ flow }: ProvedFlow, rig: WholeRig, { shown, classCount }: ReturnType<typeof shownOf>): Problem {
+  const all = [...flow.steps.values()];
   const alike = Map.groupBy(shown, ({ outcomes, classes: own }) => JSON.stringify([[...outcomes], own]));
   const suspects = [...alike.values()].map((own) => ({
     ...(own[0] as Shown),
@@ -119,7 +157,9 @@ function problemOf(proved: ProvedFlow, rig: WholeRig, causes: readonly Cause[], 
       outcomes: outcomesAt(step),
     })),
     setupMinutes: Object.fromEntries(SETUPS.map(({ id, minutes }) => [id, minutes])),
-    classes: named.map((_, i) => suspects.flatMap(({ classes: own }, at) => (own.includes(i) ? [at] : []))),
+    classes: Array.from({ length: classCount }, (_, i) =>
+      suspects.flatMap(({ classes: own }, at) => (own.includes(i) ? [at] : [])),
+    ),
   };
 }
 
@@ -146,7 +186,16 @@ function asked(proved: ProvedFlow, rig: WholeRig, looks: number) {
     if ('stoppedAt' in end) throw new Error('nobody stopped it');
     return end;
   });
-  return { causes, ends, problem: problemOf(proved, rig, causes, ends) };
+  const shown = shownOf(proved, rig, causes, ends);
+  return { causes, ends, shown: shown.shown, problem: problemOf(proved, rig, shown) };
+}
+
+/** The best order, walked by one cause. */
+function walked(proved: ProvedFlow, plan: Plan | undefined, shown: Shown): readonly Told[] {
+  const step = plan && proved.flow.steps.get(plan.test);
+  if (!step) return [];
+  const outcome = shown.outcomes.get(step.id) ?? 'cannot';
+  return [{ step, outcome }, ...walked(proved, plan.next[outcome], shown)];
 }
 
 /**
@@ -169,5 +218,12 @@ export function flowCost(proved: ProvedFlow, rig: WholeRig, mostStates?: number)
     exact: best.exact && looks > 1,
     plan: best.plan,
     byStep: new Map([...steps].map((id) => [id, { flow: flow.get(id) ?? 0, least: leastBy.get(id) ?? 0 }])),
+    ways: found.causes.map(({ present, weight }, i) => ({
+      cause: keyOf(present.fault),
+      shareRatio: weight / sum(found.causes.map((one) => one.weight)),
+      verdict: found.ends[i]?.verdict.id ?? '',
+      flow: found.ends[i]?.asked ?? [],
+      best: walked(proved, best.plan, found.shown[i] as Shown),
+    })),
   };
 }

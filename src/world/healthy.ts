@@ -166,6 +166,7 @@ const healthySpeaker = (rig: ValuedRig, corner: Corner): Speaker => {
     wiring: rear ? rig.rearWiring : 'single',
     ratedW: Math.max(SPEAKER_W, drivenW),
     scrapes: false,
+    gives: 'sound',
     leakDb: 0,
     bareTweeter: false,
   };

@@ -71,10 +71,10 @@ export function hear(world: World, moment: Moment, now: Operating): PerCorner<He
     const whole = awake && now.loadsOhm[corner] < OPEN_RUN_OHM;
     return {
       powerW,
-      plays: powerW > SILENT_W,
+      plays: powerW > SILENT_W && speaker.gives === 'sound',
       overdriveDb: powerW > SILENT_W ? wave.overdriveDb : 0,
       polarity: world.runs[corner].reversed ? -1 : 1,
-      hisses: whole,
+      hisses: whole && speaker.gives !== 'nothing',
       noiseV,
       noisy: whole && noiseV > AUDIBLE_NOISE_V,
       scrapes: speaker.scrapes && powerW > SILENT_W,

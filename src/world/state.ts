@@ -131,6 +131,8 @@ export interface Speaker {
   readonly wiring: 'single' | 'parallel' | 'series';
   readonly ratedW: number;
   readonly scrapes: boolean;
+  /** What its cone makes of its power: something can take the sound away, or all of it, that no reading shows. */
+  readonly gives: 'sound' | 'hiss only' | 'nothing';
   /** How much bass a leaking or loose mount takes away. */
   readonly leakDb: number;
   readonly bareTweeter: boolean;
