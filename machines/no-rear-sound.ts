@@ -19,12 +19,12 @@ import {
   lidCheck,
   rearControl,
   rearHiss,
-  wakesWhenLoud,
   wiggle,
 } from '../src/steps/by-ear.ts';
 import { lastChange, rearHistory } from '../src/steps/history.ts';
 import { metersDigit, toolsAtHand } from '../src/steps/meter.ts';
 import { coilOhms, runOhms, runSplit, silencedByOhms, wireToFrame } from '../src/steps/ohms.ts';
+import type { Findings } from '../src/steps/outcome.ts';
 import {
   fedFromRear,
   rearPair,
@@ -42,9 +42,6 @@ import {
   ampProtecting,
   channelModeWrong,
   inputLegWrong,
-  senseNoHalfSupply,
-  senseStarved,
-  turnOnModeWrong,
 } from '../src/verdicts/rear/amplifier.ts';
 import {
   adapterGap,
@@ -67,99 +64,100 @@ import { faderOff, rearControlOff } from '../src/verdicts/rear/settings.ts';
 import { allHealthy, nothingPlays, oneSideSilent, shortList } from '../src/verdicts/rear/unfinished.ts';
 import { ask, claim, conclude, decide, flow } from './kit.ts';
 
-const onAmplifier = claim('the rear is driven by an amplifier', (f) => f.outcome('rear-drive') === 'amp');
+const is = (f: Findings, step: string, ...outcomes: readonly string[]) => outcomes.includes(f.outcome(step) ?? '');
+const asked = (f: Findings, step: string) => f.outcome(step) !== undefined;
+const read = (f: Findings, step: string) => asked(f, step) && !is(f, step, 'cannot');
+
+const onAmplifier = claim('the rear is driven by an amplifier', (f) => is(f, 'rear-drive', 'amp'));
 const fedFromFront = claim(
   'the amplifier takes everything from the front pair',
   (f) => onAmplifier.holds(f) && !fedFromRear(f),
 );
-const replaced = claim('the head unit was replaced', (f) => f.outcome('unit-kind') === 'replaced');
-const replacedOnSpeakerWires = claim(
-  'the replaced unit feeds the amplifier by speaker wires',
-  (f) => replaced.holds(f) && f.outcome('rear-amp-input') !== 'line',
+const replaced = claim('the head unit was replaced', (f) => is(f, 'unit-kind', 'replaced'));
+const replacedBeforeAmp = claim(
+  'a replaced head unit feeds the amplifier by its rear pairs',
+  (f) => replaced.holds(f) && !fedFromFront.holds(f),
 );
-const meterHere = claim('a meter is at hand', (f) => f.outcome('tools-at-hand') === 'meter');
+const speakerFed = claim('speaker wires feed the amplifier', (f) => !is(f, 'rear-amp-input', 'line'));
+const meterHere = claim('a meter is at hand', (f) => is(f, 'tools-at-hand', 'meter'));
 const frontPlaysOnIt = claim(
   'the same amplifier makes the front play',
-  (f) => onAmplifier.holds(f) && f.outcome('front-drive') === 'same' && f.outcome('four-corners') !== 'cannot',
+  (f) => onAmplifier.holds(f) && is(f, 'front-drive', 'same'),
 );
-const ampIsOff = claim(
-  'the amplifier’s lamp is off, and loud music does not wake it',
-  (f) =>
-    f.outcome('amp-light') === 'off' && f.outcome('wakes-when-loud') !== 'wakes-silent' && !frontPlaysOnIt.holds(f),
-);
-const ampProtects = claim('the amplifier shows its fault lamp', (f) => f.outcome('amp-light') === 'fault');
+const ampIsOff = claim('the amplifier’s lamp is off', (f) => is(f, 'amp-light', 'off'));
+const hisses = claim('the amplifier is heard at a rear speaker', (f) => is(f, 'rear-hiss', 'hiss'));
 const ampIsAlive = claim(
   'the amplifier was heard or seen to be on',
-  (f) =>
-    f.outcome('rear-hiss') === 'hiss' ||
-    f.outcome('amp-light') === 'normal' ||
-    f.outcome('wakes-when-loud') === 'wakes-silent' ||
-    frontPlaysOnIt.holds(f),
+  (f) => hisses.holds(f) || is(f, 'amp-light', 'normal') || frontPlaysOnIt.holds(f),
 );
-const listens = claim('the amplifier listens to its inputs', (f) => f.outcome('rear-amp-turn-on') !== 'wire');
-const pushingCured = claim('pushing the plug home cured it', (f) => f.outcome('lid-check') === 'cured');
-const playedBefore = claim('the rear played before', (f) => f.outcome('rear-history') === 'stopped');
-const comesAndGoes = claim('the rear comes and goes', (f) => f.outcome('rear-history') === 'comes-and-goes');
-const factoryAmp = claim(
-  'it is the bike maker’s own amplifier, without knobs',
-  (f) => ampDriving(f.rig, 'rear')?.kind === 'factory',
+const ampUnseen = claim(
+  'nobody heard or saw whether the amplifier is on',
+  (f) => onAmplifier.holds(f) && !ampIsAlive.holds(f) && !ampIsOff.holds(f),
 );
+// An amplifier that is on and not heard has lost its speakers, or its rear channels.
+const onAndUnheard = claim(
+  'the amplifier is on, and the rear speakers do not even hiss',
+  (f) => onAmplifier.holds(f) && ampIsAlive.holds(f) && is(f, 'rear-hiss', 'silent'),
+);
+const faderNotTried = claim('nobody moved the fader yet', (f) => !asked(f, 'fader-centre'));
+const lidsNotMoved = claim('nobody moved the lids yet', (f) => !asked(f, 'lid-check'));
+const cornersNotHeard = claim('nobody listened at each corner yet', (f) => !asked(f, 'four-corners'));
+const selectorsUnread = claim(
+  'the amplifier has selectors that nobody read yet',
+  (f) => onAmplifier.holds(f) && !isFactoryAmp(f) && !asked(f, 'amp-switches') && !ampIsOff.holds(f),
+);
+const pushingCured = claim('pushing the plug home cured it', (f) => is(f, 'lid-check', 'cured'));
+const playedBefore = claim('the rear played before', (f) => is(f, 'rear-history', 'stopped'));
+const comesAndGoes = claim('the rear comes and goes', (f) => is(f, 'rear-history', 'comes-and-goes'));
+const isFactoryAmp = (f: Findings) => ampDriving(f.rig, 'rear')?.kind === 'factory';
 const workedOn = claim('somebody worked on the head unit or the bike', (f) => headUnitWorkedOn(f));
-const rearPairIsSilent = claim('the rear pairs were read, and give nothing that an ear hears', rearPairSilent);
-const measuredOnTheWay = claim(
-  'the rear pairs were read at a plug on the way, not at the head unit',
-  (f) => rearPairIsSilent.holds(f) && f.outcome('rear-pair-place') !== 'unit',
-);
-const loomSuspected = claim(
-  'a joint before the measured point explains it better than a stored profile',
-  (f) => measuredOnTheWay.holds(f) && (comesAndGoes.holds(f) || (playedBefore.holds(f) && !workedOn.holds(f))),
-);
-const everythingRead = claim(
-  'signal and run were both read and are healthy',
-  (f) => rearPairRead.holds(f) && f.outcome('run-ohms') !== undefined && f.outcome('run-ohms') !== 'cannot',
-);
-const mayBeShorted = claim(
-  'the head unit drives the rear itself, and it was still plugged in when its pair was read',
-  (f) =>
-    !onAmplifier.holds(f) && meterHere.holds(f) && !['unit', 'on-the-way'].includes(f.outcome('rear-pair-place') ?? ''),
-);
 const rearPairRead = claim('a signal was read on both rear pairs', (f) =>
   ['ok', 'uneven'].includes(rearPairFound(f) ?? ''),
 );
 const oneRearPairRead = claim('a signal was read on one of the two rear pairs', (f) => rearPairFound(f) === 'one-only');
-const oneCornerSilent = claim(
-  'one rear corner is silent and the other plays',
-  (f) => f.outcome('four-corners') === 'one-corner',
+const rearPairIsSilent = claim('the rear pairs were read, and give nothing that an ear hears', rearPairSilent);
+const signalUnread = claim(
+  'a meter is at hand, and no signal was measured yet',
+  (f) => meterHere.holds(f) && !asked(f, 'rear-pair') && !asked(f, 'amp-in'),
+);
+const loomSuspected = claim(
+  'a joint before the measured point explains it better than a stored profile',
+  (f) =>
+    rearPairIsSilent.holds(f) &&
+    !is(f, 'rear-pair-place', 'unit') &&
+    (comesAndGoes.holds(f) || (playedBefore.holds(f) && !workedOn.holds(f))),
+);
+const everythingRead = claim(
+  'signal and run were both read and are healthy',
+  (f) => rearPairRead.holds(f) && read(f, 'run-ohms'),
+);
+const runUntried = claim(
+  'the run was neither measured nor tried',
+  (f) => !asked(f, 'run-ohms') && !asked(f, 'pop-run'),
+);
+const runFirst = claim(
+  'the run is the nearest thing that can be wrong',
+  (f) => runUntried.holds(f) && (!onAmplifier.holds(f) || onAndUnheard.holds(f)),
+);
+const oneCornerSilent = claim('one rear corner is silent and the other plays', (f) =>
+  is(f, 'four-corners', 'one-corner'),
 );
 const silencedByContact = claim(
   'the ohms are enough to silence it, or it comes and goes',
   (f) => comesAndGoes.holds(f) || silencedByOhms(f.values('run-ohms'), f, oneCornerSilent.holds(f) ? 'one' : 'both'),
 );
-const listensForDc = claim('the amplifier waits for DC', (f) => f.outcome('rear-amp-turn-on') === 'dc');
-const offAndListensForDc = claim(
-  'the amplifier is off and waits for DC',
-  (f) => ampIsOff.holds(f) && listensForDc.holds(f),
-);
 const mayHearNothing = claim(
   'it may be off because nothing reaches it',
-  (f) => ampIsOff.holds(f) && listens.holds(f) && !ampInRead.holds(f),
+  (f) => ampIsOff.holds(f) && !is(f, 'amp-in', 'ok'),
 );
-const ampInRead = claim('the rear signal was read at the amplifier', (f) => f.outcome('amp-in') === 'ok');
+const ampInRead = claim('the rear signal was read at the amplifier', (f) => is(f, 'amp-in', 'ok'));
 const inputsNotSwapped = claim(
   'the front plugs can be tried in the rear inputs, and nobody did yet',
-  (f) => onAmplifier.holds(f) && !fedFromFront.holds(f) && f.outcome('swap-inputs') === undefined,
+  (f) => onAmplifier.holds(f) && !fedFromFront.holds(f) && !asked(f, 'swap-inputs'),
 );
-const ampUnseen = claim(
-  'nobody heard or saw whether the amplifier is on',
-  (f) => onAmplifier.holds(f) && !ampIsAlive.holds(f),
-);
-const rangeIsWrong = claim(
-  'the amplifier’s range or gain was seen to be wrong',
-  (f) => f.outcome('amp-switches') === 'range',
-);
-const outputRead = claim('something was read at the amplifier’s rear outputs', (f) =>
-  ['ok', 'low'].includes(f.outcome('amp-out') ?? ''),
-);
+const rangeIsWrong = claim('the amplifier’s range or gain was seen to be wrong', (f) => is(f, 'amp-switches', 'range'));
+const outputRead = claim('something was read at the amplifier’s rear outputs', (f) => is(f, 'amp-out', 'ok', 'low'));
+const lidSideOpen = claim('it is open from the lid’s half of the plug', (f) => is(f, 'run-split', 'lid-side'));
 
 /** No sound from the rear: the front plays, the rear speakers do not. */
 export const noRearSound = flow('no-rear-sound', 'No sound from the rear', {
@@ -173,17 +171,44 @@ export const noRearSound = flow('no-rear-sound', 'No sound from the rear', {
     cannot: 'askLastChange',
   }),
   askLastChange: ask(lastChange, {
-    nothing: 'centreFader',
-    fitted: 'centreFader',
-    workshop: 'centreFader',
-    reflash: 'centreFader',
-    unit: 'centreFader',
-    opened: 'centreFader',
-    battery: 'centreFader',
+    nothing: 'isThereAnAmplifier',
+    fitted: 'isThereAnAmplifier',
+    workshop: 'isThereAnAmplifier',
+    reflash: 'isThereAnAmplifier',
+    unit: 'isThereAnAmplifier',
+    opened: 'isThereAnAmplifier',
+    battery: 'isThereAnAmplifier',
+    cannot: 'isThereAnAmplifier',
+  }),
+  isThereAnAmplifier: decide({ when: onAmplifier, to: 'askFrontDrive' }, { to: 'centreFader' }),
+
+  // An amplifier first: on or off, heard or not, says on which side of it to look.
+  askFrontDrive: ask(frontDrive, {
+    same: 'listenForHiss',
+    unit: 'lookAtLamp',
+    other: 'lookAtLamp',
+    cannot: 'lookAtLamp',
+  }),
+  lookAtLamp: ask(ampLight, {
+    normal: 'listenForHiss',
+    off: 'askTurnOn',
+    fault: 'ampProtectsItself',
+    cannot: 'listenForHiss',
+  }),
+  // One that listens on silent rear wires sleeps for a good reason: settings and head unit come first.
+  askTurnOn: ask(rearAmpTurnOn, {
+    wire: 'ampHasNoPower',
+    dc: 'ampHasNoPower',
+    signal: 'centreFader',
+    cannot: 'centreFader',
+  }),
+  listenForHiss: ask(rearHiss, {
+    hiss: 'centreFader',
+    silent: [{ when: onAndUnheard, to: 'moveLids' }, { to: 'centreFader' }],
     cannot: 'centreFader',
   }),
 
-  // Ears and eyes.
+  // Settings.
   centreFader: ask(faderCentre, {
     cured: 'faderWasOff',
     // It plays, and nobody moved anything: then it comes and goes, and a finger may find where.
@@ -200,18 +225,18 @@ export const noRearSound = flow('no-rear-sound', 'No sound from the rear', {
   }),
   turnRearUp: ask(rearControl, {
     cured: 'controlWasOff',
-    'no-change': 'listenAtCorners',
-    none: 'listenAtCorners',
-    cannot: 'listenAtCorners',
+    'no-change': 'afterSettings',
+    none: 'afterSettings',
+    cannot: 'afterSettings',
   }),
-  listenAtCorners: ask(fourCorners, {
-    all: [{ when: comesAndGoes, to: 'wiggleWhilePlaying' }, { to: 'faderWasOff' }],
-    'no-rear': 'moveLids',
-    'one-corner': 'moveLids',
-    'one-side': 'oneSideIsSilent',
-    none: 'nothingPlaysAtAll',
-    cannot: 'moveLids',
-  }),
+  afterSettings: decide(
+    { when: hisses, to: 'selectors' },
+    { when: ampIsOff, to: 'askRearInputs' },
+    { when: lidsNotMoved, to: 'moveLids' },
+    { to: 'afterLids' },
+  ),
+
+  // The plugs that are opened every week.
   moveLids: ask(lidCheck, {
     cured: 'lookAtContacts',
     reacts: 'lookAtContacts',
@@ -226,63 +251,67 @@ export const noRearSound = flow('no-rear-sound', 'No sound from the rear', {
     // Cleaning harms nothing, and only the lead is left when it does not help.
     cannot: [{ when: pushingCured, to: 'plugWasOff' }, { to: 'contactsAreDirty' }],
   }),
-  afterLids: decide({ when: onAmplifier, to: 'listenForHiss' }, { to: 'askTools' }),
-  listenForHiss: ask(rearHiss, { hiss: 'selectors', silent: 'askFrontDrive', cannot: 'askFrontDrive' }),
-  askFrontDrive: ask(frontDrive, {
-    same: [{ when: frontPlaysOnIt, to: 'selectors' }, { to: 'lookAtLamp' }],
-    unit: 'lookAtLamp',
-    other: 'lookAtLamp',
-    cannot: 'lookAtLamp',
-  }),
-  lookAtLamp: ask(ampLight, { normal: 'selectors', off: 'askTurnOn', fault: 'askTools', cannot: 'selectors' }),
+  afterLids: decide({ when: runFirst, to: 'askTools' }, { to: 'selectors' }),
 
-  // An amplifier that stays off. One that waits for DC does not care how loud it is.
-  askTurnOn: ask(rearAmpTurnOn, { wire: 'selectors', signal: 'turnUp', dc: 'selectors', cannot: 'turnUp' }),
-  turnUp: ask(wakesWhenLoud, {
-    wakes: 'ampIsStarved',
-    'wakes-silent': 'selectors',
-    'stays-off': 'selectors',
-    cannot: 'selectors',
-  }),
-
-  selectors: decide({ when: factoryAmp, to: 'afterSelectors' }, { to: 'readSelectors' }),
+  selectors: decide({ when: selectorsUnread, to: 'readSelectors' }, { to: 'askRearInputs' }),
   readSelectors: ask(ampSwitches, {
-    right: 'afterSelectors',
-    mode: [{ when: ampIsOff, to: 'afterSelectors' }, { to: 'selectorIsWrong' }],
+    right: 'askRearInputs',
+    mode: 'selectorIsWrong',
     // A low gain makes it weak. Whether it is low enough for silence, a reading tells.
-    range: 'afterSelectors',
-    'turn-on': [{ when: ampIsOff, to: 'turnOnIsWrong' }, { to: 'afterSelectors' }],
-    cannot: 'afterSelectors',
+    range: 'askRearInputs',
+    'turn-on': [{ when: ampUnseen, to: 'ampHasNoPower' }, { to: 'askRearInputs' }],
+    cannot: 'askRearInputs',
   }),
-  // One that listens on silent rear wires sleeps for a good reason: the head unit is asked first.
-  afterSelectors: decide(
-    {
-      when: claim('it is off and does not listen', (f) => ampIsOff.holds(f) && !listens.holds(f)),
-      to: 'ampHasNoPower',
-    },
-    { when: offAndListensForDc, to: 'askInputForDc' },
-    { to: 'askRearInputs' },
-  ),
-  // No DC ever comes over a line-level lead.
-  askInputForDc: ask(rearAmpInput, { line: 'noDcReachesIt', speaker: 'askRearInputs', cannot: 'askRearInputs' }),
   // Where everything comes from the front pair, silent rear outputs are as they should be.
   askRearInputs: ask(rearInputs, { own: 'askTools', front: 'askTools', cannot: 'askTools' }),
 
-  // Readings, from the middle of the chain outwards.
+  // Readings: the run first where it is nearest, then the chain from the head unit on.
   askTools: ask(toolsAtHand, {
-    meter: [{ when: ampProtects, to: 'measureToFrame' }, { to: 'askMeter' }],
-    none: [
-      { when: ampProtects, to: 'ampProtectsItself' },
-      { when: mayHearNothing, to: 'shortListIsLeft' },
-      { when: ampIsOff, to: 'ampHasNoPower' },
-      { to: 'withoutMeter' },
-    ],
-    cannot: [
-      { when: ampProtects, to: 'ampProtectsItself' },
-      { when: mayHearNothing, to: 'shortListIsLeft' },
-      { when: ampIsOff, to: 'ampHasNoPower' },
-      { to: 'withoutMeter' },
-    ],
+    meter: [{ when: runFirst, to: 'askRating' }, { to: 'askMeter' }],
+    none: 'withoutMeter',
+    cannot: 'withoutMeter',
+  }),
+  askRating: ask(rearRating, { '2': 'measureRun', '4': 'measureRun', '8': 'measureRun', cannot: 'measureRun' }),
+  measureRun: ask(runOhms, {
+    open: 'splitRun',
+    // A few ohms too much make it quieter, never silent.
+    high: [{ when: silencedByContact, to: 'contactsAreDirty' }, { to: 'runIsHealthy' }],
+    low: 'pairIsShorted',
+    unclear: 'runIsHealthy',
+    ok: 'runIsHealthy',
+    cannot: 'tryCellOnRun',
+  }),
+  splitRun: ask(runSplit, {
+    'lid-side': 'measureCoil',
+    contacts: 'contactsAreDirty',
+    'bike-side': 'wireIsOpen',
+    'no-plug': 'measureCoil',
+    cannot: 'measureCoil',
+  }),
+  measureCoil: ask(coilOhms, {
+    open: 'coilIsOpen',
+    low: 'pairIsShorted',
+    ok: 'coilIsGood',
+    unclear: 'coilIsGood',
+    cannot: 'tryCellOnSpeaker',
+  }),
+  coilIsGood: decide(
+    { when: lidSideOpen, to: 'lidLeadIsBroken' },
+    { when: claim('the plug could not be measured', (f) => is(f, 'run-split', 'cannot')), to: 'shortListIsLeft' },
+    { to: 'wireIsOpen' },
+  ),
+  runIsHealthy: decide(
+    { when: claim('the head unit drives the rear itself', (f) => !onAmplifier.holds(f)), to: 'measureToFrame' },
+    { when: faderNotTried, to: 'centreFader' },
+    { when: signalUnread, to: 'selectors' },
+    { to: 'afterReadings' },
+  ),
+  // A wire on the frame reads its coil all the same, and what drives it protects itself.
+  measureToFrame: ask(wireToFrame, {
+    shorted: 'wireIsOnFrame',
+    clear: 'askMeter',
+    unclear: 'askMeter',
+    cannot: 'askMeter',
   }),
   askMeter: ask(metersDigit, {
     '0.001': 'atTheUnit',
@@ -291,7 +320,7 @@ export const noRearSound = flow('no-rear-sound', 'No sound from the rear', {
     cannot: 'atTheUnit',
   }),
   // Rear channels that nothing is plugged into may be off, and that says nothing.
-  atTheUnit: decide({ when: fedFromFront, to: 'afterTheUnit' }, { to: 'measureRearPair' }),
+  atTheUnit: decide({ when: fedFromFront, to: 'askAmpInput' }, { to: 'measureRearPair' }),
   measureRearPair: ask(rearPair, {
     none: 'whyTheUnitIsSilent',
     uneven: 'measureRearPairAgain',
@@ -304,45 +333,36 @@ export const noRearSound = flow('no-rear-sound', 'No sound from the rear', {
     none: 'whyTheUnitIsSilent',
     ok: 'faderWasOff',
     uneven: [{ when: rearPairIsSilent, to: 'whyTheUnitIsSilent' }, { to: 'afterTheUnit' }],
-    'one-only': 'oneChannelOnly',
-    cannot: [{ when: oneRearPairRead, to: 'oneChannelOnly' }, { to: 'afterTheUnit' }],
+    // A channel without a signal looks like a dead output, so the missing one is mended first.
+    'one-only': 'oneSideIsSilent',
+    cannot: [{ when: oneRearPairRead, to: 'oneSideIsSilent' }, { to: 'afterTheUnit' }],
   }),
-  // Behind an amplifier a channel without input looks like a dead output, so the missing one is mended first.
-  oneChannelOnly: decide(
-    { when: oneCornerSilent, to: 'oneSideIsSilent' },
-    { when: onAmplifier, to: 'oneSideIsSilent' },
-    { to: 'askRating' },
-  ),
   afterTheUnit: decide(
-    { when: offAndListensForDc, to: 'measureHalfSupply' },
+    {
+      when: claim(
+        'the signal leaves the head unit, the amplifier hisses, and its range or gain was seen to be wrong',
+        (f) => rearPairRead.holds(f) && hisses.holds(f) && rangeIsWrong.holds(f),
+      ),
+      to: 'gainIsTooLow',
+    },
     { when: onAmplifier, to: 'askAmpInput' },
-    { to: 'askRating' },
+    { to: 'afterReadings' },
   ),
 
   askAmpInput: ask(rearAmpInput, { speaker: 'measureAmpIn', line: 'measureAmpIn', cannot: 'measureAmpIn' }),
-
   measureAmpIn: ask(ampIn, {
     ok: [{ when: ampIsOff, to: 'ampHasNoPower' }, { to: 'measureAmpOut' }],
-    low: 'whyNothingArrives',
-    none: 'whyNothingArrives',
-    cannot: [
-      { when: mayHearNothing, to: 'shortListIsLeft' },
-      { when: ampIsOff, to: 'ampHasNoPower' },
-      { to: 'measureAmpOut' },
-    ],
+    // Half of it is what one wire of a pair alone brings.
+    low: [{ when: speakerFed, to: 'measureHalfSupply' }, { to: 'inputPlugIsOff' }],
+    none: 'inputPlugIsOff',
+    cannot: [{ when: mayHearNothing, to: 'shortListIsLeft' }, { to: 'measureAmpOut' }],
   }),
-  // Only speaker wires carry half the supply: on a line-level lead no DC is healthy and says nothing.
-  whyNothingArrives: decide(
-    { when: fedFromFront, to: 'inputPlugIsOff' },
-    { when: replacedOnSpeakerWires, to: 'measureHalfSupply' },
-    { to: 'inputPlugIsOff' },
-  ),
   measureHalfSupply: ask(halfSupply, {
-    zero: [{ when: offAndListensForDc, to: 'noDcReachesIt' }, { to: 'adapterHasAGap' }],
-    half: [{ when: offAndListensForDc, to: 'ampHasNoPower' }, { to: 'adapterHasAGap' }],
     'one-odd': 'inputLegIsWrong',
-    unclear: [{ when: offAndListensForDc, to: 'shortListIsLeft' }, { to: 'inputPlugIsOff' }],
-    cannot: [{ when: offAndListensForDc, to: 'ampHasNoPower' }, { to: 'inputPlugIsOff' }],
+    zero: [{ when: replacedBeforeAmp, to: 'adapterHasAGap' }, { to: 'inputPlugIsOff' }],
+    half: 'inputPlugIsOff',
+    unclear: 'inputPlugIsOff',
+    cannot: 'inputPlugIsOff',
   }),
   measureAmpOut: ask(ampOut, {
     none: [{ when: ampIsAlive, to: 'ampChannelIsDead' }, { to: 'ampHasNoPower' }],
@@ -354,50 +374,25 @@ export const noRearSound = flow('no-rear-sound', 'No sound from the rear', {
         ),
         to: 'gainIsTooLow',
       },
-      { to: 'askRating' },
+      { to: 'afterOutputs' },
     ],
-    ok: 'askRating',
-    cannot: 'askRating',
+    ok: 'afterOutputs',
+    cannot: 'afterOutputs',
   }),
+  afterOutputs: decide({ when: runUntried, to: 'askRating' }, { to: 'afterReadings' }),
 
-  askRating: ask(rearRating, { '2': 'measureRun', '4': 'measureRun', '8': 'measureRun', cannot: 'measureRun' }),
-  measureRun: ask(runOhms, {
-    open: 'measureCoil',
-    // A few ohms too much make it quieter, never silent.
-    high: [{ when: silencedByContact, to: 'contactsAreDirty' }, { to: 'runIsHealthy' }],
-    low: 'pairIsShorted',
-    unclear: 'runIsHealthy',
-    ok: 'runIsHealthy',
-    cannot: 'tryCellOnRun',
-  }),
-  measureCoil: ask(coilOhms, {
-    open: 'coilIsOpen',
-    low: 'pairIsShorted',
-    ok: 'splitRun',
-    unclear: 'splitRun',
-    cannot: 'tryCellOnSpeaker',
-  }),
-  splitRun: ask(runSplit, {
-    'lid-side': 'lidLeadIsBroken',
-    contacts: 'contactsAreDirty',
-    'bike-side': 'wireIsOpen',
-    'no-plug': 'wireIsOpen',
-    cannot: 'shortListIsLeft',
-  }),
-  runIsHealthy: decide(
+  // Signal and run are known, as far as they could be measured.
+  afterReadings: decide(
     {
       when: claim(
-        'it comes and goes, and no plug was moved yet',
-        (f) => comesAndGoes.holds(f) && everythingRead.holds(f) && f.outcome('wiggle') === undefined,
+        'it comes and goes, and no plug was pressed yet',
+        (f) => comesAndGoes.holds(f) && everythingRead.holds(f) && !asked(f, 'wiggle'),
       ),
       to: 'wiggleEverything',
     },
     { when: oneRearPairRead, to: 'oneSideIsSilent' },
     {
-      when: claim(
-        'the rear is on an amplifier whose outputs are healthy',
-        (f) => onAmplifier.holds(f) && outputRead.holds(f),
-      ),
+      when: claim('something comes out of the amplifier', (f) => onAmplifier.holds(f) && outputRead.holds(f)),
       to: 'frameAtLast',
     },
     {
@@ -407,29 +402,25 @@ export const noRearSound = flow('no-rear-sound', 'No sound from the rear', {
     { when: fedFromFront, to: 'shortListIsLeft' },
     { when: onAmplifier, to: 'swapInputPlugs' },
     {
+      when: claim('nobody could try the run', (f) => is(f, 'run-ohms', 'cannot') && is(f, 'pop-run', 'cannot')),
+      to: 'shortListIsLeft',
+    },
+    {
       when: claim(
         'the replaced unit sends, the run is good, and yet it is silent',
         (f) => rearPairRead.holds(f) && replaced.holds(f),
       ),
-      to: 'frameBeforeAdapter',
+      to: 'adapterHasAGap',
     },
-    // The outputs were read without their run: a wire on the frame would silence them with it.
-    { when: rearPairRead, to: 'frameAtLast' },
+    { when: rearPairRead, to: 'listenOnceMore' },
     { to: 'whyTheUnitIsSilent' },
   ),
-
-  frameBeforeAdapter: ask(wireToFrame, {
-    shorted: 'wireIsOnFrame',
-    clear: 'adapterHasAGap',
-    unclear: 'adapterHasAGap',
-    cannot: 'adapterHasAGap',
-  }),
   // A wire on the frame reads its coil all the same, and silences an amplifier only while it is plugged in.
   frameAtLast: ask(wireToFrame, {
     shorted: 'wireIsOnFrame',
-    clear: 'everythingIsHealthy',
-    unclear: 'everythingIsHealthy',
-    cannot: 'everythingIsHealthy',
+    clear: 'listenOnceMore',
+    unclear: 'listenOnceMore',
+    cannot: 'listenOnceMore',
   }),
   // A short kills whatever output is swapped onto it.
   frameBeforeSwap: ask(wireToFrame, {
@@ -447,9 +438,17 @@ export const noRearSound = flow('no-rear-sound', 'No sound from the rear', {
     silent: 'shortListIsLeft',
     cannot: 'shortListIsLeft',
   }),
+  // Everything is healthy. Then perhaps the complaint is another one.
+  listenOnceMore: ask(fourCorners, {
+    all: [{ when: comesAndGoes, to: 'everythingIsHealthy' }, { to: 'faderWasOff' }],
+    'no-rear': 'everythingIsHealthy',
+    'one-corner': 'oneSideIsSilent',
+    'one-side': 'oneSideIsSilent',
+    none: 'nothingPlaysAtAll',
+    cannot: 'everythingIsHealthy',
+  }),
 
   // The head unit lets nothing out: which of the reasons is decided by what is fitted and what happened before.
-  // A short of the run silences the pair too, so it is ruled out where the run was still plugged in.
   whyTheUnitIsSilent: decide(
     { when: oneCornerSilent, to: 'oneSideIsSilent' },
     { when: fedFromFront, to: 'inputPlugIsOff' },
@@ -462,48 +461,16 @@ export const noRearSound = flow('no-rear-sound', 'No sound from the rear', {
     loaded: 'whichUnit',
     cannot: 'whichUnit',
   }),
-  whichUnit: decide({ when: replaced, to: 'afterReplacedUnit' }, { to: 'askDelivered' }),
-  afterReplacedUnit: decide(
-    { when: mayBeShorted, to: 'measureToFrame' },
-    { when: loomSuspected, to: 'loomIsOpen' },
-    { to: 'replacedUnitIsSet' },
-  ),
-  askDelivered: ask(deliveredWith, {
-    two: 'afterDelivered',
-    four: 'afterDelivered',
-    cannot: 'afterDelivered',
-  }),
-  afterDelivered: decide(
-    { when: mayBeShorted, to: 'measureToFrame' },
-    { when: loomSuspected, to: 'loomIsOpen' },
-    // A stored profile does not come and go.
-    { when: comesAndGoes, to: 'shortListIsLeft' },
-    { when: playedBefore, to: 'profileIsReverted' },
-    { to: 'rearIsDisabled' },
-  ),
-  measureToFrame: ask(wireToFrame, {
-    shorted: 'wireIsOnFrame',
-    clear: 'askRatingForShort',
-    unclear: 'askRatingForShort',
-    cannot: 'askRatingForShort',
-  }),
-  askRatingForShort: ask(rearRating, {
-    '2': 'measureRunForShort',
-    '4': 'measureRunForShort',
-    '8': 'measureRunForShort',
-    cannot: 'measureRunForShort',
-  }),
-  measureRunForShort: ask(runOhms, {
-    low: 'pairIsShorted',
-    open: 'noShortFound',
-    high: 'noShortFound',
-    unclear: 'noShortFound',
-    ok: 'noShortFound',
-    cannot: 'noShortFound',
-  }),
-  noShortFound: decide(
-    { when: ampProtects, to: 'ampProtectsItself' },
+  whichUnit: decide(
+    {
+      when: claim('a joint explains the replaced unit', (f) => replaced.holds(f) && loomSuspected.holds(f)),
+      to: 'loomIsOpen',
+    },
     { when: replaced, to: 'replacedUnitIsSet' },
+    { to: 'askDelivered' },
+  ),
+  askDelivered: ask(deliveredWith, { two: 'whichProfile', four: 'whichProfile', cannot: 'whichProfile' }),
+  whichProfile: decide(
     { when: loomSuspected, to: 'loomIsOpen' },
     // A stored profile does not come and go.
     { when: comesAndGoes, to: 'shortListIsLeft' },
@@ -511,13 +478,26 @@ export const noRearSound = flow('no-rear-sound', 'No sound from the rear', {
     { to: 'rearIsDisabled' },
   ),
 
-  // Ways round the meter.
+  // Ways round the meter: ears first, all of them.
   withoutMeter: decide(
+    { when: ampIsOff, to: 'ampHasNoPower' },
+    { when: faderNotTried, to: 'centreFader' },
+    { when: lidsNotMoved, to: 'moveLids' },
+    { when: selectorsUnread, to: 'readSelectors' },
+    { when: cornersNotHeard, to: 'listenAtCorners' },
     { when: fedFromFront, to: 'tryCellOnRun' },
     { when: ampUnseen, to: 'tryCellOnRun' },
     { when: onAmplifier, to: 'swapInputPlugs' },
     { to: 'tryCellOnRun' },
   ),
+  listenAtCorners: ask(fourCorners, {
+    all: [{ when: comesAndGoes, to: 'wiggleWhilePlaying' }, { to: 'faderWasOff' }],
+    'no-rear': 'withoutMeter',
+    'one-corner': 'withoutMeter',
+    'one-side': 'oneSideIsSilent',
+    none: 'nothingPlaysAtAll',
+    cannot: 'withoutMeter',
+  }),
   swapInputPlugs: ask(swapInputs, {
     plays: 'wiggleBeforeAmp',
     // No output is swapped onto a run that nobody measured: a short would take the good one, too.
@@ -528,28 +508,41 @@ export const noRearSound = flow('no-rear-sound', 'No sound from the rear', {
     'amp-input': 'inputPlugIsOff',
     'rear-run': 'shortListIsLeft',
     'amp-supply': 'ampHasNoPower',
-    'no-effect': 'whyTheUnitIsSilent',
-    cannot: 'whyTheUnitIsSilent',
+    'no-effect': 'whoSilencesTheInputs',
+    cannot: 'whoSilencesTheInputs',
   }),
+  whoSilencesTheInputs: decide({ when: rearPairRead, to: 'inputPlugIsOff' }, { to: 'whyTheUnitIsSilent' }),
   tryCellOnRun: ask(popRun, {
     moves: [
+      { when: meterHere, to: 'runIsHealthy' },
       { when: inputsNotSwapped, to: 'swapInputPlugs' },
       { when: onAmplifier, to: 'wiggleEverything' },
-      { when: rearPairRead, to: 'wiggleEverything' },
       { to: 'whyTheUnitIsSilent' },
     ],
     dead: 'tryCellOnSpeaker',
     cannot: 'wiggleEverything',
   }),
   tryCellOnSpeaker: ask(popSpeaker, { dead: 'coilIsOpen', moves: 'splitRunByEye', cannot: 'wiggleEverything' }),
-  splitRunByEye: decide({ when: meterHere, to: 'splitRun' }, { to: 'wireIsOpen' }),
+  splitRunByEye: decide(
+    { when: lidSideOpen, to: 'lidLeadIsBroken' },
+    {
+      when: claim('the plug can be measured, and was not yet', (f) => meterHere.holds(f) && !asked(f, 'run-split')),
+      to: 'splitRun',
+    },
+    { to: 'wireIsOpen' },
+  ),
   wiggleEverything: ask(wiggle, {
     'amp-input': 'inputPlugIsOff',
     'rear-run': 'wireIsOpen',
     'amp-supply': [{ when: onAmplifier, to: 'ampHasNoPower' }, { to: 'shortListIsLeft' }],
-    'no-effect': [{ when: everythingRead, to: 'runIsHealthy' }, { to: 'shortListIsLeft' }],
-    cannot: [{ when: everythingRead, to: 'runIsHealthy' }, { to: 'shortListIsLeft' }],
+    'no-effect': 'afterWiggling',
+    cannot: 'afterWiggling',
   }),
+  afterWiggling: decide(
+    { when: signalUnread, to: 'runIsHealthy' },
+    { when: everythingRead, to: 'afterReadings' },
+    { to: 'shortListIsLeft' },
+  ),
 
   // Verdicts.
   faderWasOff: conclude(faderOff),
@@ -561,10 +554,7 @@ export const noRearSound = flow('no-rear-sound', 'No sound from the rear', {
   adapterHasAGap: conclude(adapterGap),
   inputPlugIsOff: conclude(ampInputPlugOff),
   selectorIsWrong: conclude(channelModeWrong),
-  turnOnIsWrong: conclude(turnOnModeWrong),
-  noDcReachesIt: conclude(senseNoHalfSupply),
   inputLegIsWrong: conclude(inputLegWrong),
-  ampIsStarved: conclude(senseStarved),
   ampHasNoPower: conclude(ampOff),
   ampProtectsItself: conclude(ampProtecting),
   gainIsTooLow: conclude(ampInputTooLow),

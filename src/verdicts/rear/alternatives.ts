@@ -19,3 +19,7 @@ export const REAR_CONTROL_OFF: Alternative = {
   what: 'Passenger or rear control off',
   split: 'Turn the rear control up and listen.',
 };
+export const FADER_OFF: Alternative = {
+  what: 'The fader',
+  split: 'Put fader and balance exactly in the middle and listen.',
+};

@@ -10,10 +10,16 @@ import type { Findings } from '../../steps/outcome.ts';
 import type { Facts } from '../../steps/step.ts';
 import type { RemedyNumber, Verdict } from '../verdict.ts';
 import { AMP_REPAIRER, FITTER, YOURSELF, YOURSELF_OR_FITTER } from '../who.ts';
+import { type Alternative, FADER_OFF } from './alternatives.ts';
 
 /** Faults at the amplifier that drives the rear: its inputs, its knobs, its supply, itself. */
 
 const rearAmp = (f: Findings) => ampDriving(f.rig, 'rear') ?? {};
+
+const ADAPTER_WITHOUT_REAR: Alternative = {
+  what: 'The adapter of the replaced head unit has no rear pairs',
+  split: 'Look at both sides of the adapter’s plug: are the four rear pins fitted?',
+};
 
 /** What the flow about the amplifier need not ask: which one it is. */
 const REAR_AMP: Facts = { 'which-amp': { option: 'rear' } };
@@ -99,6 +105,10 @@ export const ampInputPlugOff: Verdict = {
   remedy: (f) => {
     const proved = (f.outcome('amp-in') === 'none' && readsFine(f)) || f.outcome('wiggle') === 'amp-input';
     const partly = f.outcome('amp-in') === 'low';
+    const others = [
+      ...(f.outcome('unit-kind') === 'replaced' ? [ADAPTER_WITHOUT_REAR] : []),
+      ...(f.outcome('fader-centre') === 'cannot' ? [FADER_OFF] : []),
+    ];
     return {
       what: 'The rear signal leaves the head unit and does not arrive at the amplifier: its signal plug is not home, or a joint before it is bad.',
       certainty: proved ? 'proved' : 'likely',
@@ -128,14 +138,7 @@ export const ampInputPlugOff: Verdict = {
         rearAmp(f).input === 'line'
           ? 'The rear plays. With a meter, 400 Hz tone: both rear inputs carry it, left and right within 10 %.'
           : 'The rear plays. With a meter, same 400 Hz tone: both rear inputs read 0.85 to 1.15 of the pair that feeds them, at the head unit.',
-      ...(f.outcome('unit-kind') === 'replaced' && {
-        mayAlsoBe: [
-          {
-            what: 'The adapter of the replaced head unit has no rear pairs',
-            split: 'Look at both sides of the adapter’s plug: are the four rear pins fitted?',
-          },
-        ],
-      }),
+      ...(others.length > 0 && { mayAlsoBe: others }),
     };
   },
 };
@@ -162,28 +165,6 @@ export const channelModeWrong: Verdict = {
     notBuy: ['Speakers, an amplifier or a reflash.'],
     cautions: ['key-off', 'loud-tone'],
     proof: 'The rear plays. With a meter: all outputs carry the 400 Hz tone within 10 % of each other.',
-  }),
-};
-
-export const turnOnModeWrong: Verdict = {
-  id: 'turn-on-mode-wrong',
-  title: 'The amplifier’s turn-on selector does not fit its wiring',
-  faults: ['turn-on-mode-wrong'],
-  evidence: ['amp-light', 'amp-switches', 'rear-amp-turn-on'],
-  mends: ['amp'],
-  article: 'amplifiers-that-listen',
-  remedy: () => ({
-    what: 'The amplifier waits for a turn-on signal of a kind that is not wired.',
-    certainty: 'likely',
-    howSure: 'It stays off, and its turn-on selector stands on the other kind. It is proved when it starts.',
-    numbers: [],
-    fix: ['Key off.', 'Set the selector to wire where there is a remote wire, to sensing where there is none.'],
-    tools: 'Small screwdriver',
-    minutes: 5,
-    who: YOURSELF,
-    notBuy: ['An amplifier, a fuse or a reflash.'],
-    cautions: ['key-off'],
-    proof: 'The rear plays, and the amplifier starts and stops with the key, twice in a row.',
   }),
 };
 
@@ -289,128 +270,6 @@ export const ampChannelDead: Verdict = {
   },
 };
 
-export const senseStarved: Verdict = {
-  id: 'sense-starved-by-profile',
-  title: 'The amplifier listens, and too little reaches it',
-  faults: ['sense-starved-by-profile'],
-  evidence: ['rear-amp-turn-on', 'amp-light', 'wakes-when-loud', 'last-change'],
-  mends: ['profile', 'amp-supply'],
-  article: 'amplifiers-that-listen',
-  remedy: (f) => {
-    const reflashed = f.outcome('last-change') === 'reflash';
-    return {
-      what: 'This amplifier wakes by what it hears on its inputs, and too little reaches it.',
-      certainty: 'likely',
-      howSure: reflashed
-        ? 'It wakes when turned up, and a reflash was the last change. Two tones at its inputs prove it.'
-        : 'It wakes when turned up: its wiring and supply are good.',
-      background:
-        'A reflash for amplifiers lowers the output by about 7 dB and takes the bass boost out. An amplifier made for the unaltered output may then never wake. Its papers name the threshold.',
-      numbers: [
-        {
-          label: 'An amplified profile lowers the output by',
-          value: formatQuantity(estimate(f.rig, 'loweredByDb').value, 'dB', 2),
-        },
-        { label: '80 Hz over 400 Hz at its inputs, unaltered', value: 'above 2.5' },
-        { label: 'The same with an amplified profile', value: '0.7 to 1.4' },
-      ],
-      fix: [
-        'Phone volume to full first. Does it wake at your usual step now? Then that was it.',
-        'Does it have a remote terminal? Switch it by a wire from a switched feed, 1 A fuse, and set its selector to wire. The wire wakes it. It does not bring back the level: set its range and gain anew.',
-        ...(reflashed
-          ? [
-              'No remote terminal, or made for the unaltered output only: have the full level and the bass boost put back, with the rear channels kept on.',
-            ]
-          : [
-              'No remote terminal: read the profile before you pay for anything (“What is in this head unit now?”). Only a level that reads lowered can be put back.',
-            ]),
-      ],
-      tools: reflashed ? 'Crimp tool, or a dealer’s or specialist’s tool' : 'Crimp tool, meter',
-      minutes: 60,
-      who: reflashed
-        ? 'The wire: a fitter, or you if you crimp and solder well. The profile: a dealer or a specialist, with their tool.'
-        : 'The wire: a fitter, or you if you crimp and solder well.',
-      notBuy: [
-        'A new amplifier: this one works.',
-        reflashed
-          ? 'Another reflash “for amplifiers”: that is what put it to sleep.'
-          : 'A reflash, before the level was read: it can only lower it further.',
-      ],
-      cautions: [...(reflashed ? (['back-to-full'] as const) : []), 'minus-first', 'fuse'],
-      proof: 'The rear plays: it wakes within 3 seconds at ordinary listening level and stays awake for 10 minutes.',
-      mayAlsoBe: [
-        ...(reflashed
-          ? [
-              {
-                what: 'The level is full, and its threshold is set too high or its supply is weak',
-                split: '80 and 400 Hz at its inputs: 80 Hz above 2.5 times 400 Hz means that nothing was lowered.',
-              },
-            ]
-          : []),
-        {
-          what: 'A weak contact in its power or ground',
-          split: 'Measure plus to ground at the amplifier while it tries to start: within 0.5 V of the battery.',
-        },
-      ],
-    };
-  },
-};
-
-export const senseNoHalfSupply: Verdict = {
-  id: 'sense-no-half-supply',
-  title: 'The amplifier waits for DC, and none reaches it',
-  faults: ['sense-no-half-supply'],
-  evidence: ['rear-amp-turn-on', 'rear-amp-input', 'amp-light', 'half-supply', 'unit-kind'],
-  mends: ['unit-leads', 'amp-supply'],
-  article: 'amplifiers-that-listen',
-  remedy: (f) => {
-    const read = f.outcome('half-supply') === 'zero';
-    return {
-      what: 'This amplifier starts on the DC of speaker wires, and there is none on its inputs.',
-      certainty: 'likely',
-      howSure: read
-        ? 'No DC was read on its input wires, and it waits for half the supply.'
-        : 'A line-level lead carries no DC, and this amplifier waits for it.',
-      numbers: [{ label: 'DC that wakes it, each input wire', value: '0.40 to 0.55 of the supply' }],
-      fix: [
-        ...(read
-          ? ['Key off. Push the signal plug and every plug before it home until they lock. Is the DC there now?']
-          : []),
-        'No remote terminal: feed it by true speaker wires, pair by pair, with its range on speaker level.',
-        'It has a remote terminal: switch it by a wire from a switched feed, 1 A fuse, and set its selector to wire. The wire wakes it. It brings no signal: that must arrive, too.',
-      ],
-      tools: 'Meter, crimp tool',
-      minutes: 45,
-      who: FITTER,
-      notBuy: [
-        f.outcome('rear-pair') === 'ok' || !read
-          ? 'A reflash: it puts no DC on a lead.'
-          : 'A reflash, before the rear pairs of the head unit were read.',
-        'A new amplifier: this one waits as it was made to.',
-      ],
-      cautions: ['bridge', 'minus-first', 'fuse', 'key-off'],
-      proof: 'The rear plays, and the amplifier starts and stops with the head unit, ten times in a row.',
-      ...(read
-        ? {
-            mayAlsoBe: [
-              {
-                what: 'The rear channels of the head unit are off, and carry no DC either',
-                split: '400 Hz across the rear pairs at the head unit’s own plug: nothing there.',
-              },
-            ],
-          }
-        : {
-            mayAlsoBe: [
-              {
-                what: 'It has no power, or it does listen for a signal',
-                split: 'Its papers say what wakes it. Plus to ground at its own terminals: battery voltage?',
-              },
-            ],
-          }),
-    };
-  },
-};
-
 /** Both wires near the battery: no output rests there. */
 function bothHigh(f: Findings): boolean {
   const { plusV = 0, minusV = 0, batteryV = Infinity } = f.values('half-supply');
@@ -467,8 +326,11 @@ export const ampOff: Verdict = {
     'amp-ground-open',
     'battery-lug-loose',
     'amp-dead',
+    'turn-on-mode-wrong',
+    'sense-starved-by-profile',
+    'sense-no-half-supply',
   ],
-  evidence: ['amp-light', 'rear-amp-turn-on', 'amp-switches', 'rear-pair', 'wakes-when-loud', 'wiggle'],
+  evidence: ['amp-light', 'rear-amp-turn-on', 'amp-switches', 'rear-pair', 'amp-in', 'wiggle'],
   mends: ['amp-supply', 'amp'],
   article: 'amplifiers-that-listen',
   handsOver: () => ({
@@ -523,7 +385,7 @@ export const ampOff: Verdict = {
             },
           ]),
       { what: 'Ground open', split: 'Amplifier ground against battery minus: near battery voltage means open.' },
-      ...(f.outcome('rear-amp-turn-on') === 'dc' && f.outcome('half-supply') !== 'half'
+      ...(f.outcome('rear-amp-turn-on') === 'dc'
         ? [
             {
               what: 'No DC on its inputs',

@@ -6,7 +6,14 @@ import { rearPairFound, rearPairSilent } from '../../steps/rear-volts.ts';
 import { amplifiedInstead, fullLevel, rearLoadKnown, rearLoadOhm, unloadedFullV, written } from '../levels.ts';
 import type { Remedy, RemedyNumber, Verdict } from '../verdict.ts';
 import { DEALER_OR_SPECIALIST, FITTER, YOURSELF } from '../who.ts';
-import { type Alternative, ON_THE_FRAME, REAR_CONTROL_OFF, RUN_SHORTED, SIGNAL_PLUG_OFF } from './alternatives.ts';
+import {
+  type Alternative,
+  FADER_OFF,
+  ON_THE_FRAME,
+  REAR_CONTROL_OFF,
+  RUN_SHORTED,
+  SIGNAL_PLUG_OFF,
+} from './alternatives.ts';
 
 /** Faults in what the head unit lets out, whatever hangs on it. */
 
@@ -45,9 +52,7 @@ function notSeen(f: Findings): readonly Alternative[] {
     ...(outputsUsed(f) ? [] : [FED_FROM_FRONT]),
     ...(f.outcome('swap-inputs') === 'plays' && !silent(f) ? [SIGNAL_PLUG_OFF] : []),
     ...(!silent(f) && !ampDriving(f.rig, 'rear') && f.outcome('wire-to-frame') !== 'clear' ? [RUN_SHORTED] : []),
-    ...(f.outcome('fader-centre') === 'cannot'
-      ? [{ what: 'The fader', split: 'Put fader and balance exactly in the middle and listen.' }]
-      : []),
+    ...(f.outcome('fader-centre') === 'cannot' ? [FADER_OFF] : []),
     ...(f.outcome('rear-control') === 'cannot' ? [REAR_CONTROL_OFF] : []),
     ...(f.outcome('unit-kind') === 'cannot'
       ? [
@@ -268,7 +273,7 @@ export const profileReverted: Verdict = {
     const back = enableRear(f, PUT_BACK);
     const unseen = notSeen(f);
     // The run was read without a short, or a short of it is named already: dead outputs are left.
-    const others = work ? [] : [...(unseen.includes(RUN_SHORTED) ? [] : [DEAD_OUTPUTS]), AS_DELIVERED];
+    const others = work ? [AS_DELIVERED] : [...(unseen.includes(RUN_SHORTED) ? [] : [DEAD_OUTPUTS]), AS_DELIVERED];
     const mayAlsoBe = [...unseen, ...others.slice(0, Math.max(0, 2 - unseen.length))];
     return {
       ...back,
@@ -336,26 +341,18 @@ export const adapterGap: Verdict = {
   mends: ['unit-leads'],
   article: 'half-the-supply-on-a-speaker-wire',
   remedy: (f) => ({
-    what:
-      f.outcome('half-supply') === 'half'
-        ? 'The adapter loom of the replaced head unit joins the rear wires to other pins: crossed, or on a subwoofer output.'
-        : 'The adapter loom of the replaced head unit does not pass the rear pairs on.',
+    what: 'The adapter loom of the replaced head unit does not pass the rear pairs on.',
     certainty: f.outcome('half-supply') === 'zero' && readsFine(f) ? 'proved' : 'likely',
     howSure:
       f.outcome('half-supply') === 'zero'
         ? 'The head unit sends a rear signal, and the wires at the amplifier carry neither signal nor DC.'
-        : f.outcome('half-supply') === 'half'
-          ? 'The wires at the amplifier come from a live output of the head unit, but not from the rear pair that sends.'
-          : 'The head unit sends a rear signal, the speaker run is good, and it is silent all the same: the joint between the two is left.',
+        : 'The head unit sends a rear signal, the speaker run is good, and it is silent all the same: the joint between the two is left.',
     numbers: [{ label: 'DC on a wire that arrives', value: '0.40 to 0.55 of the supply' }],
     fix: [
       ...(f.outcome('half-supply') === 'zero'
         ? []
         : ['Key off, push every plug on the way home until it locks, listen.']),
       'Find the rear pairs at the head unit’s plug.',
-      ...(f.outcome('half-supply') === 'half'
-        ? ['Follow each wire from the amplifier back to its pin: is it a rear pair, and no subwoofer output?']
-        : []),
       'Add the missing wires, or fit the adapter for a four-speaker bike.',
       'Keep each pair a pair. No common minus.',
     ],
@@ -363,9 +360,7 @@ export const adapterGap: Verdict = {
     minutes: 60,
     who: FITTER,
     notBuy: ['A reflash, an amplifier, or another head unit: wires are missing.'],
-    ...((f.outcome('half-supply') === 'half' || f.outcome('wire-to-frame') === 'cannot') && {
-      mayAlsoBe: [f.outcome('half-supply') === 'half' ? SIGNAL_PLUG_OFF : ON_THE_FRAME],
-    }),
+    ...(f.outcome('wire-to-frame') === 'cannot' && { mayAlsoBe: [ON_THE_FRAME] }),
     cautions: ['bridge', 'key-off', 'data'],
     proof: ampDriving(f.rig, 'rear')
       ? 'The rear plays. Each wire is continuous from the head unit’s pin to the amplifier’s input.'

@@ -1,4 +1,5 @@
 import { OPEN, shapeOf } from '../healthy.ts';
+import type { World } from '../state.ts';
 import {
   always,
   both,
@@ -18,6 +19,9 @@ import {
   withSettings,
   withUnit,
 } from './kit.ts';
+
+/** A stored profile that switches the rear off does so once. */
+const rearOn = ({ unit }: World): boolean => unit.rearOn;
 
 const OPEN_PAIR = { plus: OPEN, minus: OPEN };
 const REAR_PAIRS_OPEN = Object.fromEntries(REAR.map((corner) => [corner, OPEN_PAIR]));
@@ -149,7 +153,7 @@ export const UNIT_FAULTS: readonly Fault[] = [
     title: 'Rear channels switched off in the stored profile',
     severity: null,
     weights: { 'no-rear-sound': 9, 'amp-wont-turn-on': 4 },
-    fits: both(isFactory, hasRear),
+    fits: both(isFactory, hasRear, rearOn),
     apply: (world) => withUnit(world, { rearOn: false }),
   },
   {
@@ -190,7 +194,7 @@ export const UNIT_FAULTS: readonly Fault[] = [
     title: 'Head unit back on an unaltered profile',
     severity: null,
     weights: { 'no-rear-sound': 3, 'distortion-at-volume': 3, 'eq-changes-when-engine-starts': 3 },
-    fits: both(isFactory, (world) => hasAmp(world) || hasRear(world)),
+    fits: both(isFactory, (world) => (hasRear(world) ? rearOn(world) : hasAmp(world))),
     apply: (world) =>
       withUnit(world, { profile: shapeOf(world.rig, 'unaltered'), rearOn: world.rig.deliveredWith === 'four' }),
   },
