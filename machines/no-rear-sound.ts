@@ -199,16 +199,25 @@ export const noRearSound = flow('no-rear-sound', 'No sound from the rear', {
   askTurnOn: ask(rearAmpTurnOn, {
     wire: 'ampHasNoPower',
     dc: 'ampHasNoPower',
-    signal: 'centreFader',
-    cannot: 'centreFader',
+    signal: 'askRearInputs',
+    cannot: 'askRearInputs',
   }),
   listenForHiss: ask(rearHiss, {
-    hiss: 'centreFader',
-    silent: [{ when: onAndUnheard, to: 'moveLids' }, { to: 'centreFader' }],
-    cannot: 'centreFader',
+    hiss: 'askRearInputs',
+    silent: [{ when: onAndUnheard, to: 'moveLids' }, { to: 'askRearInputs' }],
+    cannot: 'askRearInputs',
   }),
+  // Where everything comes from the front pair, the fader has no say, and silent rear outputs are as they should be.
+  askRearInputs: ask(rearInputs, { own: 'settings', front: 'settings', cannot: 'settings' }),
 
-  // Settings.
+  // Settings, where they can be it.
+  settings: decide(
+    {
+      when: claim('it hisses, and the fader has no say', (f) => hisses.holds(f) && fedFromFront.holds(f)),
+      to: 'afterSettings',
+    },
+    { to: 'centreFader' },
+  ),
   centreFader: ask(faderCentre, {
     cured: 'faderWasOff',
     // It plays, and nobody moved anything: then it comes and goes, and a finger may find where.
@@ -230,8 +239,16 @@ export const noRearSound = flow('no-rear-sound', 'No sound from the rear', {
     cannot: 'afterSettings',
   }),
   afterSettings: decide(
+    {
+      when: claim(
+        'it hisses behind a replaced head unit, whose menu and adapter are likelier than a selector',
+        (f) => hisses.holds(f) && replaced.holds(f) && !fedFromFront.holds(f),
+      ),
+      to: 'askTools',
+    },
     { when: hisses, to: 'selectors' },
-    { when: ampIsOff, to: 'askRearInputs' },
+    { when: ampIsOff, to: 'askTools' },
+    { when: claim('the run was tried', (f) => onAmplifier.holds(f) && !runUntried.holds(f)), to: 'askTools' },
     { when: lidsNotMoved, to: 'moveLids' },
     { to: 'afterLids' },
   ),
@@ -253,17 +270,15 @@ export const noRearSound = flow('no-rear-sound', 'No sound from the rear', {
   }),
   afterLids: decide({ when: runFirst, to: 'askTools' }, { to: 'selectors' }),
 
-  selectors: decide({ when: selectorsUnread, to: 'readSelectors' }, { to: 'askRearInputs' }),
+  selectors: decide({ when: selectorsUnread, to: 'readSelectors' }, { to: 'askTools' }),
   readSelectors: ask(ampSwitches, {
-    right: 'askRearInputs',
+    right: 'askTools',
     mode: 'selectorIsWrong',
     // A low gain makes it weak. Whether it is low enough for silence, a reading tells.
-    range: 'askRearInputs',
-    'turn-on': [{ when: ampUnseen, to: 'ampHasNoPower' }, { to: 'askRearInputs' }],
-    cannot: 'askRearInputs',
+    range: 'askTools',
+    'turn-on': [{ when: ampUnseen, to: 'ampHasNoPower' }, { to: 'askTools' }],
+    cannot: 'askTools',
   }),
-  // Where everything comes from the front pair, silent rear outputs are as they should be.
-  askRearInputs: ask(rearInputs, { own: 'askTools', front: 'askTools', cannot: 'askTools' }),
 
   // Readings: the run first where it is nearest, then the chain from the head unit on.
   askTools: ask(toolsAtHand, {
@@ -282,7 +297,11 @@ export const noRearSound = flow('no-rear-sound', 'No sound from the rear', {
     cannot: 'tryCellOnRun',
   }),
   splitRun: ask(runSplit, {
-    'lid-side': 'measureCoil',
+    // A lead that breaks inside the lid would have reacted. The coil is measured before anything is bought.
+    'lid-side': [
+      { when: claim('moving the lid changed nothing', (f) => is(f, 'lid-check', 'no-effect')), to: 'coilIsOpen' },
+      { to: 'measureCoil' },
+    ],
     contacts: 'contactsAreDirty',
     'bike-side': 'wireIsOpen',
     'no-plug': 'measureCoil',
@@ -302,10 +321,18 @@ export const noRearSound = flow('no-rear-sound', 'No sound from the rear', {
   ),
   runIsHealthy: decide(
     { when: claim('the head unit drives the rear itself', (f) => !onAmplifier.holds(f)), to: 'measureToFrame' },
-    { when: faderNotTried, to: 'centreFader' },
-    { when: signalUnread, to: 'selectors' },
+    {
+      when: claim(
+        'the front outputs play, and nobody tried the rear on them',
+        (f) => frontPlaysOnIt.holds(f) && signalUnread.holds(f),
+      ),
+      to: 'frameBeforeSwap',
+    },
+    { when: signalUnread, to: 'beforeReadings' },
     { to: 'afterReadings' },
   ),
+  beforeReadings: decide({ when: faderNotTried, to: 'askRearInputsLate' }, { to: 'askTools' }),
+  askRearInputsLate: ask(rearInputs, { own: 'centreFader', front: 'centreFader', cannot: 'centreFader' }),
   // A wire on the frame reads its coil all the same, and what drives it protects itself.
   measureToFrame: ask(wireToFrame, {
     shorted: 'wireIsOnFrame',
@@ -320,7 +347,7 @@ export const noRearSound = flow('no-rear-sound', 'No sound from the rear', {
     cannot: 'atTheUnit',
   }),
   // Rear channels that nothing is plugged into may be off, and that says nothing.
-  atTheUnit: decide({ when: fedFromFront, to: 'askAmpInput' }, { to: 'measureRearPair' }),
+  atTheUnit: decide({ when: fedFromFront, to: 'afterTheUnit' }, { to: 'measureRearPair' }),
   measureRearPair: ask(rearPair, {
     none: 'whyTheUnitIsSilent',
     uneven: 'measureRearPairAgain',
@@ -341,7 +368,7 @@ export const noRearSound = flow('no-rear-sound', 'No sound from the rear', {
     {
       when: claim(
         'the signal leaves the head unit, the amplifier hisses, and its range or gain was seen to be wrong',
-        (f) => rearPairRead.holds(f) && hisses.holds(f) && rangeIsWrong.holds(f),
+        (f) => (rearPairRead.holds(f) || fedFromFront.holds(f)) && hisses.holds(f) && rangeIsWrong.holds(f),
       ),
       to: 'gainIsTooLow',
     },
@@ -351,11 +378,11 @@ export const noRearSound = flow('no-rear-sound', 'No sound from the rear', {
 
   askAmpInput: ask(rearAmpInput, { speaker: 'measureAmpIn', line: 'measureAmpIn', cannot: 'measureAmpIn' }),
   measureAmpIn: ask(ampIn, {
-    ok: [{ when: ampIsOff, to: 'ampHasNoPower' }, { to: 'measureAmpOut' }],
+    ok: [{ when: ampIsOff, to: 'ampHasNoPower' }, { to: 'beforeOutputs' }],
     // Half of it is what one wire of a pair alone brings.
     low: [{ when: speakerFed, to: 'measureHalfSupply' }, { to: 'inputPlugIsOff' }],
     none: 'inputPlugIsOff',
-    cannot: [{ when: mayHearNothing, to: 'shortListIsLeft' }, { to: 'measureAmpOut' }],
+    cannot: [{ when: mayHearNothing, to: 'shortListIsLeft' }, { to: 'beforeOutputs' }],
   }),
   measureHalfSupply: ask(halfSupply, {
     'one-odd': 'inputLegIsWrong',
@@ -364,6 +391,13 @@ export const noRearSound = flow('no-rear-sound', 'No sound from the rear', {
     unclear: 'inputPlugIsOff',
     cannot: 'inputPlugIsOff',
   }),
+  beforeOutputs: decide(
+    {
+      when: claim('it hisses, and nobody read its selectors', (f) => hisses.holds(f) && selectorsUnread.holds(f)),
+      to: 'readSelectors',
+    },
+    { to: 'measureAmpOut' },
+  ),
   measureAmpOut: ask(ampOut, {
     none: [{ when: ampIsAlive, to: 'ampChannelIsDead' }, { to: 'ampHasNoPower' }],
     low: [
@@ -379,7 +413,14 @@ export const noRearSound = flow('no-rear-sound', 'No sound from the rear', {
     ok: 'afterOutputs',
     cannot: 'afterOutputs',
   }),
-  afterOutputs: decide({ when: runUntried, to: 'askRating' }, { to: 'afterReadings' }),
+  // What hisses has a whole run.
+  afterOutputs: decide(
+    {
+      when: claim('the run was not tried, and not heard', (f) => runUntried.holds(f) && !hisses.holds(f)),
+      to: 'askRating',
+    },
+    { to: 'afterReadings' },
+  ),
 
   // Signal and run are known, as far as they could be measured.
   afterReadings: decide(
@@ -392,9 +433,13 @@ export const noRearSound = flow('no-rear-sound', 'No sound from the rear', {
     },
     { when: oneRearPairRead, to: 'oneSideIsSilent' },
     {
-      when: claim('something comes out of the amplifier', (f) => onAmplifier.holds(f) && outputRead.holds(f)),
-      to: 'frameAtLast',
+      when: claim(
+        'its outputs give something, and it is on with the speakers plugged in',
+        (f) => outputRead.holds(f) && ampIsAlive.holds(f),
+      ),
+      to: 'listenOnceMore',
     },
+    { when: outputRead, to: 'frameAtLast' },
     {
       when: claim('the signal was read at its inputs', (f) => onAmplifier.holds(f) && ampInRead.holds(f)),
       to: 'frameBeforeSwap',
@@ -426,8 +471,8 @@ export const noRearSound = flow('no-rear-sound', 'No sound from the rear', {
   frameBeforeSwap: ask(wireToFrame, {
     shorted: 'wireIsOnFrame',
     clear: 'swapOutputPlugs',
-    unclear: 'shortListIsLeft',
-    cannot: 'shortListIsLeft',
+    unclear: 'afterNoSwap',
+    cannot: 'afterNoSwap',
   }),
   swapOutputPlugs: ask(swapOutputs, {
     plays: [
@@ -435,9 +480,10 @@ export const noRearSound = flow('no-rear-sound', 'No sound from the rear', {
       { when: rangeIsWrong, to: 'gainIsTooLow' },
       { to: 'ampChannelIsDead' },
     ],
-    silent: 'shortListIsLeft',
-    cannot: 'shortListIsLeft',
+    silent: 'afterNoSwap',
+    cannot: 'afterNoSwap',
   }),
+  afterNoSwap: decide({ when: signalUnread, to: 'beforeReadings' }, { to: 'shortListIsLeft' }),
   // Everything is healthy. Then perhaps the complaint is another one.
   listenOnceMore: ask(fourCorners, {
     all: [{ when: comesAndGoes, to: 'everythingIsHealthy' }, { to: 'faderWasOff' }],

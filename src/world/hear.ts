@@ -17,8 +17,8 @@ const AUDIBLE_NOISE_V = 0.02;
 const INPUT_NOISE_V = 1e-3;
 /** How much of the ripple on its supply an amplifier lets through to its input. From memory. */
 const RIPPLE_SHARE_RATIO = 0.01;
-/** An open run lets by what insulation does; anything under this has a coil at its end. */
-const OPEN_RUN_OHM = 1e4;
+/** A coil that gets a tenth of the volts is 20 dB down: the faint hiss of an output is lost there, as its music is. */
+const HISS_LEAST_RATIO = 0.1;
 
 export interface Heard {
   /** Average power in the coils of this corner. */
@@ -68,7 +68,7 @@ export function hear(world: World, moment: Moment, now: Operating): PerCorner<He
     const loadOhm = coilsOhm(world, corner);
     const powerW = (moment.averageRatio * coilV ** 2) / loadOhm;
     const noiseV = awake ? noiseAtV(world, corner, moment) : 0;
-    const whole = awake && now.loadsOhm[corner] < OPEN_RUN_OHM;
+    const whole = awake && loadOhm > HISS_LEAST_RATIO * now.loadsOhm[corner];
     return {
       powerW,
       plays: powerW > SILENT_W && speaker.gives === 'sound',

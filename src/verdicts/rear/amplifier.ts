@@ -228,7 +228,7 @@ export const ampChannelDead: Verdict = {
       what: oneOnly
         ? 'One rear output of the amplifier gives nothing, and the other one does. That explains one silent corner.'
         : 'The amplifier is on and gets its signal, and its rear outputs give nothing.',
-      certainty: (read && selectorsSeen) || swapped ? 'proved' : 'likely',
+      certainty: (read || swapped) && selectorsSeen ? 'proved' : 'likely',
       howSure: swapped
         ? 'The rear speakers play on another output of the same amplifier.'
         : read
@@ -256,16 +256,11 @@ export const ampChannelDead: Verdict = {
       ],
       cautions: ['short-suspected', 'key-off', 'hot'],
       proof: 'The rear plays. With a meter: all outputs within 10 % of each other with the 400 Hz tone.',
-      ...(selectorsSeen || swapped
-        ? {}
-        : {
-            mayAlsoBe: [
-              {
-                what: 'A low-pass or another input selected on the rear channels',
-                split: 'Read the selectors, then the same tone again.',
-              },
-            ],
-          }),
+      ...(!selectorsSeen && {
+        mayAlsoBe: [
+          { what: 'Its settings', split: 'Read the selectors and the gain of the rear channels, then listen again.' },
+        ],
+      }),
     };
   },
 };

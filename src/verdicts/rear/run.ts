@@ -161,6 +161,10 @@ export const lidLeadBroken: Verdict = {
   },
 };
 
+/** The coil was read by itself, or from the lid's half of the plug. */
+const coilIsThere = (f: Findings) =>
+  byReading(f, 'coil-ohms', 'pop-speaker') || ['bike-side', 'contacts'].includes(f.outcome('run-split') ?? '');
+
 export const speakerWireOpen: Verdict = {
   id: 'speaker-wire-open',
   title: 'A rear speaker wire is open',
@@ -169,10 +173,7 @@ export const speakerWireOpen: Verdict = {
   mends: ['run'],
   remedy: (f) => ({
     what: 'One wire between the coil and what feeds it is open.',
-    certainty:
-      byReading(f, 'run-ohms') && byReading(f, 'coil-ohms', 'pop-speaker') && byReading(f, 'lid-check')
-        ? 'proved'
-        : 'likely',
+    certainty: byReading(f, 'run-ohms') && coilIsThere(f) && byReading(f, 'lid-check') ? 'proved' : 'likely',
     howSure:
       f.outcome('wiggle') === 'rear-run'
         ? 'A rear plug, lead or lid reacts to a finger: there is the bad place.'
@@ -188,10 +189,7 @@ export const speakerWireOpen: Verdict = {
     tools: 'Meter, crimp tool',
     minutes: 45,
     who: FITTER,
-    notBuy: [
-      byReading(f, 'coil-ohms', 'pop-speaker') ? 'Speakers: the coils are good.' : 'Speakers, before the run is whole.',
-      'A reflash.',
-    ],
+    notBuy: [coilIsThere(f) ? 'Speakers: the coils are good.' : 'Speakers, before the run is whole.', 'A reflash.'],
     cautions: ['key-off', 'bridge'],
     proof: PROOF_OHMS,
     ...(f.outcome('wiggle') === 'rear-run'
@@ -209,22 +207,28 @@ export const speakerWireOpen: Verdict = {
   }),
 };
 
+const tried = (f: Findings) => byReading(f, 'coil-ohms', 'pop-speaker');
+
 export const coilOpen: Verdict = {
   id: 'coil-open',
   title: 'A rear coil is open',
   faults: ['coil-open'],
-  evidence: ['run-ohms', 'coil-ohms', 'pop-run', 'pop-speaker'],
+  evidence: ['run-ohms', 'run-split', 'coil-ohms', 'pop-run', 'pop-speaker'],
   mends: ['speaker'],
   article: 'read-a-coil-in-ohms',
   remedy: (f) => ({
     what: 'A rear coil is open: that speaker itself is dead. Measure the other one, too.',
-    certainty: byReading(f, 'coil-ohms', 'pop-speaker') ? 'proved' : 'likely',
-    howSure: 'The coil was tried at the speaker’s own tabs, with nothing else in the way.',
+    certainty: tried(f) ? 'proved' : 'likely',
+    howSure: tried(f)
+      ? 'The coil was tried at the speaker’s own tabs, with nothing else in the way.'
+      : 'The run is open from the lid’s half of the plug on, and moving the lid changed nothing.',
     background:
       'Two coils rarely die at once by age. Too much power or clipping kills them: find that first, or the new pair follows.',
     numbers: runNumbers(f),
     fix: [
-      'Measure the other rear coil at its own tabs.',
+      tried(f)
+        ? 'Measure the other rear coil at its own tabs.'
+        : 'Before you buy anything: grille off, one wire off, both rear coils at their own tabs. In the band above? Then it is the lead, not the coil.',
       ...(ampDriving(f.rig, 'rear')
         ? [
             'Before a new speaker goes in, speakers off the amplifier, music paused: DC across each rear output under 0.05 V. More: the amplifier first.',
@@ -243,6 +247,14 @@ export const coilOpen: Verdict = {
     notBuy: ['New speakers before the cause is found.', 'A reflash: it cannot mend a coil.'],
     cautions: ['key-off', 'cone', 'loud-tone', 'warranty'],
     proof: 'Each new coil reads in the band above, and both play clean up to your usual top step.',
+    ...(!tried(f) && {
+      mayAlsoBe: [
+        {
+          what: 'A lead breaking inside its insulation',
+          split: 'The coil at the speaker’s own tabs: there is one? Then the lead between plug and speaker is broken.',
+        },
+      ],
+    }),
   }),
 };
 
