@@ -85,7 +85,10 @@ const frontPlaysOnIt = claim(
   (f) => onAmplifier.holds(f) && is(f, 'front-drive', 'same'),
 );
 const ampIsOff = claim('the amplifier’s lamp is off', (f) => is(f, 'amp-light', 'off'));
-const hisses = claim('the amplifier is heard at a rear speaker', (f) => is(f, 'rear-hiss', 'hiss'));
+const hisses = claim(
+  'the amplifier is heard at a rear speaker',
+  (f) => is(f, 'rear-hiss', 'hiss') || is(f, 'lid-check', 'hiss-now'),
+);
 const ampIsAlive = claim(
   'the amplifier was heard or seen to be on',
   (f) => hisses.holds(f) || is(f, 'amp-light', 'normal') || frontPlaysOnIt.holds(f),
@@ -97,7 +100,7 @@ const ampUnseen = claim(
 // An amplifier that is on and not heard has lost its speakers, or its rear channels.
 const onAndUnheard = claim(
   'the amplifier is on, and the rear speakers do not even hiss',
-  (f) => onAmplifier.holds(f) && ampIsAlive.holds(f) && is(f, 'rear-hiss', 'silent'),
+  (f) => onAmplifier.holds(f) && ampIsAlive.holds(f) && is(f, 'rear-hiss', 'silent') && !hisses.holds(f),
 );
 const faderNotTried = claim('nobody moved the fader yet', (f) => !asked(f, 'fader-centre'));
 const lidsNotMoved = claim('nobody moved the lids yet', (f) => !asked(f, 'lid-check'));
@@ -108,7 +111,10 @@ const selectorsUnread = claim(
 );
 const pushingCured = claim('pushing the plug home cured it', (f) => is(f, 'lid-check', 'cured'));
 const playedBefore = claim('the rear played before', (f) => is(f, 'rear-history', 'stopped'));
-const comesAndGoes = claim('the rear comes and goes', (f) => is(f, 'rear-history', 'comes-and-goes'));
+const comesAndGoes = claim(
+  'the rear comes and goes, and no loose plug was found that explains it',
+  (f) => is(f, 'rear-history', 'comes-and-goes') && !is(f, 'lid-check', 'hiss-now'),
+);
 const isFactoryAmp = (f: Findings) => ampDriving(f.rig, 'rear')?.kind === 'factory';
 const workedOn = claim('somebody worked on the head unit or the bike', (f) => headUnitWorkedOn(f));
 const rearPairRead = claim('a signal was read on both rear pairs', (f) =>
@@ -258,6 +264,8 @@ export const noRearSound = flow('no-rear-sound', 'No sound from the rear', {
     cured: 'lookAtContacts',
     reacts: 'lookAtContacts',
     'no-effect': 'afterLids',
+    // The plug was off, and something before the amplifier is wrong as well.
+    'hiss-now': 'askRearInputs',
     'no-plug': 'afterLids',
     cannot: 'afterLids',
   }),

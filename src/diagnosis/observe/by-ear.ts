@@ -1,5 +1,6 @@
 import { MUSIC_AVERAGE_RATIO } from '../../compute/amp-current.ts';
 import { faderCentre, fourCorners, lidCheck, rearControl, rearHiss, wakesWhenLoud } from '../../steps/by-ear.ts';
+import { offered } from '../../steps/outcome.ts';
 import { axleOf, type Corner, sideOf } from '../../world/corner.ts';
 import { LOUD_VOLUME, type Moment } from '../../world/moment.ts';
 import { contactsLook } from '../../world/sights.ts';
@@ -48,6 +49,8 @@ const WIPED_SHARE = 0.5;
 /** How many bikes have a control for the passenger. An estimate. */
 const HAS_REAR_CONTROL_SHARE = 0.5;
 
+const rearHisses = (bike: Ridden): boolean => REAR.some((corner) => bike.at({}).heard?.[corner].hisses);
+
 export const BY_EAR: Says = {
   [faderCentre.id]: ({ bike }) => curedBy(rearPlays(centred(bike))),
   [rearControl.id]: ({ bike, observer }) => {
@@ -56,20 +59,23 @@ export const BY_EAR: Says = {
     return curedBy(rearPlays(up));
   },
   [fourCorners.id]: ({ bike }) => (bike.world.rig.rearFitted === 'yes' ? cornersSay(bike) : CANNOT),
-  [lidCheck.id]: ({ bike, observer }) => {
+  [lidCheck.id]: ({ bike, step, situation, observer }) => {
     const home = pushedHome(bike);
     const filmed = REAR.some((corner) => contactsLook(home.world, corner) === 'film');
     const moved = rearPlays(home, { moves: ['lid'] });
+    const hissNew = !rearHisses(bike) && rearHisses(home);
     if (rearPlays(bike)) return option(moved ? 'no-effect' : 'reacts');
     if (rearPlays(home)) return option('cured');
-    if (!moved) return option('no-effect');
+    if (!moved)
+      return option(
+        hissNew && offered(step, situation).some(([name]) => name === 'hiss-now') ? 'hiss-now' : 'no-effect',
+      );
     return option(filmed && happens(observer, WIPED_SHARE) ? 'cured' : 'reacts');
   },
   [rearHiss.id]: ({ bike }) => {
     if (rearAmp(bike) === null) return CANNOT;
     // An amplifier that listens stays awake for a while after the music: what was on while it played still hisses.
-    const { heard } = bike.at({});
-    return option(REAR.some((corner) => heard?.[corner].hisses) ? 'hiss' : 'silent');
+    return option(rearHisses(bike) ? 'hiss' : 'silent');
   },
   [wakesWhenLoud.id]: ({ bike }) => {
     if (ampOf(bike) === null) return CANNOT;
