@@ -337,33 +337,33 @@ export const adapterGap: Verdict = {
   id: 'replaced-unit-adapter-gap',
   title: 'The adapter of the replaced head unit leaves out the rear pairs',
   faults: ['replaced-unit-adapter-gap'],
-  evidence: ['unit-kind', 'rear-pair', 'amp-in', 'half-supply', 'run-ohms'],
+  evidence: ['unit-kind', 'rear-pair', 'run-ohms'],
   mends: ['unit-leads'],
   article: 'half-the-supply-on-a-speaker-wire',
-  remedy: (f) => ({
-    what: 'The adapter loom of the replaced head unit does not pass the rear pairs on.',
-    certainty: f.outcome('half-supply') === 'zero' && readsFine(f) ? 'proved' : 'likely',
-    howSure:
-      f.outcome('half-supply') === 'zero'
-        ? 'The head unit sends a rear signal, and the wires at the amplifier carry neither signal nor DC.'
-        : 'The head unit sends a rear signal, the speaker run is good, and it is silent all the same: the joint between the two is left.',
-    numbers: [{ label: 'DC on a wire that arrives', value: '0.40 to 0.55 of the supply' }],
-    fix: [
-      ...(f.outcome('half-supply') === 'zero'
-        ? []
-        : ['Key off, push every plug on the way home until it locks, listen.']),
-      'Find the rear pairs at the head unit’s plug.',
-      'Add the missing wires, or fit the adapter for a four-speaker bike.',
-      'Keep each pair a pair. No common minus.',
-    ],
-    tools: 'Meter, crimp tool',
-    minutes: 60,
-    who: FITTER,
-    notBuy: ['A reflash, an amplifier, or another head unit: wires are missing.'],
-    ...(f.outcome('wire-to-frame') === 'cannot' && { mayAlsoBe: [ON_THE_FRAME] }),
-    cautions: ['bridge', 'key-off', 'data'],
-    proof: ampDriving(f.rig, 'rear')
-      ? 'The rear plays. Each wire is continuous from the head unit’s pin to the amplifier’s input.'
-      : 'The rear plays. Each wire is continuous from the head unit’s pin to the speaker run.',
-  }),
+  remedy: (f) => {
+    const others = [
+      ...(f.outcome('wire-to-frame') === 'cannot' ? [ON_THE_FRAME] : []),
+      ...(f.outcome('fader-centre') === 'cannot' ? [FADER_OFF] : []),
+    ];
+    return {
+      what: 'The adapter loom of the replaced head unit does not pass the rear pairs on.',
+      certainty: 'likely',
+      howSure:
+        'The head unit sends a rear signal, the speaker run is good, and it is silent all the same: the joint between the two is left.',
+      numbers: [{ label: 'DC on a wire that arrives', value: '0.40 to 0.55 of the supply' }],
+      fix: [
+        'Key off, push every plug on the way home until it locks, listen.',
+        'Find the rear pairs at the head unit’s plug.',
+        'Add the missing wires, or fit the adapter for a four-speaker bike.',
+        'Keep each pair a pair. No common minus.',
+      ],
+      tools: 'Meter, crimp tool',
+      minutes: 60,
+      who: FITTER,
+      notBuy: ['A reflash, an amplifier, or another head unit: wires are missing.'],
+      ...(others.length > 0 && { mayAlsoBe: others }),
+      cautions: ['bridge', 'key-off', 'data'],
+      proof: 'The rear plays. Each wire is continuous from the head unit’s pin to the speaker run.',
+    };
+  },
 };

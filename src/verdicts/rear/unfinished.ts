@@ -1,3 +1,4 @@
+import { ampDriving } from '../../rig/rig.ts';
 import type { Findings } from '../../steps/outcome.ts';
 import { rearPairFound } from '../../steps/rear-volts.ts';
 import { oneEach, type Ranked, rank, type Suspect, shareInWords, stillPossible } from '../suspects.ts';
@@ -198,11 +199,9 @@ function whichSide(f: Findings): Pick<Remedy, 'what' | 'howSure'> {
     return {
       what: 'The head unit sends only one of its two rear channels.',
       howSure:
-        f.outcome('four-corners') === 'one-corner'
-          ? 'The other rear channel is there, so the fault is in one channel and not in the rear as a whole.'
-          : f.outcome('run-ohms') === undefined
-            ? 'That explains one silent corner, not both. Mend it first. Still silent on the other side? Say so, and we go on.'
-            : 'That explains one silent corner. The other was followed to its speaker and reads healthy: listen there again.',
+        ampDriving(f.rig, 'rear') || f.outcome('run-ohms') === undefined
+          ? 'That explains one silent corner, not both. Mend it first. Still silent on the other side? Say so, and we go on.'
+          : 'That explains one silent corner. The other was followed to its speaker and reads healthy: listen there again.',
     };
   }
   if (f.outcome('four-corners') === 'one-corner') {
