@@ -14,7 +14,6 @@ const BEFORE: Readonly<Record<string, Short>> = {
   'last-change': 'fitted',
   'fader-centre': 'no-change',
   'rear-control': 'none',
-  'four-corners': 'no-rear',
   'lid-check': 'no-effect',
 };
 const of = (verdict: string, rig: Rig) => {
@@ -27,20 +26,27 @@ const fits = (drives: readonly string[] | undefined, rig: Rig) =>
 const idsOf = ({ steps }: Ahead) => steps.map(({ id }) => id);
 
 describe('what a proof would take', () => {
-  it('is 9 minutes and a meter for the likeliest suspect of speakers that were added and never played', () => {
+  it('is 20 minutes and a meter for the likeliest suspect of speakers that were added and never played', () => {
     const standing = standingAfter(noRearSound, ON_UNIT, BEFORE);
     const [likeliest] = rank(REAR_SUSPECTS, standing.findings);
     expect(likeliest?.suspect.verdict).toBe('rear-channels-disabled');
     const proof = ahead(noRearSound, standing, of('rear-channels-disabled', ON_UNIT));
-    expect(idsOf(proof)).toEqual(['tools-at-hand', 'meter-digit', 'rear-pair', 'rear-pair-place']);
-    expect(proof.minutes).toBeCloseTo(0.2 + 1 + 8 + 0.2, 9);
+    expect(idsOf(proof)).toEqual([
+      'tools-at-hand',
+      'run-ohms',
+      'wire-to-frame',
+      'meter-digit',
+      'rear-pair',
+      'rear-pair-place',
+    ]);
+    expect(proof.minutes).toBeCloseTo(0.2 + 5 + 6 + 1 + 8 + 0.2, 9);
     expect(proof.tools).toEqual(['none', 'meter']);
   });
-  it('goes on to the coil itself for open coils', () => {
+  it('ends at the half of the plug for open coils: the coil itself is the first thing to mend', () => {
     const standing = standingAfter(noRearSound, ON_UNIT, BEFORE);
     const proof = ahead(noRearSound, standing, of('coil-open', ON_UNIT));
-    expect(idsOf(proof)).toEqual(['tools-at-hand', 'meter-digit', 'rear-pair', 'run-ohms', 'coil-ohms']);
-    expect(proof.minutes).toBeCloseTo(0.2 + 1 + 8 + 5 + 8, 9);
+    expect(idsOf(proof)).toEqual(['tools-at-hand', 'run-ohms', 'run-split']);
+    expect(proof.minutes).toBeCloseTo(0.2 + 5 + 5, 9);
   });
   it('goes by the questions about the bike that are still open', () => {
     const { deliveredWith: _, ...unknown } = ON_UNIT;
@@ -49,7 +55,15 @@ describe('what a proof would take', () => {
       standingAfter(noRearSound, unknown, BEFORE),
       of('rear-channels-disabled', unknown),
     );
-    expect(idsOf(proof)).toEqual(['tools-at-hand', 'meter-digit', 'rear-pair', 'rear-pair-place', 'delivered-with']);
+    expect(idsOf(proof)).toEqual([
+      'tools-at-hand',
+      'run-ohms',
+      'wire-to-frame',
+      'meter-digit',
+      'rear-pair',
+      'rear-pair-place',
+      'delivered-with',
+    ]);
   });
   it('gets shorter with each answer, and is nothing at a verdict', () => {
     const suspect = of('rear-channels-disabled', ON_UNIT);
@@ -57,6 +71,8 @@ describe('what a proof would take', () => {
     const answers: [string, Short][] = [
       ...Object.entries(BEFORE),
       ['tools-at-hand', 'meter'],
+      ['run-ohms', { leadsOhm: '0.2', leftOhm: '3.6', rightOhm: '3.7' }],
+      ['wire-to-frame', { lowestOhm: 'OL' }],
       ['meter-digit', '0.01'],
       ['rear-pair', { frontV: '2', leftV: '0', rightV: '0' }],
       ['rear-pair-place', 'unit'],
@@ -77,8 +93,8 @@ describe('what a proof would take', () => {
   it('asks for no meter where the rider has none', () => {
     const answers = { ...BEFORE, 'tools-at-hand': 'none' };
     const proof = ahead(noRearSound, standingAfter(noRearSound, ON_UNIT, answers), of('coil-open', ON_UNIT));
-    expect(idsOf(proof)).toEqual(['pop-run', 'pop-speaker']);
-    expect(proof.tools).toEqual(['cell']);
+    expect(idsOf(proof)).toEqual(['four-corners', 'pop-run', 'pop-speaker']);
+    expect(proof.tools).toEqual(['ears', 'cell']);
   });
 
   const amplified: Rig = EXAMPLE_RIGS['frame-fairing'];

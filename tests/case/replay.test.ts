@@ -19,14 +19,13 @@ const REVERTED: Answers = {
   'last-change': 'workshop',
   'fader-centre': 'no-change',
   'rear-control': 'none',
-  'four-corners': 'no-rear',
   'lid-check': 'no-effect',
   'tools-at-hand': 'meter',
+  'run-ohms': { leadsOhm: '0.2', leftOhm: '3.6', rightOhm: '3.7' },
+  'wire-to-frame': { lowestOhm: 'OL' },
   'meter-digit': '0.01',
   'rear-pair': REAR_SILENT,
   'rear-pair-place': 'loaded',
-  'wire-to-frame': { lowestOhm: 'OL' },
-  'run-ohms': { leadsOhm: '0.2', leftOhm: '3.6', rightOhm: '3.7' },
 };
 const give = (it: Case, answers: Answers): Case =>
   Object.entries(answers).reduce((so, [step, short]) => answered(so, step, toAnswer(short)), it);
@@ -72,14 +71,16 @@ describe('a case', () => {
     const onAmp = give(fresh, {
       'unit-kind': 'factory',
       'rear-drive': 'amp',
-      ...Object.fromEntries(Object.entries(REVERTED).slice(0, 6)),
-      'rear-hiss': 'silent',
+      ...Object.fromEntries(Object.entries(REVERTED).slice(0, 5)),
       'front-drive': 'unit',
       'amp-light': 'off',
       'rear-amp-turn-on': 'signal',
+      'rear-inputs': 'own',
     });
-    expect(openIn(stand(onAmp))).toBe('wakes-when-loud?');
-    const onUnit = stand(give(revised(onAmp, 'rear-drive', { option: 'unit' }), { 'tools-at-hand': 'none' }));
+    expect(openIn(stand(onAmp))).toBe('tools-at-hand?');
+    const onUnit = stand(
+      give(revised(onAmp, 'rear-drive', { option: 'unit' }), { 'tools-at-hand': 'none', 'four-corners': 'no-rear' }),
+    );
     expect(openIn(onUnit)).toBe('pop-run?');
     expect(onUnit.facts).not.toHaveProperty('amp-light');
     expect(onUnit.rig.amps).toBeUndefined();
@@ -102,7 +103,7 @@ describe('a case', () => {
 });
 
 describe('a reading that cannot be used', () => {
-  const before = give(caseOn(noRearSound, ON_UNIT), Object.fromEntries(Object.entries(REVERTED).slice(0, 8)));
+  const before = give(caseOn(noRearSound, ON_UNIT), Object.fromEntries(Object.entries(REVERTED).slice(0, 9)));
   it.each([
     ['80 V across a pair', { frontV: '80', leftV: '0', rightV: '0' }],
     ['a front too weak for the meter', { frontV: '0.3', leftV: '0', rightV: '0' }],
@@ -245,7 +246,7 @@ describe('a repair that did not help', () => {
     expect(Object.keys(standing.facts)).toEqual(['rear-history', 'last-change']);
     expect(standing.repairs).toEqual(['profile-reverted']);
     const { facts, open } = stand(
-      give(repaired(ended, 'profile-reverted'), Object.fromEntries(Object.entries(REVERTED).slice(2, 6))),
+      give(repaired(ended, 'profile-reverted'), Object.fromEntries(Object.entries(REVERTED).slice(2, 5))),
     );
     expect(facts).toHaveProperty('tools-at-hand', { option: 'meter' });
     expect(facts).toHaveProperty('meter-digit', { option: '0.01' });
@@ -253,7 +254,7 @@ describe('a repair that did not help', () => {
   });
   it('keeps the readings that it cannot have changed: a profile alters neither wire nor coil', () => {
     const again = give(repaired(ended, 'profile-reverted'), {
-      ...Object.fromEntries(Object.entries(REVERTED).slice(2, 6)),
+      ...Object.fromEntries(Object.entries(REVERTED).slice(2, 5)),
       'rear-pair': REAR_SILENT,
       'rear-pair-place': 'loaded',
     });
@@ -266,7 +267,6 @@ describe('a repair that did not help', () => {
       'last-change': 'opened',
       'fader-centre': 'no-change',
       'rear-control': 'none',
-      'four-corners': 'no-rear',
       'lid-check': 'cured',
       'contacts-look': 'apart',
     });
@@ -274,6 +274,7 @@ describe('a repair that did not help', () => {
       ...Object.fromEntries(Object.entries(REVERTED).slice(2)),
       'rear-pair': { frontV: '2', leftV: '2', rightV: '2' },
       'run-ohms': { leadsOhm: '0.2', leftOhm: 'OL', rightOhm: 'OL' },
+      'run-split': null,
       'coil-ohms': { leadsOhm: '0.2', coilOhm: 'OL' },
     });
     expect(openIn(stand(second))).toBe('coil-open');

@@ -61,11 +61,12 @@ describe('what a remedy assumed', () => {
     const answers: Answers = {
       'rear-history': 'never',
       'last-change': 'fitted',
+      'front-drive': null,
+      'amp-light': 'normal',
+      'rear-hiss': 'hiss',
+      'rear-inputs': 'own',
       'fader-centre': 'no-change',
       'rear-control': 'none',
-      'four-corners': 'no-rear',
-      'lid-check': 'no-effect',
-      'rear-hiss': 'hiss',
       'amp-switches': 'mode',
     };
     const { case: it_ } = ride(noRearSound, { unitKind: 'factory', rearFedBy: 'amp' }, answers);

@@ -3,7 +3,6 @@ import { describe, expect, it } from 'vitest';
 import { EXAMPLE_RIGS } from '../../../src/rig/examples.ts';
 import type { Rig } from '../../../src/rig/rig.ts';
 import type { Values } from '../../../src/steps/step.ts';
-import { senseStarved } from '../../../src/verdicts/amp/listening.ts';
 import { boostPower, fullLevel, loweredLevel, written } from '../../../src/verdicts/levels.ts';
 import { ampChannelDead, ampOff } from '../../../src/verdicts/rear/amplifier.ts';
 import { profileReverted, rearChannelsDisabled } from '../../../src/verdicts/rear/profile.ts';
@@ -205,13 +204,5 @@ describe('a fader that was off', () => {
     expect(numbers).toEqual([]);
     expect(certainty).toBe('proved');
     expect(mayAlsoBe).toBeUndefined();
-  });
-});
-
-describe('an amplifier that hears too little', () => {
-  it('hears as much less as the profile of this bike is lower', () => {
-    expect(numbersOf(senseStarved, { loweredByDb: 6.5 })).toMatchObject({
-      'An amplified profile lowers the output by': '6.5 dB',
-    });
   });
 });
