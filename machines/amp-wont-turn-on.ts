@@ -68,19 +68,31 @@ const meterHere = claim('a meter is at hand', (f) => f.outcome('tools-at-hand') 
 const comesAndGoes = claim('it comes and goes', (f) => f.outcome('amp-history') === 'comes-and-goes');
 const onNow = claim(
   'it is on right now',
-  (f) => f.outcome('amp-light') === 'normal' || f.outcome('amp-signs') === 'alive',
+  (f) =>
+    f.outcome('amp-light') === 'normal' ||
+    f.outcome('amp-signs') === 'alive' ||
+    f.outcome('wakes-when-loud') === 'awake',
 );
-const protects = claim('it shows its fault lamp', (f) => f.outcome('amp-light') === 'fault');
+const protects = claim(
+  'it shows its fault lamp, by itself or once a jumper asks it to start',
+  (f) => f.outcome('amp-light') === 'fault' || f.outcome('remote-jumper') === 'protects',
+);
 const dips = claim(
   'it goes off for moments when it has to work',
   (f) => f.outcome('recover') === 'at-once' || f.outcome('amp-goes-off') === 'loud',
 );
-const loadIsOff = claim('the fault lamp stays without speakers', (f) => f.outcome('speakers-unplugged') === 'stays');
+const loadIsOff = claim(
+  'the fault lamp stays without speakers, or comes up though every run reads its coil',
+  (f) =>
+    f.outcome('speakers-unplugged') === 'stays' ||
+    (f.outcome('remote-jumper') === 'protects' && f.outcome('amp-runs') === 'ok'),
+);
 const fuseIsOpen = claim(
   'no volts come out of the fuse',
   (f) => f.outcome('fuse-sides') === 'open' || f.outcome('fuse-look') === 'blown',
 );
 const readOpen = claim('volts come in and none come out', (f) => f.outcome('fuse-sides') === 'open');
+const jumperProtects = claim('a jumper brings up its fault lamp', (f) => f.outcome('remote-jumper') === 'protects');
 const jumperWakes = claim('a jumper wakes it', (f) => f.outcome('remote-jumper') === 'wakes');
 const is = (f: Findings, step: string, ...outcomes: readonly string[]) => outcomes.includes(f.outcome(step) ?? '');
 const wasAsked = claim(
@@ -145,6 +157,8 @@ export const ampWontTurnOn = flow('amp-wont-turn-on', 'The amplifier stays off',
   whatWakesIt: decide({ when: byWire, to: 'turnKey' }, { when: byDc, to: 'afterEars' }, { to: 'turnUp' }),
   turnKey: ask(keyPositions, { some: 'sourceIsDead', none: 'afterEars', cannot: 'afterEars' }),
   turnUp: ask(wakesWhenLoud, {
+    // It slept while its lamp was looked at, and something was set right since.
+    awake: 'askWhenItGoesOff',
     wakes: 'isStarved',
     'wakes-silent': 'isStarved',
     'stays-off': 'afterEars',
@@ -180,7 +194,7 @@ export const ampWontTurnOn = flow('amp-wont-turn-on', 'The amplifier stays off',
   measureRuns: ask(ampRuns, {
     low: 'runIsShorted',
     heavy: 'loadIsTooHeavy',
-    ok: 'plugOneByOne',
+    ok: [{ when: jumperProtects, to: 'afterTerminals' }, { to: 'plugOneByOne' }],
     cannot: 'plugOneByOne',
   }),
   plugOneByOne: ask(oneByOne, {
@@ -274,6 +288,7 @@ export const ampWontTurnOn = flow('amp-wont-turn-on', 'The amplifier stays off',
   // Everything before its turn-on proved in one go, or not.
   joinPlusToRemote: ask(remoteJumper, {
     wakes: 'afterItWoke',
+    protects: 'askToolsForRuns',
     dead: 'readSelectors',
     'no-terminal': 'withoutJumper',
     cannot: 'withoutJumper',

@@ -73,6 +73,7 @@ export const LISTED: Readonly<Record<string, readonly string[]>> = {
   'A fuse holder that passes volts but no current': ['fuse-holder-resistive'],
   'Remote wire open, or its source dead': ['remote-wire-open', 'remote-source-dead', 'replaced-unit-adapter-gap'],
   'The feed it was tapped from is dead': ['remote-source-dead'],
+  'Too few volts on its remote wire': ['remote-volts-low'],
   'Ground open': ['amp-ground-open'],
   'The plus lead too thin or half broken': ['plus-lead-too-thin'],
   'A loose ring at the battery': ['battery-lug-loose'],

@@ -147,7 +147,7 @@ export function play(ride: Ride): Played {
     const facts = { ...known.facts, ...end.facts };
     if (on) {
       proved = on.proved;
-      known = { rig: known.rig, facts: { ...on.answers, ...facts } };
+      known = { rig: known.rig, facts: { ...facts, ...on.answers } };
       [handed, repairs] = [true, []];
       continue;
     }

@@ -168,7 +168,7 @@ export const ampLight = choice<'normal' | 'off' | 'fault'>({
   ifCannot: 'Hidden amplifier: lay a hand on it after ten minutes of music. Warm means on.',
 });
 
-export const wakesWhenLoud = choice<'wakes' | 'wakes-silent' | 'stays-off'>({
+export const wakesWhenLoud = choice<'awake' | 'wakes' | 'wakes-silent' | 'stays-off'>({
   id: 'wakes-when-loud',
   short: 'Turned up for a moment',
   ask: 'Turn the volume up step by step with music that never stops. Does the amplifier wake, and does the rear play then?',
@@ -176,7 +176,7 @@ export const wakesWhenLoud = choice<'wakes' | 'wakes-silent' | 'stays-off'>({
     'Speech off, steady music on. Come up one step at a time, well above your usual volume. Does the lamp come on? And does the back play then?',
   how: [
     'Amplifier gain down first, if you can reach it: it may wake at full blast.',
-    'Steady music. Come up one step at a time, ten seconds a step.',
+    'Steady music at your usual volume first: look at the lamp. Then come up one step at a time, ten seconds a step.',
     'Turn down again as soon as it wakes.',
   ],
   why: 'An amplifier that listens has a threshold. If only high volume wakes it, too little reaches it: its wiring is fine.',
@@ -188,8 +188,10 @@ export const wakesWhenLoud = choice<'wakes' | 'wakes-silent' | 'stays-off'>({
     wakes: 'It wakes, and the rear plays',
     'wakes-silent': 'It wakes, and the rear stays silent',
     'stays-off': 'No, it stays off',
+    awake: 'It is on by now, at my usual volume already',
   },
   outcomes: {
+    awake: 'on by now at the usual volume',
     wakes: 'wakes when loud, and plays',
     'wakes-silent': 'wakes when loud, and stays silent',
     'stays-off': 'stays off',

@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { ampWontTurnOn } from '../../machines/amp-wont-turn-on.ts';
 import { noRearSound } from '../../machines/no-rear-sound.ts';
 import { HARMS, harmOf } from '../../src/proof/harm.ts';
 import { EXAMPLE_RIGS } from '../../src/rig/examples.ts';
@@ -28,7 +29,8 @@ const REMEDY: Remedy = {
   proof: '',
 };
 const verdictOf = (id: string): Verdict => {
-  const found = Object.values(noRearSound.states).find((state) => 'verdict' in state && state.verdict.id === id);
+  const states = [...Object.values(noRearSound.states), ...Object.values(ampWontTurnOn.states)];
+  const found = states.find((state) => 'verdict' in state && state.verdict.id === id);
   return found && 'verdict' in found ? found.verdict : expect.fail(`no verdict ${id}`);
 };
 const harms = (id: string, remedy: Partial<Remedy>, world: World) =>

@@ -84,6 +84,7 @@ export const BY_EAR: Says = {
       (share) =>
         lampOf(bike, { ...when, volumeRatio: share * LOUD_VOLUME, averageRatio: MUSIC_AVERAGE_RATIO }) === 'normal',
     );
+    if (lampOf(bike, when) === 'normal') return option('awake');
     return option(wakes ? 'wakes' : 'stays-off');
   },
 };

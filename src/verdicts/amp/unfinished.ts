@@ -52,7 +52,10 @@ export const ampIsOn: Verdict = {
       : {
           flow: 'no-rear-sound',
           because: 'An amplifier that is on and silent: the other flow follows the sound to where it is lost.',
-          answers: { 'rear-drive': { option: 'amp' } },
+          answers: {
+            'rear-drive': { option: 'amp' },
+            ...(f.outcome('wakes-when-loud') === 'awake' && { 'amp-light': { option: 'normal' } }),
+          },
         },
   remedy: (f) => ({
     what: `${ampName(f)} is on. If no sound comes out, the fault is before it, after it, or in its settings.`,
