@@ -194,8 +194,23 @@ export const ampWontTurnOn = flow('amp-wont-turn-on', 'The amplifier stays off',
   measureRuns: ask(ampRuns, {
     low: 'runIsShorted',
     heavy: 'loadIsTooHeavy',
-    ok: [{ when: jumperProtects, to: 'afterTerminals' }, { to: 'plugOneByOne' }],
+    ok: [{ when: jumperProtects, to: 'measureOutputsAfterRuns' }, { to: 'plugOneByOne' }],
     cannot: 'plugOneByOne',
+  }),
+  // Asked to start, it protects itself, and no run is to blame: its output, or its supply that gives way.
+  measureOutputsAfterRuns: ask(ampDc, {
+    offset: 'outputIsDamaged',
+    ok: 'loadSupplyAfterRuns',
+    unclear: 'loadSupplyAfterRuns',
+    cannot: 'loadSupplyAfterRuns',
+  }),
+  loadSupplyAfterRuns: ask(supplyUnderLoad, {
+    'battery-sags': 'batteryIsLow',
+    'plus-drop': 'splitPlusWay',
+    'ground-drop': 'groundIsBad',
+    ok: 'outputIsDamaged',
+    unclear: 'outputIsDamaged',
+    cannot: 'severalAreLeft',
   }),
   plugOneByOne: ask(oneByOne, {
     one: 'oneRunTrips',
