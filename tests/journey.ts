@@ -3,8 +3,12 @@ import { answered } from '../src/case/change.ts';
 import type { Case } from '../src/case/events.ts';
 import { replay, type Standing } from '../src/case/replay.ts';
 import type { Rig } from '../src/rig/rig.ts';
-import { offered, outcomeOf } from '../src/steps/outcome.ts';
+import { type Findings, offered, outcomeOf } from '../src/steps/outcome.ts';
 import type { Answer, ReadingStep, Situation, Step } from '../src/steps/step.ts';
+import { ampTable } from '../src/verdicts/amp/suspects.ts';
+import type { TableFor } from '../src/verdicts/made-table.ts';
+import { rearTable } from '../src/verdicts/rear/suspects.ts';
+import type { Remedy, Verdict } from '../src/verdicts/verdict.ts';
 
 /** An answer written short: an option, `null` for "I can't", or readings as typed. */
 export type Short = string | null | Readonly<Record<string, string>>;
@@ -21,6 +25,12 @@ export const after = (flow: Flow, rig: Rig, answers: Readonly<Record<string, Sho
     flow,
     Object.entries(answers).reduce((it, [step, short]) => answered(it, step, toAnswer(short)), caseOn(flow, rig)),
   );
+
+const TABLES: Readonly<Record<string, TableFor>> = { 'no-rear-sound': rearTable, 'amp-wont-turn-on': ampTable };
+
+/** What the page shows at a verdict: a list of those who are left is ranked by the table of the flow. */
+export const remedyShown = ({ id }: Flow, verdict: Verdict, findings: Findings): Remedy =>
+  verdict.remedy(findings, TABLES[id]?.(findings).suspects);
 
 /** The verdict that a list of answers ends in, or the step that is still open, with a question mark. */
 export const endOf = (flow: Flow, rig: Rig, answers: Readonly<Record<string, Short>>): string => {

@@ -10,12 +10,9 @@ export interface Ahead {
   readonly tools: readonly Tool[];
 }
 
-/** The outcome that a suspect would give: one of its signs, or the first that is not "I can't". */
-function foreseen(step: Step, suspect: Suspect, findings: Findings): string {
-  const outcomes = Object.keys(step.outcomes);
-  const signs = suspect.signs[step.id];
-  return findings.outcome(step.id) ?? outcomes.find((outcome) => signs?.includes(outcome) ?? true) ?? 'cannot';
-}
+/** The outcome that a suspect gives most, or the first of a step that says nothing about it. */
+const foreseen = (step: Step, suspect: Suspect, findings: Findings): string =>
+  findings.outcome(step.id) ?? suspect.signs[step.id]?.[0] ?? Object.keys(step.outcomes)[0] ?? 'cannot';
 
 const firstThatHolds = (route: Route, findings: Findings): string | undefined =>
   typeof route === 'string' ? route : route.find((branch) => !('when' in branch) || branch.when.holds(findings))?.to;

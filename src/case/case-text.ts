@@ -15,6 +15,8 @@ function pack(event: CaseEvent): Packed {
       return ['a', event.step, packAnswer(event.answer)];
     case 'revise':
       return ['r', event.step, packAnswer(event.answer)];
+    case 'confirm':
+      return ['k', event.step];
     case 'repair':
       return ['f', event.verdict];
     case 'cured':
@@ -51,6 +53,7 @@ function unpack(packed: unknown, refused: string[]): CaseEvent | null {
     const answer = unpackAnswer(second);
     return answer && { type: kind === 'a' ? 'answer' : 'revise', step: first, answer };
   }
+  if (kind === 'k') return { type: 'confirm', step: first };
   if (kind === 'f') return { type: 'repair', verdict: first };
   if (kind === 'c') return { type: 'cured', verdict: first };
   if (kind === 'n') return { type: 'note', text: first.slice(0, 1000) };

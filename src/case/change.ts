@@ -9,6 +9,8 @@ const add = (it: Case, event: CaseEvent): Case => ({ ...it, events: [...it.event
 
 export const answered = (it: Case, step: string, answer: Answer): Case => add(it, { type: 'answer', step, answer });
 export const revised = (it: Case, step: string, answer: Answer): Case => add(it, { type: 'revise', step, answer });
+/** The same answer after a second look. */
+export const confirmed = (it: Case, step: string): Case => add(it, { type: 'confirm', step });
 export const repaired = (it: Case, verdict: string): Case => add(it, { type: 'repair', verdict });
 export const cured = (it: Case, verdict: string): Case => add(it, { type: 'cured', verdict });
 export const noted = (it: Case, text: string): Case => add(it, { type: 'note', text });
@@ -51,6 +53,7 @@ export const handedOver = (it: Case, standing: Standing, flow: string, told: Fac
       step,
       answer,
     })),
+    ...[...standing.checked].map((step) => ({ type: 'confirm' as const, step })),
     ...standing.notes.map((text) => ({ type: 'note' as const, text })),
     { type: 'handOver', flow },
   ],

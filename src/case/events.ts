@@ -11,6 +11,8 @@ export type CaseEvent =
   | { readonly type: 'answer'; readonly step: string; readonly answer: Answer }
   /** An earlier answer was changed. What was given under it is asked again, the rest is kept. */
   | { readonly type: 'revise'; readonly step: string; readonly answer: Answer }
+  /** An answer that did not fit the others was checked again, and it is right. */
+  | { readonly type: 'confirm'; readonly step: string }
   /** The fix of a verdict was done, and it is still wrong. */
   | { readonly type: 'repair'; readonly verdict: string }
   /** The fix of a verdict was done, and it is cured. */

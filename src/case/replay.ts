@@ -28,6 +28,8 @@ export interface Standing {
   readonly open: { readonly step: Step } | { readonly verdict: Verdict; readonly remedy: Remedy };
   /** An earlier answer to the open step that could not be used, to show again. */
   readonly unusable: Answer | undefined;
+  /** Steps whose answers were given or looked at a second time: they are taken as right. */
+  readonly checked: ReadonlySet<string>;
   readonly repairs: readonly string[];
   readonly cured: string | undefined;
   readonly notes: readonly string[];
@@ -73,6 +75,7 @@ interface Known {
   readonly facts: Facts;
   /** The steps whose answers came with the hand-over. */
   readonly brought: ReadonlySet<string>;
+  readonly checked: ReadonlySet<string>;
   readonly repairs: readonly string[];
   readonly cured: string | undefined;
   readonly notes: readonly string[];
@@ -85,6 +88,10 @@ const verdictsOf = (flow: Flow): ReadonlyMap<string, Verdict> =>
     ),
   );
 
+/** What was checked stays so until the answer is gone. */
+const checkedStill = ({ checked, facts }: Known, kept: Facts): ReadonlySet<string> =>
+  new Set([...checked].filter((id) => !Object.hasOwn(facts, id) || Object.hasOwn(kept, id)));
+
 function after(known: Known, event: CaseEvent, flow: Flow): Known {
   switch (event.type) {
     case 'rig':
@@ -93,15 +100,24 @@ function after(known: Known, event: CaseEvent, flow: Flow): Known {
       return { ...known, facts: { ...known.facts, [event.step]: event.answer }, cured: undefined };
     case 'revise': {
       const kept = withoutWhatDependedOn(event.step, known.facts, flow.steps, known.brought);
-      return { ...known, facts: { ...kept, [event.step]: event.answer }, cured: undefined };
+      return {
+        ...known,
+        facts: { ...kept, [event.step]: event.answer },
+        checked: new Set([...checkedStill(known, kept), event.step]),
+        cured: undefined,
+      };
     }
+    case 'confirm':
+      return { ...known, checked: new Set([...known.checked, event.step]) };
     case 'repair': {
       const verdict = verdictsOf(flow).get(event.verdict);
       if (!verdict) return known;
+      const kept = factsAfterRepair(verdict, known.facts, flow.steps);
       return {
         ...known,
         rig: verdict.afterwards?.(known.rig) ?? known.rig,
-        facts: factsAfterRepair(verdict, known.facts, flow.steps),
+        facts: kept,
+        checked: checkedStill(known, kept),
         repairs: [...known.repairs, event.verdict],
         cured: undefined,
       };
@@ -140,7 +156,15 @@ export function walk(flow: Flow, context: FlowContext) {
 
 /** Replays the events of a case: where it stands, and what led there. Pure: the same case gives the same standing. */
 export function replay(flow: Flow, { events }: Case): Standing {
-  const start: Known = { rig: {}, facts: {}, brought: new Set(), repairs: [], cured: undefined, notes: [] };
+  const start: Known = {
+    rig: {},
+    facts: {},
+    brought: new Set(),
+    checked: new Set(),
+    repairs: [],
+    cured: undefined,
+    notes: [],
+  };
   const known = events.reduce((so, event) => after(so, event, flow), start);
   const { snapshot, terminals, meta, unusable } = walk(flow, known);
   const { rig, facts } = snapshot.context;
@@ -154,6 +178,7 @@ export function replay(flow: Flow, { events }: Case): Standing {
     findings: findingsOver(flow.steps)({ rig, facts }),
     terminals,
     unusable,
+    checked: known.checked,
     repairs: known.repairs,
     cured: known.cured,
     notes: known.notes,

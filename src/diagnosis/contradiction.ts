@@ -49,7 +49,10 @@ function together(a: Explained, b: Explained, isSound: readonly boolean[]): numb
  * check costs least.
  */
 export function contradiction(suspects: readonly Signs[], outcomes: Known, bench: Bench): Contradiction | null {
-  const answers = [...telling(outcomes)].filter(([step]) => suspects.some(({ shows }) => shows[step]));
+  // What nobody here would show speaks of a cause that is not among them, such as a flat battery, and not of a slip.
+  const answers = [...telling(outcomes)].filter(([step, outcome]) =>
+    suspects.some(({ shows }) => shows[step]?.[outcome]),
+  );
   const total = suspects.reduce((sum, suspect) => sum + oddsOf(suspect, outcomes), 0);
   const explained = suspects.map(
     (suspect): Explained => ({

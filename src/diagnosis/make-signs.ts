@@ -102,11 +102,14 @@ const together = (a: Row, b: Row): Row => {
   return { ...a, counts, weight: a.weight + b.weight };
 };
 
+/** Who has it mostly complains of something else, and a case may still come here from another flow. An estimate. */
+const SELDOM_WEIGHT = 0.5;
+
 /** What a fault shows on each bike on which it causes the complaint; its weight is spread evenly over them. */
 function bikesWith(survey: Survey, fault: Fault, bikes: readonly { rig: Rig; healthy: World }[]): readonly Row[] {
   const suspect = survey.nameOf(fault);
-  const weight = fault.weights[survey.complaint];
-  if (!suspect || !weight) return [];
+  const weight = fault.weights[survey.complaint] ?? SELDOM_WEIGHT;
+  if (!suspect) return [];
   const shares = fault.severity ? SEVERITY_SHARES : [0];
   const seen = bikes.flatMap(({ rig, healthy }) =>
     fault.fits(healthy)

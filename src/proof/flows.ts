@@ -2,21 +2,21 @@ import { ampWontTurnOn } from '../../machines/amp-wont-turn-on.ts';
 import type { Flow } from '../../machines/kit.ts';
 import { noRearSound } from '../../machines/no-rear-sound.ts';
 import { AMP_SIGNS } from '../verdicts/amp/made-signs.ts';
-import { AMP_SUSPECTS } from '../verdicts/amp/suspects.ts';
-import { type MadeEvidence, type MadeTable, toEvidence } from '../verdicts/made-table.ts';
+import { AMP_TEXTS, ampTable } from '../verdicts/amp/suspects.ts';
+import type { MadeTable, SuspectTexts, TableFor } from '../verdicts/made-table.ts';
 import { REAR_SIGNS } from '../verdicts/rear/made-signs.ts';
-import { REAR_SUSPECTS } from '../verdicts/rear/suspects.ts';
-import type { Suspect } from '../verdicts/suspects.ts';
+import { REAR_TEXTS, rearTable } from '../verdicts/rear/suspects.ts';
 import type { FlowId } from '../world/symptoms/index.ts';
 
 /** A flow that can be proved: it starts from a complaint that the model of the bike can have. */
 export interface ProvedFlow {
   readonly id: FlowId;
   readonly flow: Flow;
-  readonly suspects: readonly Suspect[];
-  /** What each suspect shows, made from the circuit, and the same as evidence is weighed. */
+  /** What each suspect shows, made from the circuit. */
   readonly signs: MadeTable;
-  readonly evidence: readonly MadeEvidence[];
+  /** What each suspect is called. */
+  readonly texts: SuspectTexts;
+  readonly tableFor: TableFor;
   /** The file that these signs are made into, and the name they have there. */
   readonly table: string;
   readonly tableName: string;
@@ -26,18 +26,18 @@ export const PROVED_FLOWS: readonly ProvedFlow[] = [
   {
     id: 'no-rear-sound',
     flow: noRearSound,
-    suspects: REAR_SUSPECTS,
     signs: REAR_SIGNS,
-    evidence: toEvidence(REAR_SIGNS),
+    texts: REAR_TEXTS,
+    tableFor: rearTable,
     table: 'src/verdicts/rear/made-signs.ts',
     tableName: 'REAR_SIGNS',
   },
   {
     id: 'amp-wont-turn-on',
     flow: ampWontTurnOn,
-    suspects: AMP_SUSPECTS,
     signs: AMP_SIGNS,
-    evidence: toEvidence(AMP_SIGNS),
+    texts: AMP_TEXTS,
+    tableFor: ampTable,
     table: 'src/verdicts/amp/made-signs.ts',
     tableName: 'AMP_SIGNS',
   },

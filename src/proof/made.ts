@@ -2,7 +2,8 @@ import { drawFrom, pick } from '../diagnosis/draw.ts';
 import { makeSigns, type Survey, soundOutcomes } from '../diagnosis/make-signs.ts';
 import { observe } from '../diagnosis/observe/index.ts';
 import type { MadeTable } from '../verdicts/made-table.ts';
-import { FAULTS } from '../world/faults/index.ts';
+import type { Verdict } from '../verdicts/verdict.ts';
+import { FAULTS, type Fault, keyOf } from '../world/faults/index.ts';
 import { BASIC_METER, GOOD_METER } from '../world/meter.ts';
 import { BUILD_KINDS, fixedRigs } from './fixed-rigs.ts';
 import type { ProvedFlow } from './flows.ts';
@@ -27,9 +28,16 @@ export const SAY_NOTHING = [
 const NO_SIGN_OF_HEALTH = ['lid-check', 'wiggle'];
 const RIGS_PER_KIND = 8;
 
-export function surveyOf({ id, flow }: ProvedFlow, rigsPerKind = RIGS_PER_KIND): Survey {
-  const steps = [...flow.steps.values()];
+/** The verdict that names a fault: one of the same name before one that names others as well. */
+export function verdictOf({ flow }: ProvedFlow, fault: Fault): Verdict | undefined {
   const verdicts = Object.values(flow.states).flatMap((state) => ('verdict' in state ? [state.verdict] : []));
+  const naming = verdicts.filter(({ faults }) => faults.includes(fault.id));
+  return naming.find(({ id }) => id === keyOf(fault)) ?? naming[0];
+}
+
+export function surveyOf(proved: ProvedFlow, rigsPerKind = RIGS_PER_KIND): Survey {
+  const { id, flow } = proved;
+  const steps = [...flow.steps.values()];
   return {
     complaint: id,
     steps,
@@ -41,7 +49,7 @@ export function surveyOf({ id, flow }: ProvedFlow, rigsPerKind = RIGS_PER_KIND):
       !SAY_NOTHING.includes(step) &&
       // On a line-level lead no DC is healthy and says nothing.
       (step !== 'half-supply' || outcome('rear-amp-input') === 'speaker'),
-    nameOf: ({ id: fault }) => verdicts.find(({ faults }) => faults.includes(fault))?.id,
+    nameOf: (fault) => verdictOf(proved, fault)?.id,
     observe: (step, bike, situation, time) => {
       const draw = drawFrom('look', time, step.id, bike.world.rig.batteryAh);
       const meter = pick(drawFrom('meter', bike.world.rig.batteryAh), [GOOD_METER, BASIC_METER]);

@@ -88,13 +88,13 @@ function askWithAdvice(
 }
 
 /** Who is next likeliest when the same verdict came up again after its repair. */
-function nextLikeliest({ flow, suspects }: ProvedFlow, end: Concluded, tried: readonly string[]): readonly string[] {
+function nextLikeliest({ flow, tableFor }: ProvedFlow, end: Concluded, tried: readonly string[]): readonly string[] {
   const faultsBy = new Map(
     Object.values(flow.states).flatMap((state) =>
       'verdict' in state ? [[state.verdict.id, state.verdict.faults] as const] : [],
     ),
   );
-  return oneEach(rank(suspects, findingsOver(flow.steps)(end)))
+  return oneEach(rank(tableFor(end).suspects, findingsOver(flow.steps)(end)))
     .filter(({ suspect }) => !tried.includes(suspect.verdict))
     .slice(0, NEXT_SHOWN)
     .flatMap(({ suspect }) => faultsBy.get(suspect.verdict) ?? []);
@@ -110,11 +110,16 @@ function goesOn(proved: ProvedFlow, { verdict, rig, facts, asked }: Concluded, h
   return { proved: provedFlow(on.flow), answers: on.answers };
 }
 
+/** What the page shows at the end: a list of those who are left is ranked by the table. */
+const remedyOf = ({ flow, tableFor }: ProvedFlow, end: Concluded) =>
+  end.verdict.remedy(findingsOver(flow.steps)(end), tableFor(end).suspects);
+
 /** What was found of the faults that are there, and how. */
 function meet(proved: ProvedFlow, end: Concluded, present: readonly Present[], repairs: readonly string[]) {
-  const stands = standsFor(proved, end.verdict, end.remedy);
+  const remedy = remedyOf(proved, end);
+  const stands = standsFor(proved, end.verdict, remedy);
   const useless =
-    stands.unknown.length > 0 ? `in unknown words: ${stands.unknown.join(', ')}` : tooWide(stands, end.remedy);
+    stands.unknown.length > 0 ? `in unknown words: ${stands.unknown.join(', ')}` : tooWide(stands, remedy);
   const own = named(present, stands.own);
   if (own) return { met: 'fix', found: own, useless } as const;
   const listed = named(present, stands.listed.flat());
@@ -137,7 +142,8 @@ export function play(ride: Ride): Played {
   while (rounds.length < MOST_ROUNDS) {
     const bike = bikes.with(present);
     const { end, rechecked } = askWithAdvice(ride, proved, bike, known);
-    const { verdict, remedy } = end;
+    const { verdict } = end;
+    const remedy = remedyOf(proved, end);
     const on = goesOn(proved, end, handed);
     const { met, found, useless } = on
       ? { met: 'hand-over' as const, found: undefined, useless: null }

@@ -17,9 +17,9 @@ const faultsOf = (flow: Flow, verdictId: string): readonly string[] =>
   );
 
 /** The faults that an entry of a list means: a suspect of the flow by its title, or one of the known wordings. */
-export function listedFaults({ flow, suspects }: Pick<ProvedFlow, 'flow' | 'suspects'>, what: string) {
-  const suspect = suspects.find(({ title }) => title === what);
-  return suspect ? faultsOf(flow, suspect.verdict) : LISTED[what];
+export function listedFaults({ flow, texts }: Pick<ProvedFlow, 'flow' | 'texts'>, what: string) {
+  const suspect = Object.keys(texts).find((verdict) => texts[verdict]?.title === what);
+  return suspect ? faultsOf(flow, suspect) : LISTED[what];
 }
 
 export function standsFor(proved: ProvedFlow, verdict: Verdict, remedy: Remedy): StandsFor {

@@ -1,3 +1,4 @@
+import type { Situation } from '../steps/step.ts';
 import type { Suspect } from './suspects.ts';
 
 /** How often a step gives each of its outcomes. */
@@ -101,7 +102,7 @@ export interface MadeEvidence extends MadeSuspect {
   readonly odds: Readonly<Record<string, Readonly<Record<string, number>>>>;
 }
 
-export const toEvidence = (table: MadeTable): readonly MadeEvidence[] =>
+const toEvidence = (table: MadeTable): readonly MadeEvidence[] =>
   table.suspects.map((made) => {
     const past = HISTORY.filter((step) => made.shows[step]);
     const shows = Object.entries(made.shows).filter(([step]) => !past.includes(step));
@@ -115,18 +116,44 @@ export const toEvidence = (table: MadeTable): readonly MadeEvidence[] =>
     };
   });
 
-/** What is written by hand of a suspect: what it is called, and the check that separates it. */
-export type SuspectText = Pick<Suspect, 'title' | 'split'>;
+/**
+ * What is written by hand of a suspect: what it is called, the check that separates it, and what speaks against it
+ * together, where a table from some forty bikes has not seen that the two never meet.
+ */
+export type SuspectText = Pick<Suspect, 'title' | 'split' | 'notWith'>;
+export type SuspectTexts = Readonly<Record<string, SuspectText>>;
+
+const likeliestFirst = (chances: Chances): readonly string[] =>
+  Object.keys(chances).toSorted((a, b) => (chances[b] ?? 0) - (chances[a] ?? 0));
 
 /** Made suspects in the form that the ranking takes: what one never shows on its build rules it out. */
-export function toSuspects(table: MadeTable, texts: Readonly<Record<string, SuspectText>>): readonly Suspect[] {
-  return toEvidence(table).map(({ verdict, weight, odds }, i) => {
+function toSuspects(table: MadeTable, evidence: readonly MadeEvidence[], texts: SuspectTexts): readonly Suspect[] {
+  return evidence.map(({ verdict, weight, odds }, i) => {
     const [made, text] = [table.suspects[i], texts[verdict]];
     if (!made || !text) throw new RangeError(`texts must have one for ${verdict}`);
     const signs = Object.entries(made.shows).flatMap(([step, chances]) => {
       if (odds[step]) return [];
-      return [[step, FITTED.includes(step) ? seenAnywhere(table, made, step) : Object.keys(chances)] as const];
+      const seen = FITTED.includes(step) ? seenAnywhere(table, made, step) : [];
+      return [[step, [...new Set([...likeliestFirst(chances), ...seen])]] as const];
     });
     return { verdict, ...text, weight, odds, signs: Object.fromEntries(signs) };
   });
+}
+
+/** Everything that is known beforehand of the suspects of a flow. */
+export interface SuspectTable {
+  /** To rank them by what was answered. */
+  readonly suspects: readonly Suspect[];
+  /** To weigh whether one of the answers is likelier wrong. */
+  readonly evidence: readonly MadeEvidence[];
+  /** What a bike without a fault shows, by step. */
+  readonly sound: Readonly<Record<string, string>>;
+}
+
+/** The table that holds for a case: of two amplifiers on a bike only one is what the case is about. */
+export type TableFor = (situation: Situation) => SuspectTable;
+
+export function suspectTable(made: MadeTable, texts: SuspectTexts): SuspectTable {
+  const evidence = toEvidence(made);
+  return { suspects: toSuspects(made, evidence, texts), evidence, sound: made.sound };
 }

@@ -1,19 +1,18 @@
 import type { Findings } from '../steps/outcome.ts';
 
 /**
- * One suspect of a flow: how often it is the cause among callers, what each step would show, and what history makes
- * likelier. Steps that are not named say nothing about it. Weights are estimates of the trade, for ranking only.
+ * One suspect of a flow on one kind of build: how often it is the cause among callers, what each step would show, and what
+ * history makes likelier. Steps that are not named say nothing about it. Weights are estimates of the trade, for ranking
+ * only.
  */
 export interface Suspect {
   readonly verdict: string;
   readonly title: string;
   readonly weight: number;
-  /** Steps and the outcomes that this suspect can give. Any other outcome speaks against it. */
+  /** Steps and the outcomes that this suspect can give, likeliest first. Any other outcome speaks against it. */
   readonly signs: Readonly<Record<string, readonly string[]>>;
   /** Outcomes that, together, speak against it. */
   readonly notWith?: readonly Readonly<Record<string, readonly string[]>>[];
-  /** Signs that depend on which part of the bike the case is about. */
-  signsHere?(findings: Findings): Readonly<Record<string, readonly string[]>>;
   /** Steps whose outcome multiplies the odds without ruling anything out. */
   readonly odds?: Readonly<Record<string, Readonly<Record<string, number>>>>;
   /** A harmless check that separates it from the rest. */
@@ -39,7 +38,7 @@ function oddsOf(suspect: Suspect, findings: Findings): number {
 }
 
 function speaksAgainst(suspect: Suspect, findings: Findings): readonly string[] {
-  const alone = Object.entries({ ...suspect.signs, ...suspect.signsHere?.(findings) }).flatMap(([step, possible]) => {
+  const alone = Object.entries(suspect.signs).flatMap(([step, possible]) => {
     const outcome = findings.outcome(step);
     return outcome === undefined || SAYS_NOTHING.has(outcome) || possible.includes(outcome) ? [] : [step];
   });
@@ -65,9 +64,17 @@ export function rank(suspects: readonly Suspect[], findings: Findings): readonly
 export const stillPossible = (ranked: readonly Ranked[]): readonly Ranked[] =>
   ranked.filter(({ against }) => against.length === 0);
 
-/** One row per verdict: the likelier of two ways to the same fault stands for both. */
+/** What is built in, and not what is wrong: a row of another build says nothing about this bike. */
+const BUILD = new Set(['unit-kind', 'rear-drive', 'rear-amp-turn-on', 'front-amp-turn-on']);
+
+/** One row per verdict, with the odds of all its rows: the likeliest of this build stands for them. */
 export const oneEach = (ranked: readonly Ranked[]): readonly Ranked[] =>
-  ranked.filter(({ suspect }, i) => ranked.findIndex((other) => other.suspect.verdict === suspect.verdict) === i);
+  [...Map.groupBy(ranked, ({ suspect }) => suspect.verdict).values()]
+    .map((rows) => ({
+      ...(rows.find(({ against }) => !against.some((step) => BUILD.has(step))) ?? (rows[0] as Ranked)),
+      shareRatio: rows.reduce((sum, one) => sum + one.shareRatio, 0),
+    }))
+    .toSorted((a, b) => a.against.length - b.against.length || b.shareRatio - a.shareRatio);
 
 /** A share in the words people use for odds. */
 export function shareInWords(shareRatio: number): string {

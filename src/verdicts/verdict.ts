@@ -3,6 +3,7 @@ import type { CautionId } from '../steps/cautions.ts';
 import type { Findings } from '../steps/outcome.ts';
 import type { Facts, Part } from '../steps/step.ts';
 import type { Proof } from './proof.ts';
+import type { Suspect } from './suspects.ts';
 
 /** How sure a verdict is: a reading or a cure proves it, the odds make it likely, or several are left. */
 export type Certainty = 'proved' | 'likely' | 'short list';
@@ -63,5 +64,6 @@ export interface Verdict {
   readonly article?: string;
   /** Set where the cause is looked for in another flow. */
   readonly handsOver?: (findings: Findings) => HandsOver | undefined;
-  remedy(findings: Findings): Remedy;
+  /** A list of those who are left needs the suspects, which a page fetches late; no other verdict reads them. */
+  remedy(findings: Findings, suspects?: readonly Suspect[]): Remedy;
 }

@@ -1,3 +1,4 @@
+import type { Page } from 'playwright-core';
 import { describe, expect, it } from 'vitest';
 import { flowIsAwake, REAR_IS_OFF, read, tap, toTheVerdict, UP_TO_THE_METER, useBrowser, visit } from './browser.ts';
 
@@ -146,42 +147,81 @@ describe('a rider with dead rear speakers, at 360 px', () => {
   });
 });
 
-describe('answers that do not fit together', () => {
-  it('are named above the open question, with the one to look at again, and cover nothing', async () => {
-    const { page, faults, close } = await visit('about/');
-    const onAmplifier = {
-      unitKind: 'factory',
-      rearFedBy: 'amp',
-      amps: [{ drives: 'rear', turnOn: 'signal', input: 'speaker' }],
-    };
+describe('an answer that does not fit the others', () => {
+  const TOLD = 'Selectors on the amplifier: turn-on selector wrong.';
+  const onAmplifier = {
+    unitKind: 'factory',
+    rearFitted: 'yes',
+    rearFedBy: 'amp',
+    frontFedBy: 'unit',
+    amps: [{ drives: 'rear', turnOn: 'wire', input: 'speaker' }],
+  };
+  /** An amplifier that is on and hisses, of which the rider says that its turn-on selector is wrong. */
+  const toldOfSelectors = async () => {
+    const visited = await visit('about/');
+    const { page } = visited;
     await page.evaluate((bike) => localStorage.setItem('sidestand.bike', JSON.stringify(bike)), onAmplifier);
     await page.goto(new URL('../find/no-rear-sound/', page.url()).href);
     await flowIsAwake(page);
-    await tap(page, 'Never', 'Nothing that I know of', 'No, still silent', 'It is on, still silent');
-    await tap(page, 'The front plays, the rear never', 'No, nothing changes', 'Yes, hiss or a thump');
-    await tap(page, 'They all fit', 'The head unit’s rear outputs', 'Yes, a meter', '0.01 V');
-    const levels = { 'Front pair': '1.0', 'Rear left pair': '0.95', 'Rear right pair': '0.98' };
-    await read(page, levels);
-    // What is sent arrives and comes out again, and every one of the rears is silent: no single fault does that.
-    await read(page, {
-      'The pair that feeds it, at the head unit': '1.0',
-      'Left input': '0.95',
-      'Right input': '0.98',
-    });
-    await read(page, {
-      'Rear output, tone off': '0.05',
-      'Rear input, tone on': '1.0',
-      'Rear left output': '5',
-      'Rear right output': '5',
-    });
-    await page.getByText('These answers do not fit together.').waitFor();
+    await tap(page, 'They played, then stopped', 'Nothing that I know of', 'Lit as usual', 'Yes, hiss or a thump');
+    await tap(page, 'No, still silent', 'There is no such control');
+    expect(await page.getByText('does not fit the others').count()).toBe(0);
+    await tap(page, 'The turn-on selector does not fit');
+    await page.getByText('One answer does not fit the others.').getByText(TOLD).waitFor();
+    return visited;
+  };
+  const nextIsOpen = (page: Page) => page.getByRole('heading', { name: /Where do the rear inputs/ }).waitFor();
+
+  it('is named above the open question, is checked again with one press, and the case goes on', async () => {
+    const { page, faults, close } = await toldOfSelectors();
     expect(await page.locator('details.strip').evaluate((strip) => (strip as HTMLDetailsElement).open)).toBe(false);
-    await page
-      .getByRole('button', { name: /^Answer “.*” again$/ })
-      .first()
-      .click();
-    await page.getByRole('button', { name: 'Keep the answer as it was' }).waitFor();
-    expect(await page.getByText('These answers do not fit together.').count()).toBe(0);
+    await tap(page, 'Check it again');
+    await page.getByRole('heading', { name: /Do the amplifier’s selectors fit/ }).waitFor();
+    expect(await page.getByText(TOLD).count()).toBe(0);
+    await tap(page, 'They all fit');
+    await nextIsOpen(page);
+    expect(await page.getByText('does not fit the others').count()).toBe(0);
+    await tap(page, 'The head unit’s rear outputs');
+    await page.getByRole('heading', { name: /Do you have a multimeter/ }).waitFor();
+    expect(faults).toEqual([]);
+    await close();
+  });
+
+  it('stays when the rider says that it is right, and is not asked about again, nor after a reload', async () => {
+    const { page, faults, close } = await toldOfSelectors();
+    await tap(page, 'It is right');
+    await expect.poll(() => page.getByText(TOLD).count()).toBe(0);
+    await nextIsOpen(page);
+    expect((await page.locator('.terminal').allInnerTexts()).join()).toContain('turn-on selector wrong');
+    await page.reload();
+    await page.getByText('Still possible:').waitFor();
+    await nextIsOpen(page);
+    expect(await page.getByText(TOLD).count()).toBe(0);
+    expect(faults).toEqual([]);
+    await close();
+  });
+
+  it('counts as checked when the rider opens it and keeps it as it was', async () => {
+    const { page, close } = await toldOfSelectors();
+    await tap(page, 'Check it again', 'Keep the answer as it was');
+    await nextIsOpen(page);
+    expect(await page.getByText(TOLD).count()).toBe(0);
+    await close();
+  });
+});
+
+describe('the list of those who are left', () => {
+  it('names each once with its odds in words, and the rest with the answers that spoke against them', async () => {
+    const { page, faults, close } = await visit('find/no-rear-sound/');
+    await flowIsAwake(page);
+    await tap(page, 'Yes, the factory one', 'The head unit, no amplifier', 'They played, then stopped');
+    await tap(page, 'Nothing that I know of', 'No, still silent');
+    await page.getByText('Still possible:').click();
+    const list = await page.locator('details.strip').innerText();
+    expect(list).toMatch(/Rear plug not home (less than 1|about \d) in 10/);
+    expect(list).toMatch(/Fader or balance at its end\s+Fader and balance in the middle: no change/);
+    expect(list).toMatch(/Rear outputs off in the replaced head unit\s+Head unit: factory/);
+    expect(list.split('\n').filter((line) => line.startsWith('Rear plug not home'))).toHaveLength(1);
     expect(faults).toEqual([]);
     await close();
   });

@@ -3,7 +3,7 @@ import { noRearSound } from '../../machines/no-rear-sound.ts';
 import { type Ahead, ahead } from '../../src/case/ahead.ts';
 import { EXAMPLE_RIGS } from '../../src/rig/examples.ts';
 import type { Rig } from '../../src/rig/rig.ts';
-import { REAR_SUSPECTS } from '../../src/verdicts/rear/suspects.ts';
+import { rearTable } from '../../src/verdicts/rear/suspects.ts';
 import { rank } from '../../src/verdicts/suspects.ts';
 import { type Short, after as standingAfter } from '../journey.ts';
 
@@ -23,6 +23,7 @@ const of = (verdict: string, rig: Rig) => {
 };
 const fits = (drives: readonly string[] | undefined, rig: Rig) =>
   drives === undefined || drives.includes(rig.rearFedBy ?? 'unit');
+const { suspects: REAR_SUSPECTS } = rearTable({ rig: {}, facts: {} });
 const idsOf = ({ steps }: Ahead) => steps.map(({ id }) => id);
 
 describe('what a proof would take', () => {

@@ -37,6 +37,7 @@ const anyVerdictId = fc.oneof(fc.constantFrom(...verdicts), text(20));
 const anyEvent: fc.Arbitrary<CaseEvent> = fc.oneof(
   plain({ type: fc.constant('answer' as const), step: anyStepId, answer: anyAnswer }),
   plain({ type: fc.constant('revise' as const), step: anyStepId, answer: anyAnswer }),
+  plain({ type: fc.constant('confirm' as const), step: anyStepId }),
   plain({ type: fc.constantFrom('repair' as const, 'cured' as const), verdict: anyVerdictId }),
   plain({ type: fc.constant('note' as const), text: text(1000) }),
   plain({ type: fc.constant('handOver' as const), flow: text(30) }),

@@ -3,7 +3,7 @@ import { isAReflashNeeded } from '../../machines/is-a-reflash-needed.ts';
 import { noRearSound } from '../../machines/no-rear-sound.ts';
 import { whatIsInTheHeadUnit } from '../../machines/what-is-in-the-head-unit.ts';
 import { adopt } from '../../src/case/adopt.ts';
-import { answered, back, handedOver, noted, onBike, repaired, revised } from '../../src/case/change.ts';
+import { answered, back, confirmed, handedOver, noted, onBike, repaired, revised } from '../../src/case/change.ts';
 import type { Case } from '../../src/case/events.ts';
 import { replay } from '../../src/case/replay.ts';
 import { caseOn, type Short, toAnswer } from '../journey.ts';
@@ -36,6 +36,7 @@ describe('a change of a case', () => {
     for (const next of [
       answered(begun, 'fader-centre', { cannot: true }),
       revised(begun, 'fader-centre', { cannot: true }),
+      confirmed(begun, 'fader-centre'),
       repaired(begun, 'coil-open'),
       noted(begun, 'a note'),
       onBike(begun, {}),
@@ -45,6 +46,26 @@ describe('a change of a case', () => {
       expect(back(next)).toEqual(next.events.at(-1)?.type === 'note' ? next : begun);
     }
     expect(begun).toEqual(before);
+  });
+});
+
+describe('an answer that was checked again', () => {
+  const checkedIn = (it: Case) => [...replay(noRearSound, it).checked];
+
+  it('stays as it was, with all that was given under it', () => {
+    const kept = confirmed(ridden, 'lid-check');
+    expect(replay(noRearSound, kept).facts).toEqual(replay(noRearSound, ridden).facts);
+    expect(checkedIn(kept)).toEqual(['lid-check']);
+  });
+  it('is one that was changed, too', () =>
+    expect(checkedIn(revised(ridden, 'lid-check', { option: 'reacts' }))).toEqual(['lid-check']));
+  it('is to be checked anew once a repair has made it stale', () => {
+    const kept = confirmed(confirmed(ridden, 'lid-check'), 'rear-history');
+    expect(checkedIn(repaired(kept, 'rear-channels-disabled'))).toEqual(['rear-history']);
+  });
+  it('is not asked about again after a hand-over', () => {
+    const kept = confirmed(ridden, 'rear-history');
+    expect(checkedIn(handedOver(kept, replay(noRearSound, kept), noRearSound.id))).toEqual(['rear-history']);
   });
 });
 

@@ -191,7 +191,8 @@ describe('changing an earlier answer', () => {
   });
   it('changes nothing when the same is said again of something that nothing was given under', () => {
     const again = stand(revised(ended, 'fader-centre', { option: 'no-change' }));
-    expect({ ...again, findings: null }).toEqual({ ...stand(ended), findings: null });
+    const checked = new Set(['fader-centre']);
+    expect({ ...again, findings: null }).toEqual({ ...stand(ended), findings: null, checked });
   });
   it('takes the case another way and keeps what that way asks too', () => {
     const standing = stand(revised(ended, 'rear-history', { option: 'never' }));
@@ -200,7 +201,8 @@ describe('changing an earlier answer', () => {
   });
   it('leads back where it was when it is changed back', () => {
     const there = revised(revised(ended, 'rear-history', { option: 'never' }), 'rear-history', { option: 'stopped' });
-    expect({ ...stand(there), findings: null }).toEqual({ ...stand(ended), findings: null });
+    const checked = new Set(['rear-history']);
+    expect({ ...stand(there), findings: null }).toEqual({ ...stand(ended), findings: null, checked });
   });
 
   const { steps } = noRearSound;

@@ -4,7 +4,7 @@ import type { Case } from '../../src/case/events.ts';
 import { replay } from '../../src/case/replay.ts';
 import type { Rig } from '../../src/rig/rig.ts';
 import type { Remedy } from '../../src/verdicts/verdict.ts';
-import { caseOn, type Short, toAnswer } from '../journey.ts';
+import { caseOn, remedyShown, type Short, toAnswer } from '../journey.ts';
 
 export type Answers = Readonly<Record<string, Short>>;
 
@@ -26,7 +26,8 @@ export function ride(flow: Flow, rig: Rig, answers: Answers): Ride {
   for (let standing = replay(flow, it); ; standing = replay(flow, it)) {
     if ('verdict' in standing.open) {
       if (open.size > 0) throw new Error(`${standing.open.verdict.id}, without being asked ${[...open].join(', ')}`);
-      const { verdict, remedy } = standing.open;
+      const { verdict } = standing.open;
+      const remedy = remedyShown(flow, verdict, standing.findings);
       return {
         verdict: verdict.id,
         remedy,

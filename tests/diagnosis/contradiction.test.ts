@@ -68,5 +68,9 @@ describe('a contradiction', () => {
   it.each(['cannot', 'unclear'])('takes “%s” as unknown', (outcome) => {
     expect(found({ lamp: outcome, hum: 'hums', shaft: 'stuck' })).toBeNull();
   });
+  it('is not seen in an outcome that nobody shows: then the cause is none of these', () => {
+    expect(found({ lamp: 'flickers' })).toBeNull();
+    expect(found({ lamp: 'flickers', shaft: 'stuck' })).toBeNull();
+  });
   it('is not seen in a step that tells nobody apart', () => expect(found({ smell: 'burnt', lamp: 'off' })).toBeNull());
 });

@@ -5,7 +5,7 @@ import { chanceOf } from '../../src/diagnosis/signs.ts';
 import { twinClasses } from '../../src/diagnosis/twins.ts';
 import type { Present } from '../../src/proof/bikes.ts';
 import { PROVED_FLOWS, type ProvedFlow } from '../../src/proof/flows.ts';
-import { HISTORY_STEPS, surveyOf } from '../../src/proof/made.ts';
+import { HISTORY_STEPS, surveyOf, verdictOf } from '../../src/proof/made.ts';
 import { nameOf, type Subject, subjectOf } from '../../src/proof/subjects.ts';
 import { learnedRig, outcomeOf } from '../../src/steps/outcome.ts';
 import type { Facts } from '../../src/steps/step.ts';
@@ -52,12 +52,11 @@ function shownBy(proved: ProvedFlow, { paper, bikes, name }: Subject, present: P
 }
 
 describe.each(PROVED_FLOWS.map((proved) => [proved.id, proved] as const))('the made table of %s', (_, proved) => {
-  const verdicts = Object.values(proved.flow.states).flatMap((state) => ('verdict' in state ? [state.verdict] : []));
   const found = Array.from({ length: BIKES }, (__, i) =>
     subjectOf({ complaint: proved.id, seed: 77, faultsPerBike: FAULTS_PER_BIKE }, i),
   ).flatMap((subject) =>
     (subject?.faults ?? []).flatMap((present) => {
-      const verdict = verdicts.find(({ faults }) => faults.includes(present.fault.id));
+      const verdict = verdictOf(proved, present.fault);
       if (!subject || !verdict || !present.fault.weights[proved.id]) return [];
       const bike = `${subject.name} with ${nameOf([present])}`;
       return [{ bike, verdict: verdict.id, shown: shownBy(proved, subject, present) }];
@@ -88,13 +87,13 @@ describe.each(PROVED_FLOWS.map((proved) => [proved.id, proved] as const))('the m
   it('has a suspect for each fault that callers of this complaint have', () => {
     const suspected = new Set(proved.signs.suspects.map(({ verdict }) => verdict));
     const missing = FAULTS.filter(({ weights }) => weights[proved.id]).flatMap((fault) => {
-      const verdict = verdicts.find(({ faults }) => faults.includes(fault.id));
+      const verdict = verdictOf(proved, fault);
       return verdict && !suspected.has(verdict.id) ? [`${keyOf(fault)}: ${verdict.id}`] : [];
     });
     expect(missing).toEqual([]);
   });
   it('leaves no more than three verdicts that no step of the flow tells apart, history included', () => {
-    const classes = twinClasses(proved.evidence, [...proved.flow.steps.keys()]);
+    const classes = twinClasses(proved.tableFor({ rig: {}, facts: {} }).evidence, [...proved.flow.steps.keys()]);
     for (const twins of classes) expect(new Set(twins.map(({ verdict }) => verdict)).size).toBeLessThanOrEqual(3);
     expect(classes.length).toBeGreaterThan(10);
   });

@@ -1,7 +1,7 @@
 import { gzipSync } from 'node:zlib';
 import { describe, expect, it } from 'vitest';
 import { AMP_SIGNS } from '../../src/verdicts/amp/made-signs.ts';
-import { type MadeTable, packTable, toEvidence, toSuspects, unpackTable } from '../../src/verdicts/made-table.ts';
+import { type MadeTable, packTable, suspectTable, unpackTable } from '../../src/verdicts/made-table.ts';
 import { REAR_SIGNS } from '../../src/verdicts/rear/made-signs.ts';
 
 /* Three who can be behind a pump that does not start, made up for the test. */
@@ -55,24 +55,25 @@ describe('made evidence', () => {
     sound: {},
   };
   it('holds for rare, and not for impossible, what the same suspect shows on another build', () => {
-    expect(toEvidence(builds).map(({ shows }) => shows)).toEqual([
+    expect(suspectTable(builds, TEXTS).evidence.map(({ shows }) => shows)).toEqual([
       { 'unit-kind': { factory: 1, replaced: 0.05 }, lamp: { off: 1, on: 0.05 } },
       { 'unit-kind': { factory: 0.05, replaced: 1 }, lamp: { off: 0.05, on: 1 } },
       { 'unit-kind': { factory: 1 } },
     ]);
   });
   it('is ranked by what it shows on its own build, whatever else is fitted', () => {
-    expect(toSuspects(builds, TEXTS).map(({ signs }) => signs)).toEqual([
+    expect(suspectTable(builds, TEXTS).suspects.map(({ signs }) => signs)).toEqual([
       { 'unit-kind': ['factory', 'replaced'], lamp: ['off'] },
-      { 'unit-kind': ['factory', 'replaced'], lamp: ['on'] },
+      { 'unit-kind': ['replaced', 'factory'], lamp: ['on'] },
       { 'unit-kind': ['factory'] },
     ]);
   });
 });
 
 describe('made suspects', () => {
-  const [fuse, motor, shaft] = toSuspects(PUMP, TEXTS);
-  it('have as signs every outcome that they can give', () => {
+  const { suspects, sound } = suspectTable(PUMP, TEXTS);
+  const [fuse, motor, shaft] = suspects;
+  it('have as signs every outcome that they can give, likeliest first', () => {
     expect(fuse?.signs).toEqual({ lamp: ['off'], hum: ['silent'] });
     expect(motor?.signs).toEqual({ lamp: ['on'], hum: ['silent', 'hums'] });
     expect(shaft?.signs).toEqual({ lamp: ['on'] });
@@ -82,7 +83,8 @@ describe('made suspects', () => {
     expect(fuse?.odds).toEqual({ 'last-change': { battery: 1.7, nothing: 0.71 } });
     expect(motor?.odds).toEqual({ 'last-change': { battery: 0.05, nothing: 1.4 } });
   });
+  it('stand beside what a bike without a fault shows', () => expect(sound).toEqual({ lamp: 'on' }));
   it('need a text for each verdict', () => {
-    expect(() => toSuspects(PUMP, {})).toThrow('texts must have one for fuse');
+    expect(() => suspectTable(PUMP, {})).toThrow('texts must have one for fuse');
   });
 });

@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import type { Findings } from '../../src/steps/outcome.ts';
-import { rank, type Suspect, shareInWords, stillPossible } from '../../src/verdicts/suspects.ts';
+import { oneEach, rank, type Suspect, shareInWords, stillPossible } from '../../src/verdicts/suspects.ts';
 
 /** Three who can be behind a pump that does not start; weights and factors are made up for the test. */
 const fuse: Suspect = {
@@ -132,6 +132,26 @@ describe('the ranking of suspects', () => {
         },
       ),
     );
+  });
+});
+
+describe('one row for each verdict', () => {
+  const onFactory: Suspect = { ...fuse, weight: 2, signs: { 'unit-kind': ['factory'], lamp: ['off'] } };
+  const onReplaced: Suspect = { ...fuse, weight: 4, signs: { 'unit-kind': ['replaced'], lamp: ['off', 'on'] } };
+  const rowOf = (outcomes: Readonly<Record<string, string>>) =>
+    oneEach(rank([onFactory, motor, onReplaced], knowing(outcomes))).find(({ suspect }) => suspect.verdict === 'fuse');
+
+  it('has the odds of all its rows', () => {
+    // 2 and 4 of the fuse, 3 of the motor.
+    expect(rowOf({})?.shareRatio).toBeCloseTo(6 / 9, 12);
+    expect(rowOf({ 'unit-kind': 'factory' })?.shareRatio).toBeCloseTo(2 / 5, 12);
+  });
+  it('is ruled out by what speaks against it on this build, not by the build of another row', () => {
+    expect(rowOf({ 'unit-kind': 'factory', lamp: 'on' })?.against).toEqual(['lamp']);
+  });
+  it('stands where the sum of its rows puts it', () => {
+    const list = [{ ...motor, weight: 5 }, onFactory, onReplaced];
+    expect(oneEach(rank(list, knowing({}))).map(({ suspect }) => suspect.verdict)).toEqual(['fuse', 'motor']);
   });
 });
 

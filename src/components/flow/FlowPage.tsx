@@ -1,26 +1,25 @@
 import type { FunctionComponent } from 'preact';
-import { useEffect, useRef, useState } from 'preact/hooks';
+import { useEffect, useMemo, useRef, useState } from 'preact/hooks';
 import type { Flow } from '../../../machines/kit.ts';
 import { handOver } from '../../browser/case-store.ts';
 import { useCase } from '../../browser/use-case.ts';
 import { useSeat } from '../../browser/use-seat.ts';
-import { answered, cured, learntHere, noted, repaired, revised } from '../../case/change.ts';
+import { answered, confirmed, cured, learntHere, noted, repaired, revised } from '../../case/change.ts';
 import { FLOWS, type FlowId, isFlowId } from '../../case/flows.ts';
 import type { Standing } from '../../case/replay.ts';
 import { CAUTIONS } from '../../steps/cautions.ts';
 import type { Answer, Facts, Step } from '../../steps/step.ts';
-import type { Suspect } from '../../verdicts/suspects.ts';
 import { OpenStep } from './OpenStep.tsx';
 import { ProofOfCure } from './ProofOfCure.tsx';
-import { useParts } from './use-parts.ts';
+import { type LoadTable, useParts } from './use-parts.ts';
 import { fromMyBike, Wire } from './Wire.tsx';
 
 export interface FlowPageProps {
   readonly flow: Flow;
   /** The address of the site's root, with a slash at its end. */
   readonly root: string;
-  /** Who can be behind the complaint. A plan has none. */
-  readonly suspects?: readonly Suspect[];
+  /** Fetches who can be behind the complaint. A plan has none. */
+  readonly loadTable?: LoadTable;
   /** The step that shows the ranked answer before it asks. */
   readonly rankAt?: string;
   /** Whether its verdicts are fixes that can be tried, and cured or not. */
@@ -30,6 +29,8 @@ export interface FlowPageProps {
   /** Something drawn under the open step or the verdict. */
   readonly picture?: FunctionComponent<Standing>;
 }
+
+const sameAnswer = (a: Answer, b: Answer | undefined): boolean => JSON.stringify(a) === JSON.stringify(b);
 
 /** The way to the flow that takes this case on. */
 function OnwardButton(props: { readonly to: FlowId; readonly because: string; readonly onGo: (id: FlowId) => void }) {
@@ -45,7 +46,7 @@ function OnwardButton(props: { readonly to: FlowId; readonly because: string; re
 }
 
 /** Everything of a flow on one page: the wire of what was answered, the open question or the verdict, what is left. */
-export function FlowPage({ flow, root, suspects, rankAt, repairs, goesOnIn, picture: Picture }: FlowPageProps) {
+export function FlowPage({ flow, root, loadTable, rankAt, repairs, goesOnIn, picture: Picture }: FlowPageProps) {
   const session = useCase(flow);
   const { case: it, ready, standing, notices, keptAside, bikeChanged, move, goBack } = session;
   const { startAgain, reopenAside, takeMyBike } = session;
@@ -56,8 +57,13 @@ export function FlowPage({ flow, root, suspects, rankAt, repairs, goesOnIn, pict
   const asked = changing ?? ('step' in standing.open ? standing.open.step : undefined);
   const shown = asked?.id ?? ('verdict' in standing.open ? standing.open.verdict.id : '');
   const needsParts = ready && (asked === undefined || asked.kind === 'reading');
-  const { parts, missing } = useParts(needsParts);
+  const { parts, missing } = useParts(needsParts, loadTable);
   const waiting = needsParts && !parts;
+  const table = useMemo(() => parts?.tableFor?.(standing), [parts, standing]);
+  const toCheck = useMemo(() => {
+    const found = table && parts?.answerToCheck(flow.steps, standing, table, standing.checked);
+    return found ? flow.steps.get(found.step) : undefined;
+  }, [flow, parts, table, standing]);
   const first = useRef(true);
   useEffect(() => {
     if (!ready || waiting) return;
@@ -69,7 +75,11 @@ export function FlowPage({ flow, root, suspects, rankAt, repairs, goesOnIn, pict
 
   const answer = (given: Answer, note?: string) => {
     if (!asked) return;
-    const next = changing ? revised(it, asked.id, given) : answered(it, asked.id, given);
+    const next = !changing
+      ? answered(it, asked.id, given)
+      : sameAnswer(given, standing.facts[asked.id])
+        ? confirmed(it, asked.id)
+        : revised(it, asked.id, given);
     move(note === undefined ? next : noted(next, note));
     setChanging(undefined);
   };
@@ -78,12 +88,13 @@ export function FlowPage({ flow, root, suspects, rankAt, repairs, goesOnIn, pict
     if (noRoom === undefined) location.href = root + FLOWS[id].path;
     else session.tell(noRoom);
   };
-  const before = changing
-    ? standing.terminals.slice(
-        0,
-        standing.terminals.findIndex(({ step }) => step.id === changing.id),
-      )
-    : standing.terminals;
+  const keepAsItWas = () => {
+    if (changing && changing === toCheck) move(confirmed(it, changing.id));
+    setChanging(undefined);
+  };
+  // What “my bike” says stands on no terminal of its own.
+  const changedAt = standing.terminals.findIndex(({ step }) => step.id === changing?.id);
+  const before = changedAt < 0 ? standing.terminals : standing.terminals.slice(0, changedAt);
   const was = changing ? standing.facts[changing.id] : standing.unusable;
   const verdict = 'verdict' in standing.open && !changing ? standing.open : undefined;
   const lastRepair = standing.repairs.at(-1);
@@ -137,13 +148,18 @@ export function FlowPage({ flow, root, suspects, rankAt, repairs, goesOnIn, pict
               The rest of this page has not arrived. Find a signal and load it again. Your answers are kept.
             </p>
           )}
+          {parts && toCheck && !changing && standing.cured === undefined && (
+            <parts.CheckAgain
+              step={toCheck}
+              standing={standing}
+              onCheck={() => setChanging(toCheck)}
+              onKeep={() => move(confirmed(it, toCheck.id))}
+            />
+          )}
           {asked && (
             <>
-              {parts && suspects && !changing && (
-                <parts.DoNotFit flow={flow} standing={standing} suspects={suspects} onChange={setChanging} />
-              )}
-              {parts && suspects && asked.id === rankAt && !changing && (
-                <parts.RankedSoFar flow={flow} standing={standing} suspects={suspects} />
+              {parts && table && asked.id === rankAt && !changing && (
+                <parts.RankedSoFar flow={flow} standing={standing} suspects={table.suspects} />
               )}
               <OpenStep
                 key={shown}
@@ -159,7 +175,7 @@ export function FlowPage({ flow, root, suspects, rankAt, repairs, goesOnIn, pict
                 onAnswer={answer}
               />
               {changing && (
-                <button type="button" class="plain" onClick={() => setChanging(undefined)}>
+                <button type="button" class="plain" onClick={keepAsItWas}>
                   Keep the answer as it was
                 </button>
               )}
@@ -177,15 +193,15 @@ export function FlowPage({ flow, root, suspects, rankAt, repairs, goesOnIn, pict
             <div class="notice" role="status">
               <p>The same answer came up again after this repair. First check the repair itself:</p>
               <ProofOfCure remedy={verdict.remedy} findings={standing.findings} />
-              {parts && suspects && (
-                <parts.NextLikeliest standing={standing} suspects={suspects} tried={standing.repairs} />
+              {parts && table && (
+                <parts.NextLikeliest standing={standing} suspects={table.suspects} tried={standing.repairs} />
               )}
             </div>
           )}
           {verdict && parts && (
             <parts.VerdictView
               verdict={verdict.verdict}
-              remedy={verdict.remedy}
+              remedy={verdict.verdict.remedy(standing.findings, table?.suspects)}
               standing={standing}
               root={root}
               onChange={setChanging}
@@ -235,7 +251,7 @@ export function FlowPage({ flow, root, suspects, rankAt, repairs, goesOnIn, pict
           </div>
         </li>
       </ol>
-      {parts && suspects && asked && <parts.SuspectStrip flow={flow} standing={standing} suspects={suspects} />}
+      {parts && table && asked && <parts.SuspectStrip flow={flow} standing={standing} suspects={table.suspects} />}
     </div>
   );
 }

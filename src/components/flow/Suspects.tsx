@@ -2,7 +2,7 @@ import { useState } from 'preact/hooks';
 import type { Flow } from '../../../machines/kit.ts';
 import { ahead } from '../../case/ahead.ts';
 import type { Standing } from '../../case/replay.ts';
-import { type Step, TOOL_NAMES } from '../../steps/step.ts';
+import { TOOL_NAMES } from '../../steps/step.ts';
 import { oneEach, rank, type Suspect, shareInWords, stillPossible } from '../../verdicts/suspects.ts';
 import { minutesInWords } from './minutes.ts';
 
@@ -40,6 +40,15 @@ export function RankedSoFar({ flow, standing, suspects }: Props) {
   );
 }
 
+/** What spoke against a suspect, as it stands on the wire: the step and what was answered. */
+const spoke = ({ steps }: Flow, { findings }: Standing, against: readonly string[]): string =>
+  against
+    .flatMap((id) => {
+      const [step, outcome] = [steps.get(id), findings.outcome(id)];
+      return step && outcome !== undefined ? [`${step.short}: ${step.outcomes[outcome] ?? outcome}`] : [];
+    })
+    .join('; ');
+
 /** The strip at the foot of the page: how many are still possible, opened on wish to what speaks against the rest. */
 export function SuspectStrip({ flow, standing, suspects }: Props) {
   const ranked = oneEach(rank(suspects, standing.findings));
@@ -52,6 +61,9 @@ export function SuspectStrip({ flow, standing, suspects }: Props) {
       <summary>
         Still possible: <b>{possible.length}</b>
       </summary>
+      {possible.length === 0 && (
+        <p>No single cause shows all of this. Two things may be wrong. Go on: they are found one after the other.</p>
+      )}
       <ul class="suspects">
         {possible.map(({ suspect, shareRatio }) => (
           <li key={suspect.verdict}>
@@ -63,43 +75,15 @@ export function SuspectStrip({ flow, standing, suspects }: Props) {
       <ul class="suspects">
         {out.map(({ suspect, against }) => (
           <li key={suspect.verdict}>
-            <s>{suspect.title}</s>{' '}
-            <span class="hint">{against.map((id) => flow.steps.get(id)?.short ?? id).join(', ')}</span>
+            <s>{suspect.title}</s>
+            <br />
+            <span class="hint">{spoke(flow, standing, against)}</span>
           </li>
         ))}
       </ul>
       <p class="hint">The odds are estimates of the trade. They rank; they prove nothing.</p>
     </details>
   );
-}
-
-/** Where no suspect agrees with every answer: which answer to look at again, and what that would make sense of. */
-export function DoNotFit({ flow, standing, suspects, onChange }: DoNotFitProps) {
-  const ranked = oneEach(rank(suspects, standing.findings));
-  const [nearest] = ranked;
-  if (!nearest || stillPossible(ranked).length > 0) return null;
-  const names = nearest.against.map((id) => `“${flow.steps.get(id)?.short ?? id}”`).join(' and ');
-  const onTheWire = standing.terminals.filter(({ step }) => nearest.against.includes(step.id));
-  return (
-    <div class="notice" role="status">
-      <p>
-        These answers do not fit together. Look again first at {names}: without that, “{nearest.suspect.title}” would
-        explain the rest.
-      </p>
-      {onTheWire.map(({ step }) => (
-        <button key={step.id} type="button" onClick={() => onChange(step)}>
-          Answer “{step.short}” again
-        </button>
-      ))}
-    </div>
-  );
-}
-
-interface DoNotFitProps {
-  readonly flow: Flow;
-  readonly standing: Standing;
-  readonly suspects: readonly Suspect[];
-  readonly onChange: (step: Step) => void;
 }
 
 interface NextProps {

@@ -1,8 +1,9 @@
 import { ampWontTurnOn } from '../../../machines/amp-wont-turn-on.ts';
 import { toolsAtHand } from '../../steps/meter.ts';
-import { AMP_SUSPECTS } from '../../verdicts/amp/suspects.ts';
 import { FlowPage } from '../flow/FlowPage.tsx';
 
+const loadTable = () => import('../../verdicts/amp/suspects.ts').then(({ ampTable }) => ampTable);
+
 export const AmpWontTurnOn = ({ root }: { readonly root: string }) => (
-  <FlowPage flow={ampWontTurnOn} root={root} suspects={AMP_SUSPECTS} rankAt={toolsAtHand.id} repairs />
+  <FlowPage flow={ampWontTurnOn} root={root} loadTable={loadTable} rankAt={toolsAtHand.id} repairs />
 );

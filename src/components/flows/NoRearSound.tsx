@@ -1,13 +1,14 @@
 import { noRearSound } from '../../../machines/no-rear-sound.ts';
 import { toolsAtHand } from '../../steps/meter.ts';
-import { REAR_SUSPECTS } from '../../verdicts/rear/suspects.ts';
 import { FlowPage } from '../flow/FlowPage.tsx';
+
+const loadTable = () => import('../../verdicts/rear/suspects.ts').then(({ rearTable }) => rearTable);
 
 export const NoRearSound = ({ root }: { readonly root: string }) => (
   <FlowPage
     flow={noRearSound}
     root={root}
-    suspects={REAR_SUSPECTS}
+    loadTable={loadTable}
     rankAt={toolsAtHand.id}
     goesOnIn={['is-a-reflash-needed']}
     repairs

@@ -4,7 +4,6 @@ import { oneEach, rank, shareInWords, stillPossible } from '../suspects.ts';
 import type { Verdict } from '../verdict.ts';
 import { YOURSELF, YOURSELF_OR_FITTER } from '../who.ts';
 import { ampName, drawNumbers, remoteNumbers } from './numbers.ts';
-import { AMP_SUSPECTS } from './suspects.ts';
 
 /** Ends that name no single fault: another complaint, or a short list. */
 
@@ -108,14 +107,16 @@ export const shortList: Verdict = {
     'supply-under-load',
   ],
   mends: EVERY_PART,
-  remedy: (f) => {
-    const possible = oneEach(stillPossible(rank(AMP_SUSPECTS, f)));
+  remedy: (f, suspects) => {
+    const possible = oneEach(stillPossible(rank(suspects ?? [], f)));
     const listed = possible.slice(0, MOST_IN_A_LIST);
     const [first] = listed;
     return {
       what: first
         ? `Likeliest: ${first.suspect.title.charAt(0).toLowerCase()}${first.suspect.title.slice(1)}.`
-        : 'Every known cause has an answer that speaks against it, so one of the answers cannot be right.',
+        : suspects
+          ? 'Every known cause has an answer that speaks against it, so one of the answers cannot be right.'
+          : 'What was answered proves no single cause.',
       certainty: 'short list',
       howSure: first
         ? `What was answered leaves ${possible.length}${possible.length > MOST_IN_A_LIST ? `, of which the ${MOST_IN_A_LIST} likeliest stand below` : ''}. A check that could not be done would tell them apart.`

@@ -5,7 +5,6 @@ import { oneEach, type Ranked, rank, type Suspect, shareInWords, stillPossible }
 import type { Remedy, Verdict } from '../verdict.ts';
 import { YOURSELF, YOURSELF_OR_FITTER } from '../who.ts';
 import { ON_THE_FRAME } from './alternatives.ts';
-import { REAR_SUSPECTS } from './suspects.ts';
 
 /** Ends that name no single fault: another complaint, everything healthy, or a short list. */
 
@@ -53,14 +52,16 @@ export const shortList: Verdict = {
     'run-ohms',
   ],
   mends: ['settings', 'profile', 'unit', 'unit-leads', 'amp-supply', 'amp', 'run', 'speaker'],
-  remedy: (f) => {
-    const possible = oneEach(stillPossible(rank(REAR_SUSPECTS, f)));
+  remedy: (f, suspects) => {
+    const possible = oneEach(stillPossible(rank(suspects ?? [], f)));
     const listed = (possible.length > MOST_IN_A_LIST ? asClasses(possible) : possible).slice(0, MOST_IN_A_LIST);
     const [first] = listed;
     return {
       what: first
         ? `Likeliest: ${first.suspect.title.toLowerCase()}.`
-        : 'Every known cause has an answer that speaks against it, so one of the answers cannot be right.',
+        : suspects
+          ? 'Every known cause has an answer that speaks against it, so one of the answers cannot be right.'
+          : 'What was answered proves no single cause.',
       certainty: 'short list',
       howSure: first
         ? `What was answered leaves ${possible.length}${possible.length > MOST_IN_A_LIST ? `, of which the ${MOST_IN_A_LIST} likeliest stand below` : ''}.${possible.length > 1 ? ' The checks below tell them apart.' : ''}`

@@ -3,23 +3,33 @@ import { ampWontTurnOn } from '../../../machines/amp-wont-turn-on.ts';
 import { EXAMPLE_RIGS } from '../../../src/rig/examples.ts';
 import type { Rig } from '../../../src/rig/rig.ts';
 import { findingsOver } from '../../../src/steps/outcome.ts';
-import { AMP_SUSPECTS } from '../../../src/verdicts/amp/suspects.ts';
+import { AMP_TEXTS, ampTable } from '../../../src/verdicts/amp/suspects.ts';
 import { rank, stillPossible } from '../../../src/verdicts/suspects.ts';
 import { type Short, toAnswer } from '../../journey.ts';
 import { describeSuspects, unsuspected } from '../suspects-law.ts';
 
-/** The table of signs against the flow that it is ranked in. Signs themselves: common practice, no published source. */
-describeSuspects(ampWontTurnOn, AMP_SUSPECTS);
+/** The table of suspects against the flow that it is ranked in. What each shows is held to the circuit elsewhere. */
+const { suspects } = ampTable({ rig: {}, facts: {} });
+describeSuspects(ampWontTurnOn, suspects, AMP_TEXTS);
 
 const left = (rig: Rig, answers: Readonly<Record<string, Short>>) => {
   const facts = Object.fromEntries(Object.entries(answers).map(([step, short]) => [step, toAnswer(short)]));
   const findings = findingsOver(ampWontTurnOn.steps)({ rig, facts });
-  return stillPossible(rank(AMP_SUSPECTS, findings)).map(({ suspect }) => suspect.verdict);
+  return stillPossible(rank(ampTable(findings).suspects, findings)).map(({ suspect }) => suspect.verdict);
 };
 
 describe('the suspects of an amplifier that stays off', () => {
-  it('cover every verdict that stands for a fault, apart from the two that name a pair of them', () =>
-    expect(unsuspected(ampWontTurnOn, AMP_SUSPECTS)).toEqual(['fuse-opens-again', 'run-trips-it']));
+  it('cover every verdict that stands for a fault, apart from pairs of them and from faults that do not keep it off', () =>
+    expect(unsuspected(ampWontTurnOn, suspects).toSorted()).toEqual([
+      'amp-load-too-low',
+      'battery-low',
+      'fuse-opens-again',
+      'plus-lead-too-thin',
+      'regulator-out-of-range',
+      'remote-on-permanent',
+      'run-trips-it',
+      'sense-sleeps-in-quiet',
+    ]));
 
   it('leave no remote wire among those of an amplifier that listens, and no listening among those of one on a wire', () => {
     const onWire = left(EXAMPLE_RIGS['frame-fairing'], { 'amp-light': 'off' });
@@ -36,7 +46,7 @@ describe('the suspects of an amplifier that stays off', () => {
   });
   it('think of speakers, heat and the output stage only when the fault lamp is on', () => {
     const rig = EXAMPLE_RIGS['frame-fairing'];
-    const onlyProtecting = ['speaker-wire-to-frame', 'speaker-pair-shorted', 'amp-load-too-low', 'amp-output-dc'];
+    const onlyProtecting = ['speaker-wire-to-frame', 'speaker-pair-shorted', 'amp-output-dc'];
     for (const verdict of onlyProtecting) {
       expect(left(rig, { 'amp-light': 'fault' })).toContain(verdict);
       expect(left(rig, { 'amp-light': 'off' })).not.toContain(verdict);
