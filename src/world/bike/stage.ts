@@ -3,6 +3,7 @@ import { magnitude, real } from '../complex.ts';
 import { CORNERS, type Corner, type PerCorner } from '../corner.ts';
 import { type Bridge, bridgeOff, bridgeOutput } from '../elements/bridge-output.ts';
 import { voltageSource } from '../elements/source.ts';
+import { Equations } from '../equations.ts';
 import type { Element, Refusal, Solved } from '../network.ts';
 import { refuse } from '../rules/refuse.ts';
 import { solveChecked } from '../solve.ts';
@@ -49,7 +50,7 @@ export const signalRefusal = (elements: readonly Element[]): Refusal | null =>
 
 /** A signal network that the rules have let pass is sound by construction: a refusal here is a slip in its making. */
 export function solveSignal(elements: readonly Element[], frequencyHz: number): Solved {
-  const solution = solveChecked({ elements, reference: MINUS, frequencyHz });
+  const solution = solveChecked(new Equations({ elements, reference: MINUS, frequencyHz }));
   if (!solution.ok) throw new Error(`the signal network is unsound: ${JSON.stringify(solution)}`);
   return solution;
 }
