@@ -57,7 +57,7 @@ export class Equations implements System, SparseEquations {
   size: number;
   pattern: number;
 
-  /** The equations of a network, or of one that is continued by more elements. The latter stays as it is. */
+  /** The equations of a network; `before` are those of elements that it has besides. */
   constructor({ elements, reference, frequencyHz }: Network, before?: Equations) {
     this.reference = reference;
     this.frequencyHz = frequencyHz;
@@ -83,6 +83,11 @@ export class Equations implements System, SparseEquations {
       if (element.senses) for (const node of element.senses) this.#column(node);
       element.stamp(this);
     }
+  }
+
+  /** The equations with more elements. These stay as they are. */
+  with(elements: readonly Element[]): Equations {
+    return new Equations({ elements, reference: this.reference, frequencyHz: this.frequencyHz }, this);
   }
 
   addAdmittance([from, to]: Pair, { re, im }: Complex): void {

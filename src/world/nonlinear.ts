@@ -49,7 +49,11 @@ export function solveNonlinear(network: Network, parts: readonly Nonlinear[]): C
   const first = parts.map((part) => part.first);
   const refusal = refuse({ ...network, elements: [...network.elements, ...first] });
   if (refusal) return { ok: false, ...refusal, steps: 0 };
-  const linear = new Equations(network);
+  return solveNonlinearChecked(new Equations(network), parts);
+}
+
+/** The same without the rules, for linear elements and parts of which they were checked. */
+export function solveNonlinearChecked(linear: Equations, parts: readonly Nonlinear[]): Converged {
   const newton = rounds(linear, parts, 'tangent');
   return newton.ok || newton.reason !== 'no-operating-point' ? newton : rounds(linear, parts, 'level');
 }
@@ -88,11 +92,10 @@ type Settled =
 
 /** Moves cornered parts, one at a time, until each is on the piece that its volts belong to. */
 function onTheirPieces(linear: Equations, parts: readonly Nonlinear[], start: readonly Element[]): Settled {
-  const { reference, frequencyHz } = linear;
   const lines = [...start];
   let wrong = '';
   for (let steps = 1; steps <= MOST_TURNS; steps++) {
-    const solution = solveChecked(new Equations({ elements: lines, reference, frequencyHz }, linear));
+    const solution = solveChecked(linear.with(lines));
     if (!solution.ok) return { ok: false, solution, steps };
     const turn = parts.findIndex((part) => part.cornered && missedA(part, solution) > CLOSE_A.tangent);
     const part = parts[turn];

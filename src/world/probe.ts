@@ -53,7 +53,7 @@ function withProbe(
 /** The bike as it runs, with one more element in it. */
 function resolve(look: Look, where: Where, frequencyHz: number, extra: Element): Solved {
   if (where !== 'power') return withProbe(look, where, true, frequencyHz, extra);
-  const solution = solvePower(look.world, look.moment, look.now.state, [extra]);
+  const solution = solvePower(look.world, look.moment, look.now.state, extra);
   if (!solution.ok) throw new Error(`a meter stopped the supply: ${JSON.stringify(solution)}`);
   return solution;
 }

@@ -26,8 +26,7 @@ export function wiringOf(elements: readonly Element[]): Wiring {
   return {
     refusal: (outputs) => refuse({ elements: [...outputs, ...elements], reference: MINUS, frequencyHz: 0 }),
     solve: (outputs, frequencyHz) => {
-      const network = { elements: outputs, reference: MINUS, frequencyHz };
-      const solution = solveChecked(new Equations(network, equationsAt(frequencyHz)));
+      const solution = solveChecked(equationsAt(frequencyHz).with(outputs));
       if (!solution.ok) throw new Error(`the signal network is unsound: ${JSON.stringify(solution)}`);
       return solution;
     },
