@@ -56,9 +56,18 @@ function symbol(prefix: Prefix, unit: Unit, number: string): string {
   return number === '1' ? UNITS.speaker.singular : UNITS.speaker.plural;
 }
 
+const formats = new Map<string, Intl.NumberFormat>();
+/** Making a format takes far longer than using it, so each is made once. */
+function formatOf(digits: Intl.NumberFormatOptions): Intl.NumberFormat {
+  const key = JSON.stringify(digits);
+  const format = formats.get(key) ?? new Intl.NumberFormat('en', { useGrouping: false, ...digits });
+  formats.set(key, format);
+  return format;
+}
+
 /** Twelve digits first: they hold every reading, and hide that 8.485 is stored as 8.48499… */
 function decimal(value: number, digits: Intl.NumberFormatOptions): string {
   const exact = value.toPrecision(12) as Intl.StringNumericLiteral;
-  const text = new Intl.NumberFormat('en', { useGrouping: false, ...digits }).format(exact);
+  const text = formatOf(digits).format(exact);
   return /[1-9]/.test(text) ? text : text.replace('-', '');
 }

@@ -1,9 +1,9 @@
-import { initialTransition, transition } from 'xstate';
-import type { Flow, FlowMeta } from '../../machines/kit.ts';
+import type { Flow } from '../../machines/kit.ts';
 import type { Rig } from '../rig/rig.ts';
 import { outcomeOf } from '../steps/outcome.ts';
 import type { Answer, Facts, Situation, Step } from '../steps/step.ts';
 import type { Remedy, Verdict } from '../verdicts/verdict.ts';
+import { startOf } from './standing.ts';
 
 /** One question on the way to a verdict. */
 export interface Asked {
@@ -50,10 +50,10 @@ export function askThrough(
   onAnswer: (situation: Situation, asked: readonly Asked[]) => boolean = () => false,
 ): Concluded | { readonly stoppedAt: Situation; readonly asked: readonly Asked[] } {
   const asked: Asked[] = [];
-  let [snapshot] = initialTransition(flow.machine, { rig: known.rig, facts: {} });
+  let standing = startOf(flow, known.rig);
   while (asked.length <= MOST_QUESTIONS) {
+    const { snapshot, meta } = standing;
     const { rig, facts } = snapshot.context;
-    const meta = Object.values(snapshot.getMeta())[0] as FlowMeta | undefined;
     if (meta?.verdict && snapshot.output)
       return { verdict: meta.verdict, remedy: snapshot.output.remedy, rig, facts, asked };
     const step = meta?.step;
@@ -65,8 +65,9 @@ export function askThrough(
         ? { answer: before, outcome: old }
         : usableAnswer(step, { rig, facts: { ...known.facts, ...facts } }, answering);
     asked.push({ step, answer, outcome, fresh: old === undefined });
-    [snapshot] = transition(flow.machine, snapshot, { type: 'answer', step: step.id, answer });
-    if (old === undefined && onAnswer(snapshot.context, asked)) return { stoppedAt: snapshot.context, asked };
+    standing = standing.after(step, answer);
+    const { context } = standing.snapshot;
+    if (old === undefined && onAnswer(context, asked)) return { stoppedAt: context, asked };
   }
   throw new Error(`flow ${flow.id} goes round in a circle: ${asked.map(({ step }) => step.id).join(' ')}`);
 }

@@ -1,87 +1,111 @@
-/** Rows of complex numbers, re and im in turn. The last column is the right-hand side. */
-export type Rows = readonly Float64Array[];
+import { NO_PIVOT_RATIO, type Plan, planFor } from './elimination-plan.ts';
+import type { SparseEquations } from './equations.ts';
 
-/** A pivot this small against what stood in its row is rounding: the equations do not decide that unknown. */
-const NO_PIVOT_RATIO = 1e-15;
+/** By pattern: the plans that were made for it, the latest first. A bike has few patterns, whatever its values. */
+const plans = new Map<number, Plan[]>();
+
+/** A multiple of the pivot's row larger than this lets rounding grow: other pivots are chosen for these numbers. */
+const MOST_TIMES = 1e5;
+
+const isFor = (plan: Plan, { size, rows, columns }: SparseEquations): boolean =>
+  plan.size === size &&
+  plan.rows.length === rows.length &&
+  plan.rows.every((row, i) => row === rows[i] && plan.columns[i] === columns[i]);
 
 /**
- * Solves A x = b by elimination with partial pivoting, in place. Gives x, or the column that has no pivot.
- *
- * Source: Golub and Van Loan, Matrix Computations, "Gaussian elimination with partial pivoting", from memory; complex
- * entries. Own code, since the whole of it is one page and a page of the site has to load it. Rows with a zero in the
- * pivot's column are passed over, which is most of them: a circuit's matrix is nearly empty.
+ * Solves A x = b. Gives x, re and im in turn, or the column that has no pivot. The plan of an earlier solution is
+ * followed where the pattern is the same and its pivots are large enough for these numbers too; else one is made.
  */
-export function solveRows(rows: Rows): { ok: true; x: Float64Array } | { ok: false; column: number } {
-  const order = [...rows];
-  const size = order.length;
-  const scales = order.map((row) => largestIn(row, 2 * size));
+export function solveEquations(
+  equations: SparseEquations,
+): { ok: true; x: Float64Array } | { ok: false; column: number } {
+  const known = plans.get(equations.pattern) ?? [];
+  for (const plan of known) {
+    const x = isFor(plan, equations) ? follow(plan, equations) : null;
+    if (x) return { ok: true, x };
+  }
+  const plan = planFor(equations);
+  if ('noPivotIn' in plan) return { ok: false, column: plan.noPivotIn };
+  plans.set(equations.pattern, [plan, ...known]);
+  const x = follow(plan, equations);
+  return x ? { ok: true, x } : { ok: false, column: plan.pivotColumn[plan.size - 1] ?? 0 };
+}
+
+/** Elimination and substitution as planned, or null where a pivot is too small for that. */
+function follow(plan: Plan, { size, re, im, rows, given }: SparseEquations): Float64Array | null {
+  const { slotOf, pivotRow, pivotColumn, pivotSlot, targetsFrom, restFrom, targetRow, targetSlot } = plan;
+  const { restColumn, restSlot, changedSlot } = plan;
+  const a = new Float64Array(2 * plan.slots);
+  for (let i = 0; i < slotOf.length; i++) {
+    const slot = 2 * (slotOf[i] as number);
+    a[slot] = (a[slot] as number) + (re[i] as number);
+    a[slot + 1] = (a[slot + 1] as number) + (im[i] as number);
+  }
+  const scales = new Float64Array(size);
+  for (let i = 0; i < slotOf.length; i++) {
+    const slot = 2 * (slotOf[i] as number);
+    const row = rows[i] as number;
+    const is = Math.max(Math.abs(a[slot] as number), Math.abs(a[slot + 1] as number));
+    if (is > (scales[row] as number)) scales[row] = is;
+  }
+  const b = new Float64Array(2 * size);
+  for (let i = 0; i < given.rows.length; i++) {
+    const row = 2 * (given.rows[i] as number);
+    b[row] = (b[row] as number) + (given.re[i] as number);
+    b[row + 1] = (b[row + 1] as number) + (given.im[i] as number);
+  }
+
+  let change = 0;
   for (let k = 0; k < size; k++) {
-    const pivot = largestBelow(order, k);
-    const row = order[pivot] as Float64Array;
-    if (Math.hypot(row[2 * k] as number, row[2 * k + 1] as number) <= NO_PIVOT_RATIO * (scales[pivot] as number)) {
-      return { ok: false, column: k };
+    const row = pivotRow[k] as number;
+    const slot = 2 * (pivotSlot[k] as number);
+    const [pivotRe, pivotIm] = [a[slot] as number, a[slot + 1] as number];
+    const square = pivotRe * pivotRe + pivotIm * pivotIm;
+    const least = NO_PIVOT_RATIO * (scales[row] as number);
+    if (!(square > least * least)) return null;
+    const [givenRe, givenIm] = [b[2 * row] as number, b[2 * row + 1] as number];
+    const [restStart, restEnd] = [restFrom[k] as number, restFrom[k + 1] as number];
+    for (let t = targetsFrom[k] as number; t < (targetsFrom[k + 1] as number); t++) {
+      const at = 2 * (targetSlot[t] as number);
+      const [valueRe, valueIm] = [a[at] as number, a[at + 1] as number];
+      const timesRe = (valueRe * pivotRe + valueIm * pivotIm) / square;
+      const timesIm = (valueIm * pivotRe - valueRe * pivotIm) / square;
+      if (timesRe * timesRe + timesIm * timesIm > MOST_TIMES * MOST_TIMES) return null;
+      const target = 2 * (targetRow[t] as number);
+      b[target] = (b[target] as number) - (timesRe * givenRe - timesIm * givenIm);
+      b[target + 1] = (b[target + 1] as number) - (timesRe * givenIm + timesIm * givenRe);
+      for (let j = restStart; j < restEnd; j++) {
+        const from = 2 * (restSlot[j] as number);
+        const to = 2 * (changedSlot[change++] as number);
+        const [fromRe, fromIm] = [a[from] as number, a[from + 1] as number];
+        a[to] = (a[to] as number) - (timesRe * fromRe - timesIm * fromIm);
+        a[to + 1] = (a[to + 1] as number) - (timesRe * fromIm + timesIm * fromRe);
+      }
     }
-    [order[k], order[pivot]] = [row, order[k] as Float64Array];
-    [scales[k], scales[pivot]] = [scales[pivot] as number, scales[k] as number];
-    for (let i = k + 1; i < size; i++) eliminate(order[i] as Float64Array, row, k);
   }
-  return { ok: true, x: substitute(order) };
-}
 
-function largestIn(row: Float64Array, until: number): number {
-  let most = 0;
-  for (let j = 0; j < until; j++) {
-    const size = Math.abs(row[j] as number);
-    if (size > most) most = size;
-  }
-  return most;
-}
-
-function largestBelow(rows: Rows, k: number): number {
-  let best = k;
-  let most = -1;
-  for (let i = k; i < rows.length; i++) {
-    const row = rows[i] as Float64Array;
-    const [re, im] = [row[2 * k] as number, row[2 * k + 1] as number];
-    const size = re * re + im * im;
-    if (size > most) [best, most] = [i, size];
-  }
-  return best;
-}
-
-/** Takes away the multiple of the pivot's row that clears column k. */
-function eliminate(target: Float64Array, pivotRow: Float64Array, k: number): void {
-  const [re, im] = [target[2 * k] as number, target[2 * k + 1] as number];
-  if (re === 0 && im === 0) return;
-  const [pivotRe, pivotIm] = [pivotRow[2 * k] as number, pivotRow[2 * k + 1] as number];
-  const square = pivotRe * pivotRe + pivotIm * pivotIm;
-  const factorRe = (re * pivotRe + im * pivotIm) / square;
-  const factorIm = (im * pivotRe - re * pivotIm) / square;
-  for (let j = 2 * k; j < target.length; j += 2) {
-    const [a, b] = [pivotRow[j] as number, pivotRow[j + 1] as number];
-    if (a === 0 && b === 0) continue;
-    target[j] = (target[j] as number) - (factorRe * a - factorIm * b);
-    target[j + 1] = (target[j + 1] as number) - (factorRe * b + factorIm * a);
-  }
-}
-
-function substitute(rows: Rows): Float64Array {
-  const size = rows.length;
   const x = new Float64Array(2 * size);
-  for (let i = size - 1; i >= 0; i--) {
-    const row = rows[i] as Float64Array;
-    let re = row[2 * size] as number;
-    let im = row[2 * size + 1] as number;
-    for (let j = i + 1; j < size; j++) {
-      const [a, b] = [row[2 * j] as number, row[2 * j + 1] as number];
-      if (a === 0 && b === 0) continue;
-      re -= a * (x[2 * j] as number) - b * (x[2 * j + 1] as number);
-      im -= a * (x[2 * j + 1] as number) + b * (x[2 * j] as number);
+  for (let k = size - 1; k >= 0; k--) {
+    const row = 2 * (pivotRow[k] as number);
+    let [sumRe, sumIm] = [b[row] as number, b[row + 1] as number];
+    for (let j = restFrom[k] as number; j < (restFrom[k + 1] as number); j++) {
+      const from = 2 * (restSlot[j] as number);
+      const column = 2 * (restColumn[j] as number);
+      const [fromRe, fromIm, xRe, xIm] = [a[from], a[from + 1], x[column], x[column + 1]] as [
+        number,
+        number,
+        number,
+        number,
+      ];
+      sumRe -= fromRe * xRe - fromIm * xIm;
+      sumIm -= fromRe * xIm + fromIm * xRe;
     }
-    const [a, b] = [row[2 * i] as number, row[2 * i + 1] as number];
-    const square = a * a + b * b;
-    x[2 * i] = (re * a + im * b) / square;
-    x[2 * i + 1] = (im * a - re * b) / square;
+    const slot = 2 * (pivotSlot[k] as number);
+    const [pivotRe, pivotIm] = [a[slot] as number, a[slot + 1] as number];
+    const square = pivotRe * pivotRe + pivotIm * pivotIm;
+    const own = 2 * (pivotColumn[k] as number);
+    x[own] = (sumRe * pivotRe + sumIm * pivotIm) / square;
+    x[own + 1] = (sumIm * pivotRe - sumRe * pivotIm) / square;
   }
   return x;
 }

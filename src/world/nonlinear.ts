@@ -1,3 +1,4 @@
+import { Equations } from './equations.ts';
 import type { Element, Network, Pair, Solution, Solved } from './network.ts';
 import { refuse } from './rules/refuse.ts';
 import { solveChecked } from './solve.ts';
@@ -48,16 +49,21 @@ export function solveNonlinear(network: Network, parts: readonly Nonlinear[]): C
   const first = parts.map((part) => part.first);
   const refusal = refuse({ ...network, elements: [...network.elements, ...first] });
   if (refusal) return { ok: false, ...refusal, steps: 0 };
-  const newton = rounds(network, parts, 'tangent');
-  return newton.ok || newton.reason !== 'no-operating-point' ? newton : rounds(network, parts, 'level');
+  return solveNonlinearChecked(new Equations(network), parts);
 }
 
-function rounds(network: Network, parts: readonly Nonlinear[], meets: Meets): Converged {
+/** The same without the rules, for linear elements and parts of which they were checked. */
+export function solveNonlinearChecked(linear: Equations, parts: readonly Nonlinear[]): Converged {
+  const newton = rounds(linear, parts, 'tangent');
+  return newton.ok || newton.reason !== 'no-operating-point' ? newton : rounds(linear, parts, 'level');
+}
+
+function rounds(linear: Equations, parts: readonly Nonlinear[], meets: Meets): Converged {
   let lines = parts.map(({ first }) => first);
   let worst = parts[0]?.id ?? '';
   let steps = 0;
   for (let round = 0; round < MOST_ROUNDS[meets]; round++) {
-    const settled = onTheirPieces(network, parts, lines);
+    const settled = onTheirPieces(linear, parts, lines);
     steps += settled.steps;
     if (!settled.ok) return { ...settled.solution, steps };
     const { solution } = settled;
@@ -85,11 +91,11 @@ type Settled =
   | { ok: false; solution: Exclude<Solution, Solved>; steps: number };
 
 /** Moves cornered parts, one at a time, until each is on the piece that its volts belong to. */
-function onTheirPieces(network: Network, parts: readonly Nonlinear[], start: readonly Element[]): Settled {
+function onTheirPieces(linear: Equations, parts: readonly Nonlinear[], start: readonly Element[]): Settled {
   const lines = [...start];
   let wrong = '';
   for (let steps = 1; steps <= MOST_TURNS; steps++) {
-    const solution = solveChecked({ ...network, elements: [...network.elements, ...lines] });
+    const solution = solveChecked(linear.with(lines));
     if (!solution.ok) return { ok: false, solution, steps };
     const turn = parts.findIndex((part) => part.cornered && missedA(part, solution) > CLOSE_A.tangent);
     const part = parts[turn];

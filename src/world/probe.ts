@@ -1,10 +1,10 @@
-import { ampElements, ampOff } from './bike/amp-side.ts';
+import { ampOff, ampOutputs, ampWiring } from './bike/amp-side.ts';
 import { shownRatio, type Wave } from './bike/clip.ts';
 import { coilTop, MINUS, tab } from './bike/nodes.ts';
 import type { Operating } from './bike/operate.ts';
 import { solvePower } from './bike/power.ts';
-import { NO_SHIFT, solveSignal } from './bike/stage.ts';
-import { UNIT_OFF, unitElements } from './bike/unit-side.ts';
+import { NO_SHIFT } from './bike/stage.ts';
+import { UNIT_OFF, unitOutputs, unitWiring } from './bike/unit-side.ts';
 import { magnitude } from './complex.ts';
 import { battery } from './elements/battery.ts';
 import { voltmeter } from './elements/meter.ts';
@@ -33,19 +33,29 @@ export interface Look {
 const sharedBy = (red: Spot, black: Spot): Where | null =>
   red.node === MINUS ? black.where : black.node === MINUS || red.where === black.where ? red.where : null;
 
-/** The bike as it runs, with one more element in it. */
-function resolve({ world, moment, now }: Look, where: Where, frequencyHz: number, extra: Element): Solved {
-  if (where === 'power') {
-    const solution = solvePower(world, moment, now.state, [extra]);
-    if (!solution.ok) throw new Error(`a meter stopped the supply: ${JSON.stringify(solution)}`);
-    return solution;
+/** A signal network of the bike, its outputs as they run or off and unpowered, with one more element in it. */
+function withProbe(
+  { world, moment, now }: Look,
+  where: 'unit' | number,
+  awake: boolean,
+  frequencyHz: number,
+  extra: Element,
+): Solved {
+  const grounds = awake ? now.grounds : NO_SHIFT;
+  if (where === 'unit') {
+    const outputs = unitOutputs(world, awake ? now.unit.stages : UNIT_OFF, grounds);
+    return unitWiring(world, moment).solve([...outputs, extra], frequencyHz);
   }
-  const stages = where === 'unit' ? now.unit.stages : now.amps[where]?.side.stages;
-  const elements =
-    where === 'unit'
-      ? unitElements(world, moment, now.unit.stages, now.grounds)
-      : ampElements(world, moment, where, stages ?? {}, now.grounds);
-  return solveSignal([...elements, extra], frequencyHz);
+  const stages = awake ? (now.amps[where]?.side.stages ?? {}) : ampOff(world, where);
+  return ampWiring(world, moment, where).solve([...ampOutputs(world, where, stages, grounds), extra], frequencyHz);
+}
+
+/** The bike as it runs, with one more element in it. */
+function resolve(look: Look, where: Where, frequencyHz: number, extra: Element): Solved {
+  if (where !== 'power') return withProbe(look, where, true, frequencyHz, extra);
+  const solution = solvePower(look.world, look.moment, look.now.state, extra);
+  if (!solution.ok) throw new Error(`a meter stopped the supply: ${JSON.stringify(solution)}`);
+  return solution;
 }
 
 /** DC volts with the meter's own 10 MΩ in the circuit. */
@@ -87,20 +97,15 @@ const DEAD_V = 5e-3;
 export function ohms(look: Look, red: Spot, black: Spot): Read {
   const where = sharedBy(red, black);
   if (where === null || where === 'power') return { ok: false, reason: where === null ? 'apart' : 'powered' };
-  const { world, moment } = look;
   if (red.node === black.node) return is(0);
   const between = [red.node, black.node] as const;
   const awake = where === 'unit' ? look.now.unitOn : look.now.amps[where]?.why === null;
-  const live = [0, ...(moment.toneHz === null ? [] : [moment.toneHz])].some(
+  const live = [0, ...(look.moment.toneHz === null ? [] : [look.moment.toneHz])].some(
     (hz) => magnitude(resolve(look, where, hz, resistor('meter', between, DEAD_OHM)).acrossV(between)) > DEAD_V,
   );
-  if (live || (awake && !moment.apart.includes('runs'))) return { ok: false, reason: 'powered' };
-  const elements =
-    where === 'unit'
-      ? unitElements(world, moment, UNIT_OFF, NO_SHIFT)
-      : ampElements(world, moment, where, ampOff(world, where), NO_SHIFT);
+  if (live || (awake && !look.moment.apart.includes('runs'))) return { ok: false, reason: 'powered' };
   const test = currentSource('meter', [black.node, red.node], TEST_A);
-  const ohm = solveSignal([...elements, test], 0).acrossV(between).re / TEST_A;
+  const ohm = withProbe(look, where, false, 0, test).acrossV(between).re / TEST_A;
   return is(ohm > OVER_OHM ? Infinity : ohm);
 }
 
@@ -110,16 +115,12 @@ const CELL = { openV: 1.5, internalOhm: 0.3 };
 const CLICK_V = 0.15;
 
 /** Whether a 1.5 V cell on two places makes the cone behind them move. Only on what is unplugged. */
-export function cellMoves({ world, moment, now }: Look, red: Spot, black: Spot): boolean {
+export function cellMoves(look: Look, red: Spot, black: Spot): boolean {
   const where = sharedBy(red, black);
   const { corner } = red;
   if (where === null || where === 'power' || corner === null) return false;
-  const elements =
-    where === 'unit'
-      ? unitElements(world, moment, now.unit.stages, now.grounds)
-      : ampElements(world, moment, where, now.amps[where]?.side.stages ?? {}, now.grounds);
   const cell = battery('cell', [red.node, black.node], CELL);
-  const solution = solveSignal([...elements, cell], 0);
+  const solution = withProbe(look, where, true, 0, cell);
   return Math.abs(solution.acrossV([coilTop(corner), tab(corner, '−')]).re) > CLICK_V;
 }
 

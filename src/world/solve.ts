@@ -1,7 +1,7 @@
-import { assemble } from './assemble.ts';
 import { type Complex, subtract, ZERO } from './complex.ts';
-import { solveRows } from './lu.ts';
-import type { Element, Network, Reading, Solution } from './network.ts';
+import { Equations } from './equations.ts';
+import { solveEquations } from './lu.ts';
+import type { Network, Reading, Solution } from './network.ts';
 import { refuse } from './rules/refuse.ts';
 
 /**
@@ -10,41 +10,36 @@ import { refuse } from './rules/refuse.ts';
  */
 export function solve(network: Network): Solution {
   const refusal = refuse(network);
-  return refusal ? { ok: false, ...refusal } : solveChecked(network);
+  return refusal ? { ok: false, ...refusal } : solveChecked(new Equations(network));
 }
 
-/** The same without the rules, for a network of which they were checked: only values in it have changed since. */
-export function solveChecked(network: Network): Solution {
-  const { rows, nodes, branches } = assemble(network);
-  const solved = solveRows(rows);
+/** The same without the rules, for equations of a network of which they were checked. */
+export function solveChecked(equations: Equations): Solution {
+  const { nodes, branches, elements, reference, frequencyHz } = equations;
+  const solved = solveEquations(equations);
   if (!solved.ok) {
-    const at = [...nodes, ...branches].find(([, column]) => column === solved.column)?.[0] ?? network.reference;
+    const at = nodes.nameOf(solved.column) ?? branches.nameOf(solved.column) ?? reference;
     return { ok: false, reason: 'no-pivot', at };
   }
-  const valueAt = (column: number): Complex => ({
-    re: solved.x[2 * column] as number,
-    im: solved.x[2 * column + 1] as number,
-  });
-  const known = (map: ReadonlyMap<string, number>, name: string, what: string): Complex => {
-    const column = map.get(name);
+  const { x } = solved;
+  const known = (column: number | undefined, name: string, what: string): Complex => {
     if (column === undefined) throw new RangeError(`${what} must be one of the network, got ${name}`);
-    return valueAt(column);
+    return { re: x[2 * column] as number, im: x[2 * column + 1] as number };
   };
   const reading: Reading = {
-    frequencyHz: network.frequencyHz,
-    voltageV: (node) => (node === network.reference ? ZERO : known(nodes, node, 'node')),
-    branchA: (name) => known(branches, name, 'branch'),
+    frequencyHz,
+    voltageV: (node) => (node === reference ? ZERO : known(nodes.get(node), node, 'node')),
+    branchA: (name) => known(branches.get(name), name, 'branch'),
   };
-  const byId = new Map<string, Element>(network.elements.map((element) => [element.id, element]));
   const flows = (id: string) => {
-    const element = byId.get(id);
+    const element = elements.find((one) => one.id === id);
     if (!element) throw new RangeError(`element must be one of the network, got ${id}`);
     return element.flows(reading);
   };
   return {
     ok: true,
-    frequencyHz: network.frequencyHz,
-    has: (node) => node === network.reference || nodes.has(node),
+    frequencyHz,
+    has: (node) => node === reference || nodes.get(node) !== undefined,
     voltageV: reading.voltageV,
     acrossV: ([from, to]) => subtract(reading.voltageV(from), reading.voltageV(to)),
     flows,

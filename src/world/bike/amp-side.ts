@@ -3,6 +3,7 @@ import { magnitude, multiply } from '../complex.ts';
 import { axleOf, CORNERS, type Corner, inFrontOf, type PerCorner, perCorner } from '../corner.ts';
 import type { Moment } from '../moment.ts';
 import type { Element, Solved } from '../network.ts';
+import { identityOf } from '../remembered.ts';
 import type { Amp, World } from '../state.ts';
 import { driverOf, isFitted } from '../valued-rig.ts';
 import { clip, type Wave } from './clip.ts';
@@ -17,13 +18,13 @@ import {
   NO_SHIFT,
   REST_RATIO,
   type Stages,
-  solveSignal,
   stageElements,
   TEST_TONE_HZ,
   type Tones,
   toneOf,
 } from './stage.ts';
 import type { UnitSide } from './unit-side.ts';
+import { handlingOf, knownWirings, loadsOn, type Wiring, wiringOf } from './wiring.ts';
 
 /* Thresholds of protection, from memory of the trade. */
 const TRIPS_AT_A = 5;
@@ -42,22 +43,31 @@ const bridgeOf = (i: number) => (corner: Corner) => ({
   ground: ampNodes(i).ground,
 });
 
-/** The outputs of one amplifier and the runs that hang on them. */
-export function ampElements(world: World, moment: Moment, i: number, stages: Stages, grounds: Grounds): Element[] {
-  const runs = cornersOnAmp(world, i).flatMap((c) => runElements(world, c, moment, (sign) => ampOut(c, sign)));
-  return [...groundElements(grounds, world.amps.length), ...stageElements(stages, bridgeOf(i), `amp ${i}`), ...runs];
+/** The runs that hang on the outputs of one amplifier. */
+export function ampWiring(world: World, moment: Moment, i: number): Wiring {
+  const runs = () => cornersOnAmp(world, i).flatMap((c) => runElements(world, c, moment, (sign) => ampOut(c, sign)));
+  const parts = identityOf(world.runs, world.speakers);
+  return knownWirings(world.rig, `amp ${i} ${handlingOf(moment)} ${parts}`, () => wiringOf(runs()));
 }
+
+/** The outputs of one amplifier, and the grounds that they lie on. */
+export const ampOutputs = (world: World, i: number, stages: Stages, grounds: Grounds): Element[] => [
+  ...stageElements(stages, bridgeOf(i), `amp ${i}`),
+  ...groundElements(grounds, world.amps.length),
+];
 
 const forCorners = (corners: readonly Corner[], state: (corner: Corner) => Stages[Corner]): Stages =>
   Object.fromEntries(corners.map((corner) => [corner, state(corner)])) as Stages;
 export const ampOff = (world: World, i: number): Stages => forCorners(cornersOnAmp(world, i), () => 'off');
 
-export function ampLoads(world: World, moment: Moment, i: number): PerCorner<number> {
-  const corners = cornersOnAmp(world, i);
-  const stages = forCorners(corners, () => ({ restV: 0, toneV: 1 }));
-  const solution = solveSignal(ampElements(world, moment, i, stages, NO_SHIFT), TEST_TONE_HZ);
-  return perCorner((c) => (corners.includes(c) ? loadOhm(solution, `amp ${i}`, c, bridgeOf(i)(c)) : Infinity));
-}
+/** What each output of an amplifier sees; nothing, where it drives no corner. */
+export const ampLoads = (world: World, moment: Moment, i: number): PerCorner<number> =>
+  loadsOn(ampWiring(world, moment, i), () => {
+    const corners = cornersOnAmp(world, i);
+    const stages = forCorners(corners, () => ({ restV: 0, toneV: 1 }));
+    const solution = ampWiring(world, moment, i).solve(ampOutputs(world, i, stages, NO_SHIFT), TEST_TONE_HZ);
+    return perCorner((c) => (corners.includes(c) ? loadOhm(solution, `amp ${i}`, c, bridgeOf(i)(c)) : Infinity));
+  });
 
 /** The input terminal that feeds an output: its own, or the one of the front when the selector says two inputs. */
 const inputOf = ({ inputMode }: Amp, corner: Corner): Corner =>
@@ -115,7 +125,8 @@ export function ampSide(
       ? { restV: REST_RATIO * supplyV, toneV: waves[corner].cleanV, offsetV: amp.outputDcV }
       : 'off',
   );
-  const solveWith = (stages: Stages, hz: number) => solveSignal(ampElements(world, moment, i, stages, grounds), hz);
+  const wiring = ampWiring(world, moment, i);
+  const solveWith = (stages: Stages, hz: number) => wiring.solve(ampOutputs(world, i, stages, grounds), hz);
   const first = solveWith(playing, 0);
 
   const mostA = MOST_CURRENT_RATIO * Math.sqrt(powerW / ratedOhm);

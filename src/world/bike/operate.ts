@@ -1,14 +1,16 @@
 import { magnitude } from '../complex.ts';
 import { CORNERS, type PerCorner, perCorner } from '../corner.ts';
 import { type Moment, ORDINARY_VOLUME } from '../moment.ts';
-import type { Refusal, Solved } from '../network.ts';
+import type { Element, Refusal, Solved } from '../network.ts';
+import { oncePerKey } from '../remembered.ts';
 import type { Amp, World } from '../state.ts';
 import { driverOf } from '../valued-rig.ts';
-import { type AmpSide, ampElements, ampLoads, ampOff, ampSide, inputV, type Protects } from './amp-side.ts';
+import { type AmpSide, ampLoads, ampOff, ampOutputs, ampSide, ampWiring, inputV, type Protects } from './amp-side.ts';
 import { ampIn, ampNodes, MINUS, UNIT_GROUND, UNIT_PLUS, UNIT_SWITCHED } from './nodes.ts';
 import { type PowerState, solvePower } from './power.ts';
-import { type Grounds, NO_SHIFT, signalRefusal, type Tones } from './stage.ts';
-import { UNIT_OFF, type UnitSide, unitElements, unitLoads, unitSide } from './unit-side.ts';
+import { type Grounds, NO_SHIFT, type Tones } from './stage.ts';
+import { UNIT_OFF, type UnitSide, unitLoads, unitOutputs, unitSide, unitWiring } from './unit-side.ts';
+import type { Wiring } from './wiring.ts';
 
 /* Thresholds, from memory of the trade: common practice, no published source. */
 const UNIT_LEAST_V = 9;
@@ -91,17 +93,21 @@ function keptOff(world: World, moment: Moment, i: number, power: Solved, unit: U
 const lampOf = (why: AmpNow['why']): AmpNow['lamp'] =>
   why === null ? 'normal' : ['short', 'load', 'dc', 'heat', 'overvoltage'].includes(why) ? 'fault' : 'off';
 
+const soundness = oncePerKey<Wiring, Refusal | null>();
 /** The first of the signal networks of this bike that cannot be, by the name of what is to blame. */
 function unsound(world: World, moment: Moment): Refusal | null {
-  const networks = [
-    unitElements(world, moment, UNIT_OFF, NO_SHIFT),
-    ...world.amps.map((_, i) => ampElements(world, moment, i, ampOff(world, i), NO_SHIFT)),
-  ];
-  for (const elements of networks) {
-    const refusal = signalRefusal(elements);
-    if (refusal) return refusal;
-  }
-  return null;
+  const grounds = world.amps.length;
+  const unit = unitWiring(world, moment);
+  const refused = (wiring: Wiring, outputs: () => Element[]) =>
+    soundness(wiring, `${grounds} grounds`, () => wiring.refusal(outputs()));
+  return (
+    refused(unit, () => unitOutputs(world, UNIT_OFF, NO_SHIFT)) ??
+    world.amps.reduce<Refusal | null>(
+      (found, _, i) =>
+        found ?? refused(ampWiring(world, moment, i), () => ampOutputs(world, i, ampOff(world, i), NO_SHIFT)),
+      null,
+    )
+  );
 }
 
 /**

@@ -6,14 +6,18 @@ import { fuse } from '../elements/fuse.ts';
 import { powerLoad } from '../elements/power-load.ts';
 import { resistor } from '../elements/resistor.ts';
 import { wire } from '../elements/wire.ts';
+import { Equations } from '../equations.ts';
 import { UNIT_AWAKE_A } from '../healthy.ts';
 import type { Moment } from '../moment.ts';
-import type { Element } from '../network.ts';
-import { type Converged, type Nonlinear, solveNonlinear } from '../nonlinear.ts';
+import type { Element, Refusal } from '../network.ts';
+import { type Converged, type Nonlinear, solveNonlinearChecked } from '../nonlinear.ts';
+import { identityOf, oncePerKey } from '../remembered.ts';
 import { noBattery } from '../rules/no-battery.ts';
+import { refuse } from '../rules/refuse.ts';
 import { type Amp, ohmNow, type World } from '../state.ts';
-import { mainAmp } from '../valued-rig.ts';
+import { mainAmp, type ValuedRig } from '../valued-rig.ts';
 import { ampNodes, BATTERY_PLUS, BIKE_PLUS, MINUS, UNIT_GROUND, UNIT_PLUS, UNIT_SWITCHED } from './nodes.ts';
+import { handlingOf } from './wiring.ts';
 
 /* Values without a source are from memory of the trade: common practice, no published source. */
 
@@ -81,29 +85,67 @@ function ampElements(amp: Amp, i: number, world: World, moment: Moment, unitOn: 
 /** A battery of no capacity is none. */
 const hasBattery = ({ supply }: World): boolean => supply.internalOhm < Infinity && supply.openV > 0;
 
-/** The power network of a bike: battery, charging, the bike's own loads, head unit, and amplifiers on their leads. */
-export function powerNetwork(world: World, moment: Moment, { unitOn, amps }: PowerState) {
-  const elements = [
-    ...bikeElements(world, moment, unitOn),
-    ...world.amps.flatMap((amp, i) => ampElements(amp, i, world, moment, unitOn)),
-  ];
-  const { regulatorV, idleA, cruiseA } = world.supply;
-  const limitA = { off: 0, idle: idleA, cruise: cruiseA }[moment.engine];
-  const parts: Nonlinear[] = hasBattery(world) ? [chargedBattery('battery', [BATTERY_PLUS, MINUS], world.supply)] : [];
+/** The linear part of a power network, and why no network of its kind can be. */
+interface PowerWiring {
+  readonly linear: Equations;
+  readonly refusal: Refusal | null;
+  readonly solved: Map<string, Converged>;
+}
+
+const limitA = ({ supply }: World, { engine }: Moment): number =>
+  ({ off: 0, idle: supply.idleA, cruise: supply.cruiseA })[engine];
+
+/** Battery, charging and the amplifiers that are on: what draws no straight line. */
+function nonlinearParts(world: World, moment: Moment, amps: PowerState['amps']): Nonlinear[] {
+  const { supply } = world;
   const loads = amps.flatMap((state, i) => {
     const { plus, ground } = ampNodes(i);
     if (state === 'off') return [];
     const load = { idleA: AMP_IDLE_A, powerW: state.outputW / EFFICIENCY_RATIO };
     return [powerLoad(`amp ${i}`, [plus, ground], load)];
   });
-  parts.push(...loads);
-  if (limitA !== 0) parts.push(charging('charging', [BIKE_PLUS, MINUS], { setV: regulatorV, limitA }));
-  return { elements, parts };
+  const made = { setV: supply.regulatorV, limitA: limitA(world, moment) };
+  return [
+    ...(hasBattery(world) ? [chargedBattery('battery', [BATTERY_PLUS, MINUS], supply)] : []),
+    ...loads,
+    ...(made.limitA === 0 ? [] : [charging('charging', [BIKE_PLUS, MINUS], made)]),
+  ];
 }
 
-export function solvePower(world: World, moment: Moment, state: PowerState, extra: readonly Element[] = []): Converged {
-  const { elements, parts } = powerNetwork(world, moment, state);
-  const missing = noBattery({ elements: parts.map(({ first }) => first) });
-  if (missing) return { ok: false, ...missing, steps: 0 };
-  return solveNonlinear({ elements: [...elements, ...extra], reference: MINUS, frequencyHz: 0 }, parts);
+const wirings = oncePerKey<ValuedRig, PowerWiring>();
+/** Worked out once for all bikes of a build, and all moments, in which it is the same. */
+function powerWiring(world: World, moment: Moment, { unitOn, amps }: PowerState): PowerWiring {
+  const { supply, unit } = world;
+  const { key, engine, jumper, lamp } = moment;
+  const parts = identityOf(supply, unit.switched, unit.permanent, unit.ground, ...world.amps);
+  const done = `${handlingOf(moment)} ${key} ${engine} ${jumper} ${lamp}`;
+  return wirings(world.rig, `${done} ${parts} ${unit.neverSleeps} ${unitOn}`, () => {
+    const elements = [
+      ...bikeElements(world, moment, unitOn),
+      ...world.amps.flatMap((amp, i) => ampElements(amp, i, world, moment, unitOn)),
+    ];
+    const allOn = amps.map(() => ({ outputW: 0 }));
+    const first = nonlinearParts(world, moment, allOn).map((part) => part.first);
+    const network = { elements, reference: MINUS, frequencyHz: 0 };
+    const refusal = noBattery({ elements: first }) ?? refuse({ ...network, elements: [...elements, ...first] });
+    return { linear: new Equations(network), refusal, solved: new Map() };
+  });
+}
+
+/**
+ * The power network of a bike: battery, charging, the bike's own loads, head unit, and amplifiers on their leads, with
+ * `meter` in it. The same network in the same state is solved once.
+ */
+export function solvePower(world: World, moment: Moment, state: PowerState, meter?: Element): Converged {
+  const { linear, refusal, solved } = powerWiring(world, moment, state);
+  if (refusal) return { ok: false, ...refusal, steps: 0 };
+  const solveNow = () => {
+    const parts = nonlinearParts(world, moment, state.amps);
+    return solveNonlinearChecked(meter ? linear.with([meter]) : linear, parts);
+  };
+  if (meter) return solveNow();
+  const key = state.amps.map((one) => (one === 'off' ? one : one.outputW)).join();
+  const solution = solved.get(key) ?? solveNow();
+  solved.set(key, solution);
+  return solution;
 }

@@ -3,9 +3,7 @@ import { magnitude, real } from '../complex.ts';
 import { CORNERS, type Corner, type PerCorner } from '../corner.ts';
 import { type Bridge, bridgeOff, bridgeOutput } from '../elements/bridge-output.ts';
 import { voltageSource } from '../elements/source.ts';
-import type { Element, Refusal, Solved } from '../network.ts';
-import { refuse } from '../rules/refuse.ts';
-import { solveChecked } from '../solve.ts';
+import type { Element, Solved } from '../network.ts';
 import { ampNodes, MINUS, UNIT_GROUND } from './nodes.ts';
 
 /** Where a healthy output rests: the middle of its band, over its supply. */
@@ -42,17 +40,6 @@ export const groundElements = ({ unitV, ampsV }: Grounds, amps: number): Element
     voltageSource(`amp ground ${i}`, [ampNodes(i).ground, MINUS], ampsV[i] ?? 0, 0),
   ),
 ];
-
-/** Why a signal network cannot be: asked once a moment, since after it only values of the outputs change. */
-export const signalRefusal = (elements: readonly Element[]): Refusal | null =>
-  refuse({ elements, reference: MINUS, frequencyHz: TEST_TONE_HZ });
-
-/** A signal network that the rules have let pass is sound by construction: a refusal here is a slip in its making. */
-export function solveSignal(elements: readonly Element[], frequencyHz: number): Solved {
-  const solution = solveChecked({ elements, reference: MINUS, frequencyHz });
-  if (!solution.ok) throw new Error(`the signal network is unsound: ${JSON.stringify(solution)}`);
-  return solution;
-}
 
 /** Solutions by the stages and the frequency that they belong to, for passes that only differ in their DC. */
 export type Tones = Map<string, Solved>;

@@ -4,6 +4,7 @@ import { contact } from '../elements/contact.ts';
 import { isolator } from '../elements/isolator.ts';
 import type { Moment } from '../moment.ts';
 import type { Element, Solved } from '../network.ts';
+import { identityOf } from '../remembered.ts';
 import { ohmNow, type World } from '../state.ts';
 import { driverOf, isFitted } from '../valued-rig.ts';
 import { cleanIntoV, clip, type Wave } from './clip.ts';
@@ -18,12 +19,12 @@ import {
   NO_SHIFT,
   REST_RATIO,
   type Stages,
-  solveSignal,
   stageElements,
   TEST_TONE_HZ,
   type Tones,
   toneOf,
 } from './stage.ts';
+import { handlingOf, knownWirings, loadsOn, type Wiring, wiringOf } from './wiring.ts';
 
 /** A line-level output hangs on the unit's pair through this much; its level is that of the pair. From memory. */
 const LINE_SOURCE_OHM = 100;
@@ -58,8 +59,8 @@ function inputElements(world: World, moment: Moment, i: number, input: Corner, f
   ];
 }
 
-/** Everything that hangs on the head unit's four pairs, with the unit's own outputs in the given state. */
-export function unitElements(world: World, moment: Moment, stages: Stages, grounds: Grounds): Element[] {
+/** Everything that hangs on the head unit's four pairs. */
+function unitLoom(world: World, moment: Moment): Element[] {
   const pairs = CORNERS.flatMap((corner) => [
     ...SIGNS.map((sign, n) => {
       const plug = world.unit.plug[corner][n === 0 ? 'plus' : 'minus'];
@@ -77,20 +78,34 @@ export function unitElements(world: World, moment: Moment, stages: Stages, groun
       return from ? inputElements(world, moment, i, input, from) : [];
     }),
   );
-  const outputs = stageElements(stages, bridgeOf, 'unit');
-  return [...groundElements(grounds, world.amps.length), ...outputs, ...pairs, ...inputs];
+  return [...pairs, ...inputs];
 }
+
+/** The same, worked out once for all bikes and moments in which it is the same. */
+export function unitWiring(world: World, moment: Moment): Wiring {
+  const { rig, unit, runs, speakers, amps } = world;
+  const inputs = amps.map((amp) => `${amp.level} ${amp.passesDc} ${identityOf(amp.inputs, amp.inputPlug)}`);
+  const parts = identityOf(unit.plug, unit.toGround, runs, speakers);
+  return knownWirings(rig, `unit ${handlingOf(moment)} ${parts} ${inputs}`, () => wiringOf(unitLoom(world, moment)));
+}
+
+/** The unit's own outputs, and the grounds that they and the amplifiers lie on. */
+export const unitOutputs = (world: World, stages: Stages, grounds: Grounds): Element[] => [
+  ...stageElements(stages, bridgeOf, 'unit'),
+  ...groundElements(grounds, world.amps.length),
+];
 
 const every = (state: (corner: Corner) => Stages[Corner]): Stages =>
   Object.fromEntries(CORNERS.map((corner) => [corner, state(corner)])) as Stages;
 export const UNIT_OFF: Stages = every(() => 'off');
 
-/** What each of the unit's pairs sees. It depends on wires and plugs only, so it is worked out once a moment. */
-export function unitLoads(world: World, moment: Moment): PerCorner<number> {
-  const stages = every(() => ({ restV: 0, toneV: 1 }));
-  const solution = solveSignal(unitElements(world, moment, stages, NO_SHIFT), TEST_TONE_HZ);
-  return perCorner((corner) => loadOhm(solution, 'unit', corner, bridgeOf(corner)));
-}
+/** What each of the unit's pairs sees. It depends on wires and plugs only. */
+export const unitLoads = (world: World, moment: Moment): PerCorner<number> =>
+  loadsOn(unitWiring(world, moment), () => {
+    const stages = every(() => ({ restV: 0, toneV: 1 }));
+    const solution = unitWiring(world, moment).solve(unitOutputs(world, stages, NO_SHIFT), TEST_TONE_HZ);
+    return perCorner((corner) => loadOhm(solution, 'unit', corner, bridgeOf(corner)));
+  });
 
 export interface UnitSide {
   readonly stages: Stages;
@@ -114,7 +129,8 @@ export function unitSide(
   const waves = perCorner((corner) =>
     on ? clip(unitWantedV(world, moment, corner), cleanIntoV({ supplyV: volts, loadOhm: loads[corner] })) : clip(0, 0),
   );
-  const solveWith = (stages: Stages, hz: number) => solveSignal(unitElements(world, moment, stages, grounds), hz);
+  const wiring = unitWiring(world, moment);
+  const solveWith = (stages: Stages, hz: number) => wiring.solve(unitOutputs(world, stages, grounds), hz);
   const awake = every((corner) => (on ? { restV: REST_RATIO * volts, toneV: waves[corner].cleanV } : 'off'));
   const first = solveWith(awake, 0);
   const hurt = CORNERS.filter(

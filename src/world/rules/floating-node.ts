@@ -1,6 +1,7 @@
-import { nodesOf } from '../assemble.ts';
-import type { Network, Refusal } from '../network.ts';
+import type { Element, Network, Refusal } from '../network.ts';
 import { Groups } from './groups.ts';
+
+const nodesOf = ({ paths, senses = [] }: Element): readonly string[] => [...paths.flat(), ...senses];
 
 /** A node from which no current can get to the reference has no volts: nothing says where it lies. */
 export function floatingNode({ elements, reference }: Network): Refusal | null {
