@@ -33,11 +33,6 @@ export const LISTED: Readonly<Record<string, readonly string[]>> = {
   'Back on a profile without rear channels': ['profile-reverted'],
   'Rear outputs off in the replaced head unit': ['replaced-unit-setting'],
   'The head unit is a replaced one, with the rear off in its own menu': ['replaced-unit-setting'],
-  'The rear channels of the head unit are off, and carry no DC either': [
-    'rear-channels-disabled',
-    'profile-reverted',
-    'replaced-unit-setting',
-  ],
   'The head unit’s rear outputs are switched off, and rest at zero': [
     'rear-channels-disabled',
     'profile-reverted',
@@ -61,8 +56,6 @@ export const LISTED: Readonly<Record<string, readonly string[]>> = {
   'Outputs that carry no DC by design': ['sense-no-half-supply'],
   // The amplifier and its supply.
   'A weak contact in its power or ground': WEAK_SUPPLY,
-  'The level is full, and its threshold is set too high or its supply is weak': ['turn-on-mode-wrong', ...WEAK_SUPPLY],
-  'It has no power, or it does listen for a signal': AMP_STAYS_OFF,
   'An amplifier that drives everything is off': AMP_STAYS_OFF,
   'An amplifier that nobody saw': AMP_STAYS_OFF,
   // An open fuse has a cause, and its check asks for it: a lead that is chafed through, or an amplifier shorted inside.
@@ -85,7 +78,6 @@ export const LISTED: Readonly<Record<string, readonly string[]>> = {
   'Its turn-on selector': ['turn-on-mode-wrong'],
   'Its settings': ['channel-mode-wrong', 'amp-input-too-low'],
   'Amplifier dead': ['amp-dead'],
-  'A low-pass or another input selected on the rear channels': ['channel-mode-wrong'],
   Heat: ['amp-heat-protect'],
   'It protects itself, and nobody sees its fault lamp': [
     'speaker-wire-to-frame',

@@ -23,7 +23,7 @@ export const faderCentre = choice<'cured' | 'plays' | 'no-change'>({
     plays: 'It plays, and both were in the middle already',
   },
   outcomes: { 'no-change': 'no change', cured: 'rear plays', plays: 'plays just now anyway' },
-  ifCannot: 'No such menu, or you cannot find it: we listen at the corners instead.',
+  ifCannot: 'No such menu, or you cannot find it: the readings go round it.',
 });
 
 export const rearControl = choice<'cured' | 'no-change' | 'none'>({
@@ -145,7 +145,7 @@ export const rearHiss = choice<'hiss' | 'silent'>({
   cautions: ['loud-tone'],
   options: { hiss: 'Yes, hiss or a thump', silent: 'Dead silence' },
   outcomes: { hiss: 'hiss or thump', silent: 'dead silence' },
-  ifCannot: 'Too loud around you: look at the lamp instead.',
+  ifCannot: 'Too loud around you: we go on without it.',
 });
 
 export const ampLight = choice<'normal' | 'off' | 'fault'>({

@@ -1135,11 +1135,8 @@ const JOURNEYS: readonly Journey[] = [
     },
     ends: 'rear-short-list',
     sure: 'short list',
-    // Weights and factors of the trade, estimates: disabled 9 × 3 × 3 = 81, the loom 2 × 0.3, reverted 3 × 0.05 × 1: one entry,
-    // for one reading separates them. Beside it the signal plug 5 × 2, low gain 3 × 2 × 1, an open wire 3 × 2, open coils
-    // 3 × 0.3, dead channels 2 × 0.3: 81.75 of 105.25.
-    numbers: ['The head unit sends nothing: about 8 in 10'],
-    says: [/400 Hz across the rear pair/],
+    // It is on, and does not even hiss: what feeds it is cleared, its rear channels and the run behind it are not.
+    says: [/Rear channels of the amplifier dead/, /The checks below tell them apart/],
   },
 ];
 
