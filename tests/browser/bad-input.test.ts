@@ -1,12 +1,11 @@
 import { describe, expect, it } from 'vitest';
-import { flowIsAwake, tap, UP_TO_THE_METER, useBrowser, visit } from './browser.ts';
+import { toTheRearPair, useBrowser, visit } from './browser.ts';
 
 useBrowser();
 
 async function atTheRearPair() {
   const visited = await visit('find/no-rear-sound/');
-  await flowIsAwake(visited.page);
-  await tap(visited.page, ...UP_TO_THE_METER, 'Yes, a meter', '0.001 V, or it has a mV range');
+  await toTheRearPair(visited.page, '0.001 V, or it has a mV range');
   return visited;
 }
 

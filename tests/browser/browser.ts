@@ -71,13 +71,20 @@ export const UP_TO_THE_METER = [
   'Rear speakers or an amplifier were fitted',
   'No, still silent',
   'There is no such control',
-  'The front plays, the rear never',
   'No, nothing changes',
 ] as const;
 
-export async function toTheVerdict(page: Page): Promise<void> {
+/** The run and the frame read healthy, and the meter shows this much: then the rear pairs are asked for. */
+export async function toTheRearPair(page: Page, digit = '0.01 V'): Promise<void> {
   await flowIsAwake(page);
-  await tap(page, ...UP_TO_THE_METER, 'Yes, a meter', '0.01 V');
+  await tap(page, ...UP_TO_THE_METER, 'Yes, a meter', '4 Ω');
+  await read(page, { 'Probes held together': '0.2', 'Rear left run': '3.7', 'Rear right run': '3.8' });
+  await read(page, { 'Lowest of the four wires': 'OL' });
+  await tap(page, digit);
+}
+
+export async function toTheVerdict(page: Page): Promise<void> {
+  await toTheRearPair(page);
   await read(page, { 'Front pair': '1.0', 'Rear left pair': '0,02', 'Rear right pair': '0 V' });
   await tap(page, 'At the head unit’s own plug, rear unplugged', 'No, front only');
 }

@@ -2,7 +2,7 @@ import { readdirSync } from 'node:fs';
 import { AxeBuilder } from '@axe-core/playwright';
 import type { Page } from 'playwright-core';
 import { describe, expect, it } from 'vitest';
-import { DESKTOP, flowIsAwake, PHONE, tap, toTheVerdict, UP_TO_THE_METER, useBrowser, visit } from './browser.ts';
+import { DESKTOP, flowIsAwake, PHONE, tap, toTheRearPair, toTheVerdict, useBrowser, visit } from './browser.ts';
 
 useBrowser();
 
@@ -48,8 +48,7 @@ describe('a flow page on the way', () => {
     ['a wide screen', DESKTOP],
   ])('is accessible at a measurement and at the verdict on %s', async (_, viewport) => {
     const { page, faults, close } = await visit('find/no-rear-sound/', { viewport });
-    await flowIsAwake(page);
-    await tap(page, ...UP_TO_THE_METER, 'Yes, a meter', '0.01 V');
+    await toTheRearPair(page);
     await page.getByRole('textbox', { name: 'Front pair' }).fill('1.0');
     await page.getByRole('textbox', { name: 'Rear left pair' }).fill('eighty');
     await page.getByRole('button', { name: /^Go on/ }).click();
@@ -80,7 +79,7 @@ describe('a flow page on the way', () => {
     await page.goto(new URL('../find/no-rear-sound/', page.url()).href);
     await flowIsAwake(page);
     expect(await isWiderThanTheScreen(page)).toBe(false);
-    await tap(page, ...UP_TO_THE_METER, 'Yes, a meter', '0.01 V');
+    await toTheRearPair(page);
     await page.getByRole('textbox', { name: 'Front pair' }).fill('1.0');
     await page.getByRole('textbox', { name: 'Rear left pair' }).fill('0.02');
     await page.getByRole('textbox', { name: 'Rear right pair' }).fill('0');

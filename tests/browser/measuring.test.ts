@@ -1,6 +1,6 @@
 import type { Page } from 'playwright-core';
 import { describe, expect, it } from 'vitest';
-import { flowIsAwake, read, tap, toTheVerdict, UP_TO_THE_METER, useBrowser, visit } from './browser.ts';
+import { flowIsAwake, read, tap, toTheRearPair, toTheVerdict, UP_TO_THE_METER, useBrowser, visit } from './browser.ts';
 
 useBrowser();
 
@@ -9,8 +9,7 @@ const field = (page: Page, name: string) => page.getByRole('textbox', { name, ex
 
 async function atTheRearPair() {
   const visited = await visit('find/no-rear-sound/');
-  await flowIsAwake(visited.page);
-  await tap(visited.page, ...UP_TO_THE_METER, 'Yes, a meter', '0.01 V');
+  await toTheRearPair(visited.page);
   return visited;
 }
 
@@ -68,7 +67,7 @@ describe('a measurement that is asked again', () => {
     const { page, close } = await visit('find/no-rear-sound/');
     await toTheVerdict(page);
     await tap(page, 'Still wrong, go on looking', 'No, still silent', 'There is no such control');
-    await tap(page, 'The front plays, the rear never', 'No, nothing changes');
+    await tap(page, 'No, nothing changes');
     await page.getByText('The fields show what you read last time.').waitFor();
     expect(await field(page, 'Rear left pair').inputValue()).toBe('0,02');
     await close();
@@ -77,7 +76,8 @@ describe('a measurement that is asked again', () => {
   it('is empty in a new case', async () => {
     const { page, close } = await atTheRearPair();
     await read(page, REAR_PAIRS);
-    await tap(page, 'Start a new case', ...UP_TO_THE_METER, 'Yes, a meter', '0.01 V');
+    await tap(page, 'Start a new case');
+    await toTheRearPair(page);
     expect(await field(page, 'Front pair').inputValue()).toBe('');
     await close();
   });
@@ -103,11 +103,11 @@ describe('a page whose later parts did not arrive', () => {
     await page.route('**/parts.*.js', (route) => route.abort());
     await page.goto(new URL('../find/no-rear-sound/', page.url()).href);
     await flowIsAwake(page);
-    await tap(page, ...UP_TO_THE_METER, 'Yes, a meter', '0.01 V');
+    await tap(page, ...UP_TO_THE_METER, 'Yes, a meter', '4 Ω');
     await page.getByText('The rest of this page has not arrived.').waitFor();
     await page.unroute('**/parts.*.js');
     await page.reload();
-    await field(page, 'Front pair').waitFor();
+    await field(page, 'Probes held together').waitFor();
     await close();
   });
 });
