@@ -168,7 +168,7 @@ export const ampLight = choice<'normal' | 'off' | 'fault'>({
   ifCannot: 'Hidden amplifier: lay a hand on it after ten minutes of music. Warm means on.',
 });
 
-export const wakesWhenLoud = choice<'wakes' | 'wakes-silent' | 'stays-off'>({
+export const wakesWhenLoud = choice<'wakes' | 'wakes-silent' | 'on-already' | 'stays-off'>({
   id: 'wakes-when-loud',
   short: 'Turned up for a moment',
   ask: 'Turn the volume up step by step with music that never stops. Does the amplifier wake, and does the rear play then?',
@@ -187,11 +187,13 @@ export const wakesWhenLoud = choice<'wakes' | 'wakes-silent' | 'stays-off'>({
   options: {
     wakes: 'It wakes, and the rear plays',
     'wakes-silent': 'It wakes, and the rear stays silent',
+    'on-already': 'It is on already, at your usual volume',
     'stays-off': 'No, it stays off',
   },
   outcomes: {
     wakes: 'wakes when loud, and plays',
     'wakes-silent': 'wakes when loud, and stays silent',
+    'on-already': 'on already at the usual volume',
     'stays-off': 'stays off',
   },
   article: 'amplifiers-that-listen',

@@ -110,7 +110,7 @@ export const remoteKeyOff = measurement<'dead' | 'live'>({
   outcomes: { dead: 'off', live: 'still on with the key off' },
 });
 
-export const remoteJumper = choice<'wakes' | 'dead' | 'no-terminal'>({
+export const remoteJumper = choice<'wakes' | 'dead' | 'fault' | 'no-terminal'>({
   id: 'remote-jumper',
   short: 'Jumper from plus to remote',
   ask: 'Join the amplifier’s own plus to its remote terminal through a 1 A fuse for five seconds. Does it wake?',
@@ -125,10 +125,20 @@ export const remoteJumper = choice<'wakes' | 'dead' | 'no-terminal'>({
   why: 'If it wakes, its supply, its ground and itself are good enough to start. The fault is in what should wake it.',
   tool: 'jumper',
   minutes: 3,
-  observes: ['amp-supply', 'amp'],
+  observes: ['amp-supply', 'amp', 'run', 'speaker'],
   cautions: ['jumper', 'wakes-loud', 'ground-open'],
-  options: { wakes: 'Yes, it wakes', dead: 'No, it stays off', 'no-terminal': 'It has no remote terminal' },
-  outcomes: { wakes: 'wakes by the jumper', dead: 'stays off', 'no-terminal': 'no remote terminal' },
+  options: {
+    wakes: 'Yes, it wakes',
+    dead: 'No, it stays off',
+    fault: 'It shows its fault lamp',
+    'no-terminal': 'It has no remote terminal',
+  },
+  outcomes: {
+    wakes: 'wakes by the jumper',
+    dead: 'stays off',
+    fault: 'fault lamp by the jumper',
+    'no-terminal': 'no remote terminal',
+  },
 });
 
 export const remoteLamp = choice<'lit' | 'dark'>({

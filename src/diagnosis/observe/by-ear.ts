@@ -80,6 +80,7 @@ export const BY_EAR: Says = {
   [wakesWhenLoud.id]: ({ bike }) => {
     if (ampOf(bike) === null) return CANNOT;
     const when = whenToLook(bike);
+    if (lampOf(bike, when) === 'normal') return option('on-already');
     const wakes = [1 / 4, 1 / 2, 1].some(
       (share) =>
         lampOf(bike, { ...when, volumeRatio: share * LOUD_VOLUME, averageRatio: MUSIC_AVERAGE_RATIO }) === 'normal',

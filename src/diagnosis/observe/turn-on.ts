@@ -4,7 +4,7 @@ import { adapterLook, betweenLook, inputPlug, remoteJumper, senseLevel } from '.
 import { perCorner } from '../../world/corner.ts';
 import { SOUND } from '../../world/healthy.ts';
 import { ORDINARY_VOLUME } from '../../world/moment.ts';
-import { ampIsOn, ampOf, changed, cornersOfAmp, isOpen, withAmp } from './bike.ts';
+import { ampIsOn, ampOf, changed, cornersOfAmp, isOpen, lampOf, withAmp } from './bike.ts';
 import { hold } from './hand.ts';
 import { CANNOT, happens, option, type Says } from './observer.ts';
 import { acAt, probesAt } from './probes.ts';
@@ -22,7 +22,8 @@ export const TURN_ON: Says = {
     if (ampOf(bike) === null) return CANNOT;
     // The selector is set to wire for this, as the step says.
     const set = changed(bike, 'selector on wire', withAmp({ turnOn: 'wire' }));
-    return option(ampIsOn(set, { jumper: true, toneHz: null, apart: ['remote'] }) ? 'wakes' : 'dead');
+    const lamp = lampOf(set, { jumper: true, toneHz: null, apart: ['remote'] });
+    return option(lamp === 'normal' ? 'wakes' : lamp === 'fault' ? 'fault' : 'dead');
   },
   [adapterLook.id]: ({ bike }) => {
     const i = ampOf(bike);
