@@ -6,7 +6,7 @@ import { lastChange } from '../src/steps/history.ts';
 import { metersDigit, toolsAtHand } from '../src/steps/meter.ts';
 import type { Findings } from '../src/steps/outcome.ts';
 import { ampDc, ampRuns, ampWiresToFrame, oneByOne, recover, speakersUnplugged } from '../src/steps/protection.ts';
-import { rearPair } from '../src/steps/rear-volts.ts';
+import { fedFromRear, rearPair } from '../src/steps/rear-volts.ts';
 import { ampTerminals, fuseSides, plusPath, supplyUnderLoad } from '../src/steps/supply.ts';
 import {
   adapterLook,
@@ -58,51 +58,47 @@ import { ampIsOn, headUnitDark, shortList } from '../src/verdicts/amp/unfinished
 import { ask, claim, conclude, decide, flow } from './kit.ts';
 
 const turnOn = (f: Findings) => f.outcome(ampPair(f) === 'front' ? 'front-amp-turn-on' : 'rear-amp-turn-on');
+const is = (f: Findings, step: string, ...outcomes: readonly string[]) => outcomes.includes(f.outcome(step) ?? '');
 
 const onFront = claim('it is the front amplifier', (f) => ampPair(f) === 'front');
 const byWire = claim('a wire switches it', (f) => turnOn(f) === 'wire');
 const byDc = claim('it waits for DC', (f) => turnOn(f) === 'dc');
 const mayHear = claim('it wakes by sound, or nobody knows', (f) => !byWire.holds(f) && !byDc.holds(f));
 const lineFed = claim('a line-level lead feeds it', (f) => theAmp(f).input === 'line');
-const meterHere = claim('a meter is at hand', (f) => f.outcome('tools-at-hand') === 'meter');
-const comesAndGoes = claim('it comes and goes', (f) => f.outcome('amp-history') === 'comes-and-goes');
-const onNow = claim(
-  'it is on right now',
-  (f) =>
-    f.outcome('amp-light') === 'normal' ||
-    f.outcome('amp-signs') === 'alive' ||
-    f.outcome('wakes-when-loud') === 'awake',
-);
+const takesAny = claim('it takes any level', (f) => theAmp(f).needs === 'any');
+const meterHere = claim('a meter is at hand', (f) => is(f, 'tools-at-hand', 'meter'));
+const onNow = claim('it is on right now', (f) => is(f, 'amp-light', 'normal') || is(f, 'amp-signs', 'alive'));
+const jumperWakes = claim('a jumper wakes it', (f) => is(f, 'remote-jumper', 'wakes'));
 const protects = claim(
-  'it shows its fault lamp, by itself or once a jumper asks it to start',
-  (f) => f.outcome('amp-light') === 'fault' || f.outcome('remote-jumper') === 'protects',
+  'it shows its fault lamp, by itself or woken by a jumper',
+  (f) => is(f, 'amp-light', 'fault') || is(f, 'remote-jumper', 'fault'),
 );
 const dips = claim(
   'it goes off for moments when it has to work',
-  (f) => f.outcome('recover') === 'at-once' || f.outcome('amp-goes-off') === 'loud',
-);
-const loadIsOff = claim(
-  'the fault lamp stays without speakers, or comes up though every run reads its coil',
   (f) =>
-    f.outcome('speakers-unplugged') === 'stays' ||
-    (f.outcome('remote-jumper') === 'protects' && f.outcome('amp-runs') === 'ok'),
+    is(f, 'recover', 'at-once') ||
+    is(f, 'speakers-unplugged', 'dark') ||
+    (is(f, 'amp-goes-off', 'loud') && !protects.holds(f)),
 );
+const onOrDips = claim('it is on, or dips', (f) => onNow.holds(f) || dips.holds(f));
+const protectsItself = claim('it protects itself, and not from a dip', (f) => protects.holds(f) && !dips.holds(f));
+const noPlus = claim('no plus was read at the amplifier', (f) => is(f, 'amp-terminals', 'plus-open'));
 const fuseIsOpen = claim(
   'no volts come out of the fuse',
-  (f) => f.outcome('fuse-sides') === 'open' || f.outcome('fuse-look') === 'blown',
+  (f) => is(f, 'fuse-sides', 'open') || is(f, 'fuse-look', 'blown'),
 );
-const readOpen = claim('volts come in and none come out', (f) => f.outcome('fuse-sides') === 'open');
-const jumperProtects = claim('a jumper brings up its fault lamp', (f) => f.outcome('remote-jumper') === 'protects');
-const jumperWakes = claim('a jumper wakes it', (f) => f.outcome('remote-jumper') === 'wakes');
-const is = (f: Findings, step: string, ...outcomes: readonly string[]) => outcomes.includes(f.outcome(step) ?? '');
+const looksWhole = claim('its strip looks whole', (f) => is(f, 'fuse-look', 'whole'));
+const wasRead = claim('its plus and ground were read', (f) => is(f, 'amp-terminals', 'ok', 'unclear'));
+const remoteRead = claim('its remote terminal was read', (f) => is(f, 'remote-volts', 'ok', 'unclear'));
 const wasAsked = claim(
   'what should wake it was read, or bypassed in vain',
   (f) =>
     is(f, 'remote-jumper', 'dead') ||
-    is(f, 'remote-volts', 'ok', 'unclear') ||
+    remoteRead.holds(f) ||
     is(f, 'sense-level', 'ok', 'unclear') ||
     is(f, 'sense-dc', 'half', 'unclear'),
 );
+const hearsTheRear = claim('it listens to the rear pairs', (f) => ampPair(f) === 'rear' && fedFromRear(f));
 
 /** The amplifier stays off: its lamp is dark or shows a fault, though the head unit plays. */
 export const ampWontTurnOn = flow('amp-wont-turn-on', 'The amplifier stays off', {
@@ -130,41 +126,39 @@ export const ampWontTurnOn = flow('amp-wont-turn-on', 'The amplifier stays off',
     cannot: 'lookAtLamp',
   }),
 
-  // Eyes and ears.
+  // Its lamp parts those that protect themselves from those that are not woken or not fed.
   lookAtLamp: ask(ampLight, {
     normal: 'askWhenItGoesOff',
-    off: 'askWhatElse',
-    fault: 'waitForIt',
+    off: 'askTools',
+    fault: 'askWhenItTrips',
     cannot: 'lookForSigns',
   }),
-  lookForSigns: ask(ampSigns, { alive: 'askWhenItGoesOff', dead: 'askWhatElse', cannot: 'askWhatElse' }),
+  lookForSigns: ask(ampSigns, { alive: 'askWhenItGoesOff', dead: 'askTools', cannot: 'askTools' }),
   askWhenItGoesOff: ask(ampGoesOff, {
     'stays-on': 'isOn',
+    always: 'isOn',
     bumps: 'pressLeads',
     loud: 'askTools',
     hot: 'isTooHot',
     quiet: [{ when: mayHear, to: 'sleepsInQuietPassages' }, { to: 'pressLeads' }],
     cannot: 'isOn',
   }),
-  askWhatElse: ask(whatElse, {
-    unit: 'unitIsDark',
-    nothing: 'whatWakesIt',
-    accessories: 'whatWakesIt',
-    bike: 'whatWakesIt',
-    cannot: 'whatWakesIt',
+  askWhenItTrips: ask(ampGoesOff, {
+    always: 'askTools',
+    bumps: 'pressLeads',
+    loud: 'askTools',
+    hot: 'isTooHot',
+    quiet: 'askTools',
+    'stays-on': 'askTools',
+    cannot: 'waitForIt',
   }),
-  // One that waits for DC does not care how loud it is.
-  whatWakesIt: decide({ when: byWire, to: 'turnKey' }, { when: byDc, to: 'afterEars' }, { to: 'turnUp' }),
-  turnKey: ask(keyPositions, { some: 'sourceIsDead', none: 'afterEars', cannot: 'afterEars' }),
-  turnUp: ask(wakesWhenLoud, {
-    // It slept while its lamp was looked at, and something was set right since.
-    awake: 'askWhenItGoesOff',
-    wakes: 'isStarved',
-    'wakes-silent': 'isStarved',
-    'stays-off': 'afterEars',
-    cannot: 'afterEars',
+  waitForIt: ask(recover, {
+    'at-once': 'askTools',
+    'after-minutes': 'isTooHot',
+    'key-cycle': 'askTools',
+    stays: 'askTools',
+    cannot: 'askTools',
   }),
-  afterEars: decide({ when: comesAndGoes, to: 'pressLeads' }, { to: 'askTools' }),
   pressLeads: ask(supplyWiggle, {
     battery: 'lugIsLoose',
     holder: 'holderIsBad',
@@ -175,42 +169,48 @@ export const ampWontTurnOn = flow('amp-wont-turn-on', 'The amplifier stays off',
     cannot: 'askTools',
   }),
 
-  // The fault lamp: what does it protect itself from?
-  waitForIt: ask(recover, {
-    'at-once': 'askTools',
-    'after-minutes': 'isTooHot',
-    'key-cycle': 'unplugSpeakers',
-    stays: 'unplugSpeakers',
-    cannot: 'unplugSpeakers',
-  }),
-  unplugSpeakers: ask(speakersUnplugged, { clears: 'askToolsForRuns', stays: 'askTools', cannot: 'askTools' }),
-  askToolsForRuns: ask(toolsAtHand, { meter: 'measureToFrame', none: 'plugOneByOne', cannot: 'plugOneByOne' }),
+  askTools: ask(toolsAtHand, { meter: 'withMeter', none: 'withoutMeter', cannot: 'withoutMeter' }),
+  // The remote terminal is read first: it costs the least, and where nothing comes the supply was not asked yet.
+  withMeter: decide(
+    { when: protectsItself, to: 'measureToFrame' },
+    { when: onOrDips, to: 'measureTerminals' },
+    { when: byWire, to: 'measureRemote' },
+    { to: 'measureTerminals' },
+  ),
+  withoutMeter: decide(
+    { when: protectsItself, to: 'unplugSpeakers' },
+    { when: onOrDips, to: 'pressAll' },
+    { to: 'askWhatElse' },
+  ),
+
+  // The fault lamp: what does it protect itself from? Ohms before anything is started again.
   measureToFrame: ask(ampWiresToFrame, {
     shorted: 'wireTouchesFrame',
-    clear: 'measureRuns',
-    unclear: 'measureRuns',
-    cannot: 'measureRuns',
+    clear: 'unplugSpeakers',
+    unclear: 'unplugSpeakers',
+    cannot: 'unplugSpeakers',
   }),
+  unplugSpeakers: ask(speakersUnplugged, {
+    clears: 'whichRun',
+    stays: 'afterLoad',
+    dark: 'afterLoad',
+    cannot: 'afterLoad',
+  }),
+  // Clear of the frame, and well without speakers: which run reads too few ohms is the first check of the fix.
+  whichRun: decide(
+    {
+      when: claim('its wires are clear of the frame', (f) => is(f, 'amp-wires-to-frame', 'clear')),
+      to: 'runIsShorted',
+    },
+    { when: meterHere, to: 'measureRuns' },
+    { to: 'plugOneByOne' },
+  ),
+  afterLoad: decide({ when: meterHere, to: 'measureTerminals' }, { to: 'pressAll' }),
   measureRuns: ask(ampRuns, {
     low: 'runIsShorted',
     heavy: 'loadIsTooHeavy',
-    ok: [{ when: jumperProtects, to: 'measureOutputsAfterRuns' }, { to: 'plugOneByOne' }],
+    ok: 'plugOneByOne',
     cannot: 'plugOneByOne',
-  }),
-  // Asked to start, it protects itself, and no run is to blame: its output, or its supply that gives way.
-  measureOutputsAfterRuns: ask(ampDc, {
-    offset: 'outputIsDamaged',
-    ok: 'loadSupplyAfterRuns',
-    unclear: 'loadSupplyAfterRuns',
-    cannot: 'loadSupplyAfterRuns',
-  }),
-  loadSupplyAfterRuns: ask(supplyUnderLoad, {
-    'battery-sags': 'batteryIsLow',
-    'plus-drop': 'splitPlusWay',
-    'ground-drop': 'groundIsBad',
-    ok: 'outputIsDamaged',
-    unclear: 'outputIsDamaged',
-    cannot: 'severalAreLeft',
   }),
   plugOneByOne: ask(oneByOne, {
     one: 'oneRunTrips',
@@ -219,77 +219,20 @@ export const ampWontTurnOn = flow('amp-wont-turn-on', 'The amplifier stays off',
     cannot: 'severalAreLeft',
   }),
 
-  // Readings, at the amplifier first.
-  askTools: ask(toolsAtHand, { meter: 'measureTerminals', none: 'pressAll', cannot: 'pressAll' }),
-  measureTerminals: ask(ampTerminals, {
-    'battery-low': [{ when: byWire, to: 'measureRemoteKeyOff' }, { to: 'batteryIsLow' }],
-    'battery-high': 'chargingIsTooHigh',
-    'plus-open': 'measureFuse',
-    'ground-open': 'lookAtRings',
-    ok: 'afterTerminals',
-    unclear: 'loadSupplyFirst',
-    cannot: 'pressAll',
-  }),
-  // Volts that are lost without a load are a contact that hardly is one.
-  loadSupplyFirst: ask(supplyUnderLoad, {
-    'battery-sags': 'batteryIsLow',
-    'plus-drop': 'splitPlusWay',
-    'ground-drop': 'groundIsBad',
-    ok: 'afterTerminals',
-    unclear: 'afterTerminals',
-    cannot: 'afterTerminals',
-  }),
-  measureRemoteKeyOff: ask(remoteKeyOff, { live: 'remoteNeverGoesOff', dead: 'batteryIsLow', cannot: 'batteryIsLow' }),
-  lookAtRings: ask(ringsLook, {
-    battery: 'lugIsLoose',
-    ground: 'groundIsOpen',
-    tight: 'groundIsOpen',
-    cannot: 'groundIsOpen',
-  }),
-  afterTerminals: decide(
-    {
-      when: claim('it protects itself, and not from a dip', (f) => protects.holds(f) && !dips.holds(f)),
-      to: 'measureOutputs',
-    },
-    { when: claim('it is on, or dips', (f) => onNow.holds(f) || dips.holds(f)), to: 'loadSupply' },
-    { when: byWire, to: 'measureRemote' },
-    { to: 'joinPlusToRemote' },
-  ),
-  measureOutputs: ask(ampDc, {
-    offset: 'outputIsDamaged',
-    ok: 'loadSupply',
-    unclear: 'loadSupply',
-    cannot: 'loadSupply',
-  }),
-
-  // Its main fuse, and what opened it.
-  measureFuse: ask(fuseSides, {
-    whole: 'leadIsBad',
-    open: 'lookAtFuse',
-    'no-feed': 'lugIsLoose',
-    cannot: 'lookAtFuse',
-  }),
-  lookAtFuse: ask(fuseLook, {
-    blown: 'lampForFuse',
-    whole: [{ when: readOpen, to: 'holderIsBad' }, { to: 'trySpareFuse' }],
-    cannot: [{ when: readOpen, to: 'lampForFuse' }, { to: 'joinPlusToRemote' }],
-  }),
-  lampForFuse: ask(fuseLamp, { dark: 'fuseIsOpen', bright: 'takeLeadOff', cannot: 'trySpareFuse' }),
-  takeLeadOff: ask(leadOffAmp, { bright: 'leadIsBad', dark: 'ampIsShorted', cannot: 'somethingIsShorted' }),
-  trySpareFuse: ask(spareFuse, {
-    wakes: 'fuseIsOpen',
-    holds: 'joinPlusToRemote',
-    opens: 'somethingIsShorted',
-    cannot: [{ when: fuseIsOpen, to: 'fuseIsOpen' }, { to: 'joinPlusToRemote' }],
-  }),
-
   // What a wire tells it.
   measureRemote: ask(remoteVolts, {
-    none: 'measureSource',
+    none: 'askWhatElseDied',
     low: 'remoteIsLow',
-    ok: 'readSelectors',
-    unclear: 'joinPlusToRemote',
-    cannot: 'joinPlusToRemote',
+    ok: 'measureTerminals',
+    unclear: 'measureTerminals',
+    cannot: 'measureTerminals',
+  }),
+  askWhatElseDied: ask(whatElse, {
+    unit: 'unitIsDark',
+    accessories: 'sourceIsDead',
+    nothing: 'measureSource',
+    bike: 'measureSource',
+    cannot: 'measureSource',
   }),
   measureSource: ask(remoteSource, {
     live: 'whoseAdapter',
@@ -300,48 +243,153 @@ export const ampWontTurnOn = flow('amp-wont-turn-on', 'The amplifier stays off',
   whoseAdapter: ask(unitKind, { replaced: 'lookAtAdapter', factory: 'remoteWireIsOpen', cannot: 'remoteWireIsOpen' }),
   lookAtAdapter: ask(adapterLook, { gap: 'adapterHasAGap', through: 'remoteWireIsOpen', cannot: 'remoteWireIsOpen' }),
 
+  // What feeds it, at the amplifier first.
+  measureTerminals: ask(ampTerminals, {
+    'battery-low': [{ when: byWire, to: 'measureRemoteKeyOff' }, { to: 'batteryIsLow' }],
+    'battery-high': 'chargingIsTooHigh',
+    'plus-open': 'lookAtFuse',
+    'ground-open': 'groundIsOpen',
+    ok: 'afterTerminals',
+    unclear: 'loadSupplyFirst',
+    cannot: 'pressAll',
+  }),
+  measureRemoteKeyOff: ask(remoteKeyOff, { live: 'remoteNeverGoesOff', dead: 'batteryIsLow', cannot: 'batteryIsLow' }),
+  // Volts that are lost without a load are a contact that hardly is one.
+  loadSupplyFirst: ask(supplyUnderLoad, {
+    'battery-sags': 'batteryIsLow',
+    'plus-drop': 'splitPlusWay',
+    'ground-drop': 'groundIsBad',
+    ok: 'afterTerminals',
+    unclear: 'afterTerminals',
+    cannot: 'afterTerminals',
+  }),
+  afterTerminals: decide(
+    { when: protectsItself, to: 'measureOutputs' },
+    { when: onOrDips, to: 'loadSupply' },
+    { when: claim('its remote terminal carries enough', (f) => is(f, 'remote-volts', 'ok')), to: 'turnUpWired' },
+    { to: 'joinPlusToRemote' },
+  ),
+  // One that has its wire and wakes by sound has its selector on sensing.
+  turnUpWired: ask(wakesWhenLoud, {
+    wakes: 'selectorIsWrong',
+    'wakes-silent': 'selectorIsWrong',
+    awake: 'isOn',
+    'stays-off': 'lookAtBodyFuse',
+    cannot: 'joinPlusToRemote',
+  }),
+  measureOutputs: ask(ampDc, {
+    offset: 'outputIsDamaged',
+    ok: 'outputIsDamaged',
+    unclear: 'outputIsDamaged',
+    cannot: 'outputIsDamaged',
+  }),
+
+  // Its main fuse, and what opened it.
+  lookAtFuse: ask(fuseLook, {
+    blown: 'lampForFuse',
+    whole: [{ when: noPlus, to: 'measureFuse' }, { to: 'trySpareFuse' }],
+    cannot: [{ when: noPlus, to: 'measureFuse' }, { to: 'joinPlusToRemote' }],
+  }),
+  measureFuse: ask(fuseSides, {
+    whole: 'leadIsBad',
+    open: [{ when: looksWhole, to: 'holderIsBad' }, { to: 'lampForFuse' }],
+    'no-feed': 'lugIsLoose',
+    cannot: [{ when: looksWhole, to: 'trySpareFuse' }, { to: 'joinPlusToRemote' }],
+  }),
+  lampForFuse: ask(fuseLamp, { dark: 'fuseIsOpen', bright: 'takeLeadOff', cannot: 'trySpareFuse' }),
+  takeLeadOff: ask(leadOffAmp, { bright: 'leadIsBad', dark: 'ampIsShorted', cannot: 'somethingIsShorted' }),
+  trySpareFuse: ask(spareFuse, {
+    wakes: 'fuseIsOpen',
+    holds: 'joinPlusToRemote',
+    opens: 'somethingIsShorted',
+    cannot: [{ when: fuseIsOpen, to: 'fuseIsOpen' }, { to: 'joinPlusToRemote' }],
+  }),
+
   // Everything before its turn-on proved in one go, or not.
   joinPlusToRemote: ask(remoteJumper, {
     wakes: 'afterItWoke',
-    protects: 'askToolsForRuns',
-    dead: 'readSelectors',
+    dead: 'lookAtBodyFuse',
+    fault: 'whatTripsIt',
     'no-terminal': 'withoutJumper',
     cannot: 'withoutJumper',
   }),
+  // Without the jumper it stays dark, whatever hangs on its outputs: only ohms tell what trips it.
+  whatTripsIt: decide({ when: meterHere, to: 'measureToFrameWoken' }, { to: 'outputIsDamaged' }),
+  measureToFrameWoken: ask(ampWiresToFrame, {
+    shorted: 'wireTouchesFrame',
+    clear: 'measureRunsWoken',
+    unclear: 'measureRunsWoken',
+    cannot: 'measureRunsWoken',
+  }),
+  measureRunsWoken: ask(ampRuns, {
+    low: 'runIsShorted',
+    heavy: 'loadIsTooHeavy',
+    ok: 'outputIsDamaged',
+    cannot: 'outputIsDamaged',
+  }),
   afterItWoke: decide(
     {
-      when: claim('few volts were read on its wire', (f) => f.outcome('remote-volts') === 'unclear'),
+      when: claim('few volts were read on its wire', (f) => is(f, 'remote-volts', 'unclear')),
       to: 'remoteIsLow',
     },
+    { when: remoteRead, to: 'readSelectors' },
     { when: byWire, to: 'lampOnRemote' },
-    { to: 'pushInputPlug' },
+    { to: 'whatWakesIt' },
   ),
   withoutJumper: decide(
-    {
-      when: claim('its remote terminal was read', (f) => f.outcome('remote-volts') === 'unclear'),
-      to: 'readSelectors',
-    },
+    { when: remoteRead, to: 'readSelectors' },
     { when: byWire, to: 'lampOnRemote' },
-    { to: 'pushInputPlug' },
+    { to: 'whatWakesIt' },
   ),
-  lampOnRemote: ask(remoteLamp, {
-    lit: 'readSelectors',
-    dark: 'lampOnStart',
+  lampOnRemote: ask(remoteLamp, { lit: 'readSelectors', dark: 'lampOnStart', cannot: 'turnKey' }),
+  lampOnStart: ask(remoteStartLamp, { lit: 'whoseAdapter', dark: 'sourceIsDead', cannot: 'whoseAdapter' }),
+  turnKey: ask(keyPositions, {
+    some: 'sourceIsDead',
+    none: [{ when: jumperWakes, to: 'severalAreLeft' }, { to: 'readSelectors' }],
     cannot: [{ when: jumperWakes, to: 'severalAreLeft' }, { to: 'readSelectors' }],
   }),
-  lampOnStart: ask(remoteStartLamp, { lit: 'whoseAdapter', dark: 'sourceIsDead', cannot: 'whoseAdapter' }),
+  readSelectors: ask(ampSwitches, {
+    'turn-on': 'selectorIsWrong',
+    right: 'afterSelectors',
+    mode: 'afterSelectors',
+    range: 'afterSelectors',
+    cannot: 'afterSelectors',
+  }),
 
-  // What it listens to.
+  // What it listens to. One that waits for DC does not care how loud it is.
+  // One that takes any level is rarely starved: for it the plug comes first.
+  whatWakesIt: decide({ when: byDc, to: 'pushInputPlug' }, { when: takesAny, to: 'pushInputPlug' }, { to: 'turnUp' }),
+  turnUp: ask(wakesWhenLoud, {
+    wakes: 'isStarved',
+    'wakes-silent': 'isStarved',
+    awake: 'isOn',
+    'stays-off': 'pushInputPlug',
+    cannot: 'pushInputPlug',
+  }),
   pushInputPlug: ask(inputPlug, {
     cured: 'signalIsLost',
-    'no-change': 'readSelectorsFirst',
+    'no-change': 'afterInputPlug',
+    cannot: 'afterInputPlug',
+  }),
+  afterInputPlug: decide({ when: byDc, to: 'lookBetween' }, { to: 'readSelectorsFirst' }),
+  lookBetween: ask(betweenLook, {
+    box: 'noDcComes',
+    direct: 'readSelectorsFirst',
     cannot: 'readSelectorsFirst',
   }),
   readSelectorsFirst: ask(ampSwitches, {
     'turn-on': 'selectorIsWrong',
-    right: 'whatItHears',
-    mode: 'whatItHears',
-    range: 'whatItHears',
+    right: 'wasTurnedUp',
+    mode: 'wasTurnedUp',
+    range: 'wasTurnedUp',
+    cannot: 'wasTurnedUp',
+  }),
+  wasTurnedUp: decide({ when: byDc, to: 'whatItHears' }, { to: 'turnUpLast' }),
+  turnUpLast: ask(wakesWhenLoud, {
+    wakes: 'isStarved',
+    'wakes-silent': 'isStarved',
+    awake: 'isOn',
+    'stays-off': 'whatItHears',
     cannot: 'whatItHears',
   }),
   whatItHears: decide(
@@ -349,27 +397,33 @@ export const ampWontTurnOn = flow('amp-wont-turn-on', 'The amplifier stays off',
       when: claim('it waits for DC, and a meter is at hand', (f) => byDc.holds(f) && meterHere.holds(f)),
       to: 'measureDc',
     },
-    { when: byDc, to: 'lookBetween' },
+    { when: byDc, to: 'lookAtBodyFuse' },
     { when: meterHere, to: 'askMeter' },
     { to: 'afterSelectors' },
   ),
+  // A dark head unit sends nothing either.
+  askWhatElseSleeps: ask(whatElse, {
+    unit: 'unitIsDark',
+    accessories: 'unitSendsNothing',
+    nothing: 'unitSendsNothing',
+    bike: 'unitSendsNothing',
+    cannot: 'unitSendsNothing',
+  }),
   measureDc: ask(senseDc, {
-    zero: [{ when: lineFed, to: 'noDcComes' }, { to: 'lookBetween' }],
+    zero: [
+      {
+        when: claim(
+          'a line-level lead feeds it, or nobody saw what does',
+          (f) => lineFed.holds(f) || !is(f, 'between-look', 'direct'),
+        ),
+        to: 'noDcComes',
+      },
+      { to: 'whoIsSilent' },
+    ],
     'one-odd': 'signalIsLost',
     half: 'afterSelectors',
     unclear: [{ when: jumperWakes, to: 'noDcComes' }, { to: 'lookAtBodyFuse' }],
-    cannot: 'lookBetween',
-  }),
-  lookBetween: ask(betweenLook, {
-    box: 'noDcComes',
-    direct: [
-      { when: claim('no DC was read', (f) => f.outcome('sense-dc') === 'zero'), to: 'whoIsSilent' },
-      { to: 'lookAtBodyFuse' },
-    ],
-    cannot: [
-      { when: claim('no DC was read', (f) => f.outcome('sense-dc') === 'zero'), to: 'noDcComes' },
-      { to: 'lookAtBodyFuse' },
-    ],
+    cannot: 'lookAtBodyFuse',
   }),
   whoIsSilent: decide({ when: onFront, to: 'signalIsLost' }, { to: 'askMeterForPair' }),
   askMeterForPair: ask(metersDigit, {
@@ -386,7 +440,7 @@ export const ampWontTurnOn = flow('amp-wont-turn-on', 'The amplifier stays off',
   }),
   measureLevel: ask(senseLevel, {
     low: 'isStarved',
-    none: 'whoIsSilent',
+    none: [{ when: hearsTheRear, to: 'askWhatElseSleeps' }, { to: 'whoIsSilent' }],
     ok: 'afterSelectors',
     unclear: [{ when: jumperWakes, to: 'isStarved' }, { to: 'lookAtBodyFuse' }],
     cannot: [{ when: jumperWakes, to: 'severalAreLeft' }, { to: 'lookAtBodyFuse' }],
@@ -399,29 +453,23 @@ export const ampWontTurnOn = flow('amp-wont-turn-on', 'The amplifier stays off',
     cannot: 'signalIsLost',
   }),
 
-  // Itself, last: its selector, its own fuses, and its supply with a load on it.
-  readSelectors: ask(ampSwitches, {
-    'turn-on': 'selectorIsWrong',
-    right: 'afterSelectors',
-    mode: 'afterSelectors',
-    range: 'afterSelectors',
-    cannot: 'afterSelectors',
-  }),
-  // What a jumper wakes has no open fuse of its own. Whether its supply holds when it plays is another matter.
-  afterSelectors: decide({ when: jumperWakes, to: 'proveSupply' }, { to: 'lookAtBodyFuse' }),
+  // Itself, last: its own fuses. What a jumper wakes has none that is open.
+  afterSelectors: decide({ when: jumperWakes, to: 'isSupplyProved' }, { to: 'lookAtBodyFuse' }),
   lookAtBodyFuse: ask(bodyFuse, {
     blown: 'bodyFuseIsOpen',
-    whole: 'proveSupply',
-    none: 'proveSupply',
-    cannot: 'proveSupply',
+    whole: 'isSupplyProved',
+    none: 'isSupplyProved',
+    cannot: 'isSupplyProved',
   }),
+  // Plus and ground were read: whether they hold under load is the first check of the fix.
+  isSupplyProved: decide({ when: wasRead, to: 'whatIsLeft' }, { to: 'proveSupply' }),
   proveSupply: decide({ when: meterHere, to: 'loadSupply' }, { to: 'layTemporaryLeads' }),
   loadSupply: ask(supplyUnderLoad, {
     'battery-sags': 'batteryIsLow',
     'plus-drop': 'splitPlusWay',
     'ground-drop': 'groundIsBad',
-    ok: 'supplyIsGood',
-    unclear: 'supplyIsGood',
+    ok: 'whatIsLeft',
+    unclear: 'whatIsLeft',
     cannot: 'layTemporaryLeads',
   }),
   splitPlusWay: ask(plusPath, {
@@ -433,32 +481,61 @@ export const ampWontTurnOn = flow('amp-wont-turn-on', 'The amplifier stays off',
   layTemporaryLeads: ask(temporaryLeads, {
     plus: 'holderIsBad',
     ground: 'groundIsBad',
-    neither: 'supplyIsGood',
+    neither: 'whatIsLeft',
+    cannot: 'lookAtRings',
+  }),
+  lookAtRings: ask(ringsLook, {
+    battery: 'lugIsLoose',
+    ground: 'groundIsBad',
+    tight: 'severalAreLeft',
     cannot: 'severalAreLeft',
   }),
-  supplyIsGood: decide(
-    { when: claim('it is on, or dips', (f) => onNow.holds(f) || dips.holds(f)), to: 'severalAreLeft' },
-    {
-      when: claim('its fault lamp stays without speakers', (f) => protects.holds(f) && loadIsOff.holds(f)),
-      to: 'outputIsDamaged',
-    },
-    { when: protects, to: 'severalAreLeft' },
+  whatIsLeft: decide(
+    { when: onOrDips, to: 'severalAreLeft' },
+    { when: protects, to: 'outputIsDamaged' },
     {
       when: claim('a jumper wakes it, its wire does not', (f) => jumperWakes.holds(f) && byWire.holds(f)),
       to: 'remoteIsLow',
     },
     {
-      when: claim('nobody sees its lamp', (f) => f.outcome('amp-light') === 'cannot' && !jumperWakes.holds(f)),
+      when: claim('nobody sees its lamp', (f) => is(f, 'amp-light', 'cannot') && !jumperWakes.holds(f)),
       to: 'unplugUnseen',
     },
     { when: wasAsked, to: 'ampIsDead' },
     { to: 'severalAreLeft' },
   ),
   // A fault lamp that nobody sees looks like one that is dark. Without speakers an amplifier that protects itself starts.
-  unplugUnseen: ask(speakersUnplugged, { clears: 'askToolsForRuns', stays: 'afterUnseen', cannot: 'afterUnseen' }),
+  unplugUnseen: ask(speakersUnplugged, {
+    clears: 'measureUnseen',
+    stays: 'afterUnseen',
+    dark: 'afterUnseen',
+    cannot: 'afterUnseen',
+  }),
+  measureUnseen: decide({ when: meterHere, to: 'measureToFrameUnseen' }, { to: 'plugOneByOne' }),
+  measureToFrameUnseen: ask(ampWiresToFrame, {
+    shorted: 'wireTouchesFrame',
+    clear: 'measureRuns',
+    unclear: 'measureRuns',
+    cannot: 'measureRuns',
+  }),
   afterUnseen: decide({ when: wasAsked, to: 'ampIsDead' }, { to: 'severalAreLeft' }),
 
-  // Without a meter: a finger on every joint, then the fuse, then what bypasses the rest.
+  // Without a meter: ears, a finger on every joint, then the fuse, then what bypasses the rest.
+  askWhatElse: ask(whatElse, {
+    unit: 'unitIsDark',
+    nothing: 'mayItHear',
+    accessories: 'mayItHear',
+    bike: 'mayItHear',
+    cannot: 'mayItHear',
+  }),
+  mayItHear: decide({ when: mayHear, to: 'turnUpFirst' }, { to: 'pressAll' }),
+  turnUpFirst: ask(wakesWhenLoud, {
+    wakes: 'isStarved',
+    'wakes-silent': 'isStarved',
+    awake: 'isOn',
+    'stays-off': 'pressAll',
+    cannot: 'pressAll',
+  }),
   pressAll: ask(supplyWiggle, {
     battery: 'lugIsLoose',
     holder: 'holderIsBad',
@@ -473,7 +550,7 @@ export const ampWontTurnOn = flow('amp-wont-turn-on', 'The amplifier stays off',
       when: claim('it has its supply, at least for moments', (f) => protects.holds(f) || onNow.holds(f)),
       to: 'proveSupply',
     },
-    { when: claim('the whole bike is weak', (f) => f.outcome('what-else') === 'bike'), to: 'batteryIsLow' },
+    { when: claim('the whole bike is weak', (f) => is(f, 'what-else', 'bike')), to: 'batteryIsLow' },
     { to: 'lookAtFuse' },
   ),
 

@@ -33,7 +33,7 @@ const AC = ['rear-pair', 'amp-in', 'amp-out'];
  * What has to be done before a step, for safety or because it makes no sense without: history first; settings before
  * readings that they change; no output is exchanged before the amplifier was heard and the run was measured, since a short
  * may be there; the chain is followed from where the sound begins; nothing is taken apart further than the reading before
- * it asks for.
+ * it asks for. What is given under another answer comes after that one, too.
  */
 const FIRST: Readonly<Record<string, readonly string[]>> = {
   'rear-pair': ['fader-centre', 'meter-digit'],
@@ -48,13 +48,23 @@ const FIRST: Readonly<Record<string, readonly string[]>> = {
   'coil-ohms': ['run-ohms'],
   'run-split': ['run-ohms'],
   'pop-speaker': ['pop-run'],
+  // A lamp in the place of the fuse comes before any new fuse.
+  'spare-fuse': ['fuse-lamp'],
+  // With an open ground the current of a jumper or of a lamp goes through the shield of a line-level lead.
+  'remote-jumper': ['amp-terminals'],
+  'supply-under-load': ['amp-terminals'],
+  recover: ['amp-light'],
+  'speakers-unplugged': ['amp-light'],
+  // Whoever starts into a short may lose the output: where it can be measured, it is.
+  'one-by-one': ['speakers-unplugged', 'amp-wires-to-frame', 'amp-runs'],
 };
 
 /** The steps of a flow that have to come before this one. What is fitted can be asked at any time. */
 export function comesAfter(step: Step, steps: ReadonlyMap<string, Step>): readonly string[] {
   if (step.kind === 'rig' || HISTORY.includes(step.id)) return [];
   const tools = step.tool === 'meter' || AC.includes(step.id) ? ['tools-at-hand'] : [];
-  return [...HISTORY, ...tools, ...(FIRST[step.id] ?? [])].filter((id) => id !== step.id && steps.has(id));
+  const first = [...HISTORY, ...tools, ...(FIRST[step.id] ?? []), ...(step.givenUnder ?? [])];
+  return [...new Set(first)].filter((id) => id !== step.id && steps.has(id));
 }
 
 /** The minutes of steps done in this order, each set-up paid once. */

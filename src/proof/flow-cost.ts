@@ -210,11 +210,14 @@ export function flowCost(proved: ProvedFlow, rig: WholeRig, mostStates?: number)
   if (found.causes.length === 0) return undefined;
   const flow = expected(found.causes, found.ends);
   const best = leastCost(found.problem, mostStates);
-  const leastBy = minutesByTest(best.plan);
+  // What is fitted, and no bike of the list can say, is asked before anything else in any order.
+  const rigSteps = [...flow.keys()].filter((id) => proved.flow.steps.get(id)?.kind === 'rig');
+  const told = rigSteps.map((id) => [id, flow.get(id) ?? 0] as const);
+  const leastBy = new Map([...told, ...minutesByTest(best.plan)]);
   const steps = new Set([...flow.keys(), ...leastBy.keys()]);
   return {
     minutes: sum(flow.values()),
-    least: best.minutes,
+    least: best.minutes + sum(told.map(([, minutes]) => minutes)),
     exact: best.exact && looks > 1,
     plan: best.plan,
     byStep: new Map([...steps].map((id) => [id, { flow: flow.get(id) ?? 0, least: leastBy.get(id) ?? 0 }])),

@@ -91,6 +91,11 @@ export const LISTED: Readonly<Record<string, readonly string[]>> = {
     'amp-output-dc',
   ],
   'DC at its output': ['amp-output-dc'],
+  'A speaker run that is shorted, or too few ohms': [
+    'speaker-wire-to-frame',
+    'speaker-pair-shorted',
+    'amp-load-too-low',
+  ],
   'A load that is too heavy': ['amp-load-too-low'],
   // The battery.
   'Supply that is too low or too high while it starts': [

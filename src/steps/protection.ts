@@ -38,7 +38,7 @@ export const recover = choice<'at-once' | 'after-minutes' | 'key-cycle' | 'stays
   },
 });
 
-export const speakersUnplugged = choice<'clears' | 'stays'>({
+export const speakersUnplugged = choice<'clears' | 'stays' | 'dark'>({
   id: 'speakers-unplugged',
   short: 'All speakers off the amplifier',
   ask: 'Key off, all speaker plugs off the amplifier, key on: is its lamp normal now?',
@@ -52,8 +52,13 @@ export const speakersUnplugged = choice<'clears' | 'stays'>({
   minutes: 4,
   observes: ['amp-supply', 'amp', 'run', 'speaker'],
   cautions: ['key-off', 'bridge'],
-  options: { clears: 'Yes, normal now', stays: 'No, still the fault lamp' },
-  outcomes: { clears: 'clears without speakers', stays: 'stays without speakers' },
+  options: { clears: 'Yes, normal now', stays: 'No, still the fault lamp', dark: 'No, it is dark now' },
+  // A fault lamp that goes dark had a load to trip on, and has no supply or no turn-on to start with.
+  leftOut: ({ facts }) => {
+    const lamp = facts['amp-light'];
+    return lamp && 'option' in lamp && lamp.option === 'fault' ? [] : ['dark'];
+  },
+  outcomes: { clears: 'clears without speakers', stays: 'stays without speakers', dark: 'dark without speakers' },
 });
 
 export const ampWiresToFrame = measurement<'clear' | 'shorted' | 'unclear'>({

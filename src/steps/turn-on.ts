@@ -110,7 +110,7 @@ export const remoteKeyOff = measurement<'dead' | 'live'>({
   outcomes: { dead: 'off', live: 'still on with the key off' },
 });
 
-export const remoteJumper = choice<'wakes' | 'protects' | 'dead' | 'no-terminal'>({
+export const remoteJumper = choice<'wakes' | 'dead' | 'fault' | 'no-terminal'>({
   id: 'remote-jumper',
   short: 'Jumper from plus to remote',
   ask: 'Join the amplifier’s own plus to its remote terminal through a 1 A fuse for five seconds. Does it wake?',
@@ -129,14 +129,14 @@ export const remoteJumper = choice<'wakes' | 'protects' | 'dead' | 'no-terminal'
   cautions: ['jumper', 'wakes-loud', 'ground-open'],
   options: {
     wakes: 'Yes, it wakes',
-    protects: 'Its fault lamp comes on, or blinks',
     dead: 'No, it stays off',
+    fault: 'It shows its fault lamp',
     'no-terminal': 'It has no remote terminal',
   },
   outcomes: {
     wakes: 'wakes by the jumper',
-    protects: 'shows its fault lamp',
     dead: 'stays off',
+    fault: 'fault lamp by the jumper',
     'no-terminal': 'no remote terminal',
   },
 });

@@ -10,8 +10,6 @@ const DARK = [
   'It did, then it stopped',
   'Nothing that I know of',
   'Off',
-  'Nothing else',
-  'No, it stays off in all of them',
 ] as const;
 const SILENT_REAR = [
   'Yes, the factory one',
@@ -29,16 +27,16 @@ describe('a rider whose amplifier stays off, at 360 px', () => {
     await page.getByRole('link', { name: /No light on the amp/ }).click();
     await flowIsAwake(page);
     await tap(page, ...DARK, 'Yes, a meter');
-    await page.getByRole('img', { name: /Red probe: the plus terminal of the amplifier\./ }).waitFor();
-    await read(page, { 'Battery plus': '12.5', 'Amplifier plus': '12.4', 'Amplifier ground': '0.02' });
+    await page.getByRole('img', { name: /Red probe: the remote terminal/ }).waitFor();
     await read(page, { 'Remote terminal': '0.1' });
+    await tap(page, 'Nothing else');
     await read(page, { 'Start of the remote wire': '12.4' });
     await tap(page, 'Yes, the factory one');
     const verdict = page.getByRole('article');
     await verdict.getByRole('heading', { name: /The thin remote wire is broken/ }).waitFor();
     const said = (await verdict.innerText()).replaceAll('\u00A0', ' ');
-    // 12.5 V less the 1 V that a healthy remote wire may lose.
-    for (const words of ['above 11.5 V', 'Proved.', '1 A fuse', 'Don’t pay for', 'Prove the cure'])
+    // A full battery of 12.6 V less the 1 V that a healthy remote wire may lose.
+    for (const words of ['above 11.6 V', 'Proved.', '1 A fuse', 'Don’t pay for', 'Prove the cure'])
       expect(said).toContain(words);
     expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBe(360);
     expect(faults).toEqual([]);
@@ -49,9 +47,9 @@ describe('a rider whose amplifier stays off, at 360 px', () => {
     const { page, close } = await visit('find/amp-wont-turn-on/');
     await flowIsAwake(page);
     await tap(page, ...DARK, 'Yes, a meter');
-    await read(page, { 'Battery plus': '12.5', 'Amplifier plus': '12.4', 'Amplifier ground': '0.02' });
     await read(page, { 'Remote terminal': '12.3' });
-    await tap(page, 'They all fit', 'All whole');
+    await read(page, { 'Battery plus': '12.5', 'Amplifier plus': '12.4', 'Amplifier ground': '0.02' });
+    await tap(page, 'No, it stays off', 'All whole');
     await page.getByRole('textbox', { name: 'Battery plus' }).fill('12.3');
     await page.getByRole('textbox', { name: 'Lost on the plus way' }).fill('30 mV');
     await page.getByRole('img', { name: 'Lost on the plus way: 0.03 V is in the band “healthy”' }).waitFor();
@@ -68,7 +66,7 @@ describe('a rider whose amplifier stays off, at 360 px', () => {
     await flowIsAwake(page);
     await page.getByRole('heading', { name: /Has this amplifier ever come on/ }).waitFor();
     await tap(page, 'It did, then it stopped');
-    await page.getByRole('heading', { name: /Did anything else on the bike stop/ }).waitFor();
+    await page.getByRole('heading', { name: /Do you have a multimeter/ }).waitFor();
     // It turns out that the lamp is lit after all: the rear takes over again.
     await page.getByRole('button', { name: 'change the answer to “Amplifier lamp”' }).click();
     await tap(page, 'Lit as usual', 'It stays on, it is only silent', 'Go on with “No sound from the rear”');

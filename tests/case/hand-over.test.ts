@@ -62,7 +62,7 @@ describe('a silent rear whose amplifier is dark', () => {
     const amp = there?.case ?? begun;
     expect(open(ampWontTurnOn, amp)).toBe('amp-history?');
     const further = give(amp, { 'amp-history': 'stopped' });
-    expect(open(ampWontTurnOn, further)).toBe('what-else?');
+    expect(open(ampWontTurnOn, further)).toBe('tools-at-hand?');
     expect(replay(ampWontTurnOn, further).terminals.map(({ step }) => step.id)).toEqual([
       'amp-history',
       'last-change',
@@ -138,11 +138,10 @@ describe('what a hand-over brought', () => {
   it('is dropped by a repair: what the other flow saw may be otherwise now', () => {
     const further = give(amp, {
       'amp-history': 'stopped',
-      'what-else': 'nothing',
-      'wakes-when-loud': 'wakes',
+      'amp-terminals': { batteryV: '11.2', plusV: '11.1', groundV: '0' },
     });
-    expect(open(ampWontTurnOn, further)).toBe('sense-starved-by-profile');
-    const carried = carriedIn(repaired(further, 'sense-starved-by-profile'));
+    expect(open(ampWontTurnOn, further)).toBe('battery-low');
+    const carried = carriedIn(repaired(further, 'battery-low'));
     expect(carried).not.toContain('fader-centre');
     expect(carried).not.toContain('amp-light');
   });

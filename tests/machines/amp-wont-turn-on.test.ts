@@ -23,26 +23,31 @@ const BY_DC_ON_LINE: Rig = { ...BY_WIRE, amps: [{ ...AMP, turnOn: 'dc', input: '
 const TWO_AMPS: Rig = EXAMPLE_RIGS.trunk;
 
 const past = (history: Short, change: Short): Answers => ({ 'amp-history': history, 'last-change': change });
-const DARK: Answers = { ...past('stopped', 'nothing'), 'amp-light': 'off', 'what-else': 'nothing' };
-const DARK_ON_WIRE: Answers = { ...DARK, 'key-positions': 'none' };
-const DEAF: Answers = { ...DARK, 'wakes-when-loud': 'stays-off' };
+const DARK: Answers = { ...past('stopped', 'nothing'), 'amp-light': 'off' };
 const METER: Answers = { 'tools-at-hand': 'meter' };
-const NO_METER: Answers = { 'tools-at-hand': 'none' };
+const NO_METER: Answers = { 'tools-at-hand': 'none', 'what-else': 'nothing' };
 const terminals = (batteryV: string, plusV: string, groundV: string): Answers => ({
   'amp-terminals': { batteryV, plusV, groundV },
 });
 const FED = terminals('12.5', '12.4', '0.02');
 const NO_PLUS = terminals('12.5', '0', '0');
-const FUSE_OPEN: Answers = { ...METER, ...NO_PLUS, 'fuse-sides': { inV: '12.5', outV: '0' } };
 const remote = (remoteV: string): Answers => ({ 'remote-volts': { remoteV } });
+/** Its wire carries what it should, so its supply is looked at next. */
+const TOLD: Answers = { ...DARK, ...METER, ...remote('12.3') };
+const FUSE_OPEN: Answers = { ...TOLD, ...NO_PLUS, 'fuse-look': 'blown' };
+/** Supply and wire are there while nothing draws current. */
+const STILL_OFF: Answers = { ...TOLD, ...FED, 'wakes-when-loud': 'stays-off', 'body-fuse': 'whole' };
+/** Nothing wakes it but a jumper. */
+const DEAF: Answers = { ...DARK, ...METER, ...FED, 'remote-jumper': 'wakes', 'wakes-when-loud': 'stays-off' };
 const lamp = (batteryV: string, ampV: string, plusDropV: string, groundDropV: string): Answers => ({
   'supply-under-load': { batteryV, ampV, plusDropV, groundDropV },
 });
 const HOLDS = lamp('12.3', '12.24', '0.04', '0.02');
 const SELECTORS: Answers = { 'amp-switches': 'right' };
-const TOLD: Answers = { ...METER, ...FED, ...remote('12.3'), ...SELECTORS, 'body-fuse': 'whole' };
-const FAULT: Answers = { ...past('stopped', 'fitted'), 'amp-light': 'fault' };
-const CLEARS: Answers = { ...FAULT, recover: 'key-cycle', 'speakers-unplugged': 'clears' };
+const FAULT: Answers = { ...past('stopped', 'fitted'), 'amp-light': 'fault', 'amp-goes-off': 'always' };
+const CLEAR_OF_FRAME: Answers = { ...METER, 'amp-wires-to-frame': { lowestOhm: 'OL' } };
+const BY_HAND: Answers = { 'tools-at-hand': 'none' };
+const LOST_ON_PLUS: Answers = { ...METER, ...terminals('12.5', '11.5', '0.02'), ...lamp('12.3', '9.28', '3', '0.02') };
 
 interface Journey {
   readonly it: string;
@@ -58,7 +63,7 @@ const JOURNEYS: readonly Journey[] = [
   {
     it: 'finds the main fuse open, and no short behind it, with a lamp in its place',
     rig: BY_WIRE,
-    answers: { ...DARK_ON_WIRE, ...FUSE_OPEN, 'fuse-look': 'blown', 'fuse-lamp': 'dark' },
+    answers: { ...FUSE_OPEN, 'fuse-lamp': 'dark' },
     ends: 'main-fuse-open',
     sure: 'proved',
     // 120 W / 0.72 / 14.2 V = 11.7 A; 360 W / 0.72 / 14.2 V = 35.2 A.
@@ -69,7 +74,7 @@ const JOURNEYS: readonly Journey[] = [
     it: 'finds the main fuse open without a meter when one new fuse of the same rating brings the lamp back',
     rig: BY_WIRE,
     answers: {
-      ...DARK_ON_WIRE,
+      ...DARK,
       ...NO_METER,
       'supply-wiggle': 'no-effect',
       'fuse-look': 'blown',
@@ -82,20 +87,14 @@ const JOURNEYS: readonly Journey[] = [
   {
     it: 'says only that the fuse is likely the matter when nobody could try what is behind it',
     rig: BY_WIRE,
-    answers: { ...DARK_ON_WIRE, ...FUSE_OPEN, 'fuse-look': 'blown', 'fuse-lamp': null, 'spare-fuse': null },
+    answers: { ...FUSE_OPEN, 'fuse-lamp': null, 'spare-fuse': null },
     ends: 'main-fuse-open',
     sure: 'likely',
   },
   {
     it: 'finds the plus lead on the frame when the lamp stays bright without the amplifier',
     rig: BY_WIRE,
-    answers: {
-      ...DARK_ON_WIRE,
-      ...FUSE_OPEN,
-      'fuse-look': 'blown',
-      'fuse-lamp': 'bright',
-      'lead-off-amp': 'bright',
-    },
+    answers: { ...FUSE_OPEN, 'fuse-lamp': 'bright', 'lead-off-amp': 'bright' },
     ends: 'wire-chafed',
     sure: 'proved',
     says: [/touches the frame/, /beside a fuel tank/],
@@ -103,7 +102,7 @@ const JOURNEYS: readonly Journey[] = [
   {
     it: 'finds the plus lead open when the fuse is good on both sides and nothing reaches the amplifier',
     rig: BY_WIRE,
-    answers: { ...DARK_ON_WIRE, ...METER, ...NO_PLUS, 'fuse-sides': { inV: '12.5', outV: '12.5' } },
+    answers: { ...TOLD, ...NO_PLUS, 'fuse-look': 'whole', 'fuse-sides': { inV: '12.5', outV: '12.5' } },
     ends: 'wire-chafed',
     sure: 'proved',
     says: [/open between the fuse and the amplifier/],
@@ -111,7 +110,7 @@ const JOURNEYS: readonly Journey[] = [
   {
     it: 'blames the amplifier when the lamp in the fuse’s place goes dark as soon as it is off the lead',
     rig: BY_WIRE,
-    answers: { ...DARK_ON_WIRE, ...FUSE_OPEN, 'fuse-look': 'blown', 'fuse-lamp': 'bright', 'lead-off-amp': 'dark' },
+    answers: { ...FUSE_OPEN, 'fuse-lamp': 'bright', 'lead-off-amp': 'dark' },
     ends: 'amp-shorted-inside',
     sure: 'proved',
     says: [/each speaker run in ohms and to the frame/],
@@ -120,7 +119,7 @@ const JOURNEYS: readonly Journey[] = [
     it: 'stops at two causes when a new fuse opens at once and there is no lamp to tell them apart',
     rig: BY_WIRE,
     answers: {
-      ...DARK_ON_WIRE,
+      ...DARK,
       ...NO_METER,
       'supply-wiggle': 'no-effect',
       'fuse-look': 'blown',
@@ -134,7 +133,7 @@ const JOURNEYS: readonly Journey[] = [
   {
     it: 'blames the holder when the fuse is whole and its amplifier side is dead',
     rig: BY_WIRE,
-    answers: { ...DARK_ON_WIRE, ...FUSE_OPEN, 'fuse-look': 'whole' },
+    answers: { ...TOLD, ...NO_PLUS, 'fuse-look': 'whole', 'fuse-sides': { inV: '12.5', outV: '0' } },
     ends: 'fuse-holder-resistive',
     sure: 'proved',
     // 1.16 × 17.241 nΩm × 1.6 m / 8.37 mm² + 6 mΩ = 9.8 mΩ, at the 5 A of the lamp.
@@ -143,19 +142,14 @@ const JOURNEYS: readonly Journey[] = [
   {
     it: 'blames the holder by a finger on it, without a tool, on a bike where the amplifier comes and goes',
     rig: BY_WIRE,
-    answers: { ...DARK_ON_WIRE, 'amp-history': 'comes-and-goes', 'supply-wiggle': 'holder' },
+    answers: { ...DARK, ...NO_METER, 'amp-history': 'comes-and-goes', 'supply-wiggle': 'holder' },
     ends: 'fuse-holder-resistive',
     sure: 'proved',
   },
   {
-    it: 'finds the holder by what it loses with the lamp on, though every volt is there without it',
+    it: 'finds the holder by what it loses with the lamp on',
     rig: BY_WIRE,
-    answers: {
-      ...DARK_ON_WIRE,
-      ...TOLD,
-      ...lamp('12.3', '9.28', '3', '0.02'),
-      'plus-path': { ringV: '0.01', holderV: '2.95' },
-    },
+    answers: { ...DARK, ...remote('12.3'), ...LOST_ON_PLUS, 'plus-path': { ringV: '0.01', holderV: '2.95' } },
     ends: 'fuse-holder-resistive',
     sure: 'proved',
     // 3 V / 5 A; (12.3 V − 10.5 V) / 0.6 Ω.
@@ -165,10 +159,10 @@ const JOURNEYS: readonly Journey[] = [
     it: 'finds the ring at the battery when not even the fuse gets any volts',
     rig: BY_WIRE,
     answers: {
-      ...DARK_ON_WIRE,
+      ...TOLD,
       'last-change': 'battery',
-      ...METER,
       ...NO_PLUS,
+      'fuse-look': 'whole',
       'fuse-sides': { inV: '0', outV: '0' },
     },
     ends: 'battery-lug-loose',
@@ -178,12 +172,7 @@ const JOURNEYS: readonly Journey[] = [
   {
     it: 'proves the ring at the battery when it alone loses the volts under the lamp',
     rig: BY_WIRE,
-    answers: {
-      ...DARK_ON_WIRE,
-      ...TOLD,
-      ...lamp('12.3', '9.28', '3', '0.02'),
-      'plus-path': { ringV: '2.95', holderV: '0.02' },
-    },
+    answers: { ...DARK, ...remote('12.3'), ...LOST_ON_PLUS, 'plus-path': { ringV: '2.95', holderV: '0.02' } },
     ends: 'battery-lug-loose',
     sure: 'proved',
   },
@@ -207,7 +196,7 @@ const JOURNEYS: readonly Journey[] = [
   {
     it: 'finds the ground open when its terminal hangs up at the battery’s volts',
     rig: BY_WIRE,
-    answers: { ...DARK_ON_WIRE, ...METER, ...terminals('12.5', '12.5', '12.3'), 'rings-look': 'ground' },
+    answers: { ...TOLD, ...terminals('12.5', '12.5', '12.3') },
     ends: 'amp-ground-open',
     sure: 'proved',
     numbers: ['Its ground against battery minus, as read: 12.3 V'],
@@ -216,7 +205,14 @@ const JOURNEYS: readonly Journey[] = [
   {
     it: 'finds a ground that only gives way under the lamp',
     rig: BY_WIRE,
-    answers: { ...DARK_ON_WIRE, ...TOLD, ...lamp('12.3', '9.26', '0.04', '3') },
+    answers: {
+      ...past('comes-and-goes', 'nothing'),
+      'amp-light': 'normal',
+      'amp-goes-off': 'loud',
+      ...METER,
+      ...FED,
+      ...lamp('12.3', '9.26', '0.04', '3'),
+    },
     ends: 'amp-ground-resistive',
     sure: 'proved',
     numbers: ['So its resistance is: 0.6 Ω'],
@@ -225,13 +221,12 @@ const JOURNEYS: readonly Journey[] = [
     it: 'finds the ground without a meter when a second lead beside it brings the lamp back',
     rig: BY_WIRE,
     answers: {
-      ...DARK_ON_WIRE,
+      ...DARK,
       ...NO_METER,
       'supply-wiggle': 'no-effect',
       'fuse-look': 'whole',
       'spare-fuse': 'holds',
       'remote-jumper': 'dead',
-      ...SELECTORS,
       'body-fuse': 'whole',
       'temporary-leads': 'ground',
     },
@@ -242,16 +237,16 @@ const JOURNEYS: readonly Journey[] = [
   {
     it: 'finds the remote wire open when it has volts at its start and none at its end',
     rig: BY_WIRE,
-    answers: { ...DARK_ON_WIRE, ...METER, ...FED, ...remote('0.1'), 'remote-source': { startV: '12.4' } },
+    answers: { ...DARK, ...METER, ...remote('0.1'), 'what-else': 'nothing', 'remote-source': { startV: '12.4' } },
     ends: 'remote-wire-open',
     sure: 'proved',
-    numbers: ['Remote terminal when on, healthy: above 11.5 V', 'Amplifiers switch on above: 7 to 9 V'],
+    numbers: ['Remote terminal when on, healthy: above 11.6 V', 'Amplifiers switch on above: 7 to 9 V'],
   },
   {
     it: 'finds the remote wire open with an LED lamp instead of a meter',
     rig: BY_WIRE,
     answers: {
-      ...DARK_ON_WIRE,
+      ...DARK,
       ...NO_METER,
       'supply-wiggle': 'no-effect',
       'fuse-look': 'whole',
@@ -266,14 +261,7 @@ const JOURNEYS: readonly Journey[] = [
   {
     it: 'finds the feed dead when the remote wire has no volts even where it begins',
     rig: BY_WIRE,
-    answers: {
-      ...DARK_ON_WIRE,
-      'what-else': 'accessories',
-      ...METER,
-      ...FED,
-      ...remote('0'),
-      'remote-source': { startV: '0' },
-    },
+    answers: { ...DARK, ...METER, ...remote('0'), 'what-else': 'nothing', 'remote-source': { startV: '0' } },
     ends: 'remote-source-dead',
     sure: 'proved',
     says: [/accessory fuse of that feed first/],
@@ -281,7 +269,17 @@ const JOURNEYS: readonly Journey[] = [
   {
     it: 'finds the wrong feed, without any tool, when another position of the key wakes it',
     rig: BY_WIRE,
-    answers: { ...DARK, ...past('never', 'fitted'), 'key-positions': 'some' },
+    answers: {
+      ...DARK,
+      ...past('never', 'fitted'),
+      ...NO_METER,
+      'supply-wiggle': 'no-effect',
+      'fuse-look': 'whole',
+      'spare-fuse': null,
+      'remote-jumper': null,
+      'remote-lamp': null,
+      'key-positions': 'some',
+    },
     ends: 'remote-source-dead',
     sure: 'likely',
     says: [/does not follow the head unit/],
@@ -293,23 +291,16 @@ const JOURNEYS: readonly Journey[] = [
       ...DARK,
       ...METER,
       ...FED,
-      'remote-jumper': 'protects',
+      'remote-jumper': 'fault',
       'amp-wires-to-frame': { lowestOhm: '0.4' },
     },
     ends: 'speaker-wire-to-frame',
     sure: 'proved',
   },
   {
-    it: 'hands back one that is on by now: what kept it asleep was set right since its lamp was looked at',
-    rig: BY_SOUND,
-    answers: { ...DARK, 'wakes-when-loud': 'awake', 'amp-goes-off': 'stays-on' },
-    ends: 'amp-is-on',
-    sure: 'short list',
-  },
-  {
     it: 'finds too few volts on the remote wire',
     rig: BY_WIRE,
-    answers: { ...DARK_ON_WIRE, ...METER, ...FED, ...remote('5.8') },
+    answers: { ...DARK, ...METER, ...remote('5.8') },
     ends: 'remote-volts-low',
     sure: 'proved',
     numbers: ['Remote terminal, as read: 5.8 V'],
@@ -319,11 +310,11 @@ const JOURNEYS: readonly Journey[] = [
     it: 'finds the adapter of a replaced head unit without a pin for the remote wire',
     rig: BEHIND_REPLACED_UNIT,
     answers: {
-      ...DARK_ON_WIRE,
+      ...DARK,
       'last-change': 'unit',
       ...METER,
-      ...FED,
       ...remote('0'),
+      'what-else': 'nothing',
       'remote-source': { startV: '12.4' },
       'adapter-look': 'gap',
     },
@@ -334,10 +325,10 @@ const JOURNEYS: readonly Journey[] = [
     it: 'finds a remote wire that never goes off behind a battery that is empty each morning',
     rig: BY_WIRE,
     answers: {
-      ...DARK_ON_WIRE,
+      ...DARK,
       'last-change': 'fitted',
-      'what-else': 'bike',
       ...METER,
+      ...remote('11'),
       ...terminals('11.2', '11.1', '0.02'),
       'remote-key-off': { remoteV: '11.9' },
     },
@@ -350,9 +341,9 @@ const JOURNEYS: readonly Journey[] = [
     it: 'finds the battery nearly empty, and does not sell an amplifier for it',
     rig: BY_WIRE,
     answers: {
-      ...DARK_ON_WIRE,
-      'what-else': 'bike',
+      ...DARK,
       ...METER,
+      ...remote('10'),
       ...terminals('10.1', '10.0', '0.02'),
       'remote-key-off': { remoteV: '0' },
     },
@@ -369,20 +360,14 @@ const JOURNEYS: readonly Journey[] = [
   {
     it: 'suspects the battery without a meter when the whole bike is weak and no joint reacts',
     rig: BY_WIRE,
-    answers: { ...DARK_ON_WIRE, 'what-else': 'bike', ...NO_METER, 'supply-wiggle': 'no-effect' },
+    answers: { ...DARK, ...NO_METER, 'what-else': 'bike', 'supply-wiggle': 'no-effect' },
     ends: 'battery-low',
     sure: 'likely',
   },
   {
     it: 'finds a charging voltage at which amplifiers switch off to save themselves',
     rig: BY_WIRE,
-    answers: {
-      ...FAULT,
-      recover: 'stays',
-      'speakers-unplugged': 'stays',
-      ...METER,
-      ...terminals('16.4', '16.3', '0.02'),
-    },
+    answers: { ...FAULT, ...CLEAR_OF_FRAME, 'speakers-unplugged': 'stays', ...terminals('16.4', '16.3', '0.02') },
     ends: 'regulator-out-of-range',
     sure: 'proved',
     numbers: ['Healthy at 3000 rpm: 13.8 to 14.7 V'],
@@ -390,23 +375,16 @@ const JOURNEYS: readonly Journey[] = [
   {
     it: 'finds the turn-on selector on sensing though a good remote wire is fitted',
     rig: BY_WIRE,
-    answers: { ...DARK_ON_WIRE, ...METER, ...FED, ...remote('12.3'), 'amp-switches': 'turn-on' },
+    answers: { ...TOLD, ...FED, 'wakes-when-loud': 'wakes' },
     ends: 'turn-on-mode-wrong',
-    sure: 'proved',
+    sure: 'likely',
     numbers: ['The remote wire that it does not look at carries: 12.3 V'],
     says: [/a remote wire is fitted/],
   },
   {
     it: 'finds the turn-on selector on wire though none is fitted',
     rig: BY_SOUND,
-    answers: {
-      ...DEAF,
-      ...METER,
-      ...FED,
-      'remote-jumper': 'wakes',
-      'input-plug': 'no-change',
-      'amp-switches': 'turn-on',
-    },
+    answers: { ...DEAF, 'input-plug': 'no-change', 'amp-switches': 'turn-on' },
     ends: 'turn-on-mode-wrong',
     sure: 'proved',
     says: [/no remote wire is fitted/],
@@ -414,7 +392,7 @@ const JOURNEYS: readonly Journey[] = [
   {
     it: 'finds a listening amplifier starved by a reflash, and offers the way back to the full level',
     rig: BY_SOUND,
-    answers: { ...DARK, 'last-change': 'reflash', 'wakes-when-loud': 'wakes' },
+    answers: { ...DARK, ...NO_METER, 'last-change': 'reflash', 'wakes-when-loud': 'wakes' },
     ends: 'sense-starved-by-profile',
     sure: 'likely',
     // √(1 W × 4 Ω) = 2 V; 7 dB less is 0.45 times.
@@ -424,7 +402,7 @@ const JOURNEYS: readonly Journey[] = [
   {
     it: 'offers no way back to a level that nobody lowered: it was never reflashed and nothing was read',
     rig: BY_SOUND,
-    answers: { ...DARK, 'last-change': 'battery', 'wakes-when-loud': 'wakes' },
+    answers: { ...DARK, ...NO_METER, 'last-change': 'battery', 'wakes-when-loud': 'wakes' },
     ends: 'sense-starved-by-profile',
     sure: 'likely',
     says: [/^(?!.*put back).*The wire wakes it; it does not bring back the level/s],
@@ -434,8 +412,6 @@ const JOURNEYS: readonly Journey[] = [
     rig: BY_SOUND,
     answers: {
       ...DEAF,
-      ...METER,
-      ...FED,
       'remote-jumper': 'no-terminal',
       'input-plug': 'no-change',
       ...SELECTORS,
@@ -457,25 +433,25 @@ const JOURNEYS: readonly Journey[] = [
       ...FED,
       'remote-jumper': 'wakes',
       'input-plug': 'no-change',
-      ...SELECTORS,
-      'sense-dc': { plusV: '0.1', minusV: '0' },
       'between-look': 'box',
     },
     ends: 'sense-no-half-supply',
-    sure: 'proved',
+    sure: 'likely',
     // 0.40 and 0.55 of 12.5 V.
     numbers: ['On each wire of a live speaker pair: 5.0 to 6.9 V'],
     says: [/DC fed into an input/],
   },
   {
-    it: 'needs no look at the leads when my bike says that a line-level lead feeds it',
+    it: 'is sure of the missing DC where nobody could see the leads, and my bike says that a line-level lead feeds it',
     rig: BY_DC_ON_LINE,
     answers: {
       ...DARK,
+      ...past('never', 'fitted'),
       ...METER,
       ...FED,
       'remote-jumper': 'wakes',
       'input-plug': 'no-change',
+      'between-look': null,
       ...SELECTORS,
       'sense-dc': { plusV: '0', minusV: '0' },
     },
@@ -483,48 +459,46 @@ const JOURNEYS: readonly Journey[] = [
     sure: 'proved',
   },
   {
-    it: 'clears the amplifier that sleeps because nothing is on the rear pairs, and hands over to the rear',
+    it: 'clears the amplifier that sleeps because nothing is on its inputs, and hands over to the rear',
     rig: TWO_AMPS,
     answers: {
       'which-amp': 'rear',
       ...DEAF,
       ...past('never', 'fitted'),
-      ...METER,
-      ...FED,
-      'remote-jumper': 'wakes',
       'input-plug': 'no-change',
       ...SELECTORS,
       'meter-digit': '0.01',
       'sense-level': { usualV: '0', loudV: '0' },
-      'rear-pair': { frontV: '2.00', leftV: '0', rightV: '0' },
+      'what-else': 'nothing',
     },
     ends: 'nothing-to-hear',
-    sure: 'proved',
+    sure: 'likely',
     says: [/A remote wire: it would wake, and still have nothing to play/],
   },
   {
     it: 'finds the signal plug when pushing it home wakes the amplifier',
     rig: BY_SOUND,
-    answers: { ...DEAF, ...METER, ...FED, 'remote-jumper': 'wakes', 'input-plug': 'cured' },
+    answers: { ...DEAF, 'input-plug': 'cured' },
     ends: 'amp-input-plug-off',
     sure: 'proved',
   },
   {
     it: 'finds the signal lost between a head unit that sends it and an amplifier that hears nothing',
-    rig: BY_SOUND,
+    rig: BY_DC,
     answers: {
-      ...DEAF,
+      ...DARK,
       ...METER,
       ...FED,
       'remote-jumper': 'wakes',
       'input-plug': 'no-change',
+      'between-look': 'direct',
       ...SELECTORS,
+      'sense-dc': { plusV: '0', minusV: '0' },
       'meter-digit': '0.01',
-      'sense-level': { usualV: '0', loudV: '0' },
       'rear-pair': { frontV: '2.00', leftV: '1.9', rightV: '2.0' },
     },
     ends: 'amp-input-plug-off',
-    sure: 'proved',
+    sure: 'likely',
   },
   {
     it: 'knows an amplifier that falls asleep in quiet passages',
@@ -536,14 +510,20 @@ const JOURNEYS: readonly Journey[] = [
   {
     it: 'looks at the fuse in the amplifier before it blames the amplifier',
     rig: BY_WIRE,
-    answers: { ...DARK_ON_WIRE, ...TOLD, 'body-fuse': 'blown' },
+    answers: { ...STILL_OFF, 'body-fuse': 'blown' },
     ends: 'amp-body-fuse-open',
     sure: 'proved',
   },
   {
     it: 'blames the amplifier only when its wire, its fuses and its supply under the lamp are all good',
     rig: BY_WIRE,
-    answers: { ...DARK_ON_WIRE, ...TOLD, ...HOLDS },
+    answers: {
+      ...TOLD,
+      ...terminals('12.5', '11.8', '0.02'),
+      ...HOLDS,
+      'wakes-when-loud': 'stays-off',
+      'body-fuse': 'whole',
+    },
     ends: 'amp-dead',
     sure: 'proved',
     says: [/A reflash: it does not start an amplifier/],
@@ -553,23 +533,19 @@ const JOURNEYS: readonly Journey[] = [
     rig: BY_SOUND,
     answers: {
       ...DEAF,
-      ...METER,
-      ...FED,
-      'remote-jumper': 'wakes',
       'input-plug': 'no-change',
       ...SELECTORS,
       'meter-digit': '0.01',
       'sense-level': { usualV: '1.6', loudV: '4' },
-      ...HOLDS,
     },
     ends: 'amp-dead',
     sure: 'likely',
     says: [/alive, and deaf/, /A new amplifier, before it was tried on a wire/],
   },
   {
-    it: 'finds a speaker wire on the frame behind a fault lamp that clears without the speakers',
+    it: 'finds a speaker wire on the frame behind a fault lamp, before anything is started again',
     rig: BY_WIRE,
-    answers: { ...CLEARS, ...METER, 'amp-wires-to-frame': { lowestOhm: '0.4' } },
+    answers: { ...FAULT, ...METER, 'amp-wires-to-frame': { lowestOhm: '0.4' } },
     ends: 'speaker-wire-to-frame',
     sure: 'proved',
     numbers: ['Lowest to the frame, as read: 0.4 Ω'],
@@ -578,9 +554,10 @@ const JOURNEYS: readonly Journey[] = [
     it: 'finds a run whose wires touch each other',
     rig: BY_WIRE,
     answers: {
-      ...CLEARS,
+      ...FAULT,
       ...METER,
-      'amp-wires-to-frame': { lowestOhm: 'OL' },
+      'amp-wires-to-frame': null,
+      'speakers-unplugged': 'clears',
       'amp-runs': { leadsOhm: '0.2', lowestOhm: '0.5' },
     },
     ends: 'speaker-pair-shorted',
@@ -590,14 +567,14 @@ const JOURNEYS: readonly Journey[] = [
   {
     it: 'finds the run that trips it without a meter, one plug at a time',
     rig: BY_WIRE,
-    answers: { ...CLEARS, ...NO_METER, 'one-by-one': 'one' },
+    answers: { ...FAULT, ...BY_HAND, 'speakers-unplugged': 'clears', 'one-by-one': 'one' },
     ends: 'run-trips-it',
     sure: 'likely',
   },
   {
     it: 'finds too many speakers on a channel when no single one trips it',
     rig: BY_WIRE,
-    answers: { ...CLEARS, ...NO_METER, 'one-by-one': 'together' },
+    answers: { ...FAULT, ...BY_HAND, 'speakers-unplugged': 'clears', 'one-by-one': 'together' },
     ends: 'amp-load-too-low',
     sure: 'likely',
     numbers: ['The amplifier is rated into: 4 Ω', 'Two such speakers side by side: 2 Ω'],
@@ -605,38 +582,73 @@ const JOURNEYS: readonly Journey[] = [
   {
     it: 'finds DC on an output behind a fault lamp that stays without speakers',
     rig: BY_WIRE,
-    answers: {
-      ...FAULT,
-      recover: 'stays',
-      'speakers-unplugged': 'stays',
-      ...METER,
-      ...FED,
-      'amp-dc': { highestV: '6' },
-    },
+    answers: { ...FAULT, ...CLEAR_OF_FRAME, 'speakers-unplugged': 'stays', ...FED, 'amp-dc': { highestV: '6' } },
     ends: 'amp-output-dc',
     sure: 'proved',
     // 6² V² over the coldest 4 Ω coil, 2.8 Ω.
     numbers: ['Heat that it would leave in a coil: 13 W'],
   },
   {
-    it: 'suspects the output stage when speakers, supply and heat are cleared and it still protects itself',
+    it: 'suspects the output stage when speakers and heat are cleared and it still protects itself, and has the supply checked first',
     rig: BY_WIRE,
-    answers: {
-      ...FAULT,
-      recover: 'stays',
-      'speakers-unplugged': 'stays',
-      ...METER,
-      ...FED,
-      'amp-dc': { highestV: '0.01' },
-      ...HOLDS,
-    },
+    answers: { ...FAULT, ...CLEAR_OF_FRAME, 'speakers-unplugged': 'stays', ...FED, 'amp-dc': { highestV: '0.01' } },
     ends: 'amp-output-dc',
     sure: 'likely',
   },
   {
+    it: 'finds two wires of a run together by elimination, and has the ohms read first of all',
+    rig: BY_WIRE,
+    answers: { ...FAULT, ...CLEAR_OF_FRAME, 'speakers-unplugged': 'clears' },
+    ends: 'speaker-pair-shorted',
+    sure: 'likely',
+    says: [/"fix":\["Plugs off, meter on ohms/, /A load that is too heavy/],
+  },
+  {
+    it: 'finds the short of an amplifier that nothing woke, by the fault lamp that a jumper brings',
+    rig: BY_DC,
+    answers: {
+      ...DARK,
+      ...METER,
+      ...FED,
+      'remote-jumper': 'fault',
+      'amp-wires-to-frame': { lowestOhm: 'OL' },
+      'amp-runs': { leadsOhm: '0.2', lowestOhm: '0.5' },
+    },
+    ends: 'speaker-pair-shorted',
+    sure: 'proved',
+  },
+  {
+    it: 'looks for a weak contact where a fault lamp goes dark without the speakers',
+    rig: BY_WIRE,
+    answers: {
+      ...FAULT,
+      ...CLEAR_OF_FRAME,
+      'speakers-unplugged': 'dark',
+      ...FED,
+      ...lamp('12.3', '9.26', '0.04', '3'),
+    },
+    ends: 'amp-ground-resistive',
+    sure: 'proved',
+  },
+  {
+    it: 'has the lamp put on its terminals before anybody buys an amplifier, where they were read without load',
+    rig: BY_WIRE,
+    answers: STILL_OFF,
+    ends: 'amp-dead',
+    sure: 'likely',
+    says: [/"fix":\["The lamp/, /A supply that gives way under load/, /An amplifier, before the lamp was on/],
+  },
+  {
+    it: 'hands an amplifier that listens and is on by now back to the rear',
+    rig: BY_SOUND,
+    answers: { ...DEAF, 'wakes-when-loud': 'awake' },
+    ends: 'amp-is-on',
+    sure: 'short list',
+  },
+  {
     it: 'knows heat by the minutes it takes to come back',
     rig: BY_WIRE,
-    answers: { ...FAULT, recover: 'after-minutes' },
+    answers: { ...FAULT, 'amp-goes-off': null, recover: 'after-minutes' },
     ends: 'amp-heat-protect',
     sure: 'proved',
     // A third of 360 W at 72 %: 120 W × 0.28 / 0.72.
@@ -652,7 +664,7 @@ const JOURNEYS: readonly Journey[] = [
   {
     it: 'leaves the amplifier alone when the head unit is dark, too',
     rig: BY_WIRE,
-    answers: { ...DARK, 'what-else': 'unit' },
+    answers: { ...DARK, ...METER, ...remote('0'), 'what-else': 'unit' },
     ends: 'head-unit-dark',
     sure: 'short list',
   },
@@ -675,12 +687,12 @@ const JOURNEYS: readonly Journey[] = [
     rig: BY_WIRE,
     answers: {
       ...FAULT,
+      'amp-goes-off': null,
       recover: null,
+      ...CLEAR_OF_FRAME,
       'speakers-unplugged': 'stays',
-      ...METER,
       ...FED,
       'amp-dc': { highestV: '0.01' },
-      ...HOLDS,
     },
     ends: 'amp-output-dc',
     sure: 'likely',
@@ -689,7 +701,18 @@ const JOURNEYS: readonly Journey[] = [
   {
     it: 'thinks of an amplifier that cooled meanwhile when it wakes in another position and nobody saw its lamp',
     rig: BY_WIRE,
-    answers: { ...DARK, 'amp-light': null, 'amp-signs': 'dead', 'key-positions': 'some' },
+    answers: {
+      ...DARK,
+      'amp-light': null,
+      'amp-signs': 'dead',
+      ...NO_METER,
+      'supply-wiggle': 'no-effect',
+      'fuse-look': 'whole',
+      'spare-fuse': null,
+      'remote-jumper': null,
+      'remote-lamp': null,
+      'key-positions': 'some',
+    },
     ends: 'remote-source-dead',
     sure: 'likely',
     says: [/Amplifier too hot/],
@@ -698,11 +721,9 @@ const JOURNEYS: readonly Journey[] = [
     it: 'takes the speakers off before it blames an amplifier whose lamp nobody sees, and finds their wire on the frame',
     rig: BY_WIRE,
     answers: {
-      ...DARK_ON_WIRE,
+      ...STILL_OFF,
       'amp-light': null,
       'amp-signs': 'dead',
-      ...TOLD,
-      ...HOLDS,
       'speakers-unplugged': 'clears',
       'amp-wires-to-frame': { lowestOhm: '0.4' },
     },
@@ -712,14 +733,7 @@ const JOURNEYS: readonly Journey[] = [
   {
     it: 'is not sure of a dead amplifier whose lamp nobody sees, though it stays off without speakers',
     rig: BY_WIRE,
-    answers: {
-      ...DARK_ON_WIRE,
-      'amp-light': null,
-      'amp-signs': 'dead',
-      ...TOLD,
-      ...HOLDS,
-      'speakers-unplugged': 'stays',
-    },
+    answers: { ...STILL_OFF, 'amp-light': null, 'amp-signs': 'dead', 'speakers-unplugged': 'stays' },
     ends: 'amp-dead',
     sure: 'likely',
     says: [/^(?!.*turn-on selector").*Uncover its lamp/s],
@@ -728,13 +742,12 @@ const JOURNEYS: readonly Journey[] = [
     it: 'names, besides a dead amplifier found without a meter, only the battery that was not read',
     rig: BY_WIRE,
     answers: {
-      ...DARK_ON_WIRE,
+      ...DARK,
       ...NO_METER,
       'supply-wiggle': 'no-effect',
       'fuse-look': 'whole',
       'spare-fuse': 'holds',
       'remote-jumper': 'dead',
-      ...SELECTORS,
       'body-fuse': 'whole',
       'temporary-leads': 'neither',
     },
@@ -745,7 +758,7 @@ const JOURNEYS: readonly Journey[] = [
   {
     it: 'names the fuse in its case besides a dead amplifier when nobody could look at it',
     rig: BY_WIRE,
-    answers: { ...DARK_ON_WIRE, ...TOLD, 'body-fuse': null, ...HOLDS },
+    answers: { ...STILL_OFF, 'body-fuse': null },
     ends: 'amp-dead',
     sure: 'likely',
     says: [/Fuse in the amplifier itself open/],
@@ -754,10 +767,10 @@ const JOURNEYS: readonly Journey[] = [
     it: 'names the adapter besides the remote wire when nobody looked at the plug of a replaced head unit',
     rig: BEHIND_REPLACED_UNIT,
     answers: {
-      ...DARK_ON_WIRE,
+      ...DARK,
       ...METER,
-      ...FED,
       ...remote('0'),
+      'what-else': 'nothing',
       'remote-source': { startV: '12.3' },
       'adapter-look': null,
     },
@@ -769,12 +782,13 @@ const JOURNEYS: readonly Journey[] = [
     it: 'ends in a short list when a jumper wakes it and nothing could be read on its wire',
     rig: BY_WIRE,
     answers: {
-      ...DARK_ON_WIRE,
+      ...DARK,
       ...METER,
-      ...FED,
       'remote-volts': null,
+      ...FED,
       'remote-jumper': 'wakes',
       'remote-lamp': null,
+      'key-positions': null,
     },
     ends: 'amp-short-list',
     sure: 'short list',
@@ -785,9 +799,6 @@ const JOURNEYS: readonly Journey[] = [
     rig: BY_SOUND,
     answers: {
       ...DEAF,
-      ...METER,
-      ...FED,
-      'remote-jumper': 'wakes',
       'input-plug': 'no-change',
       'amp-switches': null,
       'meter-digit': '0.01',
@@ -799,16 +810,17 @@ const JOURNEYS: readonly Journey[] = [
   },
   {
     it: 'thinks of a silent head unit besides the signal plug when its pairs could not be read',
-    rig: BY_SOUND,
+    rig: BY_DC,
     answers: {
-      ...DEAF,
+      ...DARK,
       ...METER,
       ...FED,
       'remote-jumper': 'wakes',
       'input-plug': 'no-change',
+      'between-look': 'direct',
       ...SELECTORS,
+      'sense-dc': { plusV: '0', minusV: '0' },
       'meter-digit': '0.01',
-      'sense-level': { usualV: '0', loudV: '0' },
       'rear-pair': null,
     },
     ends: 'amp-input-plug-off',
@@ -819,16 +831,18 @@ const JOURNEYS: readonly Journey[] = [
     it: 'ends in a short list with odds when nothing can be measured, bypassed or swapped',
     rig: BY_WIRE,
     answers: {
-      ...DARK_ON_WIRE,
+      ...DARK,
       'last-change': null,
       ...NO_METER,
       'supply-wiggle': 'no-effect',
       'fuse-look': null,
       'remote-jumper': null,
       'remote-lamp': null,
+      'key-positions': null,
       'amp-switches': null,
       'body-fuse': null,
       'temporary-leads': null,
+      'rings-look': null,
     },
     ends: 'amp-short-list',
     sure: 'short list',
@@ -855,12 +869,11 @@ describe('which amplifier it is', () => {
     expect(endOf(ampWontTurnOn, {}, {})).toBe('which-amp?');
   });
   it('decides how it is switched: the front one of this bike by a wire, the rear one by what it hears', () => {
-    const dark = { ...past('stopped', 'nothing'), 'amp-light': 'off', 'what-else': 'nothing' };
-    expect(endOf(ampWontTurnOn, TWO_AMPS, { 'which-amp': 'front', ...dark })).toBe('key-positions?');
-    expect(endOf(ampWontTurnOn, TWO_AMPS, { 'which-amp': 'rear', ...dark })).toBe('wakes-when-loud?');
+    expect(endOf(ampWontTurnOn, TWO_AMPS, { 'which-amp': 'front', ...DARK, ...METER })).toBe('remote-volts?');
+    expect(endOf(ampWontTurnOn, TWO_AMPS, { 'which-amp': 'rear', ...DARK, ...METER })).toBe('amp-terminals?');
   });
   it('is said in the verdict where there are two', () => {
-    const answers = { ...past('stopped', 'nothing'), 'amp-light': 'fault', recover: 'after-minutes' };
+    const answers = { ...FAULT, 'amp-goes-off': 'hot' };
     const what = (pair: string) => ride(ampWontTurnOn, TWO_AMPS, { 'which-amp': pair, ...answers }).remedy.what;
     expect(what('front')).toMatch(/^The front amplifier /);
     expect(what('rear')).toMatch(/^The rear amplifier /);
@@ -869,18 +882,18 @@ describe('which amplifier it is', () => {
 });
 
 describe('volts that were lost at the terminals, and are all there under the lamp', () => {
-  const LOST: Answers = { ...METER, ...terminals('12.5', '11.5', '0.02'), ...HOLDS };
   it('lead on to what should wake it, and the supply is not asked again afterwards', () => {
-    expect(endOf(ampWontTurnOn, BY_WIRE, { ...DARK_ON_WIRE, ...LOST })).toBe('remote-volts?');
-    const woken = { 'remote-jumper': 'wakes', 'input-plug': 'no-change', ...SELECTORS, 'meter-digit': '0.01' };
+    const held = { ...terminals('12.5', '11.5', '0.02'), ...HOLDS };
+    expect(endOf(ampWontTurnOn, BY_WIRE, { ...TOLD, ...held })).toBe('wakes-when-loud?');
+    const woken = { 'input-plug': 'no-change', ...SELECTORS, 'meter-digit': '0.01' };
     const hears = { ...woken, 'sense-level': { usualV: '1.6', loudV: '4' } };
-    expect(endOf(ampWontTurnOn, BY_SOUND, { ...DEAF, ...LOST, ...hears })).toBe('amp-dead');
+    expect(endOf(ampWontTurnOn, BY_SOUND, { ...DARK, ...METER, ...held, ...DEAF, ...held, ...hears })).toBe('amp-dead');
   });
 });
 
 describe('an amplifier that waits for DC', () => {
   it('is never asked to be turned up: how loud it is does not matter to it', () =>
-    expect(endOf(ampWontTurnOn, BY_DC, DARK)).toBe('tools-at-hand?'));
+    expect(endOf(ampWontTurnOn, BY_DC, { ...DARK, ...METER, ...FED, 'remote-jumper': 'wakes' })).toBe('input-plug?'));
 });
 
 const verdicts = Object.values(ampWontTurnOn.states).flatMap((state) => ('verdict' in state ? [state.verdict] : []));

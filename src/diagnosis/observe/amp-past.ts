@@ -5,7 +5,7 @@ import { BATTERY_PLUS } from '../../world/bike/nodes.ts';
 import { powerV } from '../../world/bike/operate.ts';
 import { LOUD_VOLUME, type Moment, type Place, QUIET_VOLUME } from '../../world/moment.ts';
 import type { Ridden } from '../../world/symptoms/index.ts';
-import { ampIsOn, ampOf, cornersOfAmp } from './bike.ts';
+import { ampIsOn, ampOf, cornersOfAmp, lampOf } from './bike.ts';
 import { whenToLook } from './left.ts';
 import { CANNOT, happens, oneOf, option, type Say, type Says } from './observer.ts';
 
@@ -49,6 +49,8 @@ export const AMP_PAST: Says = {
   }),
   [ampSigns.id]: ofAmp(({ bike }) => option(ampIsOn(bike, whenToLook(bike)) ? 'alive' : 'dead')),
   [ampGoesOff.id]: ofAmp(({ bike }) => {
+    const lamp = lampOf(bike, {});
+    if (lamp !== 'normal') return lamp === 'fault' ? option('always') : CANNOT;
     const when = (Object.keys(TRIALS) as (keyof typeof TRIALS)[]).find((name) =>
       TRIALS[name].some((moment) => !ampIsOn(bike, moment) && ampIsOn(bike.healthy(), moment)),
     );

@@ -1,9 +1,10 @@
+import { offered } from '../../steps/outcome.ts';
 import { ampRuns, ampWiresToFrame, oneByOne, recover, speakersUnplugged } from '../../steps/protection.ts';
 import type { Corner } from '../../world/corner.ts';
 import { OPEN } from '../../world/healthy.ts';
 import { LOUD_VOLUME } from '../../world/moment.ts';
 import type { Ridden } from '../../world/symptoms/index.ts';
-import { ampIsOn, ampOf, changed, cornersOfAmp, lampOf } from './bike.ts';
+import { ampOf, changed, cornersOfAmp, lampOf } from './bike.ts';
 import { hold } from './hand.ts';
 import { whenToLook } from './left.ts';
 import { CANNOT, happens, option, type Says } from './observer.ts';
@@ -36,9 +37,11 @@ export const PROTECTION: Says = {
     const protects = why === 'short' || why === 'load' || why === 'dc';
     return option(protects && happens(observer, CALLED_KEY_CYCLE_SHARE) ? 'key-cycle' : 'stays');
   },
-  [speakersUnplugged.id]: ({ bike }) => {
+  [speakersUnplugged.id]: ({ bike, step, situation }) => {
     if (ampOf(bike) === null) return CANNOT;
-    return option(ampIsOn(bike, { ...whenToLook(bike), apart: ['amp-outputs'] }) ? 'clears' : 'stays');
+    const lamp = lampOf(bike, { ...whenToLook(bike), apart: ['amp-outputs'] });
+    if (lamp === 'normal') return option('clears');
+    return option(lamp === 'off' && offered(step, situation).some(([name]) => name === 'dark') ? 'dark' : 'stays');
   },
   [ampWiresToFrame.id]: ({ bike, observer }) => {
     const ohm = lowestToFrame(bike, cornersOfAmp(bike));

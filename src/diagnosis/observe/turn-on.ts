@@ -23,7 +23,7 @@ export const TURN_ON: Says = {
     // The selector is set to wire for this, as the step says.
     const set = changed(bike, 'selector on wire', withAmp({ turnOn: 'wire' }));
     const lamp = lampOf(set, { jumper: true, toneHz: null, apart: ['remote'] });
-    return option(({ normal: 'wakes', fault: 'protects', off: 'dead' } as const)[lamp]);
+    return option(lamp === 'normal' ? 'wakes' : lamp === 'fault' ? 'fault' : 'dead');
   },
   [adapterLook.id]: ({ bike }) => {
     const i = ampOf(bike);

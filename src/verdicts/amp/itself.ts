@@ -39,6 +39,7 @@ export const ampDead: Verdict = {
     const told = read(f, 'remote-jumper', 'dead') || ARRIVES.some(([step, outcome]) => read(f, step, outcome));
     // A jumper wakes what is alive: then only the part that listens is dead, and the wire is the way round it.
     const deaf = read(f, 'remote-jumper', 'wakes');
+    const unloaded = !deaf && pathsLeft(f).length > 0;
     const left = deaf
       ? [...selectorLeft(f), ...heatLeft(f)]
       : [
@@ -52,14 +53,18 @@ export const ampDead: Verdict = {
     return {
       what: deaf
         ? `${ampName(f)} is alive, and deaf: it hears enough and does not wake by it.`
-        : `${ampName(f)} has its plus, its ground and its turn-on, and stays off.`,
+        : unloaded
+          ? `${ampName(f)} has its plus, its ground and its turn-on while nothing draws current, and stays off: its supply gives way, or it is dead.`
+          : `${ampName(f)} has its plus, its ground and its turn-on, and stays off.`,
       certainty:
         left.length > MOST_BESIDES ? 'short list' : !deaf && loaded && told && left.length === 0 ? 'proved' : 'likely',
       howSure: deaf
         ? 'It wakes by the jumper, and what it waits for arrives.'
         : loaded
           ? 'Its supply holds with a 55 W lamp on it.'
-          : 'Its leads were bypassed or only read without load.',
+          : unloaded
+            ? 'Its leads were only read without load. The lamp below tells them from the amplifier.'
+            : 'Its leads were bypassed.',
       numbers: [...pathNumbers(f, 'plus'), ...pathNumbers(f, 'ground'), ...(deaf ? remoteNumbers(f) : drawNumbers(f))],
       fix: deaf
         ? [
@@ -67,18 +72,40 @@ export const ampDead: Verdict = {
             'The wire wakes it; whether it plays as loud as before, listen.',
           ]
         : [
+            ...(unloaded
+              ? [
+                  ...(read(f, 'amp-history', 'comes-and-goes')
+                    ? [
+                        'It comes and goes: one finger on its rings, its fuse holder and its ground, one after the other. What makes its lamp flicker is the bad contact.',
+                      ]
+                    : []),
+                  'The lamp: a 55 W head lamp bulb across its plus and ground, key on. More lost on either way than stands above? That way is the fault: its ring, its fuse holder, its ground.',
+                ]
+              : []),
             'Once more, with fresh eyes: its own fuses, its turn-on selector, its power plug biting on insulation.',
             'Water, or a battery connected the wrong way round in the past? Say so to the workshop.',
-            'Have it repaired, or replace it. The new one goes on the same wires: they are proved.',
+            unloaded
+              ? 'The lamp is bright and little is lost: have the amplifier repaired, or replace it.'
+              : 'Have it repaired, or replace it. The new one goes on the same wires: they are proved.',
             'Before a new one plays: each speaker run in ohms and to the frame.',
           ],
-      tools: deaf ? 'Crimp tool, 1 A fuse' : 'Spanners',
+      tools: deaf ? 'Crimp tool, 1 A fuse' : unloaded ? 'Head lamp bulb on two leads, meter, spanners' : 'Spanners',
       minutes: deaf ? 40 : 60,
       who: AMP_REPAIRER,
       notBuy: deaf
         ? ['A new amplifier, before it was tried on a wire.']
-        : ['A reflash: it does not start an amplifier.', 'Leads or fuses: they were proved.'],
-      cautions: deaf ? ['key-off', 'wakes-loud'] : ['minus-first', 'warranty', 'key-off'],
+        : [
+            'A reflash: it does not start an amplifier.',
+            unloaded ? 'An amplifier, before the lamp was on its terminals.' : 'Leads or fuses: they were proved.',
+          ],
+      cautions: deaf
+        ? ['key-off', 'wakes-loud']
+        : [
+            ...(unloaded ? (['plus-probe', 'lamp-hot', 'ground-open'] as const) : []),
+            'minus-first',
+            'warranty',
+            'key-off',
+          ],
       proof: deaf
         ? 'It starts and stops with the ignition ten times in a row.'
         : 'The repaired or new amplifier starts on the same wires, and stops with the head unit.',

@@ -15,7 +15,10 @@ export const read = (f: Findings, step: string, ...outcomes: readonly string[]):
 export const lampUnseen = (f: Findings): boolean => !read(f, 'amp-light', 'off', 'normal', 'fault');
 
 export const selectorLeft = (f: Findings): Left =>
-  read(f, 'amp-switches', 'right', 'mode', 'range', 'turn-on')
+  // For the jumper it stood on wire, and one on sensing wakes by sound: whoever stays off then is off for another reason.
+  read(f, 'amp-switches', 'right', 'mode', 'range', 'turn-on') ||
+  read(f, 'remote-jumper', 'dead') ||
+  (read(f, 'remote-volts', 'ok') && read(f, 'wakes-when-loud', 'stays-off'))
     ? []
     : [{ what: 'Its turn-on selector', split: 'Read it: does it stand on what is wired?' }];
 

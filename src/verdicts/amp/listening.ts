@@ -9,7 +9,7 @@ import type { Findings } from '../../steps/outcome.ts';
 import { ampPair, theAmp } from '../../steps/which-amp.ts';
 import type { RemedyNumber, Verdict } from '../verdict.ts';
 import { FITTER, YOURSELF, YOURSELF_OR_FITTER } from '../who.ts';
-import { heatLeft, type Left, MOST_BESIDES, selectorLeft } from './left.ts';
+import { heatLeft, type Left, MOST_BESIDES, read, selectorLeft } from './left.ts';
 
 /** An amplifier that wakes by what it hears, and does not. */
 
@@ -24,15 +24,18 @@ export const turnOnModeWrong: Verdict = {
   id: 'turn-on-mode-wrong',
   title: 'The amplifier’s turn-on selector does not fit its wiring',
   faults: ['turn-on-mode-wrong'],
-  evidence: ['amp-switches', 'remote-volts', 'remote-jumper', 'last-change'],
+  evidence: ['amp-switches', 'remote-volts', 'wakes-when-loud', 'remote-jumper', 'last-change'],
   mends: ['amp'],
   article: 'amplifiers-that-listen',
   remedy: (f) => {
     const byWire = theAmp(f).turnOn === 'wire';
+    const seen = read(f, 'amp-switches', 'turn-on');
     return {
       what: 'The amplifier waits for a turn-on of a kind that is not wired to it.',
-      certainty: 'proved',
-      howSure: 'It stays off, and its turn-on selector stands on the other kind.',
+      certainty: seen ? 'proved' : 'likely',
+      howSure: seen
+        ? 'It stays off, and its turn-on selector stands on the other kind.'
+        : 'Its remote terminal carries enough, and it wakes by sound instead: that is what a selector on sensing does.',
       numbers: byWire
         ? [
             {
@@ -190,7 +193,17 @@ export const nothingToHear: Verdict = {
   id: 'nothing-to-hear',
   title: 'The amplifier sleeps because the rear pairs carry nothing',
   faults: ['rear-channels-disabled', 'profile-reverted', 'replaced-unit-setting'],
-  evidence: ['rear-pair', 'sense-level', 'sense-dc', 'wakes-when-loud', 'unit-kind', 'last-change'],
+  evidence: [
+    'rear-pair',
+    'sense-level',
+    'sense-dc',
+    'remote-jumper',
+    'wakes-when-loud',
+    'input-plug',
+    'amp-switches',
+    'unit-kind',
+    'last-change',
+  ],
   mends: ['settings', 'profile', 'unit'],
   article: 'what-a-reflash-is',
   handsOver: () => ({
@@ -200,11 +213,16 @@ export const nothingToHear: Verdict = {
   }),
   remedy: (f) => {
     const { frontV, leftV, rightV } = f.values('rear-pair');
+    const readToBeSilent = read(f, 'rear-pair', 'none');
     const replaced = f.outcome('unit-kind') === 'replaced';
     return {
-      what: 'The amplifier is not at fault: it listens to the rear pairs, and the head unit sends nothing on them.',
-      certainty: 'proved',
-      howSure: 'With the same tone the front pair plays and the rear pairs carry nothing.',
+      what: readToBeSilent
+        ? 'The amplifier is not at fault: it listens to the rear pairs, and the head unit sends nothing on them.'
+        : 'The amplifier is not at fault: it listens to the rear pairs, and hears nothing on them.',
+      certainty: readToBeSilent ? 'proved' : 'likely',
+      howSure: readToBeSilent
+        ? 'With the same tone the front pair plays and the rear pairs carry nothing.'
+        : 'A jumper wakes it, the highest volume does not, its plug is home and its selectors fit.',
       numbers: [
         ...(frontV === undefined ? [] : [{ label: 'Front pair, as read', value: formatQuantity(frontV, 'V', 2) }]),
         ...(leftV === undefined || rightV === undefined

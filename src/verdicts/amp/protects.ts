@@ -9,7 +9,7 @@ import type { Findings } from '../../steps/outcome.ts';
 import { ampPair, theAmp } from '../../steps/which-amp.ts';
 import type { RemedyNumber, Verdict } from '../verdict.ts';
 import { AMP_REPAIRER, YOURSELF_OR_FITTER } from '../who.ts';
-import { type Left, read } from './left.ts';
+import { type Left, MOST_BESIDES, read } from './left.ts';
 import { ampName } from './numbers.ts';
 
 /** An amplifier that switched itself off to protect something: what, and why. */
@@ -45,7 +45,9 @@ export const wireOnFrame: Verdict = {
   remedy: (f) => ({
     what: `A speaker wire of ${ampName(f).toLowerCase()} touches metal. It rests at half the supply, and that is shorted to ground.`,
     certainty: 'proved',
-    howSure: 'The lamp clears without the speakers, and the meter shows the wire joined to the frame.',
+    howSure: read(f, 'speakers-unplugged', 'clears')
+      ? 'The lamp clears without the speakers, and the meter shows the wire joined to the frame.'
+      : 'It shows its fault lamp, and the meter shows the wire joined to the frame.',
     numbers: [
       ...(f.values('amp-wires-to-frame')['lowestOhm'] === undefined
         ? []
@@ -80,10 +82,15 @@ export const pairShorted: Verdict = {
   article: 'read-a-coil-in-ohms',
   remedy: (f) => ({
     what: 'Plus and minus of a speaker run touch, or its coil is burnt to a short.',
-    certainty: 'proved',
-    howSure: 'The lamp clears without the speakers, and one run reads far fewer ohms than a coil can have.',
+    certainty: read(f, 'amp-runs', 'low') ? 'proved' : 'likely',
+    howSure: read(f, 'amp-runs', 'low')
+      ? 'The lamp clears without the speakers, and one run reads far fewer ohms than a coil can have.'
+      : 'The lamp clears without the speakers, and no speaker wire is on the frame.',
     numbers: [...lowestRun(f), ...coilNumbers(f)],
     fix: [
+      ...(read(f, 'amp-runs', 'low')
+        ? []
+        : ['Plugs off, meter on ohms: the two wires of each run. The run that reads next to nothing is the one.']),
       'Leave that run off. Pull the wires off its speaker and measure again. Still low: the run. Now open: the coil.',
       'Re-terminate the run, no loose strands. Or replace the speakers as a pair, same rated ohms.',
     ],
@@ -93,6 +100,16 @@ export const pairShorted: Verdict = {
     notBuy: [NOT_YET],
     cautions: ['key-off', 'ohms-dead', 'into-a-short'],
     proof: `Each run reads coil plus wires. ${LAMP_NORMAL}`,
+    ...(read(f, 'amp-runs', 'low')
+      ? {}
+      : {
+          mayAlsoBe: [
+            {
+              what: 'A load that is too heavy',
+              split: 'Plugs off, meter on ohms: no run shorted, and one below what the amplifier is rated into?',
+            },
+          ],
+        }),
   }),
 };
 
@@ -169,8 +186,17 @@ export const loadTooLow: Verdict = {
 /** What else keeps the fault lamp on without speakers: each stays until the step that clears it was done. */
 function notFromItself(f: Findings): Left {
   const supplyGood = read(f, 'amp-terminals', 'ok') && read(f, 'supply-under-load', 'ok');
-  const seenToReturn = read(f, 'recover', 'key-cycle', 'stays');
+  const seenToReturn = read(f, 'recover', 'key-cycle', 'stays') || read(f, 'amp-goes-off', 'always');
+  const speakersCleared = read(f, 'speakers-unplugged', 'stays') || read(f, 'amp-runs', 'ok');
   return [
+    ...(speakersCleared
+      ? []
+      : [
+          {
+            what: 'A speaker run that is shorted, or too few ohms',
+            split: 'Key off, all speaker plugs off the amplifier, key on: is its lamp normal?',
+          },
+        ]),
     ...(seenToReturn
       ? []
       : [
@@ -194,21 +220,39 @@ export const outputDc: Verdict = {
   id: 'amp-output-dc',
   title: 'The amplifier’s output stage is damaged',
   faults: ['amp-output-dc'],
-  evidence: ['amp-light', 'recover', 'speakers-unplugged', 'amp-dc', 'amp-terminals', 'supply-under-load'],
+  evidence: [
+    'amp-light',
+    'amp-goes-off',
+    'recover',
+    'remote-jumper',
+    'speakers-unplugged',
+    'amp-runs',
+    'amp-dc',
+    'amp-terminals',
+    'supply-under-load',
+  ],
   mends: ['amp'],
   remedy: (f) => {
     const { highestV } = f.values('amp-dc');
     const seen = f.outcome('amp-dc') === 'offset';
     const left = notFromItself(f);
+    const unplugged = read(f, 'speakers-unplugged', 'stays');
+    const speakersCleared = unplugged || read(f, 'amp-runs', 'ok');
     const { value: ratedOhm } = rated(f);
     return {
       what: seen
         ? 'DC stands across an output of the amplifier: its output stage is damaged.'
-        : `The amplifier protects itself${left.length === 0 ? ' from itself: no speaker, no heat and no supply is to blame' : ', and no speaker is to blame: most likely its own output stage is'}.`,
-      certainty: seen ? 'proved' : 'likely',
+        : !speakersCleared
+          ? 'The amplifier protects itself: from a speaker run, from heat, from its supply, or from its own output.'
+          : `The amplifier protects itself${left.length === 0 ? ' from itself: no speaker, no heat and no supply is to blame' : ', and no speaker is to blame: most likely its own output stage is'}.`,
+      certainty: seen ? 'proved' : left.length > MOST_BESIDES ? 'short list' : 'likely',
       howSure: seen
         ? 'It was read with the speakers off.'
-        : 'The fault lamp stays with all speakers off. A stage that is shut down shows no DC.',
+        : unplugged
+          ? 'The fault lamp stays with all speakers off. A stage that is shut down shows no DC.'
+          : speakersCleared
+            ? 'No speaker run is shorted. A stage that is shut down shows no DC.'
+            : 'It was not seen without its speakers. The first check below clears them.',
       numbers: [
         ...(highestV === undefined
           ? []

@@ -67,12 +67,6 @@ export const remoteWireOpen: Verdict = {
   },
 };
 
-/** A feed that sags to where it just fails in one position of the key, and just does in another. */
-const FEW_VOLTS = {
-  what: 'Too few volts on its remote wire',
-  split: 'Head unit on: remote terminal against battery minus, within 1 V of the battery?',
-};
-
 export const remoteSourceDead: Verdict = {
   id: 'remote-source-dead',
   title: 'The remote wire is tapped from a dead or wrong feed',
@@ -82,12 +76,21 @@ export const remoteSourceDead: Verdict = {
   remedy: (f) => {
     const wrongFeed = f.outcome('key-positions') === 'some';
     // A hot amplifier comes back while somebody turns the key through its positions.
-    const others = wrongFeed ? [...heatLeft(f), FEW_VOLTS] : [];
+    const left = wrongFeed
+      ? [
+          ...heatLeft(f),
+          // Few volts may be enough in the position of the key in which the battery gives a little more.
+          {
+            what: 'Too few volts on the remote wire',
+            split: 'Head unit on: the remote terminal within 1 V of the battery?',
+          },
+        ]
+      : [];
     return {
       what: wrongFeed
         ? 'The remote wire is on a feed that does not follow the head unit: live in some other position of the key.'
         : 'The point that the remote wire is tapped from carries no volts: a blown accessory fuse, or the wrong pin.',
-      certainty: others.length > 0 ? 'likely' : 'proved',
+      certainty: left.length > 0 ? 'likely' : 'proved',
       howSure: wrongFeed
         ? 'It comes on in another position, so supply, ground and amplifier are good.'
         : 'Not even the start of the wire carries volts with the head unit on.',
@@ -106,7 +109,7 @@ export const remoteSourceDead: Verdict = {
       ifDoneAnyway: 'Straight to the battery it works at once, and empties the battery in a night or two.',
       cautions: ['key-off', 'data', 'fuse'],
       proof: `${PROOF_REMOTE} Key off: below 0.5 V after ten minutes.`,
-      ...(others.length > 0 && { mayAlsoBe: others }),
+      ...(left.length > 0 && { mayAlsoBe: left }),
     };
   },
 };
