@@ -64,7 +64,7 @@ export function comesAfter(step: Step, steps: ReadonlyMap<string, Step>): readon
   if (step.kind === 'rig' || HISTORY.includes(step.id)) return [];
   const tools = step.tool === 'meter' || AC.includes(step.id) ? ['tools-at-hand'] : [];
   const first = [...HISTORY, ...tools, ...(FIRST[step.id] ?? []), ...(step.givenUnder ?? [])];
-  return [...new Set(first)].filter((id) => id !== step.id && steps.has(id));
+  return [...new Set(first)].filter((id) => id !== step.id && (steps.get(id)?.kind ?? 'rig') !== 'rig');
 }
 
 /** The minutes of steps done in this order, each set-up paid once. */

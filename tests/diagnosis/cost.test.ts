@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { ampWontTurnOn } from '../../machines/amp-wont-turn-on.ts';
 import { noRearSound } from '../../machines/no-rear-sound.ts';
 import { comesAfter, minutesOf, SETUPS, setupsOf } from '../../src/diagnosis/cost.ts';
 import type { Step } from '../../src/steps/step.ts';
@@ -42,9 +43,25 @@ describe('the order of steps', () => {
     expect(firstBefore('swap-outputs')).toContain('rear-hiss');
     expect(firstBefore('coil-ohms')).toContain('run-ohms');
   });
-  it('never goes round in a circle', () => {
-    const reaches = (id: string, seen: readonly string[]): boolean =>
-      seen.includes(id) || firstBefore(id).some((other) => reaches(other, [...seen, id]));
-    for (const id of steps.keys()) expect(reaches(id, []), id).toBe(false);
+  // Common practice, no published source.
+  it('puts a lamp before a new fuse, plus and ground before a jumper, and ohms before runs are plugged in again', () => {
+    const firstOf = (id: string) => comesAfter(ampWontTurnOn.steps.get(id) ?? expect.fail(id), ampWontTurnOn.steps);
+    expect(firstOf('spare-fuse')).toContain('fuse-lamp');
+    expect(firstOf('remote-jumper')).toContain('amp-terminals');
+    expect(firstOf('one-by-one')).toEqual(expect.arrayContaining(['amp-wires-to-frame', 'amp-runs']));
   });
+  it('puts what is given under an answer after it, unless the bike says it', () => {
+    expect(firstBefore('rear-pair-again')).toContain('meter-digit');
+    expect(firstBefore('run-ohms')).not.toContain('rear-drive');
+  });
+  it.each([noRearSound, ampWontTurnOn].map((flow) => [flow.id, flow] as const))(
+    'never goes round in a circle in %s',
+    (_, flow) => {
+      const reaches = (id: string, seen: readonly string[]): boolean => {
+        const step = flow.steps.get(id) ?? expect.fail(id);
+        return seen.includes(id) || comesAfter(step, flow.steps).some((other) => reaches(other, [...seen, id]));
+      };
+      for (const id of flow.steps.keys()) expect(reaches(id, []), id).toBe(false);
+    },
+  );
 });
