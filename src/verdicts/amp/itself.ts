@@ -37,11 +37,12 @@ export const ampDead: Verdict = {
   remedy: (f) => {
     const loaded = read(f, 'supply-under-load', 'ok');
     const told = read(f, 'remote-jumper', 'dead') || ARRIVES.some(([step, outcome]) => read(f, step, outcome));
-    // A jumper wakes what is alive: then only the part that listens is dead, and the wire is the way round it.
+    // A jumper wakes what is alive: then only the part that listens is dead, and the wire is the way round it. The jumper
+    // wakes it without music, though: a supply that gives way when it plays is not ruled out by that.
     const deaf = read(f, 'remote-jumper', 'wakes');
     const unloaded = !deaf && pathsLeft(f).length > 0;
     const left = deaf
-      ? [...selectorLeft(f), ...heatLeft(f)]
+      ? [...selectorLeft(f), ...heatLeft(f), ...pathsLeft(f)]
       : [
           ...protectionLeft(f),
           ...selectorLeft(f),
