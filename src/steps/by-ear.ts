@@ -168,7 +168,7 @@ export const ampLight = choice<'normal' | 'off' | 'fault'>({
   ifCannot: 'Hidden amplifier: lay a hand on it after ten minutes of music. Warm means on.',
 });
 
-export const wakesWhenLoud = choice<'awake' | 'wakes' | 'wakes-silent' | 'stays-off'>({
+export const wakesWhenLoud = choice<'awake' | 'wakes' | 'wakes-silent' | 'fault' | 'stays-off'>({
   id: 'wakes-when-loud',
   short: 'Turned up for a moment',
   ask: 'Turn the volume up step by step with music that never stops. Does the amplifier wake, and does the rear play then?',
@@ -177,16 +177,17 @@ export const wakesWhenLoud = choice<'awake' | 'wakes' | 'wakes-silent' | 'stays-
   how: [
     'Amplifier gain down first, if you can reach it: it may wake at full blast.',
     'Steady music at your usual volume first: look at the lamp. Then come up one step at a time, ten seconds a step.',
-    'Turn down again as soon as it wakes.',
+    'Turn down again as soon as its lamp comes on, in whatever colour.',
   ],
   why: 'An amplifier that listens has a threshold. If only high volume wakes it, too little reaches it: its wiring is fine.',
   tool: 'ears',
   minutes: 2,
-  observes: ['settings', 'profile', 'unit', 'unit-leads', 'amp-supply', 'amp'],
+  observes: ['settings', 'profile', 'unit', 'unit-leads', 'amp-supply', 'amp', 'run', 'speaker'],
   cautions: ['loud-tone'],
   options: {
     wakes: 'It wakes, and the rear plays',
     'wakes-silent': 'It wakes, and the rear stays silent',
+    fault: 'Its fault lamp comes on',
     'stays-off': 'No, it stays off',
     awake: 'It is on by now, at my usual volume already',
   },
@@ -194,6 +195,7 @@ export const wakesWhenLoud = choice<'awake' | 'wakes' | 'wakes-silent' | 'stays-
     awake: 'on by now at the usual volume',
     wakes: 'wakes when loud, and plays',
     'wakes-silent': 'wakes when loud, and stays silent',
+    fault: 'fault lamp when loud',
     'stays-off': 'stays off',
   },
   article: 'amplifiers-that-listen',

@@ -80,11 +80,13 @@ export const BY_EAR: Says = {
   [wakesWhenLoud.id]: ({ bike }) => {
     if (ampOf(bike) === null) return CANNOT;
     const when = whenToLook(bike);
-    const wakes = [1 / 4, 1 / 2, 1].some(
-      (share) =>
-        lampOf(bike, { ...when, volumeRatio: share * LOUD_VOLUME, averageRatio: MUSIC_AVERAGE_RATIO }) === 'normal',
-    );
-    if (lampOf(bike, when) === 'normal') return option('awake');
-    return option(wakes ? 'wakes' : 'stays-off');
+    const usual = lampOf(bike, when);
+    // One that shows its fault all the time does not wake: nothing comes on.
+    if (usual !== 'off') return option(usual === 'normal' ? 'awake' : 'stays-off');
+    // Whoever comes up step by step stops at the first one that lights its lamp.
+    const lamp = [1 / 4, 1 / 2, 1]
+      .map((share) => lampOf(bike, { ...when, volumeRatio: share * LOUD_VOLUME, averageRatio: MUSIC_AVERAGE_RATIO }))
+      .find((one) => one !== 'off');
+    return option(lamp === 'normal' ? 'wakes' : lamp === 'fault' ? 'fault' : 'stays-off');
   },
 };

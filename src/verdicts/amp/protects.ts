@@ -84,7 +84,7 @@ export const pairShorted: Verdict = {
     what: 'Plus and minus of a speaker run touch, or its coil is burnt to a short.',
     certainty: read(f, 'amp-runs', 'low') ? 'proved' : 'likely',
     howSure: read(f, 'amp-runs', 'low')
-      ? 'The lamp clears without the speakers, and one run reads far fewer ohms than a coil can have.'
+      ? `${read(f, 'speakers-unplugged', 'clears') ? 'The lamp clears without the speakers' : 'It shows its fault lamp'}, and one run reads far fewer ohms than a coil can have.`
       : 'The lamp clears without the speakers, and no speaker wire is on the frame.',
     numbers: [...lowestRun(f), ...coilNumbers(f)],
     fix: [
@@ -225,6 +225,7 @@ export const outputDc: Verdict = {
     'amp-goes-off',
     'recover',
     'remote-jumper',
+    'wakes-when-loud',
     'speakers-unplugged',
     'amp-runs',
     'amp-dc',
@@ -270,7 +271,7 @@ export const outputDc: Verdict = {
       ],
       fix: [
         'Leave the speakers off this amplifier.',
-        'Have it repaired, or replace it. Say: fault lamp with all speakers off, supply good.',
+        `Have it repaired, or replace it.${unplugged ? ' Say: fault lamp with all speakers off.' : ''}`,
         'Before new speakers or a new amplifier: each run in ohms and to the frame. A short there may have done it.',
       ],
       tools: 'Meter, spanners',

@@ -6,6 +6,7 @@ import { observe } from '../../../src/diagnosis/observe/index.ts';
 import { EXAMPLE_RIGS } from '../../../src/rig/examples.ts';
 import type { Rig } from '../../../src/rig/rig.ts';
 import * as AMP_HISTORY from '../../../src/steps/amp-history.ts';
+import * as BY_EAR from '../../../src/steps/by-ear.ts';
 import * as FUSE from '../../../src/steps/fuse.ts';
 import { outcomeOf, usable, valuesIn } from '../../../src/steps/outcome.ts';
 import * as PROTECTION from '../../../src/steps/protection.ts';
@@ -22,7 +23,7 @@ import { seeded } from './compare.ts';
 import { TWENTY_RIGS } from './rigs.ts';
 
 /** The steps of the flows, and those about an amplifier that stays off. */
-const AMP_STEPS = [AMP_HISTORY, FUSE, PROTECTION, SUPPLY, TURN_ON, WHICH_AMP].flatMap((file) =>
+const AMP_STEPS = [AMP_HISTORY, BY_EAR, FUSE, PROTECTION, SUPPLY, TURN_ON, WHICH_AMP].flatMap((file) =>
   Object.values(file as object).filter((it): it is Step => typeof it === 'object' && it !== null && 'ask' in it),
 );
 const STEPS: ReadonlyMap<string, Step> = new Map([
@@ -213,6 +214,15 @@ describe('an amplifier that stays off', () => {
     const bike = dark('amp-heat-protect');
     expect(said('amp-light', bike)).toBe('fault');
     expect(said('recover', bike)).toBe('after-minutes');
+  });
+  it('shows its fault lamp when it is turned up, where a run is shorted and the selector waits for sound', () => {
+    const asleep = dark('turn-on-mode-wrong@sense-but-wire-used').world;
+    const run =
+      FAULTS.find((fault) => keyOf(fault) === 'speaker-wire-to-frame@one-rear') ?? expect.fail('no such fault');
+    const both = ridden(run.apply(asleep, severityAt(run, 0)));
+    expect(said('amp-light', both)).toBe('off');
+    expect(said('wakes-when-loud', both)).toBe('fault');
+    expect(said('wakes-when-loud', ridden(asleep))).toBe('wakes');
   });
   it('has no remote wire to read where it listens', () => {
     const listens = ridden(healthyWorld(TWENTY_RIGS['amplifier on the rear only that listens'] ?? {}));
