@@ -81,6 +81,9 @@ function causesOn({ id }: ProvedFlow, rig: WholeRig, looks: number): readonly Ca
 const SAME: Readonly<Record<string, Readonly<Record<string, string>>>> = {
   'rear-control': { none: 'no-change' },
   'lid-check': { 'no-plug': 'no-effect' },
+  // An amplifier without fuses of its own has none that is open, and a short that is still there trips again either way.
+  'body-fuse': { none: 'whole' },
+  recover: { 'key-cycle': 'stays' },
 };
 
 /** What a cause shows at each step, in the condition that the step asks for. The past rules nothing out. */
