@@ -63,13 +63,12 @@ export const BY_EAR: Says = {
     const home = pushedHome(bike);
     const filmed = REAR.some((corner) => contactsLook(home.world, corner) === 'film');
     const moved = rearPlays(home, { moves: ['lid'] });
-    const hissNew = !rearHisses(bike) && rearHisses(home);
     if (rearPlays(bike)) return option(moved ? 'no-effect' : 'reacts');
     if (rearPlays(home)) return option('cured');
-    if (!moved)
-      return option(
-        hissNew && offered(step, situation).some(([name]) => name === 'hiss-now') ? 'hiss-now' : 'no-effect',
-      );
+    if (!moved) {
+      const canTell = offered(step, situation).some(([name]) => name === 'hiss-now');
+      return option(canTell && !rearHisses(bike) && rearHisses(home) ? 'hiss-now' : 'no-effect');
+    }
     return option(filmed && happens(observer, WIPED_SHARE) ? 'cured' : 'reacts');
   },
   [rearHiss.id]: ({ bike }) => {
@@ -80,11 +79,11 @@ export const BY_EAR: Says = {
   [wakesWhenLoud.id]: ({ bike }) => {
     if (ampOf(bike) === null) return CANNOT;
     const when = whenToLook(bike);
+    if (lampOf(bike, when) === 'normal') return option('awake');
     const wakes = [1 / 4, 1 / 2, 1].some(
       (share) =>
         lampOf(bike, { ...when, volumeRatio: share * LOUD_VOLUME, averageRatio: MUSIC_AVERAGE_RATIO }) === 'normal',
     );
-    if (lampOf(bike, when) === 'normal') return option('awake');
     return option(wakes ? 'wakes' : 'stays-off');
   },
 };

@@ -1,3 +1,4 @@
+import { is } from '../../steps/outcome.ts';
 import type { Verdict } from '../verdict.ts';
 import { AMP_REPAIRER } from '../who.ts';
 import {
@@ -7,7 +8,6 @@ import {
   MOST_BESIDES,
   pathsLeft,
   protectionLeft,
-  read,
   selectorLeft,
   wakingLeft,
 } from './left.ts';
@@ -35,10 +35,10 @@ export const ampDead: Verdict = {
   ],
   mends: ['amp'],
   remedy: (f) => {
-    const loaded = read(f, 'supply-under-load', 'ok');
-    const told = read(f, 'remote-jumper', 'dead') || ARRIVES.some(([step, outcome]) => read(f, step, outcome));
+    const loaded = is(f, 'supply-under-load', 'ok');
+    const told = is(f, 'remote-jumper', 'dead') || ARRIVES.some(([step, outcome]) => is(f, step, outcome));
     // A jumper wakes what is alive: then only the part that listens is dead, and the wire is the way round it.
-    const deaf = read(f, 'remote-jumper', 'wakes');
+    const deaf = is(f, 'remote-jumper', 'wakes');
     const left = deaf
       ? [...selectorLeft(f), ...heatLeft(f)]
       : [

@@ -5,11 +5,11 @@ import { powerW } from '../../compute/level.ts';
 import { formatQuantity, formatRange } from '../../compute/quantity.ts';
 import { ampEstimate, estimate } from '../../rig/rig.ts';
 import { channelsOf, EFFICIENCY_RATIO } from '../../steps/amp-feed.ts';
-import type { Findings } from '../../steps/outcome.ts';
+import { type Findings, is } from '../../steps/outcome.ts';
 import { ampPair, theAmp } from '../../steps/which-amp.ts';
 import type { RemedyNumber, Verdict } from '../verdict.ts';
 import { AMP_REPAIRER, YOURSELF_OR_FITTER } from '../who.ts';
-import { type Left, read } from './left.ts';
+import type { Left } from './left.ts';
 import { ampName } from './numbers.ts';
 
 /** An amplifier that switched itself off to protect something: what, and why. */
@@ -168,8 +168,8 @@ export const loadTooLow: Verdict = {
 
 /** What else keeps the fault lamp on without speakers: each stays until the step that clears it was done. */
 function notFromItself(f: Findings): Left {
-  const supplyGood = read(f, 'amp-terminals', 'ok') && read(f, 'supply-under-load', 'ok');
-  const seenToReturn = read(f, 'recover', 'key-cycle', 'stays');
+  const supplyGood = is(f, 'amp-terminals', 'ok') && is(f, 'supply-under-load', 'ok');
+  const seenToReturn = is(f, 'recover', 'key-cycle', 'stays');
   return [
     ...(seenToReturn
       ? []
