@@ -153,6 +153,21 @@ describe('what a hand-over brought', () => {
   });
 });
 
+describe('an amplifier that slept while its lamp was looked at, and is on by now', () => {
+  it('goes back to the rear as one that is on, whatever its lamp showed before', () => {
+    const amp = onward(noRearSound, listening)?.case ?? listening;
+    const awake = give(amp, {
+      'amp-history': 'stopped',
+      'what-else': 'nothing',
+      'wakes-when-loud': 'awake',
+      'amp-goes-off': 'stays-on',
+    });
+    expect(open(ampWontTurnOn, awake)).toBe('amp-is-on');
+    const there = onward(ampWontTurnOn, awake);
+    expect(there && open(there.flow, there.case)).toBe('rear-hiss?');
+  });
+});
+
 describe('two flows that may pass a case to each other', () => {
   it('come to an end after few hand-overs, whatever is fitted and answered, and ask nothing twice without a reason', () => {
     const luck = fc.infiniteStream(fc.nat(1000));
