@@ -4,7 +4,7 @@ import { ampLight, ampSwitches, wakesWhenLoud } from '../src/steps/by-ear.ts';
 import { bodyFuse, fuseLamp, fuseLook, leadOffAmp, ringsLook, spareFuse, temporaryLeads } from '../src/steps/fuse.ts';
 import { lastChange } from '../src/steps/history.ts';
 import { metersDigit, toolsAtHand } from '../src/steps/meter.ts';
-import type { Findings } from '../src/steps/outcome.ts';
+import { type Findings, is } from '../src/steps/outcome.ts';
 import { ampDc, ampRuns, ampWiresToFrame, oneByOne, recover, speakersUnplugged } from '../src/steps/protection.ts';
 import { fedFromRear, rearPair } from '../src/steps/rear-volts.ts';
 import { ampTerminals, fuseSides, plusPath, supplyUnderLoad } from '../src/steps/supply.ts';
@@ -58,7 +58,6 @@ import { ampIsOn, headUnitDark, shortList } from '../src/verdicts/amp/unfinished
 import { ask, claim, conclude, decide, flow } from './kit.ts';
 
 const turnOn = (f: Findings) => f.outcome(ampPair(f) === 'front' ? 'front-amp-turn-on' : 'rear-amp-turn-on');
-const is = (f: Findings, step: string, ...outcomes: readonly string[]) => outcomes.includes(f.outcome(step) ?? '');
 
 const onFront = claim('it is the front amplifier', (f) => ampPair(f) === 'front');
 const byWire = claim('a wire switches it', (f) => turnOn(f) === 'wire');

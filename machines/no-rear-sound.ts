@@ -24,7 +24,7 @@ import {
 import { lastChange, rearHistory } from '../src/steps/history.ts';
 import { metersDigit, toolsAtHand } from '../src/steps/meter.ts';
 import { coilOhms, runOhms, runSplit, silencedByOhms, wireToFrame } from '../src/steps/ohms.ts';
-import type { Findings } from '../src/steps/outcome.ts';
+import { type Findings, is } from '../src/steps/outcome.ts';
 import {
   fedFromRear,
   rearPair,
@@ -64,9 +64,10 @@ import { faderOff, rearControlOff } from '../src/verdicts/rear/settings.ts';
 import { allHealthy, nothingPlays, oneSideSilent, shortList } from '../src/verdicts/rear/unfinished.ts';
 import { ask, claim, conclude, decide, flow } from './kit.ts';
 
-const is = (f: Findings, step: string, ...outcomes: readonly string[]) => outcomes.includes(f.outcome(step) ?? '');
 const asked = (f: Findings, step: string) => f.outcome(step) !== undefined;
 const read = (f: Findings, step: string) => asked(f, step) && !is(f, step, 'cannot');
+
+const isFactoryAmp = (f: Findings) => ampDriving(f.rig, 'rear')?.kind === 'factory';
 
 const onAmplifier = claim('the rear is driven by an amplifier', (f) => is(f, 'rear-drive', 'amp'));
 const fedFromFront = claim(
@@ -111,7 +112,6 @@ const comesAndGoes = claim(
   'the rear comes and goes, and no loose plug was found that explains it',
   (f) => is(f, 'rear-history', 'comes-and-goes') && !is(f, 'lid-check', 'hiss-now'),
 );
-const isFactoryAmp = (f: Findings) => ampDriving(f.rig, 'rear')?.kind === 'factory';
 const workedOn = claim('somebody worked on the head unit or the bike', (f) => headUnitWorkedOn(f));
 const rearPairRead = claim('a signal was read on both rear pairs', (f) =>
   ['ok', 'uneven'].includes(rearPairFound(f) ?? ''),
@@ -146,7 +146,7 @@ const oneCornerSilent = claim('one rear corner is silent and the other plays', (
 );
 const silencedByContact = claim(
   'the ohms are enough to silence it, or it comes and goes',
-  (f) => comesAndGoes.holds(f) || silencedByOhms(f.values('run-ohms'), f, oneCornerSilent.holds(f) ? 'one' : 'both'),
+  (f) => comesAndGoes.holds(f) || silencedByOhms(f.values('run-ohms'), f),
 );
 const mayHearNothing = claim(
   'it may be off because nothing reaches it',
@@ -335,8 +335,7 @@ export const noRearSound = flow('no-rear-sound', 'No sound from the rear', {
     { when: signalUnread, to: 'beforeReadings' },
     { to: 'afterReadings' },
   ),
-  beforeReadings: decide({ when: faderNotTried, to: 'askRearInputsLate' }, { to: 'askTools' }),
-  askRearInputsLate: ask(rearInputs, { own: 'centreFader', front: 'centreFader', cannot: 'centreFader' }),
+  beforeReadings: decide({ when: faderNotTried, to: 'askRearInputs' }, { to: 'askTools' }),
   // A wire on the frame reads its coil all the same, and what drives it protects itself.
   measureToFrame: ask(wireToFrame, {
     shorted: 'wireIsOnFrame',

@@ -42,13 +42,14 @@ export const learntHere = ({ events }: Case): boolean =>
 /**
  * The case handed over to another flow: the bike and every fact that still holds, as a fresh list. Repairs done before
  * have already taken their stale facts away. What was learnt of the bike stays an answer, so that it can be changed, and
- * what another flow had brought and this one did not need goes on with it. `told` is what the verdict tells besides.
+ * what another flow had brought and this one did not need goes on with it. `told` is what the verdict tells besides; it
+ * is newer than what was answered on the way there.
  */
 export const handedOver = (it: Case, standing: Standing, flow: string, told: Facts = {}): Case => ({
   flow,
   events: [
     { type: 'rig', rig: bikeOf(it) },
-    ...Object.entries({ ...told, ...standing.carried, ...standing.facts }).map(([step, answer]) => ({
+    ...Object.entries({ ...standing.carried, ...standing.facts, ...told }).map(([step, answer]) => ({
       type: 'answer' as const,
       step,
       answer,

@@ -5,6 +5,7 @@ import { observe } from '../diagnosis/observe/index.ts';
 import { findingsOver, learnedRig, outcomeOf } from '../steps/outcome.ts';
 import { fedFromRear } from '../steps/rear-volts.ts';
 import type { Facts, Situation, Step } from '../steps/step.ts';
+import type { Verdict } from '../verdicts/verdict.ts';
 import { FAULTS, keyOf, severityAt } from '../world/faults/index.ts';
 import { EXACT_METER } from '../world/meter.ts';
 import type { Ridden } from '../world/symptoms/index.ts';
@@ -115,16 +116,17 @@ function shownOf(proved: ProvedFlow, rig: WholeRig, causes: readonly Cause[], en
   // list of whoever is left stands for nothing.
   const findings = findingsOver(proved.flow.steps);
   const goesOn = (end: Concluded) => end.verdict.handsOver?.(findings(end)) !== undefined;
-  const handedBy = Map.groupBy(
-    ends.flatMap((end, i) => (goesOn(end) ? [[end.verdict.id, causes[i]?.present.fault.id ?? ''] as const] : [])),
-    ([verdict]) => verdict,
-  );
+  const handing = new Set(ends.filter(goesOn));
+  const handedBy = (verdict: Verdict): readonly string[] =>
+    causes.flatMap(({ present }, i) => {
+      const end = ends[i];
+      return end && handing.has(end) && end.verdict === verdict ? [present.fault.id] : [];
+    });
   const classes = ends
-    .filter((end) => end.verdict.faults.length > 0 || goesOn(end))
+    .filter((end) => end.verdict.faults.length > 0 || handing.has(end))
     .map((end) => {
       const { own, listed } = standsFor(proved, end.verdict, end.remedy);
-      const handed = goesOn(end) ? (handedBy.get(end.verdict.id) ?? []).map(([, fault]) => fault) : [];
-      return [...own, ...listed.flat(), ...handed];
+      return [...own, ...listed.flat(), ...(handing.has(end) ? handedBy(end.verdict) : [])];
     });
   const named = [...new Map(classes.map((faults) => [faults.toSorted().join(), faults] as const)).values()];
   const shown = causes.map(
@@ -166,8 +168,7 @@ function problemOf({ flow }: ProvedFlow, rig: WholeRig, { shown, classCount }: R
   };
 }
 
-function expected(causes: readonly Cause[], ends: readonly Concluded[]): ReadonlyMap<string, number> {
-  const total = causes.reduce((sum, { weight }) => sum + weight, 0);
+function expected(causes: readonly Cause[], ends: readonly Concluded[], total: number): ReadonlyMap<string, number> {
   const byStep = new Map<string, number>();
   for (const [i, { asked }] of ends.entries()) {
     const steps = asked.map(({ step }) => step);
@@ -211,7 +212,8 @@ export function flowCost(proved: ProvedFlow, rig: WholeRig, mostStates?: number)
   let found = asked(proved, rig, looks);
   while (found.problem.weights.length > MOST_SUSPECTS && looks > 1) found = asked(proved, rig, --looks);
   if (found.causes.length === 0) return undefined;
-  const flow = expected(found.causes, found.ends);
+  const total = sum(found.causes.map(({ weight }) => weight));
+  const flow = expected(found.causes, found.ends, total);
   const best = leastCost(found.problem, mostStates);
   // What is fitted, and no bike of the list can say, is asked before anything else in any order.
   const rigSteps = [...flow.keys()].filter((id) => proved.flow.steps.get(id)?.kind === 'rig');
@@ -226,7 +228,7 @@ export function flowCost(proved: ProvedFlow, rig: WholeRig, mostStates?: number)
     byStep: new Map([...steps].map((id) => [id, { flow: flow.get(id) ?? 0, least: leastBy.get(id) ?? 0 }])),
     ways: found.causes.map(({ present, weight }, i) => ({
       cause: keyOf(present.fault),
-      shareRatio: weight / sum(found.causes.map((one) => one.weight)),
+      shareRatio: weight / total,
       verdict: found.ends[i]?.verdict.id ?? '',
       flow: found.ends[i]?.asked ?? [],
       best: walked(proved, best.plan, found.shown[i] as Shown),

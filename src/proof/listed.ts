@@ -52,6 +52,11 @@ export const LISTED: Readonly<Record<string, readonly string[]>> = {
   'A plug or joint before the place where you measured': ['replaced-unit-adapter-gap', 'amp-input-plug-off'],
   'The signal plug at the amplifier is not home': ['amp-input-plug-off'],
   'Nothing reaches its inputs': ['amp-input-plug-off'],
+  'Nothing reaches its inputs: the head unit sends nothing to the rear': [
+    'rear-channels-disabled',
+    'profile-reverted',
+    'replaced-unit-setting',
+  ],
   'No DC on its inputs': ['sense-no-half-supply'],
   'Outputs that carry no DC by design': ['sense-no-half-supply'],
   // The amplifier and its supply.

@@ -79,13 +79,10 @@ const withLeads = (bands: readonly Band[], leadsOhm: number): readonly Band[] =>
 /** A run needs nine times its coil in ohms on top of it before the ear calls it silent: 20 dB. */
 const SILENCING_RATIO = 10;
 
-/** Whether the runs have so many ohms that they explain silence: the worse one, or both where both corners are silent. */
-export function silencedByOhms(values: Values, situation: Situation, corners: 'one' | 'both'): boolean {
-  const ohms = [lessLeads(values, 'leftOhm'), lessLeads(values, 'rightOhm')];
-  return (
-    (corners === 'one' ? Math.max(...ohms) : Math.min(...ohms)) >=
-    SILENCING_RATIO * coilBandOhm({ ratedOhm: ratedOhm(situation).low }).lowOhm
-  );
+/** Whether both runs have so many ohms that they explain a silent rear. */
+export function silencedByOhms(values: Values, situation: Situation): boolean {
+  const leastOhm = Math.min(lessLeads(values, 'leftOhm'), lessLeads(values, 'rightOhm'));
+  return leastOhm >= SILENCING_RATIO * coilBandOhm({ ratedOhm: ratedOhm(situation).low }).lowOhm;
 }
 
 /** The rear speaker runs, from the plug of whatever drives them: wires, joints and coils in one reading. */

@@ -83,6 +83,10 @@ export interface Findings extends Situation {
   values(stepId: string): Values;
 }
 
+/** Whether a step came out in one of these ways. */
+export const is = (f: Findings, step: string, ...outcomes: readonly string[]): boolean =>
+  outcomes.includes(f.outcome(step) ?? '');
+
 /** Findings over the steps of one flow. A step of another flow counts as not asked. */
 export const findingsOver =
   (steps: ReadonlyMap<string, Step>) =>

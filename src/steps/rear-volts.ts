@@ -143,7 +143,7 @@ export const rearPair = measurement<RearPairOutcome>({
   },
   article: 'measure-a-speaker-pair',
   givenUnder: ['meter-digit'],
-  ifCannot: 'We look for a way round the meter.',
+  ifCannot: 'We go on with what can be reached.',
 });
 
 /** The same once more, where a rear that is there and weak may be a fader, a balance or a bass control that moved. */

@@ -136,6 +136,10 @@ export type OutcomeOf<S> = S extends { readonly outcomes: infer R } ? Extract<ke
 export const bandOf = (bands: readonly Band[], value: number): Band | undefined =>
   bands.find((band) => value >= band.low && value < band.high) ?? bands.at(value === Infinity ? -1 : bands.length);
 
+/** The band that a reading is shown in: the first and the last are open to their side. */
+export const shownBand = (bands: readonly Band[], value: number): Band | undefined =>
+  bandOf(bands, value) ?? bands.at(value < 0 ? 0 : -1);
+
 /** @__NO_SIDE_EFFECTS__ */
 export const choice = <const O extends string>(step: Omit<ChoiceStep<O>, 'kind'>): ChoiceStep<O> => ({
   kind: 'choice',

@@ -126,6 +126,49 @@ describe('an amplifier that is on and silent', () => {
   });
 });
 
+/** What wakes an amplifier, and what it protects itself from: seen from the rear, and found on the other side. */
+describe('a silent rear that hands its amplifier on', () => {
+  const byDc = { ...AMP, drives: 'rear', turnOn: 'dc' } as const;
+  const BY_DC: Rig = { ...ON_WIRE, amps: [byDc] };
+  const BY_DC_ON_LINE: Rig = { ...ON_WIRE, amps: [{ ...byDc, input: 'line' }] };
+  const METER = { 'tools-at-hand': 'meter' };
+  const FED = { 'amp-terminals': { batteryV: '12.5', plusV: '12.4', groundV: '0' } };
+  const STOPPED = { 'amp-history': 'stopped', 'what-else': 'nothing' };
+  const NO_DC = {
+    ...STOPPED,
+    ...METER,
+    ...FED,
+    'remote-jumper': 'wakes',
+    'input-plug': 'no-change',
+    'amp-switches': 'right',
+    'sense-dc': { plusV: '0.1', minusV: '0' },
+    'between-look': 'box',
+  };
+  const PROTECTS = { ...DARK, 'amp-light': 'fault' };
+  const CLEARS = { 'amp-history': 'stopped', recover: 'key-cycle', 'speakers-unplugged': 'clears', ...METER };
+  const WRONG_SELECTOR = { 'remote-volts': { remoteV: '12.3' }, 'amp-switches': 'turn-on' };
+  const RUN_SHORTED = {
+    'amp-wires-to-frame': { lowestOhm: 'OL' },
+    'amp-runs': { leadsOhm: '0.2', lowestOhm: '0.5' },
+  };
+
+  it.each([
+    ['turn-on-mode-wrong', begun, { ...STOPPED, 'key-positions': 'none', ...METER, ...FED, ...WRONG_SELECTOR }],
+    ['sense-starved-by-profile', listening, { ...STOPPED, 'wakes-when-loud': 'wakes' }],
+    ['sense-no-half-supply', give(caseOn(noRearSound, BY_DC), DARK), NO_DC],
+    ['sense-no-half-supply', give(caseOn(noRearSound, BY_DC_ON_LINE), DARK), NO_DC],
+    [
+      'speaker-wire-to-frame',
+      give(caseOn(noRearSound, ON_WIRE), PROTECTS),
+      { ...CLEARS, 'amp-wires-to-frame': { lowestOhm: '0.4' } },
+    ],
+    ['speaker-pair-shorted', give(caseOn(noRearSound, ON_WIRE), PROTECTS), { ...CLEARS, ...RUN_SHORTED }],
+  ])('ends there in %s', (found, here, answers) => {
+    const there = onward(noRearSound, here) ?? expect.fail('no hand-over');
+    expect(open(ampWontTurnOn, give(there.case, answers))).toBe(found);
+  });
+});
+
 describe('what a hand-over brought', () => {
   const amp = onward(noRearSound, listening)?.case ?? listening;
   const carriedIn = (it: Case) => Object.keys(replay(ampWontTurnOn, it).carried);
@@ -149,6 +192,21 @@ describe('what a hand-over brought', () => {
     const further = give(amp, { 'amp-history': 'stopped' });
     expect(carriedIn(revised(further, 'last-change', { option: 'fitted' }))).not.toContain('fader-centre');
     expect(carriedIn(revised(further, 'amp-history', { option: 'never' }))).toContain('fader-centre');
+  });
+});
+
+describe('an amplifier that slept while its lamp was looked at, and is on by now', () => {
+  it('goes back to the rear as one that is on, whatever its lamp showed before', () => {
+    const amp = onward(noRearSound, listening)?.case ?? listening;
+    const awake = give(amp, {
+      'amp-history': 'stopped',
+      'what-else': 'nothing',
+      'wakes-when-loud': 'awake',
+      'amp-goes-off': 'stays-on',
+    });
+    expect(open(ampWontTurnOn, awake)).toBe('amp-is-on');
+    const there = onward(ampWontTurnOn, awake);
+    expect(there && open(there.flow, there.case)).toBe('rear-hiss?');
   });
 });
 

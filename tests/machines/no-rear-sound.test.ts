@@ -264,11 +264,12 @@ const JOURNEYS: readonly Journey[] = [
     sure: 'likely',
   },
   {
-    it: 'hands over a listening amplifier that sleeps when nobody can measure what reaches it',
+    it: 'hands over a listening amplifier that sleeps when nobody can measure, and names a silent head unit beside its power',
     rig: { ...ON_LISTENER, deliveredWith: 'two' },
     answers: { ...past('never', 'fitted'), ...SILENT, 'amp-light': 'off', ...NO_METER },
     ends: 'amp-off',
     sure: 'short list',
+    says: [/Nothing reaches its inputs: the head unit sends nothing to the rear/, /400 Hz across the rear pair/],
   },
   {
     it: 'takes switched-off rear channels as likely when only a 1.5 V cell was there to clear wire and coil',
@@ -349,6 +350,22 @@ const JOURNEYS: readonly Journey[] = [
     ends: 'one-input-lead-open',
     sure: 'likely',
     says: [/shorts one half of the output/],
+  },
+  {
+    it: 'only suspects the signal plug behind a replaced unit: its adapter may leave the rear pins out, or cross them',
+    rig: ON_AMP_BEHIND_REPLACED_UNIT,
+    answers: {
+      ...past('never', 'unit'),
+      ...STILL_SILENT,
+      ...LAMP_LIT,
+      ...METER,
+      ...RUN_GOOD,
+      ...UNIT_SENDS,
+      ...ampIn('0', '0'),
+    },
+    ends: 'amp-input-plug-off',
+    sure: 'likely',
+    says: [/are the four rear pins fitted, each on a rear pair and none on a subwoofer output/],
   },
   {
     it: 'is left with the adapter when a replaced unit sends, the run is good, and the rear is silent all the same',

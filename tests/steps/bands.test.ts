@@ -7,7 +7,7 @@ import { coilOhms, runOhms, wireToFrame } from '../../src/steps/ohms.ts';
 import { usable, valuesIn } from '../../src/steps/outcome.ts';
 import { tonesOff, tonesRunning, topStep } from '../../src/steps/profile-tones.ts';
 import { rearPair } from '../../src/steps/rear-volts.ts';
-import { type Band, bandOf, type ReadingStep, type Situation, type Values } from '../../src/steps/step.ts';
+import { type Band, bandOf, type ReadingStep, type Situation, shownBand, type Values } from '../../src/steps/step.ts';
 import { evenly } from '../compute/evenly.ts';
 import { anyRig } from '../rig/any-rig.ts';
 import { anyStep, type Digit, on } from './situation.ts';
@@ -187,7 +187,7 @@ describe.each(MEANINGS.map(([step, meaning]) => [step.id, anyStep(step), meaning
           fc.pre(usable(step, { readings }, s));
           const values = valuesIn({ readings }, step);
           const labels = Object.fromEntries(
-            bandsIn(step, values, s).map(([name, bands]) => [name, bandOf(bands, values[name] ?? 0)?.label]),
+            bandsIn(step, values, s).map(([name, bands]) => [name, shownBand(bands, values[name] ?? 0)?.label]),
           );
           expect(meaning(labels, values)).toContain(step.judge(values, s));
           seen += 1;

@@ -1,5 +1,5 @@
 import { formatQuantity, type Unit } from '../../compute/quantity.ts';
-import { type Band, bandOf } from '../../steps/step.ts';
+import { type Band, shownBand } from '../../steps/step.ts';
 
 interface Props {
   readonly bands: readonly Band[];
@@ -35,7 +35,7 @@ export function Scale({ bands, unit, value, label }: Props) {
   const place = places(bands, unit);
   // The marker stays whole at both ends of the bar.
   const at = value === undefined ? undefined : Math.min(WIDTH - 8, Math.max(8, place(value)));
-  const band = value === undefined ? undefined : (bandOf(bands, value) ?? bands.at(value < 0 ? 0 : -1));
+  const band = value === undefined ? undefined : shownBand(bands, value);
   const written = value === undefined ? '' : value === Infinity ? 'OL' : formatQuantity(value, unit, 3);
   return (
     <div class="scale">

@@ -63,13 +63,12 @@ export const BY_EAR: Says = {
     const home = pushedHome(bike);
     const filmed = REAR.some((corner) => contactsLook(home.world, corner) === 'film');
     const moved = rearPlays(home, { moves: ['lid'] });
-    const hissNew = !rearHisses(bike) && rearHisses(home);
     if (rearPlays(bike)) return option(moved ? 'no-effect' : 'reacts');
     if (rearPlays(home)) return option('cured');
-    if (!moved)
-      return option(
-        hissNew && offered(step, situation).some(([name]) => name === 'hiss-now') ? 'hiss-now' : 'no-effect',
-      );
+    if (!moved) {
+      const canTell = offered(step, situation).some(([name]) => name === 'hiss-now');
+      return option(canTell && !rearHisses(bike) && rearHisses(home) ? 'hiss-now' : 'no-effect');
+    }
     return option(filmed && happens(observer, WIPED_SHARE) ? 'cured' : 'reacts');
   },
   [rearHiss.id]: ({ bike }) => {

@@ -1,3 +1,4 @@
+import { is } from '../../steps/outcome.ts';
 import type { Verdict } from '../verdict.ts';
 import { AMP_REPAIRER } from '../who.ts';
 import {
@@ -7,7 +8,6 @@ import {
   MOST_BESIDES,
   pathsLeft,
   protectionLeft,
-  read,
   selectorLeft,
   wakingLeft,
 } from './left.ts';
@@ -35,11 +35,11 @@ export const ampDead: Verdict = {
   ],
   mends: ['amp'],
   remedy: (f) => {
-    const loaded = read(f, 'supply-under-load', 'ok');
-    const told = read(f, 'remote-jumper', 'dead') || ARRIVES.some(([step, outcome]) => read(f, step, outcome));
+    const loaded = is(f, 'supply-under-load', 'ok');
+    const told = is(f, 'remote-jumper', 'dead') || ARRIVES.some(([step, outcome]) => is(f, step, outcome));
     // A jumper wakes what is alive: then only the part that listens is dead, and the wire is the way round it. The jumper
     // wakes it without music, though: a supply that gives way when it plays is not ruled out by that.
-    const deaf = read(f, 'remote-jumper', 'wakes');
+    const deaf = is(f, 'remote-jumper', 'wakes');
     const unloaded = !deaf && pathsLeft(f).length > 0;
     const left = deaf
       ? [...selectorLeft(f), ...heatLeft(f), ...pathsLeft(f)]
@@ -75,7 +75,7 @@ export const ampDead: Verdict = {
         : [
             ...(unloaded
               ? [
-                  ...(read(f, 'amp-history', 'comes-and-goes')
+                  ...(is(f, 'amp-history', 'comes-and-goes')
                     ? [
                         'It comes and goes: one finger on its rings, its fuse holder and its ground, one after the other. What makes its lamp flicker is the bad contact.',
                       ]

@@ -1,11 +1,11 @@
 import { formatQuantity } from '../../compute/quantity.ts';
 import { sectionForDropM2 } from '../../compute/wire.ts';
 import { ampEstimate } from '../../rig/rig.ts';
-import type { Findings } from '../../steps/outcome.ts';
+import { type Findings, is } from '../../steps/outcome.ts';
 import { theAmp } from '../../steps/which-amp.ts';
 import type { Verdict } from '../verdict.ts';
 import { FITTER, YOURSELF, YOURSELF_OR_FITTER } from '../who.ts';
-import { read } from './left.ts';
+
 import { ampName, cutOut, drawNumbers, fullDrawA, mainFuseA, pathNumbers, readPath } from './numbers.ts';
 
 /** Contacts and leads that let volts through, but not the current. */
@@ -21,9 +21,9 @@ export const fuseHolderResistive: Verdict = {
   article: 'voltage-drop-under-load',
   remedy: (f) => {
     const proved =
-      read(f, 'plus-path', 'holder') ||
-      read(f, 'supply-wiggle', 'holder') ||
-      (read(f, 'fuse-sides', 'open') && read(f, 'fuse-look', 'whole'));
+      is(f, 'plus-path', 'holder') ||
+      is(f, 'supply-wiggle', 'holder') ||
+      (is(f, 'fuse-sides', 'open') && is(f, 'fuse-look', 'whole'));
     return {
       what: 'The fuse is whole, and its holder hardly makes contact: loose, softened by heat, or green.',
       certainty: proved ? 'proved' : 'likely',
@@ -70,10 +70,10 @@ export const batteryLugLoose: Verdict = {
   remedy: (f) => ({
     what: 'A ring of the amplifier at the battery makes no contact.',
     certainty:
-      read(f, 'supply-wiggle', 'battery') || read(f, 'plus-path', 'ring') || read(f, 'rings-look', 'battery')
+      is(f, 'supply-wiggle', 'battery') || is(f, 'plus-path', 'ring') || is(f, 'rings-look', 'battery')
         ? 'proved'
         : 'likely',
-    howSure: read(f, 'fuse-sides', 'no-feed')
+    howSure: is(f, 'fuse-sides', 'no-feed')
       ? 'Not even the fuse gets the battery’s volts.'
       : 'The contact gives way at the battery post.',
     numbers: [...pathNumbers(f, 'plus'), ...readPath(f, 'plusDropV'), cutOut],
@@ -184,7 +184,7 @@ export const ampGroundOpen: Verdict = {
 };
 
 /** Without the lamp and with no contact at all, the ground terminal hangs up at the battery’s volts. */
-const groundWasRead = (f: Findings) => read(f, 'amp-terminals', 'ok', 'unclear');
+const groundWasRead = (f: Findings) => is(f, 'amp-terminals', 'ok', 'unclear');
 
 export const ampGroundResistive: Verdict = {
   id: 'amp-ground-resistive',
@@ -195,10 +195,10 @@ export const ampGroundResistive: Verdict = {
   article: 'voltage-drop-under-load',
   remedy: (f) => ({
     what: `The way back from the amplifier makes poor contact: ${ampName(f).toLowerCase()} loses its volts there as soon as it draws current.`,
-    certainty: read(f, 'supply-under-load', 'ground-drop') && groundWasRead(f) ? 'proved' : 'likely',
-    howSure: read(f, 'supply-under-load', 'ground-drop')
+    certainty: is(f, 'supply-under-load', 'ground-drop') && groundWasRead(f) ? 'proved' : 'likely',
+    howSure: is(f, 'supply-under-load', 'ground-drop')
       ? 'With a known current through it, the ground way loses more than the amplifier can spare.'
-      : read(f, 'temporary-leads', 'ground')
+      : is(f, 'temporary-leads', 'ground')
         ? 'It comes on with a second ground lead beside the old one.'
         : 'It reacts when the ground lead is moved.',
     background: 'Paint or anodising under a ring reads fine with no current. It gives way with ten amperes.',

@@ -1,4 +1,4 @@
-import type { Findings } from '../../steps/outcome.ts';
+import { type Findings, is } from '../../steps/outcome.ts';
 import type { Remedy } from '../verdict.ts';
 
 /** What the answers leave besides a verdict, each with the check that separates it, until the step that clears it was done. */
@@ -8,17 +8,14 @@ export type Left = NonNullable<Remedy['mayAlsoBe']>;
 /** A verdict names itself and two others; more are a short list. */
 export const MOST_BESIDES = 2;
 
-export const read = (f: Findings, step: string, ...outcomes: readonly string[]): boolean =>
-  outcomes.includes(f.outcome(step) ?? '');
-
 /** A lamp that nobody saw may be a fault lamp. */
-export const lampUnseen = (f: Findings): boolean => !read(f, 'amp-light', 'off', 'normal', 'fault');
+export const lampUnseen = (f: Findings): boolean => !is(f, 'amp-light', 'off', 'normal', 'fault');
 
 export const selectorLeft = (f: Findings): Left =>
   // For the jumper it stood on wire, and one on sensing wakes by sound: whoever stays off then is off for another reason.
-  read(f, 'amp-switches', 'right', 'mode', 'range', 'turn-on') ||
-  read(f, 'remote-jumper', 'dead') ||
-  (read(f, 'remote-volts', 'ok') && read(f, 'wakes-when-loud', 'stays-off'))
+  is(f, 'amp-switches', 'right', 'mode', 'range', 'turn-on') ||
+  is(f, 'remote-jumper', 'dead') ||
+  (is(f, 'remote-volts', 'ok') && is(f, 'wakes-when-loud', 'stays-off'))
     ? []
     : [{ what: 'Its turn-on selector', split: 'Read it: does it stand on what is wired?' }];
 
@@ -35,7 +32,7 @@ export const heatLeft = (f: Findings): Left =>
 
 export const protectionLeft = (f: Findings): Left => {
   if (!lampUnseen(f)) return [];
-  return read(f, 'speakers-unplugged', 'stays')
+  return is(f, 'speakers-unplugged', 'stays')
     ? [
         {
           what: 'It protects itself from heat or from its own output, and nobody sees its fault lamp',
@@ -51,7 +48,7 @@ export const protectionLeft = (f: Findings): Left => {
 };
 
 export const bodyFuseLeft = (f: Findings): Left =>
-  read(f, 'body-fuse', 'whole', 'none')
+  is(f, 'body-fuse', 'whole', 'none')
     ? []
     : [
         {
@@ -62,10 +59,10 @@ export const bodyFuseLeft = (f: Findings): Left =>
 
 /** Readings between enough and too little, where no jumper took their place. */
 export const wakingLeft = (f: Findings): Left =>
-  read(f, 'remote-jumper', 'dead')
+  is(f, 'remote-jumper', 'dead')
     ? []
     : [
-        ...(read(f, 'remote-volts', 'unclear')
+        ...(is(f, 'remote-volts', 'unclear')
           ? [
               {
                 what: 'Too few volts on the remote wire',
@@ -73,7 +70,7 @@ export const wakingLeft = (f: Findings): Left =>
               },
             ]
           : []),
-        ...(read(f, 'sense-level', 'unclear')
+        ...(is(f, 'sense-level', 'unclear')
           ? [
               {
                 what: 'Listening amplifier that hears too little',
@@ -84,7 +81,7 @@ export const wakingLeft = (f: Findings): Left =>
       ];
 
 export const pathsLeft = (f: Findings): Left =>
-  read(f, 'supply-under-load', 'ok') || read(f, 'temporary-leads', 'neither')
+  is(f, 'supply-under-load', 'ok') || is(f, 'temporary-leads', 'neither')
     ? []
     : [
         {
@@ -94,7 +91,7 @@ export const pathsLeft = (f: Findings): Left =>
       ];
 
 export const batteryLeft = (f: Findings): Left =>
-  read(f, 'amp-terminals', 'ok', 'unclear') || read(f, 'supply-under-load', 'ok', 'unclear')
+  is(f, 'amp-terminals', 'ok', 'unclear') || is(f, 'supply-under-load', 'ok', 'unclear')
     ? []
     : [
         {

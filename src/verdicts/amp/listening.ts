@@ -5,11 +5,11 @@ import { levelV } from '../../compute/level.ts';
 import { formatQuantity, formatRange } from '../../compute/quantity.ts';
 import { estimate } from '../../rig/rig.ts';
 import { batteryV } from '../../steps/amp-feed.ts';
-import type { Findings } from '../../steps/outcome.ts';
+import { type Findings, is } from '../../steps/outcome.ts';
 import { ampPair, theAmp } from '../../steps/which-amp.ts';
 import type { RemedyNumber, Verdict } from '../verdict.ts';
 import { FITTER, YOURSELF, YOURSELF_OR_FITTER } from '../who.ts';
-import { heatLeft, type Left, MOST_BESIDES, read, selectorLeft } from './left.ts';
+import { heatLeft, type Left, MOST_BESIDES, selectorLeft } from './left.ts';
 
 /** An amplifier that wakes by what it hears, and does not. */
 
@@ -29,7 +29,7 @@ export const turnOnModeWrong: Verdict = {
   article: 'amplifiers-that-listen',
   remedy: (f) => {
     const byWire = theAmp(f).turnOn === 'wire';
-    const seen = read(f, 'amp-switches', 'turn-on');
+    const seen = is(f, 'amp-switches', 'turn-on');
     return {
       what: 'The amplifier waits for a turn-on of a kind that is not wired to it.',
       certainty: seen ? 'proved' : 'likely',
@@ -213,7 +213,7 @@ export const nothingToHear: Verdict = {
   }),
   remedy: (f) => {
     const { frontV, leftV, rightV } = f.values('rear-pair');
-    const readToBeSilent = read(f, 'rear-pair', 'none');
+    const readToBeSilent = is(f, 'rear-pair', 'none');
     const replaced = f.outcome('unit-kind') === 'replaced';
     return {
       what: readToBeSilent

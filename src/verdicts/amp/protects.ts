@@ -5,11 +5,11 @@ import { powerW } from '../../compute/level.ts';
 import { formatQuantity, formatRange } from '../../compute/quantity.ts';
 import { ampEstimate, estimate } from '../../rig/rig.ts';
 import { channelsOf, EFFICIENCY_RATIO } from '../../steps/amp-feed.ts';
-import type { Findings } from '../../steps/outcome.ts';
+import { type Findings, is } from '../../steps/outcome.ts';
 import { ampPair, theAmp } from '../../steps/which-amp.ts';
 import type { RemedyNumber, Verdict } from '../verdict.ts';
 import { AMP_REPAIRER, YOURSELF_OR_FITTER } from '../who.ts';
-import { type Left, MOST_BESIDES, read } from './left.ts';
+import { type Left, MOST_BESIDES } from './left.ts';
 import { ampName } from './numbers.ts';
 
 /** An amplifier that switched itself off to protect something: what, and why. */
@@ -45,7 +45,7 @@ export const wireOnFrame: Verdict = {
   remedy: (f) => ({
     what: `A speaker wire of ${ampName(f).toLowerCase()} touches metal. It rests at half the supply, and that is shorted to ground.`,
     certainty: 'proved',
-    howSure: read(f, 'speakers-unplugged', 'clears')
+    howSure: is(f, 'speakers-unplugged', 'clears')
       ? 'The lamp clears without the speakers, and the meter shows the wire joined to the frame.'
       : 'It shows its fault lamp, and the meter shows the wire joined to the frame.',
     numbers: [
@@ -82,13 +82,13 @@ export const pairShorted: Verdict = {
   article: 'read-a-coil-in-ohms',
   remedy: (f) => ({
     what: 'Plus and minus of a speaker run touch, or its coil is burnt to a short.',
-    certainty: read(f, 'amp-runs', 'low') ? 'proved' : 'likely',
-    howSure: read(f, 'amp-runs', 'low')
-      ? `${read(f, 'speakers-unplugged', 'clears') ? 'The lamp clears without the speakers' : 'It shows its fault lamp'}, and one run reads far fewer ohms than a coil can have.`
+    certainty: is(f, 'amp-runs', 'low') ? 'proved' : 'likely',
+    howSure: is(f, 'amp-runs', 'low')
+      ? `${is(f, 'speakers-unplugged', 'clears') ? 'The lamp clears without the speakers' : 'It shows its fault lamp'}, and one run reads far fewer ohms than a coil can have.`
       : 'The lamp clears without the speakers, and no speaker wire is on the frame.',
     numbers: [...lowestRun(f), ...coilNumbers(f)],
     fix: [
-      ...(read(f, 'amp-runs', 'low')
+      ...(is(f, 'amp-runs', 'low')
         ? []
         : ['Plugs off, meter on ohms: the two wires of each run. The run that reads next to nothing is the one.']),
       'Leave that run off. Pull the wires off its speaker and measure again. Still low: the run. Now open: the coil.',
@@ -100,7 +100,7 @@ export const pairShorted: Verdict = {
     notBuy: [NOT_YET],
     cautions: ['key-off', 'ohms-dead', 'into-a-short'],
     proof: `Each run reads coil plus wires. ${LAMP_NORMAL}`,
-    ...(read(f, 'amp-runs', 'low')
+    ...(is(f, 'amp-runs', 'low')
       ? {}
       : {
           mayAlsoBe: [
@@ -185,9 +185,9 @@ export const loadTooLow: Verdict = {
 
 /** What else keeps the fault lamp on without speakers: each stays until the step that clears it was done. */
 function notFromItself(f: Findings): Left {
-  const supplyGood = read(f, 'amp-terminals', 'ok') && read(f, 'supply-under-load', 'ok');
-  const seenToReturn = read(f, 'recover', 'key-cycle', 'stays') || read(f, 'amp-goes-off', 'always');
-  const speakersCleared = read(f, 'speakers-unplugged', 'stays') || read(f, 'amp-runs', 'ok');
+  const supplyGood = is(f, 'amp-terminals', 'ok') && is(f, 'supply-under-load', 'ok');
+  const seenToReturn = is(f, 'recover', 'key-cycle', 'stays') || is(f, 'amp-goes-off', 'always');
+  const speakersCleared = is(f, 'speakers-unplugged', 'stays') || is(f, 'amp-runs', 'ok');
   return [
     ...(speakersCleared
       ? []
@@ -237,8 +237,8 @@ export const outputDc: Verdict = {
     const { highestV } = f.values('amp-dc');
     const seen = f.outcome('amp-dc') === 'offset';
     const left = notFromItself(f);
-    const unplugged = read(f, 'speakers-unplugged', 'stays');
-    const speakersCleared = unplugged || read(f, 'amp-runs', 'ok');
+    const unplugged = is(f, 'speakers-unplugged', 'stays');
+    const speakersCleared = unplugged || is(f, 'amp-runs', 'ok');
     const { value: ratedOhm } = rated(f);
     return {
       what: seen

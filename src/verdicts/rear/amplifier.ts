@@ -7,6 +7,7 @@ import { ampDriving, ampEstimate, estimate } from '../../rig/rig.ts';
 import { expectedGainRatio } from '../../steps/amp-volts.ts';
 import { readsFine } from '../../steps/meter.ts';
 import type { Findings } from '../../steps/outcome.ts';
+import { fedFromRear, rearPairFound } from '../../steps/rear-volts.ts';
 import type { Facts } from '../../steps/step.ts';
 import type { RemedyNumber, Verdict } from '../verdict.ts';
 import { AMP_REPAIRER, FITTER, YOURSELF, YOURSELF_OR_FITTER } from '../who.ts';
@@ -18,7 +19,8 @@ const rearAmp = (f: Findings) => ampDriving(f.rig, 'rear') ?? {};
 
 const ADAPTER_WITHOUT_REAR: Alternative = {
   what: 'The adapter of the replaced head unit has no rear pairs',
-  split: 'Look at both sides of the adapter’s plug: are the four rear pins fitted?',
+  split:
+    'Look at both sides of the adapter’s plug: are the four rear pins fitted, each on a rear pair and none on a subwoofer output?',
 };
 
 /** What the flow about the amplifier need not ask: which one it is. */
@@ -103,10 +105,13 @@ export const ampInputPlugOff: Verdict = {
   evidence: ['amp-in', 'rear-pair', 'rear-pair-again', 'half-supply', 'wiggle', 'rear-hiss', 'swap-inputs'],
   mends: ['unit-leads'],
   remedy: (f) => {
-    const proved = (f.outcome('amp-in') === 'none' && readsFine(f)) || f.outcome('wiggle') === 'amp-input';
+    const replaced = f.outcome('unit-kind') === 'replaced';
+    const lost = f.outcome('amp-in') === 'none' && readsFine(f);
+    // An adapter without rear pairs loses it just as well.
+    const proved = (lost && !replaced) || f.outcome('wiggle') === 'amp-input';
     const partly = f.outcome('amp-in') === 'low';
     const others = [
-      ...(f.outcome('unit-kind') === 'replaced' ? [ADAPTER_WITHOUT_REAR] : []),
+      ...(replaced ? [ADAPTER_WITHOUT_REAR] : []),
       ...(f.outcome('fader-centre') === 'cannot' ? [FADER_OFF] : []),
     ];
     return {
@@ -116,9 +121,11 @@ export const ampInputPlugOff: Verdict = {
         ? 'It was seen to be lost between the two.'
         : partly
           ? 'Part of it is lost between the two.'
-          : f.outcome('amp-in') === 'none'
-            ? 'Nothing was read at the amplifier. A meter that shows 0.1 V cannot prove it.'
-            : 'The rear plays on the front signal, so the fault is before the amplifier.',
+          : lost
+            ? 'It was seen to be lost between the two. The adapter of the replaced head unit lies there, too.'
+            : f.outcome('amp-in') === 'none'
+              ? 'Nothing was read at the amplifier. A meter that shows 0.1 V cannot prove it.'
+              : 'The rear plays on the front signal, so the fault is before the amplifier.',
       numbers: [
         rearAmp(f).input === 'line'
           ? { label: 'Healthy at the input', value: 'a signal on both sides, within 10 %' }
@@ -311,6 +318,14 @@ export const inputLegWrong: Verdict = {
 /** It has no remote wire: its papers, or its owner, say what it listens for. */
 const listens = (f: Findings) => ['signal', 'dc'].includes(f.outcome('rear-amp-turn-on') ?? '');
 
+/** Nobody knows whether the rear channels of the head unit, which feed it, carry anything. */
+const nothingRead = (f: Findings) => fedFromRear(f) && rearPairFound(f) === undefined && f.outcome('amp-in') !== 'ok';
+const HEAD_UNIT_SILENT: Alternative = {
+  what: 'Nothing reaches its inputs: the head unit sends nothing to the rear',
+  split:
+    'With a meter: 400 Hz across the rear pair at the head unit. Nothing while the front reads: it sleeps rightly.',
+};
+
 export const ampOff: Verdict = {
   id: 'amp-off',
   title: 'The amplifier has no power or no turn-on',
@@ -380,6 +395,7 @@ export const ampOff: Verdict = {
             },
           ]),
       { what: 'Ground open', split: 'Amplifier ground against battery minus: near battery voltage means open.' },
+      ...(f.outcome('rear-amp-turn-on') === 'signal' && nothingRead(f) ? [HEAD_UNIT_SILENT] : []),
       ...(f.outcome('rear-amp-turn-on') === 'dc'
         ? [
             {

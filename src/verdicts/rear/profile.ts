@@ -100,18 +100,13 @@ const rearOnNumbers = (f: Findings): readonly RemedyNumber[] => {
 /** Ohms under which a head unit's output runs hot or protects itself. Common practice, no published source. */
 const LEAST_UNIT_LOAD_OHM = 3.5;
 
-/** What to do about a run that would not play with the rear enabled either. */
-function runFirst(f: Findings): readonly string[] {
-  return [
-    ...(f.outcome('run-ohms') === 'open'
-      ? ['The rear run reads open as well: a second fault. Mend it before the visit, or the rear stays silent.']
-      : []),
-    ...(!ampDriving(f.rig, 'rear') && rearLoadKnown(f.rig) && rearLoadOhm(f.rig) < LEAST_UNIT_LOAD_OHM
-      ? [
-          `The rear load is ${formatQuantity(rearLoadOhm(f.rig), 'Ω', 2)}. That is too little for a head unit: it runs hot or protects itself. Speakers of 4 Ω, or an amplifier, first.`,
-        ]
-      : []),
-  ];
+/** What to do about a load that an enabled output would not bear. */
+function loadFirst(f: Findings): readonly string[] {
+  return !ampDriving(f.rig, 'rear') && rearLoadKnown(f.rig) && rearLoadOhm(f.rig) < LEAST_UNIT_LOAD_OHM
+    ? [
+        `The rear load is ${formatQuantity(rearLoadOhm(f.rig), 'Ω', 2)}. That is too little for a head unit: it runs hot or protects itself. Speakers of 4 Ω, or an amplifier, first.`,
+      ]
+    : [];
 }
 
 /** What to prepare on an amplifier that has never got the full signal on its rear inputs. */
@@ -128,7 +123,7 @@ function enableRear(
   return {
     numbers: rearOnNumbers(f),
     fix: [
-      ...runFirst(f),
+      ...loadFirst(f),
       ...(amp && f.rig.frontFedBy === 'amp'
         ? [
             'Every speaker hangs on an amplifier: first go through the plan “Does it need a reflash at all?”. One visit can enable the rear and settle the level.',

@@ -217,7 +217,9 @@ export const coilOpen: Verdict = {
   mends: ['speaker'],
   article: 'read-a-coil-in-ohms',
   remedy: (f) => ({
-    what: 'A rear coil is open: that speaker itself is dead. Measure the other one, too.',
+    what: tried(f)
+      ? 'A rear coil is open: that speaker itself is dead. Measure the other one, too.'
+      : 'The rear is open behind the lid’s plug: most likely a coil, perhaps the lead to it.',
     certainty: tried(f) ? 'proved' : 'likely',
     howSure: tried(f)
       ? 'The coil was tried at the speaker’s own tabs, with nothing else in the way.'
