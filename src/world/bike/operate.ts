@@ -43,7 +43,7 @@ export interface Operating {
 }
 export type Operated = Operating | { readonly ok: false; readonly refusal: Refusal };
 
-const MOST_PASSES = 44;
+export const MOST_PASSES = 44;
 /**
  * Where a battery neither gives nor takes much, a watt more moves the volts so far that full steps go to and fro around
  * the point. So the first few are full, and after every ten passes they are half as long as before.
@@ -54,9 +54,9 @@ const stepShare = (pass: number): number => (pass < FULL_STEPS ? 1 : 2 ** -(1 + 
  * A load of constant power just above what charging gives can have two points, the battery giving and the regulator
  * holding, and hunts between them: two of 13 500 loud healthy bikes do. What it plays then is known to a tenth.
  */
-const HUNTS_WITHIN_RATIO = 0.1;
+export const HUNTS_WITHIN_RATIO = 0.1;
 /** Watts that may still move between two passes: they move no volt by more than a few microvolts. */
-const SETTLED_W = 0.02;
+export const SETTLED_W = 0.02;
 
 const groundsOf = (power: Solved, amps: number): Grounds => ({
   unitV: power.voltageV(UNIT_GROUND).re,
