@@ -133,7 +133,7 @@ describe('a silent rear that hands its amplifier on', () => {
   const BY_DC_ON_LINE: Rig = { ...ON_WIRE, amps: [{ ...byDc, input: 'line' }] };
   const METER = { 'tools-at-hand': 'meter' };
   const FED = { 'amp-terminals': { batteryV: '12.5', plusV: '12.4', groundV: '0' } };
-  const STOPPED = { 'amp-history': 'stopped', 'what-else': 'nothing' };
+  const STOPPED = { 'amp-history': 'stopped' };
   const NO_DC = {
     ...STOPPED,
     ...METER,
@@ -145,24 +145,28 @@ describe('a silent rear that hands its amplifier on', () => {
     'between-look': 'box',
   };
   const PROTECTS = { ...DARK, 'amp-light': 'fault' };
-  const CLEARS = { 'amp-history': 'stopped', recover: 'key-cycle', 'speakers-unplugged': 'clears', ...METER };
-  const WRONG_SELECTOR = { 'remote-volts': { remoteV: '12.3' }, 'amp-switches': 'turn-on' };
-  const RUN_SHORTED = {
-    'amp-wires-to-frame': { lowestOhm: 'OL' },
-    'amp-runs': { leadsOhm: '0.2', lowestOhm: '0.5' },
+  const TRIPS = { ...STOPPED, 'amp-goes-off': 'always', ...METER };
+  const WRONG_SELECTOR = { 'remote-volts': { remoteV: '12.3' }, ...FED, 'wakes-when-loud': 'wakes' };
+  const STARVED = {
+    ...FED,
+    'remote-jumper': 'wakes',
+    'input-plug': 'no-change',
+    'amp-switches': 'right',
+    'wakes-when-loud': 'wakes',
   };
+  const RUN_SHORTED = { 'amp-wires-to-frame': { lowestOhm: 'OL' }, 'speakers-unplugged': 'clears' };
 
   it.each([
-    ['turn-on-mode-wrong', begun, { ...STOPPED, 'key-positions': 'none', ...METER, ...FED, ...WRONG_SELECTOR }],
-    ['sense-starved-by-profile', listening, { ...STOPPED, 'wakes-when-loud': 'wakes' }],
+    ['turn-on-mode-wrong', begun, { ...STOPPED, ...METER, ...WRONG_SELECTOR }],
+    ['sense-starved-by-profile', listening, { ...STOPPED, ...METER, ...STARVED }],
     ['sense-no-half-supply', give(caseOn(noRearSound, BY_DC), DARK), NO_DC],
     ['sense-no-half-supply', give(caseOn(noRearSound, BY_DC_ON_LINE), DARK), NO_DC],
     [
       'speaker-wire-to-frame',
       give(caseOn(noRearSound, ON_WIRE), PROTECTS),
-      { ...CLEARS, 'amp-wires-to-frame': { lowestOhm: '0.4' } },
+      { ...TRIPS, 'amp-wires-to-frame': { lowestOhm: '0.4' } },
     ],
-    ['speaker-pair-shorted', give(caseOn(noRearSound, ON_WIRE), PROTECTS), { ...CLEARS, ...RUN_SHORTED }],
+    ['speaker-pair-shorted', give(caseOn(noRearSound, ON_WIRE), PROTECTS), { ...TRIPS, ...RUN_SHORTED }],
   ])('ends there in %s', (found, here, answers) => {
     const there = onward(noRearSound, here) ?? expect.fail('no hand-over');
     expect(open(ampWontTurnOn, give(there.case, answers))).toBe(found);
@@ -200,9 +204,12 @@ describe('an amplifier that slept while its lamp was looked at, and is on by now
     const amp = onward(noRearSound, listening)?.case ?? listening;
     const awake = give(amp, {
       'amp-history': 'stopped',
-      'what-else': 'nothing',
+      'tools-at-hand': 'meter',
+      'amp-terminals': { batteryV: '12.5', plusV: '12.4', groundV: '0' },
+      'remote-jumper': 'wakes',
+      'input-plug': 'no-change',
+      'amp-switches': 'right',
       'wakes-when-loud': 'awake',
-      'amp-goes-off': 'stays-on',
     });
     expect(open(ampWontTurnOn, awake)).toBe('amp-is-on');
     const there = onward(ampWontTurnOn, awake);
