@@ -1,24 +1,21 @@
 import { axleOf, type Corner } from '../../world/corner.ts';
 import type { Moment } from '../../world/moment.ts';
 import type { Look } from '../../world/probe.ts';
+import { oncePerKey } from '../../world/remembered.ts';
 import type { Amp, Contact, World } from '../../world/state.ts';
 import { heardCorners, type Ridden, ridden } from '../../world/symptoms/symptom.ts';
 import { driverOf, mainAmp } from '../../world/valued-rig.ts';
 
 /* A bike while somebody works at it: what is heard of it, and what it is when a hand has changed something. */
 
-const variants = new WeakMap<Ridden, Map<string, Ridden>>();
+const variants = oncePerKey<Ridden, Ridden>();
 
 /** The bike with something changed by hand, worked out once for each name. One that changes nothing is the same bike. */
-export function changed(bike: Ridden, name: string, change: (world: World) => World): Ridden {
-  const world = change(bike.world);
-  if (world === bike.world) return bike;
-  const known = variants.get(bike) ?? new Map<string, Ridden>();
-  variants.set(bike, known);
-  const made = known.get(name) ?? ridden(world);
-  known.set(name, made);
-  return made;
-}
+export const changed = (bike: Ridden, name: string, change: (world: World) => World): Ridden =>
+  variants(bike, name, () => {
+    const world = change(bike.world);
+    return world === bike.world ? bike : ridden(world);
+  });
 
 export const REAR: readonly Corner[] = ['rear-left', 'rear-right'];
 
