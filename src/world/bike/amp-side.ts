@@ -45,7 +45,7 @@ const bridgeOf = (i: number) => (corner: Corner) => ({
 /** The runs that hang on the outputs of one amplifier. */
 export function ampWiring(world: World, moment: Moment, i: number): Wiring {
   const runs = () => cornersOnAmp(world, i).flatMap((c) => runElements(world, c, moment, (sign) => ampOut(c, sign)));
-  const parts = identityOf(world.runs, world.speakers);
+  const parts = identityOf(world.rig, world.runs, world.speakers);
   return knownWirings(world.rig, `amp ${i} ${handlingOf(moment)} ${parts}`, () => wiringOf(runs()));
 }
 

@@ -51,7 +51,7 @@ export function givenBy(stages: Stages, { unitV, ampsV }: Grounds, frequencyHz: 
     if (state === undefined || state === 'off') return state;
     return frequencyHz === 0 ? `${state.restV} ${state.offsetV}` : state.toneV;
   });
-  return frequencyHz === 0 ? `${gives} ${unitV} ${ampsV}` : `${frequencyHz} ${gives}`;
+  return `${frequencyHz} ${gives} ${frequencyHz === 0 ? [unitV, ampsV] : ''}`;
 }
 
 /** What an output sees between its two wires, when it sends a test tone. */

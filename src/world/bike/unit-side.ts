@@ -83,8 +83,8 @@ function unitLoom(world: World, moment: Moment): Element[] {
 /** The same, worked out once for all bikes and moments in which it is the same. */
 export function unitWiring(world: World, moment: Moment): Wiring {
   const { rig, unit, runs, speakers, amps } = world;
-  const inputs = amps.map((amp) => `${amp.level} ${amp.passesDc} ${identityOf(amp.inputs, amp.inputPlug)}`);
-  const parts = identityOf(unit.plug, unit.toGround, runs, speakers);
+  const inputs = amps.map((amp) => `${amp.level} ${amp.passesDc} ${identityOf(rig, amp.inputs, amp.inputPlug)}`);
+  const parts = identityOf(rig, unit.plug, unit.toGround, runs, speakers);
   return knownWirings(rig, `unit ${handlingOf(moment)} ${parts} ${inputs}`, () => wiringOf(unitLoom(world, moment)));
 }
 
