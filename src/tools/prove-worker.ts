@@ -1,5 +1,5 @@
-import { parentPort, workerData } from 'node:worker_threads';
+import { parentPort } from 'node:worker_threads';
 import { type Proof, prove } from '../proof/prove.ts';
 
-/** Proves its share of the bikes beside the others. */
-parentPort?.postMessage(prove(workerData as Proof));
+/** Proves one share of the bikes after the other, beside the other workers. */
+parentPort?.on('message', (proof: Proof) => parentPort?.postMessage(prove(proof)));

@@ -36,25 +36,41 @@ const modes = values.modes?.split(',');
 const flows = PROVED_FLOWS.filter(({ id }) => values.flow === undefined || id === values.flow);
 if (flows.length === 0) throw new RangeError(`--flow must be one of ${PROVED_FLOWS.map(({ id }) => id).join(', ')}`);
 
-const inWorker = (proof: Proof): Promise<Result> =>
-  new Promise((resolve, reject) => {
-    const worker = new Worker(new URL('./prove-worker.ts', import.meta.url), { workerData: proof });
-    worker.once('message', resolve);
-    worker.once('error', reject);
-  });
-
 const startedAt = performance.now();
-const workers = Math.min(rigs, availableParallelism());
+/** Small enough that no worker is left with much when the others are done, large enough that handing out costs nothing. */
+const BIKES_A_SHARE = 10;
 const shares = flows.flatMap(({ id }) =>
-  Array.from({ length: workers }, (_, i): Proof => {
-    const first = Math.floor((i * rigs) / workers);
-    const bikes = Array.from({ length: Math.floor(((i + 1) * rigs) / workers) - first }, (__, n) => first + n);
+  Array.from({ length: Math.ceil(rigs / BIKES_A_SHARE) }, (_, share): Proof => {
+    const first = share * BIKES_A_SHARE;
+    const bikes = Array.from({ length: Math.min(BIKES_A_SHARE, rigs - first) }, (__, n) => first + n);
     return { flow: id, seed, faultsPerBike, bikes, ...(modes && { modes }) };
   }),
 );
+
+/** Most of what a case leaves is dropped at once: room for it spares the worker from tidying up all the time. */
+const YOUNG_MB = 64;
 const results: Result[] = [];
-for (let at = 0; at < shares.length; at += workers)
-  results.push(...(await Promise.all(shares.slice(at, at + workers).map(inWorker))));
+let handedOut = 0;
+/** A worker takes the next share when it is done with one. Results are put in the order of the shares, whoever had them. */
+const work = (): Promise<void> =>
+  new Promise((resolve, reject) => {
+    const worker = new Worker(new URL('./prove-worker.ts', import.meta.url), {
+      resourceLimits: { maxYoungGenerationSizeMb: YOUNG_MB },
+    });
+    let at = -1;
+    const next = () => {
+      at = handedOut++;
+      if (at < shares.length) worker.postMessage(shares[at]);
+      else resolve(worker.terminate().then(() => undefined));
+    };
+    worker.on('message', (result: Result) => {
+      results[at] = result;
+      next();
+    });
+    worker.once('error', reject);
+    next();
+  });
+await Promise.all(Array.from({ length: Math.min(shares.length, availableParallelism()) }, work));
 const result = merged(results);
 const missed = shortfalls(result);
 

@@ -10,5 +10,9 @@ export const cornersOf = (axle: Axle): readonly Corner[] => CORNERS.filter((corn
 export const inFrontOf = (corner: Corner): Corner => (sideOf(corner) === 'left' ? 'front-left' : 'front-right');
 
 export type PerCorner<T> = Readonly<Record<Corner, T>>;
-export const perCorner = <T>(make: (corner: Corner) => T): PerCorner<T> =>
-  Object.fromEntries(CORNERS.map((corner) => [corner, make(corner)])) as Record<Corner, T>;
+export const perCorner = <T>(make: (corner: Corner) => T): PerCorner<T> => ({
+  'front-left': make('front-left'),
+  'front-right': make('front-right'),
+  'rear-left': make('rear-left'),
+  'rear-right': make('rear-right'),
+});

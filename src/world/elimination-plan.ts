@@ -6,9 +6,9 @@ import type { SparseEquations } from './equations.ts';
  */
 export interface Plan {
   readonly size: number;
+  /** By entry of the pattern: its place and its slot. */
   readonly rows: Int32Array;
   readonly columns: Int32Array;
-  /** By entry of the pattern: its slot. */
   readonly slotOf: Int32Array;
   readonly slots: number;
   /** By step: row, column and slot of its pivot. */
@@ -62,12 +62,14 @@ export function planFor(equations: SparseEquations): Plan | { readonly noPivotIn
     under[column]?.add(row);
     return made;
   };
-  const slotOf = equations.rows.map((row, i) => {
-    const cell = cellAt(row, equations.columns[i] as number);
-    cell.re += equations.re[i] as number;
-    cell.im += equations.im[i] as number;
-    return cell.slot;
-  });
+  const slotOf = equations.parts.flatMap((part) =>
+    part.rows.map((row, i) => {
+      const cell = cellAt(row, part.columns[i] as number);
+      cell.re += part.re[i] as number;
+      cell.im += part.im[i] as number;
+      return cell.slot;
+    }),
+  );
   const scales = rows.map((row) => Math.max(0, ...[...row.values()].map(sizeOf)));
 
   const left = new Set(rows.keys());
@@ -128,8 +130,8 @@ export function planFor(equations: SparseEquations): Plan | { readonly noPivotIn
   };
   return {
     size,
-    rows: Int32Array.from(equations.rows),
-    columns: Int32Array.from(equations.columns),
+    rows: Int32Array.from(equations.parts.flatMap((part) => part.rows)),
+    columns: Int32Array.from(equations.parts.flatMap((part) => part.columns)),
     slotOf: Int32Array.from(slotOf),
     slots,
     pivotRow: Int32Array.from(pivots, ({ row }) => row),

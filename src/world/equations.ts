@@ -1,19 +1,31 @@
 import { type Complex, ONE } from './complex.ts';
 import type { BranchLaw, Element, Network, Pair, System } from './network.ts';
 
-/**
- * Linear equations of which most places are empty: a number for a row and a column at a time, and several at one place
- * add up. What is given, the right-hand side, is kept the same way. The pattern is a number made of all places, in
- * their order: equations of different patterns cannot be solved in the same steps.
- */
-export interface SparseEquations {
-  readonly size: number;
+/** Numbers for a row and a column at a time, where several at one place add up; `given` are those of the right-hand side. */
+export interface Entries {
   readonly rows: readonly number[];
   readonly columns: readonly number[];
   readonly re: readonly number[];
   readonly im: readonly number[];
-  readonly pattern: number;
   readonly given: { readonly rows: readonly number[]; readonly re: readonly number[]; readonly im: readonly number[] };
+}
+
+/**
+ * Linear equations of which most places are empty, in parts. The pattern is a number made of all places, in their order:
+ * equations of different patterns cannot be solved in the same steps.
+ */
+export interface SparseEquations {
+  readonly size: number;
+  readonly parts: readonly Entries[];
+  readonly pattern: number;
+}
+
+class OwnEntries implements Entries {
+  readonly rows: number[] = [];
+  readonly columns: number[] = [];
+  readonly re: number[] = [];
+  readonly im: number[] = [];
+  readonly given: { rows: number[]; re: number[]; im: number[] } = { rows: [], re: [], im: [] };
 }
 
 /** Which unknown a name is. Names that were there before these are looked up where they are. */
@@ -49,11 +61,8 @@ export class Equations implements System, SparseEquations {
   readonly elements: readonly Element[];
   readonly nodes: Unknowns;
   readonly branches: Unknowns;
-  readonly rows: number[];
-  readonly columns: number[];
-  readonly re: number[];
-  readonly im: number[];
-  readonly given: { rows: number[]; re: number[]; im: number[] };
+  readonly parts: readonly Entries[];
+  readonly #own = new OwnEntries();
   size: number;
   pattern: number;
 
@@ -64,15 +73,7 @@ export class Equations implements System, SparseEquations {
     this.elements = before ? [...elements, ...before.elements] : elements;
     this.nodes = new Unknowns(before?.nodes);
     this.branches = new Unknowns(before?.branches);
-    this.rows = before?.rows.slice() ?? [];
-    this.columns = before?.columns.slice() ?? [];
-    this.re = before?.re.slice() ?? [];
-    this.im = before?.im.slice() ?? [];
-    this.given = {
-      rows: before?.given.rows.slice() ?? [],
-      re: before?.given.re.slice() ?? [],
-      im: before?.given.im.slice() ?? [],
-    };
+    this.parts = before ? [...before.parts, this.#own] : [this.#own];
     this.size = before?.size ?? 0;
     this.pattern = before?.pattern ?? 0;
     for (const element of elements) {
@@ -131,17 +132,17 @@ export class Equations implements System, SparseEquations {
 
   #put(row: number, column: number, re: number, im: number): void {
     if (row === NONE || column === NONE) return;
-    this.rows.push(row);
-    this.columns.push(column);
-    this.re.push(re);
-    this.im.push(im);
+    this.#own.rows.push(row);
+    this.#own.columns.push(column);
+    this.#own.re.push(re);
+    this.#own.im.push(im);
     this.pattern = Math.imul(Math.imul(this.pattern ^ row, 0x01000193) ^ column, 0x01000193);
   }
 
   #give(row: number, re: number, im: number): void {
     if (row === NONE) return;
-    this.given.rows.push(row);
-    this.given.re.push(re);
-    this.given.im.push(im);
+    this.#own.given.rows.push(row);
+    this.#own.given.re.push(re);
+    this.#own.given.im.push(im);
   }
 }

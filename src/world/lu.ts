@@ -7,10 +7,13 @@ const plans = new Map<number, Plan[]>();
 /** A multiple of the pivot's row larger than this lets rounding grow: other pivots are chosen for these numbers. */
 const MOST_TIMES = 1e5;
 
-const isFor = (plan: Plan, { size, rows, columns }: SparseEquations): boolean =>
-  plan.size === size &&
-  plan.rows.length === rows.length &&
-  plan.rows.every((row, i) => row === rows[i] && plan.columns[i] === columns[i]);
+function isFor(plan: Plan, { size, parts }: SparseEquations): boolean {
+  let at = 0;
+  for (const { rows, columns } of parts)
+    for (let i = 0; i < rows.length; i++, at++)
+      if (plan.rows[at] !== rows[i] || plan.columns[at] !== columns[i]) return false;
+  return plan.size === size && plan.rows.length === at;
+}
 
 /**
  * Solves A x = b. Gives x, re and im in turn, or the column that has no pivot. The plan of an earlier solution is
@@ -31,29 +34,45 @@ export function solveEquations(
   return x ? { ok: true, x } : { ok: false, column: plan.pivotColumn[plan.size - 1] ?? 0 };
 }
 
+/** What the elimination works on: used by one solution after the other, since making it anew takes longer than the work. */
+let bench = { a: new Float64Array(0), b: new Float64Array(0), scales: new Float64Array(0) };
+
+/** The bench with the numbers of these equations on it: by slot, by row, and the largest of each row. */
+function laidOut({ slots, slotOf }: Plan, { size, parts }: SparseEquations): typeof bench {
+  if (bench.a.length < 2 * slots || bench.scales.length < size)
+    bench = { a: new Float64Array(4 * slots), b: new Float64Array(4 * size), scales: new Float64Array(2 * size) };
+  const { a, b, scales } = bench;
+  a.fill(0, 0, 2 * slots);
+  b.fill(0, 0, 2 * size);
+  scales.fill(0, 0, size);
+  let at = 0;
+  for (const { rows, re, im, given } of parts) {
+    for (let i = 0; i < rows.length; i++, at++) {
+      const slot = 2 * (slotOf[at] as number);
+      a[slot] = (a[slot] as number) + (re[i] as number);
+      a[slot + 1] = (a[slot + 1] as number) + (im[i] as number);
+    }
+    for (let i = 0; i < given.rows.length; i++) {
+      const row = 2 * (given.rows[i] as number);
+      b[row] = (b[row] as number) + (given.re[i] as number);
+      b[row + 1] = (b[row + 1] as number) + (given.im[i] as number);
+    }
+  }
+  at = 0;
+  for (const { rows } of parts)
+    for (let i = 0; i < rows.length; i++, at++) {
+      const slot = 2 * (slotOf[at] as number);
+      const is = Math.max(Math.abs(a[slot] as number), Math.abs(a[slot + 1] as number));
+      if (is > (scales[rows[i] as number] as number)) scales[rows[i] as number] = is;
+    }
+  return bench;
+}
+
 /** Elimination and substitution as planned, or null where a pivot is too small for that. */
-function follow(plan: Plan, { size, re, im, rows, given }: SparseEquations): Float64Array | null {
-  const { slotOf, pivotRow, pivotColumn, pivotSlot, targetsFrom, restFrom, targetRow, targetSlot } = plan;
+function follow(plan: Plan, equations: SparseEquations): Float64Array | null {
+  const { size, pivotRow, pivotColumn, pivotSlot, targetsFrom, restFrom, targetRow, targetSlot } = plan;
   const { restColumn, restSlot, changedSlot } = plan;
-  const a = new Float64Array(2 * plan.slots);
-  for (let i = 0; i < slotOf.length; i++) {
-    const slot = 2 * (slotOf[i] as number);
-    a[slot] = (a[slot] as number) + (re[i] as number);
-    a[slot + 1] = (a[slot + 1] as number) + (im[i] as number);
-  }
-  const scales = new Float64Array(size);
-  for (let i = 0; i < slotOf.length; i++) {
-    const slot = 2 * (slotOf[i] as number);
-    const row = rows[i] as number;
-    const is = Math.max(Math.abs(a[slot] as number), Math.abs(a[slot + 1] as number));
-    if (is > (scales[row] as number)) scales[row] = is;
-  }
-  const b = new Float64Array(2 * size);
-  for (let i = 0; i < given.rows.length; i++) {
-    const row = 2 * (given.rows[i] as number);
-    b[row] = (b[row] as number) + (given.re[i] as number);
-    b[row + 1] = (b[row + 1] as number) + (given.im[i] as number);
-  }
+  const { a, b, scales } = laidOut(plan, equations);
 
   let change = 0;
   for (let k = 0; k < size; k++) {

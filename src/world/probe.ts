@@ -13,6 +13,7 @@ import { currentSource } from './elements/source.ts';
 import { OVER_OHM } from './meter.ts';
 import type { Moment } from './moment.ts';
 import type { Element, Solved } from './network.ts';
+import { oncePerKey } from './remembered.ts';
 import type { World } from './state.ts';
 import type { Spot, Where } from './test-points.ts';
 
@@ -58,8 +59,16 @@ function resolve(look: Look, where: Where, frequencyHz: number, extra: Element):
   return solution;
 }
 
+const readings = oncePerKey<Operating, Read>();
+/** A reading, taken once of each bike at each moment: however often it is asked for, it is the same. */
+const readOnce = ({ now }: Look, what: string, red: Spot, black: Spot, read: () => Read): Read =>
+  readings(now, `${what} ${red.where} ${red.node} ${red.corner} ${black.where} ${black.node}`, read);
+
 /** DC volts with the meter's own 10 MΩ in the circuit. */
-export function dcV(look: Look, red: Spot, black: Spot): Read {
+export const dcV = (look: Look, red: Spot, black: Spot): Read =>
+  readOnce(look, 'DC', red, black, () => readDcV(look, red, black));
+
+function readDcV(look: Look, red: Spot, black: Spot): Read {
   const where = sharedBy(red, black);
   if (where === null) return { ok: false, reason: 'apart' };
   if (red.node === black.node) return is(0);
@@ -76,7 +85,10 @@ const waveAt = ({ now }: Look, where: Where, { corner }: Spot): Pick<Wave, 'over
  * AC volts of the tone that plays. A clipped wave keeps its shape on the way (all that it meets is next to a
  * resistance), so a meter that averages shows what `compute/clipping.ts` says of it.
  */
-export function acV(look: Look, red: Spot, black: Spot, reads: 'average' | 'rms' = 'average'): Read {
+export const acV = (look: Look, red: Spot, black: Spot, reads: 'average' | 'rms' = 'average'): Read =>
+  readOnce(look, `AC ${reads}`, red, black, () => readAcV(look, red, black, reads));
+
+function readAcV(look: Look, red: Spot, black: Spot, reads: 'average' | 'rms'): Read {
   const where = sharedBy(red, black);
   if (where === null) return { ok: false, reason: 'apart' };
   const { toneHz, engine } = look.moment;
@@ -94,7 +106,10 @@ const DEAD_OHM = 10_000;
 const DEAD_V = 5e-3;
 
 /** Ohms between two probes. Only of what is dead: a meter that meets volts, or an output that is awake, says nothing. */
-export function ohms(look: Look, red: Spot, black: Spot): Read {
+export const ohms = (look: Look, red: Spot, black: Spot): Read =>
+  readOnce(look, 'ohms', red, black, () => readOhms(look, red, black));
+
+function readOhms(look: Look, red: Spot, black: Spot): Read {
   const where = sharedBy(red, black);
   if (where === null || where === 'power') return { ok: false, reason: where === null ? 'apart' : 'powered' };
   if (red.node === black.node) return is(0);

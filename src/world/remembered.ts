@@ -30,7 +30,21 @@ export function oncePerKey<K extends object, V>(): (of: K, key: string, make: ()
   };
 }
 
-let numbered = 0;
-const numberOf = oncePer((_: object) => numbered++);
-/** A text that is the same only for the very same parts. */
-export const identityOf = (...parts: readonly object[]): string => parts.map(numberOf).join();
+/** JSON writes what is infinite and what is no number as null; an open contact must not look like a missing one. */
+const plainly = (_: string, value: unknown) =>
+  typeof value === 'number' && !Number.isFinite(value) ? String(value) : value;
+
+/** Numbers for the parts of one build: equal parts get the same. */
+const numbersWithin = oncePer<object, (part: object) => number>(() => {
+  const numbers = new Map<string, number>();
+  return oncePer((part: object) => {
+    const text = JSON.stringify(part, plainly);
+    const number = numbers.get(text) ?? numbers.size;
+    numbers.set(text, number);
+    return number;
+  });
+});
+
+/** A text that is the same only for parts of the same values, among the parts that belong to one build. */
+export const identityOf = (within: object, ...parts: readonly object[]): string =>
+  parts.map(numbersWithin(within)).join();

@@ -59,6 +59,25 @@ describe('solve', () => {
       { numRuns: 300 },
     );
   });
+  it('loses nothing where equations of the same pattern were solved for other values, far from these', () => {
+    const ladder = (ohm: readonly number[], legOhm: number): readonly Element[] => [
+      voltageSource('shift', ['a', 'ground'], 0.3),
+      bridgeOutput('out', { plus: 'p', minus: 'm', ground: 'a' }, { restV: 6, toneV: real(2), legOhm }),
+      ...ohm.flatMap((is, i) => [
+        resistor(`plus ${i}`, [i === 0 ? 'p' : `p${i}`, `p${i + 1}`], is),
+        resistor(`minus ${i}`, [i === 0 ? 'm' : `m${i}`, `m${i + 1}`], 1 / is),
+        resistor(`across ${i}`, [`p${i + 1}`, `m${i + 1}`], is * is),
+        contact(`leak ${i}`, [`m${i + 1}`, 'ground'], Infinity),
+      ]),
+    ];
+    fc.assert(
+      fc.property(fc.array(ohms, { minLength: 5, maxLength: 5 }), fc.constantFrom(0.01, 1e4), (ohm, legOhm) => {
+        const elements = ladder(ohm, legOhm);
+        expectConserved(elements, solved(elements));
+      }),
+      { numRuns: 300 },
+    );
+  });
   it('gives twice the volts for twice the sources', () => {
     fc.assert(
       fc.property(evenly(0.1, 20), evenly(0.1, 5), ohms, (driveV, drawnA, ohm) => {

@@ -11,10 +11,11 @@ import { driverOf, mainAmp } from '../../world/valued-rig.ts';
 const variants = oncePerKey<Ridden, Ridden>();
 
 /** The bike with something changed by hand, worked out once for each name. One that changes nothing is the same bike. */
-export function changed(bike: Ridden, name: string, change: (world: World) => World): Ridden {
-  const world = change(bike.world);
-  return world === bike.world ? bike : variants(bike, name, () => ridden(world));
-}
+export const changed = (bike: Ridden, name: string, change: (world: World) => World): Ridden =>
+  variants(bike, name, () => {
+    const world = change(bike.world);
+    return world === bike.world ? bike : ridden(world);
+  });
 
 export const REAR: readonly Corner[] = ['rear-left', 'rear-right'];
 

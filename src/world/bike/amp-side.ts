@@ -12,6 +12,7 @@ import { ampIn, ampNodes, ampOut } from './nodes.ts';
 import { runElements } from './run.ts';
 import {
   type Grounds,
+  givenBy,
   groundElements,
   legDcA,
   loadOhm,
@@ -20,8 +21,6 @@ import {
   type Stages,
   stageElements,
   TEST_TONE_HZ,
-  type Tones,
-  toneOf,
 } from './stage.ts';
 import type { UnitSide } from './unit-side.ts';
 import { handlingOf, knownWirings, loadsOn, type Wiring, wiringOf } from './wiring.ts';
@@ -46,7 +45,7 @@ const bridgeOf = (i: number) => (corner: Corner) => ({
 /** The runs that hang on the outputs of one amplifier. */
 export function ampWiring(world: World, moment: Moment, i: number): Wiring {
   const runs = () => cornersOnAmp(world, i).flatMap((c) => runElements(world, c, moment, (sign) => ampOut(c, sign)));
-  const parts = identityOf(world.runs, world.speakers);
+  const parts = identityOf(world.rig, world.runs, world.speakers);
   return knownWirings(world.rig, `amp ${i} ${handlingOf(moment)} ${parts}`, () => wiringOf(runs()));
 }
 
@@ -98,7 +97,6 @@ export function ampSide(
   moment: Moment,
   i: number,
   given: { loads: PerCorner<number>; unit: UnitSide; supplyV: number; grounds: Grounds; awake: boolean },
-  tones: Tones = new Map(),
 ): AmpSide {
   const amp = world.amps[i] as Amp;
   const { powerW, ratedOhm } = world.rig.amps[i] ?? { powerW: 0, ratedOhm: 4 };
@@ -126,7 +124,8 @@ export function ampSide(
       : 'off',
   );
   const wiring = ampWiring(world, moment, i);
-  const solveWith = (stages: Stages, hz: number) => wiring.solve(ampOutputs(world, i, stages, grounds), hz);
+  const solveWith = (stages: Stages, hz: number) =>
+    wiring.solveOnce(givenBy(stages, grounds, hz), () => ampOutputs(world, i, stages, grounds), hz);
   const first = solveWith(playing, 0);
 
   const mostA = MOST_CURRENT_RATIO * Math.sqrt(powerW / ratedOhm);
@@ -141,7 +140,7 @@ export function ampSide(
           : null;
   const stages = protects ? ampOff(world, i) : playing;
   const { toneHz } = moment;
-  const tone = toneHz === null ? null : toneOf(tones, stages, toneHz, () => solveWith(stages, toneHz));
+  const tone = toneHz === null ? null : solveWith(stages, toneHz);
   return {
     stages,
     dc: protects ? solveWith(stages, 0) : first,

@@ -8,7 +8,7 @@ import { driverOf } from '../valued-rig.ts';
 import { type AmpSide, ampLoads, ampOff, ampOutputs, ampSide, ampWiring, inputV, type Protects } from './amp-side.ts';
 import { ampIn, ampNodes, MINUS, UNIT_GROUND, UNIT_PLUS, UNIT_SWITCHED } from './nodes.ts';
 import { type PowerState, solvePower } from './power.ts';
-import { type Grounds, NO_SHIFT, type Tones } from './stage.ts';
+import { type Grounds, NO_SHIFT } from './stage.ts';
 import { UNIT_OFF, type UnitSide, unitLoads, unitOutputs, unitSide, unitWiring } from './unit-side.ts';
 import type { Wiring } from './wiring.ts';
 
@@ -128,8 +128,6 @@ export function operate(world: World, moment: Moment): Operated {
     const driver = driverOf(world.rig, corner);
     return (driver === 'unit' ? loads : outputLoads[driver])?.[corner] ?? Infinity;
   });
-  const unitTones: Tones = new Map();
-  const ampTones: readonly Tones[] = amps.map(() => new Map());
   const fallen = new Map<number, Asleep>();
   let wantsOn = moment.key !== 'off' && world.unit.alive && !world.unit.hung;
   let state: PowerState = { unitOn: wantsOn, amps: amps.map(() => 'off' as const) };
@@ -146,7 +144,7 @@ export function operate(world: World, moment: Moment): Operated {
     const unitOn = wantsOn && unitV >= UNIT_LEAST_V && power.acrossV([UNIT_SWITCHED, UNIT_GROUND]).re >= UNIT_LEAST_V;
     wantsOn = unitOn;
     const grounds = groundsOf(power, amps.length);
-    const unit = unitSide(world, moment, loads, { on: unitOn, volts: Math.max(0, unitV), grounds }, unitTones);
+    const unit = unitSide(world, moment, loads, { on: unitOn, volts: Math.max(0, unitV), grounds });
     const now = amps.map((i): AmpNow => {
       const supplyV = power.acrossV([ampNodes(i).plus, ampNodes(i).ground]).re;
       const off = fallen.get(i) ?? keptOff(world, moment, i, power, unit);
@@ -158,7 +156,7 @@ export function operate(world: World, moment: Moment): Operated {
         grounds,
         awake: off === null,
       };
-      const side = ampSide(world, moment, i, given, ampTones[i]);
+      const side = ampSide(world, moment, i, given);
       const why = fallen.get(i) ?? off ?? side.protects;
       return { lamp: lampOf(why), why, supplyV, side };
     });

@@ -117,7 +117,7 @@ const wirings = oncePerKey<ValuedRig, PowerWiring>();
 function powerWiring(world: World, moment: Moment, { unitOn, amps }: PowerState): PowerWiring {
   const { supply, unit } = world;
   const { key, engine, jumper, lamp } = moment;
-  const parts = identityOf(supply, unit.switched, unit.permanent, unit.ground, ...world.amps);
+  const parts = identityOf(world.rig, supply, unit.switched, unit.permanent, unit.ground, ...world.amps);
   const done = `${handlingOf(moment)} ${key} ${engine} ${jumper} ${lamp}`;
   return wirings(world.rig, `${done} ${parts} ${unit.neverSleeps} ${unitOn}`, () => {
     const elements = [

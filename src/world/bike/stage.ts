@@ -41,18 +41,17 @@ export const groundElements = ({ unitV, ampsV }: Grounds, amps: number): Element
   ),
 ];
 
-/** Solutions by the stages and the frequency that they belong to, for passes that only differ in their DC. */
-export type Tones = Map<string, Solved>;
-/** To a tone only what the stages play counts: where they rest, and where the grounds lie, is nothing to it. */
-export function toneOf(known: Tones, stages: Stages, frequencyHz: number, solveNow: () => Solved): Solved {
-  const plays = CORNERS.map((corner) => {
+/**
+ * What outputs give at a frequency, as a text. To a tone only what they play counts: where they rest, and where the
+ * grounds lie, is nothing to it. At 0 Hz it is the other way round.
+ */
+export function givenBy(stages: Stages, { unitV, ampsV }: Grounds, frequencyHz: number): string {
+  const gives = CORNERS.map((corner) => {
     const state = stages[corner];
-    return state === undefined || state === 'off' ? state : state.toneV;
+    if (state === undefined || state === 'off') return state;
+    return frequencyHz === 0 ? `${state.restV} ${state.offsetV}` : state.toneV;
   });
-  const key = `${frequencyHz} ${plays.join()}`;
-  const solution = known.get(key) ?? solveNow();
-  known.set(key, solution);
-  return solution;
+  return `${frequencyHz} ${gives} ${frequencyHz === 0 ? [unitV, ampsV] : ''}`;
 }
 
 /** What an output sees between its two wires, when it sends a test tone. */

@@ -13,6 +13,7 @@ import { ampIn, ampNodes, lineOut, loom, MINUS, SIGNS, UNIT_GROUND, unitOut } fr
 import { runElements } from './run.ts';
 import {
   type Grounds,
+  givenBy,
   groundElements,
   legDcA,
   loadOhm,
@@ -21,8 +22,6 @@ import {
   type Stages,
   stageElements,
   TEST_TONE_HZ,
-  type Tones,
-  toneOf,
 } from './stage.ts';
 import { handlingOf, knownWirings, loadsOn, type Wiring, wiringOf } from './wiring.ts';
 
@@ -84,8 +83,8 @@ function unitLoom(world: World, moment: Moment): Element[] {
 /** The same, worked out once for all bikes and moments in which it is the same. */
 export function unitWiring(world: World, moment: Moment): Wiring {
   const { rig, unit, runs, speakers, amps } = world;
-  const inputs = amps.map((amp) => `${amp.level} ${amp.passesDc} ${identityOf(amp.inputs, amp.inputPlug)}`);
-  const parts = identityOf(unit.plug, unit.toGround, runs, speakers);
+  const inputs = amps.map((amp) => `${amp.level} ${amp.passesDc} ${identityOf(rig, amp.inputs, amp.inputPlug)}`);
+  const parts = identityOf(rig, unit.plug, unit.toGround, runs, speakers);
   return knownWirings(rig, `unit ${handlingOf(moment)} ${parts} ${inputs}`, () => wiringOf(unitLoom(world, moment)));
 }
 
@@ -122,7 +121,6 @@ export function unitSide(
   moment: Moment,
   loads: PerCorner<number>,
   supply: { on: boolean; volts: number; grounds: Grounds },
-  tones: Tones = new Map(),
 ): UnitSide {
   const { on, volts, grounds } = supply;
   const { toneHz } = moment;
@@ -130,7 +128,8 @@ export function unitSide(
     on ? clip(unitWantedV(world, moment, corner), cleanIntoV({ supplyV: volts, loadOhm: loads[corner] })) : clip(0, 0),
   );
   const wiring = unitWiring(world, moment);
-  const solveWith = (stages: Stages, hz: number) => wiring.solve(unitOutputs(world, stages, grounds), hz);
+  const solveWith = (stages: Stages, hz: number) =>
+    wiring.solveOnce(givenBy(stages, grounds, hz), () => unitOutputs(world, stages, grounds), hz);
   const awake = every((corner) => (on ? { restV: REST_RATIO * volts, toneV: waves[corner].cleanV } : 'off'));
   const first = solveWith(awake, 0);
   const hurt = CORNERS.filter(
@@ -142,7 +141,7 @@ export function unitSide(
   return {
     stages,
     dc: protects.length > 0 ? solveWith(stages, 0) : first,
-    tone: toneHz === null ? null : toneOf(tones, stages, toneHz, () => solveWith(stages, toneHz)),
+    tone: toneHz === null ? null : solveWith(stages, toneHz),
     waves: perCorner((corner) => (protects.includes(corner) ? clip(0, 0) : waves[corner])),
     protects,
   };

@@ -14,6 +14,8 @@ export interface Wiring {
   refusal(outputs: readonly Element[]): Refusal | null;
   /** A signal network that the rules have let pass is sound by construction: a refusal here is a slip in its making. */
   solve(outputs: readonly Element[], frequencyHz: number): Solved;
+  /** The same, looked up where these outputs were on it before. The key says all that they give. */
+  solveOnce(key: string, outputs: () => readonly Element[], frequencyHz: number): Solved;
 }
 
 export function wiringOf(elements: readonly Element[]): Wiring {
@@ -23,11 +25,18 @@ export function wiringOf(elements: readonly Element[]): Wiring {
     known.set(frequencyHz, found);
     return found;
   };
+  const solutions = new Map<string, Solved>();
+  const solve = (outputs: readonly Element[], frequencyHz: number): Solved => {
+    const solution = solveChecked(equationsAt(frequencyHz).with(outputs));
+    if (!solution.ok) throw new Error(`the signal network is unsound: ${JSON.stringify(solution)}`);
+    return solution;
+  };
   return {
     refusal: (outputs) => refuse({ elements: [...outputs, ...elements], reference: MINUS, frequencyHz: 0 }),
-    solve: (outputs, frequencyHz) => {
-      const solution = solveChecked(equationsAt(frequencyHz).with(outputs));
-      if (!solution.ok) throw new Error(`the signal network is unsound: ${JSON.stringify(solution)}`);
+    solve,
+    solveOnce: (key, outputs, frequencyHz) => {
+      const solution = solutions.get(key) ?? solve(outputs(), frequencyHz);
+      solutions.set(key, solution);
       return solution;
     },
   };

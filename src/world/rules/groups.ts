@@ -6,6 +6,8 @@ export class Groups {
   headOf(name: string): string {
     let head = name;
     for (let next = this.#next.get(head); next !== undefined; next = this.#next.get(head)) head = next;
+    // The way there is one step from now on.
+    if (head !== name) this.#next.set(name, head);
     return head;
   }
 
