@@ -57,7 +57,11 @@ import {
 import { ampIsOn, headUnitDark, shortList } from '../src/verdicts/amp/unfinished.ts';
 import { ask, claim, conclude, decide, flow } from './kit.ts';
 
-const turnOn = (f: Findings) => f.outcome(ampPair(f) === 'front' ? 'front-amp-turn-on' : 'rear-amp-turn-on');
+/** Of two amplifiers that nobody tells apart, the dark one is taken for one with a wire until no wire is found on it. */
+function turnOn(f: Findings): string | undefined {
+  if (is(f, 'which-amp', 'cannot')) return is(f, 'remote-volts', 'cannot') ? undefined : 'wire';
+  return f.outcome(ampPair(f) === 'front' ? 'front-amp-turn-on' : 'rear-amp-turn-on');
+}
 
 const onFront = claim('it is the front amplifier', (f) => ampPair(f) === 'front');
 const byWire = claim('a wire switches it', (f) => turnOn(f) === 'wire');
@@ -98,11 +102,21 @@ const wasAsked = claim(
     is(f, 'sense-dc', 'half', 'unclear'),
 );
 const hearsTheRear = claim('it listens to the rear pairs', (f) => ampPair(f) === 'rear' && fedFromRear(f));
+const heardNothing = claim(
+  'a jumper wakes it, and no music on the rear pairs does, whose plug is home',
+  (f) =>
+    jumperWakes.holds(f) &&
+    mayHear.holds(f) &&
+    hearsTheRear.holds(f) &&
+    is(f, 'wakes-when-loud', 'stays-off') &&
+    is(f, 'input-plug', 'no-change') &&
+    !is(f, 'sense-level', 'ok', 'unclear', 'low'),
+);
 
 /** The amplifier stays off: its lamp is dark or shows a fault, though the head unit plays. */
 export const ampWontTurnOn = flow('amp-wont-turn-on', 'The amplifier stays off', {
   // Which one, how it is switched, and what happened before.
-  askWhich: ask(whichAmp, { rear: 'howSwitched', front: 'howSwitched', cannot: 'howSwitched' }),
+  askWhich: ask(whichAmp, { rear: 'howSwitched', front: 'howSwitched', cannot: 'askUnit' }),
   howSwitched: decide({ when: onFront, to: 'askFrontTurnOn' }, { to: 'askTurnOn' }),
   askTurnOn: ask(rearAmpTurnOn, { wire: 'askHistory', signal: 'askUnit', dc: 'askUnit', cannot: 'askUnit' }),
   askFrontTurnOn: ask(frontAmpTurnOn, { wire: 'askHistory', signal: 'askUnit', dc: 'askUnit', cannot: 'askUnit' }),
@@ -455,8 +469,10 @@ export const ampWontTurnOn = flow('amp-wont-turn-on', 'The amplifier stays off',
     cannot: 'signalIsLost',
   }),
 
-  // Itself, last: its own fuses. What a jumper wakes has none that is open.
-  afterSelectors: decide({ when: jumperWakes, to: 'isSupplyProved' }, { to: 'lookAtBodyFuse' }),
+  // Itself, last: its own fuses. What a jumper wakes has none that is open. If its wire does not wake it with music on, a
+  // contact that gives way under load looks the same.
+  afterSelectors: decide({ when: jumperWakes, to: 'afterWokenByJumper' }, { to: 'lookAtBodyFuse' }),
+  afterWokenByJumper: decide({ when: byWire, to: 'proveSupply' }, { to: 'isSupplyProved' }),
   lookAtBodyFuse: ask(bodyFuse, {
     blown: 'bodyFuseIsOpen',
     whole: 'isSupplyProved',
@@ -503,6 +519,7 @@ export const ampWontTurnOn = flow('amp-wont-turn-on', 'The amplifier stays off',
       when: claim('nobody sees its lamp', (f) => is(f, 'amp-light', 'cannot') && !jumperWakes.holds(f)),
       to: 'unplugUnseen',
     },
+    { when: heardNothing, to: 'unitSendsNothing' },
     { when: wasAsked, to: 'ampIsDead' },
     { to: 'severalAreLeft' },
   ),

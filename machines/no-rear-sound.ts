@@ -159,6 +159,7 @@ const inputsNotSwapped = claim(
 );
 const rangeIsWrong = claim('the amplifier’s range or gain was seen to be wrong', (f) => is(f, 'amp-switches', 'range'));
 const outputRead = claim('something was read at the amplifier’s rear outputs', (f) => is(f, 'amp-out', 'ok', 'low'));
+const outputIsLow = claim('little was read at the amplifier’s rear outputs', (f) => is(f, 'amp-out', 'low'));
 const lidSideOpen = claim('it is open from the lid’s half of the plug', (f) => is(f, 'run-split', 'lid-side'));
 
 /** No sound from the rear: the front plays, the rear speakers do not. */
@@ -490,7 +491,7 @@ export const noRearSound = flow('no-rear-sound', 'No sound from the rear', {
   // Everything is healthy. Then perhaps the complaint is another one.
   listenOnceMore: ask(fourCorners, {
     all: [{ when: comesAndGoes, to: 'everythingIsHealthy' }, { to: 'faderWasOff' }],
-    'no-rear': 'everythingIsHealthy',
+    'no-rear': [{ when: outputIsLow, to: 'gainIsTooLow' }, { to: 'everythingIsHealthy' }],
     'one-corner': 'oneSideIsSilent',
     'one-side': 'oneSideIsSilent',
     none: 'nothingPlaysAtAll',

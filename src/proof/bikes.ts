@@ -18,8 +18,10 @@ export interface Bikes {
   complains(flow: FlowId, faults: readonly Present[]): boolean;
 }
 
-export function bikesOf(rig: Rig): Bikes {
-  const healthy = healthyWorld(rig);
+/** `about` is the amplifier that the case is about, where it is not the one that callers mean. */
+export function bikesOf(rig: Rig, about?: number): Bikes {
+  const sound = healthyWorld(rig);
+  const healthy = about === undefined ? sound : { ...sound, about };
   const known = new Map<string, Ridden>();
   const withFaultsOn = (faults: readonly Present[]): Ridden => {
     const key = faults.map(({ fault, severity }) => `${keyOf(fault)} ${severity}`).join(', ');

@@ -9,6 +9,7 @@ export const LISTED: Readonly<Record<string, readonly string[]>> = {
   // Settings and the head unit.
   'The fader': ['fader-or-balance-off'],
   'Balance at its end': ['fader-or-balance-off'],
+  'The fader or a rear control turned down': ['fader-or-balance-off', 'rear-control-off'],
   'Paused, muted, or phone volume at zero': ['paused-or-muted'],
   'Sound sent to a headset': ['routed-to-headset'],
   'Head unit hung': ['unit-hung'],
@@ -38,12 +39,18 @@ export const LISTED: Readonly<Record<string, readonly string[]>> = {
     'profile-reverted',
     'replaced-unit-setting',
   ],
-  'The head unit sends nothing': ['rear-channels-disabled', 'profile-reverted', 'replaced-unit-setting'],
+  'The head unit sends nothing': [
+    'rear-channels-disabled',
+    'profile-reverted',
+    'replaced-unit-setting',
+    'bridge-output-grounded',
+  ],
   'The head unit sends nothing, or carries no DC by design': [
     'rear-channels-disabled',
     'profile-reverted',
     'replaced-unit-setting',
     'sense-no-half-supply',
+    'bridge-output-grounded',
   ],
   // Between head unit and amplifier.
   'The adapter of the replaced head unit has no rear pairs': ['replaced-unit-adapter-gap'],
@@ -52,6 +59,7 @@ export const LISTED: Readonly<Record<string, readonly string[]>> = {
   'A plug or joint before the place where you measured': ['replaced-unit-adapter-gap', 'amp-input-plug-off'],
   'The signal plug at the amplifier is not home': ['amp-input-plug-off'],
   'Nothing reaches its inputs': ['amp-input-plug-off'],
+  'A wire of its signal plug open': ['amp-input-plug-off'],
   'Nothing reaches its inputs: the head unit sends nothing to the rear': [
     'rear-channels-disabled',
     'profile-reverted',
@@ -83,6 +91,7 @@ export const LISTED: Readonly<Record<string, readonly string[]>> = {
   'Its turn-on selector': ['turn-on-mode-wrong'],
   'Its settings': ['channel-mode-wrong', 'amp-input-too-low'],
   'Amplifier dead': ['amp-dead'],
+  'The part of it that listens is dead': ['amp-dead'],
   Heat: ['amp-heat-protect'],
   'It protects itself, and nobody sees its fault lamp': [
     'speaker-wire-to-frame',

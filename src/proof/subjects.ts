@@ -1,4 +1,4 @@
-import { type Draw, drawFrom, pick } from '../diagnosis/draw.ts';
+import { type Draw, drawFrom, happens, pick } from '../diagnosis/draw.ts';
 import { FAULTS, type Fault, keyOf, severityAt } from '../world/faults/index.ts';
 import type { FlowId } from '../world/symptoms/index.ts';
 import { type Bikes, bikesOf, type Present } from './bikes.ts';
@@ -33,11 +33,20 @@ function causes(complaint: FlowId, draw: Draw): readonly Fault[] {
   return shuffled(draw, [...FAULTS.filter(({ weights }) => weights[complaint]), ...unexpected]);
 }
 
+/** How often it is the front amplifier that stays off, on a bike with two. An estimate. */
+const FRONT_MEANT_SHARE = 0.4;
+/** Of two amplifiers either may stay off. Every other complaint is about the rear's, if it is about one. */
+function meant(complaint: FlowId, { amps }: WholeRig, draw: Draw): number | undefined {
+  if (complaint !== 'amp-wont-turn-on' || amps.length < 2 || !happens(draw, FRONT_MEANT_SHARE)) return undefined;
+  const front = amps.findIndex(({ drives }) => drives === 'front');
+  return front < 0 ? undefined : front;
+}
+
 /** The bike with this number, the same for the same seed. Undefined when even a sound one of the build complains. */
 export function subjectOf({ complaint, seed, faultsPerBike }: Sample, index: number): Subject | undefined {
   const draw = drawFrom(seed, 'bike', index);
   const paper = randomRig(draw);
-  const bikes = bikesOf(asBuilt(draw, paper));
+  const bikes = bikesOf(asBuilt(draw, paper), meant(complaint, paper, draw));
   if (bikes.complains(complaint, [])) return undefined;
   const faults: Present[] = [];
   for (const fault of causes(complaint, draw)) {

@@ -75,7 +75,7 @@ const HISTORY = ['rear-history', 'last-change', 'amp-history'];
 /** No history makes a fault more than so many times likelier, or less likely, than it is without. */
 const MOST_ODDS = 20;
 /** Steps that say what is fitted. A table made from some forty bikes has not seen every build with every fault. */
-const FITTED = ['unit-kind', 'rear-amp-turn-on', 'front-amp-turn-on'];
+const FITTED = ['unit-kind', 'rear-drive', 'rear-amp-turn-on', 'front-amp-turn-on'];
 /** The share of what a suspect was not seen to show on its builds, and was on others. An estimate: rare, and likelier than a slip. */
 const UNSEEN_SHARE = 0.05;
 

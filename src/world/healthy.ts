@@ -15,7 +15,7 @@ import { cleanIntoV } from './bike/clip.ts';
 import { axleOf, type Corner, inFrontOf, perCorner } from './corner.ts';
 import { SOUND_CONTACT_OHM } from './elements/contact.ts';
 import type { Amp, Contact, Run, Speaker, World } from './state.ts';
-import { driverOf, isAmplified, type ValuedRig, valuedRig } from './valued-rig.ts';
+import { driverOf, isAmplified, mainAmp, type ValuedRig, valuedRig } from './valued-rig.ts';
 
 /* Values in this file without a source are from memory of the trade: common practice, no published source. */
 
@@ -226,6 +226,7 @@ export function healthyWorld(described: Rig): World {
       callMode: false,
     },
     amps: rig.amps.map((amp) => healthyAmp(rig, amp)),
+    about: mainAmp(rig),
     runs: perCorner(() => healthyRun(rig)),
     speakers: perCorner((corner) => healthySpeaker(rig, corner)),
     noises: [],

@@ -172,6 +172,8 @@ export interface World {
   readonly settings: Settings;
   readonly phone: PhoneLink;
   readonly amps: readonly Amp[];
+  /** Which of the amplifiers faults befall, and whoever works at the bike means, by number; null where there is none. */
+  readonly about: number | null;
   readonly runs: PerCorner<Run>;
   readonly speakers: PerCorner<Speaker>;
   readonly noises: readonly Noise[];

@@ -4,7 +4,7 @@ import type { Look } from '../../world/probe.ts';
 import { oncePerKey } from '../../world/remembered.ts';
 import type { Amp, Contact, World } from '../../world/state.ts';
 import { heardCorners, type Ridden, ridden } from '../../world/symptoms/symptom.ts';
-import { driverOf, mainAmp } from '../../world/valued-rig.ts';
+import { driverOf } from '../../world/valued-rig.ts';
 
 /* A bike while somebody works at it: what is heard of it, and what it is when a hand has changed something. */
 
@@ -30,7 +30,7 @@ export function lookAt(bike: Ridden, moment: Partial<Moment>): Look | null {
 }
 
 /** The amplifier that the steps mean, by number. */
-export const ampOf = ({ world }: Ridden): number | null => mainAmp(world.rig);
+export const ampOf = ({ world }: Ridden): number | null => world.about;
 /** The amplifier that drives the rear, by number. */
 export function rearAmp({ world }: Ridden): number | null {
   if (world.rig.rearFitted === 'no') return null;
@@ -53,7 +53,7 @@ export const withAmp =
   (part: Partial<Amp>) =>
   (world: World): World => ({
     ...world,
-    amps: world.amps.map((amp, i) => (i === mainAmp(world.rig) ? { ...amp, ...part } : amp)),
+    amps: world.amps.map((amp, i) => (i === world.about ? { ...amp, ...part } : amp)),
   });
 
 /** The corners that the amplifier drives. */

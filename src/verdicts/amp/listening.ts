@@ -6,6 +6,7 @@ import { formatQuantity, formatRange } from '../../compute/quantity.ts';
 import { estimate } from '../../rig/rig.ts';
 import { batteryV } from '../../steps/amp-feed.ts';
 import { type Findings, is } from '../../steps/outcome.ts';
+import { fedFromRear } from '../../steps/rear-volts.ts';
 import { ampPair, theAmp } from '../../steps/which-amp.ts';
 import type { RemedyNumber, Verdict } from '../verdict.ts';
 import { FITTER, YOURSELF, YOURSELF_OR_FITTER } from '../who.ts';
@@ -91,11 +92,14 @@ export const senseStarved: Verdict = {
     const reflashed = f.outcome('last-change') === 'reflash' && !replaced;
     const readLow = f.outcome('sense-level') === 'low';
     const woken = f.outcome('wakes-when-loud')?.startsWith('wakes') === true;
+    const hearsRear = ampPair(f) === 'rear' && fedFromRear(f);
     const left: Left = [
       {
         what: 'A weak contact in its power or ground',
         split: 'A 55 W lamp across its plus and ground: what is lost on the way there and back?',
       },
+      // Nobody moved them here, and a listening amplifier behind a fader at its end wakes when all is turned up.
+      ...(hearsRear ? [SETTINGS_LEFT] : []),
       ...(woken ? [] : [...selectorLeft(f), ...heatLeft(f)]),
     ];
     // Whoever was never reflashed has nothing to go back to, unless the level itself was read to be low.
@@ -116,6 +120,11 @@ export const senseStarved: Verdict = {
       }),
       numbers: starvedNumbers(f),
       fix: [
+        ...(hearsRear
+          ? [
+              'Fader and balance in the middle, rear control up: it hears the rear outputs, and wakes at your volume then?',
+            ]
+          : []),
         'Phone at full media volume, its equaliser off. Then the bike’s volume does the work.',
         'It has a remote terminal: a wire from a feed that follows the ignition, 1 A fuse, selector to wire.',
         'The wire wakes it; it does not bring back the level. Listen: loud enough, and bass as it was? Else set gain and range again.',
@@ -182,11 +191,40 @@ export const senseNoHalfSupply: Verdict = {
                 what: 'The head unit’s rear outputs are switched off, and rest at zero',
                 split: '400 Hz across a rear pair at the head unit: nothing, while the front pair reads?',
               },
+              ...(is(f, 'unit-kind', 'replaced') ? [PAIR_NOT_IN_ADAPTER] : []),
             ],
           }),
     };
   },
 };
+
+/** Nobody measured what it hears: that the rear pairs are silent is the likeliest of a short list. */
+const unmeasured = (f: Findings) =>
+  !is(f, 'rear-pair', 'none') && !is(f, 'sense-level', 'none') && !is(f, 'sense-dc', 'zero');
+
+const PAIR_NOT_IN_ADAPTER: Left[number] = {
+  what: 'The adapter of the replaced head unit leaves the pair out',
+  split: 'Look at both sides of the adapter’s plug: are the pins of the pair fitted?',
+};
+const SETTINGS_LEFT: Left[number] = {
+  what: 'The fader or a rear control turned down',
+  split: 'Fader and balance in the middle, rear control up: does it wake?',
+};
+/** What else keeps an amplifier asleep that a jumper wakes, and no music on the rear pairs. */
+function leftUnmeasured(f: Findings): Left {
+  return [
+    SETTINGS_LEFT,
+    ...(is(f, 'unit-kind', 'replaced') ? [PAIR_NOT_IN_ADAPTER] : []),
+    {
+      what: 'A wire of its signal plug open',
+      split: 'With a meter: the same 400 Hz across its inputs as across the rear pair at the head unit?',
+    },
+    {
+      what: 'The part of it that listens is dead',
+      split: 'With a meter: 400 Hz at its inputs above what its papers say, and it sleeps on.',
+    },
+  ];
+}
 
 /** The head unit sends nothing, so a listening amplifier rightly sleeps. Why it sends nothing is another question. */
 export const nothingToHear: Verdict = {
@@ -206,11 +244,15 @@ export const nothingToHear: Verdict = {
   ],
   mends: ['settings', 'profile', 'unit'],
   article: 'what-a-reflash-is',
-  handsOver: () => ({
-    flow: 'no-rear-sound',
-    because: 'The amplifier is not at fault. The other flow finds out why the rear pairs are silent.',
-    answers: { 'rear-drive': { option: 'amp' } },
-  }),
+  // Without a reading the other flow would send it back: it has no more to ask.
+  handsOver: (f) =>
+    unmeasured(f)
+      ? undefined
+      : {
+          flow: 'no-rear-sound',
+          because: 'The amplifier is not at fault. The other flow finds out why the rear pairs are silent.',
+          answers: { 'rear-drive': { option: 'amp' } },
+        },
   remedy: (f) => {
     const { frontV, leftV, rightV } = f.values('rear-pair');
     const readToBeSilent = is(f, 'rear-pair', 'none');
@@ -219,7 +261,7 @@ export const nothingToHear: Verdict = {
       what: readToBeSilent
         ? 'The amplifier is not at fault: it listens to the rear pairs, and the head unit sends nothing on them.'
         : 'The amplifier is not at fault: it listens to the rear pairs, and hears nothing on them.',
-      certainty: readToBeSilent ? 'proved' : 'likely',
+      certainty: readToBeSilent ? 'proved' : unmeasured(f) ? 'short list' : 'likely',
       howSure: readToBeSilent
         ? 'With the same tone the front pair plays and the rear pairs carry nothing.'
         : 'A jumper wakes it, the highest volume does not, its plug is home and its selectors fit.',
@@ -239,7 +281,9 @@ export const nothingToHear: Verdict = {
         replaced
           ? 'The replaced unit’s own menu: are its rear outputs on?'
           : 'Rear channels that were never on, or went off at a workshop: a dealer or a specialist enables them in the head unit.',
-        'Go on with “No sound from the rear”: it knows what you have answered and tells them apart.',
+        unmeasured(f)
+          ? 'Before anybody is paid: a meter and the 400 Hz tone, or a fitter who has both. The checks below tell the rest apart.'
+          : 'Go on with “No sound from the rear”: it knows what you have answered and tells them apart.',
       ],
       tools: 'None to begin with',
       minutes: 15,
@@ -249,22 +293,26 @@ export const nothingToHear: Verdict = {
         'A remote wire: it would wake, and still have nothing to play.',
       ],
       cautions: ['back-to-full', 'bridge'],
-      proof: 'Same 400 Hz tone: the rear pairs read 0.7 to 1.4 of the front pair, and the amplifier wakes.',
-      mayAlsoBe: [
-        ...(replaced
-          ? [{ what: 'Rear outputs off in the replaced head unit', split: 'Look through its own menu.' }]
-          : [
-              {
-                what: 'Rear channels switched off as delivered',
-                split: 'Has the rear ever played? Never, on a bike built with front speakers only.',
-              },
-              {
-                what: 'Back on a profile without rear channels',
-                split: 'It played before, and a workshop had the bike since: ask what was done to the head unit.',
-              },
-            ]),
-        { what: 'The fader', split: 'Put it in the middle.' },
-      ],
+      proof: unmeasured(f)
+        ? WAKES
+        : 'Same 400 Hz tone: the rear pairs read 0.7 to 1.4 of the front pair, and the amplifier wakes.',
+      mayAlsoBe: unmeasured(f)
+        ? leftUnmeasured(f)
+        : [
+            ...(replaced
+              ? [{ what: 'Rear outputs off in the replaced head unit', split: 'Look through its own menu.' }]
+              : [
+                  {
+                    what: 'Rear channels switched off as delivered',
+                    split: 'Has the rear ever played? Never, on a bike built with front speakers only.',
+                  },
+                  {
+                    what: 'Back on a profile without rear channels',
+                    split: 'It played before, and a workshop had the bike since: ask what was done to the head unit.',
+                  },
+                ]),
+            { what: 'The fader', split: 'Put it in the middle.' },
+          ],
     };
   },
 };
@@ -273,10 +321,10 @@ export const nothingToHear: Verdict = {
 function silentAtTheUnit(f: Findings): Left {
   // Half the supply on one wire of a pair is a head unit that is awake, and a wire that is not there.
   if (f.outcome('sense-dc') === 'one-odd') return [];
-  const pair = ampPair(f);
+  const pair = ampPair(f) === 'rear' && fedFromRear(f) ? 'rear' : 'front';
   const noDc = f.outcome('sense-dc') === 'zero';
   const plays = pair === 'rear' && ['ok', 'uneven', 'one-only'].includes(f.outcome('rear-pair') ?? '');
-  const tone = `400 Hz across the ${pair} pair at the head unit: volts?`;
+  const tone = `400 Hz across the ${pair} pair at the head unit: volts? None, and some with its plug off: a wire of the pair touches metal.`;
   const paused = 'music paused: half the supply on each speaker wire?';
   if (noDc && plays) return [{ what: 'Outputs that carry no DC by design', split: `At the head unit, ${paused}` }];
   if (plays) return [];
@@ -318,17 +366,7 @@ export const inputPlugOff: Verdict = {
       ...(seen
         ? {}
         : {
-            mayAlsoBe: [
-              ...(f.outcome('unit-kind') === 'replaced'
-                ? [
-                    {
-                      what: 'The adapter of the replaced head unit leaves the pair out',
-                      split: 'Look at both sides of the adapter’s plug: are the pins of the pair fitted?',
-                    },
-                  ]
-                : []),
-              ...silentAtTheUnit(f),
-            ],
+            mayAlsoBe: [...(is(f, 'unit-kind', 'replaced') ? [PAIR_NOT_IN_ADAPTER] : []), ...silentAtTheUnit(f)],
           }),
     };
   },

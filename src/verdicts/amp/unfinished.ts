@@ -1,3 +1,4 @@
+import { is } from '../../steps/outcome.ts';
 import { EVERY_PART } from '../../steps/step.ts';
 import { ampPair } from '../../steps/which-amp.ts';
 import { oneEach, rank, shareInWords, stillPossible } from '../suspects.ts';
@@ -53,7 +54,9 @@ export const ampIsOn: Verdict = {
           because: 'An amplifier that is on and silent: the other flow follows the sound to where it is lost.',
           answers: {
             'rear-drive': { option: 'amp' },
-            ...(f.outcome('wakes-when-loud') === 'awake' && { 'amp-light': { option: 'normal' } }),
+            ...((is(f, 'wakes-when-loud', 'awake') || is(f, 'amp-signs', 'alive')) && {
+              'amp-light': { option: 'normal' },
+            }),
           },
         },
   remedy: (f) => ({

@@ -15,6 +15,10 @@ export const RUN_SHORTED: Alternative = {
   what: 'A short on the rear run: to the frame, or its two wires',
   split: 'Key off, plug apart, meter on ohms: each wire to the frame above 100 kΩ, each run its coil?',
 };
+export const WIRES_TOGETHER: Alternative = {
+  what: 'Its two wires on each other, or a burnt coil',
+  split: 'Key off, plug apart, meter on ohms: does each run read its coil plus wires?',
+};
 export const REAR_CONTROL_OFF: Alternative = {
   what: 'Passenger or rear control off',
   split: 'Turn the rear control up and listen.',

@@ -4,7 +4,7 @@ import { rearPairFound } from '../../steps/rear-volts.ts';
 import { oneEach, type Ranked, rank, type Suspect, shareInWords, stillPossible } from '../suspects.ts';
 import type { Remedy, Verdict } from '../verdict.ts';
 import { YOURSELF, YOURSELF_OR_FITTER } from '../who.ts';
-import { ON_THE_FRAME } from './alternatives.ts';
+import { ON_THE_FRAME, RUN_SHORTED, WIRES_TOGETHER } from './alternatives.ts';
 
 /** Ends that name no single fault: another complaint, everything healthy, or a short list. */
 
@@ -22,16 +22,28 @@ const UNIT_SENDS_NOTHING: Suspect = {
     'With a meter: 400 Hz across the rear pair. Nothing while the front reads: switched off, another profile, or its own menu.',
 };
 
-/** The suspects with those in one that nothing but the same reading separates, likeliest first. */
-function asClasses(possible: readonly Ranked[]): readonly Ranked[] {
-  const silent = possible.filter(({ suspect }) => SILENT_UNIT.has(suspect.verdict));
-  if (silent.length < 2) return possible;
-  const shareRatio = silent.reduce((sum, one) => sum + one.shareRatio, 0);
-  return [
-    ...possible.filter(({ suspect }) => !SILENT_UNIT.has(suspect.verdict)),
-    { suspect: UNIT_SENDS_NOTHING, shareRatio, against: [] },
-  ].toSorted((a, b) => b.shareRatio - a.shareRatio);
+/** A short is looked for with one meter and one plug apart, wherever it is. */
+const SHORTS = new Set(['speaker-wire-to-frame', 'speaker-pair-shorted']);
+const SHORT_ON_THE_RUN: Suspect = {
+  verdict: 'short-on-the-run',
+  title: RUN_SHORTED.what,
+  weight: 0,
+  signs: {},
+  split: RUN_SHORTED.split,
+};
+
+/** The suspects with some of them in one, when more than one of these is left. */
+function inOne(possible: readonly Ranked[], which: ReadonlySet<string>, suspect: Suspect): readonly Ranked[] {
+  const some = possible.filter((one) => which.has(one.suspect.verdict));
+  if (some.length < 2) return possible;
+  const shareRatio = some.reduce((sum, one) => sum + one.shareRatio, 0);
+  return [...possible.filter((one) => !some.includes(one)), { suspect, shareRatio, against: [] }];
 }
+/** The suspects with those in one that nothing but the same reading separates, likeliest first. */
+const asClasses = (possible: readonly Ranked[]): readonly Ranked[] =>
+  inOne(inOne(possible, SILENT_UNIT, UNIT_SENDS_NOTHING), SHORTS, SHORT_ON_THE_RUN).toSorted(
+    (a, b) => b.shareRatio - a.shareRatio,
+  );
 
 export const shortList: Verdict = {
   id: 'rear-short-list',
@@ -146,6 +158,7 @@ export const allHealthy: Verdict = {
         ? [{ what: 'The fader', split: 'Put fader and balance exactly in the middle, and leave them there.' }]
         : []),
       ...(f.outcome('wire-to-frame') === 'cannot' ? [ON_THE_FRAME] : []),
+      ...(f.outcome('run-ohms') === 'cannot' ? [WIRES_TOGETHER] : []),
       ...(f.outcome('rear-drive') === 'cannot'
         ? [
             {

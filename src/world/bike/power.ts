@@ -15,7 +15,7 @@ import { identityOf, oncePerKey } from '../remembered.ts';
 import { noBattery } from '../rules/no-battery.ts';
 import { refuse } from '../rules/refuse.ts';
 import { type Amp, ohmNow, type World } from '../state.ts';
-import { mainAmp, type ValuedRig } from '../valued-rig.ts';
+import type { ValuedRig } from '../valued-rig.ts';
 import { ampNodes, BATTERY_PLUS, BIKE_PLUS, MINUS, UNIT_GROUND, UNIT_PLUS, UNIT_SWITCHED } from './nodes.ts';
 import { handlingOf } from './wiring.ts';
 
@@ -76,7 +76,7 @@ function ampElements(amp: Amp, i: number, world: World, moment: Moment, unitOn: 
     contact(`remote wire ${i}`, [at.remotePin, at.remote], remoteOhm),
     resistor(`remote input ${i}`, [at.remote, at.ground], REMOTE_INPUT_OHM),
     ...(moment.jumper ? [contact(`jumper ${i}`, [at.plus, at.remote], 0.1)] : []),
-    ...(moment.lamp && i === mainAmp(world.rig) ? [resistor(`lamp ${i}`, [at.plus, at.ground], LAMP_OHM)] : []),
+    ...(moment.lamp && i === world.about ? [resistor(`lamp ${i}`, [at.plus, at.ground], LAMP_OHM)] : []),
     ...(shielded ? [resistor(`shield ${i}`, [at.ground, UNIT_GROUND], SHIELD_OHM)] : []),
     resistor(`amp off ${i}`, [at.plus, at.ground], AMP_OFF_OHM),
   ];
@@ -118,7 +118,7 @@ function powerWiring(world: World, moment: Moment, { unitOn, amps }: PowerState)
   const { supply, unit } = world;
   const { key, engine, jumper, lamp } = moment;
   const parts = identityOf(world.rig, supply, unit.switched, unit.permanent, unit.ground, ...world.amps);
-  const done = `${handlingOf(moment)} ${key} ${engine} ${jumper} ${lamp}`;
+  const done = `${handlingOf(moment)} ${key} ${engine} ${jumper} ${lamp && world.about}`;
   return wirings(world.rig, `${done} ${parts} ${unit.neverSleeps} ${unitOn}`, () => {
     const elements = [
       ...bikeElements(world, moment, unitOn),

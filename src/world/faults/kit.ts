@@ -1,7 +1,7 @@
 import { type Axle, type Corner, cornersOf } from '../corner.ts';
 import type { Amp, Noise, PhoneLink, Run, Settings, Speaker, Supply, Unit, World } from '../state.ts';
 import type { FlowId } from '../symptoms/symptom.ts';
-import { driverOf, mainAmp } from '../valued-rig.ts';
+import { driverOf } from '../valued-rig.ts';
 
 /** How bad a fault can be. Resistances and the like are spread evenly over their powers of ten, the rest as they are. */
 export interface Severity {
@@ -72,7 +72,7 @@ export const withSpeakers = (world: World, corners: readonly Corner[], part: Par
   speakers: { ...world.speakers, ...Object.fromEntries(corners.map((c) => [c, changed(world.speakers[c], part)])) },
 });
 
-export const theAmp = ({ rig }: World): number | null => mainAmp(rig);
+export const theAmp = ({ about }: World): number | null => about;
 export const withAmp = (world: World, part: Part<Amp>): World => {
   const at = theAmp(world);
   return { ...world, amps: world.amps.map((amp, i) => (i === at ? changed(amp, part) : amp)) };

@@ -34,8 +34,8 @@ export const TURN_ON_FAULTS: readonly Fault[] = [
   {
     id: 'remote-volts-low',
     title: 'Too few volts on the remote wire',
-    // With the 2.2 kΩ of a remote input these leave 3 to 8.4 V of 12.6 V, and less when loud music pulls that down.
-    severity: decades('sourceOhm', 1_100, 7_000),
+    // With the 2.2 kΩ of a remote input these leave 3.4 to 8.4 V of 12.6 V. What leaves next to nothing is a dead source.
+    severity: decades('sourceOhm', 1_100, 6_000),
     weights: { 'amp-wont-turn-on': 3, 'cuts-out': 3 },
     fits: turnsOnBy('wire'),
     apply: (world, ohm) => withAmp(world, { remoteSourceOhm: ohm }),

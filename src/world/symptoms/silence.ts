@@ -15,10 +15,11 @@ export function noRearSound(bike: Ridden): Complaint {
 const sends = ({ unit }: Operating) =>
   CORNERS.some((corner) => unit.waves[corner].cleanV > 0 || unit.protects.length > 0);
 
-/** The unit plays, and an amplifier's lamp is off or shows a fault: at an ordinary level, or when it is hot. */
+/** The unit plays, and the lamp of the amplifier that is meant is off or shows a fault: at an ordinary level, or when it is hot. */
 export function ampWontTurnOn(bike: Ridden): Complaint {
-  const dark = ({ now }: Seen) => !now.ok || (sends(now) && now.amps.some(({ lamp }) => lamp !== 'normal'));
-  return yesIf(bike.world.amps.length > 0 && [bike.at({}), bike.at({ hot: true })].some(dark));
+  const { about } = bike.world;
+  const dark = ({ now }: Seen) => !now.ok || (sends(now) && about !== null && now.amps[about]?.lamp !== 'normal');
+  return yesIf(about !== null && [bike.at({}), bike.at({ hot: true })].some(dark));
 }
 
 /** Nothing plays anywhere. */

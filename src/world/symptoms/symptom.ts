@@ -67,11 +67,21 @@ export function ridden(world: World): Ridden {
 /** A corner this much quieter than the loudest is silent to a rider who hears both. An estimate: 20 dB. */
 export const DROWNED_RATIO = 0.01;
 
-/** The corners that a rider hears, next to each other. */
-export function heardCorners({ fitted }: Ridden, { heard }: Seen): readonly Corner[] {
+/** What plays at this share of its sound power or more has lost nothing that is noticed. An estimate: 6 dB. */
+const AS_EVER_RATIO = 0.25;
+
+/** The corners that a rider hears, next to each other. One that plays as ever is not silent because another is too loud. */
+export function heardCorners(bike: Ridden, { heard, moment }: Seen): readonly Corner[] {
+  const { fitted } = bike;
   if (!heard) return [];
   const loudestW = Math.max(...fitted.map((corner) => heard[corner].powerW));
-  return fitted.filter((corner) => heard[corner].plays && heard[corner].powerW > DROWNED_RATIO * loudestW);
+  const playsAsEver = (corner: Corner) => {
+    const sound = bike.healthy().at(moment).heard?.[corner];
+    return sound?.plays === true && heard[corner].powerW >= AS_EVER_RATIO * sound.powerW;
+  };
+  return fitted.filter(
+    (corner) => heard[corner].plays && (heard[corner].powerW > DROWNED_RATIO * loudestW || playsAsEver(corner)),
+  );
 }
 
 export const yesIf = (it: boolean): Complaint => (it ? 'yes' : 'no');
