@@ -16,6 +16,12 @@ function figure(remedy: Remedy, label: RegExp, unit: 'A' | 'V'): number | undefi
   return parsed?.ok && !parsed.over ? parsed.value : undefined;
 }
 
+/** The section of the lead that a figure for the main fuse is said to be for, or 0 where it is said of any. */
+function leadItIsForM2({ numbers }: Remedy): number {
+  const label = numbers.find((number) => /^Main fuse/.test(number.label))?.label ?? '';
+  return Number(/on ([\d.]+) mm²/.exec(label)?.[1] ?? 0) * 1e-6;
+}
+
 /** What following a fix to the letter makes of the true bike, for the fixes that turn, set or select something. */
 const DOES: Readonly<Record<string, (world: World, remedy: Remedy) => World>> = {
   'rear-channels-disabled': (world) => withUnit(world, { rearOn: true }),
@@ -60,10 +66,12 @@ export const HARMS: readonly Harm[] = [
   {
     says: 'a bigger fuse than the plus lead carries',
     does: (before, _, remedy) => {
-      const fuseA = figure(remedy, /fuse/i, 'A');
-      if (fuseA === undefined) return false;
+      const fuseA = figure(remedy, /^Main fuse/, 'A');
       const amp = before.rig.amps[theAmp(before) ?? -1];
-      return amp !== undefined && fuseA > largestFuseA({ sectionM2: amp.plusLeadM2 });
+      if (fuseA === undefined || amp === undefined) return false;
+      // A figure that names the lead it is for says nothing of a thinner one.
+      const sectionM2 = Math.max(amp.plusLeadM2, leadItIsForM2(remedy));
+      return fuseA > largestFuseA({ sectionM2 });
     },
   },
   {

@@ -26,7 +26,7 @@ export const SAY_NOTHING = [
 ];
 /** They ask whether the sound comes back: a second fault keeps it away, so nothing coming back is no sign of health. */
 const NO_SIGN_OF_HEALTH = ['lid-check', 'wiggle'];
-const RIGS_PER_KIND = 8;
+const RIGS_PER_KIND = 20;
 
 /** The verdict that names a fault: one of the same name before one that names others as well. */
 export function verdictOf({ flow }: ProvedFlow, fault: Fault): Verdict | undefined {

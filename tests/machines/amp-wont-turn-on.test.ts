@@ -67,7 +67,11 @@ const JOURNEYS: readonly Journey[] = [
     ends: 'main-fuse-open',
     sure: 'proved',
     // 120 W / 0.72 / 14.2 V = 11.7 A; 360 W / 0.72 / 14.2 V = 35.2 A.
-    numbers: ['Main fuse, at most: 40 A', 'Current with dense loud music: 12 A', 'Current on full bass: 35 A'],
+    numbers: [
+      'Main fuse on 8.3 mm² of copper or more, at most: 40 A',
+      'Current with dense loud music: 12 A',
+      'Current on full bass: 35 A',
+    ],
     says: [/A bigger fuse: it protects the lead/],
   },
   {

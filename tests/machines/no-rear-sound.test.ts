@@ -515,7 +515,7 @@ const JOURNEYS: readonly Journey[] = [
     numbers: [
       'Current with dense loud music: 5.9 A',
       'Lost in the plus lead alone at that current: 0.019 V',
-      'Main fuse, at most: 40 A',
+      'Main fuse on 8.3 mm² of copper or more, at most: 40 A',
       'Remote terminal when on: above 11.6 V',
     ],
     says: [/Main fuse open/, /Remote wire open, or its source dead/, /Ground open/, /Amplifier dead/],
@@ -534,7 +534,7 @@ const JOURNEYS: readonly Journey[] = [
     ends: 'amp-off',
     sure: 'short list',
     // Two channels here: a third of 2 × 150 W over 0.72 × 14.2 V.
-    numbers: ['Current with dense loud music: 9.8 A', 'Main fuse, at most: 60 A'],
+    numbers: ['Current with dense loud music: 9.8 A', 'Main fuse on 13.3 mm² of copper or more, at most: 60 A'],
   },
   {
     it: 'takes the fault lamp as it is when there is no meter: unplug the speakers first',

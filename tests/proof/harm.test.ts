@@ -43,6 +43,15 @@ describe('a fix does harm', () => {
     expect(harms('amp-off', fuse('60 A'), healthyWorld(ON_AMP))).toEqual(['a bigger fuse than the plus lead carries']);
     expect(harms('amp-off', fuse('40 A'), healthyWorld(ON_AMP))).toEqual([]);
   });
+  it('with a fuse of 60 A said to be for 5.2 mm² or more, and not with one said to be for 13.3 mm² or more', () => {
+    const fuse = (lead: string) => ({
+      numbers: [{ label: `Main fuse on ${lead} of copper or more, at most`, value: '60 A' }],
+    });
+    expect(harms('amp-off', fuse('5.2 mm²'), healthyWorld(ON_AMP))).toEqual([
+      'a bigger fuse than the plus lead carries',
+    ]);
+    expect(harms('amp-off', fuse('13.3 mm²'), healthyWorld(ON_AMP))).toEqual([]);
+  });
   it('with full level put back into an amplifier, unless its gain is turned down first', () => {
     const world = withUnit(healthyWorld(FOR_UNALTERED), {
       profile: shapeOf(healthyWorld(FOR_UNALTERED).rig, 'amplified-same'),

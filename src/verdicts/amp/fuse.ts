@@ -1,14 +1,15 @@
-import { formatQuantity } from '../../compute/quantity.ts';
 import type { Findings } from '../../steps/outcome.ts';
+import { theAmp } from '../../steps/which-amp.ts';
+import { mainFuseAtMost } from '../main-fuse.ts';
 import type { Verdict } from '../verdict.ts';
 import { AMP_REPAIRER, FITTER, YOURSELF, YOURSELF_OR_FITTER } from '../who.ts';
-import { ampName, fuseNumbers, mainFuseA } from './numbers.ts';
+import { ampName, fuseNumbers } from './numbers.ts';
 
 /** A main fuse that is open, and what opened it. */
 
 const CAME_ON = 'The lamp lights, and the same fuse is still whole after ten minutes of loud music.';
 const NO_BIGGER = 'A bigger fuse: it protects the lead, not the amplifier, and the lead would burn.';
-const atMost = (f: Findings) => formatQuantity(mainFuseA(f), 'A');
+const atMost = (f: Findings) => mainFuseAtMost(theAmp(f));
 
 export const mainFuseOpen: Verdict = {
   id: 'main-fuse-open',
@@ -29,7 +30,7 @@ export const mainFuseOpen: Verdict = {
       numbers: fuseNumbers(f),
       fix: [
         'Look along the whole plus lead for a worn place: at the seat, the frame, the steering.',
-        `Key off. Fit one fuse of the old rating, and never above ${atMost(f)} for this lead.`,
+        `Key off. Fit one fuse of the old rating, and never above ${atMost(f)}: a thinner lead takes a smaller one.`,
         'Key on, low volume. Then ten minutes loud, a hand near the holder: hand-warm, not hot.',
       ],
       tools: 'A fuse of the same rating',
@@ -71,7 +72,7 @@ export const wireChafed: Verdict = {
           ? 'Follow the lead: seat pan, frame edges, steering, under the tank. The worn place is where metal is near.'
           : 'Follow the lead to the amplifier: crimps, splices, the power plug itself.',
         'Join copper to copper with a sealed crimp, sleeve it, and route it with slack and a grommet at each edge.',
-        `New fuse of the same rating, at most ${atMost(f)} for this lead. Fuse within a hand’s width of the battery.`,
+        `New fuse of the same rating, at most ${atMost(f)}. Fuse within a hand’s width of the battery.`,
       ],
       tools: 'Crimp tool, sleeve, cable ties',
       minutes: 45,
@@ -110,7 +111,7 @@ export const ampShortedInside: Verdict = {
       'Leave the fuse out and the plus lead insulated until the amplifier is off the bike.',
       'Ask a workshop what a repair costs before you buy. Say: shorted supply input, fuse opens with the remote wire off.',
       'Before the next one goes in: each speaker run in ohms and to the frame. A short there may have killed this one.',
-      `New fuse of the old rating, at most ${formatQuantity(mainFuseA(f), 'A')} for this lead.`,
+      `New fuse of the old rating, at most ${atMost(f)}.`,
     ],
     tools: 'Meter, spanners',
     minutes: 60,

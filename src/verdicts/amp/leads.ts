@@ -3,10 +3,11 @@ import { sectionForDropM2 } from '../../compute/wire.ts';
 import { ampEstimate } from '../../rig/rig.ts';
 import { type Findings, is } from '../../steps/outcome.ts';
 import { theAmp } from '../../steps/which-amp.ts';
+import { mainFuseAtMost } from '../main-fuse.ts';
 import type { Verdict } from '../verdict.ts';
 import { FITTER, YOURSELF, YOURSELF_OR_FITTER } from '../who.ts';
 
-import { ampName, cutOut, drawNumbers, fullDrawA, mainFuseA, pathNumbers, readPath } from './numbers.ts';
+import { ampName, cutOut, drawNumbers, fullDrawA, pathNumbers, readPath } from './numbers.ts';
 
 /** Contacts and leads that let volts through, but not the current. */
 
@@ -34,7 +35,7 @@ export const fuseHolderResistive: Verdict = {
       fix: [
         'Battery minus off. Pull the fuse: brown blades, soft plastic or a green film are the holder.',
         'Fit a sealed holder with crimped lugs, out of the spray, within a hand’s width of the battery.',
-        `The same fuse goes in, at most ${formatQuantity(mainFuseA(f), 'A')} for this lead.`,
+        `The same fuse goes in, at most ${mainFuseAtMost(theAmp(f))}.`,
       ],
       tools: 'Crimp tool, sealed fuse holder',
       minutes: 40,

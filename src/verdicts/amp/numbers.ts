@@ -7,21 +7,18 @@ import {
   UNDERVOLTAGE_CUT_HIGHEST_V,
   UNDERVOLTAGE_CUT_LOWEST_V,
 } from '../../compute/amp-supply.ts';
-import { largestFuseA } from '../../compute/fuse.ts';
 import { formatQuantity, formatRange } from '../../compute/quantity.ts';
 import { dropV } from '../../compute/wire.ts';
-import { ampEstimate, estimate } from '../../rig/rig.ts';
+import { estimate } from '../../rig/rig.ts';
 import { batteryV, drawA, healthyPathOhm, LAMP_A } from '../../steps/amp-feed.ts';
 import type { Findings } from '../../steps/outcome.ts';
 import { ampPair, theAmp } from '../../steps/which-amp.ts';
+import { mainFuseNumber } from '../main-fuse.ts';
 import type { RemedyNumber } from '../verdict.ts';
 
 /** The numbers that several verdicts about an amplifier show. */
 
 export const IDLE_A = 0.9;
-const THINNEST_TABLED_M2 = 0.82e-6;
-/** A lead under 18 gauge carries no amplifier at all. */
-const THIN_LEAD_FUSE_A = 5;
 
 const number = (label: string, value: string): RemedyNumber => ({ label, value });
 
@@ -42,16 +39,7 @@ export const drawNumbers = (f: Findings): readonly RemedyNumber[] => [
   number('Current on full bass', formatQuantity(fullDrawA(f), 'A', 2)),
 ];
 
-/** The fuse in the main lead: never above what the thinnest lead that it may be carries. */
-export function mainFuseA(f: Findings): number {
-  const { low: sectionM2 } = ampEstimate(theAmp(f), 'plusLeadM2');
-  const leadA = sectionM2 < THINNEST_TABLED_M2 ? THIN_LEAD_FUSE_A : largestFuseA({ sectionM2 });
-  return Math.min(ampEstimate(theAmp(f), 'mainFuseA').value, leadA);
-}
-export const fuseNumbers = (f: Findings): readonly RemedyNumber[] => [
-  number('Main fuse, at most', formatQuantity(mainFuseA(f), 'A')),
-  ...drawNumbers(f),
-];
+export const fuseNumbers = (f: Findings): readonly RemedyNumber[] => [mainFuseNumber(theAmp(f)), ...drawNumbers(f)];
 
 export const cutOut = number(
   'It goes off below, at its own terminals',

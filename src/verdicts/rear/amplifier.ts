@@ -1,14 +1,15 @@
 import { ampCurrentA, DENSE_MUSIC_AVERAGE_RATIO } from '../../compute/amp-current.ts';
-import { largestFuseA } from '../../compute/fuse.ts';
 import { GAIN_MARGIN_RATIO, gainTargetV } from '../../compute/gain.ts';
 import { formatQuantity } from '../../compute/quantity.ts';
 import { copperResistanceOhm, dropV } from '../../compute/wire.ts';
 import { ampDriving, ampEstimate, estimate } from '../../rig/rig.ts';
+import { EFFICIENCY_RATIO } from '../../steps/amp-feed.ts';
 import { expectedGainRatio } from '../../steps/amp-volts.ts';
 import { readsFine } from '../../steps/meter.ts';
 import type { Findings } from '../../steps/outcome.ts';
 import { fedFromRear, rearPairFound } from '../../steps/rear-volts.ts';
 import type { Facts } from '../../steps/step.ts';
+import { mainFuseNumber } from '../main-fuse.ts';
 import type { RemedyNumber, Verdict } from '../verdict.ts';
 import { AMP_REPAIRER, FITTER, YOURSELF, YOURSELF_OR_FITTER } from '../who.ts';
 import { type Alternative, FADER_OFF } from './alternatives.ts';
@@ -58,12 +59,6 @@ function gainNumbers(f: Findings): readonly RemedyNumber[] {
 const lineLevelOut = (f: Findings): readonly string[] =>
   rearAmp(f).input === 'speaker' ? [] : ['Before a lamp goes on: key off, line-level plugs out of the amplifier.'];
 
-/** What the thinnest lead that it can be carries. A lead under 18 gauge carries no amplifier at all. */
-const largestFuse = (sectionM2: number): number => (sectionM2 < 0.82e-6 ? 5 : largestFuseA({ sectionM2 }));
-
-/** A switching amplifier turns about this share of its supply into output. From memory, no published source. */
-const EFFICIENCY_RATIO = 0.72;
-
 function supplyNumbers(f: Findings): readonly RemedyNumber[] {
   const amp = rearAmp(f);
   const supplyV = estimate(f.rig, 'supplyRunningV').value;
@@ -84,13 +79,7 @@ function supplyNumbers(f: Findings): readonly RemedyNumber[] {
       label: 'Lost in the plus lead alone at that current',
       value: formatQuantity(dropV({ currentA, resistanceOhm }), 'V', 2),
     },
-    {
-      label: 'Main fuse, at most',
-      value: formatQuantity(
-        Math.min(ampEstimate(amp, 'mainFuseA').value, largestFuse(ampEstimate(amp, 'plusLeadM2').low)),
-        'A',
-      ),
-    },
+    mainFuseNumber(amp),
     {
       label: 'Remote terminal when on',
       value: `above ${formatQuantity(estimate(f.rig, 'supplyOffV').value - 1, 'V', 3)}`,

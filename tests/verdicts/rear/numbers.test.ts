@@ -152,13 +152,13 @@ describe('an amplifier that stays off', () => {
     expect(numbersOf(ampOff, ON_AMP)).toEqual({
       'Current with dense loud music': '12 A', // 4 × 90 W / 3 / (0.72 × 14.2 V) = 11.7 A
       'Lost in the plus lead alone at that current': '0.039 V', // 11.7 A × 1.6 m × 1.7241e-8 / 8.37e-6
-      'Main fuse, at most': '40 A',
+      'Main fuse on 8.3 mm² of copper or more, at most': '40 A',
       'Remote terminal when on': 'above 11.6 V',
     });
     expect(numbersOf(ampOff, EXAMPLE_RIGS.trunk)).toEqual({
       'Current with dense loud music': '9.8 A', // 2 × 150 W / 3 / (0.72 × 14.2 V)
       'Lost in the plus lead alone at that current': '0.03 V', // 9.78 A × 2.4 m × 1.7241e-8 / 13.3e-6
-      'Main fuse, at most': '60 A',
+      'Main fuse on 13.3 mm² of copper or more, at most': '60 A',
       'Remote terminal when on': 'above 11.6 V',
     });
   });
