@@ -276,7 +276,15 @@ export const ampWontTurnOn = flow('amp-wont-turn-on', 'The amplifier stays off',
     unclear: 'afterTerminals',
     cannot: 'afterTerminals',
   }),
+  // A stage that is shut down shows no DC: with all speakers off and the fault lamp on, a reading adds nothing.
   afterTerminals: decide(
+    {
+      when: claim(
+        'it protects itself with all speakers off',
+        (f) => protectsItself.holds(f) && is(f, 'speakers-unplugged', 'stays'),
+      ),
+      to: 'outputIsDamaged',
+    },
     { when: protectsItself, to: 'measureOutputs' },
     { when: onOrDips, to: 'loadSupply' },
     { when: claim('its remote terminal carries enough', (f) => is(f, 'remote-volts', 'ok')), to: 'turnUpWired' },

@@ -74,8 +74,8 @@ export function packTable({ suspects, sound }: MadeTable): PackedTable {
 const HISTORY = ['rear-history', 'last-change', 'amp-history'];
 /** No history makes a fault more than so many times likelier, or less likely, than it is without. */
 const MOST_ODDS = 20;
-/** Steps that say what is fitted. A table made from some forty bikes has not seen every build with every fault. */
-const FITTED = ['unit-kind', 'rear-drive', 'rear-amp-turn-on', 'front-amp-turn-on'];
+/** Steps that say what is fitted. A table made from some hundred bikes has not seen every build with every fault. */
+const FITTED = ['unit-kind', 'rear-amp-turn-on', 'front-amp-turn-on'];
 /** The share of what a suspect was not seen to show on its builds, and was on others. An estimate: rare, and likelier than a slip. */
 const UNSEEN_SHARE = 0.05;
 
@@ -118,7 +118,7 @@ const toEvidence = (table: MadeTable): readonly MadeEvidence[] =>
 
 /**
  * What is written by hand of a suspect: what it is called, the check that separates it, and what speaks against it
- * together, where a table from some forty bikes has not seen that the two never meet.
+ * together, where a table from some hundred bikes has not seen that the two never meet.
  */
 export type SuspectText = Pick<Suspect, 'title' | 'split' | 'notWith'>;
 export type SuspectTexts = Readonly<Record<string, SuspectText>>;

@@ -616,9 +616,9 @@ const JOURNEYS: readonly Journey[] = [
     numbers: ['The amplifier is rated into: 4 Ω', 'Two such speakers side by side: 2 Ω'],
   },
   {
-    it: 'finds DC on an output behind a fault lamp that stays without speakers',
+    it: 'finds DC on an output behind a fault lamp whose speakers nobody can unplug',
     rig: BY_WIRE,
-    answers: { ...FAULT, ...CLEAR_OF_FRAME, 'speakers-unplugged': 'stays', ...FED, 'amp-dc': { highestV: '6' } },
+    answers: { ...FAULT, ...CLEAR_OF_FRAME, 'speakers-unplugged': null, ...FED, 'amp-dc': { highestV: '6' } },
     ends: 'amp-output-dc',
     sure: 'proved',
     // 6² V² over the coldest 4 Ω coil, 2.8 Ω.
@@ -627,7 +627,7 @@ const JOURNEYS: readonly Journey[] = [
   {
     it: 'suspects the output stage when speakers and heat are cleared and it still protects itself, and has the supply checked first',
     rig: BY_WIRE,
-    answers: { ...FAULT, ...CLEAR_OF_FRAME, 'speakers-unplugged': 'stays', ...FED, 'amp-dc': { highestV: '0.01' } },
+    answers: { ...FAULT, ...CLEAR_OF_FRAME, 'speakers-unplugged': 'stays', ...FED },
     ends: 'amp-output-dc',
     sure: 'likely',
   },
@@ -728,7 +728,6 @@ const JOURNEYS: readonly Journey[] = [
       ...CLEAR_OF_FRAME,
       'speakers-unplugged': 'stays',
       ...FED,
-      'amp-dc': { highestV: '0.01' },
     },
     ends: 'amp-output-dc',
     sure: 'likely',
@@ -841,8 +840,9 @@ const JOURNEYS: readonly Journey[] = [
       'sense-level': { usualV: '0.28', loudV: '2.4' },
     },
     ends: 'sense-starved-by-profile',
-    sure: 'likely',
-    says: [/Its turn-on selector/],
+    // Four are left: the supply, the settings of the head unit, the selector, and the level itself.
+    sure: 'short list',
+    says: [/Its turn-on selector/, /The fader or a rear control turned down/],
   },
   {
     it: 'thinks of a silent head unit besides the signal plug when its pairs could not be read',

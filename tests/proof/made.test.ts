@@ -19,7 +19,7 @@ import { BASIC_METER, EXACT_METER, GOOD_METER } from '../../src/world/meter.ts';
 
 const BIKES = 30;
 const FAULTS_PER_BIKE = 3;
-/** What fewer bikes than this show, a table made from forty may not know. */
+/** What fewer bikes than this show, a table made from a hundred may not know. */
 const RARE_SHARE = 0.03;
 
 /** Everything that a bike with a fault shows, as one person with one meter finds it, by step. */

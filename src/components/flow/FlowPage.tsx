@@ -251,7 +251,14 @@ export function FlowPage({ flow, root, loadTable, rankAt, repairs, goesOnIn, pic
           </div>
         </li>
       </ol>
-      {parts && table && asked && <parts.SuspectStrip flow={flow} standing={standing} suspects={table.suspects} />}
+      {parts && table && asked && (
+        <parts.SuspectStrip
+          flow={flow}
+          standing={standing}
+          suspects={table.suspects}
+          doubted={changing ? undefined : toCheck}
+        />
+      )}
     </div>
   );
 }

@@ -2,7 +2,7 @@ import { useState } from 'preact/hooks';
 import type { Flow } from '../../../machines/kit.ts';
 import { ahead } from '../../case/ahead.ts';
 import type { Standing } from '../../case/replay.ts';
-import { TOOL_NAMES } from '../../steps/step.ts';
+import { type Step, TOOL_NAMES } from '../../steps/step.ts';
 import { oneEach, rank, type Suspect, shareInWords, stillPossible } from '../../verdicts/suspects.ts';
 import { minutesInWords } from './minutes.ts';
 
@@ -49,8 +49,13 @@ const spoke = ({ steps }: Flow, { findings }: Standing, against: readonly string
     })
     .join('; ');
 
+interface StripProps extends Props {
+  /** The answer that the page asks to check again. */
+  readonly doubted: Step | undefined;
+}
+
 /** The strip at the foot of the page: how many are still possible, opened on wish to what speaks against the rest. */
-export function SuspectStrip({ flow, standing, suspects }: Props) {
+export function SuspectStrip({ flow, standing, suspects, doubted }: StripProps) {
   const ranked = oneEach(rank(suspects, standing.findings));
   const possible = stillPossible(ranked);
   const out = ranked.filter(({ against }) => against.length > 0);
@@ -62,7 +67,12 @@ export function SuspectStrip({ flow, standing, suspects }: Props) {
         Still possible: <b>{possible.length}</b>
       </summary>
       {possible.length === 0 && (
-        <p>No single cause shows all of this. Two things may be wrong. Go on: they are found one after the other.</p>
+        <p>
+          No single cause in this list shows all of this.{' '}
+          {doubted
+            ? `Check “${doubted.short}” first, as asked above.`
+            : 'It is one that is not in it, or two at once. Go on: the readings find them, one after the other.'}
+        </p>
       )}
       <ul class="suspects">
         {possible.map(({ suspect, shareRatio }) => (
