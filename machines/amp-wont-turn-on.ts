@@ -102,15 +102,15 @@ const wasAsked = claim(
     is(f, 'sense-dc', 'half', 'unclear'),
 );
 const hearsTheRear = claim('it listens to the rear pairs', (f) => ampPair(f) === 'rear' && fedFromRear(f));
-const heardNothing = claim(
-  'a jumper wakes it, and no music on the rear pairs does, whose plug is home',
+const nothingArrives = claim(
+  'a jumper wakes it, nothing on its inputs does, and their plug is home',
   (f) =>
     jumperWakes.holds(f) &&
-    mayHear.holds(f) &&
-    hearsTheRear.holds(f) &&
-    is(f, 'wakes-when-loud', 'stays-off') &&
+    !byWire.holds(f) &&
     is(f, 'input-plug', 'no-change') &&
-    !is(f, 'sense-level', 'ok', 'unclear', 'low'),
+    (byDc.holds(f) ? is(f, 'between-look', 'direct') : is(f, 'wakes-when-loud', 'stays-off')) &&
+    !is(f, 'sense-level', 'ok', 'unclear', 'low') &&
+    !is(f, 'sense-dc', 'half', 'unclear'),
 );
 
 /** The amplifier stays off: its lamp is dark or shows a fault, though the head unit plays. */
@@ -421,7 +421,7 @@ export const ampWontTurnOn = flow('amp-wont-turn-on', 'The amplifier stays off',
       when: claim('it waits for DC, and a meter is at hand', (f) => byDc.holds(f) && meterHere.holds(f)),
       to: 'measureDc',
     },
-    { when: byDc, to: 'lookAtBodyFuse' },
+    { when: byDc, to: 'afterSelectors' },
     { when: meterHere, to: 'askMeter' },
     { to: 'afterSelectors' },
   ),
@@ -527,7 +527,14 @@ export const ampWontTurnOn = flow('amp-wont-turn-on', 'The amplifier stays off',
       when: claim('nobody sees its lamp', (f) => is(f, 'amp-light', 'cannot') && !jumperWakes.holds(f)),
       to: 'unplugUnseen',
     },
-    { when: heardNothing, to: 'unitSendsNothing' },
+    {
+      when: claim(
+        'it listens to the rear pairs, and nothing arrives',
+        (f) => nothingArrives.holds(f) && hearsTheRear.holds(f),
+      ),
+      to: 'unitSendsNothing',
+    },
+    { when: nothingArrives, to: 'signalIsLost' },
     { when: wasAsked, to: 'ampIsDead' },
     { to: 'severalAreLeft' },
   ),

@@ -39,6 +39,12 @@ export const LISTED: Readonly<Record<string, readonly string[]>> = {
     'profile-reverted',
     'replaced-unit-setting',
   ],
+  'Nothing comes from the head unit': [
+    'rear-channels-disabled',
+    'profile-reverted',
+    'replaced-unit-setting',
+    'replaced-unit-adapter-gap',
+  ],
   'The head unit sends nothing': [
     'rear-channels-disabled',
     'profile-reverted',

@@ -2,7 +2,7 @@ import { MUSIC_AVERAGE_RATIO } from '../../compute/amp-current.ts';
 import { faderCentre, fourCorners, lidCheck, rearControl, rearHiss, wakesWhenLoud } from '../../steps/by-ear.ts';
 import { offered } from '../../steps/outcome.ts';
 import { axleOf, type Corner, sideOf } from '../../world/corner.ts';
-import { LOUD_VOLUME, type Moment } from '../../world/moment.ts';
+import { LOUD_VOLUME, type Moment, ORDINARY_VOLUME } from '../../world/moment.ts';
 import { contactsLook } from '../../world/sights.ts';
 import type { Ridden } from '../../world/symptoms/index.ts';
 import { DROWNED_RATIO } from '../../world/symptoms/symptom.ts';
@@ -82,10 +82,12 @@ export const BY_EAR: Says = {
     const usual = lampOf(bike, when);
     // One that shows its fault all the time does not wake: nothing comes on.
     if (usual !== 'off') return option(usual === 'normal' ? 'awake' : 'stays-off');
+    const withMusic = (volumeRatio: number) =>
+      lampOf(bike, { ...when, volumeRatio, averageRatio: MUSIC_AVERAGE_RATIO });
+    // One that music at the usual volume lets be, and a steady tone does not, is not woken by more of it: it dips.
+    if (withMusic(ORDINARY_VOLUME) === 'normal') return option('stays-off');
     // Whoever comes up step by step stops at the first one that lights its lamp.
-    const lamp = [1 / 4, 1 / 2, 1]
-      .map((share) => lampOf(bike, { ...when, volumeRatio: share * LOUD_VOLUME, averageRatio: MUSIC_AVERAGE_RATIO }))
-      .find((one) => one !== 'off');
+    const lamp = [1 / 4, 1 / 2, 1].map((share) => withMusic(share * LOUD_VOLUME)).find((one) => one !== 'off');
     return option(lamp === 'normal' ? 'wakes' : lamp === 'fault' ? 'fault' : 'stays-off');
   },
 };

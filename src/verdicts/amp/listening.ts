@@ -100,7 +100,7 @@ export const senseStarved: Verdict = {
       },
       // Nobody moved them here, and a listening amplifier behind a fader at its end wakes when all is turned up.
       ...(hearsRear ? [SETTINGS_LEFT] : []),
-      ...(woken ? [] : [...selectorLeft(f), ...heatLeft(f)]),
+      ...(woken ? [] : [...selectorLeft(f), ...(listensForUnknown(f) ? [NO_DC] : heatLeft(f))]),
     ];
     // Whoever was never reflashed has nothing to go back to, unless the level itself was read to be low.
     const wayBack = !replaced && (reflashed || readLow);
@@ -202,6 +202,12 @@ export const senseNoHalfSupply: Verdict = {
 const unmeasured = (f: Findings) =>
   !is(f, 'rear-pair', 'none') && !is(f, 'sense-level', 'none') && !is(f, 'sense-dc', 'zero');
 
+/** Nobody knows that it is sound it waits for. */
+const listensForUnknown = (f: Findings) => theAmp(f).turnOn !== 'signal' || is(f, 'which-amp', 'cannot');
+const NO_DC: Left[number] = {
+  what: 'No DC on its inputs',
+  split: 'Its papers: does it wake by DC? Then music paused, each input wire against battery minus: half the supply?',
+};
 const PAIR_NOT_IN_ADAPTER: Left[number] = {
   what: 'The adapter of the replaced head unit leaves the pair out',
   split: 'Look at both sides of the adapter’s plug: are the pins of the pair fitted?',
@@ -264,7 +270,9 @@ export const nothingToHear: Verdict = {
       certainty: readToBeSilent ? 'proved' : unmeasured(f) ? 'short list' : 'likely',
       howSure: readToBeSilent
         ? 'With the same tone the front pair plays and the rear pairs carry nothing.'
-        : 'A jumper wakes it, the highest volume does not, its plug is home and its selectors fit.',
+        : theAmp(f).turnOn === 'dc'
+          ? 'A jumper wakes it, its plug is home, and nothing in between keeps the DC of a speaker wire back.'
+          : 'A jumper wakes it, the highest volume does not, and its plug is home.',
       numbers: [
         ...(frontV === undefined ? [] : [{ label: 'Front pair, as read', value: formatQuantity(frontV, 'V', 2) }]),
         ...(leftV === undefined || rightV === undefined

@@ -208,7 +208,7 @@ export const rearChannelsDisabled: Verdict = {
             },
           ]
         : []),
-      ...(f.outcome('rear-history') === 'cannot'
+      ...(f.outcome('rear-history') === 'cannot' && !reflashed
         ? [
             {
               what: 'Back on a profile without rear channels',
@@ -267,8 +267,10 @@ export const profileReverted: Verdict = {
     const work = headUnitWorkedOn(f);
     const back = enableRear(f, PUT_BACK);
     const unseen = notSeen(f);
-    // The run was read without a short, or a short of it is named already: dead outputs are left.
-    const others = work ? [AS_DELIVERED] : [...(unseen.includes(RUN_SHORTED) ? [] : [DEAD_OUTPUTS]), AS_DELIVERED];
+    // A run without a short leaves little for the outputs to protect themselves from, and an amplifier's input nothing.
+    const noShort = ampDriving(f.rig, 'rear') || (runCleared(f) && f.outcome('wire-to-frame') === 'clear');
+    const dead = work || unseen.includes(RUN_SHORTED) ? [] : [DEAD_OUTPUTS];
+    const others = noShort ? [AS_DELIVERED, ...dead] : [...dead, AS_DELIVERED];
     const mayAlsoBe = [...unseen, ...others.slice(0, Math.max(0, 2 - unseen.length))];
     return {
       ...back,

@@ -10,16 +10,22 @@ import { ON_THE_FRAME, RUN_SHORTED, WIRES_TOGETHER } from './alternatives.ts';
 
 const MOST_IN_A_LIST = 4;
 /** The ways in which a head unit sends nothing to the rear. */
-const SILENT_UNIT = new Set(['rear-channels-disabled', 'profile-reverted', 'replaced-unit-setting', 'rear-loom-open']);
+const SILENT_UNIT = new Set([
+  'rear-channels-disabled',
+  'profile-reverted',
+  'replaced-unit-setting',
+  'replaced-unit-adapter-gap',
+  'rear-loom-open',
+]);
 
 /** What only a reading at the head unit takes apart: in a long list it is one entry. */
 const UNIT_SENDS_NOTHING: Suspect = {
-  verdict: 'head-unit-sends-nothing',
-  title: 'The head unit sends nothing',
+  verdict: 'nothing-from-the-head-unit',
+  title: 'Nothing comes from the head unit',
   weight: 0,
   signs: {},
   split:
-    'With a meter: 400 Hz across the rear pair. Nothing while the front reads: switched off, another profile, or its own menu.',
+    'With a meter: 400 Hz across the rear pair. Nothing while the front reads: switched off, another profile, its own menu, or an adapter without rear pairs.',
 };
 
 /** A short is looked for with one meter and one plug apart, wherever it is. */
