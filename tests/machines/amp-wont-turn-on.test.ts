@@ -19,6 +19,7 @@ const BEHIND_REPLACED_UNIT: Rig = { ...BY_WIRE, unitKind: 'replaced' };
 const BY_SOUND: Rig = { ...BY_WIRE, amps: [{ ...AMP, turnOn: 'signal', needs: 'unaltered' }] };
 const BY_DC: Rig = { ...BY_WIRE, amps: [{ ...AMP, turnOn: 'dc' }] };
 const BY_DC_ON_LINE: Rig = { ...BY_WIRE, amps: [{ ...AMP, turnOn: 'dc', input: 'line' }] };
+const FRONT_BY_DC: Rig = { ...BY_WIRE, amps: [{ ...AMP, drives: 'front', turnOn: 'dc' }] };
 /** A front amplifier on a wire, and one for the rear that hears. */
 const TWO_AMPS: Rig = EXAMPLE_RIGS.trunk;
 
@@ -492,6 +493,78 @@ const JOURNEYS: readonly Journey[] = [
       'sense-dc': { plusV: '0', minusV: '0' },
     },
     ends: 'sense-no-half-supply',
+    sure: 'proved',
+  },
+  {
+    it: 'thinks of silent rear pairs, of settings and of a deaf amplifier when a jumper wakes it and nobody has a meter',
+    rig: TWO_AMPS,
+    answers: {
+      'which-amp': 'rear',
+      ...DARK,
+      ...NO_METER,
+      'wakes-when-loud': 'stays-off',
+      'supply-wiggle': 'no-effect',
+      'fuse-look': 'whole',
+      'spare-fuse': 'holds',
+      'remote-jumper': 'wakes',
+      'input-plug': 'no-change',
+      ...SELECTORS,
+      'temporary-leads': 'neither',
+    },
+    ends: 'nothing-to-hear',
+    sure: 'short list',
+    says: [
+      /The fader or a rear control turned down/,
+      /A wire of its signal plug open/,
+      /The part of it that listens is dead/,
+    ],
+  },
+  {
+    it: 'thinks of the front pair, and of a wire of it on metal, when it is the front amplifier that a jumper alone wakes',
+    rig: FRONT_BY_DC,
+    answers: {
+      ...DARK,
+      ...NO_METER,
+      'supply-wiggle': 'no-effect',
+      'fuse-look': 'whole',
+      'spare-fuse': 'holds',
+      'remote-jumper': 'wakes',
+      'input-plug': 'no-change',
+      'between-look': 'direct',
+      ...SELECTORS,
+      'temporary-leads': 'neither',
+    },
+    ends: 'amp-input-plug-off',
+    sure: 'likely',
+    says: [/400 Hz across the front pair/, /a wire of the pair touches metal/],
+  },
+  {
+    it: 'has the supply loaded when a jumper wakes one whose wire carries enough and whose selector is right',
+    rig: BY_WIRE,
+    answers: {
+      ...TOLD,
+      ...FED,
+      'wakes-when-loud': null,
+      'remote-jumper': 'wakes',
+      ...SELECTORS,
+      'supply-under-load': { batteryV: '12.3', ampV: '9.28', plusDropV: '3', groundDropV: '0.02' },
+      'plus-path': { ringV: '0.01', holderV: '2.9' },
+    },
+    ends: 'fuse-holder-resistive',
+    sure: 'proved',
+  },
+  {
+    it: 'takes a dark amplifier that nobody can name for one with a wire first, and reads that wire',
+    rig: TWO_AMPS,
+    answers: {
+      'which-amp': null,
+      ...DARK,
+      ...METER,
+      ...remote('0'),
+      'what-else': 'nothing',
+      'remote-source': { startV: '0' },
+    },
+    ends: 'remote-source-dead',
     sure: 'proved',
   },
   {

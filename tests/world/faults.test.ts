@@ -114,6 +114,17 @@ describe('the faults', () => {
     }
   });
 
+  it('leave a rear that plays as ever out of the complaint when only the front is too loud', () => {
+    const tooLoud = FAULTS.find(({ id }) => id === 'gain-too-high') ?? expect.fail('no such fault');
+    for (const rig of Object.values(TWENTY_RIGS)) {
+      const healthy = healthyWorld(rig);
+      const front = healthy.rig.amps.findIndex(({ drives }) => drives === 'front');
+      if (front < 0 || healthy.rig.rearFitted === 'no') continue;
+      const bike = ridden(tooLoud.apply({ ...healthy, about: front }, severityAt(tooLoud, 1)));
+      expect(COMPLAINTS['no-rear-sound'](bike)).toBe('no');
+    }
+  });
+
   const weighted = FAULTS.flatMap((fault) =>
     (Object.keys(fault.weights) as FlowId[]).map((flow) => [keyOf(fault), flow, fault] as const),
   );

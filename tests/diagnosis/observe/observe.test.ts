@@ -17,7 +17,7 @@ import * as WHICH_AMP from '../../../src/steps/which-amp.ts';
 import { FAULTS, keyOf, severityAt } from '../../../src/world/faults/index.ts';
 import { healthyWorld } from '../../../src/world/healthy.ts';
 import { BASIC_METER, EXACT_METER, GOOD_METER, type Meter } from '../../../src/world/meter.ts';
-import { type Ridden, ridden } from '../../../src/world/symptoms/index.ts';
+import { COMPLAINTS, type Ridden, ridden } from '../../../src/world/symptoms/index.ts';
 import { usualRig } from '../../world/bikes.ts';
 import { seeded } from './compare.ts';
 import { TWENTY_RIGS } from './rigs.ts';
@@ -57,6 +57,7 @@ const numbers = (id: string, bike: Ridden, facts?: Facts, meter?: Meter) =>
   valuesIn(ask(id, bike, facts, meter), stepOf(id) as ReadingStep);
 
 const FRAME = EXAMPLE_RIGS['frame-fairing'];
+const TRUNK = EXAMPLE_RIGS.trunk;
 const NO_AMP: Rig = TWENTY_RIGS['no amplifier, built with two'] ?? {};
 const sound = ridden(healthyWorld(FRAME));
 const withFault = (key: string, rig: Rig = FRAME, share = 0.5): Ridden => {
@@ -223,6 +224,32 @@ describe('an amplifier that stays off', () => {
     expect(said('amp-light', both)).toBe('off');
     expect(said('wakes-when-loud', both)).toBe('fault');
     expect(said('wakes-when-loud', ridden(asleep))).toBe('wakes');
+  });
+  it('is the one that is meant, of two: faults befall it, and every step looks at it', () => {
+    const two = healthyWorld(TRUNK);
+    const front = two.rig.amps.findIndex(({ drives }) => drives === 'front');
+    const open = FAULTS.find(({ id }) => id === 'main-fuse-open') ?? expect.fail('no such fault');
+    const [rearDark, frontDark] = [two, { ...two, about: front }].map((world) =>
+      ridden(open.apply(world, severityAt(open, 0))),
+    );
+    if (!rearDark || !frontDark) return expect.fail('no bikes');
+    for (const [bike, pair] of [
+      [rearDark, 'rear'],
+      [frontDark, 'front'],
+    ] as const) {
+      expect(said('which-amp', bike)).toBe(pair);
+      expect(said('amp-light', bike)).toBe('off');
+      expect(said('amp-terminals', bike, { 'which-amp': { option: pair } })).toBe('plus-open');
+      expect(COMPLAINTS['amp-wont-turn-on'](bike)).toBe('yes');
+    }
+    // Whoever asks about the other amplifier hears that it is on.
+    expect(said('amp-light', ridden({ ...frontDark.world, about: two.about }))).toBe('normal');
+  });
+  it('is not woken by more music where only a steady tone pulls it down', () => {
+    // A contact of 2.6 Ω: what music takes on the average at the usual volume gets through, and a tone does not.
+    const holder = FAULTS.find((fault) => keyOf(fault) === 'fuse-holder-resistive@severe') ?? expect.fail('no fault');
+    const dipping = [1.5, 2, 2.6, 4].map((ohm) => ridden(holder.apply(healthyWorld(FRAME), ohm)));
+    for (const bike of dipping) expect(['stays-off', 'awake']).toContain(said('wakes-when-loud', bike));
   });
   it('has no remote wire to read where it listens', () => {
     const listens = ridden(healthyWorld(TWENTY_RIGS['amplifier on the rear only that listens'] ?? {}));
