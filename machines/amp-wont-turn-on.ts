@@ -6,7 +6,7 @@ import { lastChange } from '../src/steps/history.ts';
 import { metersDigit, toolsAtHand } from '../src/steps/meter.ts';
 import { type Findings, is } from '../src/steps/outcome.ts';
 import { ampDc, ampRuns, ampWiresToFrame, oneByOne, recover, speakersUnplugged } from '../src/steps/protection.ts';
-import { fedFromRear, rearPair } from '../src/steps/rear-volts.ts';
+import { ampHearsRear, rearPair } from '../src/steps/rear-volts.ts';
 import { ampTerminals, fuseSides, plusPath, supplyUnderLoad } from '../src/steps/supply.ts';
 import {
   adapterLook,
@@ -101,7 +101,7 @@ const wasAsked = claim(
     is(f, 'sense-level', 'ok', 'unclear') ||
     is(f, 'sense-dc', 'half', 'unclear'),
 );
-const hearsTheRear = claim('it listens to the rear pairs', (f) => ampPair(f) === 'rear' && fedFromRear(f));
+const hearsTheRear = claim('it listens to the rear pairs', (f) => ampHearsRear(f));
 const nothingArrives = claim(
   'a jumper wakes it, nothing on its inputs does, and their plug is home',
   (f) =>
@@ -467,7 +467,7 @@ export const ampWontTurnOn = flow('amp-wont-turn-on', 'The amplifier stays off',
     none: [{ when: hearsTheRear, to: 'askWhatElseSleeps' }, { to: 'whoIsSilent' }],
     ok: 'afterSelectors',
     unclear: [{ when: jumperWakes, to: 'isStarved' }, { to: 'lookAtBodyFuse' }],
-    cannot: [{ when: jumperWakes, to: 'severalAreLeft' }, { to: 'lookAtBodyFuse' }],
+    cannot: 'afterSelectors',
   }),
   measureRearPair: ask(rearPair, {
     none: 'unitSendsNothing',

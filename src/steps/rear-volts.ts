@@ -12,6 +12,7 @@ import {
   type Situation,
   type Values,
 } from './step.ts';
+import { ampPair } from './which-amp.ts';
 
 /** Rear over front at centred fader. Common practice, no published source. */
 const EQUAL_LOW_RATIO = 0.7;
@@ -212,3 +213,6 @@ export function rearPairFound({ outcome }: Findings): string | undefined {
 
 /** Whether the amplifier in question takes the head unit's own rear pairs, as far as anybody knows. */
 export const fedFromRear = (situation: Situation) => ampDriving(situation.rig, 'rear')?.fedFrom !== 'front';
+
+/** Whether the amplifier that a case is about hears what the head unit sends to the rear. */
+export const ampHearsRear = (situation: Situation) => ampPair(situation) === 'rear' && fedFromRear(situation);

@@ -456,9 +456,10 @@ const JOURNEYS: readonly Journey[] = [
       'sense-level': { usualV: '0.28', loudV: '2.4', papersV: '0.5' },
     },
     ends: 'sense-starved-by-profile',
-    sure: 'proved',
+    // Too little is read. A fader that was turned down leaves as little as a lowered profile.
+    sure: 'likely',
     numbers: ['It hears at your usual volume: 0.28 V', 'It wakes above: 0.5 V'],
-    says: [/put back/],
+    says: [/put back/, /The fader or a rear control turned down/],
   },
   {
     it: 'finds the converter that keeps back the DC an amplifier waits for, without asking it to be turned up',

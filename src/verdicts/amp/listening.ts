@@ -6,8 +6,8 @@ import { formatQuantity, formatRange } from '../../compute/quantity.ts';
 import { estimate } from '../../rig/rig.ts';
 import { batteryV } from '../../steps/amp-feed.ts';
 import { type Findings, is } from '../../steps/outcome.ts';
-import { fedFromRear } from '../../steps/rear-volts.ts';
-import { ampPair, theAmp } from '../../steps/which-amp.ts';
+import { ampHearsRear } from '../../steps/rear-volts.ts';
+import { theAmp } from '../../steps/which-amp.ts';
 import type { RemedyNumber, Verdict } from '../verdict.ts';
 import { FITTER, YOURSELF, YOURSELF_OR_FITTER } from '../who.ts';
 import { heatLeft, type Left, MOST_BESIDES, selectorLeft } from './left.ts';
@@ -92,21 +92,27 @@ export const senseStarved: Verdict = {
     const reflashed = f.outcome('last-change') === 'reflash' && !replaced;
     const readLow = f.outcome('sense-level') === 'low';
     const woken = f.outcome('wakes-when-loud')?.startsWith('wakes') === true;
-    const hearsRear = ampPair(f) === 'rear' && fedFromRear(f);
+    const hearsRear = ampHearsRear(f);
+    // What was read to be too low, or wakes since more comes in, is starved: the question left is by what.
+    const starved = readLow || (reflashed && woken);
     const left: Left = [
-      {
-        what: 'A weak contact in its power or ground',
-        split: 'A 55 W lamp across its plus and ground: what is lost on the way there and back?',
-      },
+      ...(starved
+        ? []
+        : [
+            {
+              what: 'A weak contact in its power or ground',
+              split: 'A 55 W lamp across its plus and ground: what is lost on the way there and back?',
+            },
+          ]),
       // Nobody moved them here, and a listening amplifier behind a fader at its end wakes when all is turned up.
       ...(hearsRear ? [SETTINGS_LEFT] : []),
-      ...(woken ? [] : [...selectorLeft(f), ...(listensForUnknown(f) ? [NO_DC] : heatLeft(f))]),
+      ...(woken || starved ? [] : [...selectorLeft(f), ...(listensForUnknown(f) ? [NO_DC] : heatLeft(f))]),
     ];
     // Whoever was never reflashed has nothing to go back to, unless the level itself was read to be low.
     const wayBack = !replaced && (reflashed || readLow);
     return {
       what: 'This amplifier wakes by the sound on its inputs, and at your volume too little reaches it.',
-      certainty: readLow ? 'proved' : left.length > MOST_BESIDES ? 'short list' : 'likely',
+      certainty: readLow && !hearsRear ? 'proved' : left.length > MOST_BESIDES ? 'short list' : 'likely',
       howSure: readLow
         ? 'What arrives at your usual volume was read, and it is under what wakes it.'
         : reflashed && woken
@@ -146,7 +152,7 @@ export const senseStarved: Verdict = {
       ],
       cautions: [...(wayBack ? (['back-to-full'] as const) : []), 'minus-first', 'wakes-loud'],
       proof: WAKES,
-      ...(readLow || (reflashed && woken) ? {} : { mayAlsoBe: left }),
+      ...(left.length > 0 && { mayAlsoBe: left }),
     };
   },
 };
@@ -187,10 +193,12 @@ export const senseNoHalfSupply: Verdict = {
         ? {}
         : {
             mayAlsoBe: [
-              {
-                what: 'The head unit’s rear outputs are switched off, and rest at zero',
-                split: '400 Hz across a rear pair at the head unit: nothing, while the front pair reads?',
-              },
+              ampHearsRear(f)
+                ? {
+                    what: 'The head unit’s rear outputs are switched off, and rest at zero',
+                    split: '400 Hz across a rear pair at the head unit: nothing, while the front pair reads?',
+                  }
+                : { what: 'The head unit sends nothing', split: silentPairSplit('front') },
               ...(is(f, 'unit-kind', 'replaced') ? [PAIR_NOT_IN_ADAPTER] : []),
             ],
           }),
@@ -231,6 +239,9 @@ function leftUnmeasured(f: Findings): Left {
     },
   ];
 }
+
+const silentPairSplit = (pair: 'rear' | 'front') =>
+  `400 Hz across the ${pair} pair at the head unit: volts? None, and some with its plug off: a wire of the pair touches metal.`;
 
 /** The head unit sends nothing, so a listening amplifier rightly sleeps. Why it sends nothing is another question. */
 export const nothingToHear: Verdict = {
@@ -329,10 +340,10 @@ export const nothingToHear: Verdict = {
 function silentAtTheUnit(f: Findings): Left {
   // Half the supply on one wire of a pair is a head unit that is awake, and a wire that is not there.
   if (f.outcome('sense-dc') === 'one-odd') return [];
-  const pair = ampPair(f) === 'rear' && fedFromRear(f) ? 'rear' : 'front';
+  const pair = ampHearsRear(f) ? 'rear' : 'front';
   const noDc = f.outcome('sense-dc') === 'zero';
   const plays = pair === 'rear' && ['ok', 'uneven', 'one-only'].includes(f.outcome('rear-pair') ?? '');
-  const tone = `400 Hz across the ${pair} pair at the head unit: volts? None, and some with its plug off: a wire of the pair touches metal.`;
+  const tone = silentPairSplit(pair);
   const paused = 'music paused: half the supply on each speaker wire?';
   if (noDc && plays) return [{ what: 'Outputs that carry no DC by design', split: `At the head unit, ${paused}` }];
   if (plays) return [];

@@ -112,7 +112,6 @@ const PACKED: PackedTable = {
         'supply-wiggle': { holder: 0.34, 'no-effect': 0.66 },
         'speakers-unplugged': { clears: 0.2, stays: 0.8 },
         'supply-under-load': 'plus-drop',
-        'wakes-when-loud': { 'stays-off': 0.99, wakes: 0.01 },
         'remote-jumper': { dead: 0.81, wakes: 0.19 },
         'key-positions': { none: 0.99, some: 0.01 },
         'between-look': { box: 0.17, direct: 0.83 },

@@ -13,6 +13,7 @@ import {
   REAR_CONTROL_OFF,
   RUN_SHORTED,
   SIGNAL_PLUG_OFF,
+  WIRES_TOGETHER,
 } from './alternatives.ts';
 
 /** Faults in what the head unit lets out, whatever hangs on it. */
@@ -340,6 +341,7 @@ export const adapterGap: Verdict = {
   remedy: (f) => {
     const others = [
       ...(f.outcome('wire-to-frame') === 'cannot' ? [ON_THE_FRAME] : []),
+      ...(f.outcome('run-ohms') === 'cannot' ? [WIRES_TOGETHER] : []),
       ...(f.outcome('fader-centre') === 'cannot' ? [FADER_OFF] : []),
     ];
     return {
