@@ -228,7 +228,17 @@ export const ampWontTurnOn = flow('amp-wont-turn-on', 'The amplifier stays off',
   plugOneByOne: ask(oneByOne, {
     one: 'oneRunTrips',
     together: 'loadIsTooHeavy',
-    none: 'severalAreLeft',
+    none: 'afterRuns',
+    cannot: 'afterRuns',
+  }),
+  // All of them together draw what one does not: then its supply may give way.
+  afterRuns: decide({ when: meterHere, to: 'loadSupplyLast' }, { to: 'severalAreLeft' }),
+  loadSupplyLast: ask(supplyUnderLoad, {
+    'battery-sags': 'batteryIsLow',
+    'plus-drop': 'splitPlusWay',
+    'ground-drop': 'groundIsBad',
+    ok: 'severalAreLeft',
+    unclear: 'severalAreLeft',
     cannot: 'severalAreLeft',
   }),
 
@@ -447,7 +457,7 @@ export const ampWontTurnOn = flow('amp-wont-turn-on', 'The amplifier stays off',
     'one-odd': 'signalIsLost',
     half: 'afterSelectors',
     unclear: [{ when: jumperWakes, to: 'noDcComes' }, { to: 'lookAtBodyFuse' }],
-    cannot: 'lookAtBodyFuse',
+    cannot: 'afterSelectors',
   }),
   whoIsSilent: decide({ when: onFront, to: 'signalIsLost' }, { to: 'askMeterForPair' }),
   askMeterForPair: ask(metersDigit, {
@@ -480,7 +490,11 @@ export const ampWontTurnOn = flow('amp-wont-turn-on', 'The amplifier stays off',
   // Itself, last: its own fuses. What a jumper wakes has none that is open. If its wire does not wake it with music on, a
   // contact that gives way under load looks the same.
   afterSelectors: decide({ when: jumperWakes, to: 'afterWokenByJumper' }, { to: 'lookAtBodyFuse' }),
-  afterWokenByJumper: decide({ when: byWire, to: 'proveSupply' }, { to: 'isSupplyProved' }),
+  afterWokenByJumper: decide(
+    { when: byWire, to: 'proveSupply' },
+    { when: nothingArrives, to: 'proveSupply' },
+    { to: 'isSupplyProved' },
+  ),
   lookAtBodyFuse: ask(bodyFuse, {
     blown: 'bodyFuseIsOpen',
     whole: 'isSupplyProved',

@@ -16,12 +16,12 @@ export function mainFuseA(amp: KnownAmp): number {
   return Math.min(ampEstimate(amp, 'mainFuseA').value, leadA);
 }
 
-/** The lead in words. Rounded down, since a lead of that much or more may carry the fuse. */
+/** The lead in words. Tables of gauges round to as many digits. */
 function onLead(amp: KnownAmp): string {
   const { low: sectionM2 } = ampEstimate(amp, 'plusLeadM2');
   return sectionM2 < THINNEST_TABLED_M2
     ? 'a lead that thin'
-    : `${formatQuantity(Math.floor(sectionM2 * 1e7) / 10, 'mm²', 3)} of copper or more`;
+    : `${formatQuantity(sectionM2 * 1e6, 'mm²', 3)} of copper or more`;
 }
 
 export const mainFuseNumber = (amp: KnownAmp): RemedyNumber => ({
@@ -29,5 +29,5 @@ export const mainFuseNumber = (amp: KnownAmp): RemedyNumber => ({
   value: formatQuantity(mainFuseA(amp), 'A'),
 });
 
-/** “40 A on 8.3 mm² of copper or more” */
+/** “40 A on 8.37 mm² of copper or more” */
 export const mainFuseAtMost = (amp: KnownAmp): string => `${formatQuantity(mainFuseA(amp), 'A')} on ${onLead(amp)}`;

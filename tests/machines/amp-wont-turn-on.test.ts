@@ -69,7 +69,7 @@ const JOURNEYS: readonly Journey[] = [
     sure: 'proved',
     // 120 W / 0.72 / 14.2 V = 11.7 A; 360 W / 0.72 / 14.2 V = 35.2 A.
     numbers: [
-      'Main fuse on 8.3 mm² of copper or more, at most: 40 A',
+      'Main fuse on 8.37 mm² of copper or more, at most: 40 A',
       'Current with dense loud music: 12 A',
       'Current on full bass: 35 A',
     ],

@@ -515,7 +515,7 @@ const JOURNEYS: readonly Journey[] = [
     numbers: [
       'Current with dense loud music: 5.9 A',
       'Lost in the plus lead alone at that current: 0.019 V',
-      'Main fuse on 8.3 mm² of copper or more, at most: 40 A',
+      'Main fuse on 8.37 mm² of copper or more, at most: 40 A',
       'Remote terminal when on: above 11.6 V',
     ],
     says: [/Main fuse open/, /Remote wire open, or its source dead/, /Ground open/, /Amplifier dead/],

@@ -63,6 +63,15 @@ export const faderOff: Verdict = {
                     },
                   ]
                 : []),
+              ...(f.outcome('rear-drive') === 'amp' && f.outcome('amp-light') === 'cannot'
+                ? [
+                    {
+                      what: 'A supply that gives way under load',
+                      split:
+                        'Music at your usual volume: does the amplifier’s lamp go off? Then its plus and its ground.',
+                    },
+                  ]
+                : []),
               {
                 what: 'One channel of the head unit is weak',
                 split: 'Flat settings, fader at 0, and still under 0.7 of the front: have the unit looked at.',

@@ -1,3 +1,4 @@
+import { DENSE_MUSIC_AVERAGE_RATIO } from '../../compute/amp-current.ts';
 import type { Operating } from '../bike/operate.ts';
 import { axleOf, CORNERS } from '../corner.ts';
 import { LOUD_VOLUME, type Moment, type Place, QUIET_VOLUME } from '../moment.ts';
@@ -15,11 +16,17 @@ export function noRearSound(bike: Ridden): Complaint {
 const sends = ({ unit }: Operating) =>
   CORNERS.some((corner) => unit.waves[corner].cleanV > 0 || unit.protects.length > 0);
 
-/** The unit plays, and the lamp of the amplifier that is meant is off or shows a fault: at an ordinary level, or when it is hot. */
+/**
+ * The unit plays, and the lamp of the amplifier that is meant is off or shows a fault: at an ordinary level, or when it is
+ * hot, and with dense music as well as with a steady tone. One that only a tone pulls down is on for its rider.
+ */
 export function ampWontTurnOn(bike: Ridden): Complaint {
   const { about } = bike.world;
-  const dark = ({ now }: Seen) => !now.ok || (sends(now) && about !== null && now.amps[about]?.lamp !== 'normal');
-  return yesIf(about !== null && [bike.at({}), bike.at({ hot: true })].some(dark));
+  if (about === null) return 'no';
+  const dark = ({ now }: Seen) => !now.ok || (sends(now) && now.amps[about]?.lamp !== 'normal');
+  const stays = (hot: boolean) =>
+    dark(bike.at({ hot })) && dark(bike.at({ hot, averageRatio: DENSE_MUSIC_AVERAGE_RATIO }));
+  return yesIf(stays(false) || stays(true));
 }
 
 /** Nothing plays anywhere. */

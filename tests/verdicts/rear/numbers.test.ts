@@ -152,7 +152,7 @@ describe('an amplifier that stays off', () => {
     expect(numbersOf(ampOff, ON_AMP)).toEqual({
       'Current with dense loud music': '12 A', // 4 × 90 W / 3 / (0.72 × 14.2 V) = 11.7 A
       'Lost in the plus lead alone at that current': '0.039 V', // 11.7 A × 1.6 m × 1.7241e-8 / 8.37e-6
-      'Main fuse on 8.3 mm² of copper or more, at most': '40 A',
+      'Main fuse on 8.37 mm² of copper or more, at most': '40 A',
       'Remote terminal when on': 'above 11.6 V',
     });
     expect(numbersOf(ampOff, EXAMPLE_RIGS.trunk)).toEqual({
