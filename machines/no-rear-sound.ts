@@ -495,7 +495,7 @@ export const noRearSound = flow('no-rear-sound', 'No sound from the rear', {
     'one-corner': 'oneSideIsSilent',
     'one-side': 'oneSideIsSilent',
     none: 'nothingPlaysAtAll',
-    cannot: 'everythingIsHealthy',
+    cannot: [{ when: outputIsLow, to: 'gainIsTooLow' }, { to: 'everythingIsHealthy' }],
   }),
 
   // The head unit lets nothing out: which of the reasons is decided by what is fitted and what happened before.
