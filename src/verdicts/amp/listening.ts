@@ -277,7 +277,9 @@ export const nothingToHear: Verdict = {
     return {
       what: readToBeSilent
         ? 'The amplifier is not at fault: it listens to the rear pairs, and the head unit sends nothing on them.'
-        : 'The amplifier is not at fault: it listens to the rear pairs, and hears nothing on them.',
+        : unmeasured(f)
+          ? 'Likeliest: the rear pairs carry nothing, and the amplifier that listens to them rightly sleeps.'
+          : 'The amplifier is not at fault: it listens to the rear pairs, and hears nothing on them.',
       certainty: readToBeSilent ? 'proved' : unmeasured(f) ? 'short list' : 'likely',
       howSure: readToBeSilent
         ? 'With the same tone the front pair plays and the rear pairs carry nothing.'
@@ -308,7 +310,9 @@ export const nothingToHear: Verdict = {
       minutes: 15,
       who: YOURSELF_OR_FITTER,
       notBuy: [
-        'An amplifier: it does what it was made for.',
+        unmeasured(f)
+          ? 'An amplifier, before its inputs were measured.'
+          : 'An amplifier: it does what it was made for.',
         'A remote wire: it would wake, and still have nothing to play.',
       ],
       cautions: ['back-to-full', 'bridge'],
