@@ -30,6 +30,7 @@ import {
   mainFuseOpen,
   wireChafed,
 } from '../src/verdicts/amp/fuse.ts';
+import { inputPlugOff, nothingToHear, senseNoHalfSupply } from '../src/verdicts/amp/hears-nothing.ts';
 import { ampDead } from '../src/verdicts/amp/itself.ts';
 import {
   ampGroundOpen,
@@ -38,14 +39,7 @@ import {
   fuseHolderResistive,
   plusLeadTooThin,
 } from '../src/verdicts/amp/leads.ts';
-import {
-  inputPlugOff,
-  nothingToHear,
-  senseNoHalfSupply,
-  senseStarved,
-  sleepsInQuiet,
-  turnOnModeWrong,
-} from '../src/verdicts/amp/listening.ts';
+import { senseStarved, sleepsInQuiet, turnOnModeWrong } from '../src/verdicts/amp/listening.ts';
 import { loadTooLow, outputDc, pairShorted, runTrips, tooHot, wireOnFrame } from '../src/verdicts/amp/protects.ts';
 import {
   adapterWithoutRemote,
