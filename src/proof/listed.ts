@@ -93,7 +93,8 @@ export const LISTED: Readonly<Record<string, readonly string[]>> = {
   'Its ground ring loose at the battery minus post': ['battery-lug-loose', 'amp-ground-open'],
   'Its ring loose at the battery minus post': ['battery-lug-loose', 'amp-ground-resistive'],
   'A loose battery post': ['battery-lug-loose'],
-  'A supply that gives way under load': WEAK_SUPPLY,
+  // Its check is a lamp across the terminals, which stays dark on an open ground.
+  'A supply that gives way under load': [...WEAK_SUPPLY, 'amp-ground-open'],
   'Its turn-on selector': ['turn-on-mode-wrong'],
   'Its settings': ['channel-mode-wrong', 'amp-input-too-low'],
   'Amplifier dead': ['amp-dead'],

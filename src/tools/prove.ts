@@ -6,7 +6,7 @@ import { merged, type Proof, type Result, shortfalls } from '../proof/prove.ts';
 import { tableOf } from '../proof/report.ts';
 
 /*
- * npm run prove [-- --rigs 1000 --seed 1 --faults 2 --flow no-rear-sound --modes exact,real --json]
+ * npm run prove [-- --rigs 1000 --seed 1 --faults 3 --flow no-rear-sound --modes exact,real --json]
  *
  * Random bikes with faults answer the flows until they are cured. `--faults` is how many faults are tried on each bike,
  * or `all`. The same arguments give the same result, on any number of cores.
@@ -16,7 +16,7 @@ const { values } = parseArgs({
   options: {
     rigs: { type: 'string', default: '1000' },
     seed: { type: 'string', default: '1' },
-    faults: { type: 'string', default: '2' },
+    faults: { type: 'string', default: '3' },
     flow: { type: 'string' },
     modes: { type: 'string' },
     json: { type: 'boolean', default: false },
