@@ -204,9 +204,13 @@ export const ampWontTurnOn = flow('amp-wont-turn-on', 'The amplifier stays off',
     cannot: 'afterLoad',
   }),
   // Clear of the frame, and well without speakers: which run reads too few ohms is the first check of the fix.
+  // One that trips only now and then, when loud or on bumps, has no run that is simply shorted: ohms tell first.
   whichRun: decide(
     {
-      when: claim('its wires are clear of the frame', (f) => is(f, 'amp-wires-to-frame', 'clear')),
+      when: claim(
+        'its wires are clear of the frame, and it trips whatever it plays',
+        (f) => is(f, 'amp-wires-to-frame', 'clear') && !is(f, 'amp-goes-off', 'loud', 'bumps'),
+      ),
       to: 'runIsShorted',
     },
     { when: meterHere, to: 'measureRuns' },
@@ -221,7 +225,10 @@ export const ampWontTurnOn = flow('amp-wont-turn-on', 'The amplifier stays off',
   }),
   plugOneByOne: ask(oneByOne, {
     one: 'oneRunTrips',
-    together: 'loadIsTooHeavy',
+    together: [
+      { when: claim('no run read too few ohms', (f) => is(f, 'amp-runs', 'ok')), to: 'loadSupplyLast' },
+      { to: 'loadIsTooHeavy' },
+    ],
     none: 'afterRuns',
     cannot: 'afterRuns',
   }),
@@ -521,14 +528,18 @@ export const ampWontTurnOn = flow('amp-wont-turn-on', 'The amplifier stays off',
   lookAtRings: ask(ringsLook, {
     battery: 'lugIsLoose',
     ground: 'groundIsBad',
-    tight: 'severalAreLeft',
-    cannot: 'severalAreLeft',
+    tight: 'afterRings',
+    cannot: 'afterRings',
   }),
+  afterRings: decide({ when: protects, to: 'outputIsDamaged' }, { to: 'severalAreLeft' }),
   whatIsLeft: decide(
     { when: onOrDips, to: 'severalAreLeft' },
     { when: protects, to: 'outputIsDamaged' },
     {
-      when: claim('a jumper wakes it, its wire does not', (f) => jumperWakes.holds(f) && byWire.holds(f)),
+      when: claim(
+        'a jumper wakes it, its wire does not, and nobody read that it carries enough',
+        (f) => jumperWakes.holds(f) && byWire.holds(f) && !is(f, 'remote-volts', 'ok'),
+      ),
       to: 'remoteIsLow',
     },
     {
@@ -566,7 +577,7 @@ export const ampWontTurnOn = flow('amp-wont-turn-on', 'The amplifier stays off',
   askWhatElse: ask(whatElse, {
     unit: 'unitIsDark',
     nothing: 'mayItHear',
-    accessories: 'mayItHear',
+    accessories: [{ when: byWire, to: 'sourceIsDead' }, { to: 'mayItHear' }],
     bike: 'mayItHear',
     cannot: 'mayItHear',
   }),

@@ -93,8 +93,7 @@ export const LISTED: Readonly<Record<string, readonly string[]>> = {
   'Its ground ring loose at the battery minus post': ['battery-lug-loose', 'amp-ground-open'],
   'Its ring loose at the battery minus post': ['battery-lug-loose', 'amp-ground-resistive'],
   'A loose battery post': ['battery-lug-loose'],
-  // Its check is a lamp across the terminals, which stays dark on an open ground.
-  'A supply that gives way under load': [...WEAK_SUPPLY, 'amp-ground-open'],
+  'A supply that gives way under load': WEAK_SUPPLY,
   'Its turn-on selector': ['turn-on-mode-wrong'],
   'Its settings': ['channel-mode-wrong', 'amp-input-too-low'],
   'Amplifier dead': ['amp-dead'],
@@ -144,6 +143,7 @@ export const LISTED: Readonly<Record<string, readonly string[]>> = {
   'A contact that opens with movement or heat': [],
   'A contact that opens when it is hot': [],
   'A reading taken on the wrong pair': [],
+  'A short that shows only when it is switched on': [],
   'A joint between two places that were measured': [],
   'The amplifier takes everything from the front pair': [],
 };

@@ -171,7 +171,7 @@ export const ampLight = choice<'normal' | 'off' | 'fault'>({
 export const wakesWhenLoud = choice<'awake' | 'wakes' | 'wakes-silent' | 'fault' | 'stays-off'>({
   id: 'wakes-when-loud',
   short: 'Turned up for a moment',
-  ask: 'Turn the volume up step by step with music that never stops. Does the amplifier wake, and does the rear play then?',
+  ask: 'Turn it up slowly, with music that never stops. Does the amplifier’s lamp come on, and do its own speakers play then?',
   phone:
     'Speech off, steady music on. Come up one step at a time, well above your usual volume. Does the lamp come on? And does the back play then?',
   how: [
@@ -185,8 +185,8 @@ export const wakesWhenLoud = choice<'awake' | 'wakes' | 'wakes-silent' | 'fault'
   observes: ['settings', 'profile', 'unit', 'unit-leads', 'amp-supply', 'amp', 'run', 'speaker'],
   cautions: ['loud-tone'],
   options: {
-    wakes: 'It wakes, and the rear plays',
-    'wakes-silent': 'It wakes, and the rear stays silent',
+    wakes: 'It wakes, and its speakers play',
+    'wakes-silent': 'It wakes, and its speakers stay silent',
     fault: 'Its fault lamp comes on',
     'stays-off': 'No, it stays off',
     awake: 'It is on by now, at my usual volume already',

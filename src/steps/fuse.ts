@@ -11,7 +11,7 @@ export const fuseLook = choice<'blown' | 'whole'>({
     'Key off. Amplifier volume does not matter now.',
     'Pull the main fuse of the amplifier, close to the battery. Note its number: that is its amperes.',
     'Look at the strip against the light, and at its blades: dull or brown means heat.',
-    'A breaker instead of a fuse? Press its button: if it clicks in, it had tripped.',
+    'A breaker instead of a fuse? Its button stands out, or its lever hangs: it tripped. Leave it so for now.',
   ],
   why: 'A burnt strip settles that the current was too high once. A whole one settles nothing: it can be open at its cap.',
   tool: 'none',
@@ -143,7 +143,8 @@ export const temporaryLeads = choice<'plus' | 'ground' | 'neither'>({
   how: [
     'Key off. A 4 mm² lead or thicker from the amplifier’s ground to the battery minus post. Key on: lamp?',
     'Not yet: key off. A second lead with its own 10 A fuse at the battery, from plus post to amplifier plus. Key on: lamp?',
-    'Low volume. Take both off again, plus first.',
+    'It is on, and only goes off when loud? The volume that failed, with each lead: does it still go off?',
+    'Take both off again, plus first.',
   ],
   why: 'A lead that cures it stands beside the one that is at fault.',
   tool: 'jumper',

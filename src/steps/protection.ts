@@ -72,7 +72,7 @@ export const ampWiresToFrame = measurement<'clear' | 'shorted' | 'unclear'>({
     'Black probe on bare bright metal of the frame, red on each wire of each run in turn.',
     'Move lids, steering and seat while you look. Type the lowest number; OL is a reading, too.',
   ],
-  why: 'Each wire of its outputs rests at half the supply. One that touches metal shorts that to ground.',
+  why: 'No wire of its outputs may touch metal, plus or minus: it shorts the output.',
   tool: 'meter',
   minutes: 6,
   observes: ['run', 'speaker'],
@@ -157,7 +157,7 @@ export const oneByOne = choice<'one' | 'together' | 'none'>({
   ask: 'Plug the speakers back in one at a time, key off for each: which one brings the fault lamp?',
   phone: 'One speaker plug at a time, key off each time, low volume. Which one makes the fault lamp come back?',
   how: [
-    'Key off, one plug in, key on, low volume, lamp? Key off, that plug out, the next one in.',
+    'Plug in one speaker. Key on, low volume: fault lamp? Key off, pull it, try the next.',
     'The one that trips it: leave it off, try the others.',
     'No single one? Then all of them together, and a little louder.',
   ],

@@ -96,10 +96,11 @@ export const ampTerminals = measurement<
     const plus = labelIn(plusBands(supplyV), values['plusV'] ?? 0);
     const ground = labelIn(groundBands(supplyV), values['groundV'] ?? 0);
     const battery = labelIn(BATTERY_BANDS, supplyV);
-    if (battery === 'nearly empty') return 'battery-low';
-    if (battery === 'too high') return 'battery-high';
+    // What is open is open on an empty battery, too, and hours of testing empty one.
     if (plus === 'no supply') return 'plus-open';
     if (ground === 'open') return 'ground-open';
+    if (battery === 'nearly empty') return 'battery-low';
+    if (battery === 'too high') return 'battery-high';
     return plus === 'healthy' && ground === 'healthy' ? 'ok' : 'unclear';
   },
   healthy: ({ batteryV: supplyV }) =>
@@ -168,6 +169,12 @@ const isDrop = (reading: string): reading is Drop => Object.hasOwn(DROPS, readin
 const bandsOfDrop = (drop: Drop, values: Values, situation: Situation) =>
   dropBands(healthyPathOhm(situation)[DROPS[drop]], values['batteryV'] ?? KEY_ON_HEALTHY_V, situation);
 
+function togetherCutsOut(values: Values, situation: Situation): boolean {
+  const { batteryV: supplyV = KEY_ON_HEALTHY_V, plusDropV = 0, groundDropV = 0 } = values;
+  const cutsOutV = dropV({ currentA: LAMP_A, resistanceOhm: cuttingOutOhm(situation, supplyV) });
+  return plusDropV + groundDropV > cutsOutV;
+}
+
 /** What adds up must add up: the battery is what is left at the amplifier and what is lost on both ways. */
 function notAdding({ batteryV: wholeV, ampV, plusDropV, groundDropV }: Values) {
   if (wholeV === undefined || ampV === undefined || plusDropV === undefined || groundDropV === undefined) return null;
@@ -217,6 +224,13 @@ export const supplyUnderLoad = measurement<'ok' | 'unclear' | 'plus-drop' | 'gro
     if (plus === cuts && (ground !== cuts || (values['plusDropV'] ?? 0) >= (values['groundDropV'] ?? 0)))
       return 'plus-drop';
     if (ground === cuts) return 'ground-drop';
+    // Two ways that are half bad cut it off together. The one that is worse for its size is mended first.
+    if (plus !== 'healthy' && ground !== 'healthy' && togetherCutsOut(values, s)) {
+      const { plusOhm, groundOhm } = healthyPathOhm(s);
+      return (values['plusDropV'] ?? 0) / plusOhm >= (values['groundDropV'] ?? 0) / groundOhm
+        ? 'plus-drop'
+        : 'ground-drop';
+    }
     return plus === 'healthy' && ground === 'healthy' ? 'ok' : 'unclear';
   },
   healthy: (values, s) => {

@@ -140,7 +140,7 @@ const JOURNEYS: readonly Journey[] = [
     rig: BY_WIRE,
     answers: { ...TOLD, ...NO_PLUS, 'fuse-look': 'whole', 'fuse-sides': { inV: '12.5', outV: '0' } },
     ends: 'fuse-holder-resistive',
-    sure: 'proved',
+    sure: 'likely',
     // 1.16 × 17.241 nΩm × 1.6 m / 8.37 mm² + 6 mΩ = 9.8 mΩ, at the 5 A of the lamp.
     numbers: ['Lost on the plus way with a 55 W lamp, healthy: below 0.049 V'],
   },
@@ -406,7 +406,7 @@ const JOURNEYS: readonly Journey[] = [
     rig: BY_WIRE,
     answers: { ...FAULT, ...CLEAR_OF_FRAME, 'speakers-unplugged': 'stays', ...terminals('16.4', '16.3', '0.02') },
     ends: 'regulator-out-of-range',
-    sure: 'proved',
+    sure: 'likely',
     numbers: ['Healthy at 3000 rpm: 13.8 to 14.7 V'],
   },
   {

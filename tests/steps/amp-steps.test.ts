@@ -41,7 +41,9 @@ describe('plus and ground at the amplifier', () => {
     [12.5, 0, 12.4, 'plus-open'],
     [11.8, 11.8, 0, 'ok'],
     [11.79, 11.7, 0, 'battery-low'],
-    [11.79, 0, 0, 'battery-low'],
+    // An open lead is open on an empty battery, too.
+    [11.79, 0, 0, 'plus-open'],
+    [11.79, 11.7, 11.6, 'ground-open'],
     [14.99, 14.9, 0, 'ok'],
     [15, 14.9, 0, 'battery-high'],
   ])('at %f V with plus at %f V and ground at %f V mean %s', (supplyV, plusV, groundV, outcome) => {
@@ -112,6 +114,10 @@ describe('the supply under the lamp', () => {
     [0.265, 0.02, 'plus-drop'],
     [0.04, 0.264, 'unclear'],
     [0.04, 0.265, 'ground-drop'],
+    // Neither cuts it off alone, both together do: the one that is worse for its size.
+    [0.13, 0.13, 'unclear'],
+    [0.15, 0.15, 'ground-drop'],
+    [0.25, 0.04, 'plus-drop'],
     [3, 2, 'plus-drop'],
     [2, 3, 'ground-drop'],
     [12.5, 0, 'plus-drop'],

@@ -99,12 +99,12 @@ export const regulatorHigh: Verdict = {
   evidence: ['amp-terminals', 'what-else'],
   mends: ['amp-supply'],
   remedy: (f) => ({
-    what: 'The battery is above what a healthy charging system gives. The amplifier switches off to save itself.',
-    certainty: batteryV(f) >= OVERVOLTAGE_CUT_LOWEST_V ? 'proved' : 'likely',
+    what: 'The battery reads above what a healthy charging system gives. An amplifier switches off there to save itself.',
+    certainty: 'likely',
     howSure:
       batteryV(f) >= OVERVOLTAGE_CUT_LOWEST_V
-        ? 'It lies where amplifiers switch off.'
-        : 'It lies above every healthy regulator, and higher revs raise it further.',
+        ? 'It lies where amplifiers switch off. With the engine off no regulator does that: read it again, running.'
+        : 'It lies above every healthy regulator. With the engine off no regulator does that: read it again, running.',
     numbers: [
       { label: 'Battery, as read', value: formatQuantity(batteryV(f), 'V', 3) },
       { label: 'Healthy at 3000 rpm', value: CHARGING },
@@ -115,14 +115,15 @@ export const regulatorHigh: Verdict = {
       },
     ],
     fix: [
-      'Leave the sound off until it is right: amplifiers, lamps and modules suffer, too.',
+      'A charger on it? Off. A weak battery in the meter reads high: put a fresh one in. Read again.',
+      'Then outdoors, about 3000 rpm: still above what stands here? Leave the sound off until it is right.',
       'Key off. Regulator’s plug and ground: a bad ground makes it read low and charge high. Clean both.',
-      'Still too high: replace the regulator. Then look at the battery: it may have boiled.',
+      'Still too high at 3000 rpm: replace the regulator. Then look at the battery: it may have boiled.',
     ],
     tools: 'Meter, contact cleaner',
     minutes: 40,
     who: YOURSELF_OR_FITTER,
-    notBuy: ['An amplifier: it did right to switch off.'],
+    notBuy: ['An amplifier: it did right to switch off.', 'A regulator, before it was read with the engine running.'],
     cautions: ['outdoors', 'hot', 'battery-gas'],
     proof: `Outdoors, about 3000 rpm, lamps on: ${CHARGING} at the posts, and the amplifier stays on.`,
   }),

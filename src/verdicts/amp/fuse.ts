@@ -23,7 +23,7 @@ export const mainFuseOpen: Verdict = {
       what: `${ampName(f)} gets no plus: its main fuse is open.`,
       certainty: noShort ? 'proved' : 'likely',
       howSure: noShort
-        ? 'The fuse is open, and nothing behind it is shorted now.'
+        ? 'The fuse is open, and nothing behind it is shorted while it is switched off.'
         : 'Volts come in and none come out. Whether a short opened it is still open.',
       background:
         'A fuse opens for a reason: too small for the bass, a short while something was fitted, or a lead that chafes now and then.',
@@ -43,6 +43,11 @@ export const mainFuseOpen: Verdict = {
         {
           what: 'A lead that touches the frame only when moved',
           split: 'A lamp in place of the fuse again: move the lead along its way, look for a flicker.',
+        },
+        {
+          what: 'A short that shows only when it is switched on',
+          split:
+            'The new fuse opens with the remote wire or a speaker back on? That is the one: amplifier, or that run.',
         },
       ],
     };

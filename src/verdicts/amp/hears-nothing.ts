@@ -29,9 +29,11 @@ export const senseNoHalfSupply: Verdict = {
     return {
       what: 'This amplifier wakes on the DC of a speaker wire. What feeds it carries sound, and no DC.',
       certainty: seen && f.outcome('sense-dc') === 'zero' ? 'proved' : 'likely',
-      howSure: seen
-        ? 'There is no DC on its input wires, and something in between keeps it back.'
-        : 'There is no DC on its input wires.',
+      howSure: is(f, 'sense-dc', 'unclear')
+        ? 'There is some DC on its input wires, and too little for some amplifiers.'
+        : is(f, 'sense-dc', 'zero')
+          ? `There is no DC on its input wires${seen ? ', and something in between keeps it back' : ''}.`
+          : 'A box or a line-level lead is in between, and such things keep DC back.',
       numbers: [
         { label: 'On each wire of a live speaker pair', value: formatRange(lowV, highV, 'V') },
         { label: 'It wakes above', value: formatRange(SENSE_DC_LOWEST_V, SENSE_DC_HIGHEST_V, 'V') },
@@ -69,15 +71,16 @@ export const senseNoHalfSupply: Verdict = {
 const unmeasured = (f: Findings) =>
   !is(f, 'rear-pair', 'none') && !is(f, 'sense-level', 'none') && !is(f, 'sense-dc', 'zero');
 
+const WIRE_OPEN: Left[number] = {
+  what: 'A wire of its signal plug open',
+  split: 'With a meter: the same 400 Hz across its inputs as across the rear pair at the head unit?',
+};
 /** What else keeps an amplifier asleep that a jumper wakes, and no music on the rear pairs. */
 function leftUnmeasured(f: Findings): Left {
   return [
     SETTINGS_LEFT,
     ...(is(f, 'unit-kind', 'replaced') ? [PAIR_NOT_IN_ADAPTER] : []),
-    {
-      what: 'A wire of its signal plug open',
-      split: 'With a meter: the same 400 Hz across its inputs as across the rear pair at the head unit?',
-    },
+    WIRE_OPEN,
     {
       what: 'The part of it that listens is dead',
       split: 'With a meter: 400 Hz at its inputs above what its papers say, and it sleeps on.',
@@ -128,9 +131,11 @@ export const nothingToHear: Verdict = {
       certainty: readToBeSilent ? 'proved' : unmeasured(f) ? 'short list' : 'likely',
       howSure: readToBeSilent
         ? 'With the same tone the front pair plays and the rear pairs carry nothing.'
-        : theAmp(f).turnOn === 'dc'
-          ? 'A jumper wakes it, its plug is home, and nothing in between keeps the DC of a speaker wire back.'
-          : 'A jumper wakes it, the highest volume does not, and its plug is home.',
+        : !is(f, 'remote-jumper', 'wakes')
+          ? 'Nothing was read at its inputs, its plug is home and its selectors fit.'
+          : theAmp(f).turnOn === 'dc'
+            ? 'A jumper wakes it, its plug is home, and nothing in between keeps the DC of a speaker wire back.'
+            : 'A jumper wakes it, the highest volume does not, and its plug is home.',
       numbers: [
         ...(frontV === undefined ? [] : [{ label: 'Front pair, as read', value: formatQuantity(frontV, 'V', 2) }]),
         ...(leftV === undefined || rightV === undefined
@@ -221,6 +226,11 @@ export const inputPlugOff: Verdict = {
           : 'Nothing that it could listen to arrives at its inputs.',
       numbers: [THRESHOLDS, { label: 'DC on each wire of a live speaker pair', value: formatRange(lowV, highV, 'V') }],
       fix: [
+        ...(is(f, 'sense-dc', 'one-odd')
+          ? [
+              'First, key off, plugs apart at both ends, meter on ohms: each wire of that pair to the frame, above 100 kΩ? One that touches metal kills an output of the head unit.',
+            ]
+          : []),
         'Key off. Pull the signal plug, straighten or push out its pins, push it home until it locks.',
         'Follow the lead toward the head unit: crimps, taps, an adapter.',
         'Tie the loom so that nothing pulls.',

@@ -1,6 +1,6 @@
 import { is } from '../../steps/outcome.ts';
 import type { Verdict } from '../verdict.ts';
-import { AMP_REPAIRER } from '../who.ts';
+import { AMP_REPAIRER, FITTER } from '../who.ts';
 import {
   batteryLeft,
   bodyFuseLeft,
@@ -87,17 +87,23 @@ export const ampDead: Verdict = {
             'Water, or a battery connected the wrong way round in the past? Say so to the workshop.',
             unloaded
               ? 'The lamp is bright and little is lost: have the amplifier repaired, or replace it.'
-              : 'Have it repaired, or replace it. The new one goes on the same wires: they are proved.',
+              : loaded
+                ? 'Have it repaired, or replace it. The new one goes on the same wires: they are proved.'
+                : 'Have it repaired, or replace it. Its own wires are not proved: the 55 W lamp on them before the new one.',
             'Before a new one plays: each speaker run in ohms and to the frame.',
           ],
       tools: deaf ? 'Crimp tool, 1 A fuse' : unloaded ? 'Head lamp bulb on two leads, meter, spanners' : 'Spanners',
       minutes: deaf ? 40 : 60,
-      who: AMP_REPAIRER,
+      who: deaf ? FITTER : AMP_REPAIRER,
       notBuy: deaf
         ? ['A new amplifier, before it was tried on a wire.']
         : [
             'A reflash: it does not start an amplifier.',
-            unloaded ? 'An amplifier, before the lamp was on its terminals.' : 'Leads or fuses: they were proved.',
+            unloaded
+              ? 'An amplifier, before the lamp was on its terminals.'
+              : loaded
+                ? 'Leads or fuses: they were proved.'
+                : 'Leads: with good ones beside them it stayed off.',
           ],
       cautions: deaf
         ? ['key-off', 'wakes-loud']

@@ -21,18 +21,26 @@ export const fuseHolderResistive: Verdict = {
   mends: ['amp-supply'],
   article: 'voltage-drop-under-load',
   remedy: (f) => {
-    const proved =
-      is(f, 'plus-path', 'holder') ||
-      is(f, 'supply-wiggle', 'holder') ||
-      (is(f, 'fuse-sides', 'open') && is(f, 'fuse-look', 'whole'));
+    const atHolder = is(f, 'plus-path', 'holder') || is(f, 'supply-wiggle', 'holder');
+    // A fuse can be open at its cap, where no eye sees it.
+    const byElimination = !atHolder && is(f, 'fuse-sides', 'open') && is(f, 'fuse-look', 'whole');
     return {
-      what: 'The fuse is whole, and its holder hardly makes contact: loose, softened by heat, or green.',
-      certainty: proved ? 'proved' : 'likely',
-      howSure: proved
+      what: byElimination
+        ? 'Volts go into the fuse holder and none come out: its contacts, or a fuse that is open where no eye sees it.'
+        : 'The fuse holder hardly makes contact: loose, softened by heat, or green.',
+      certainty: atHolder ? 'proved' : 'likely',
+      howSure: atHolder
         ? 'The volts are lost across the holder itself.'
-        : 'They are lost on the plus way, and the holder is its weakest place.',
+        : byElimination
+          ? 'One side of it carries the battery’s volts, the other none, and the strip of the fuse looks whole.'
+          : 'They are lost on the plus way, and the holder is its weakest place.',
       numbers: [...pathNumbers(f, 'plus'), ...readPath(f, 'plusDropV'), cutOut],
       fix: [
+        ...(atHolder
+          ? []
+          : [
+              'Key off, fuse out, meter on ohms across it: next to nothing? Else it is the fuse: a lamp in its place first.',
+            ]),
         'Battery minus off. Pull the fuse: brown blades, soft plastic or a green film are the holder.',
         'Fit a sealed holder with crimped lugs, out of the spray, within a hand’s width of the battery.',
         `The same fuse goes in, at most ${mainFuseAtMost(theAmp(f))}.`,
@@ -43,20 +51,29 @@ export const fuseHolderResistive: Verdict = {
       notBuy: ['An amplifier: it never got its current.', 'A bigger fuse: the holder is the trouble.'],
       cautions: ['minus-first', 'hot', 'fuse'],
       proof: 'With the lamp on, less than 25 mV across the holder. After ten loud minutes it is only hand-warm.',
-      ...(proved
+      ...(atHolder
         ? {}
-        : {
-            mayAlsoBe: [
-              {
-                what: 'The plus lead too thin or half broken',
-                split: 'Lamp on: which half of the way loses the volts?',
-              },
-              {
-                what: 'A loose ring at the battery',
-                split: 'Lamp on: battery post itself to its ring, in millivolts.',
-              },
-            ],
-          }),
+        : byElimination
+          ? {
+              mayAlsoBe: [
+                {
+                  what: 'Main fuse open',
+                  split: 'Fuse out, meter on ohms across it: next to nothing? If not, it is open.',
+                },
+              ],
+            }
+          : {
+              mayAlsoBe: [
+                {
+                  what: 'The plus lead too thin or half broken',
+                  split: 'Lamp on: which half of the way loses the volts?',
+                },
+                {
+                  what: 'A loose ring at the battery',
+                  split: 'Lamp on: battery post itself to its ring, in millivolts.',
+                },
+              ],
+            }),
     };
   },
 };

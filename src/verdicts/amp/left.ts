@@ -75,7 +75,7 @@ export const wakingLeft = (f: Findings): Left =>
               },
             ]
           : []),
-        ...(is(f, 'sense-level', 'unclear')
+        ...(is(f, 'sense-level', 'unclear') && !is(f, 'wakes-when-loud', 'stays-off')
           ? [
               {
                 what: 'Listening amplifier that hears too little',

@@ -123,7 +123,7 @@ export const senseStarved: Verdict = {
         : reflashed && woken
           ? 'A reflash was the last change, and it wakes when more comes in: supply and wiring are good.'
           : woken
-            ? 'It wakes only when turned up, so its supply and wiring are good.'
+            ? 'It wakes only when turned up, so its supply is good enough to start it.'
             : 'It wakes by the jumper, and what it hears lies where some amplifiers sleep on.',
       ...(wayBack && {
         background:
@@ -131,6 +131,11 @@ export const senseStarved: Verdict = {
       }),
       numbers: starvedNumbers(f),
       fix: [
+        ...(is(f, 'wakes-when-loud', 'wakes-silent')
+          ? [
+              'It wakes and stays silent: a second thing is wrong. Its input selector and its speaker plugs first, then the rest of this list.',
+            ]
+          : []),
         ...(hearsRear
           ? [
               'Fader and balance in the middle, rear control up: it hears the rear outputs, and wakes at your volume then?',

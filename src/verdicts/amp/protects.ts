@@ -43,7 +43,7 @@ export const wireOnFrame: Verdict = {
   mends: ['run'],
   article: 'half-the-supply-on-a-speaker-wire',
   remedy: (f) => ({
-    what: `A speaker wire of ${ampName(f).toLowerCase()} touches metal. It rests at half the supply, and that is shorted to ground.`,
+    what: `A speaker wire of ${ampName(f).toLowerCase()} touches metal. It must never do that: it shorts the output.`,
     certainty: 'proved',
     howSure: is(f, 'speakers-unplugged', 'clears')
       ? 'The lamp clears without the speakers, and the meter shows the wire joined to the frame.'
@@ -170,8 +170,8 @@ export const loadTooLow: Verdict = {
       ],
       fix: [
         'Look in its papers for the least ohms of a channel, stereo and bridged.',
-        'Two speakers on one channel: put them in a row, or each on a channel of its own.',
-        'Only alike speakers in a row. Different ones get different shares.',
+        'Two speakers on one channel: wire them in series, amplifier plus, first speaker, second speaker, amplifier minus. Their ohms add up. Or give each a channel of its own.',
+        'Only alike speakers in series. Different ones get different shares.',
       ],
       tools: 'Screwdriver, crimp tool',
       minutes: 40,
@@ -270,8 +270,13 @@ export const outputDc: Verdict = {
           : []),
       ],
       fix: [
+        ...(speakersCleared
+          ? []
+          : [
+              'Before you pay anybody: all speaker plugs off, then the jumper or the volume once more. Lamp normal? Then it is a speaker: plug in one at a time, key off between.',
+            ]),
         'Leave the speakers off this amplifier.',
-        `Have it repaired, or replace it.${unplugged ? ' Say: fault lamp with all speakers off.' : ''}`,
+        `${speakersCleared ? 'Have' : 'Fault lamp without speakers, too: have'} it repaired, or replace it.${unplugged ? ' Say: fault lamp with all speakers off.' : ''}`,
         'Before new speakers or a new amplifier: each run in ohms and to the frame. A short there may have done it.',
       ],
       tools: 'Meter, spanners',

@@ -1,6 +1,6 @@
 import { formatQuantity } from '../../compute/quantity.ts';
 import { estimate } from '../../rig/rig.ts';
-import type { Findings } from '../../steps/outcome.ts';
+import { type Findings, is } from '../../steps/outcome.ts';
 import type { Verdict } from '../verdict.ts';
 import { FITTER, YOURSELF_OR_FITTER } from '../who.ts';
 import { heatLeft, selectorLeft } from './left.ts';
@@ -75,6 +75,7 @@ export const remoteSourceDead: Verdict = {
   mends: ['amp-supply', 'unit-leads', 'unit'],
   remedy: (f) => {
     const wrongFeed = f.outcome('key-positions') === 'some';
+    const readDead = is(f, 'remote-source', 'dead') || is(f, 'remote-start-lamp', 'dark');
     // A hot amplifier comes back while somebody turns the key through its positions.
     const left = wrongFeed
       ? [
@@ -90,10 +91,12 @@ export const remoteSourceDead: Verdict = {
       what: wrongFeed
         ? 'The remote wire is on a feed that does not follow the head unit: live in some other position of the key.'
         : 'The point that the remote wire is tapped from carries no volts: a blown accessory fuse, or the wrong pin.',
-      certainty: left.length > 0 ? 'likely' : 'proved',
+      certainty: left.length > 0 || !readDead ? 'likely' : 'proved',
       howSure: wrongFeed
         ? 'It comes on in another position, so supply, ground and amplifier are good.'
-        : 'Not even the start of the wire carries volts with the head unit on.',
+        : readDead
+          ? 'Not even the start of the wire carries volts with the head unit on.'
+          : 'Something else on the bike died with it: they share a feed or a fuse.',
       numbers: remoteNumbers(f),
       fix: [
         wrongFeed
@@ -134,7 +137,8 @@ export const remoteVoltsLow: Verdict = {
         'The usual reasons: a splice that corrodes, a dimmed lamp feed that pulses, or one small output that feeds several devices.',
       numbers: remoteNumbers(f),
       fix: [
-        'Take the wire off a dimmed lamp feed: a meter shows only the average of its pulses.',
+        'The battery below 12 V? Charge it first, and read the wire again.',
+        'Is the wire joined to a lamp that can be dimmed? Move it. A meter cannot show that it flickers.',
         'Use a full 12 V feed that follows the ignition, with a 1 A fuse.',
         'Several devices on one output: let it switch a relay, and the relay the amplifiers.',
       ],

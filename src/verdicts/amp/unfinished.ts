@@ -1,4 +1,4 @@
-import { is } from '../../steps/outcome.ts';
+import { type Findings, is } from '../../steps/outcome.ts';
 import { EVERY_PART } from '../../steps/step.ts';
 import { ampPair } from '../../steps/which-amp.ts';
 import { oneEach, rank, shareInWords, stillPossible } from '../suspects.ts';
@@ -90,6 +90,21 @@ export const ampIsOn: Verdict = {
 
 const MOST_IN_A_LIST = 4;
 
+/** It works on the stand, or did once everything was plugged in again: what fails now and then left no sign. */
+const failsNowAndThen = (f: Findings) =>
+  is(f, 'amp-goes-off', 'loud', 'bumps', 'quiet') ||
+  is(f, 'recover', 'at-once') ||
+  is(f, 'speakers-unplugged', 'clears', 'dark') ||
+  is(f, 'amp-history', 'comes-and-goes');
+
+const DOUBT_AN_ANSWER =
+  'Change the answer that you are least sure of. What depends on it is asked again, the rest is kept. All of them sure? Then two things are wrong at once: start with plus and ground at the amplifier.';
+const WHILE_IT_FAILS = [
+  'Ride until it fails, stop, leave the key on: read its plus, its ground and its remote terminal while it is off.',
+  'Press its rings, its fuse holder, its ground and its remote wire once more, warm from the ride.',
+  'Key off, speaker plugs off: each run in ohms. Fewer than its papers allow? That trips it when it is loud.',
+];
+
 export const shortList: Verdict = {
   id: 'amp-short-list',
   title: 'A short list, likeliest first',
@@ -117,17 +132,29 @@ export const shortList: Verdict = {
     return {
       what: first
         ? `Likeliest: ${first.suspect.title.charAt(0).toLowerCase()}${first.suspect.title.slice(1)}.`
-        : suspects
-          ? 'Every known cause has an answer that speaks against it, so one of the answers cannot be right.'
-          : 'What was answered proves no single cause.',
+        : failsNowAndThen(f)
+          ? 'It held while you tested. What fails now and then shows only while it fails.'
+          : suspects
+            ? 'Every known cause has an answer that speaks against it, so one of the answers cannot be right.'
+            : 'What was answered proves no single cause.',
       certainty: 'short list',
       howSure: first
         ? `What was answered leaves ${possible.length}${possible.length > MOST_IN_A_LIST ? `, of which the ${MOST_IN_A_LIST} likeliest stand below` : ''}. A check that could not be done would tell them apart.`
-        : 'Go over the answers above, starting with the one you are least sure of.',
+        : failsNowAndThen(f)
+          ? 'Every part reads healthy on the stand.'
+          : 'Go over the answers above, starting with the one you are least sure of.',
       numbers: listed.map(({ suspect, shareRatio }) => ({ label: suspect.title, value: shareInWords(shareRatio) })),
       fix: [
-        'Go through the checks below in their order. Each is harmless and separates one of them.',
-        'With a meter three readings at the amplifier tell most of them apart in three minutes: change the answer “Meter at hand” above.',
+        ...(first ? ['Go through the checks below in their order. Each is harmless and separates one of them.'] : []),
+        ...(is(f, 'one-by-one', 'none')
+          ? ['Plugging the speakers in again may have cured it: ride it before you do more.']
+          : []),
+        ...(first ? [] : failsNowAndThen(f) ? WHILE_IT_FAILS : [DOUBT_AN_ANSWER]),
+        ...(is(f, 'tools-at-hand', 'meter')
+          ? []
+          : [
+              'With a meter three readings at the amplifier tell most of them apart in three minutes: change the answer “Meter at hand” above.',
+            ]),
       ],
       tools: 'As each check says',
       minutes: 15,
