@@ -78,7 +78,7 @@ export const ampTerminals = measurement<
   tool: 'meter',
   minutes: 3,
   observes: ['amp-supply'],
-  cautions: ['plus-probe'],
+  cautions: ['plus-probe', 'flat-battery'],
   probes: { red: 'amp-plus', black: 'battery-minus' },
   readings: {
     batteryV: BATTERY,
