@@ -452,6 +452,7 @@ const JOURNEYS: readonly Journey[] = [
     },
     ends: 'rear-short-list',
     sure: 'short list',
+    says: [/^(?!.*([Ff]ader or balance|Rear channels switched off|[Pp]rofile))/s],
   },
   {
     it: 'blames the input selector of an amplifier that hisses, and gives 19 V and a gain of 2 for speaker wires',

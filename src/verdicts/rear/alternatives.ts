@@ -19,6 +19,10 @@ export const WIRES_TOGETHER: Alternative = {
   what: 'Its two wires on each other, or a burnt coil',
   split: 'Key off, plug apart, meter on ohms: does each run read its coil plus wires?',
 };
+export const SUPPLY_GIVES_WAY: Alternative = {
+  what: 'A supply that gives way under load',
+  split: 'Music at your usual volume: does the amplifier’s lamp go off? Then its plus and its ground.',
+};
 export const REAR_CONTROL_OFF: Alternative = {
   what: 'Passenger or rear control off',
   split: 'Turn the rear control up and listen.',

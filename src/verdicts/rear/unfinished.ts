@@ -1,10 +1,10 @@
 import { ampDriving } from '../../rig/rig.ts';
 import type { Findings } from '../../steps/outcome.ts';
-import { rearPairFound } from '../../steps/rear-volts.ts';
+import { fedFromRear, rearPairFound } from '../../steps/rear-volts.ts';
 import { oneEach, type Ranked, rank, type Suspect, shareInWords, stillPossible } from '../suspects.ts';
 import type { Remedy, Verdict } from '../verdict.ts';
 import { YOURSELF, YOURSELF_OR_FITTER } from '../who.ts';
-import { ON_THE_FRAME, RUN_SHORTED, WIRES_TOGETHER } from './alternatives.ts';
+import { ON_THE_FRAME, RUN_SHORTED, SUPPLY_GIVES_WAY, WIRES_TOGETHER } from './alternatives.ts';
 
 /** Ends that name no single fault: another complaint, everything healthy, or a short list. */
 
@@ -37,6 +37,13 @@ const SHORT_ON_THE_RUN: Suspect = {
   signs: {},
   split: RUN_SHORTED.split,
 };
+
+/** What sits on the rear outputs of the head unit has no say where the amplifier takes everything from the front pair. */
+const ON_REAR_OUTPUTS = new Set([...SILENT_UNIT, 'fader-or-balance-off', 'rear-control-off']);
+const canSilence =
+  (f: Findings) =>
+  ({ verdict }: Suspect): boolean =>
+    !ampDriving(f.rig, 'rear') || fedFromRear(f) || !ON_REAR_OUTPUTS.has(verdict);
 
 /** The suspects with some of them in one, when more than one of these is left. */
 function inOne(possible: readonly Ranked[], which: ReadonlySet<string>, suspect: Suspect): readonly Ranked[] {
@@ -71,7 +78,7 @@ export const shortList: Verdict = {
   ],
   mends: ['settings', 'profile', 'unit', 'unit-leads', 'amp-supply', 'amp', 'run', 'speaker'],
   remedy: (f, suspects) => {
-    const possible = oneEach(stillPossible(rank(suspects ?? [], f)));
+    const possible = oneEach(stillPossible(rank((suspects ?? []).filter(canSilence(f)), f)));
     const listed = (possible.length > MOST_IN_A_LIST ? asClasses(possible) : possible).slice(0, MOST_IN_A_LIST);
     const [first] = listed;
     return {
@@ -165,6 +172,7 @@ export const allHealthy: Verdict = {
         : []),
       ...(f.outcome('wire-to-frame') === 'cannot' ? [ON_THE_FRAME] : []),
       ...(f.outcome('run-ohms') === 'cannot' ? [WIRES_TOGETHER] : []),
+      ...(f.outcome('rear-drive') === 'amp' && f.outcome('amp-light') === 'cannot' ? [SUPPLY_GIVES_WAY] : []),
       ...(f.outcome('rear-drive') === 'cannot'
         ? [
             {
