@@ -95,7 +95,7 @@ const wasAsked = claim(
     is(f, 'sense-level', 'ok', 'unclear') ||
     is(f, 'sense-dc', 'half', 'unclear'),
 );
-const hearsTheRear = claim('it listens to the rear pairs', (f) => ampHearsRear(f));
+const hearsTheRear = claim('it listens to the rear pairs', ampHearsRear);
 const nothingArrives = claim(
   'a jumper wakes it, nothing on its inputs does, and their plug is home',
   (f) =>
@@ -490,11 +490,16 @@ export const ampWontTurnOn = flow('amp-wont-turn-on', 'The amplifier stays off',
 
   // Itself, last: its own fuses. What a jumper wakes has none that is open. If its wire does not wake it with music on, a
   // contact that gives way under load looks the same.
-  afterSelectors: decide({ when: jumperWakes, to: 'afterWokenByJumper' }, { to: 'lookAtBodyFuse' }),
-  afterWokenByJumper: decide(
-    { when: byWire, to: 'proveSupply' },
-    { when: nothingArrives, to: 'proveSupply' },
-    { to: 'isSupplyProved' },
+  afterSelectors: decide(
+    {
+      when: claim(
+        'a jumper wakes it, and its wire does not or nothing arrives',
+        (f) => jumperWakes.holds(f) && (byWire.holds(f) || nothingArrives.holds(f)),
+      ),
+      to: 'proveSupply',
+    },
+    { when: jumperWakes, to: 'isSupplyProved' },
+    { to: 'lookAtBodyFuse' },
   ),
   lookAtBodyFuse: ask(bodyFuse, {
     blown: 'bodyFuseIsOpen',

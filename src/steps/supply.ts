@@ -150,13 +150,14 @@ export const fuseSides = measurement<'whole' | 'open' | 'no-feed'>({
   ifCannot: 'Key off, pull the fuse and look at it instead.',
 });
 
+/** What plus and ground may lose together at the current of the lamp, before the amplifier goes off on full bass. */
+const cuttingOutV = (supplyV: number, situation: Situation): number =>
+  dropV({ currentA: LAMP_A, resistanceOhm: cuttingOutOhm(situation, supplyV) });
+
 /** The drops at which a path is healthy, and at which it cuts the amplifier off, at the current of the lamp. */
 function dropBands(healthyOhm: number, supplyV: number, situation: Situation): readonly Band[] {
   const healthyV = dropV({ currentA: LAMP_A, resistanceOhm: healthyOhm });
-  const cutsOutV = Math.max(
-    1.5 * healthyV,
-    dropV({ currentA: LAMP_A, resistanceOhm: cuttingOutOhm(situation, supplyV) }),
-  );
+  const cutsOutV = Math.max(1.5 * healthyV, cuttingOutV(supplyV, situation));
   return [
     { label: 'healthy', low: -0.5, high: healthyV, mood: 'good' },
     { label: 'worn, but not the reason', low: healthyV, high: cutsOutV, mood: 'unsure' },
@@ -171,8 +172,7 @@ const bandsOfDrop = (drop: Drop, values: Values, situation: Situation) =>
 
 function togetherCutsOut(values: Values, situation: Situation): boolean {
   const { batteryV: supplyV = KEY_ON_HEALTHY_V, plusDropV = 0, groundDropV = 0 } = values;
-  const cutsOutV = dropV({ currentA: LAMP_A, resistanceOhm: cuttingOutOhm(situation, supplyV) });
-  return plusDropV + groundDropV > cutsOutV;
+  return plusDropV + groundDropV > cuttingOutV(supplyV, situation);
 }
 
 /** What adds up must add up: the battery is what is left at the amplifier and what is lost on both ways. */

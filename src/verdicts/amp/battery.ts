@@ -101,10 +101,7 @@ export const regulatorHigh: Verdict = {
   remedy: (f) => ({
     what: 'The battery reads above what a healthy charging system gives. An amplifier switches off there to save itself.',
     certainty: 'likely',
-    howSure:
-      batteryV(f) >= OVERVOLTAGE_CUT_LOWEST_V
-        ? 'It lies where amplifiers switch off. With the engine off no regulator does that: read it again, running.'
-        : 'It lies above every healthy regulator. With the engine off no regulator does that: read it again, running.',
+    howSure: `It lies ${batteryV(f) >= OVERVOLTAGE_CUT_LOWEST_V ? 'where amplifiers switch off' : 'above every healthy regulator'}. With the engine off no regulator does that: read it again, running.`,
     numbers: [
       { label: 'Battery, as read', value: formatQuantity(batteryV(f), 'V', 3) },
       { label: 'Healthy at 3000 rpm', value: CHARGING },

@@ -6,12 +6,21 @@ import { theAmp } from '../../steps/which-amp.ts';
 import { mainFuseAtMost } from '../main-fuse.ts';
 import type { Verdict } from '../verdict.ts';
 import { FITTER, YOURSELF, YOURSELF_OR_FITTER } from '../who.ts';
-
+import type { Left } from './left.ts';
 import { ampName, cutOut, drawNumbers, fullDrawA, pathNumbers, readPath } from './numbers.ts';
 
 /** Contacts and leads that let volts through, but not the current. */
 
 const PROOF_TEN = 'The amplifier starts and stops with the head unit ten times in a row.';
+
+const FUSE_OPEN_UNSEEN: Left[number] = {
+  what: 'Main fuse open',
+  split: 'Fuse out, meter on ohms across it: next to nothing? If not, it is open.',
+};
+const ELSEWHERE_ON_PLUS: Left = [
+  { what: 'The plus lead too thin or half broken', split: 'Lamp on: which half of the way loses the volts?' },
+  { what: 'A loose ring at the battery', split: 'Lamp on: battery post itself to its ring, in millivolts.' },
+];
 
 export const fuseHolderResistive: Verdict = {
   id: 'fuse-holder-resistive',
@@ -51,29 +60,7 @@ export const fuseHolderResistive: Verdict = {
       notBuy: ['An amplifier: it never got its current.', 'A bigger fuse: the holder is the trouble.'],
       cautions: ['minus-first', 'hot', 'fuse'],
       proof: 'With the lamp on, less than 25 mV across the holder. After ten loud minutes it is only hand-warm.',
-      ...(atHolder
-        ? {}
-        : byElimination
-          ? {
-              mayAlsoBe: [
-                {
-                  what: 'Main fuse open',
-                  split: 'Fuse out, meter on ohms across it: next to nothing? If not, it is open.',
-                },
-              ],
-            }
-          : {
-              mayAlsoBe: [
-                {
-                  what: 'The plus lead too thin or half broken',
-                  split: 'Lamp on: which half of the way loses the volts?',
-                },
-                {
-                  what: 'A loose ring at the battery',
-                  split: 'Lamp on: battery post itself to its ring, in millivolts.',
-                },
-              ],
-            }),
+      ...(!atHolder && { mayAlsoBe: byElimination ? [FUSE_OPEN_UNSEEN] : ELSEWHERE_ON_PLUS }),
     };
   },
 };

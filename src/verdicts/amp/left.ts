@@ -19,12 +19,12 @@ export const selectorLeft = (f: Findings): Left =>
     ? []
     : [{ what: 'Its turn-on selector', split: 'Read it: does it stand on what is wired?' }];
 
-/** It was off when somebody looked, and woke later by a jumper or in another position of the key: it had time to cool. */
 export const SETTINGS_LEFT: Left[number] = {
   what: 'The fader or a rear control turned down',
   split: 'Fader and balance in the middle, rear control up: does it wake?',
 };
 
+/** It was off when somebody looked, and woke later by a jumper or in another position of the key: it had time to cool. */
 export const heatLeft = (f: Findings): Left =>
   lampUnseen(f)
     ? [

@@ -2,7 +2,7 @@ import { type Findings, is } from '../../steps/outcome.ts';
 import { EVERY_PART } from '../../steps/step.ts';
 import { ampPair } from '../../steps/which-amp.ts';
 import { oneEach, rank, shareInWords, stillPossible } from '../suspects.ts';
-import type { Verdict } from '../verdict.ts';
+import type { Remedy, Verdict } from '../verdict.ts';
 import { YOURSELF, YOURSELF_OR_FITTER } from '../who.ts';
 import { ampName, drawNumbers, remoteNumbers } from './numbers.ts';
 
@@ -97,13 +97,26 @@ const failsNowAndThen = (f: Findings) =>
   is(f, 'speakers-unplugged', 'clears', 'dark') ||
   is(f, 'amp-history', 'comes-and-goes');
 
-const DOUBT_AN_ANSWER =
-  'Change the answer that you are least sure of. What depends on it is asked again, the rest is kept. All of them sure? Then two things are wrong at once: start with plus and ground at the amplifier.';
-const WHILE_IT_FAILS = [
-  'Ride until it fails, stop, leave the key on: read its plus, its ground and its remote terminal while it is off.',
-  'Press its rings, its fuse holder, its ground and its remote wire once more, warm from the ride.',
-  'Key off, speaker plugs off: each run in ohms. Fewer than its papers allow? That trips it when it is loud.',
-];
+/** What a list says in which nobody is left. */
+type NoneLeft = Pick<Remedy, 'what' | 'howSure' | 'fix'>;
+const HELD_WHILE_TESTED: NoneLeft = {
+  what: 'It held while you tested. What fails now and then shows only while it fails.',
+  howSure: 'Every part reads healthy on the stand.',
+  fix: [
+    'Ride until it fails, stop, leave the key on: read its plus, its ground and its remote terminal while it is off.',
+    'Press its rings, its fuse holder, its ground and its remote wire once more, warm from the ride.',
+    'Key off, speaker plugs off: each run in ohms. Fewer than its papers allow? That trips it when it is loud.',
+  ],
+};
+const doubtful = (ranked: boolean): NoneLeft => ({
+  what: ranked
+    ? 'Every known cause has an answer that speaks against it, so one of the answers cannot be right.'
+    : 'What was answered proves no single cause.',
+  howSure: 'Go over the answers above, starting with the one you are least sure of.',
+  fix: [
+    'Change the answer that you are least sure of. What depends on it is asked again, the rest is kept. All of them sure? Then two things are wrong at once: start with plus and ground at the amplifier.',
+  ],
+});
 
 export const shortList: Verdict = {
   id: 'amp-short-list',
@@ -129,27 +142,22 @@ export const shortList: Verdict = {
     const possible = oneEach(stillPossible(rank(suspects ?? [], f)));
     const listed = possible.slice(0, MOST_IN_A_LIST);
     const [first] = listed;
+    const none = failsNowAndThen(f) ? HELD_WHILE_TESTED : doubtful(suspects !== undefined);
     return {
       what: first
         ? `Likeliest: ${first.suspect.title.charAt(0).toLowerCase()}${first.suspect.title.slice(1)}.`
-        : failsNowAndThen(f)
-          ? 'It held while you tested. What fails now and then shows only while it fails.'
-          : suspects
-            ? 'Every known cause has an answer that speaks against it, so one of the answers cannot be right.'
-            : 'What was answered proves no single cause.',
+        : none.what,
       certainty: 'short list',
       howSure: first
         ? `What was answered leaves ${possible.length}${possible.length > MOST_IN_A_LIST ? `, of which the ${MOST_IN_A_LIST} likeliest stand below` : ''}. A check that could not be done would tell them apart.`
-        : failsNowAndThen(f)
-          ? 'Every part reads healthy on the stand.'
-          : 'Go over the answers above, starting with the one you are least sure of.',
+        : none.howSure,
       numbers: listed.map(({ suspect, shareRatio }) => ({ label: suspect.title, value: shareInWords(shareRatio) })),
       fix: [
         ...(first ? ['Go through the checks below in their order. Each is harmless and separates one of them.'] : []),
         ...(is(f, 'one-by-one', 'none')
           ? ['Plugging the speakers in again may have cured it: ride it before you do more.']
           : []),
-        ...(first ? [] : failsNowAndThen(f) ? WHILE_IT_FAILS : [DOUBT_AN_ANSWER]),
+        ...(first ? [] : none.fix),
         ...(is(f, 'tools-at-hand', 'meter')
           ? []
           : [

@@ -1,3 +1,4 @@
+import type { Findings } from '../../steps/outcome.ts';
 import type { Remedy } from '../verdict.ts';
 
 /** What a rear verdict names beside itself, in the same words wherever it does. */
@@ -19,10 +20,13 @@ export const WIRES_TOGETHER: Alternative = {
   what: 'Its two wires on each other, or a burnt coil',
   split: 'Key off, plug apart, meter on ohms: does each run read its coil plus wires?',
 };
-export const SUPPLY_GIVES_WAY: Alternative = {
+const SUPPLY_GIVES_WAY: Alternative = {
   what: 'A supply that gives way under load',
   split: 'Music at your usual volume: does the amplifier’s lamp go off? Then its plus and its ground.',
 };
+/** An amplifier whose lamp nobody saw may go off whenever it has to work. */
+export const supplyUnseen = (f: Findings): readonly Alternative[] =>
+  f.outcome('rear-drive') === 'amp' && f.outcome('amp-light') === 'cannot' ? [SUPPLY_GIVES_WAY] : [];
 export const REAR_CONTROL_OFF: Alternative = {
   what: 'Passenger or rear control off',
   split: 'Turn the rear control up and listen.',

@@ -1,6 +1,6 @@
 import type { Verdict } from '../verdict.ts';
 import { YOURSELF } from '../who.ts';
-import { SUPPLY_GIVES_WAY } from './alternatives.ts';
+import { supplyUnseen } from './alternatives.ts';
 
 /** Faults that are a setting: nothing to buy, nothing to open. */
 
@@ -64,7 +64,7 @@ export const faderOff: Verdict = {
                     },
                   ]
                 : []),
-              ...(f.outcome('rear-drive') === 'amp' && f.outcome('amp-light') === 'cannot' ? [SUPPLY_GIVES_WAY] : []),
+              ...supplyUnseen(f),
               {
                 what: 'One channel of the head unit is weak',
                 split: 'Flat settings, fader at 0, and still under 0.7 of the front: have the unit looked at.',

@@ -4,7 +4,7 @@ import { fedFromRear, rearPairFound } from '../../steps/rear-volts.ts';
 import { oneEach, type Ranked, rank, type Suspect, shareInWords, stillPossible } from '../suspects.ts';
 import type { Remedy, Verdict } from '../verdict.ts';
 import { YOURSELF, YOURSELF_OR_FITTER } from '../who.ts';
-import { ON_THE_FRAME, RUN_SHORTED, SUPPLY_GIVES_WAY, WIRES_TOGETHER } from './alternatives.ts';
+import { ON_THE_FRAME, RUN_SHORTED, supplyUnseen, WIRES_TOGETHER } from './alternatives.ts';
 
 /** Ends that name no single fault: another complaint, everything healthy, or a short list. */
 
@@ -172,7 +172,7 @@ export const allHealthy: Verdict = {
         : []),
       ...(f.outcome('wire-to-frame') === 'cannot' ? [ON_THE_FRAME] : []),
       ...(f.outcome('run-ohms') === 'cannot' ? [WIRES_TOGETHER] : []),
-      ...(f.outcome('rear-drive') === 'amp' && f.outcome('amp-light') === 'cannot' ? [SUPPLY_GIVES_WAY] : []),
+      ...supplyUnseen(f),
       ...(f.outcome('rear-drive') === 'cannot'
         ? [
             {
