@@ -7,7 +7,7 @@ import { metersDigit, toolsAtHand } from '../src/steps/meter.ts';
 import { type Findings, is } from '../src/steps/outcome.ts';
 import { ampDc, ampRuns, ampWiresToFrame, oneByOne, recover, speakersUnplugged } from '../src/steps/protection.ts';
 import { ampHearsRear, rearPair } from '../src/steps/rear-volts.ts';
-import { ampTerminals, fuseSides, plusPath, supplyUnderLoad } from '../src/steps/supply.ts';
+import { ampTerminals, fuseSides, plusPath, supplyUnderLoad, weakestPart } from '../src/steps/supply.ts';
 import {
   adapterLook,
   betweenLook,
@@ -59,6 +59,10 @@ function turnOn(f: Findings): string | undefined {
 
 const onFront = claim('it is the front amplifier', (f) => ampPair(f) === 'front');
 const byWire = claim('a wire switches it', (f) => turnOn(f) === 'wire');
+const surelyByWire = claim(
+  'a wire switches it, and it is known which one it is',
+  (f) => byWire.holds(f) && !is(f, 'which-amp', 'cannot'),
+);
 const byDc = claim('it waits for DC', (f) => turnOn(f) === 'dc');
 const mayHear = claim('it wakes by sound, or nobody knows', (f) => !byWire.holds(f) && !byDc.holds(f));
 const lineFed = claim('a line-level lead feeds it', (f) => theAmp(f).input === 'line');
@@ -70,13 +74,19 @@ const protects = claim(
   'it shows its fault lamp, by itself or woken for a moment',
   (f) => is(f, 'amp-light', 'fault') || is(f, 'remote-jumper', 'fault') || is(f, 'wakes-when-loud', 'fault'),
 );
+const whoKnowsWhen = claim(
+  'it comes and goes, and nobody knows when',
+  (f) => onNow.holds(f) && is(f, 'amp-history', 'comes-and-goes') && is(f, 'amp-goes-off', 'cannot'),
+);
 const dips = claim(
-  'it goes off for moments when it has to work',
+  'it goes off for moments when it has to work, or may',
   (f) =>
+    whoKnowsWhen.holds(f) ||
     is(f, 'recover', 'at-once') ||
     is(f, 'speakers-unplugged', 'dark') ||
     (is(f, 'amp-goes-off', 'loud') && !protects.holds(f)),
 );
+const onBumps = claim('it goes off on bumps, or may', (f) => is(f, 'amp-goes-off', 'bumps') || whoKnowsWhen.holds(f));
 const onOrDips = claim('it is on, or dips', (f) => onNow.holds(f) || dips.holds(f));
 const protectsItself = claim('it protects itself, and not from a dip', (f) => protects.holds(f) && !dips.holds(f));
 const noPlus = claim('no plus was read at the amplifier', (f) => is(f, 'amp-terminals', 'plus-open'));
@@ -145,14 +155,16 @@ export const ampWontTurnOn = flow('amp-wont-turn-on', 'The amplifier stays off',
     'stays-on': 'isOn',
     always: 'isOn',
     bumps: 'pressLeads',
+    running: 'chargingIsTooHigh',
     loud: 'askTools',
     hot: 'isTooHot',
-    quiet: [{ when: mayHear, to: 'sleepsInQuietPassages' }, { to: 'pressLeads' }],
-    cannot: 'isOn',
+    quiet: [{ when: mayHear, to: 'sleepsInQuietPassages' }, { to: 'readSelectorsInQuiet' }],
+    cannot: [{ when: whoKnowsWhen, to: 'pressLeads' }, { to: 'isOn' }],
   }),
   askWhenItTrips: ask(ampGoesOff, {
     always: 'askTools',
     bumps: 'pressLeads',
+    running: 'chargingIsTooHigh',
     loud: 'askTools',
     hot: 'isTooHot',
     quiet: 'askTools',
@@ -166,13 +178,29 @@ export const ampWontTurnOn = flow('amp-wont-turn-on', 'The amplifier stays off',
     stays: 'askTools',
     cannot: 'askTools',
   }),
+  // One with a wire that goes off for want of sound looks at the wrong thing.
+  readSelectorsInQuiet: ask(ampSwitches, {
+    'turn-on': 'selectorIsWrong',
+    right: 'pressLeads',
+    mode: 'pressLeads',
+    range: 'pressLeads',
+    cannot: 'pressLeads',
+  }),
   pressLeads: ask(supplyWiggle, {
     battery: 'lugIsLoose',
     holder: 'holderIsBad',
     ground: 'groundIsBad',
-    remote: [{ when: byWire, to: 'remoteWireIsOpen' }, { to: 'askTools' }],
-    input: [{ when: byWire, to: 'askTools' }, { to: 'signalIsLost' }],
-    'no-effect': 'askTools',
+    remote: [{ when: byWire, to: 'remoteWireIsOpen' }, { to: 'askWhatElseFails' }],
+    input: [{ when: surelyByWire, to: 'askWhatElseFails' }, { to: 'signalIsLost' }],
+    'no-effect': 'askWhatElseFails',
+    cannot: 'askWhatElseFails',
+  }),
+  // A head unit that goes dark on a bump takes the amplifier with it.
+  askWhatElseFails: ask(whatElse, {
+    unit: 'unitIsDark',
+    accessories: 'askTools',
+    nothing: 'askTools',
+    bike: 'askTools',
     cannot: 'askTools',
   }),
 
@@ -180,6 +208,7 @@ export const ampWontTurnOn = flow('amp-wont-turn-on', 'The amplifier stays off',
   // The remote terminal is read first: it costs the least, and where nothing comes the supply was not asked yet.
   withMeter: decide(
     { when: protectsItself, to: 'measureToFrame' },
+    { when: onBumps, to: 'measureToFrameMoved' },
     { when: onOrDips, to: 'measureTerminals' },
     { when: byWire, to: 'measureRemote' },
     { to: 'measureTerminals' },
@@ -241,6 +270,14 @@ export const ampWontTurnOn = flow('amp-wont-turn-on', 'The amplifier stays off',
     ok: 'severalAreLeft',
     unclear: 'severalAreLeft',
     cannot: 'severalAreLeft',
+  }),
+
+  // It goes off on bumps, and no lead of its supply reacts: a speaker wire that touches metal when something moves.
+  measureToFrameMoved: ask(ampWiresToFrame, {
+    shorted: 'wireTouchesFrame',
+    clear: 'measureTerminals',
+    unclear: 'measureTerminals',
+    cannot: 'measureTerminals',
   }),
 
   // What a wire tells it.
@@ -538,6 +575,7 @@ export const ampWontTurnOn = flow('amp-wont-turn-on', 'The amplifier stays off',
   }),
   afterRings: decide({ when: protects, to: 'outputIsDamaged' }, { to: 'severalAreLeft' }),
   whatIsLeft: decide(
+    { when: dips, to: 'whatDips' },
     { when: onOrDips, to: 'severalAreLeft' },
     { when: protects, to: 'outputIsDamaged' },
     {
@@ -562,6 +600,41 @@ export const ampWontTurnOn = flow('amp-wont-turn-on', 'The amplifier stays off',
     { when: wasAsked, to: 'ampIsDead' },
     { to: 'severalAreLeft' },
   ),
+  // It goes off when it has to work, and its leads do not give way by themselves: too few volts on its wire, too few ohms
+  // on a channel, or a lead that is worn and one more thing beside it.
+  whatDips: decide(
+    {
+      when: claim('a wire switches it, and a meter is at hand', (f) => byWire.holds(f) && meterHere.holds(f)),
+      to: 'measureRemoteOfOneThatDips',
+    },
+    { when: meterHere, to: 'measureRunsOfOneThatDips' },
+    { to: 'severalAreLeft' },
+  ),
+  measureRemoteOfOneThatDips: ask(remoteVolts, {
+    none: 'remoteIsLow',
+    low: 'remoteIsLow',
+    ok: 'measureRunsOfOneThatDips',
+    unclear: 'measureRunsOfOneThatDips',
+    cannot: 'measureRunsOfOneThatDips',
+  }),
+  measureRunsOfOneThatDips: ask(ampRuns, {
+    low: 'runIsShorted',
+    heavy: 'loadIsTooHeavy',
+    ok: 'whatIsWeakest',
+    cannot: 'whatIsWeakest',
+  }),
+  whatIsWeakest: decide(
+    { when: claim('the battery loses the most', (f) => weakestPart(f) === 'battery'), to: 'batteryIsLow' },
+    { when: claim('the plus way loses the most', (f) => weakestPart(f) === 'plus'), to: 'splitWornPlusWay' },
+    { when: claim('the ground way loses the most', (f) => weakestPart(f) === 'ground'), to: 'groundIsBad' },
+    { to: 'severalAreLeft' },
+  ),
+  splitWornPlusWay: ask(plusPath, {
+    ring: 'lugIsLoose',
+    holder: 'holderIsBad',
+    lead: 'leadIsTooThin',
+    cannot: 'holderIsBad',
+  }),
   // A fault lamp that nobody sees looks like one that is dark. Without speakers an amplifier that protects itself starts.
   unplugUnseen: ask(speakersUnplugged, {
     clears: 'measureUnseen',
@@ -600,7 +673,7 @@ export const ampWontTurnOn = flow('amp-wont-turn-on', 'The amplifier stays off',
     holder: 'holderIsBad',
     ground: 'groundIsBad',
     remote: [{ when: byWire, to: 'remoteWireIsOpen' }, { to: 'afterPressing' }],
-    input: [{ when: byWire, to: 'afterPressing' }, { to: 'signalIsLost' }],
+    input: [{ when: surelyByWire, to: 'afterPressing' }, { to: 'signalIsLost' }],
     'no-effect': 'afterPressing',
     cannot: 'afterPressing',
   }),

@@ -1,15 +1,15 @@
 import type { Rig } from '../rig/rig.ts';
 import { learnedRig, outcomeOf } from '../steps/outcome.ts';
 import type { Answer, Facts, Situation, Step } from '../steps/step.ts';
-import { type Fault, severityAt } from '../world/faults/index.ts';
+import { type Fault, severityAt, weightOf } from '../world/faults/index.ts';
 import { healthyWorld } from '../world/healthy.ts';
 import type { World } from '../world/state.ts';
-import { COMPLAINTS, type FlowId, type Ridden, ridden } from '../world/symptoms/index.ts';
+import { COMPLAINTS, type ComplaintId, type Ridden, ridden } from '../world/symptoms/index.ts';
 import type { Chances } from './signs.ts';
 
 /** What to make the signs of: a complaint, the steps that its flow asks, and the bikes to look at. */
 export interface Survey {
-  readonly complaint: FlowId;
+  readonly complaint: ComplaintId;
   readonly steps: readonly Step[];
   /** Steps whose outcome splits bikes into kinds of build, which are listed apart. */
   readonly kindSteps: readonly string[];
@@ -105,21 +105,32 @@ const together = (a: Row, b: Row): Row => {
 /** Who has it mostly complains of something else, and a case may still come here from another flow. An estimate. */
 const SELDOM_WEIGHT = 0.5;
 
-/** What a fault shows on each bike on which it causes the complaint; its weight is spread evenly over them. */
-function bikesWith(survey: Survey, fault: Fault, bikes: readonly { rig: Rig; healthy: World }[]): readonly Row[] {
+/** What a fault shows on one bike, mild, middling and bad, wherever it causes the complaint. */
+function shownOn(survey: Survey, fault: Fault, rig: Rig, healthy: World): readonly Counts[] {
+  if (survey.nameOf(fault) === undefined || !fault.fits(healthy)) return [];
+  return (fault.severity ? SEVERITY_SHARES : [0]).flatMap((share) => {
+    const bike = ridden(fault.apply(healthy, severityAt(fault, share)));
+    return COMPLAINTS[survey.complaint](bike) === 'yes' ? [lookAt(survey, bike, rig)] : [];
+  });
+}
+
+/** Its weight is spread evenly over the bikes on which it causes the complaint. */
+function rowsOf(survey: Survey, fault: Fault, seen: readonly Counts[]): readonly Row[] {
   const suspect = survey.nameOf(fault);
-  const weight = fault.weights[survey.complaint] ?? SELDOM_WEIGHT;
+  const weight = weightOf(fault, survey.complaint) ?? SELDOM_WEIGHT;
   if (!suspect) return [];
-  const shares = fault.severity ? SEVERITY_SHARES : [0];
-  const seen = bikes.flatMap(({ rig, healthy }) =>
-    fault.fits(healthy)
-      ? shares.flatMap((share) => {
-          const bike = ridden(fault.apply(healthy, severityAt(fault, share)));
-          return COMPLAINTS[survey.complaint](bike) === 'yes' ? [lookAt(survey, bike, rig)] : [];
-        })
-      : [],
-  );
   return seen.map((counts) => ({ suspect, kind: kindOf(survey, counts), counts, weight: weight / seen.length }));
+}
+
+/** By fault, what it shows on all bikes. One bike after the other: what is remembered of one is let go with it. */
+function shownOnAll(survey: Survey): ReadonlyMap<Fault, readonly Counts[]> {
+  const seen = new Map<Fault, Counts[]>(survey.faults.map((fault) => [fault, []]));
+  for (const rig of survey.rigs) {
+    const healthy = healthyWorld(rig);
+    if (COMPLAINTS[survey.complaint](ridden(healthy)) !== 'no') continue;
+    for (const [fault, counts] of seen) counts.push(...shownOn(survey, fault, rig, healthy));
+  }
+  return seen;
 }
 
 /** Shares that differ by less than this are the same: chance, and not the kind of build. */
@@ -153,11 +164,8 @@ const byKind = (rows: readonly Row[]): readonly Row[] =>
 
 /** What each suspect shows at each step, and how often, by kind of build: made from the circuit, not by hand. */
 export function makeSigns(survey: Survey): readonly MadeSigns[] {
-  const bikes = survey.rigs
-    .map((rig) => ({ rig, healthy: healthyWorld(rig) }))
-    .filter(({ healthy }) => COMPLAINTS[survey.complaint](ridden(healthy)) === 'no');
   // First by fault, so that a fault which shows something of its own keeps a row of its own.
-  const rows = survey.faults.flatMap((fault) => byKind(bikesWith(survey, fault, bikes)));
+  const rows = [...shownOnAll(survey)].flatMap(([fault, seen]) => byKind(rowsOf(survey, fault, seen)));
   return merged(rows, [...survey.kindSteps, ...survey.historySteps]).map(({ suspect, weight, counts }) => ({
     suspect,
     weight,

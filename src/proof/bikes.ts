@@ -2,7 +2,7 @@ import type { Rig } from '../rig/rig.ts';
 import { type Fault, keyOf, withFaults } from '../world/faults/index.ts';
 import { healthyWorld } from '../world/healthy.ts';
 import type { World } from '../world/state.ts';
-import { COMPLAINTS, type FlowId, type Ridden, ridden } from '../world/symptoms/index.ts';
+import { COMPLAINTS, type ComplaintId, type Ridden, ridden } from '../world/symptoms/index.ts';
 
 /** One fault that a bike has, and how bad it is. */
 export interface Present {
@@ -15,7 +15,7 @@ export interface Bikes {
   readonly rig: Rig;
   readonly healthy: World;
   with(faults: readonly Present[]): Ridden;
-  complains(flow: FlowId, faults: readonly Present[]): boolean;
+  complains(flow: ComplaintId, faults: readonly Present[]): boolean;
 }
 
 /** `about` is the amplifier that the case is about, where it is not the one that callers mean. */

@@ -6,7 +6,7 @@ import { findingsOver, learnedRig, outcomeOf } from '../steps/outcome.ts';
 import { fedFromRear } from '../steps/rear-volts.ts';
 import type { Facts, Situation, Step } from '../steps/step.ts';
 import type { Verdict } from '../verdicts/verdict.ts';
-import { FAULTS, keyOf, severityAt } from '../world/faults/index.ts';
+import { FAULTS, keyOf, severityAt, weightOf } from '../world/faults/index.ts';
 import { EXACT_METER } from '../world/meter.ts';
 import type { Ridden } from '../world/symptoms/index.ts';
 import { askThrough, type Concluded } from './ask.ts';
@@ -14,7 +14,7 @@ import { bikesOf, type Present } from './bikes.ts';
 import type { ProvedFlow } from './flows.ts';
 import type { Observe } from './play.ts';
 import type { WholeRig } from './random-rig.ts';
-import { standsFor } from './stands-for.ts';
+import { hasFault, standsFor } from './stands-for.ts';
 import { UNLISTED, UNLISTED_SHARE } from './unlisted.ts';
 
 /** Minutes of a flow on one bike, and the least that any order of its steps could take. */
@@ -58,7 +58,7 @@ const MOST_LOOKS = 3;
 function causesOn({ id }: ProvedFlow, rig: WholeRig, looks: number): readonly Cause[] {
   const bikes = bikesOf(rig);
   const weighed = FAULTS.flatMap((fault) => {
-    const weight = fault.weights[id];
+    const weight = weightOf(fault, id);
     const present = { fault, severity: severityAt(fault, 0.5) };
     return weight && fault.fits(bikes.healthy) && bikes.complains(id, [present]) ? [{ present, weight }] : [];
   });
@@ -133,7 +133,7 @@ function shownOf(proved: ProvedFlow, rig: WholeRig, causes: readonly Cause[], en
     (cause): Shown => ({
       weight: cause.weight,
       outcomes: outcomesOf(all, rig, cause),
-      classes: named.flatMap((faults, i) => (faults.includes(cause.present.fault.id) ? [i] : [])),
+      classes: named.flatMap((faults, i) => (hasFault(faults, cause.present.fault) ? [i] : [])),
     }),
   );
   return { shown, classCount: named.length };

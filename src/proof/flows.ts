@@ -2,15 +2,17 @@ import { ampWontTurnOn } from '../../machines/amp-wont-turn-on.ts';
 import type { Flow } from '../../machines/kit.ts';
 import { noRearSound } from '../../machines/no-rear-sound.ts';
 import { AMP_SIGNS } from '../verdicts/amp/made-signs.ts';
-import { AMP_TEXTS, ampTable } from '../verdicts/amp/suspects.ts';
+import { AMP_AT_TIMES_SIGNS } from '../verdicts/amp/made-signs-at-times.ts';
+import { AMP_AT_TIMES_TEXTS, AMP_TEXTS, ampTable } from '../verdicts/amp/suspects.ts';
 import type { MadeTable, SuspectTexts, TableFor } from '../verdicts/made-table.ts';
 import { REAR_SIGNS } from '../verdicts/rear/made-signs.ts';
 import { REAR_TEXTS, rearTable } from '../verdicts/rear/suspects.ts';
-import type { FlowId } from '../world/symptoms/index.ts';
+import type { ComplaintId } from '../world/symptoms/index.ts';
 
 /** A flow that can be proved: it starts from a complaint that the model of the bike can have. */
 export interface ProvedFlow {
-  readonly id: FlowId;
+  /** The complaint that it is proved for. */
+  readonly id: ComplaintId;
   readonly flow: Flow;
   /** What each suspect shows, made from the circuit. */
   readonly signs: MadeTable;
@@ -40,6 +42,15 @@ export const PROVED_FLOWS: readonly ProvedFlow[] = [
     tableFor: ampTable,
     table: 'src/verdicts/amp/made-signs.ts',
     tableName: 'AMP_SIGNS',
+  },
+  {
+    id: 'amp-goes-off',
+    flow: ampWontTurnOn,
+    signs: AMP_AT_TIMES_SIGNS,
+    texts: AMP_AT_TIMES_TEXTS,
+    tableFor: ampTable,
+    table: 'src/verdicts/amp/made-signs-at-times.ts',
+    tableName: 'AMP_AT_TIMES_SIGNS',
   },
 ];
 

@@ -58,6 +58,12 @@ export const LISTED: Readonly<Record<string, readonly string[]>> = {
     'sense-no-half-supply',
     'bridge-output-grounded',
   ],
+  'A level that was turned down: a call that still holds it, bass at its lowest, another profile': [
+    'call-mode-audio',
+    'loudness-or-speed-volume',
+    'phone-tone-changed',
+    'amplified-profile-eq-changes',
+  ],
   // Between head unit and amplifier.
   'The adapter of the replaced head unit has no rear pairs': ['replaced-unit-adapter-gap'],
   'The adapter has no rear pairs': ['replaced-unit-adapter-gap'],

@@ -7,6 +7,7 @@ import { FAULTS, type Fault, keyOf } from '../world/faults/index.ts';
 import { BASIC_METER, GOOD_METER } from '../world/meter.ts';
 import { BUILD_KINDS, fixedRigs } from './fixed-rigs.ts';
 import type { ProvedFlow } from './flows.ts';
+import { hasFault } from './stands-for.ts';
 
 /** Steps that split bikes into kinds of build. */
 const KIND_STEPS = ['unit-kind', 'rear-drive', 'rear-amp-turn-on', 'front-amp-turn-on'];
@@ -29,8 +30,10 @@ const NO_SIGN_OF_HEALTH = ['lid-check', 'wiggle'];
 const RIGS_PER_KIND = 20;
 
 /** The verdict that names a fault: one of the same name before one that names others as well. */
-export function verdictOf({ flow }: ProvedFlow, fault: Fault): Verdict | undefined {
+export function verdictOf({ flow, texts }: ProvedFlow, fault: Fault): Verdict | undefined {
   const verdicts = Object.values(flow.states).flatMap((state) => ('verdict' in state ? [state.verdict] : []));
+  const meant = verdicts.find(({ id }) => hasFault(texts[id]?.means ?? [], fault));
+  if (meant) return meant;
   const naming = verdicts.filter(({ faults }) => faults.includes(fault.id));
   return naming.find(({ id }) => id === keyOf(fault)) ?? naming[0];
 }

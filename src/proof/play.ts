@@ -8,7 +8,7 @@ import { type Asked, askThrough, type Concluded } from './ask.ts';
 import type { Bikes, Present } from './bikes.ts';
 import { type ProvedFlow, provedFlow } from './flows.ts';
 import { harmOf } from './harm.ts';
-import { standsFor, tooWide } from './stands-for.ts';
+import { hasFault, standsFor, tooWide } from './stands-for.ts';
 
 /** What somebody sees and says at a bike. */
 export type Observe = (step: Step, bike: Ridden, situation: Situation) => Answer;
@@ -101,7 +101,7 @@ function nextLikeliest({ flow, tableFor }: ProvedFlow, end: Concluded, tried: re
 }
 
 const named = (present: readonly Present[], ids: readonly string[]): Present | undefined =>
-  present.find(({ fault }) => ids.includes(fault.id));
+  present.find(({ fault }) => hasFault(ids, fault));
 
 /** The flow that takes the case on, and what it need not ask. Not back to one that sent it here and learnt nothing. */
 function goesOn(proved: ProvedFlow, { verdict, rig, facts, asked }: Concluded, handed: boolean) {

@@ -1,6 +1,6 @@
 import { toText } from '../case/case-text.ts';
 import type { Case } from '../case/events.ts';
-import type { FlowId } from '../world/symptoms/index.ts';
+import type { ComplaintId } from '../world/symptoms/index.ts';
 import { type ProvedFlow, provedFlow } from './flows.ts';
 import { MODES, type Mode, playTrial, type Trial } from './modes.ts';
 import type { Played, Round } from './play.ts';
@@ -31,7 +31,7 @@ export interface ModeResult {
 export type Result = Readonly<Record<string, ModeResult>>;
 
 export interface Proof {
-  readonly flow: FlowId;
+  readonly flow: ComplaintId;
   readonly seed: number;
   readonly faultsPerBike: number;
   /** The numbers of the bikes. */

@@ -1,5 +1,6 @@
 import type { Flow } from '../../machines/kit.ts';
 import type { Remedy, Verdict } from '../verdicts/verdict.ts';
+import { type Fault, keyOf } from '../world/faults/index.ts';
 import type { ProvedFlow } from './flows.ts';
 import { LISTED } from './listed.ts';
 
@@ -16,10 +17,14 @@ const faultsOf = (flow: Flow, verdictId: string): readonly string[] =>
     'verdict' in state && state.verdict.id === verdictId ? state.verdict.faults : [],
   );
 
+/** Whether a list of faults, each with or without its variant, has this one. */
+export const hasFault = (ids: readonly string[], fault: Fault): boolean =>
+  ids.includes(fault.id) || ids.includes(keyOf(fault));
+
 /** The faults that an entry of a list means: a suspect of the flow by its title, or one of the known wordings. */
 export function listedFaults({ flow, texts }: Pick<ProvedFlow, 'flow' | 'texts'>, what: string) {
   const suspect = Object.keys(texts).find((verdict) => texts[verdict]?.title === what);
-  return suspect ? faultsOf(flow, suspect) : LISTED[what];
+  return suspect ? [...faultsOf(flow, suspect), ...(texts[suspect]?.means ?? [])] : LISTED[what];
 }
 
 export function standsFor(proved: ProvedFlow, verdict: Verdict, remedy: Remedy): StandsFor {

@@ -1,6 +1,6 @@
 import { type Draw, drawFrom, happens, pick } from '../diagnosis/draw.ts';
-import { FAULTS, type Fault, keyOf, severityAt } from '../world/faults/index.ts';
-import type { FlowId } from '../world/symptoms/index.ts';
+import { FAULTS, type Fault, keyOf, severityAt, weightOf } from '../world/faults/index.ts';
+import type { ComplaintId } from '../world/symptoms/index.ts';
 import { type Bikes, bikesOf, type Present } from './bikes.ts';
 import { asBuilt, randomRig, type WholeRig } from './random-rig.ts';
 
@@ -13,7 +13,7 @@ export interface Subject {
 }
 
 export interface Sample {
-  readonly complaint: FlowId;
+  readonly complaint: ComplaintId;
   readonly seed: number;
   /** How many faults are tried on each bike, drawn anew for each; Infinity for all. */
   readonly faultsPerBike: number;
@@ -27,17 +27,19 @@ function shuffled<T>(draw: Draw, from: readonly T[]): readonly T[] {
   return from.map(() => left.splice(Math.floor(draw() * left.length), 1)[0] as T);
 }
 
-function causes(complaint: FlowId, draw: Draw): readonly Fault[] {
-  const others = FAULTS.filter(({ weights }) => !weights[complaint]);
+function causes(complaint: ComplaintId, draw: Draw): readonly Fault[] {
+  const expected = FAULTS.filter((fault) => weightOf(fault, complaint));
+  const others = FAULTS.filter((fault) => !expected.includes(fault));
   const unexpected = new Set(Array.from({ length: UNEXPECTED_TRIED }, () => pick(draw, others)));
-  return shuffled(draw, [...FAULTS.filter(({ weights }) => weights[complaint]), ...unexpected]);
+  return shuffled(draw, [...expected, ...unexpected]);
 }
 
 /** How often it is the front amplifier that stays off, on a bike with two. An estimate. */
 const FRONT_MEANT_SHARE = 0.4;
+const ABOUT_AN_AMP: readonly ComplaintId[] = ['amp-wont-turn-on', 'amp-goes-off'];
 /** Of two amplifiers either may stay off. Every other complaint is about the rear's, if it is about one. */
-function meant(complaint: FlowId, { amps }: WholeRig, draw: Draw): number | undefined {
-  if (complaint !== 'amp-wont-turn-on' || amps.length < 2 || !happens(draw, FRONT_MEANT_SHARE)) return undefined;
+function meant(complaint: ComplaintId, { amps }: WholeRig, draw: Draw): number | undefined {
+  if (!ABOUT_AN_AMP.includes(complaint) || amps.length < 2 || !happens(draw, FRONT_MEANT_SHARE)) return undefined;
   const front = amps.findIndex(({ drives }) => drives === 'front');
   return front < 0 ? undefined : front;
 }

@@ -20,6 +20,9 @@ const GROUND_JOINTS_OHM = 0.0025;
 /** A ground lead that nobody measured. Common practice, no published source. */
 const GROUND_LEAD_M = 0.9;
 
+/** Inner resistance of a battery of this size that is not worn. From memory, no published source. */
+export const BATTERY_OHM = 0.02;
+
 export const channelsOf = (situation: Situation): number => (theAmp(situation).drives === 'both' ? 4 : 2);
 
 /** The current the amplifier draws, averaged over a share of its full sine power. */

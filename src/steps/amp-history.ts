@@ -35,12 +35,12 @@ export const ampSigns = choice<'alive' | 'dead'>({
   outcomes: { alive: 'clicks or gets warm', dead: 'no sign of life' },
 });
 
-export const ampGoesOff = choice<'stays-on' | 'always' | 'bumps' | 'loud' | 'hot' | 'quiet'>({
+export const ampGoesOff = choice<'stays-on' | 'always' | 'bumps' | 'running' | 'loud' | 'hot' | 'quiet'>({
   id: 'amp-goes-off',
   short: 'When it goes off',
   ask: 'When does it go off, or show its fault lamp?',
   phone:
-    'Think of the last three times it went dark or showed its fault lamp: bumps, loud music, heat, quiet music, or each time from the start?',
+    'Think of the last three times it went dark or showed its fault lamp: bumps, the engine running, loud music, heat, quiet music, or each time from the start?',
   how: ['Think of the last three times.', 'It is on and never goes off? Then the trouble is that no sound comes out.'],
   why: 'Bumps point to a contact, loud music to volts that are lost, heat to its cooling, quiet music to its listening.',
   tool: 'none',
@@ -50,6 +50,7 @@ export const ampGoesOff = choice<'stays-on' | 'always' | 'bumps' | 'loud' | 'hot
     'stays-on': 'It stays on, it is only silent',
     always: 'Fault lamp at once, each time it is switched on',
     bumps: 'On bumps, or when something is moved',
+    running: 'With the engine running, loud or not',
     loud: 'In loud passages',
     hot: 'When it is hot, and back after minutes',
     quiet: 'In quiet passages',
@@ -58,6 +59,7 @@ export const ampGoesOff = choice<'stays-on' | 'always' | 'bumps' | 'loud' | 'hot
     'stays-on': 'stays on',
     always: 'fault lamp from the start',
     bumps: 'on bumps',
+    running: 'with the engine running',
     loud: 'in loud passages',
     hot: 'when hot',
     quiet: 'in quiet passages',

@@ -143,7 +143,7 @@ export const temporaryLeads = choice<'plus' | 'ground' | 'neither'>({
   how: [
     'Key off. A 4 mm² lead or thicker from the amplifier’s ground to the battery minus post. Key on: lamp?',
     'Not yet: key off. A second lead with its own 10 A fuse at the battery, from plus post to amplifier plus. Key on: lamp?',
-    'It is on, and only goes off when loud? The volume that failed, with each lead: does it still go off?',
+    'It is on, and goes off only when loud or shaken? Do that again with each lead: does it still go off?',
     'Take both off again, plus first.',
   ],
   why: 'A lead that cures it stands beside the one that is at fault.',

@@ -87,8 +87,8 @@ export const ampWiresToFrame = measurement<'clear' | 'shorted' | 'unclear'>({
   outcomes: { clear: 'clear of the frame', shorted: 'a wire touches the frame', unclear: 'unclear, perhaps damp' },
 });
 
-/** Half the load that an amplifier is rated at is what most can drive; less is too heavy. Common practice, no published source. */
-const HEAVY_RATIO = 0.5;
+/** Two speakers of the ohms that an amplifier is rated into, side by side, read less than this share of them. Common practice, no published source. */
+const HEAVY_RATIO = 0.45;
 
 /** The fewest ohms that the speakers on one channel can be rated at, on what is known of this bike. */
 function leastRatedOhm(situation: Situation): number {
@@ -101,13 +101,17 @@ function leastRatedOhm(situation: Situation): number {
   return theAmp(situation).drives === 'both' ? Math.min(front, perRear) : perRear;
 }
 
+/** Two wires that touch, or a coil burnt to a lump, read less than this. Two coils side by side read more. Common practice, no published source. */
+const TOUCHING_OHM = 0.5;
+
 function runBands(situation: Situation): readonly Band[] {
-  const shortedOhm = SHORTED_RATIO * coilBandOhm({ ratedOhm: leastRatedOhm(situation) }).lowOhm;
+  const tooFewOhm = SHORTED_RATIO * coilBandOhm({ ratedOhm: leastRatedOhm(situation) }).lowOhm;
+  const shortedOhm = Math.min(TOUCHING_OHM, tooFewOhm);
   const rated = ampEstimate(theAmp(situation), 'ratedOhm').low;
-  const heavyOhm = Math.max(shortedOhm, coilBandOhm({ ratedOhm: HEAVY_RATIO * rated }).lowOhm);
+  const heavyOhm = Math.max(tooFewOhm, HEAVY_RATIO * rated);
   return [
     { label: 'shorted', low: 0, high: shortedOhm, mood: 'bad' },
-    { label: 'too heavy for it', low: shortedOhm, high: heavyOhm, mood: 'bad' },
+    { label: 'too few ohms', low: shortedOhm, high: heavyOhm, mood: 'bad' },
     { label: 'not shorted', low: heavyOhm, high: Infinity, mood: 'good' },
   ];
 }
@@ -143,11 +147,11 @@ export const ampRuns = measurement<'ok' | 'low' | 'heavy'>({
       : null,
   judge: (values, s) => {
     const label = labelIn(runBands(s), withoutLeads(values));
-    return label === 'shorted' ? 'low' : label === 'too heavy for it' ? 'heavy' : 'ok';
+    return label === 'shorted' ? 'low' : label === 'too few ohms' ? 'heavy' : 'ok';
   },
   healthy: (_, s) =>
     `Healthy is above ${formatQuantity(runBands(s)[2]?.low ?? 0, 'Ω', 2)}, after taking off your leads. A tweeter behind a capacitor reads open and is healthy.`,
-  outcomes: { ok: 'no run is shorted', low: 'a run is shorted', heavy: 'too few ohms for this amplifier' },
+  outcomes: { ok: 'no run is shorted', low: 'a run is shorted', heavy: 'too few ohms' },
   article: 'read-a-coil-in-ohms',
 });
 

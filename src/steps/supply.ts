@@ -1,7 +1,7 @@
 import { CHARGING_MOST_V, KEY_ON_FLAT_V, KEY_ON_HEALTHY_V, OVERVOLTAGE_CUT_HIGHEST_V } from '../compute/amp-supply.ts';
 import { formatQuantity, formatRange } from '../compute/quantity.ts';
 import { dropV } from '../compute/wire.ts';
-import { batteryV, cuttingOutOhm, healthyPathOhm, LAMP_A } from './amp-feed.ts';
+import { BATTERY_OHM, batteryV, cuttingOutOhm, healthyPathOhm, LAMP_A } from './amp-feed.ts';
 import { numberIn } from './outcome.ts';
 import { type Band, bandOf, measurement, type Reading, type Situation, type Values } from './step.ts';
 
@@ -150,13 +150,16 @@ export const fuseSides = measurement<'whole' | 'open' | 'no-feed'>({
   ifCannot: 'Key off, pull the fuse and look at it instead.',
 });
 
+/** So little over a sound lead is the last digit of a meter, and no wear. */
+const LAST_DIGIT_V = 0.02;
+
 /** What plus and ground may lose together at the current of the lamp, before the amplifier goes off on full bass. */
 const cuttingOutV = (supplyV: number, situation: Situation): number =>
   dropV({ currentA: LAMP_A, resistanceOhm: cuttingOutOhm(situation, supplyV) });
 
 /** The drops at which a path is healthy, and at which it cuts the amplifier off, at the current of the lamp. */
 function dropBands(healthyOhm: number, supplyV: number, situation: Situation): readonly Band[] {
-  const healthyV = dropV({ currentA: LAMP_A, resistanceOhm: healthyOhm });
+  const healthyV = dropV({ currentA: LAMP_A, resistanceOhm: healthyOhm }) + LAST_DIGIT_V;
   const cutsOutV = Math.max(1.5 * healthyV, cuttingOutV(supplyV, situation));
   return [
     { label: 'healthy', low: -0.5, high: healthyV, mood: 'good' },
@@ -247,6 +250,32 @@ export const supplyUnderLoad = measurement<'ok' | 'unclear' | 'plus-drop' | 'gro
   article: 'voltage-drop-under-load',
   ifCannot: 'We bypass the leads with temporary ones instead.',
 });
+
+/** What the battery itself loses when the lamp is on, in volts; undefined where it was not read with and without. */
+export function lostInBatteryV({ facts }: Situation): number | undefined {
+  const restV = numberIn(facts[ampTerminals.id], 'batteryV', 'V');
+  const loadedV = numberIn(facts[supplyUnderLoad.id], 'batteryV', 'V');
+  return restV === undefined || loadedV === undefined ? undefined : restV - loadedV;
+}
+
+/** A sound battery falls by so much between two readings, by the lamp and by the minutes with the key on. From memory. */
+const BATTERY_FALLS_V = 0.2;
+
+/** The part of the supply that loses the most over a sound one with the lamp on; null where all are sound. */
+export function weakestPart(situation: Situation): 'battery' | 'plus' | 'ground' | null {
+  const read = (drop: Drop) => numberIn(situation.facts[supplyUnderLoad.id], drop, 'V') ?? 0;
+  const { plusOhm, groundOhm } = healthyPathOhm(situation);
+  const over = (lostV: number, resistanceOhm: number) => lostV - dropV({ currentA: LAMP_A, resistanceOhm });
+  const batteryLostV = lostInBatteryV(situation) ?? 0;
+  const excessV = {
+    plus: over(read('plusDropV'), plusOhm),
+    ground: over(read('groundDropV'), groundOhm),
+    battery: batteryLostV < BATTERY_FALLS_V ? 0 : over(batteryLostV, BATTERY_OHM),
+  };
+  const parts = Object.keys(excessV) as (keyof typeof excessV)[];
+  const [worst] = parts.toSorted((a, b) => excessV[b] - excessV[a]);
+  return worst && excessV[worst] > LAST_DIGIT_V ? worst : null;
+}
 
 const lostOnPlusV = ({ facts }: Situation): number => numberIn(facts[supplyUnderLoad.id], 'plusDropV', 'V') ?? 0;
 

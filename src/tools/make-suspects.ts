@@ -4,12 +4,20 @@ import { PROVED_FLOWS } from '../proof/flows.ts';
 import { madeTable } from '../proof/made.ts';
 import { packTable } from '../verdicts/made-table.ts';
 
-/** Makes the tables of suspects anew from the circuit, after a change of the model, of a step or of a flow. */
+/*
+ * npm run suspects [-- amp-goes-off]
+ *
+ * Makes the tables of suspects anew from the circuit, or one of them, after a change of the model, of a step or of a flow.
+ */
 
 /** Where the made files find the shape of what is in them. */
 const SHAPES = '../made-table.ts';
 
-for (const proved of PROVED_FLOWS) {
+const only = process.argv[2];
+const wanted = PROVED_FLOWS.filter(({ id }) => only === undefined || id === only);
+if (wanted.length === 0) throw new RangeError(`one of ${PROVED_FLOWS.map(({ id }) => id).join(', ')}, or none for all`);
+
+for (const proved of wanted) {
   const packed = packTable(madeTable(proved));
   writeFileSync(
     proved.table,

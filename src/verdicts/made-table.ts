@@ -1,5 +1,5 @@
 import type { Situation } from '../steps/step.ts';
-import type { Suspect } from './suspects.ts';
+import { BUILD, type Suspect } from './suspects.ts';
 
 /** How often a step gives each of its outcomes. */
 export type Chances = Readonly<Record<string, number>>;
@@ -120,23 +120,44 @@ const toEvidence = (table: MadeTable): readonly MadeEvidence[] =>
  * What is written by hand of a suspect: what it is called, the check that separates it, and what speaks against it
  * together, where a table from some hundred bikes has not seen that the two never meet.
  */
-export type SuspectText = Pick<Suspect, 'title' | 'split' | 'notWith'>;
+export type SuspectText = Pick<Suspect, 'title' | 'split' | 'notWith'> & {
+  /** Faults, with or without their variant, that it stands for besides those that its verdict mends. */
+  readonly means?: readonly string[];
+};
 export type SuspectTexts = Readonly<Record<string, SuspectText>>;
 
 const likeliestFirst = (chances: Chances): readonly string[] =>
   Object.keys(chances).toSorted((a, b) => (chances[b] ?? 0) - (chances[a] ?? 0));
 
+/**
+ * How often a suspect's builds are of a kind, over how often all builds are on which its verdict was seen. Its weight is how
+ * often it is the cause on a bike that can have it, whatever else was built: only the rows of one verdict share it.
+ */
+function ofItsBuilds(table: MadeTable, { verdict, shows }: MadeSuspect, step: string): Chances {
+  const rows = table.suspects.filter((one) => one.verdict === verdict);
+  const total = rows.reduce((sum, { weight }) => sum + weight, 0);
+  const among = (outcome: string) =>
+    rows.reduce((sum, row) => sum + row.weight * (row.shows[step]?.[outcome] ?? 0), 0) / total;
+  return Object.fromEntries(Object.entries(shows[step] ?? {}).map(([name, share]) => [name, share / among(name)]));
+}
+
 /** Made suspects in the form that the ranking takes: what one never shows on its build rules it out. */
 function toSuspects(table: MadeTable, evidence: readonly MadeEvidence[], texts: SuspectTexts): readonly Suspect[] {
-  return evidence.map(({ verdict, weight, odds }, i) => {
+  return evidence.map(({ verdict, weight, odds, shows }, i) => {
     const [made, text] = [table.suspects[i], texts[verdict]];
     if (!made || !text) throw new RangeError(`texts must have one for ${verdict}`);
+    const { title, split, notWith } = text;
+    const said = { title, split, ...(notWith && { notWith }) };
     const signs = Object.entries(made.shows).flatMap(([step, chances]) => {
       if (odds[step]) return [];
       const seen = FITTED.includes(step) ? seenAnywhere(table, made, step) : [];
       return [[step, [...new Set([...likeliestFirst(chances), ...seen])]] as const];
     });
-    return { verdict, ...text, weight, odds, signs: Object.fromEntries(signs) };
+    const ranked = Object.entries(shows).map(([step, chances]) => [
+      step,
+      BUILD.has(step) ? { ...chances, ...ofItsBuilds(table, made, step) } : chances,
+    ]);
+    return { verdict, ...said, weight, odds, shows: Object.fromEntries(ranked), signs: Object.fromEntries(signs) };
   });
 }
 

@@ -11,6 +11,8 @@ export interface Suspect {
   readonly weight: number;
   /** Steps and the outcomes that this suspect can give, likeliest first. Any other outcome speaks against it. */
   readonly signs: Readonly<Record<string, readonly string[]>>;
+  /** How often it shows each of them. What is built in counts among its own rows only. */
+  readonly shows?: Readonly<Record<string, Readonly<Record<string, number>>>>;
   /** Outcomes that, together, speak against it. */
   readonly notWith?: readonly Readonly<Record<string, readonly string[]>>[];
   /** Steps whose outcome multiplies the odds without ruling anything out. */
@@ -31,10 +33,13 @@ export interface Ranked {
 const SAYS_NOTHING = new Set(['cannot', 'unclear']);
 
 function oddsOf(suspect: Suspect, findings: Findings): number {
-  return Object.entries(suspect.odds ?? {}).reduce((weight, [step, factors]) => {
-    const outcome = findings.outcome(step);
-    return weight * ((outcome === undefined ? undefined : factors[outcome]) ?? 1);
-  }, suspect.weight);
+  return [...Object.entries(suspect.odds ?? {}), ...Object.entries(suspect.shows ?? {})].reduce(
+    (weight, [step, factors]) => {
+      const outcome = findings.outcome(step);
+      return weight * ((outcome === undefined ? undefined : factors[outcome]) ?? 1);
+    },
+    suspect.weight,
+  );
 }
 
 function speaksAgainst(suspect: Suspect, findings: Findings): readonly string[] {
@@ -65,7 +70,7 @@ export const stillPossible = (ranked: readonly Ranked[]): readonly Ranked[] =>
   ranked.filter(({ against }) => against.length === 0);
 
 /** What is built in, and not what is wrong: a row of another build says nothing about this bike. */
-const BUILD = new Set(['unit-kind', 'rear-drive', 'rear-amp-turn-on', 'front-amp-turn-on']);
+export const BUILD: ReadonlySet<string> = new Set(['unit-kind', 'rear-drive', 'rear-amp-turn-on', 'front-amp-turn-on']);
 
 /** One row per verdict, with the odds of all its rows: the likeliest of this build stands for them. */
 export const oneEach = (ranked: readonly Ranked[]): readonly Ranked[] =>

@@ -44,6 +44,17 @@ const lamp = (batteryV: string, ampV: string, plusDropV: string, groundDropV: st
   'supply-under-load': { batteryV, ampV, plusDropV, groundDropV },
 });
 const HOLDS = lamp('12.3', '12.24', '0.04', '0.02');
+/** It is on at the stand, and goes off at times. */
+const atTimes = (when: Short): Answers => ({
+  ...past('comes-and-goes', 'nothing'),
+  'amp-light': 'normal',
+  'amp-goes-off': when,
+});
+const NO_LEAD_REACTS: Answers = { 'supply-wiggle': 'no-effect', 'what-else': 'nothing' };
+const RUNS_WELL: Answers = { 'amp-runs': { leadsOhm: '0.2', lowestOhm: '3.6' } };
+/** Loud music, and every reading on the stand is as on a sound bike. */
+const SUPPLY_HOLDS: Answers = { ...atTimes('loud'), ...METER, ...FED, ...lamp('12.4', '12.34', '0.04', '0.02') };
+const WELL_ON_THE_STAND: Answers = { ...SUPPLY_HOLDS, ...remote('12.3'), ...RUNS_WELL };
 const SELECTORS: Answers = { 'amp-switches': 'right' };
 const FAULT: Answers = { ...past('stopped', 'fitted'), 'amp-light': 'fault', 'amp-goes-off': 'always' };
 const CLEAR_OF_FRAME: Answers = { ...METER, 'amp-wires-to-frame': { lowestOhm: 'OL' } };
@@ -399,7 +410,7 @@ const JOURNEYS: readonly Journey[] = [
     rig: BY_WIRE,
     answers: { ...DARK, ...NO_METER, 'what-else': 'bike', 'supply-wiggle': 'no-effect' },
     ends: 'battery-low',
-    sure: 'likely',
+    sure: 'short list',
   },
   {
     it: 'finds a charging voltage at which amplifiers switch off to save themselves',
@@ -514,19 +525,126 @@ const JOURNEYS: readonly Journey[] = [
     sure: 'proved',
   },
   {
-    it: 'says that it held while it was tested, and what to read while it fails, instead of doubting the rider',
+    it: 'says that it held while it was tested, and what to read while it fails, where readings cleared everybody',
+    rig: BY_WIRE,
+    answers: { ...atTimes('bumps'), ...NO_LEAD_REACTS, ...CLEAR_OF_FRAME, ...FED, ...HOLDS },
+    ends: 'amp-short-list',
+    sure: 'short list',
+    says: [/It held while you tested/, /read its plus, its ground and its remote terminal while it is off/],
+  },
+  {
+    it: 'thinks of a tired battery first where all reads well on the stand and it goes off when loud',
+    rig: BY_WIRE,
+    answers: WELL_ON_THE_STAND,
+    ends: 'amp-short-list',
+    sure: 'short list',
+    says: [/"what":"Likeliest: battery weak/, /^(?!.*It held)/],
+  },
+  {
+    it: 'keeps those who can make it dip, and says nothing of having held, while nobody has read them',
+    rig: BY_WIRE,
+    answers: { ...atTimes('loud'), ...BY_HAND, 'supply-wiggle': 'no-effect', 'temporary-leads': 'neither' },
+    ends: 'amp-short-list',
+    sure: 'short list',
+    says: [/^(?!.*It held)/, /Battery weak, worn or not charged/, /Too few volts on the remote wire/, /Too few ohms/],
+  },
+  {
+    it: 'finds too few volts on the wire of one that goes off when loud, though plus and ground hold',
+    rig: BY_WIRE,
+    answers: { ...SUPPLY_HOLDS, ...remote('6') },
+    ends: 'remote-volts-low',
+    sure: 'proved',
+  },
+  {
+    it: 'finds two speakers side by side on one channel, which trip it only when loud',
+    rig: BY_WIRE,
+    answers: { ...WELL_ON_THE_STAND, 'amp-runs': { leadsOhm: '0.2', lowestOhm: '1.8' } },
+    ends: 'amp-load-too-low',
+    sure: 'likely',
+    numbers: ['Lowest run, less your leads: 1.6 Ω'],
+    says: [/A shorted run or coil/],
+  },
+  {
+    // 12.5 V less 12.1 V; a sound battery of 0.02 Ω (from memory) loses 5 A × 0.02 Ω = 0.1 V.
+    it: 'finds a battery that gives way under the lamp, though it is not empty and its leads are good',
+    rig: BY_WIRE,
+    answers: { ...WELL_ON_THE_STAND, ...lamp('12.1', '12.04', '0.04', '0.02') },
+    ends: 'battery-low',
+    sure: 'likely',
+    numbers: ['Lost in it with the 55 W lamp, as read: 0.4 V', 'A sound one loses: about 0.1 V'],
+    says: [/gives way when something draws/, /^(?!.*never goes off)/],
+  },
+  {
+    // 1.6 m of 8 gauge and its joints: 17.241 nΩm × 1.16 × 1.6 m / 8.37 mm² + 6 mΩ = 9.8 mΩ, 0.05 V at 5 A.
+    it: 'lists the parts of a plus way that is only worn, and proves none of them',
+    rig: BY_WIRE,
+    answers: {
+      ...WELL_ON_THE_STAND,
+      ...lamp('12.4', '12.26', '0.12', '0.02'),
+      'plus-path': { ringV: '0.01', holderV: '0.08' },
+    },
+    ends: 'fuse-holder-resistive',
+    sure: 'short list',
+    says: [/The plus lead too thin or half broken/, /A loose ring at the battery/, /A load that is too heavy/],
+  },
+  {
+    it: 'finds the contact that reacts to a finger where it goes off on bumps',
+    rig: BY_WIRE,
+    answers: { ...atTimes('bumps'), 'supply-wiggle': 'holder' },
+    ends: 'fuse-holder-resistive',
+    sure: 'proved',
+  },
+  {
+    it: 'asks what else fails on bumps, and finds a head unit that goes dark and takes the amplifier with it',
+    rig: BY_WIRE,
+    answers: { ...atTimes('bumps'), 'supply-wiggle': 'no-effect', 'what-else': 'unit' },
+    ends: 'head-unit-dark',
+    sure: 'short list',
+    says: [/the head unit itself goes dark/, /push each home/],
+  },
+  {
+    it: 'finds a speaker wire that touches the frame on bumps where no lead of the supply reacts',
+    rig: BY_WIRE,
+    answers: { ...atTimes('bumps'), ...NO_LEAD_REACTS, ...METER, 'amp-wires-to-frame': { lowestOhm: '0.3' } },
+    ends: 'speaker-wire-to-frame',
+    sure: 'proved',
+    says: [/It goes off on bumps/],
+  },
+  {
+    it: 'has the charging read where it goes off with the engine running, loud or not',
+    rig: BY_WIRE,
+    answers: atTimes('running'),
+    ends: 'regulator-out-of-range',
+    sure: 'likely',
+    says: [/Only charging changes when the engine starts/, /Outdoors, about 3000 rpm/, /^(?!.*Battery, as read)/],
+  },
+  {
+    it: 'reads the selector of one with a wire that falls asleep in quiet passages',
+    rig: BY_WIRE,
+    answers: { ...atTimes('quiet'), 'amp-switches': 'turn-on' },
+    ends: 'turn-on-mode-wrong',
+    sure: 'proved',
+    says: [/It goes off in quiet passages/],
+  },
+  {
+    it: 'presses its leads where it comes and goes and nobody knows when',
     rig: BY_WIRE,
     answers: {
       ...past('comes-and-goes', 'nothing'),
       'amp-light': 'normal',
-      'amp-goes-off': 'loud',
-      ...METER,
-      ...FED,
-      ...HOLDS,
+      'amp-goes-off': null,
+      'supply-wiggle': 'remote',
     },
-    ends: 'amp-short-list',
+    ends: 'remote-wire-open',
+    sure: 'proved',
+  },
+  {
+    it: 'asks for the lamp again where one that was told to be dark comes and goes, and turns out to be on',
+    rig: BY_WIRE,
+    answers: { ...TOLD, 'amp-history': 'comes-and-goes', ...FED, 'wakes-when-loud': 'awake' },
+    ends: 'amp-is-on',
     sure: 'short list',
-    says: [/It held while you tested/, /read its plus, its ground and its remote terminal while it is off/],
+    says: [/Change the answer “Amplifier lamp”/, /^(?!.*Go on with)/],
   },
   {
     it: 'thinks of the fuse that a remote wire shares when another accessory died with it, and proves nothing without a meter',

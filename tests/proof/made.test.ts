@@ -9,8 +9,11 @@ import { HISTORY_STEPS, surveyOf, verdictOf } from '../../src/proof/made.ts';
 import { nameOf, type Subject, subjectOf } from '../../src/proof/subjects.ts';
 import { learnedRig, outcomeOf } from '../../src/steps/outcome.ts';
 import type { Facts } from '../../src/steps/step.ts';
-import { FAULTS, keyOf } from '../../src/world/faults/index.ts';
+import { FAULTS, type Fault, keyOf, severityAt, weightOf } from '../../src/world/faults/index.ts';
+import { healthyWorld } from '../../src/world/healthy.ts';
 import { BASIC_METER, EXACT_METER, GOOD_METER } from '../../src/world/meter.ts';
+import { COMPLAINTS, ridden } from '../../src/world/symptoms/index.ts';
+import { TWENTY_RIGS } from '../diagnosis/observe/rigs.ts';
 
 /*
  * The table of suspects is made from the circuit over fixed bikes. Other bikes, which it was not made from, are held
@@ -57,7 +60,7 @@ describe.each(PROVED_FLOWS.map((proved) => [proved.id, proved] as const))('the m
   ).flatMap((subject) =>
     (subject?.faults ?? []).flatMap((present) => {
       const verdict = verdictOf(proved, present.fault);
-      if (!subject || !verdict || !present.fault.weights[proved.id]) return [];
+      if (!subject || !verdict || !weightOf(present.fault, proved.id)) return [];
       const bike = `${subject.name} with ${nameOf([present])}`;
       return [{ bike, verdict: verdict.id, shown: shownBy(proved, subject, present) }];
     }),
@@ -86,7 +89,14 @@ describe.each(PROVED_FLOWS.map((proved) => [proved.id, proved] as const))('the m
   });
   it('has a suspect for each fault that callers of this complaint have', () => {
     const suspected = new Set(proved.signs.suspects.map(({ verdict }) => verdict));
-    const missing = FAULTS.filter(({ weights }) => weights[proved.id]).flatMap((fault) => {
+    // What callers with a wider complaint have may never do this: a sound that cuts out need not be the amplifier.
+    const causes = (fault: Fault) =>
+      Object.values(TWENTY_RIGS).some((rig) => {
+        const healthy = healthyWorld(rig);
+        const bike = (share: number) => ridden(fault.apply(healthy, severityAt(fault, share)));
+        return fault.fits(healthy) && [0.5, 0.99, 0.01].some((share) => COMPLAINTS[proved.id](bike(share)) === 'yes');
+      });
+    const missing = FAULTS.filter((fault) => weightOf(fault, proved.id) && causes(fault)).flatMap((fault) => {
       const verdict = verdictOf(proved, fault);
       return verdict && !suspected.has(verdict.id) ? [`${keyOf(fault)}: ${verdict.id}`] : [];
     });

@@ -4,11 +4,12 @@ import { ampNodes } from '../../world/bike/nodes.ts';
 import { powerV } from '../../world/bike/operate.ts';
 import { LAMP_OHM } from '../../world/bike/power.ts';
 import { FUSE_CARRIES_RATIO } from '../../world/elements/fuse.ts';
-import { OPEN, SOUND } from '../../world/healthy.ts';
+import { OPEN } from '../../world/healthy.ts';
 import type { Moment } from '../../world/moment.ts';
 import type { Amp } from '../../world/state.ts';
 import type { Ridden } from '../../world/symptoms/index.ts';
 import { ampIsOn, ampOf, changed, withAmp } from './bike.ts';
+import { whileOff } from './left.ts';
 import { type Asked, CANNOT, happens, option, type Say, type Says } from './observer.ts';
 
 /* The fuses of the amplifier, its rings, and leads that stand in for others. */
@@ -62,10 +63,15 @@ export const FUSE: Says = {
   [ringsLook.id]: ofAmp((_, { minusRing, groundRing }) =>
     option(minusRing.ohm > SEEN_OHM ? 'battery' : groundRing.ohm > SEEN_OHM ? 'ground' : 'tight'),
   ),
-  [temporaryLeads.id]: ofAmp((_, __, { bike }) => {
-    const grounded = having(bike, 'temporary ground', { groundRing: SOUND, minusRing: SOUND });
-    if (ampIsOn(grounded)) return option('ground');
-    const fed = having(bike, 'temporary plus', { ring: SOUND, holder: SOUND, fuseOpen: false });
-    return option(ampIsOn(fed) ? 'plus' : 'neither');
+  [temporaryLeads.id]: ofAmp((i, _, { bike, situation }) => {
+    const sound = bike.healthy().world.amps[i];
+    if (!sound) return CANNOT;
+    const { groundRing, minusRing, ring, holder, plusLead } = sound;
+    // What goes off only at times is made to fail with each lead.
+    const moment = whileOff(bike, situation);
+    const grounded = having(bike, 'temporary ground', { groundRing, minusRing });
+    if (ampIsOn(grounded, moment)) return option('ground');
+    const fed = having(bike, 'temporary plus', { ring, holder, plusLead, fuseOpen: false });
+    return option(ampIsOn(fed, moment) ? 'plus' : 'neither');
   }),
 };

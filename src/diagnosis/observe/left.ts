@@ -4,7 +4,7 @@ import type { Situation, Step } from '../../steps/step.ts';
 import { SOUND } from '../../world/healthy.ts';
 import type { Moment } from '../../world/moment.ts';
 import type { Settings, World } from '../../world/state.ts';
-import type { Ridden } from '../../world/symptoms/index.ts';
+import { type Ridden, whenAmpGoesOff } from '../../world/symptoms/index.ts';
 import { changed, isOpen, lampOf, REAR, rearPlays } from './bike.ts';
 
 /* Some steps change what they look at, and leave it so: the next one meets another bike than the first. */
@@ -56,3 +56,10 @@ export function asLeft(found: Ridden, situation: Situation): Ridden {
 /** When to look: at once, or hot, for a bike whose amplifier is only off after half an hour of loud music. */
 export const whenToLook = (bike: Ridden): Partial<Moment> =>
   lampOf(bike, {}) === 'normal' && lampOf(bike, { hot: true }) !== 'normal' ? { hot: true } : {};
+
+/** When it fails that the rider told of, for an amplifier that is on at the stand and goes off at times. */
+export function whileOff(bike: Ridden, { facts }: Situation): Partial<Moment> {
+  const [told, times] = [facts['amp-goes-off'], whenAmpGoesOff(bike)];
+  const meant = times.find(({ when }) => told !== undefined && 'option' in told && told.option === when) ?? times[0];
+  return meant?.moment ?? {};
+}

@@ -72,7 +72,7 @@ export type Pressable = keyof typeof PRESSED;
 
 const same = (a: unknown, b: unknown) => JSON.stringify(a) === JSON.stringify(b);
 
-/** Which of them a finger brings it back on, for a moment. What is there already does not come back. */
+/** Which of them reacts to a finger: what is gone comes back for a moment, or what is there goes. */
 export function reacting(
   bike: Ridden,
   names: readonly Pressable[],
@@ -80,13 +80,13 @@ export function reacting(
   observer: Observer,
 ): Pressable | null {
   const lucky = happens(observer, REACTS_SHARE);
-  if (isBack(bike)) return null;
+  const there = isBack(bike);
   const reacts = (name: Pressable) => {
     const under = changed(bike, `${name} pressed, ${lucky}`, (world) => {
       const after = PRESSED[name](world, lucky);
       return same(after, world) ? world : after;
     });
-    return under !== bike && isBack(under);
+    return under !== bike && isBack(under) !== there;
   };
   return names.find(reacts) ?? null;
 }

@@ -4,9 +4,9 @@ import type { Corner } from '../../world/corner.ts';
 import { OPEN } from '../../world/healthy.ts';
 import { LOUD_VOLUME } from '../../world/moment.ts';
 import type { Ridden } from '../../world/symptoms/index.ts';
-import { ampOf, changed, cornersOfAmp, lampOf } from './bike.ts';
+import { ampIsOn, ampOf, changed, cornersOfAmp, lampOf } from './bike.ts';
 import { hold } from './hand.ts';
-import { whenToLook } from './left.ts';
+import { whenToLook, whileOff } from './left.ts';
 import { CANNOT, happens, option, type Says } from './observer.ts';
 import { lowestToFrame, runOf } from './ohms.ts';
 
@@ -27,14 +27,15 @@ const alone = (bike: Ridden, corner: Corner): Ridden =>
   });
 
 export const PROTECTION: Says = {
-  [recover.id]: ({ bike, observer }) => {
+  [recover.id]: ({ bike, situation, observer }) => {
     const i = ampOf(bike);
     if (i === null) return CANNOT;
-    const { now } = bike.at(whenToLook(bike));
+    const { now } = bike.at(whileOff(bike, situation));
     const why = now.ok ? now.amps[i]?.why : 'no-supply';
     if (why === 'heat') return option('after-minutes');
-    if (why === 'undervoltage' || why === 'overvoltage') return option('at-once');
     const protects = why === 'short' || why === 'load' || why === 'dc';
+    // Volts that dip come back by themselves, and so does a contact that opened on a bump.
+    if (why === 'undervoltage' || why === 'overvoltage' || (!protects && ampIsOn(bike))) return option('at-once');
     return option(protects && happens(observer, CALLED_KEY_CYCLE_SHARE) ? 'key-cycle' : 'stays');
   },
   [speakersUnplugged.id]: ({ bike, step, situation }) => {

@@ -10,8 +10,9 @@ import {
   UNDERVOLTAGE_CUT_HIGHEST_V,
 } from '../../compute/amp-supply.ts';
 import { formatQuantity, formatRange } from '../../compute/quantity.ts';
-import { batteryV } from '../../steps/amp-feed.ts';
-import type { Findings } from '../../steps/outcome.ts';
+import { BATTERY_OHM, batteryV, LAMP_A } from '../../steps/amp-feed.ts';
+import { type Findings, is } from '../../steps/outcome.ts';
+import { lostInBatteryV } from '../../steps/supply.ts';
 import { theAmp } from '../../steps/which-amp.ts';
 import type { Verdict } from '../verdict.ts';
 import { YOURSELF, YOURSELF_OR_FITTER } from '../who.ts';
@@ -21,11 +22,12 @@ import { cutOut, denseDrawA } from './numbers.ts';
 
 const CHARGING = formatRange(CHARGING_HEALTHY_LOWEST_V, CHARGING_HEALTHY_HIGHEST_V, 'V');
 
-/** Inner resistance of a battery of this size that is not worn. From memory, no published source. */
-const INTERNAL_OHM = 0.02;
-
 const lowestReadV = (f: Findings): number =>
   Math.min(batteryV(f), f.values('supply-under-load')['batteryV'] ?? Infinity);
+
+/** What reads well without the lamp was not emptied over night. */
+const mayNeverGoOff = (f: Findings): boolean =>
+  theAmp(f).turnOn === 'wire' && !is(f, 'remote-key-off', 'dead') && !is(f, 'amp-terminals', 'ok', 'unclear');
 
 export const batteryLow: Verdict = {
   id: 'battery-low',
@@ -35,14 +37,29 @@ export const batteryLow: Verdict = {
   mends: ['amp-supply'],
   remedy: (f) => {
     const belowCut = lowestReadV(f) < UNDERVOLTAGE_CUT_HIGHEST_V;
+    const full = lowestReadV(f) >= KEY_ON_FLAT_V;
+    const neverOff = mayNeverGoOff(f);
     return {
-      what: 'The battery is nearly empty. The amplifier switches itself off below its least volts.',
-      certainty: belowCut ? 'proved' : 'likely',
+      what: full
+        ? 'The battery gives way when something draws from it. The amplifier switches itself off below its least volts.'
+        : 'The battery is nearly empty. The amplifier switches itself off below its least volts.',
+      certainty: neverOff ? 'short list' : belowCut ? 'proved' : 'likely',
       howSure: belowCut
         ? 'The battery itself lies where amplifiers cut out.'
-        : 'The battery is so low that loud music pulls it under the cut-out. Nothing else can be judged before it is full.',
+        : full
+          ? 'Of all that the current passes, the battery itself loses the most over a sound one.'
+          : 'The battery is so low that loud music pulls it under the cut-out. Nothing else can be judged before it is full.',
       numbers: [
         { label: 'Battery, as read', value: formatQuantity(lowestReadV(f), 'V', 3) },
+        ...(full
+          ? [
+              {
+                label: 'Lost in it with the 55 W lamp, as read',
+                value: formatQuantity(lostInBatteryV(f) ?? 0, 'V', 2),
+              },
+              { label: 'A sound one loses', value: `about ${formatQuantity(LAMP_A * BATTERY_OHM, 'V', 1)}` },
+            ]
+          : []),
         { label: 'Key on, engine off, healthy', value: `${formatQuantity(KEY_ON_HEALTHY_V, 'V')} or more` },
         { label: 'Nearly empty', value: `below ${formatQuantity(KEY_ON_FLAT_V, 'V')}` },
         cutOut,
@@ -50,7 +67,7 @@ export const batteryLow: Verdict = {
         {
           label: 'And pulls it down to about',
           value: formatQuantity(
-            sagV({ openV: lowestReadV(f), internalOhm: INTERNAL_OHM, currentA: denseDrawA(f) }),
+            sagV({ openV: lowestReadV(f), internalOhm: BATTERY_OHM, currentA: denseDrawA(f) }),
             'V',
             3,
           ),
@@ -69,7 +86,7 @@ export const batteryLow: Verdict = {
       cautions: ['battery-gas', 'outdoors'],
       proof: `Key on, music playing: ${formatQuantity(KEY_ON_HEALTHY_V, 'V')} or more at the posts, and the amplifier stays on for ten minutes.`,
       mayAlsoBe: [
-        ...(theAmp(f).turnOn === 'wire' && f.outcome('remote-key-off') !== 'dead'
+        ...(neverOff
           ? [
               {
                 what: 'The amplifier never goes off and empties it',
@@ -99,11 +116,17 @@ export const regulatorHigh: Verdict = {
   evidence: ['amp-terminals', 'what-else'],
   mends: ['amp-supply'],
   remedy: (f) => ({
-    what: 'The battery reads above what a healthy charging system gives. An amplifier switches off there to save itself.',
+    what: is(f, 'amp-terminals', 'battery-high')
+      ? 'The battery reads above what a healthy charging system gives. An amplifier switches off there to save itself.'
+      : 'It goes off with the engine running, loud or not: too many volts, and the amplifier saves itself.',
     certainty: 'likely',
-    howSure: `It lies ${batteryV(f) >= OVERVOLTAGE_CUT_LOWEST_V ? 'where amplifiers switch off' : 'above every healthy regulator'}. With the engine off no regulator does that: read it again, running.`,
+    howSure: !is(f, 'amp-terminals', 'battery-high')
+      ? 'Only charging changes when the engine starts. Nobody has read it yet: the first check below does.'
+      : `It lies ${batteryV(f) >= OVERVOLTAGE_CUT_LOWEST_V ? 'where amplifiers switch off' : 'above every healthy regulator'}. With the engine off no regulator does that: read it again, running.`,
     numbers: [
-      { label: 'Battery, as read', value: formatQuantity(batteryV(f), 'V', 3) },
+      ...(is(f, 'amp-terminals', 'battery-high')
+        ? [{ label: 'Battery, as read', value: formatQuantity(batteryV(f), 'V', 3) }]
+        : []),
       { label: 'Healthy at 3000 rpm', value: CHARGING },
       { label: 'Too high', value: `above ${formatQuantity(CHARGING_MOST_V, 'V')}` },
       {
@@ -112,8 +135,10 @@ export const regulatorHigh: Verdict = {
       },
     ],
     fix: [
-      'A charger on it? Off. A weak battery in the meter reads high: put a fresh one in. Read again.',
-      'Then outdoors, about 3000 rpm: still above what stands here? Leave the sound off until it is right.',
+      ...(is(f, 'amp-terminals', 'battery-high')
+        ? ['A charger on it? Off. A weak battery in the meter reads high: put a fresh one in. Read again.']
+        : []),
+      'Outdoors, about 3000 rpm: volts at the posts, above what stands here? Leave the sound off until it is right.',
       'Key off. Regulator’s plug and ground: a bad ground makes it read low and charge high. Clean both.',
       'Still too high at 3000 rpm: replace the regulator. Then look at the battery: it may have boiled.',
     ],
@@ -123,5 +148,13 @@ export const regulatorHigh: Verdict = {
     notBuy: ['An amplifier: it did right to switch off.', 'A regulator, before it was read with the engine running.'],
     cautions: ['outdoors', 'hot', 'battery-gas'],
     proof: `Outdoors, about 3000 rpm, lamps on: ${CHARGING} at the posts, and the amplifier stays on.`,
+    ...(!is(f, 'amp-terminals', 'battery-high') && {
+      mayAlsoBe: [
+        {
+          what: 'A contact that opens with movement or heat',
+          split: 'Engine off: press its rings, its fuse and its plugs with one finger. Does its lamp flicker?',
+        },
+      ],
+    }),
   }),
 };

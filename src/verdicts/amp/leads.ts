@@ -6,7 +6,7 @@ import { theAmp } from '../../steps/which-amp.ts';
 import { mainFuseAtMost } from '../main-fuse.ts';
 import type { Verdict } from '../verdict.ts';
 import { FITTER, YOURSELF, YOURSELF_OR_FITTER } from '../who.ts';
-import type { Left } from './left.ts';
+import { HEAVY_LOAD, type Left } from './left.ts';
 import { ampName, cutOut, drawNumbers, fullDrawA, pathNumbers, readPath } from './numbers.ts';
 
 /** Contacts and leads that let volts through, but not the current. */
@@ -17,10 +17,20 @@ const FUSE_OPEN_UNSEEN: Left[number] = {
   what: 'Main fuse open',
   split: 'Fuse out, meter on ohms across it: next to nothing? If not, it is open.',
 };
-const ELSEWHERE_ON_PLUS: Left = [
-  { what: 'The plus lead too thin or half broken', split: 'Lamp on: which half of the way loses the volts?' },
-  { what: 'A loose ring at the battery', split: 'Lamp on: battery post itself to its ring, in millivolts.' },
-];
+const LEAD_TOO_THIN: Left[number] = {
+  what: 'The plus lead too thin or half broken',
+  split: 'Lamp on: which half of the way loses the volts?',
+};
+const LOOSE_RING: Left[number] = {
+  what: 'A loose ring at the battery',
+  split: 'Lamp on: battery post itself to its ring, in millivolts.',
+};
+const HOLDER_WITHOUT_CURRENT: Left[number] = {
+  what: 'A fuse holder that passes volts but no current',
+  split: 'Lamp on: across the holder, in millivolts. Press the fuse: does it change?',
+};
+/** Worn, and not so that it cuts off by itself: what else it may be is listed with it. */
+const onlyWorn = (f: Findings) => is(f, 'supply-under-load', 'unclear', 'ok');
 
 export const fuseHolderResistive: Verdict = {
   id: 'fuse-holder-resistive',
@@ -30,14 +40,14 @@ export const fuseHolderResistive: Verdict = {
   mends: ['amp-supply'],
   article: 'voltage-drop-under-load',
   remedy: (f) => {
-    const atHolder = is(f, 'plus-path', 'holder') || is(f, 'supply-wiggle', 'holder');
+    const atHolder = (is(f, 'plus-path', 'holder') && !onlyWorn(f)) || is(f, 'supply-wiggle', 'holder');
     // A fuse can be open at its cap, where no eye sees it.
     const byElimination = !atHolder && is(f, 'fuse-sides', 'open') && is(f, 'fuse-look', 'whole');
     return {
       what: byElimination
         ? 'Volts go into the fuse holder and none come out: its contacts, or a fuse that is open where no eye sees it.'
         : 'The fuse holder hardly makes contact: loose, softened by heat, or green.',
-      certainty: atHolder ? 'proved' : 'likely',
+      certainty: atHolder ? 'proved' : onlyWorn(f) ? 'short list' : 'likely',
       howSure: atHolder
         ? 'The volts are lost across the holder itself.'
         : byElimination
@@ -60,7 +70,11 @@ export const fuseHolderResistive: Verdict = {
       notBuy: ['An amplifier: it never got its current.', 'A bigger fuse: the holder is the trouble.'],
       cautions: ['minus-first', 'hot', 'fuse'],
       proof: 'With the lamp on, less than 25 mV across the holder. After ten loud minutes it is only hand-warm.',
-      ...(!atHolder && { mayAlsoBe: byElimination ? [FUSE_OPEN_UNSEEN] : ELSEWHERE_ON_PLUS }),
+      ...(!atHolder && {
+        mayAlsoBe: byElimination
+          ? [FUSE_OPEN_UNSEEN]
+          : [LEAD_TOO_THIN, LOOSE_RING, ...(onlyWorn(f) ? [HEAVY_LOAD] : [])],
+      }),
     };
   },
 };
@@ -119,7 +133,7 @@ export const plusLeadTooThin: Verdict = {
     const sectionM2 = sectionForDropM2({ lengthM, currentA: fullDrawA(f), lossV: MOST_LOST_V });
     return {
       what: 'The plus lead itself loses too much: too thin, partly broken, or aluminium under a copper skin.',
-      certainty: 'proved',
+      certainty: onlyWorn(f) ? 'short list' : 'proved',
       howSure: 'Neither the ring nor the fuse holder loses the volts. What is left is the lead.',
       numbers: [
         ...readPath(f, 'plusDropV'),
@@ -142,6 +156,7 @@ export const plusLeadTooThin: Verdict = {
       notBuy: ['A bigger fuse on the old lead.', 'Copper-clad aluminium: it loses about 1.6 times as much.'],
       cautions: ['minus-first', 'fuse'],
       proof: `With the 55 W lamp on: ${pathNumbers(f, 'plus')[0]?.value ?? ''} on the plus way.`,
+      ...(onlyWorn(f) && { mayAlsoBe: [HOLDER_WITHOUT_CURRENT, LOOSE_RING, HEAVY_LOAD] }),
     };
   },
 };
@@ -227,12 +242,15 @@ export const ampGroundResistive: Verdict = {
           ? 'Lamp on: ring against the post itself, in millivolts.'
           : 'Key off: does its ring on the minus post turn by hand?',
       },
-      ...(groundWasRead(f)
+      ...(groundWasRead(f) && theAmp(f).input !== 'line'
         ? []
         : [
             {
               what: 'Ground open',
-              split: 'Key off, battery minus off: pull gently at both ends of its ground lead. Does one come out?',
+              split:
+                theAmp(f).input === 'line'
+                  ? 'Key off, battery minus off: pull gently at both ends of its ground lead. With it open the shields of the signal leads carry the current.'
+                  : 'Key off, battery minus off: pull gently at both ends of its ground lead. Does one come out?',
             },
           ]),
     ],

@@ -104,3 +104,8 @@ export const batteryLeft = (f: Findings): Left =>
           split: 'Key on: what do the battery posts read, engine off and at about 3000 rpm outdoors?',
         },
       ];
+
+export const HEAVY_LOAD: Left[number] = {
+  what: 'A load that is too heavy',
+  split: 'Its papers: the least ohms of a channel. Plugs off, meter on ohms: does any run read less?',
+};

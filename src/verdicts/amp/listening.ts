@@ -34,7 +34,7 @@ export const turnOnModeWrong: Verdict = {
       what: 'The amplifier waits for a turn-on of a kind that is not wired to it.',
       certainty: seen ? 'proved' : 'likely',
       howSure: seen
-        ? 'It stays off, and its turn-on selector stands on the other kind.'
+        ? `It ${is(f, 'amp-goes-off', 'quiet') ? 'goes off in quiet passages' : 'stays off'}, and its turn-on selector stands on the other kind.`
         : 'Its remote terminal carries enough, and it wakes by sound instead: that is what a selector on sensing does.',
       numbers: byWire
         ? [
@@ -189,5 +189,11 @@ export const sleepsInQuiet: Verdict = {
     notBuy: ['An amplifier or a reflash: a click at each wake-up is how such amplifiers are.'],
     cautions: ['wakes-loud', 'key-off'],
     proof: 'Fifteen minutes at low volume without a gap.',
+    mayAlsoBe: [
+      {
+        what: 'A level that was turned down: a call that still holds it, bass at its lowest, another profile',
+        split: 'Phone disconnected and back, tone controls in the middle: does it stay awake at the same volume?',
+      },
+    ],
   }),
 };

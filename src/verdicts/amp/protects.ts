@@ -47,7 +47,7 @@ export const wireOnFrame: Verdict = {
     certainty: 'proved',
     howSure: is(f, 'speakers-unplugged', 'clears')
       ? 'The lamp clears without the speakers, and the meter shows the wire joined to the frame.'
-      : 'It shows its fault lamp, and the meter shows the wire joined to the frame.',
+      : `${is(f, 'amp-goes-off', 'bumps') ? 'It goes off on bumps' : 'It shows its fault lamp'}, and the meter shows the wire joined to the frame.`,
     numbers: [
       ...(f.values('amp-wires-to-frame')['lowestOhm'] === undefined
         ? []
@@ -158,10 +158,10 @@ export const loadTooLow: Verdict = {
     const ampOhm = ampEstimate(theAmp(f), 'ratedOhm').value;
     return {
       what: 'The speakers on one channel together have fewer ohms than this amplifier can drive.',
-      certainty: f.outcome('amp-runs') === 'heavy' ? 'proved' : 'likely',
+      certainty: 'likely',
       howSure:
         f.outcome('amp-runs') === 'heavy'
-          ? 'The lowest run reads less than the amplifier is made for, and no wire is shorted.'
+          ? 'The lowest run reads fewer ohms than it should, and more than two wires that touch.'
           : 'No single run trips it, only all of them together or more volume.',
       numbers: [
         ...lowestRun(f),
@@ -169,6 +169,7 @@ export const loadTooLow: Verdict = {
         { label: 'Two such speakers side by side', value: formatQuantity(rated(f).value / 2, 'Ω', 2) },
       ],
       fix: [
+        'Only one speaker on that run? Then its coil is half burnt: replace the pair.',
         'Look in its papers for the least ohms of a channel, stereo and bridged.',
         'Two speakers on one channel: wire them in series, amplifier plus, first speaker, second speaker, amplifier minus. Their ohms add up. Or give each a channel of its own.',
         'Only alike speakers in series. Different ones get different shares.',
@@ -179,6 +180,21 @@ export const loadTooLow: Verdict = {
       notBuy: ['A stronger amplifier, before the load is right.'],
       cautions: ['key-off', 'hot'],
       proof: LAMP_NORMAL,
+      mayAlsoBe: [
+        {
+          what: 'A shorted run or coil',
+          split: 'Wires off each speaker of that run: does each one alone read its coil?',
+        },
+        // What it is rated into may be told wrongly, and a worn lead was read.
+        ...(is(f, 'supply-under-load', 'unclear')
+          ? [
+              {
+                what: 'A weak contact in its power or ground',
+                split: 'One speaker on that channel, loud: does it still go off? Then it is a lead.',
+              },
+            ]
+          : []),
+      ],
     };
   },
 };

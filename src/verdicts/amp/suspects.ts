@@ -1,6 +1,8 @@
+import type { Situation } from '../../steps/step.ts';
 import { type AmpPair, ampPair } from '../../steps/which-amp.ts';
 import { type MadeTable, type SuspectTexts, suspectTable, type TableFor } from '../made-table.ts';
 import { AMP_SIGNS } from './made-signs.ts';
+import { AMP_AT_TIMES_SIGNS } from './made-signs-at-times.ts';
 
 /**
  * Who can be behind an amplifier that stays off. What each shows is made from the circuit; here is what the circuit cannot
@@ -100,25 +102,105 @@ export const AMP_TEXTS: SuspectTexts = {
   },
 };
 
+const pickTexts = (...verdicts: readonly string[]): SuspectTexts =>
+  Object.fromEntries(
+    verdicts.flatMap((verdict) => (AMP_TEXTS[verdict] ? [[verdict, AMP_TEXTS[verdict]] as const] : [])),
+  );
+
+/** The same for an amplifier that is on and goes off at times: what fails only then leaves less to read at the stand. */
+export const AMP_AT_TIMES_TEXTS: SuspectTexts = {
+  ...pickTexts('battery-lug-loose', 'amp-ground-open', 'remote-volts-low', 'turn-on-mode-wrong', 'amp-heat-protect'),
+  'fuse-holder-resistive': {
+    title: 'Fuse holder that gives way',
+    split: 'Lamp across its plus and ground, press the fuse: does the lamp blink? Warm after loud music?',
+  },
+  'plus-lead-too-thin': {
+    title: 'Plus lead too thin',
+    split: 'Read its section off the jacket, scratch it: copper all through? Lamp on: volts from post to amplifier?',
+  },
+  'amp-ground-resistive': {
+    title: 'Ground of the amplifier that gives way',
+    split: 'Lamp across its plus and ground: red on its ground, black on the minus post, press the ring: steady?',
+  },
+  'remote-wire-open': {
+    title: 'Remote wire that opens when moved',
+    split: 'Head unit on, red on the remote terminal: pull gently along the wire. Does it drop?',
+  },
+  'amp-input-plug-off': {
+    title: 'Signal plug that lets go',
+    split: 'Key off, pull the signal plug, push it home until it locks. Does it still go off on bumps?',
+  },
+  'sense-sleeps-in-quiet': {
+    title: 'Listening amplifier that falls asleep in quiet music',
+    split: 'Phone at full media volume: does it stay awake at your quiet volume?',
+  },
+  'amp-load-too-low': {
+    title: 'Too few ohms on one channel',
+    split: 'Key off, plugs off, meter on ohms: each run above half of what the amplifier is rated into?',
+  },
+  'speaker-wire-to-frame': {
+    title: 'Speaker wire that touches the frame when moved',
+    split: 'Key off, plugs off, meter on ohms to bare frame: move lids, seat and steering. Always above 100 kΩ?',
+  },
+  'head-unit-dark': {
+    title: 'Head unit that goes dark, and the amplifier with it',
+    split: 'Watch its screen while it fails: dark at the same moment?',
+  },
+  'battery-low': {
+    title: 'Battery weak, worn or not charged',
+    split: 'Key on, engine off, music loud for ten minutes: do the posts stay above 12.2 V?',
+    means: ['regulator-out-of-range@low', 'stator-phase-lost', 'load-above-idle-output'],
+  },
+  'regulator-out-of-range': {
+    title: 'Charging voltage too high',
+    split: 'Outdoors, about 3000 rpm, lamps on: below 15 V at the posts?',
+  },
+};
+
 const REAR_TURN_ON = 'rear-amp-turn-on';
 const FRONT_TURN_ON = 'front-amp-turn-on';
 
+/** It is on now, or it was and went off: who looks at its lamp sees the one or the other. */
+const TOLD_BY_LAMP = ['amp-light', 'amp-signs'];
+
 /**
- * The table for cases about the amplifier of one pair. It is made on bikes whose case is about the rear's wherever the rear
+ * A table for cases about the amplifier of one pair. It is made on bikes whose case is about the rear's wherever the rear
  * has one, so that says what an amplifier does which is switched that way, whatever it drives. Of two amplifiers the one
  * that the case is not about says nothing.
  */
-function aboutAmpOf(pair: AmpPair): MadeTable {
+function aboutAmpOf(pair: AmpPair, made: MadeTable, unsaid: readonly string[] = []): MadeTable {
   const step = pair === 'front' ? FRONT_TURN_ON : REAR_TURN_ON;
-  const suspects = AMP_SIGNS.suspects.flatMap((made) => {
-    const { [REAR_TURN_ON]: rear, [FRONT_TURN_ON]: front, ...shows } = made.shows;
+  const suspects = made.suspects.flatMap((suspect) => {
+    const { [REAR_TURN_ON]: rear, [FRONT_TURN_ON]: front, ...shows } = suspect.shows;
     const own = rear ?? (pair === 'front' ? front : undefined);
-    return own ? [{ ...made, shows: { ...shows, [step]: own } }] : [];
+    const said = Object.fromEntries(Object.entries(shows).filter(([id]) => !unsaid.includes(id)));
+    return own ? [{ ...suspect, shows: { ...said, [step]: own } }] : [];
   });
-  return { ...AMP_SIGNS, suspects };
+  return { ...made, suspects };
 }
 
-const REAR = suspectTable(aboutAmpOf('rear'), AMP_TEXTS);
-const FRONT = suspectTable(aboutAmpOf('front'), AMP_TEXTS);
+const off = (pair: AmpPair) => suspectTable(aboutAmpOf(pair, AMP_SIGNS), AMP_TEXTS);
+const atTimes = (pair: AmpPair) => suspectTable(aboutAmpOf(pair, AMP_AT_TIMES_SIGNS, TOLD_BY_LAMP), AMP_AT_TIMES_TEXTS);
+const TABLES = {
+  off: { rear: off('rear'), front: off('front') },
+  'at times': { rear: atTimes('rear'), front: atTimes('front') },
+} as const;
 
-export const ampTable: TableFor = (situation) => (ampPair(situation) === 'front' ? FRONT : REAR);
+/** It is on at the stand, or it is known to come back: then another fault may be behind it than if it were off for good. */
+function goesOffAtTimes({ facts }: Situation): boolean {
+  const says = (step: string, ...options: readonly string[]) => {
+    const answer = facts[step];
+    return answer !== undefined && 'option' in answer && options.includes(answer.option);
+  };
+  return (
+    says('amp-light', 'normal') ||
+    says('amp-signs', 'alive') ||
+    says('amp-goes-off', 'bumps', 'running', 'loud', 'hot', 'quiet') ||
+    says('recover', 'at-once', 'after-minutes')
+  );
+}
+
+export const ampTable: TableFor = (situation) => {
+  const table = TABLES[goesOffAtTimes(situation) ? 'at times' : 'off'];
+  return table[ampPair(situation) === 'front' ? 'front' : 'rear'];
+};

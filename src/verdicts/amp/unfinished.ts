@@ -4,6 +4,7 @@ import { ampPair } from '../../steps/which-amp.ts';
 import { oneEach, rank, shareInWords, stillPossible } from '../suspects.ts';
 import type { Remedy, Verdict } from '../verdict.ts';
 import { YOURSELF, YOURSELF_OR_FITTER } from '../who.ts';
+import { HEAVY_LOAD } from './left.ts';
 import { ampName, drawNumbers, remoteNumbers } from './numbers.ts';
 
 /** Ends that name no single fault: another complaint, or a short list. */
@@ -11,16 +12,21 @@ import { ampName, drawNumbers, remoteNumbers } from './numbers.ts';
 export const headUnitDark: Verdict = {
   id: 'head-unit-dark',
   title: 'The head unit is off, so the amplifier is, too',
-  faults: [],
+  faults: ['unit-feed-missing'],
   evidence: ['what-else', 'amp-light'],
   mends: EVERY_PART,
   remedy: (f) => ({
-    what: 'The amplifier follows the head unit, and the head unit itself is dark.',
+    what: is(f, 'amp-light', 'normal')
+      ? 'The amplifier follows the head unit, and the head unit itself goes dark.'
+      : 'The amplifier follows the head unit, and the head unit itself is dark.',
     certainty: 'short list',
     howSure: 'An amplifier that nobody switches on stays off, and that is right.',
     numbers: remoteNumbers(f),
     fix: [
       'Key off for five minutes, key on: does the screen come back?',
+      ...(is(f, 'amp-goes-off', 'bumps')
+        ? ['Key off. Its plugs and its fuses: push each home. Do it again: still dark on bumps?']
+        : []),
       'The head unit’s fuses: one feed is always on, one comes with the key. Look at both.',
       'Battery posts tight? A clock set back says that the bike lost its volts.',
       'The screen is back and the amplifier still off: start here again.',
@@ -35,9 +41,15 @@ export const headUnitDark: Verdict = {
       { what: 'Head unit hung', split: 'Key off for five minutes.' },
       { what: 'A feed of the head unit missing', split: 'Its fuses, then its plug.' },
       { what: 'A loose battery post', split: 'Was the clock set back?' },
+      ...(is(f, 'amp-goes-off', 'cannot')
+        ? [{ what: 'The battery is worn', split: 'Engine off, music loud: does the screen go dark with it?' }]
+        : []),
     ],
   }),
 };
+
+/** It is on now, it is said to come and go, and nobody was asked when. */
+const comesAndGoes = (f: Findings) => is(f, 'amp-history', 'comes-and-goes') && f.outcome('amp-goes-off') === undefined;
 
 /** Nothing is wrong with its turn-on. For the rear, the other flow takes over with everything that is known. */
 export const ampIsOn: Verdict = {
@@ -47,7 +59,7 @@ export const ampIsOn: Verdict = {
   evidence: ['amp-light', 'amp-signs', 'amp-goes-off'],
   mends: EVERY_PART,
   handsOver: (f) =>
-    ampPair(f) === 'front'
+    ampPair(f) === 'front' || comesAndGoes(f)
       ? undefined
       : {
           flow: 'no-rear-sound',
@@ -60,11 +72,18 @@ export const ampIsOn: Verdict = {
           },
         },
   remedy: (f) => ({
-    what: `${ampName(f)} is on. If no sound comes out, the fault is before it, after it, or in its settings.`,
+    what: comesAndGoes(f)
+      ? `${ampName(f)} is on now, and you said that it comes and goes: what matters is when it goes off.`
+      : `${ampName(f)} is on. If no sound comes out, the fault is before it, after it, or in its settings.`,
     certainty: 'short list',
-    howSure: 'Its lamp or its other signs say so, and it does not go off.',
+    howSure: comesAndGoes(f)
+      ? 'Its lamp or its other signs say that it is on.'
+      : 'Its lamp or its other signs say so, and it does not go off.',
     numbers: drawNumbers(f),
     fix: [
+      ...(comesAndGoes(f)
+        ? ['Change the answer “Amplifier lamp” to lit as usual: the next question asks when it goes off.']
+        : []),
       'Fader and balance in the middle, nothing muted, volume at a usual level.',
       ...(ampPair(f) === 'front'
         ? [
@@ -72,7 +91,9 @@ export const ampIsOn: Verdict = {
             'Its input selector and range: do they fit what is plugged in?',
             '400 Hz tone: AC volts across its front input pair, then across its output, speakers unplugged.',
           ]
-        : ['Go on with “No sound from the rear”: it knows what you have answered.']),
+        : comesAndGoes(f)
+          ? []
+          : ['Go on with “No sound from the rear”: it knows what you have answered.']),
     ],
     tools: 'None to begin with',
     minutes: 10,
@@ -90,12 +111,13 @@ export const ampIsOn: Verdict = {
 
 const MOST_IN_A_LIST = 4;
 
-/** It works on the stand, or did once everything was plugged in again: what fails now and then left no sign. */
+/** It is on at the stand, or was once everything was plugged in again: what fails now and then may leave no sign. */
 const failsNowAndThen = (f: Findings) =>
+  is(f, 'amp-light', 'normal') ||
+  is(f, 'amp-signs', 'alive') ||
   is(f, 'amp-goes-off', 'loud', 'bumps', 'quiet') ||
   is(f, 'recover', 'at-once') ||
-  is(f, 'speakers-unplugged', 'clears', 'dark') ||
-  is(f, 'amp-history', 'comes-and-goes');
+  is(f, 'speakers-unplugged', 'clears', 'dark');
 
 /** What a list says in which nobody is left. */
 type NoneLeft = Pick<Remedy, 'what' | 'howSure' | 'fix'>;
@@ -105,7 +127,6 @@ const HELD_WHILE_TESTED: NoneLeft = {
   fix: [
     'Ride until it fails, stop, leave the key on: read its plus, its ground and its remote terminal while it is off.',
     'Press its rings, its fuse holder, its ground and its remote wire once more, warm from the ride.',
-    'Key off, speaker plugs off: each run in ohms. Fewer than its papers allow? That trips it when it is loud.',
   ],
 };
 const doubtful = (ranked: boolean): NoneLeft => ({
@@ -170,7 +191,11 @@ export const shortList: Verdict = {
       notBuy: ['Anything, until one of them is proved.'],
       cautions: ['minus-first', 'fuse', 'key-off', 'hot'],
       proof: 'The amplifier starts and stops with the head unit ten times in a row.',
-      mayAlsoBe: listed.map(({ suspect }) => ({ what: suspect.title, split: suspect.split })),
+      mayAlsoBe:
+        // The ohms of its load were weighed against what "my bike" says of the amplifier, which may be a guess.
+        first || !is(f, 'amp-goes-off', 'loud')
+          ? listed.map(({ suspect }) => ({ what: suspect.title, split: suspect.split }))
+          : [HEAVY_LOAD],
     };
   },
 };

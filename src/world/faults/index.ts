@@ -1,4 +1,5 @@
 import type { World } from '../state.ts';
+import type { ComplaintId } from '../symptoms/symptom.ts';
 import { AMP_FAULTS } from './amp.ts';
 import { CHARGING_FAULTS } from './charging.ts';
 import { historyOf } from './history.ts';
@@ -27,6 +28,10 @@ export const FAULTS: readonly Fault[] = [
   ...WIRING_FAULTS,
   ...CHARGING_FAULTS,
 ].map(remembered);
+
+/** How often a fault is the cause among callers with a complaint. An amplifier that goes off at times is one way to cut out. */
+export const weightOf = ({ weights }: Fault, complaint: ComplaintId): number | undefined =>
+  weights[complaint === 'amp-goes-off' ? 'cuts-out' : complaint];
 
 /** A bike with several faults, each on top of those before it. */
 export const withFaults = (world: World, faults: readonly (readonly [fault: Fault, severity: number])[]): World =>

@@ -1,15 +1,17 @@
 import type { World } from '../state.ts';
 import { batteryFlatOrLow, mirroringWontStart, speakersBlowAgain } from './energy.ts';
-import { ampWontTurnOn, cutsOut, noRearSound, noSoundAtAll, oneSpeakerOrSideDead } from './silence.ts';
-import { type Complaint, type FlowId, type Ridden, ridden } from './symptom.ts';
+import { ampGoesOff, ampWontTurnOn, cutsOut, noRearSound, noSoundAtAll, oneSpeakerOrSideDead } from './silence.ts';
+import { type Complaint, type ComplaintId, type Ridden, ridden } from './symptom.ts';
 import { distortionAtVolume, eqChanges, thinNoBass, whineOrTicking } from './tone.ts';
 
-export { type Complaint, FLOW_IDS, type FlowId, type Ridden, ridden } from './symptom.ts';
+export { type WhenOff, whenAmpGoesOff } from './silence.ts';
+export { type Complaint, type ComplaintId, FLOW_IDS, type FlowId, type Ridden, ridden } from './symptom.ts';
 
 /** What decides each complaint. */
-export const COMPLAINTS: Readonly<Record<FlowId, (bike: Ridden) => Complaint>> = {
+export const COMPLAINTS: Readonly<Record<ComplaintId, (bike: Ridden) => Complaint>> = {
   'no-rear-sound': noRearSound,
   'amp-wont-turn-on': ampWontTurnOn,
+  'amp-goes-off': ampGoesOff,
   'distortion-at-volume': distortionAtVolume,
   'eq-changes-when-engine-starts': eqChanges,
   'is-a-reflash-needed': () => ({ undecidable: 'a wish of the owner, which no state of a bike shows' }),
@@ -24,4 +26,4 @@ export const COMPLAINTS: Readonly<Record<FlowId, (bike: Ridden) => Complaint>> =
 };
 
 /** Whether a bike has the complaint that starts a flow. */
-export const hasSymptom = (flow: FlowId, world: World): Complaint => COMPLAINTS[flow](ridden(world));
+export const hasSymptom = (complaint: ComplaintId, world: World): Complaint => COMPLAINTS[complaint](ridden(world));

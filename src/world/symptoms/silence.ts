@@ -2,6 +2,7 @@ import { DENSE_MUSIC_AVERAGE_RATIO } from '../../compute/amp-current.ts';
 import type { Operating } from '../bike/operate.ts';
 import { axleOf, CORNERS } from '../corner.ts';
 import { LOUD_VOLUME, type Moment, type Place, QUIET_VOLUME } from '../moment.ts';
+import { oncePer } from '../remembered.ts';
 import { type Complaint, heardCorners, type Ridden, type Seen, yesIf } from './symptom.ts';
 
 /** The front plays and no rear speaker does, at an ordinary level, as the bike was found. */
@@ -51,15 +52,40 @@ const EVERYWHERE: readonly Place[] = [
 ];
 /** A bass beat draws what a full sine draws, for as long as it lasts. */
 const LOUD = { volumeRatio: LOUD_VOLUME, averageRatio: 1 };
-/** What the rider was doing when it cut out: a bump, a hot day, a loud song with the engine off and on, a quiet one. */
-const TRIALS: readonly Partial<Moment>[] = [
-  ...EVERYWHERE.map((place) => ({ moves: [place] })),
-  { hot: true },
-  { ...LOUD },
-  { ...LOUD, engine: 'idle' },
-  { ...LOUD, engine: 'cruise' },
-  { volumeRatio: QUIET_VOLUME },
-];
+/** What the rider was doing when it failed: on a hot day, over a bump, engine running, a loud song with and without, a quiet one. */
+const TRIALS = {
+  hot: [{ hot: true }],
+  bumps: EVERYWHERE.map((place) => ({ moves: [place] })),
+  running: [{ engine: 'idle' }, { engine: 'cruise' }],
+  loud: [{ ...LOUD }, { ...LOUD, engine: 'idle' }, { ...LOUD, engine: 'cruise' }],
+  quiet: [{ volumeRatio: QUIET_VOLUME }],
+} as const satisfies Record<string, readonly Partial<Moment>[]>;
+export type WhenOff = keyof typeof TRIALS;
+export interface Failing {
+  readonly when: WhenOff;
+  readonly moment: Partial<Moment>;
+}
+
+/** The lamp of the amplifier that is meant: what is off or shows a fault plays nothing. */
+const ampIsOn = ({ world: { about } }: Ridden, { now }: Seen) =>
+  now.ok && about !== null && now.amps[about]?.lamp === 'normal';
+
+/** When an amplifier that is on goes off or shows its fault, and a sound one would not; nothing for one that is off. */
+export const whenAmpGoesOff = oncePer((bike: Ridden): readonly Failing[] => {
+  if (!ampIsOn(bike, bike.at({}))) return [];
+  const healthy = bike.healthy();
+  const fails = (one: Partial<Moment>) => !ampIsOn(bike, bike.at(one)) && ampIsOn(healthy, healthy.at(one));
+  return (Object.keys(TRIALS) as WhenOff[]).flatMap((when) => {
+    const moment = TRIALS[when].find(
+      // What fails with the engine running, loud or not, is not put down to the music.
+      (one: Partial<Moment>) => fails(one) && !(when === 'loud' && one.engine && fails({ engine: one.engine })),
+    );
+    return moment ? [{ when, moment }] : [];
+  });
+});
+
+/** Its amplifier is on at the stand, and goes off at times. */
+export const ampGoesOff = (bike: Ridden): Complaint => yesIf(whenAmpGoesOff(bike).length > 0);
 
 /** It plays, and falls silent somewhere when the bike is moved, hot, loud or quiet; a sound one would not. */
 export function cutsOut(bike: Ridden): Complaint {
@@ -70,5 +96,5 @@ export function cutsOut(bike: Ridden): Complaint {
     return plays.some((corner) => !rest.includes(corner) && sound.includes(corner));
   };
   const portOpens = bike.world.phone.port.movedOhm === Infinity;
-  return yesIf(portOpens || TRIALS.some(lost));
+  return yesIf(portOpens || Object.values(TRIALS).flat().some(lost));
 }

@@ -3,6 +3,7 @@ import type { Corner, PerCorner } from '../corner.ts';
 import { healthyWorld } from '../healthy.ts';
 import { type Heard, hear } from '../hear.ts';
 import { type Moment, ORDINARY } from '../moment.ts';
+import { oncePer, oncePerKey } from '../remembered.ts';
 import { fittedCorners } from '../sights.ts';
 import type { World } from '../state.ts';
 
@@ -22,6 +23,8 @@ export const FLOW_IDS = [
   'mirroring-wont-start',
 ] as const;
 export type FlowId = (typeof FLOW_IDS)[number];
+/** What riders complain of. Each flow is named after a complaint; some take on another one beside it. */
+export type ComplaintId = FlowId | 'amp-goes-off';
 
 /** Whether a bike has a complaint, or why a model of it cannot say. */
 export type Complaint = 'yes' | 'no' | { readonly undecidable: string };
@@ -41,14 +44,22 @@ export interface Seen {
   readonly heard: PerCorner<Heard> | null;
 }
 
+const soundBikes = oncePerKey<World['rig'], Ridden>();
+/** The same build without a fault, and the same amplifier meant: one for all bikes of the build. */
+const soundBike = ({ rig, about }: World): Ridden =>
+  soundBikes(rig, `${about}`, () => ridden({ ...healthyWorld(rig), about }));
+
+/** Whether any contact changes when it is moved. If none does, a bike over bumps is the bike at the stand. */
+const feelsBumps = oncePer((world: World): boolean => JSON.stringify(world).includes('"movedOhm"'));
+
 export function ridden(world: World): Ridden {
   const seen = new Map<string, Seen>();
-  let sound: Ridden | undefined;
   return {
     world,
     fitted: fittedCorners(world),
     at: (change) => {
-      const moment: Moment = { ...ORDINARY, ...change };
+      const asked: Moment = { ...ORDINARY, ...change };
+      const moment = asked.moves.length > 0 && !feelsBumps(world) ? { ...asked, moves: [] } : asked;
       const key = JSON.stringify(moment);
       const known = seen.get(key);
       if (known) return known;
@@ -57,10 +68,7 @@ export function ridden(world: World): Ridden {
       seen.set(key, made);
       return made;
     },
-    healthy: () => {
-      sound ??= ridden(healthyWorld(world.rig));
-      return sound;
-    },
+    healthy: () => soundBike(world),
   };
 }
 

@@ -17,7 +17,7 @@ import * as WHICH_AMP from '../../../src/steps/which-amp.ts';
 import { FAULTS, keyOf, severityAt } from '../../../src/world/faults/index.ts';
 import { healthyWorld } from '../../../src/world/healthy.ts';
 import { BASIC_METER, EXACT_METER, GOOD_METER, type Meter } from '../../../src/world/meter.ts';
-import { COMPLAINTS, type Ridden, ridden } from '../../../src/world/symptoms/index.ts';
+import { COMPLAINTS, type Ridden, ridden, whenAmpGoesOff } from '../../../src/world/symptoms/index.ts';
 import { usualRig } from '../../world/bikes.ts';
 import { seeded } from './compare.ts';
 import { TWENTY_RIGS } from './rigs.ts';
@@ -254,6 +254,55 @@ describe('an amplifier that stays off', () => {
   it('has no remote wire to read where it listens', () => {
     const listens = ridden(healthyWorld(TWENTY_RIGS['amplifier on the rear only that listens'] ?? {}));
     expect(ask('remote-volts', listens)).toEqual({ cannot: true });
+  });
+});
+
+// What makes an amplifier go off, and how it comes back: common practice of the trade, no published source.
+describe('an amplifier that is on at the stand and goes off at times', () => {
+  it.each([
+    ['battery-lug-loose@amp-ring-on-bumps', 'bumps', 'at-once'],
+    ['remote-wire-open@intermittent', 'bumps', 'at-once'],
+    ['battery-worn', 'loud', 'at-once'],
+    ['amp-heat-protect', 'hot', 'after-minutes'],
+    ['regulator-out-of-range@high', 'running', 'at-once'],
+  ])('with %s goes off as told: %s, and is back %s', (key, when, back) => {
+    const bike = withFault(key, FRAME, 0.95);
+    expect(COMPLAINTS['amp-goes-off'](bike)).toBe('yes');
+    expect(said('amp-history', bike)).toBe('comes-and-goes');
+    const told = { 'amp-goes-off': { option: when } };
+    expect(whenAmpGoesOff(bike).map((one) => one.when)).toContain(when);
+    expect(said('recover', bike, told)).toBe(back);
+  });
+  it('is not one of a sound bike, nor of one whose amplifier stays off', () => {
+    expect(COMPLAINTS['amp-goes-off'](sound)).toBe('no');
+    expect(said('amp-goes-off', sound)).toBe('stays-on');
+    expect(COMPLAINTS['amp-goes-off'](withFault('main-fuse-open'))).toBe('no');
+  });
+  it('is told to go off with the engine, and not with the music, where the engine alone does it', () =>
+    expect(whenAmpGoesOff(withFault('regulator-out-of-range@high', FRAME, 0.95)).map(({ when }) => when)).toEqual([
+      'running',
+    ]));
+  it('goes off under a finger where a contact opens when it is moved', () => {
+    expect(said('supply-wiggle', withFault('battery-lug-loose@amp-ring-on-bumps'))).toBe('battery');
+    expect(said('supply-wiggle', withFault('remote-wire-open@intermittent'))).toBe('remote');
+    expect(said('supply-wiggle', withFault('battery-worn'))).toBe('no-effect');
+  });
+  it('follows a head unit that goes dark on a bump, which is what else fails then', () => {
+    const told = { 'amp-goes-off': { option: 'bumps' } };
+    expect(said('what-else', withFault('unit-feed-missing@intermittent'), told)).toBe('unit');
+    expect(said('what-else', withFault('battery-lug-loose@battery-post'), told)).toBe('bike');
+    expect(said('what-else', withFault('remote-wire-open@intermittent'), told)).toBe('nothing');
+  });
+  it('holds with a lead beside the one that gives way, and with no lead where the battery does', () => {
+    const told = { 'amp-goes-off': { option: 'loud' } };
+    expect(said('temporary-leads', withFault('amp-ground-resistive', FRAME, 0.95), told)).toBe('ground');
+    expect(said('temporary-leads', withFault('fuse-holder-resistive', FRAME, 0.95), told)).toBe('plus');
+    expect(said('temporary-leads', withFault('battery-worn', FRAME, 0.95), told)).toBe('neither');
+  });
+  it('may be told by the fault lamp that it showed then, though its lamp is as usual now', () => {
+    const bike = withFault('speaker-wire-to-frame@lid-moves');
+    const told = Array.from({ length: 40 }, (_, seed) => JSON.stringify(ask('amp-light', bike, {}, EXACT_METER, seed)));
+    expect([...new Set(told)].toSorted()).toEqual(['{"option":"fault"}', '{"option":"normal"}']);
   });
 });
 

@@ -3,7 +3,7 @@ import { ampWontTurnOn } from '../../../machines/amp-wont-turn-on.ts';
 import { EXAMPLE_RIGS } from '../../../src/rig/examples.ts';
 import type { Rig } from '../../../src/rig/rig.ts';
 import { findingsOver } from '../../../src/steps/outcome.ts';
-import { AMP_TEXTS, ampTable } from '../../../src/verdicts/amp/suspects.ts';
+import { AMP_AT_TIMES_TEXTS, AMP_TEXTS, ampTable } from '../../../src/verdicts/amp/suspects.ts';
 import { rank, stillPossible } from '../../../src/verdicts/suspects.ts';
 import { type Short, toAnswer } from '../../journey.ts';
 import { describeSuspects, unsuspected } from '../suspects-law.ts';
@@ -11,6 +11,10 @@ import { describeSuspects, unsuspected } from '../suspects-law.ts';
 /** The table of suspects against the flow that it is ranked in. What each shows is held to the circuit elsewhere. */
 const { suspects } = ampTable({ rig: {}, facts: {} });
 describeSuspects(ampWontTurnOn, suspects, AMP_TEXTS);
+
+const AT_TIMES: Readonly<Record<string, Short>> = { 'amp-light': 'normal', 'amp-goes-off': 'loud' };
+const atTimes = ampTable({ rig: {}, facts: { 'amp-light': { option: 'normal' } } }).suspects;
+describeSuspects(ampWontTurnOn, atTimes, AMP_AT_TIMES_TEXTS);
 
 const left = (rig: Rig, answers: Readonly<Record<string, Short>>) => {
   const facts = Object.fromEntries(Object.entries(answers).map(([step, short]) => [step, toAnswer(short)]));
@@ -24,6 +28,7 @@ describe('the suspects of an amplifier that stays off', () => {
       'amp-load-too-low',
       'battery-low',
       'fuse-opens-again',
+      'head-unit-dark',
       'plus-lead-too-thin',
       'regulator-out-of-range',
       'remote-on-permanent',
@@ -61,4 +66,41 @@ describe('the suspects of an amplifier that stays off', () => {
     const asleep = { 'which-amp': 'rear', 'amp-light': 'off', 'last-change': 'reflash' };
     expect(likeliest(EXAMPLE_RIGS.trunk, asleep)[0]).toBe('sense-starved-by-profile');
   });
+});
+
+describe('the suspects of an amplifier that is on and goes off at times', () => {
+  const BY_WIRE = EXAMPLE_RIGS['frame-fairing'];
+  const off = suspects.map(({ verdict }) => verdict);
+
+  it('are others than those of one that stays off, and its lamp speaks against none of them', () => {
+    const now = left(BY_WIRE, { 'amp-light': 'normal' });
+    expect(now).toEqual(expect.arrayContaining(['fuse-holder-resistive', 'amp-load-too-low', 'battery-low']));
+    for (const dead of ['main-fuse-open', 'amp-dead', 'remote-source-dead']) {
+      expect(off).toContain(dead);
+      expect(atTimes.map(({ verdict }) => verdict)).not.toContain(dead);
+    }
+    expect(left(BY_WIRE, { 'amp-light': null, 'amp-signs': 'alive' })).toEqual(now);
+    expect(left(BY_WIRE, { ...AT_TIMES, 'amp-light': 'fault' })).toEqual(left(BY_WIRE, AT_TIMES));
+  });
+  // What makes an amplifier go off when loud, on bumps, hot and in quiet passages: common practice, no published source.
+  it.each([
+    ['loud', ['plus-lead-too-thin', 'amp-ground-resistive', 'battery-low', 'remote-volts-low', 'amp-load-too-low']],
+    ['bumps', ['fuse-holder-resistive', 'battery-lug-loose', 'remote-wire-open', 'speaker-wire-to-frame']],
+    ['hot', ['amp-heat-protect']],
+    ['running', ['regulator-out-of-range']],
+    ['quiet', ['turn-on-mode-wrong']],
+  ])('are, %s, %j', (when, expected) =>
+    expect(left({ ...BY_WIRE, unitKind: 'replaced' }, { ...AT_TIMES, 'amp-goes-off': when })).toEqual(
+      expect.arrayContaining(expected),
+    ),
+  );
+  it('are none who needs something that this bike does not have', () => {
+    const onBumps = { ...AT_TIMES, 'amp-goes-off': 'bumps' };
+    expect(left(BY_WIRE, onBumps)).not.toContain('amp-input-plug-off');
+    const rear = left(EXAMPLE_RIGS.trunk, { 'which-amp': 'rear', ...onBumps });
+    expect(rear).toContain('amp-input-plug-off');
+    expect(rear).not.toContain('remote-wire-open');
+  });
+  it('are those of one that stays off again once it is known to be off for good', () =>
+    expect(left(BY_WIRE, { 'amp-light': 'fault', 'amp-goes-off': 'always' })).toContain('speaker-pair-shorted'));
 });
