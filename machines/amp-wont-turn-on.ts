@@ -158,7 +158,11 @@ export const ampWontTurnOn = flow('amp-wont-turn-on', 'The amplifier stays off',
     running: 'chargingIsTooHigh',
     loud: 'askTools',
     hot: 'isTooHot',
-    quiet: [{ when: mayHear, to: 'sleepsInQuietPassages' }, { to: 'readSelectorsInQuiet' }],
+    quiet: [
+      { when: surelyByWire, to: 'readSelectorsInQuiet' },
+      { when: byDc, to: 'pressLeads' },
+      { to: 'sleepsInQuietPassages' },
+    ],
     cannot: [{ when: whoKnowsWhen, to: 'pressLeads' }, { to: 'isOn' }],
   }),
   askWhenItTrips: ask(ampGoesOff, {

@@ -38,9 +38,8 @@ export function benchOf(proved: ProvedFlow, rigsPerKind = RIGS_PER_KIND): Benche
   };
 }
 
-/** What a flow is named after is what its order is made for. Another complaint that it takes on beside it is not weighed. */
-export const BENCHED = PROVED_FLOWS.filter(({ id, flow }) => id === flow.id);
-
 /** Every flow that can be proved, by id. */
 export const bench = (rigsPerKind?: number): Readonly<Record<string, Benched>> =>
-  Object.fromEntries(BENCHED.map((proved) => [proved.id, benchOf(proved, rigsPerKind)]));
+  Object.fromEntries(
+    PROVED_FLOWS.filter(({ beside }) => !beside).map((proved) => [proved.id, benchOf(proved, rigsPerKind)]),
+  );

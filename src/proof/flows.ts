@@ -14,6 +14,8 @@ export interface ProvedFlow {
   /** The complaint that it is proved for. */
   readonly id: ComplaintId;
   readonly flow: Flow;
+  /** Whether the flow takes this complaint on beside the one that it is named after, and that its order is made for. */
+  readonly beside?: true;
   /** What each suspect shows, made from the circuit. */
   readonly signs: MadeTable;
   /** What each suspect is called. */
@@ -46,6 +48,7 @@ export const PROVED_FLOWS: readonly ProvedFlow[] = [
   {
     id: 'amp-goes-off',
     flow: ampWontTurnOn,
+    beside: true,
     signs: AMP_AT_TIMES_SIGNS,
     texts: AMP_AT_TIMES_TEXTS,
     tableFor: ampTable,

@@ -86,9 +86,9 @@ export const spareFuse = choice<'wakes' | 'holds' | 'opens'>({
   options: {
     wakes: 'It holds, and the amplifier comes on',
     holds: 'It holds, the amplifier stays off',
-    opens: 'It opens at once',
+    opens: 'It opens, at once or when it is switched on',
   },
-  outcomes: { wakes: 'comes on with a new fuse', holds: 'new fuse holds, still off', opens: 'new fuse opens at once' },
+  outcomes: { wakes: 'comes on with a new fuse', holds: 'new fuse holds, still off', opens: 'new fuse opens, too' },
 });
 
 export const bodyFuse = choice<'whole' | 'blown' | 'none'>({

@@ -616,7 +616,7 @@ const JOURNEYS: readonly Journey[] = [
     answers: atTimes('running'),
     ends: 'regulator-out-of-range',
     sure: 'likely',
-    says: [/Only charging changes when the engine starts/, /Outdoors, about 3000 rpm/, /^(?!.*Battery, as read)/],
+    says: [/Charging is what changes when the engine starts/, /Outdoors, about 3000 rpm/, /^(?!.*Battery, as read)/],
   },
   {
     it: 'reads the selector of one with a wire that falls asleep in quiet passages',

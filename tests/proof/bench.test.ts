@@ -1,9 +1,9 @@
 import { describe, expect, it } from 'vitest';
 import { comesAfter } from '../../src/diagnosis/cost.ts';
 import { minutesByTest } from '../../src/diagnosis/least-cost.ts';
-import { BENCHED } from '../../src/proof/bench.ts';
 import { BUILD_KINDS, fixedRigs } from '../../src/proof/fixed-rigs.ts';
 import { flowCost } from '../../src/proof/flow-cost.ts';
+import { PROVED_FLOWS } from '../../src/proof/flows.ts';
 import { MODES, playTrial } from '../../src/proof/modes.ts';
 import { subjectOf } from '../../src/proof/subjects.ts';
 import { fedFromRear } from '../../src/steps/rear-volts.ts';
@@ -18,7 +18,7 @@ const MOST_RATIO: Readonly<Record<string, number>> = { 'no-rear-sound': 1.15, 'a
 
 const total = (minutes: Iterable<number>) => [...minutes].reduce((sum, one) => sum + one, 0);
 
-describe.each(BENCHED.map((proved) => [proved.id, proved] as const))(
+describe.each(PROVED_FLOWS.filter(({ beside }) => !beside).map((proved) => [proved.id, proved] as const))(
   'the minutes of %s',
   { timeout: 120_000 },
   (id, proved) => {

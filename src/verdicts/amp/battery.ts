@@ -118,10 +118,10 @@ export const regulatorHigh: Verdict = {
   remedy: (f) => ({
     what: is(f, 'amp-terminals', 'battery-high')
       ? 'The battery reads above what a healthy charging system gives. An amplifier switches off there to save itself.'
-      : 'It goes off with the engine running, loud or not: too many volts, and the amplifier saves itself.',
+      : 'It goes off with the engine running, loud or not. Most likely it gets too many volts there, and saves itself.',
     certainty: 'likely',
     howSure: !is(f, 'amp-terminals', 'battery-high')
-      ? 'Only charging changes when the engine starts. Nobody has read it yet: the first check below does.'
+      ? 'Charging is what changes when the engine starts, and it shakes every contact. Nobody has read it yet: do that first.'
       : `It lies ${batteryV(f) >= OVERVOLTAGE_CUT_LOWEST_V ? 'where amplifiers switch off' : 'above every healthy regulator'}. With the engine off no regulator does that: read it again, running.`,
     numbers: [
       ...(is(f, 'amp-terminals', 'battery-high')
@@ -145,7 +145,10 @@ export const regulatorHigh: Verdict = {
     tools: 'Meter, contact cleaner',
     minutes: 40,
     who: YOURSELF_OR_FITTER,
-    notBuy: ['An amplifier: it did right to switch off.', 'A regulator, before it was read with the engine running.'],
+    notBuy: [
+      'An amplifier: it does right to switch off there.',
+      'A regulator, before it was read with the engine running.',
+    ],
     cautions: ['outdoors', 'hot', 'battery-gas'],
     proof: `Outdoors, about 3000 rpm, lamps on: ${CHARGING} at the posts, and the amplifier stays on.`,
     ...(!is(f, 'amp-terminals', 'battery-high') && {

@@ -190,7 +190,9 @@ export const shortList: Verdict = {
       who: YOURSELF_OR_FITTER,
       notBuy: ['Anything, until one of them is proved.'],
       cautions: ['minus-first', 'fuse', 'key-off', 'hot'],
-      proof: 'The amplifier starts and stops with the head unit ten times in a row.',
+      proof: failsNowAndThen(f)
+        ? 'Half an hour of what made it go off before: it stays on.'
+        : 'The amplifier starts and stops with the head unit ten times in a row.',
       mayAlsoBe:
         // The ohms of its load were weighed against what "my bike" says of the amplifier, which may be a guess.
         first || !is(f, 'amp-goes-off', 'loud')

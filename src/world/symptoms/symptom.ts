@@ -49,8 +49,19 @@ const soundBikes = oncePerKey<World['rig'], Ridden>();
 const soundBike = ({ rig, about }: World): Ridden =>
   soundBikes(rig, `${about}`, () => ridden({ ...healthyWorld(rig), about }));
 
-/** Whether any contact changes when it is moved. If none does, a bike over bumps is the bike at the stand. */
-const feelsBumps = oncePer((world: World): boolean => JSON.stringify(world).includes('"movedOhm"'));
+/** What moving and heat change on a bike. Where that is nothing, it is over bumps and in the sun what it is at the stand. */
+const feels = oncePer((world: World) => {
+  const parts = JSON.stringify(world);
+  return {
+    bumps: parts.includes('"movedOhm"'),
+    heat: parts.includes('"hotOhm"') || parts.includes('"coolsBadly":true'),
+  };
+});
+function felt(world: World, moment: Moment): Moment {
+  if (moment.moves.length === 0 && !moment.hot) return moment;
+  const { bumps, heat } = feels(world);
+  return { ...moment, moves: bumps ? moment.moves : [], hot: heat && moment.hot };
+}
 
 export function ridden(world: World): Ridden {
   const seen = new Map<string, Seen>();
@@ -58,8 +69,7 @@ export function ridden(world: World): Ridden {
     world,
     fitted: fittedCorners(world),
     at: (change) => {
-      const asked: Moment = { ...ORDINARY, ...change };
-      const moment = asked.moves.length > 0 && !feelsBumps(world) ? { ...asked, moves: [] } : asked;
+      const moment = felt(world, { ...ORDINARY, ...change });
       const key = JSON.stringify(moment);
       const known = seen.get(key);
       if (known) return known;
