@@ -411,6 +411,7 @@ const JOURNEYS: readonly Journey[] = [
     answers: { ...DARK, ...NO_METER, 'what-else': 'bike', 'supply-wiggle': 'no-effect' },
     ends: 'battery-low',
     sure: 'short list',
+    says: [/nobody has read them yet/, /^(?!.*, as read)/],
   },
   {
     it: 'finds a charging voltage at which amplifiers switch off to save themselves',
@@ -571,7 +572,8 @@ const JOURNEYS: readonly Journey[] = [
     answers: { ...WELL_ON_THE_STAND, ...lamp('12.1', '12.04', '0.04', '0.02') },
     ends: 'battery-low',
     sure: 'likely',
-    numbers: ['Lost in it with the 55 W lamp, as read: 0.4 V', 'A sound one loses: about 0.1 V'],
+    // 0.4 V / 5 A = 0.08 Ω; full bass of 360 W / 0.72 / 14.2 V = 35.2 A pulls 12.5 V to 9.7 V.
+    numbers: ['Lost in the battery: 0.4 V', 'A sound one loses: about 0.1 V', 'And pulls it down to about: 9.68 V'],
     says: [/gives way when something draws/, /^(?!.*never goes off)/],
   },
   {
@@ -586,6 +588,28 @@ const JOURNEYS: readonly Journey[] = [
     ends: 'fuse-holder-resistive',
     sure: 'short list',
     says: [/The plus lead too thin or half broken/, /A loose ring at the battery/, /A load that is too heavy/],
+  },
+  {
+    // 0.19 V / 5 A = 38 mΩ.
+    it: 'says of a ground that is only worn that it is not the reason by itself, and lists the load',
+    rig: BY_WIRE,
+    answers: { ...WELL_ON_THE_STAND, ...lamp('12.4', '12.15', '0.06', '0.19') },
+    ends: 'amp-ground-resistive',
+    sure: 'short list',
+    numbers: ['So its resistance is: 38 mΩ'],
+    says: [
+      /By itself it would not switch the amplifier off/,
+      /A load that is too heavy/,
+      /^(?!.*when the ground lead is moved)/,
+    ],
+  },
+  {
+    it: 'sends whoever has one suspect left to the check that shows it, and calls it unseen',
+    rig: BY_WIRE,
+    answers: { ...atTimes('bumps'), ...NO_LEAD_REACTS, ...BY_HAND, 'temporary-leads': null, 'rings-look': 'tight' },
+    ends: 'amp-short-list',
+    sure: 'short list',
+    says: [/Nobody has seen this one yet/, /Do the check below before anything else/, /touches the frame when moved/],
   },
   {
     it: 'finds the contact that reacts to a finger where it goes off on bumps',

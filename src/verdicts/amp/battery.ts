@@ -14,9 +14,9 @@ import { BATTERY_OHM, batteryV, LAMP_A } from '../../steps/amp-feed.ts';
 import { type Findings, is } from '../../steps/outcome.ts';
 import { lostInBatteryV } from '../../steps/supply.ts';
 import { theAmp } from '../../steps/which-amp.ts';
-import type { Verdict } from '../verdict.ts';
+import type { RemedyNumber, Verdict } from '../verdict.ts';
 import { YOURSELF, YOURSELF_OR_FITTER } from '../who.ts';
-import { cutOut, denseDrawA } from './numbers.ts';
+import { cutOut, denseDrawA, fullDrawA } from './numbers.ts';
 
 /** A battery with too little or a charging system with too much: the amplifier only obeys. */
 
@@ -29,6 +29,40 @@ const lowestReadV = (f: Findings): number =>
 const mayNeverGoOff = (f: Findings): boolean =>
   theAmp(f).turnOn === 'wire' && !is(f, 'remote-key-off', 'dead') && !is(f, 'amp-terminals', 'ok', 'unclear');
 
+const volts = (label: string, value: number): RemedyNumber => ({ label, value: formatQuantity(value, 'V', 3) });
+
+/** Where a current pulls a battery of so many ohms. */
+const pulledTo = (f: Findings, openV: number, internalOhm: number, currentA: number): readonly RemedyNumber[] => [
+  cutOut,
+  {
+    label: currentA === fullDrawA(f) ? 'Full bass takes' : 'Dense loud music takes',
+    value: formatQuantity(currentA, 'A', 2),
+  },
+  volts('And pulls it down to about', sagV({ openV, internalOhm, currentA })),
+];
+
+const wasRead = (f: Findings): boolean =>
+  f.values('amp-terminals')['batteryV'] !== undefined || f.values('supply-under-load')['batteryV'] !== undefined;
+
+const emptyNumbers = (f: Findings): readonly RemedyNumber[] => [
+  ...(wasRead(f) ? [volts('Battery, as read', lowestReadV(f))] : []),
+  { label: 'Key on, engine off, healthy', value: `${formatQuantity(KEY_ON_HEALTHY_V, 'V')} or more` },
+  { label: 'Nearly empty', value: `below ${formatQuantity(KEY_ON_FLAT_V, 'V')}` },
+  ...(wasRead(f) ? pulledTo(f, lowestReadV(f), BATTERY_OHM, denseDrawA(f)) : [cutOut]),
+];
+
+/** What it lost to the lamp is its resistance, and tells what full bass does to it. */
+function givesWayNumbers(f: Findings): readonly RemedyNumber[] {
+  const lostV = lostInBatteryV(f) ?? 0;
+  return [
+    volts('Battery without the lamp, as read', batteryV(f)),
+    volts('With the lamp, as read', lowestReadV(f)),
+    { label: 'Lost in the battery', value: formatQuantity(lostV, 'V', 2) },
+    { label: 'A sound one loses', value: `about ${formatQuantity(LAMP_A * BATTERY_OHM, 'V', 1)}` },
+    ...pulledTo(f, batteryV(f), lostV / LAMP_A, fullDrawA(f)),
+  ];
+}
+
 export const batteryLow: Verdict = {
   id: 'battery-low',
   title: 'The battery is too low for the amplifier',
@@ -36,43 +70,22 @@ export const batteryLow: Verdict = {
   evidence: ['amp-terminals', 'supply-under-load', 'what-else', 'remote-key-off', 'last-change'],
   mends: ['amp-supply'],
   remedy: (f) => {
-    const belowCut = lowestReadV(f) < UNDERVOLTAGE_CUT_HIGHEST_V;
-    const full = lowestReadV(f) >= KEY_ON_FLAT_V;
+    const belowCut = wasRead(f) && lowestReadV(f) < UNDERVOLTAGE_CUT_HIGHEST_V;
+    const full = lostInBatteryV(f) !== undefined && lowestReadV(f) >= KEY_ON_FLAT_V;
     const neverOff = mayNeverGoOff(f);
     return {
       what: full
         ? 'The battery gives way when something draws from it. The amplifier switches itself off below its least volts.'
-        : 'The battery is nearly empty. The amplifier switches itself off below its least volts.',
+        : `The battery is ${wasRead(f) ? '' : 'most likely '}nearly empty. The amplifier switches itself off below its least volts.`,
       certainty: neverOff ? 'short list' : belowCut ? 'proved' : 'likely',
-      howSure: belowCut
-        ? 'The battery itself lies where amplifiers cut out.'
-        : full
-          ? 'Of all that the current passes, the battery itself loses the most over a sound one.'
-          : 'The battery is so low that loud music pulls it under the cut-out. Nothing else can be judged before it is full.',
-      numbers: [
-        { label: 'Battery, as read', value: formatQuantity(lowestReadV(f), 'V', 3) },
-        ...(full
-          ? [
-              {
-                label: 'Lost in it with the 55 W lamp, as read',
-                value: formatQuantity(lostInBatteryV(f) ?? 0, 'V', 2),
-              },
-              { label: 'A sound one loses', value: `about ${formatQuantity(LAMP_A * BATTERY_OHM, 'V', 1)}` },
-            ]
-          : []),
-        { label: 'Key on, engine off, healthy', value: `${formatQuantity(KEY_ON_HEALTHY_V, 'V')} or more` },
-        { label: 'Nearly empty', value: `below ${formatQuantity(KEY_ON_FLAT_V, 'V')}` },
-        cutOut,
-        { label: 'Dense loud music takes', value: formatQuantity(denseDrawA(f), 'A', 2) },
-        {
-          label: 'And pulls it down to about',
-          value: formatQuantity(
-            sagV({ openV: lowestReadV(f), internalOhm: BATTERY_OHM, currentA: denseDrawA(f) }),
-            'V',
-            3,
-          ),
-        },
-      ],
+      howSure: !wasRead(f)
+        ? 'The whole bike is short of volts, and nobody has read them yet: read the posts first.'
+        : belowCut
+          ? 'The battery itself lies where amplifiers cut out.'
+          : full
+            ? 'With the lamp on, the battery itself loses more over a sound one than its leads do.'
+            : 'The battery is so low that loud music pulls it under the cut-out. Nothing else can be judged before it is full.',
+      numbers: full ? givesWayNumbers(f) : emptyNumbers(f),
       fix: [
         'Charge it fully, with a charger made for its chemistry. Then four hours’ rest.',
         'Lead-acid, rested and full: 12.7 V or more. Less, or it falls again within days: the battery is worn.',
@@ -84,7 +97,9 @@ export const batteryLow: Verdict = {
       who: YOURSELF,
       notBuy: ['An amplifier, before the battery is full.', 'A battery, before this one was charged and rested.'],
       cautions: ['battery-gas', 'outdoors'],
-      proof: `Key on, music playing: ${formatQuantity(KEY_ON_HEALTHY_V, 'V')} or more at the posts, and the amplifier stays on for ten minutes.`,
+      proof: full
+        ? 'Ten minutes at the volume that failed, engine off: the amplifier stays on.'
+        : `Key on, music playing: ${formatQuantity(KEY_ON_HEALTHY_V, 'V')} or more at the posts, and the amplifier stays on for ten minutes.`,
       mayAlsoBe: [
         ...(neverOff
           ? [

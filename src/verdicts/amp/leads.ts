@@ -46,7 +46,9 @@ export const fuseHolderResistive: Verdict = {
     return {
       what: byElimination
         ? 'Volts go into the fuse holder and none come out: its contacts, or a fuse that is open where no eye sees it.'
-        : 'The fuse holder hardly makes contact: loose, softened by heat, or green.',
+        : !atHolder && onlyWorn(f)
+          ? 'The plus way is worn, most of all at the fuse holder. By itself it would not switch the amplifier off: loud music and one more thing do.'
+          : 'The fuse holder hardly makes contact: loose, softened by heat, or green.',
       certainty: atHolder ? 'proved' : onlyWorn(f) ? 'short list' : 'likely',
       howSure: atHolder
         ? 'The volts are lost across the holder itself.'
@@ -132,7 +134,9 @@ export const plusLeadTooThin: Verdict = {
     const lengthM = ampEstimate(theAmp(f), 'plusLeadM').value;
     const sectionM2 = sectionForDropM2({ lengthM, currentA: fullDrawA(f), lossV: MOST_LOST_V });
     return {
-      what: 'The plus lead itself loses too much: too thin, partly broken, or aluminium under a copper skin.',
+      what: onlyWorn(f)
+        ? 'The plus lead itself loses more than a sound one. By itself it would not switch the amplifier off: loud music and one more thing do.'
+        : 'The plus lead itself loses too much: too thin, partly broken, or aluminium under a copper skin.',
       certainty: onlyWorn(f) ? 'short list' : 'proved',
       howSure: 'Neither the ring nor the fuse holder loses the volts. What is left is the lead.',
       numbers: [
@@ -206,6 +210,13 @@ export const ampGroundOpen: Verdict = {
 /** Without the lamp and with no contact at all, the ground terminal hangs up at the battery’s volts. */
 const groundWasRead = (f: Findings) => is(f, 'amp-terminals', 'ok', 'unclear');
 
+/** Read to be worn, and not told by a finger or a second lead. */
+const groundOnlyWorn = (f: Findings) =>
+  onlyWorn(f) &&
+  !is(f, 'supply-wiggle', 'ground') &&
+  !is(f, 'temporary-leads', 'ground') &&
+  !is(f, 'rings-look', 'ground');
+
 export const ampGroundResistive: Verdict = {
   id: 'amp-ground-resistive',
   title: 'The amplifier’s ground makes poor contact',
@@ -214,13 +225,21 @@ export const ampGroundResistive: Verdict = {
   mends: ['amp-supply'],
   article: 'voltage-drop-under-load',
   remedy: (f) => ({
-    what: `The way back from the amplifier makes poor contact: ${ampName(f).toLowerCase()} loses its volts there as soon as it draws current.`,
-    certainty: is(f, 'supply-under-load', 'ground-drop') && groundWasRead(f) ? 'proved' : 'likely',
-    howSure: is(f, 'supply-under-load', 'ground-drop')
-      ? 'With a known current through it, the ground way loses more than the amplifier can spare.'
-      : is(f, 'temporary-leads', 'ground')
-        ? 'It comes on with a second ground lead beside the old one.'
-        : 'It reacts when the ground lead is moved.',
+    what: groundOnlyWorn(f)
+      ? 'The way back from the amplifier is worn. By itself it would not switch the amplifier off: loud music and one more thing do.'
+      : `The way back from the amplifier makes poor contact: ${ampName(f).toLowerCase()} loses its volts there as soon as it draws current.`,
+    certainty: groundOnlyWorn(f)
+      ? 'short list'
+      : is(f, 'supply-under-load', 'ground-drop') && groundWasRead(f)
+        ? 'proved'
+        : 'likely',
+    howSure: groundOnlyWorn(f)
+      ? 'Of battery, plus and ground, the ground way loses the most over a sound one.'
+      : is(f, 'supply-under-load', 'ground-drop')
+        ? 'With a known current through it, the ground way loses more than the amplifier can spare.'
+        : is(f, 'temporary-leads', 'ground')
+          ? 'It comes on with a second ground lead beside the old one.'
+          : 'It reacts when the ground lead is moved.',
     background: 'Paint or anodising under a ring reads fine with no current. It gives way with ten amperes.',
     numbers: [...pathNumbers(f, 'ground'), ...readPath(f, 'groundDropV'), cutOut],
     fix: [
@@ -236,6 +255,7 @@ export const ampGroundResistive: Verdict = {
     cautions: ['minus-first', 'temporary-lead'],
     proof: `Amplifier ground against battery minus with the lamp on: ${pathNumbers(f, 'ground')[0]?.value ?? ''}. ${PROOF_TEN}`,
     mayAlsoBe: [
+      ...(groundOnlyWorn(f) ? [HEAVY_LOAD] : []),
       {
         what: 'Its ring loose at the battery minus post',
         split: groundWasRead(f)

@@ -169,7 +169,9 @@ export const loadTooLow: Verdict = {
         { label: 'Two such speakers side by side', value: formatQuantity(rated(f).value / 2, 'Ω', 2) },
       ],
       fix: [
-        'Only one speaker on that run? Then its coil is half burnt: replace the pair.',
+        ...(is(f, 'amp-runs', 'heavy')
+          ? ['Only one speaker on that run? Wires off it, measure it alone. Still so few ohms: its coil is half burnt.']
+          : []),
         'Look in its papers for the least ohms of a channel, stereo and bridged.',
         'Two speakers on one channel: wire them in series, amplifier plus, first speaker, second speaker, amplifier minus. Their ohms add up. Or give each a channel of its own.',
         'Only alike speakers in series. Different ones get different shares.',

@@ -169,12 +169,19 @@ export const shortList: Verdict = {
         ? `Likeliest: ${first.suspect.title.charAt(0).toLowerCase()}${first.suspect.title.slice(1)}.`
         : none.what,
       certainty: 'short list',
-      howSure: first
-        ? `What was answered leaves ${possible.length}${possible.length > MOST_IN_A_LIST ? `, of which the ${MOST_IN_A_LIST} likeliest stand below` : ''}. A check that could not be done would tell them apart.`
-        : none.howSure,
+      howSure:
+        first && possible.length === 1
+          ? 'Every other known cause has an answer that speaks against it. Nobody has seen this one yet.'
+          : first
+            ? `What was answered leaves ${possible.length}${possible.length > MOST_IN_A_LIST ? `, of which the ${MOST_IN_A_LIST} likeliest stand below` : ''}. A check that could not be done would tell them apart.`
+            : none.howSure,
       numbers: listed.map(({ suspect, shareRatio }) => ({ label: suspect.title, value: shareInWords(shareRatio) })),
       fix: [
-        ...(first ? ['Go through the checks below in their order. Each is harmless and separates one of them.'] : []),
+        ...(possible.length === 1
+          ? ['Do the check below before anything else. It is harmless.']
+          : first
+            ? ['Go through the checks below in their order. Each is harmless and separates one of them.']
+            : []),
         ...(is(f, 'one-by-one', 'none')
           ? ['Plugging the speakers in again may have cured it: ride it before you do more.']
           : []),
@@ -182,7 +189,9 @@ export const shortList: Verdict = {
         ...(is(f, 'tools-at-hand', 'meter')
           ? []
           : [
-              'With a meter three readings at the amplifier tell most of them apart in three minutes: change the answer “Meter at hand” above.',
+              failsNowAndThen(f)
+                ? 'A meter and a 55 W lamp tell most of them apart in a quarter of an hour: change the answer “Meter at hand” above.'
+                : 'With a meter three readings at the amplifier tell most of them apart in three minutes: change the answer “Meter at hand” above.',
             ]),
       ],
       tools: 'As each check says',
