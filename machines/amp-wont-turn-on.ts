@@ -199,12 +199,15 @@ export const ampWontTurnOn = flow('amp-wont-turn-on', 'The amplifier stays off',
     'no-effect': 'askWhatElseFails',
     cannot: 'askWhatElseFails',
   }),
-  // A head unit that goes dark on a bump takes the amplifier with it.
+  // What fails together on a bump hangs on one contact: the head unit’s, a feed that the remote wire shares, the posts.
   askWhatElseFails: ask(whatElse, {
     unit: 'unitIsDark',
-    accessories: 'askTools',
+    accessories: [{ when: surelyByWire, to: 'sourceIsDead' }, { to: 'askTools' }],
     nothing: 'askTools',
-    bike: 'askTools',
+    bike: [
+      { when: claim('it goes off on bumps', (f) => is(f, 'amp-goes-off', 'bumps')), to: 'lugIsLoose' },
+      { to: 'askTools' },
+    ],
     cannot: 'askTools',
   }),
 

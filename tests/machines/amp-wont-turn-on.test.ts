@@ -627,6 +627,22 @@ const JOURNEYS: readonly Journey[] = [
     says: [/the head unit itself goes dark/, /push each home/],
   },
   {
+    it: 'thinks of the posts where the whole bike goes weak on bumps, though no ring reacted to a finger',
+    rig: BY_WIRE,
+    answers: { ...atTimes('bumps'), 'supply-wiggle': 'no-effect', 'what-else': 'bike' },
+    ends: 'battery-lug-loose',
+    sure: 'likely',
+    says: [/What all of it shares is the battery posts/],
+  },
+  {
+    it: 'thinks of the feed that its wire shares where a socket goes off on bumps with it',
+    rig: BY_WIRE,
+    answers: { ...atTimes('bumps'), 'supply-wiggle': 'no-effect', 'what-else': 'accessories' },
+    ends: 'remote-source-dead',
+    sure: 'likely',
+    says: [/gives way at times/, /goes off with it: they share a feed/, /^(?!.*carries no volts)/],
+  },
+  {
     it: 'finds a speaker wire that touches the frame on bumps where no lead of the supply reacts',
     rig: BY_WIRE,
     answers: { ...atTimes('bumps'), ...NO_LEAD_REACTS, ...METER, 'amp-wires-to-frame': { lowestOhm: '0.3' } },

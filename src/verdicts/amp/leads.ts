@@ -6,7 +6,7 @@ import { theAmp } from '../../steps/which-amp.ts';
 import { mainFuseAtMost } from '../main-fuse.ts';
 import type { Verdict } from '../verdict.ts';
 import { FITTER, YOURSELF, YOURSELF_OR_FITTER } from '../who.ts';
-import { HEAVY_LOAD, type Left } from './left.ts';
+import { HEAVY_LOAD, type Left, WEAK_BATTERY } from './left.ts';
 import { ampName, cutOut, drawNumbers, fullDrawA, pathNumbers, readPath } from './numbers.ts';
 
 /** Contacts and leads that let volts through, but not the current. */
@@ -81,6 +81,9 @@ export const fuseHolderResistive: Verdict = {
   },
 };
 
+const wholeBikeOnBumps = (f: Findings) =>
+  is(f, 'amp-goes-off', 'bumps') && is(f, 'what-else', 'bike') && !is(f, 'supply-wiggle', 'battery');
+
 export const batteryLugLoose: Verdict = {
   id: 'battery-lug-loose',
   title: 'The amplifier’s ring at the battery is loose',
@@ -89,14 +92,18 @@ export const batteryLugLoose: Verdict = {
   mends: ['amp-supply'],
   article: 'voltage-drop-under-load',
   remedy: (f) => ({
-    what: 'A ring of the amplifier at the battery makes no contact.',
+    what: wholeBikeOnBumps(f)
+      ? 'A ring at the battery posts opens when the bike moves, and the whole bike goes weak with it.'
+      : 'A ring of the amplifier at the battery makes no contact.',
     certainty:
       is(f, 'supply-wiggle', 'battery') || is(f, 'plus-path', 'ring') || is(f, 'rings-look', 'battery')
         ? 'proved'
         : 'likely',
     howSure: is(f, 'fuse-sides', 'no-feed')
       ? 'Not even the fuse gets the battery’s volts.'
-      : 'The contact gives way at the battery post.',
+      : wholeBikeOnBumps(f)
+        ? 'The whole bike loses its volts at the same moment. What all of it shares is the battery posts.'
+        : 'The contact gives way at the battery post.',
     numbers: [...pathNumbers(f, 'plus'), ...readPath(f, 'plusDropV'), cutOut],
     fix: [
       'Key off. Minus ring off first. Then look at all rings on both posts.',
@@ -116,6 +123,7 @@ export const batteryLugLoose: Verdict = {
         what: 'A crimp that pulled out behind the ring',
         split: 'Hold the ring still and pull gently at its lead: does it move in the crimp?',
       },
+      ...(wholeBikeOnBumps(f) ? [WEAK_BATTERY] : []),
     ],
   }),
 };

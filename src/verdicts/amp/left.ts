@@ -95,15 +95,13 @@ export const pathsLeft = (f: Findings): Left =>
         },
       ];
 
+export const WEAK_BATTERY: Left[number] = {
+  what: 'A battery below 12.2 V or above 15 V',
+  split: 'Key on: what do the battery posts read, engine off and at about 3000 rpm outdoors?',
+};
+
 export const batteryLeft = (f: Findings): Left =>
-  is(f, 'amp-terminals', 'ok', 'unclear') || is(f, 'supply-under-load', 'ok', 'unclear')
-    ? []
-    : [
-        {
-          what: 'A battery below 12.2 V or above 15 V',
-          split: 'Key on: what do the battery posts read, engine off and at about 3000 rpm outdoors?',
-        },
-      ];
+  is(f, 'amp-terminals', 'ok', 'unclear') || is(f, 'supply-under-load', 'ok', 'unclear') ? [] : [WEAK_BATTERY];
 
 export const HEAVY_LOAD: Left[number] = {
   what: 'A load that is too heavy',

@@ -75,6 +75,7 @@ export const remoteSourceDead: Verdict = {
   mends: ['amp-supply', 'unit-leads', 'unit'],
   remedy: (f) => {
     const wrongFeed = f.outcome('key-positions') === 'some';
+    const atTimes = is(f, 'amp-light', 'normal') || is(f, 'amp-signs', 'alive') || is(f, 'amp-goes-off', 'bumps');
     const readDead = is(f, 'remote-source', 'dead') || is(f, 'remote-start-lamp', 'dark');
     // A hot amplifier comes back while somebody turns the key through its positions.
     const left = wrongFeed
@@ -90,18 +91,22 @@ export const remoteSourceDead: Verdict = {
     return {
       what: wrongFeed
         ? 'The remote wire is on a feed that does not follow the head unit: live in some other position of the key.'
-        : 'The point that the remote wire is tapped from carries no volts: a blown accessory fuse, or the wrong pin.',
+        : atTimes
+          ? 'The feed that the remote wire is tapped from gives way at times: a loose accessory fuse, or its plug.'
+          : 'The point that the remote wire is tapped from carries no volts: a blown accessory fuse, or the wrong pin.',
       certainty: left.length > 0 || !readDead ? 'likely' : 'proved',
       howSure: wrongFeed
         ? 'It comes on in another position, so supply, ground and amplifier are good.'
         : readDead
           ? 'Not even the start of the wire carries volts with the head unit on.'
-          : 'Something else on the bike died with it: they share a feed or a fuse.',
+          : `Something else on the bike ${atTimes ? 'goes off' : 'died'} with it: they share a feed or a fuse.`,
       numbers: remoteNumbers(f),
       fix: [
         wrongFeed
           ? 'Key off. Find out which feed it was tapped from, and take it off there.'
-          : 'Look at the accessory fuse of that feed first. Did a socket or a charger die with it?',
+          : atTimes
+            ? 'Key off. Press the accessory fuse of that feed home, and its plug. Look at both for heat and green.'
+            : 'Look at the accessory fuse of that feed first. Did a socket or a charger die with it?',
         'Take the remote wire to the head unit’s remote output, or to a feed that is live only with the ignition on.',
         'A 1 A fuse at its start. More than one amplifier or a relay on it: a relay of its own.',
       ],
