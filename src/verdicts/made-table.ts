@@ -102,6 +102,18 @@ export interface MadeEvidence extends MadeSuspect {
   readonly odds: Readonly<Record<string, Readonly<Record<string, number>>>>;
 }
 
+/**
+ * How often a suspect's builds are of a kind, over how often all builds are on which its verdict was seen. Its weight is how
+ * often it is the cause on a bike that can have it, whatever else was built: only the rows of one verdict share it.
+ */
+function ofItsBuilds(table: MadeTable, { verdict, shows }: MadeSuspect, step: string): Chances {
+  const rows = table.suspects.filter((one) => one.verdict === verdict);
+  const total = rows.reduce((sum, { weight }) => sum + weight, 0);
+  const among = (outcome: string) =>
+    rows.reduce((sum, row) => sum + row.weight * (row.shows[step]?.[outcome] ?? 0), 0) / total;
+  return Object.fromEntries(Object.entries(shows[step] ?? {}).map(([name, share]) => [name, share / among(name)]));
+}
+
 const toEvidence = (table: MadeTable): readonly MadeEvidence[] =>
   table.suspects.map((made) => {
     const past = HISTORY.filter((step) => made.shows[step]);
@@ -112,7 +124,12 @@ const toEvidence = (table: MadeTable): readonly MadeEvidence[] =>
       verdict: made.verdict,
       weight: made.weight,
       odds: Object.fromEntries(past.map((step) => [step, oddsBy(table, made, step)])),
-      shows: Object.fromEntries(shows.map(([step, chances]) => [step, { ...unseen(step), ...chances }])),
+      shows: Object.fromEntries(
+        shows.map(([step, chances]) => [
+          step,
+          { ...unseen(step), ...(BUILD.has(step) ? ofItsBuilds(table, made, step) : chances) },
+        ]),
+      ),
     };
   });
 
@@ -129,18 +146,6 @@ export type SuspectTexts = Readonly<Record<string, SuspectText>>;
 const likeliestFirst = (chances: Chances): readonly string[] =>
   Object.keys(chances).toSorted((a, b) => (chances[b] ?? 0) - (chances[a] ?? 0));
 
-/**
- * How often a suspect's builds are of a kind, over how often all builds are on which its verdict was seen. Its weight is how
- * often it is the cause on a bike that can have it, whatever else was built: only the rows of one verdict share it.
- */
-function ofItsBuilds(table: MadeTable, { verdict, shows }: MadeSuspect, step: string): Chances {
-  const rows = table.suspects.filter((one) => one.verdict === verdict);
-  const total = rows.reduce((sum, { weight }) => sum + weight, 0);
-  const among = (outcome: string) =>
-    rows.reduce((sum, row) => sum + row.weight * (row.shows[step]?.[outcome] ?? 0), 0) / total;
-  return Object.fromEntries(Object.entries(shows[step] ?? {}).map(([name, share]) => [name, share / among(name)]));
-}
-
 /** Made suspects in the form that the ranking takes: what one never shows on its build rules it out. */
 function toSuspects(table: MadeTable, evidence: readonly MadeEvidence[], texts: SuspectTexts): readonly Suspect[] {
   return evidence.map(({ verdict, weight, odds, shows }, i) => {
@@ -153,11 +158,7 @@ function toSuspects(table: MadeTable, evidence: readonly MadeEvidence[], texts: 
       const seen = FITTED.includes(step) ? seenAnywhere(table, made, step) : [];
       return [[step, [...new Set([...likeliestFirst(chances), ...seen])]] as const];
     });
-    const ranked = Object.entries(shows).map(([step, chances]) => [
-      step,
-      BUILD.has(step) ? { ...chances, ...ofItsBuilds(table, made, step) } : chances,
-    ]);
-    return { verdict, ...said, weight, odds, shows: Object.fromEntries(ranked), signs: Object.fromEntries(signs) };
+    return { verdict, ...said, weight, odds, shows, signs: Object.fromEntries(signs) };
   });
 }
 

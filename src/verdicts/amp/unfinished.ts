@@ -125,7 +125,7 @@ const HELD_WHILE_TESTED: NoneLeft = {
   what: 'It held while you tested. What fails now and then shows only while it fails.',
   howSure: 'Every part reads healthy on the stand.',
   fix: [
-    'Ride until it fails, stop, leave the key on: read its plus, its ground and its remote terminal while it is off.',
+    'Ride until it fails. Then stop, bike on its stand, key left on: read its plus, its ground and its remote terminal while it is off.',
     'Press its rings, its fuse holder, its ground and its remote wire once more, warm from the ride.',
   ],
 };
@@ -151,7 +151,9 @@ export const shortList: Verdict = {
     'what-else',
     'supply-wiggle',
     'recover',
+    'amp-wires-to-frame',
     'speakers-unplugged',
+    'amp-runs',
     'amp-terminals',
     'remote-volts',
     'remote-jumper',
