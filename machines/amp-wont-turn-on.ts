@@ -66,6 +66,10 @@ const surelyByWire = claim(
 const byDc = claim('it waits for DC', (f) => turnOn(f) === 'dc');
 const mayHear = claim('it wakes by sound, or nobody knows', (f) => !byWire.holds(f) && !byDc.holds(f));
 const lineFed = claim('a line-level lead feeds it', (f) => theAmp(f).input === 'line');
+const onShields = claim(
+  'a wire switches it, and a line-level lead feeds it',
+  (f) => surelyByWire.holds(f) && lineFed.holds(f),
+);
 const takesAny = claim('it takes any level', (f) => theAmp(f).needs === 'any');
 const meterHere = claim('a meter is at hand', (f) => is(f, 'tools-at-hand', 'meter'));
 const onNow = claim('it is on right now', (f) => is(f, 'amp-light', 'normal') || is(f, 'amp-signs', 'alive'));
@@ -195,7 +199,12 @@ export const ampWontTurnOn = flow('amp-wont-turn-on', 'The amplifier stays off',
     holder: 'holderIsBad',
     ground: 'groundIsBad',
     remote: [{ when: byWire, to: 'remoteWireIsOpen' }, { to: 'askWhatElseFails' }],
-    input: [{ when: surelyByWire, to: 'askWhatElseFails' }, { to: 'signalIsLost' }],
+    // Current in the shields of a line-level lead: its own ground is lost.
+    input: [
+      { when: onShields, to: 'groundIsBad' },
+      { when: surelyByWire, to: 'askWhatElseFails' },
+      { to: 'signalIsLost' },
+    ],
     'no-effect': 'askWhatElseFails',
     cannot: 'askWhatElseFails',
   }),
@@ -618,7 +627,8 @@ export const ampWontTurnOn = flow('amp-wont-turn-on', 'The amplifier stays off',
     { to: 'severalAreLeft' },
   ),
   measureRemoteOfOneThatDips: ask(remoteVolts, {
-    none: 'remoteIsLow',
+    // It is on without any: it was the wrong terminal, or its selector stands elsewhere.
+    none: 'measureRunsOfOneThatDips',
     low: 'remoteIsLow',
     ok: 'measureRunsOfOneThatDips',
     unclear: 'measureRunsOfOneThatDips',

@@ -531,7 +531,15 @@ const JOURNEYS: readonly Journey[] = [
     answers: { ...atTimes('bumps'), ...NO_LEAD_REACTS, ...CLEAR_OF_FRAME, ...FED, ...HOLDS },
     ends: 'amp-short-list',
     sure: 'short list',
-    says: [/It held while you tested/, /read its plus, its ground and its remote terminal while it is off/],
+    says: [/It held while you tested/, /read its plus, its ground and, if a wire switches it, its remote terminal/],
+  },
+  {
+    it: 'thinks of the lost ground where a line-level plug moves the lamp of one on a wire',
+    rig: { ...BY_WIRE, amps: [{ ...AMP, input: 'line' }] },
+    answers: { ...atTimes('bumps'), 'supply-wiggle': 'input' },
+    ends: 'amp-ground-resistive',
+    sure: 'likely',
+    says: [/the shields carry its current/, /Ground open/],
   },
   {
     it: 'thinks of a tired battery first where all reads well on the stand and it goes off when loud',

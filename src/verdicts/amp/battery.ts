@@ -154,6 +154,7 @@ export const regulatorHigh: Verdict = {
         ? ['A charger on it? Off. A weak battery in the meter reads high: put a fresh one in. Read again.']
         : []),
       'Outdoors, about 3000 rpm: volts at the posts, above what stands here? Leave the sound off until it is right.',
+      'Above 15 V: engine off, and do not ride on. A lithium battery that is warm or swollen: hands off, and no charger.',
       'Key off. Regulator’s plug and ground: a bad ground makes it read low and charge high. Clean both.',
       'Still too high at 3000 rpm: replace the regulator. Then look at the battery: it may have boiled.',
     ],
@@ -168,6 +169,10 @@ export const regulatorHigh: Verdict = {
     proof: `Outdoors, about 3000 rpm, lamps on: ${CHARGING} at the posts, and the amplifier stays on.`,
     ...(!is(f, 'amp-terminals', 'battery-high') && {
       mayAlsoBe: [
+        {
+          what: 'The charging system does not keep up',
+          split: 'Outdoors, about 3000 rpm with lamps on: below 13.5 V at the posts?',
+        },
         {
           what: 'A contact that opens with movement or heat',
           split: 'Engine off: press its rings, its fuse and its plugs with one finger. Does its lamp flicker?',

@@ -51,7 +51,9 @@ export const fuseHolderResistive: Verdict = {
           : 'The fuse holder hardly makes contact: loose, softened by heat, or green.',
       certainty: atHolder ? 'proved' : onlyWorn(f) ? 'short list' : 'likely',
       howSure: atHolder
-        ? 'The volts are lost across the holder itself.'
+        ? is(f, 'plus-path', 'holder')
+          ? 'The volts are lost across the holder itself.'
+          : 'It reacts when the holder or the plus lead is pressed.'
         : byElimination
           ? 'One side of it carries the battery’s volts, the other none, and the strip of the fuse looks whole.'
           : 'They are lost on the plus way, and the holder is its weakest place.',
@@ -94,9 +96,13 @@ export const batteryLugLoose: Verdict = {
   remedy: (f) => ({
     what: wholeBikeOnBumps(f)
       ? 'A ring at the battery posts opens when the bike moves, and the whole bike goes weak with it.'
-      : 'A ring of the amplifier at the battery makes no contact.',
+      : onlyWorn(f) && is(f, 'plus-path', 'ring')
+        ? 'The plus way is worn, most of all at the ring on the battery post.'
+        : 'A ring of the amplifier at the battery makes no contact.',
     certainty:
-      is(f, 'supply-wiggle', 'battery') || is(f, 'plus-path', 'ring') || is(f, 'rings-look', 'battery')
+      is(f, 'supply-wiggle', 'battery') ||
+      (is(f, 'plus-path', 'ring') && !onlyWorn(f)) ||
+      is(f, 'rings-look', 'battery')
         ? 'proved'
         : 'likely',
     howSure: is(f, 'fuse-sides', 'no-feed')
@@ -159,7 +165,7 @@ export const plusLeadTooThin: Verdict = {
       fix: [
         'Battery minus off.',
         'One copper lead of at least that section, from the battery post straight to the amplifier.',
-        'Its fuse within a hand’s width of the battery, no larger than the lead carries.',
+        `Its fuse within a hand’s width of the battery, no larger than the new lead carries. On the old one: ${mainFuseAtMost(theAmp(f))}.`,
         'Check the ground lead, too: it carries the same current.',
       ],
       tools: 'Crimp tool, lead, fuse holder',
@@ -167,7 +173,7 @@ export const plusLeadTooThin: Verdict = {
       who: FITTER,
       notBuy: ['A bigger fuse on the old lead.', 'Copper-clad aluminium: it loses about 1.6 times as much.'],
       cautions: ['minus-first', 'fuse'],
-      proof: `With the 55 W lamp on: ${pathNumbers(f, 'plus')[0]?.value ?? ''} on the plus way.`,
+      proof: `With the 55 W lamp on: ${pathNumbers(f, 'plus')[0]?.value ?? ''} on the plus way, and less with a thicker lead.`,
       ...(onlyWorn(f) && { mayAlsoBe: [HOLDER_WITHOUT_CURRENT, LOOSE_RING, HEAVY_LOAD] }),
     };
   },
@@ -247,7 +253,9 @@ export const ampGroundResistive: Verdict = {
         ? 'With a known current through it, the ground way loses more than the amplifier can spare.'
         : is(f, 'temporary-leads', 'ground')
           ? 'It comes on with a second ground lead beside the old one.'
-          : 'It reacts when the ground lead is moved.',
+          : is(f, 'supply-wiggle', 'input')
+            ? 'A wire switches it, and its line-level plug moves its lamp: the shields carry its current, so its own ground is lost.'
+            : 'It reacts when the ground lead is moved.',
     background: 'Paint or anodising under a ring reads fine with no current. It gives way with ten amperes.',
     numbers: [...pathNumbers(f, 'ground'), ...readPath(f, 'groundDropV'), cutOut],
     fix: [
@@ -260,7 +268,9 @@ export const ampGroundResistive: Verdict = {
     minutes: 30,
     who: YOURSELF_OR_FITTER,
     notBuy: ['An amplifier or a battery.', 'A capacitor on the supply: it does not mend a contact.'],
-    cautions: ['minus-first', 'temporary-lead'],
+    cautions: is(f, 'supply-wiggle', 'input')
+      ? ['minus-first', 'ground-open', 'temporary-lead']
+      : ['minus-first', 'temporary-lead'],
     proof: `Amplifier ground against battery minus with the lamp on: ${pathNumbers(f, 'ground')[0]?.value ?? ''}. ${PROOF_TEN}`,
     mayAlsoBe: [
       ...(groundOnlyWorn(f) ? [HEAVY_LOAD] : []),

@@ -322,7 +322,7 @@ export const tooHot: Verdict = {
       howSure:
         f.outcome('recover') === 'after-minutes'
           ? 'It came back by itself after minutes. Only heat takes that long.'
-          : 'It goes off when it is hot, and not at other times.',
+          : 'It goes off when it is hot.',
       numbers: [
         {
           label: 'Heat it has to get rid of with dense loud music',
@@ -335,7 +335,7 @@ export const tooHot: Verdict = {
         'Free its fins: no carpet, no foam, no rain cover on it. A hand’s width of air on the finned side.',
         'Stand it on spacers, fins upright, out of the closed bag or with holes for the air.',
         'Gain down to what the speakers need, high-pass on: what they cannot play is only heat.',
-        'Still too hot: a small fan that runs with the remote wire.',
+        'Still too hot: a small fan on its own fused feed, through a relay that the remote wire switches.',
       ],
       tools: 'Spacers, screwdriver',
       minutes: 40,

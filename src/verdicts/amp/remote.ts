@@ -133,7 +133,9 @@ export const remoteVoltsLow: Verdict = {
     // For the jumper the selector stood on wire, so one that stands elsewhere is not cleared by it.
     const left = readLow ? [] : [...selectorLeft(f), ...heatLeft(f)];
     return {
-      what: 'The remote terminal gets volts, but too few to switch this amplifier on.',
+      what: is(f, 'amp-light', 'normal')
+        ? 'The remote terminal gets so few volts that the amplifier lets go when its supply dips.'
+        : 'The remote terminal gets volts, but too few to switch this amplifier on.',
       certainty: readLow ? 'proved' : 'likely',
       howSure: readLow
         ? 'It was read, and lies under what amplifiers switch on at.'

@@ -149,7 +149,7 @@ export const AMP_AT_TIMES_TEXTS: SuspectTexts = {
   },
   'battery-low': {
     title: 'Battery weak, worn or not charged',
-    split: 'Key on, engine off, music loud for ten minutes: do the posts stay above 12.2 V?',
+    split: 'Charged and rested, engine off, music loud: do the posts fall below 11.5 V? Stop there.',
     means: ['regulator-out-of-range@low', 'stator-phase-lost', 'load-above-idle-output'],
   },
   'regulator-out-of-range': {

@@ -123,9 +123,9 @@ const failsNowAndThen = (f: Findings) =>
 type NoneLeft = Pick<Remedy, 'what' | 'howSure' | 'fix'>;
 const HELD_WHILE_TESTED: NoneLeft = {
   what: 'It held while you tested. What fails now and then shows only while it fails.',
-  howSure: 'Every part reads healthy on the stand.',
+  howSure: 'What could be read or pressed on the stand was healthy. What was not read is not cleared.',
   fix: [
-    'Ride until it fails. Then stop, bike on its stand, key left on: read its plus, its ground and its remote terminal while it is off.',
+    'Ride until it fails. Then stop, bike on its stand, key left on: read its plus, its ground and, if a wire switches it, its remote terminal while it is off.',
     'Press its rings, its fuse holder, its ground and its remote wire once more, warm from the ride.',
   ],
 };
