@@ -9,10 +9,10 @@ import {
   type ProfileShape,
   UNALTERED_SHAPE,
 } from '../compute/profile-response.ts';
+import { axleOf, type Corner, inFrontOf, perCorner } from '../rig/corner.ts';
 import type { AmpValues } from '../rig/fields.ts';
 import type { Rig } from '../rig/rig.ts';
 import { cleanIntoV } from './bike/clip.ts';
-import { axleOf, type Corner, inFrontOf, perCorner } from './corner.ts';
 import { SOUND_CONTACT_OHM } from './elements/contact.ts';
 import type { Amp, Contact, Run, Speaker, World } from './state.ts';
 import { driverOf, isAmplified, mainAmp, type ValuedRig, valuedRig } from './valued-rig.ts';

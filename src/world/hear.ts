@@ -1,8 +1,8 @@
+import { axleOf, CORNERS, type Corner, type PerCorner, perCorner } from '../rig/corner.ts';
 import type { Wave } from './bike/clip.ts';
 import { coilTop, tab } from './bike/nodes.ts';
 import type { Operating } from './bike/operate.ts';
 import { magnitude, subtract } from './complex.ts';
-import { axleOf, CORNERS, type Corner, type PerCorner, perCorner } from './corner.ts';
 import type { Moment } from './moment.ts';
 import type { World } from './state.ts';
 import { driverOf, isFitted } from './valued-rig.ts';

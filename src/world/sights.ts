@@ -1,6 +1,6 @@
 import { gainTargetV } from '../compute/gain.ts';
+import { CORNERS, type Corner, type PerCorner, perCorner } from '../rig/corner.ts';
 import type { Operating } from './bike/operate.ts';
-import { CORNERS, type Corner, type PerCorner, perCorner } from './corner.ts';
 import { loudestInputV } from './healthy.ts';
 import type { Moment } from './moment.ts';
 import type { World } from './state.ts';

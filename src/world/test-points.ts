@@ -1,6 +1,6 @@
+import { axleOf, type Corner, cornersOf, inFrontOf, sideOf } from '../rig/corner.ts';
 import type { TestPoint } from '../steps/test-points.ts';
 import { ampIn, ampNodes, ampOut, BATTERY_PLUS, lineOut, MINUS, runStart, tab, unitOut } from './bike/nodes.ts';
-import { axleOf, type Corner, cornersOf, inFrontOf, sideOf } from './corner.ts';
 import type { World } from './state.ts';
 import { driverOf, isFitted } from './valued-rig.ts';
 

@@ -1,7 +1,7 @@
+import type { Axle, Corner } from '../rig/corner.ts';
+import { axleOf } from '../rig/corner.ts';
 import { AMP_FIELDS, type AmpValues, BIKE_FIELDS, type BikeValues, type Field } from '../rig/fields.ts';
 import type { Rig } from '../rig/rig.ts';
-import type { Axle, Corner } from './corner.ts';
-import { axleOf } from './corner.ts';
 
 /** A rig in which every value is there: what a bike has, whether or not somebody knows it. */
 export type ValuedRig = BikeValues & { readonly amps: readonly AmpValues[] };

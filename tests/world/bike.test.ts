@@ -1,10 +1,10 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { CORNERS, cornersOf } from '../../src/rig/corner.ts';
 import { EXAMPLE_RIGS } from '../../src/rig/examples.ts';
 import { clip, shownRatio } from '../../src/world/bike/clip.ts';
 import { ampNodes, BATTERY_PLUS, MINUS } from '../../src/world/bike/nodes.ts';
 import { powerV } from '../../src/world/bike/operate.ts';
-import { CORNERS, cornersOf } from '../../src/world/corner.ts';
 import { healthyWorld } from '../../src/world/healthy.ts';
 import { hear, playing } from '../../src/world/hear.ts';
 import { dcA, dcV, type Look, ohms } from '../../src/world/probe.ts';

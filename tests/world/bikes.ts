@@ -1,9 +1,9 @@
 import fc from 'fast-check';
+import type { Corner } from '../../src/rig/corner.ts';
 import { EXAMPLE_RIGS } from '../../src/rig/examples.ts';
 import { AMP_FIELDS, BIKE_FIELDS, type Field } from '../../src/rig/fields.ts';
 import type { Rig } from '../../src/rig/rig.ts';
 import { type Operating, operate } from '../../src/world/bike/operate.ts';
-import type { Corner } from '../../src/world/corner.ts';
 import type { Moment } from '../../src/world/moment.ts';
 import { ORDINARY } from '../../src/world/moment.ts';
 import { acV, type Look, type Read } from '../../src/world/probe.ts';

@@ -17,6 +17,7 @@ import { parallelOhm, runBandOhm, seriesOhm } from '../../src/compute/impedance.
 import { BRIDGE_LOSS_LOADED_V, BRIDGE_LOSS_UNLOADED_V, cleanOutputV, powerW } from '../../src/compute/level.ts';
 import { AMPLIFIED_SAME_SHAPE, toneRatio, UNALTERED_SHAPE } from '../../src/compute/profile-response.ts';
 import { copperResistanceOhm, dropV } from '../../src/compute/wire.ts';
+import { CORNERS, type Corner } from '../../src/rig/corner.ts';
 import { EXAMPLE_RIGS } from '../../src/rig/examples.ts';
 import type { Rig } from '../../src/rig/rig.ts';
 import { EFFICIENCY_RATIO } from '../../src/steps/amp-feed.ts';
@@ -25,7 +26,6 @@ import { ampGainRatio } from '../../src/world/bike/drive.ts';
 import { ampIn, ampNodes } from '../../src/world/bike/nodes.ts';
 import { HUNTS_WITHIN_RATIO, MOST_PASSES, powerV, SETTLED_W } from '../../src/world/bike/operate.ts';
 import { AMP_IDLE_A } from '../../src/world/bike/power.ts';
-import { CORNERS, type Corner } from '../../src/world/corner.ts';
 import { FULL_STEP_V, healthyWorld } from '../../src/world/healthy.ts';
 import { dcV, ohms } from '../../src/world/probe.ts';
 import { ground, spotOf } from '../../src/world/test-points.ts';

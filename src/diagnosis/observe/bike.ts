@@ -1,4 +1,4 @@
-import { axleOf, type Corner } from '../../world/corner.ts';
+import { axleOf, type Corner } from '../../rig/corner.ts';
 import type { Moment } from '../../world/moment.ts';
 import type { Look } from '../../world/probe.ts';
 import { oncePerKey } from '../../world/remembered.ts';

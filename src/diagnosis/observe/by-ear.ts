@@ -1,7 +1,7 @@
 import { MUSIC_AVERAGE_RATIO } from '../../compute/amp-current.ts';
+import { axleOf, type Corner, sideOf } from '../../rig/corner.ts';
 import { faderCentre, fourCorners, lidCheck, rearControl, rearHiss, wakesWhenLoud } from '../../steps/by-ear.ts';
 import { offered } from '../../steps/outcome.ts';
-import { axleOf, type Corner, sideOf } from '../../world/corner.ts';
 import { LOUD_VOLUME, type Moment, ORDINARY_VOLUME } from '../../world/moment.ts';
 import { contactsLook } from '../../world/sights.ts';
 import type { Ridden } from '../../world/symptoms/index.ts';

@@ -1,6 +1,6 @@
+import type { Corner } from '../../rig/corner.ts';
 import { coilOhms, OPEN_RATIO, runOhms, runSplit, wireToFrame } from '../../steps/ohms.ts';
 import { dockBike, dockLid } from '../../world/bike/nodes.ts';
-import type { Corner } from '../../world/corner.ts';
 import type { Moment, Place, Plug } from '../../world/moment.ts';
 import type { Speaker } from '../../world/state.ts';
 import type { Ridden } from '../../world/symptoms/index.ts';

@@ -1,4 +1,4 @@
-import { perCorner } from '../../world/corner.ts';
+import { perCorner } from '../../rig/corner.ts';
 import { OPEN, SOUND } from '../../world/healthy.ts';
 import type { Amp, Contact, PairOf, Run, World } from '../../world/state.ts';
 import type { Ridden } from '../../world/symptoms/index.ts';

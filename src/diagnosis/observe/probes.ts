@@ -1,5 +1,5 @@
+import type { Corner } from '../../rig/corner.ts';
 import type { TestPoint } from '../../steps/test-points.ts';
-import type { Corner } from '../../world/corner.ts';
 import { bandRatio, type Meter } from '../../world/meter.ts';
 import type { Moment } from '../../world/moment.ts';
 import { acV, dcV, type Look, ohms, type Read } from '../../world/probe.ts';

@@ -1,6 +1,6 @@
+import type { Corner } from '../../rig/corner.ts';
 import { offered } from '../../steps/outcome.ts';
 import { ampRuns, ampWiresToFrame, oneByOne, recover, speakersUnplugged } from '../../steps/protection.ts';
-import type { Corner } from '../../world/corner.ts';
 import { OPEN } from '../../world/healthy.ts';
 import { LOUD_VOLUME } from '../../world/moment.ts';
 import type { Ridden } from '../../world/symptoms/index.ts';

@@ -1,5 +1,5 @@
+import { axleOf, type Corner, cornersOf, type PerCorner, perCorner, sideOf } from '../../rig/corner.ts';
 import { popRun, popSpeaker, swapInputs, swapOutputs } from '../../steps/swaps.ts';
-import { axleOf, type Corner, cornersOf, type PerCorner, perCorner, sideOf } from '../../world/corner.ts';
 import { cellMoves } from '../../world/probe.ts';
 import type { World } from '../../world/state.ts';
 import { heardCorners, type Ridden } from '../../world/symptoms/symptom.ts';

@@ -1,7 +1,7 @@
 import { MUSIC_AVERAGE_RATIO } from '../../compute/amp-current.ts';
+import { perCorner } from '../../rig/corner.ts';
 import { usable } from '../../steps/outcome.ts';
 import { adapterLook, betweenLook, inputPlug, remoteJumper, senseLevel } from '../../steps/turn-on.ts';
-import { perCorner } from '../../world/corner.ts';
 import { SOUND } from '../../world/healthy.ts';
 import { ORDINARY_VOLUME } from '../../world/moment.ts';
 import { ampIsOn, ampOf, changed, cornersOfAmp, isOpen, lampOf, withAmp } from './bike.ts';

@@ -1,9 +1,9 @@
+import type { Corner } from '../../rig/corner.ts';
 import { ampIn, ampOut, halfSupply } from '../../steps/amp-volts.ts';
 import { usable } from '../../steps/outcome.ts';
 import { fedFromRear, leastReferenceV, rearPair, rearPairAgain } from '../../steps/rear-volts.ts';
 import type { Answer } from '../../steps/step.ts';
 import { BATTERY_PLUS } from '../../world/bike/nodes.ts';
-import type { Corner } from '../../world/corner.ts';
 import type { Moment } from '../../world/moment.ts';
 import { ground, powerSpot } from '../../world/test-points.ts';
 import { lookAt, rearAmp } from './bike.ts';

@@ -1,6 +1,6 @@
 import { levelV } from '../../compute/level.ts';
+import { axleOf, CORNERS, type Corner, inFrontOf, type PerCorner, perCorner } from '../../rig/corner.ts';
 import { magnitude, multiply } from '../complex.ts';
-import { axleOf, CORNERS, type Corner, inFrontOf, type PerCorner, perCorner } from '../corner.ts';
 import type { Moment } from '../moment.ts';
 import type { Element, Solved } from '../network.ts';
 import { identityOf } from '../remembered.ts';

@@ -1,4 +1,4 @@
-import type { Corner } from '../corner.ts';
+import type { Corner } from '../../rig/corner.ts';
 
 /** The battery minus post: 0 V for the whole bike. The frame is bolted to it. */
 export const MINUS = 'battery −';

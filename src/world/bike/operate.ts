@@ -1,5 +1,5 @@
+import { CORNERS, type PerCorner, perCorner } from '../../rig/corner.ts';
 import { magnitude } from '../complex.ts';
-import { CORNERS, type PerCorner, perCorner } from '../corner.ts';
 import { type Moment, ORDINARY_VOLUME } from '../moment.ts';
 import type { Element, Refusal, Solved } from '../network.ts';
 import { oncePerKey } from '../remembered.ts';

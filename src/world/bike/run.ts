@@ -1,4 +1,4 @@
-import type { Corner } from '../corner.ts';
+import type { Corner } from '../../rig/corner.ts';
 import { coil } from '../elements/coil.ts';
 import { contact } from '../elements/contact.ts';
 import { wire } from '../elements/wire.ts';

@@ -1,6 +1,6 @@
 import { HALF_SUPPLY_HIGHEST_RATIO, HALF_SUPPLY_LOWEST_RATIO } from '../../compute/half-supply.ts';
+import { CORNERS, type Corner, type PerCorner } from '../../rig/corner.ts';
 import { magnitude, real } from '../complex.ts';
-import { CORNERS, type Corner, type PerCorner } from '../corner.ts';
 import { type Bridge, bridgeOff, bridgeOutput } from '../elements/bridge-output.ts';
 import { voltageSource } from '../elements/source.ts';
 import type { Element, Solved } from '../network.ts';

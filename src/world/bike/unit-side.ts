@@ -1,4 +1,4 @@
-import { axleOf, CORNERS, type Corner, type PerCorner, perCorner } from '../corner.ts';
+import { axleOf, CORNERS, type Corner, type PerCorner, perCorner } from '../../rig/corner.ts';
 import { ampInput, LINE_INPUT_OHM, SPEAKER_INPUT_OHM } from '../elements/amp-input.ts';
 import { contact } from '../elements/contact.ts';
 import { isolator } from '../elements/isolator.ts';

@@ -1,4 +1,4 @@
-import type { PerCorner } from '../corner.ts';
+import type { PerCorner } from '../../rig/corner.ts';
 import { Equations } from '../equations.ts';
 import type { Moment } from '../moment.ts';
 import type { Element, Refusal, Solved } from '../network.ts';

@@ -1,4 +1,4 @@
-import { perCorner } from '../corner.ts';
+import { perCorner } from '../../rig/corner.ts';
 import { OPEN, SOUND } from '../healthy.ts';
 import type { Contact, PairOf, World } from '../state.ts';
 import {

@@ -1,4 +1,4 @@
-import { type Axle, type Corner, cornersOf } from '../corner.ts';
+import { type Axle, type Corner, cornersOf } from '../../rig/corner.ts';
 import type { Amp, Noise, PhoneLink, Run, Settings, Speaker, Supply, Unit, World } from '../state.ts';
 import type { FlowId } from '../symptoms/symptom.ts';
 import { driverOf } from '../valued-rig.ts';

@@ -1,4 +1,4 @@
-import { CORNERS, type Corner } from '../corner.ts';
+import { CORNERS, type Corner } from '../../rig/corner.ts';
 import { OPEN } from '../healthy.ts';
 import type { Run, World } from '../state.ts';
 import type { FlowId } from '../symptoms/symptom.ts';

@@ -1,6 +1,6 @@
 import { DENSE_MUSIC_AVERAGE_RATIO } from '../../compute/amp-current.ts';
+import { axleOf, CORNERS } from '../../rig/corner.ts';
 import type { Operating } from '../bike/operate.ts';
-import { axleOf, CORNERS } from '../corner.ts';
 import { LOUD_VOLUME, type Moment, type Place, QUIET_VOLUME } from '../moment.ts';
 import { oncePer } from '../remembered.ts';
 import { type Complaint, heardCorners, type Ridden, type Seen, yesIf } from './symptom.ts';

@@ -1,5 +1,5 @@
+import type { Corner, PerCorner } from '../../rig/corner.ts';
 import { type Operated, operate } from '../bike/operate.ts';
-import type { Corner, PerCorner } from '../corner.ts';
 import { healthyWorld } from '../healthy.ts';
 import { type Heard, hear } from '../hear.ts';
 import { type Moment, ORDINARY } from '../moment.ts';

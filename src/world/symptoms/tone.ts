@@ -1,5 +1,5 @@
+import type { Corner } from '../../rig/corner.ts';
 import { TONES } from '../../sound/tone.ts';
-import type { Corner } from '../corner.ts';
 import { coilsOhm } from '../hear.ts';
 import type { Moment } from '../moment.ts';
 import { type Complaint, heardCorners, type Ridden, yesIf } from './symptom.ts';

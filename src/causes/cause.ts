@@ -1,0 +1,55 @@
+import type { CautionId } from '../steps/cautions.ts';
+import type { Findings } from '../steps/outcome.ts';
+import type { Part } from '../steps/step.ts';
+import type { Figure } from './figure.ts';
+import type { RepairAction } from './repair-action.ts';
+
+/** The check that proves a cure: what ears can tell, and what a meter adds where there is one. */
+export interface ProofOfCure {
+  readonly byEar: string;
+  readonly byMeter?: string;
+}
+
+/** What a cause's computation makes of this bike and of what is known of it. */
+export interface Remedy {
+  /** What is wrong, in one sentence that claims nothing that was not answered. */
+  readonly what: string;
+  /** One or two sentences of background, if they help. */
+  readonly background?: string;
+  readonly numbers: readonly Figure[];
+  /** What the fix does to the bike. */
+  readonly repair: readonly RepairAction[];
+  /** The fix in words, in order. */
+  readonly fix: readonly string[];
+  readonly tools: string;
+  readonly minutes: number;
+  readonly who: string;
+  /** What to buy for it, with its numbers; empty where nothing is. */
+  readonly parts: readonly string[];
+  /** What not to pay for, and why. */
+  readonly notBuy: readonly string[];
+  /** What goes wrong if that is done all the same. */
+  readonly ifDoneAnyway?: string;
+  readonly cautions: readonly CautionId[];
+  readonly proofOfCure: ProofOfCure;
+}
+
+/** Faults with the same repair. How sure a verdict is, what else it may be and what speaks for it are the inference's. */
+export interface Cause {
+  readonly id: string;
+  /** A few words for lists and for the head of the verdict; the side is in it where it is known. */
+  readonly title: string | ((findings: Findings) => string);
+  /** The faults of the model that it stands for: `id` for all variants of a fault, `id@variant` for one. */
+  readonly faults: readonly string[];
+  /** The harmless check that separates it from the rest, with a meter and without. */
+  readonly split: { readonly byMeter: string; readonly without: string };
+  /** Parts of the bike that the fix touches: answers that observe them are asked again after it. */
+  readonly mends: readonly Part[];
+  /** Slug of the article behind it. */
+  readonly article?: string;
+  remedy(findings: Findings): Remedy;
+}
+
+/** The title on this bike. */
+export const titleOf = ({ title }: Cause, findings: Findings): string =>
+  typeof title === 'string' ? title : title(findings);
