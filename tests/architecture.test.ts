@@ -11,6 +11,8 @@ const upTo = (folder: (typeof CHAIN)[number]) => CHAIN.slice(0, CHAIN.indexOf(fo
 /** What a folder may import. `types` are erased before anything runs, so a page does not load what is behind them. */
 const MAY_IMPORT: Readonly<Record<string, { readonly all: readonly string[]; readonly types?: readonly string[] }>> = {
   ...Object.fromEntries(CHAIN.map((folder) => [folder, { all: upTo(folder) }])),
+  // The inference knows steps and causes by their ids only.
+  inference: { all: ['inference'] },
   sound: { all: ['sound', 'compute'] },
   steps: { all: upTo('steps'), types: ['sound'] },
   world: { all: ['world', 'sound', ...upTo('steps')], types: ['causes'] },

@@ -1,0 +1,48 @@
+import {
+  chanceOf,
+  type Knowledge,
+  type Observation,
+  type Posterior,
+  posterior,
+  ranked,
+  says,
+  shareOf,
+} from './posterior.ts';
+import type { Model } from './table.ts';
+
+/** An answer that the likeliest cause gives less often than this does not fit it. */
+const MISFIT_CHANCE = 0.05;
+/** An answer without which the likeliest cause falls below this is one that all hangs on. */
+const PIVOTAL_SHARE = 0.3;
+
+export interface Doubt {
+  readonly step: string;
+  /** It does not fit what the others say, or all hangs on it. */
+  readonly because: 'misfit' | 'pivotal';
+}
+
+const without = ({ observations, repairs }: Knowledge, one: Observation): Knowledge => ({
+  observations: observations.filter((other) => other !== one),
+  repairs,
+});
+
+/**
+ * The answers to be given once more before a verdict, the one that matters most first: those that the likeliest cause
+ * hardly ever gives, then those without which it would not lead. What was confirmed is not doubted again.
+ */
+export function doubts(model: Model, known: Knowledge, believed: Posterior): readonly Doubt[] {
+  const [first] = ranked(model, believed);
+  if (!first) return [];
+  const open = known.observations.filter((one) => !one.confirmed && says(model, one));
+  const misfits = open
+    .map((one) => ({ one, chance: chanceOf(model, believed, first.cause, one.step, one.outcome) ?? 1 }))
+    .filter(({ one, chance }) => one.trust !== 'told' && chance < MISFIT_CHANCE)
+    .toSorted((a, b) => a.chance - b.chance)
+    .map(({ one }): Doubt => ({ step: one.step, because: 'misfit' }));
+  const pivotal = open
+    .map((one) => ({ one, share: shareOf(model, posterior(model, without(known, one)), first.cause) }))
+    .filter(({ share }) => share < PIVOTAL_SHARE)
+    .toSorted((a, b) => a.share - b.share)
+    .map(({ one }): Doubt => ({ step: one.step, because: 'pivotal' }));
+  return [...misfits, ...pivotal.filter(({ step }) => !misfits.some((misfit) => misfit.step === step))];
+}

@@ -1,0 +1,157 @@
+import type { Chances, Model } from './table.ts';
+
+/** One answer, as the reckoning sees it. */
+export interface Observation {
+  readonly step: string;
+  readonly outcome: string;
+  /** Answers of one group were taken under the same condition, by the same ear or with the same range: they fail together. */
+  readonly group: string;
+  /** Seen now, told of the past, or said of the build. */
+  readonly trust: 'seen' | 'told' | 'build';
+  /** Whether it was given a second time and stayed. */
+  readonly confirmed?: boolean;
+}
+
+/** A repair that was done, how likely it is that it left its cause in place, and what became of the complaint. */
+export interface Repaired {
+  readonly cause: string;
+  readonly failsRatio: number;
+  readonly result: 'still' | 'better';
+}
+
+export interface Knowledge {
+  readonly observations: readonly Observation[];
+  readonly repairs: readonly Repaired[];
+}
+
+/** What is believed: a share for each row, and their sum for each cause. */
+export interface Posterior {
+  readonly rows: Float64Array;
+  readonly causes: Float64Array;
+  /** Of the answers, before they are set against each other: how well the whole table explains them. */
+  readonly evidence: number;
+}
+
+/** How often one careful answer is wrong by itself, and how often all that was taken under one condition is. Judged. */
+const SLIP_ALONE = 0.01;
+const SLIP_TOGETHER = 0.01;
+/** What is told of the past, and said of the build, can be wrong as well. Judged. */
+const TOLD_SLIP = 0.05;
+const BUILD_SLIP = 0.03;
+/** All of the past together moves odds by no more than this. Judged. */
+const PAST_MOST_ODDS = 10;
+
+const chancesOf = (model: Model, { step, outcome }: Observation): [Chances, number] | undefined => {
+  const chances = model.steps.get(step);
+  const o = chances?.outcomes.get(outcome);
+  // An outcome that no cause is known to give says nothing about any of them.
+  return chances === undefined || o === undefined || (chances.general[o] as number) <= 0 ? undefined : [chances, o];
+};
+
+/** Whether the table has anything to say about an answer. */
+export const says = (model: Model, observation: Observation): boolean => chancesOf(model, observation) !== undefined;
+
+/** How likely each row makes the answers of one group, slips included. */
+function likelihoodOf(model: Model, group: readonly Observation[], of: Float64Array): void {
+  let slipped = 1;
+  of.fill(1);
+  let known = false;
+  for (const observation of group) {
+    const found = chancesOf(model, observation);
+    if (!found) continue;
+    known = true;
+    const [chances, o] = found;
+    const byRow = chances.byRow[o] as Float64Array;
+    const slip = chances.slip[o] as number;
+    const halved = observation.confirmed ? 0.5 : 1;
+    if (observation.trust === 'build') {
+      const general = chances.general[o] as number;
+      const wrong = BUILD_SLIP * halved;
+      for (let r = 0; r < of.length; r++)
+        of[r] = (of[r] as number) * ((1 - wrong) * (byRow[r] as number) + wrong * general);
+    } else {
+      const wrong = (observation.trust === 'told' ? TOLD_SLIP : SLIP_ALONE) * halved;
+      for (let r = 0; r < of.length; r++)
+        of[r] = (of[r] as number) * ((1 - wrong) * (byRow[r] as number) + wrong * slip);
+    }
+    slipped *= slip;
+  }
+  if (!known || group[0]?.trust === 'build') return;
+  if (group[0]?.trust === 'told') {
+    const most = of.reduce((so, one) => Math.max(so, one), 0);
+    for (let r = 0; r < of.length; r++) of[r] = Math.max(of[r] as number, most / PAST_MOST_ODDS);
+    return;
+  }
+  const together = SLIP_TOGETHER * (group.every(({ confirmed }) => confirmed) ? 0.5 : 1);
+  for (let r = 0; r < of.length; r++) of[r] = (1 - together) * (of[r] as number) + together * slipped;
+}
+
+/** Answers sorted into those that fail together. What is said of the build stands for itself, the past is one group. */
+export const groupsOf = (observations: readonly Observation[]): readonly (readonly Observation[])[] => [
+  ...Map.groupBy(observations, ({ trust, group, step }) =>
+    trust === 'build' ? `build ${step}` : trust === 'told' ? 'told' : group,
+  ).values(),
+];
+
+/**
+ * What is believed after all answers and repairs, whatever order they came in: Bayes' rule over the rows of the table,
+ * with slips. Nothing is ever impossible.
+ */
+export function posterior(model: Model, { observations, repairs }: Knowledge): Posterior {
+  const rows = Float64Array.from(model.prior);
+  const of = new Float64Array(rows.length);
+  for (const group of groupsOf(observations)) {
+    likelihoodOf(model, group, of);
+    for (let r = 0; r < rows.length; r++) rows[r] = (rows[r] as number) * (of[r] as number);
+  }
+  for (const { cause, failsRatio } of repairs) {
+    const c = model.causes.indexOf(cause);
+    for (let r = 0; r < rows.length; r++) if (model.causeOf[r] === c) rows[r] = (rows[r] as number) * failsRatio;
+  }
+  let evidence = 0;
+  for (const share of rows) evidence += share;
+  const causes = new Float64Array(model.causes.length);
+  for (let r = 0; r < rows.length; r++) {
+    const share = evidence > 0 ? (rows[r] as number) / evidence : (model.prior[r] as number);
+    rows[r] = share;
+    const c = model.causeOf[r] as number;
+    causes[c] = (causes[c] as number) + share;
+  }
+  return { rows, causes, evidence };
+}
+
+export interface Share {
+  readonly cause: string;
+  readonly shareRatio: number;
+}
+
+/** All causes, the likeliest first. */
+export const ranked = (model: Model, { causes }: Posterior): readonly Share[] =>
+  model.causes
+    .map((cause, c) => ({ cause, shareRatio: causes[c] as number }))
+    .toSorted((a, b) => b.shareRatio - a.shareRatio);
+
+export const shareOf = (model: Model, { causes }: Posterior, cause: string): number =>
+  causes[model.causes.indexOf(cause)] ?? 0;
+
+/** How likely a cause makes an outcome, over its rows as they are believed now. Undefined where the table says nothing. */
+export function chanceOf(
+  model: Model,
+  believed: Posterior,
+  cause: string,
+  step: string,
+  outcome: string,
+): number | undefined {
+  const found = chancesOf(model, { step, outcome, group: '', trust: 'seen' });
+  if (!found) return undefined;
+  const byRow = found[0].byRow[found[1]] as Float64Array;
+  const c = model.causes.indexOf(cause);
+  let [sum, total] = [0, 0];
+  for (let r = 0; r < byRow.length; r++) {
+    if (model.causeOf[r] !== c) continue;
+    const weight = (believed.rows[r] as number) + 1e-12 * (model.prior[r] as number);
+    sum += weight * (byRow[r] as number);
+    total += weight;
+  }
+  return total > 0 ? sum / total : undefined;
+}

@@ -1,0 +1,111 @@
+/**
+ * What the causes of a complaint show. A row is a cause on one kind of build: how often callers have it, on how many bikes
+ * it was looked at, and how often each step gave each of its outcomes. A step that a row does not name was never looked at.
+ */
+export interface Table {
+  /** By step, its outcomes, in the order of the shares in the rows. */
+  readonly steps: Readonly<Record<string, readonly string[]>>;
+  readonly rows: readonly Row[];
+}
+
+export interface Row {
+  readonly cause: string;
+  readonly weight: number;
+  readonly looks: number;
+  /** By step, the share of each of its outcomes. */
+  readonly shows: Readonly<Record<string, readonly number[]>>;
+}
+
+/**
+ * Two rows for whatever nobody thought of: one shows what a bike shows on which everything that can be read is sound, the
+ * other shows outcomes as often as bikes of this complaint do at all.
+ */
+export const UNTHOUGHT_SOUND = 'unthought-sound';
+export const UNTHOUGHT_ODD = 'unthought-odd';
+export const isUnthought = (cause: string): boolean => cause === UNTHOUGHT_SOUND || cause === UNTHOUGHT_ODD;
+/** How often it is each of them. Judged, not measured: no list of causes is ever whole. */
+const UNTHOUGHT_SHARE = 0.03;
+
+/** How many looks at an average bike are mixed into each row, so that what was never seen is unlikely and not impossible. */
+const SMOOTHING_LOOKS = 3;
+
+/** The chances of one step: by outcome, then by row. */
+export interface Chances {
+  readonly outcomes: ReadonlyMap<string, number>;
+  readonly byRow: readonly Float64Array[];
+  /** How often the step gives each outcome over all causes. */
+  readonly general: readonly number[];
+  /** What a slip at this step looks like. */
+  readonly slip: readonly number[];
+}
+
+/** A table made ready: shares filled, smoothed and in columns. */
+export interface Model {
+  readonly causes: readonly string[];
+  /** The cause of each row, by its place in `causes`. */
+  readonly causeOf: readonly number[];
+  readonly prior: Float64Array;
+  readonly steps: ReadonlyMap<string, Chances>;
+}
+
+/** Without the rows of some causes, as if nobody had thought of them. */
+export const withoutCauses = (table: Table, left: readonly string[]): Table => ({
+  ...table,
+  rows: table.rows.filter(({ cause }) => !left.includes(cause)),
+});
+
+function generalOf(rows: readonly Row[], step: string, outcomes: number): readonly number[] {
+  const sums = new Array<number>(outcomes).fill(0);
+  let total = 0;
+  for (const { weight, shows } of rows) {
+    const own = shows[step];
+    if (!own) continue;
+    total += weight;
+    for (let o = 0; o < outcomes; o++) sums[o] = (sums[o] as number) + weight * (own[o] ?? 0);
+  }
+  return total === 0 ? sums.fill(1 / outcomes) : sums.map((sum) => sum / total);
+}
+
+const made = new WeakMap<Table, Model>();
+
+/**
+ * Makes a table ready for use. What a row was never looked at for is filled with the mean over all causes, so that the
+ * order of answers cannot matter; every share is smoothed, P = (n·p + α·m) / (n + α), with n looks, α of
+ * `SMOOTHING_LOOKS`, and m the mean.
+ */
+export function compile(table: Table): Model {
+  const known = made.get(table);
+  if (known) return known;
+  const listed = table.rows.filter(({ cause }) => !isUnthought(cause));
+  const total = listed.reduce((sum, { weight }) => sum + weight, 0);
+  const sound = table.rows.filter(({ cause }) => cause === UNTHOUGHT_SOUND);
+  const soundTotal = sound.reduce((sum, { weight }) => sum + weight, 0) || 1;
+  const rows: readonly Row[] = [
+    ...listed,
+    ...sound.map((row) => ({ ...row, weight: (UNTHOUGHT_SHARE * total * row.weight) / soundTotal })),
+    { cause: UNTHOUGHT_ODD, weight: UNTHOUGHT_SHARE * total, looks: 1, shows: {} },
+  ];
+  const causes = [...new Set(rows.map(({ cause }) => cause))];
+  const all = rows.reduce((sum, { weight }) => sum + weight, 0);
+  const steps = new Map<string, Chances>();
+  for (const [step, names] of Object.entries(table.steps)) {
+    const general = generalOf(listed, step, names.length);
+    const byRow = names.map((_, o) =>
+      Float64Array.from(rows, ({ shows, looks }) => {
+        const own = shows[step];
+        const mean = general[o] as number;
+        return own ? (looks * (own[o] ?? 0) + SMOOTHING_LOOKS * mean) / (looks + SMOOTHING_LOOKS) : mean;
+      }),
+    );
+    const outcomes = new Map(names.map((name, o) => [name, o]));
+    steps.set(step, { outcomes, byRow, general, slip: names.map(() => 1 / names.length) });
+  }
+  const model: Model = {
+    causes,
+    causeOf: rows.map(({ cause }) => causes.indexOf(cause)),
+    prior: Float64Array.from(rows, ({ weight }) => weight / all),
+    steps,
+  };
+  made.set(table, model);
+  return model;
+}
