@@ -1,27 +1,52 @@
-import { ampGoesOff, ampHistory, ampSigns, keyPositions, supplyWiggle, whatElse } from '../src/steps/amp-history.ts';
-import { rearAmpTurnOn, unitKind } from '../src/steps/build.ts';
-import { ampLight, ampSwitches, wakesWhenLoud } from '../src/steps/by-ear.ts';
-import { bodyFuse, fuseLamp, fuseLook, leadOffAmp, ringsLook, spareFuse, temporaryLeads } from '../src/steps/fuse.ts';
-import { lastChange } from '../src/steps/history.ts';
-import { metersDigit, toolsAtHand } from '../src/steps/meter.ts';
+import { ampDc } from '../src/steps/amplifier/amp-dc.ts';
+import { ampLight } from '../src/steps/amplifier/amp-light.ts';
+import { ampSigns } from '../src/steps/amplifier/amp-signs.ts';
+import { ampSwitches } from '../src/steps/amplifier/amp-switches.ts';
+import { oneByOne } from '../src/steps/amplifier/one-by-one.ts';
+import { recover } from '../src/steps/amplifier/recover.ts';
+import { speakersUnplugged } from '../src/steps/amplifier/speakers-unplugged.ts';
+import { ampHearsRear } from '../src/steps/fitted/fed-from.ts';
+import { frontAmpTurnOn } from '../src/steps/fitted/front-amp-turn-on.ts';
+import { rearAmpTurnOn } from '../src/steps/fitted/rear-amp-turn-on.ts';
+import { ampPair, theAmp } from '../src/steps/fitted/the-amp.ts';
+import { unitKind } from '../src/steps/fitted/unit-kind.ts';
+import { whichAmp } from '../src/steps/fitted/which-amp.ts';
 import { type Findings, is } from '../src/steps/outcome.ts';
-import { ampDc, ampRuns, ampWiresToFrame, oneByOne, recover, speakersUnplugged } from '../src/steps/protection.ts';
-import { ampHearsRear, rearPair } from '../src/steps/rear-volts.ts';
-import { ampTerminals, fuseSides, plusPath, supplyUnderLoad, weakestPart } from '../src/steps/supply.ts';
-import {
-  adapterLook,
-  betweenLook,
-  inputPlug,
-  remoteJumper,
-  remoteKeyOff,
-  remoteLamp,
-  remoteSource,
-  remoteStartLamp,
-  remoteVolts,
-  senseDc,
-  senseLevel,
-} from '../src/steps/turn-on.ts';
-import { ampPair, frontAmpTurnOn, theAmp, whichAmp } from '../src/steps/which-amp.ts';
+import { inputPlug } from '../src/steps/plugs/input-plug.ts';
+import { ampRuns } from '../src/steps/runs/amp-runs.ts';
+import { ampWiresToFrame } from '../src/steps/runs/amp-wires-to-frame.ts';
+import { ampTerminals } from '../src/steps/supply/amp-terminals.ts';
+import { bodyFuse } from '../src/steps/supply/body-fuse.ts';
+import { fuseLamp } from '../src/steps/supply/fuse-lamp.ts';
+import { fuseLook } from '../src/steps/supply/fuse-look.ts';
+import { fuseSides } from '../src/steps/supply/fuse-sides.ts';
+import { leadOffAmp } from '../src/steps/supply/lead-off-amp.ts';
+import { plusPath } from '../src/steps/supply/plus-path.ts';
+import { ringsLook } from '../src/steps/supply/rings-look.ts';
+import { spareFuse } from '../src/steps/supply/spare-fuse.ts';
+import { supplyUnderLoad } from '../src/steps/supply/supply-under-load.ts';
+import { supplyWiggle } from '../src/steps/supply/supply-wiggle.ts';
+import { temporaryLeads } from '../src/steps/supply/temporary-leads.ts';
+import { weakestPart } from '../src/steps/supply/weakest-part.ts';
+import { ampGoesOff } from '../src/steps/told/amp-goes-off.ts';
+import { ampHistory } from '../src/steps/told/amp-history.ts';
+import { lastChange } from '../src/steps/told/last-change.ts';
+import { whatElse } from '../src/steps/told/what-else.ts';
+import { metersDigit } from '../src/steps/tools/meter-digit.ts';
+import { toolsAtHand } from '../src/steps/tools/tools-at-hand.ts';
+import { betweenLook } from '../src/steps/turn-on/between-look.ts';
+import { keyPositions } from '../src/steps/turn-on/key-positions.ts';
+import { remoteJumper } from '../src/steps/turn-on/remote-jumper.ts';
+import { remoteKeyOff } from '../src/steps/turn-on/remote-key-off.ts';
+import { remoteLamp } from '../src/steps/turn-on/remote-lamp.ts';
+import { remoteSource } from '../src/steps/turn-on/remote-source.ts';
+import { remoteStartLamp } from '../src/steps/turn-on/remote-start-lamp.ts';
+import { remoteVolts } from '../src/steps/turn-on/remote-volts.ts';
+import { senseDc } from '../src/steps/turn-on/sense-dc.ts';
+import { senseLevel } from '../src/steps/turn-on/sense-level.ts';
+import { wakesWhenLoud } from '../src/steps/turn-on/wakes-when-loud.ts';
+import { adapterLook } from '../src/steps/unit/adapter-look.ts';
+import { rearPair } from '../src/steps/unit/rear-pair.ts';
 import { batteryLow, regulatorHigh } from '../src/verdicts/amp/battery.ts';
 import {
   ampBodyFuseOpen,

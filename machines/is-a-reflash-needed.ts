@@ -1,35 +1,34 @@
-import { deliveredWith, rearInputs, unitKind } from '../src/steps/build.ts';
-import { metersDigit } from '../src/steps/meter.ts';
+import { deliveredWith } from '../src/steps/fitted/delivered-with.ts';
+import { rearInputs } from '../src/steps/fitted/rear-inputs.ts';
+import { unitKind } from '../src/steps/fitted/unit-kind.ts';
 import type { Findings } from '../src/steps/outcome.ts';
-import {
-  frontBuild,
-  paperBoosted,
-  paperBy,
-  paperLowered,
-  paperRear,
-  paperSameEq,
-  plannedChange,
-  profileSource,
-  rearBuild,
-  wishMirroring,
-  wishSameEq,
-  wrongNow,
-} from '../src/steps/plan.ts';
-import {
-  AMP_GROUPS,
-  type AmpGroup,
-  ampCount,
-  ampKindStep,
-  ampLayout,
-  ampNeedsStep,
-  ampSignalStep,
-  ampTurnOnStep,
-  factoryAmpAnswers,
-  hiddenAmp,
-} from '../src/steps/plan-amps.ts';
-import { tonesOff, tonesRunning, topStep } from '../src/steps/profile-tones.ts';
-import { rearPair } from '../src/steps/rear-volts.ts';
+import { ampCount } from '../src/steps/plan/amp-count.ts';
+import { AMP_GROUPS, type AmpGroup } from '../src/steps/plan/amp-groups.ts';
+import { ampKindStep } from '../src/steps/plan/amp-kind.ts';
+import { ampLayout } from '../src/steps/plan/amp-layout.ts';
+import { ampNeedsStep } from '../src/steps/plan/amp-needs.ts';
+import { ampSignalStep } from '../src/steps/plan/amp-signal.ts';
+import { ampTurnOnStep } from '../src/steps/plan/amp-turn-on.ts';
+import { factoryAmpAnswers } from '../src/steps/plan/factory-amp-answers.ts';
+import { frontBuild } from '../src/steps/plan/front-build.ts';
+import { hiddenAmp } from '../src/steps/plan/hidden-amp.ts';
+import { paperBoosted } from '../src/steps/plan/paper-boosted.ts';
+import { paperBy } from '../src/steps/plan/paper-by.ts';
+import { paperLowered } from '../src/steps/plan/paper-lowered.ts';
+import { paperRear } from '../src/steps/plan/paper-rear.ts';
+import { paperSameEq } from '../src/steps/plan/paper-same-eq.ts';
+import { plannedChange } from '../src/steps/plan/planned-change.ts';
+import { profileSource } from '../src/steps/plan/profile-source.ts';
+import { rearBuild } from '../src/steps/plan/rear-build.ts';
+import { wishMirroring } from '../src/steps/plan/wish-mirroring.ts';
+import { wishSameEq } from '../src/steps/plan/wish-same-eq.ts';
+import { wrongNow } from '../src/steps/plan/wrong-now.ts';
+import { tonesOff } from '../src/steps/profile/tones-off.ts';
+import { tonesRunning } from '../src/steps/profile/tones-running.ts';
+import { topStep } from '../src/steps/profile/top-step.ts';
 import type { Step } from '../src/steps/step.ts';
+import { metersDigit } from '../src/steps/tools/meter-digit.ts';
+import { rearPair } from '../src/steps/unit/rear-pair.ts';
 import { needIsProved } from '../src/verdicts/plan/amp-need.ts';
 import { dealerMatters } from '../src/verdicts/plan/answer-clash.ts';
 import { nextToMeasure, type PlanAnswer, planCase } from '../src/verdicts/plan/facts.ts';

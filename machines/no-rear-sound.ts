@@ -1,39 +1,44 @@
 import { ampDriving } from '../src/rig/rig.ts';
-import { ampIn, ampOut, halfSupply, silencedByGain } from '../src/steps/amp-volts.ts';
-import {
-  deliveredWith,
-  frontDrive,
-  rearAmpInput,
-  rearAmpTurnOn,
-  rearDrive,
-  rearInputs,
-  rearRating,
-  unitKind,
-} from '../src/steps/build.ts';
-import {
-  ampLight,
-  ampSwitches,
-  contactsLook,
-  faderCentre,
-  fourCorners,
-  lidCheck,
-  rearControl,
-  rearHiss,
-  wiggle,
-} from '../src/steps/by-ear.ts';
-import { lastChange, rearHistory } from '../src/steps/history.ts';
-import { metersDigit, toolsAtHand } from '../src/steps/meter.ts';
-import { coilOhms, runOhms, runSplit, silencedByOhms, wireToFrame } from '../src/steps/ohms.ts';
+import { ampIn } from '../src/steps/amplifier/amp-in.ts';
+import { ampLight } from '../src/steps/amplifier/amp-light.ts';
+import { ampOut } from '../src/steps/amplifier/amp-out.ts';
+import { ampSwitches } from '../src/steps/amplifier/amp-switches.ts';
+import { halfSupply } from '../src/steps/amplifier/half-supply.ts';
+import { silencedByGain } from '../src/steps/amplifier/silenced-by-gain.ts';
+import { swapInputs } from '../src/steps/amplifier/swap-inputs.ts';
+import { swapOutputs } from '../src/steps/amplifier/swap-outputs.ts';
+import { fourCorners } from '../src/steps/ears/four-corners.ts';
+import { rearHiss } from '../src/steps/ears/rear-hiss.ts';
+import { deliveredWith } from '../src/steps/fitted/delivered-with.ts';
+import { fedFromRear } from '../src/steps/fitted/fed-from.ts';
+import { frontDrive } from '../src/steps/fitted/front-drive.ts';
+import { rearAmpInput } from '../src/steps/fitted/rear-amp-input.ts';
+import { rearAmpTurnOn } from '../src/steps/fitted/rear-amp-turn-on.ts';
+import { rearDrive } from '../src/steps/fitted/rear-drive.ts';
+import { rearInputs } from '../src/steps/fitted/rear-inputs.ts';
+import { rearRating } from '../src/steps/fitted/rear-rating.ts';
+import { unitKind } from '../src/steps/fitted/unit-kind.ts';
 import { type Findings, is } from '../src/steps/outcome.ts';
-import {
-  fedFromRear,
-  rearPair,
-  rearPairAgain,
-  rearPairFound,
-  rearPairPlace,
-  rearPairSilent,
-} from '../src/steps/rear-volts.ts';
-import { popRun, popSpeaker, swapInputs, swapOutputs } from '../src/steps/swaps.ts';
+import { contactsLook } from '../src/steps/plugs/contacts-look.ts';
+import { lidCheck } from '../src/steps/plugs/lid-check.ts';
+import { wiggle } from '../src/steps/plugs/wiggle.ts';
+import { coilOhms } from '../src/steps/runs/coil-ohms.ts';
+import { popRun } from '../src/steps/runs/pop-run.ts';
+import { popSpeaker } from '../src/steps/runs/pop-speaker.ts';
+import { runOhms } from '../src/steps/runs/run-ohms.ts';
+import { runSplit } from '../src/steps/runs/run-split.ts';
+import { silencedByOhms } from '../src/steps/runs/silenced-by-ohms.ts';
+import { wireToFrame } from '../src/steps/runs/wire-to-frame.ts';
+import { faderCentre } from '../src/steps/settings/fader-centre.ts';
+import { rearControl } from '../src/steps/settings/rear-control.ts';
+import { lastChange } from '../src/steps/told/last-change.ts';
+import { rearHistory } from '../src/steps/told/rear-history.ts';
+import { metersDigit } from '../src/steps/tools/meter-digit.ts';
+import { toolsAtHand } from '../src/steps/tools/tools-at-hand.ts';
+import { rearPair } from '../src/steps/unit/rear-pair.ts';
+import { rearPairAgain } from '../src/steps/unit/rear-pair-again.ts';
+import { rearPairFound, rearPairSilent } from '../src/steps/unit/rear-pair-found.ts';
+import { rearPairPlace } from '../src/steps/unit/rear-pair-place.ts';
 import {
   ampChannelDead,
   ampInputPlugOff,

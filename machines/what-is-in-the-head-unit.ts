@@ -1,7 +1,11 @@
-import { deliveredWith, unitKind } from '../src/steps/build.ts';
-import { metersDigit, toolsAtHand } from '../src/steps/meter.ts';
-import { tonesOff, tonesRunning, topStep } from '../src/steps/profile-tones.ts';
-import { rearPair } from '../src/steps/rear-volts.ts';
+import { deliveredWith } from '../src/steps/fitted/delivered-with.ts';
+import { unitKind } from '../src/steps/fitted/unit-kind.ts';
+import { tonesOff } from '../src/steps/profile/tones-off.ts';
+import { tonesRunning } from '../src/steps/profile/tones-running.ts';
+import { topStep } from '../src/steps/profile/top-step.ts';
+import { metersDigit } from '../src/steps/tools/meter-digit.ts';
+import { toolsAtHand } from '../src/steps/tools/tools-at-hand.ts';
+import { rearPair } from '../src/steps/unit/rear-pair.ts';
 import { profileRead, replacedHasNone } from '../src/verdicts/profile/profile-read.ts';
 import { ask, claim, conclude, decide, flow } from './kit.ts';
 

@@ -16,9 +16,10 @@ const MAY_IMPORT: Readonly<Record<string, { readonly all: readonly string[]; rea
   sound: { all: ['sound', 'compute'] },
   steps: { all: upTo('steps'), types: ['sound'] },
   world: { all: ['world', 'sound', ...upTo('steps')], types: ['causes'] },
-  diagnosis: { all: ['diagnosis', 'world', 'sound', ...upTo('steps')] },
+  observe: { all: ['observe', 'world', 'sound', ...upTo('steps')] },
+  diagnosis: { all: ['diagnosis', 'observe', 'world', 'sound', ...upTo('steps')] },
   // The proof plays whole cases against the circuit; no page loads it.
-  proof: { all: ['proof', 'diagnosis', 'world', 'sound', ...upTo('case')] },
+  proof: { all: ['proof', 'diagnosis', 'observe', 'world', 'sound', ...upTo('case')] },
   browser: { all: ['browser', 'case', 'rig'], types: ['machines'] },
   components: { all: [...upTo('components'), 'sound', 'browser', 'world', 'diagnosis'] },
   layouts: { all: [...upTo('components'), 'layouts', 'browser', 'styles', 'assets'] },
@@ -39,6 +40,7 @@ const PLAIN = [
   'case',
   'sound',
   'world',
+  'observe',
   'diagnosis',
   'proof',
 ];
@@ -115,6 +117,13 @@ describe('the imports of src and machines', () => {
   it('point one way: compute ← rig ← steps ← causes ← verdicts ← machines ← case ← components ← pages', () => {
     expect([...sourceOf].flatMap(([file, text]) => wrongArrows(file, text))).toEqual([]);
   });
+  it('load all steps at once only in tools, observers and the proof', () => {
+    const who = [...sourceOf].filter(([file, text]) =>
+      arrowsOf(file, text).some(({ to, typesOnly }) => to === 'src/steps/all.ts' && !typesOnly),
+    );
+    const folders = who.map(([file]) => folderOf(file));
+    expect(folders.filter((folder) => !['tools', 'observe', 'proof', 'world'].includes(folder))).toEqual([]);
+  });
   it('lead to files that exist', () => {
     const missing = [...sourceOf].flatMap(([file, text]) =>
       folderOf(file) === 'sw'
@@ -133,23 +142,25 @@ describe('the check of an import', () => {
   const first = (file: string, text: string) => wrongArrows(file, text)[0];
 
   it('finds an arrow the wrong way, however it is written', () => {
-    const wrong = 'src/compute/gain.ts: compute may not import steps (src/steps/rear-volts.ts)';
+    const wrong = 'src/compute/gain.ts: compute may not import steps (src/steps/unit/rear-pair.ts)';
     for (const line of [
-      "import { rearPair } from '../steps/rear-volts.ts';",
-      "import type { Step } from '../steps/rear-volts.ts';",
-      "import {\n  bandOf,\n  type Band,\n} from '../steps/rear-volts.ts';",
-      "import * as volts from '../steps/rear-volts.ts';",
-      "import '../steps/rear-volts.ts';",
-      "export { rearPair } from '../steps/rear-volts.ts';",
-      "export * from '../steps/rear-volts.ts';",
-      "const { rearPair } = await import('../steps/rear-volts.ts');",
-      'import { rearPair } from "../steps/rear-volts.ts";',
+      "import { rearPair } from '../steps/unit/rear-pair.ts';",
+      "import type { Step } from '../steps/unit/rear-pair.ts';",
+      "import {\n  bandOf,\n  type Band,\n} from '../steps/unit/rear-pair.ts';",
+      "import * as volts from '../steps/unit/rear-pair.ts';",
+      "import '../steps/unit/rear-pair.ts';",
+      "export { rearPair } from '../steps/unit/rear-pair.ts';",
+      "export * from '../steps/unit/rear-pair.ts';",
+      "const { rearPair } = await import('../steps/unit/rear-pair.ts');",
+      'import { rearPair } from "../steps/unit/rear-pair.ts";',
     ]) {
       expect(wrongArrows('src/compute/gain.ts', line)).toEqual([wrong]);
     }
   });
   it('lets an arrow the right way pass', () => {
-    expect(wrongArrows('src/steps/ohms.ts', "import { coilBandOhm } from '../compute/impedance.ts';")).toEqual([]);
+    expect(wrongArrows('src/steps/runs/ohms.ts', "import { coilBandOhm } from '../../compute/impedance.ts';")).toEqual(
+      [],
+    );
     expect(wrongArrows('machines/kit.ts', "import type { Rig } from '../src/rig/rig.ts';")).toEqual([]);
     expect(wrongArrows('src/case/link.ts', "import { flow } from '../../machines/kit.ts';")).toEqual([]);
     expect(wrongArrows('src/pages/find/x/index.astro', "import X from '../../../components/flows/X.tsx';")).toEqual([]);
@@ -176,7 +187,9 @@ describe('the check of an import', () => {
     expect(first('src/sound/x.ts', "import { x } from '../steps/step.ts';")).toMatch(/sound may not import steps/);
     expect(first('src/world/x.ts', "import { x } from '../verdicts/verdict.ts';")).toMatch(/may not import verdicts/);
     expect(first('src/steps/x.ts', "import { x } from '../diagnosis/x.ts';")).toMatch(/may not import diagnosis/);
-    expect(first('src/world/x.ts', "import { x } from '../diagnosis/x.ts';")).toMatch(/world may not import diagnosis/);
+    expect(first('src/world/x.ts', "import { x } from '../observe/x.ts';")).toMatch(/world may not import observe/);
+    expect(first('src/components/x.ts', "import { x } from '../observe/x.ts';")).toMatch(/may not import observe/);
+    expect(first('src/observe/x.ts', "import { x } from '../diagnosis/x.ts';")).toMatch(/may not import diagnosis/);
     expect(first('src/case/x.ts', "import { x } from '../tools/serve.ts';")).toMatch(/case may not import tools/);
   });
   it('asks for a place for a folder that it does not know', () => {

@@ -1,4 +1,4 @@
-import { between, type Draw, happens } from '../diagnosis/draw.ts';
+import { between, type Draw, happens } from '../observe/draw.ts';
 import { AMP_FIELDS, BIKE_FIELDS, type Field, type NumberField } from '../rig/fields.ts';
 import type { KnownAmp, Rig } from '../rig/rig.ts';
 import type { WholeRig } from './random-rig.ts';

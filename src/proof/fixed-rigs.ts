@@ -1,4 +1,4 @@
-import { drawFrom } from '../diagnosis/draw.ts';
+import { drawFrom } from '../observe/draw.ts';
 import { randomRig, type WholeRig } from './random-rig.ts';
 
 /** Kinds of build that differ in what can be wrong and in what a step shows. */

@@ -1,9 +1,9 @@
 import { comesAfter, HISTORY, minutesOf, SETUPS, setupsOf } from '../diagnosis/cost.ts';
-import { drawFrom } from '../diagnosis/draw.ts';
 import { leastCost, MOST_SUSPECTS, minutesByTest, type Plan, type Problem } from '../diagnosis/least-cost.ts';
-import { observe } from '../diagnosis/observe/index.ts';
+import { drawFrom } from '../observe/draw.ts';
+import { observe } from '../observe/index.ts';
+import { fedFromRear } from '../steps/fitted/fed-from.ts';
 import { findingsOver, learnedRig, outcomeOf } from '../steps/outcome.ts';
-import { fedFromRear } from '../steps/rear-volts.ts';
 import type { Facts, Situation, Step } from '../steps/step.ts';
 import type { Verdict } from '../verdicts/verdict.ts';
 import { FAULTS, keyOf, severityAt, weightOf } from '../world/faults/index.ts';

@@ -1,6 +1,6 @@
-import { drawFrom, pick } from '../diagnosis/draw.ts';
 import { makeSigns, type Survey, soundOutcomes } from '../diagnosis/make-signs.ts';
-import { observe } from '../diagnosis/observe/index.ts';
+import { drawFrom, pick } from '../observe/draw.ts';
+import { observe } from '../observe/index.ts';
 import type { MadeTable } from '../verdicts/made-table.ts';
 import type { Verdict } from '../verdicts/verdict.ts';
 import { FAULTS, type Fault, keyOf } from '../world/faults/index.ts';

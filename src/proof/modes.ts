@@ -1,5 +1,5 @@
-import { type Draw, drawFrom, pick } from '../diagnosis/draw.ts';
-import { type Observer, observe } from '../diagnosis/observe/index.ts';
+import { type Draw, drawFrom, pick } from '../observe/draw.ts';
+import { type Observer, observe } from '../observe/index.ts';
 import type { Rig } from '../rig/rig.ts';
 import { BASIC_METER, EXACT_METER, GOOD_METER } from '../world/meter.ts';
 import { advise } from './advise.ts';

@@ -1,6 +1,6 @@
 import { FUSE_RATINGS_A, largestFuseA } from '../compute/fuse.ts';
 import { COIL_HIGHEST_RATIO, COIL_LOWEST_RATIO } from '../compute/impedance.ts';
-import { between, type Draw, happens, pick } from '../diagnosis/draw.ts';
+import { between, type Draw, happens, pick } from '../observe/draw.ts';
 import { AMP_FIELDS, type AmpValues, BIKE_FIELDS, type BikeValues, type NumberField } from '../rig/fields.ts';
 import type { Rig } from '../rig/rig.ts';
 

@@ -1,4 +1,4 @@
-import { type Draw, drawFrom, happens, pick } from '../diagnosis/draw.ts';
+import { type Draw, drawFrom, happens, pick } from '../observe/draw.ts';
 import { FAULTS, type Fault, keyOf, severityAt, weightOf } from '../world/faults/index.ts';
 import type { ComplaintId } from '../world/symptoms/index.ts';
 import { type Bikes, bikesOf, type Present } from './bikes.ts';

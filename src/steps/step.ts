@@ -140,6 +140,10 @@ export const bandOf = (bands: readonly Band[], value: number): Band | undefined 
 export const shownBand = (bands: readonly Band[], value: number): Band | undefined =>
   bandOf(bands, value) ?? bands.at(value < 0 ? 0 : -1);
 
+/** The name of the band that a value falls in. A scale ends where nothing new begins: what lies beyond is in its last band. */
+export const labelIn = (bands: readonly Band[], value: number): string | undefined =>
+  (bandOf(bands, value) ?? (value > 0 ? bands.at(-1) : bands[0]))?.label;
+
 /** @__NO_SIDE_EFFECTS__ */
 export const choice = <const O extends string>(step: Omit<ChoiceStep<O>, 'kind'>): ChoiceStep<O> => ({
   kind: 'choice',

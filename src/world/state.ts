@@ -1,7 +1,8 @@
 import type { ProfileShape } from '../compute/profile-response.ts';
 import type { Axle, Corner, PerCorner } from '../rig/corner.ts';
-import type { lastChange, rearHistory } from '../steps/history.ts';
 import type { OutcomeOf } from '../steps/step.ts';
+import type { lastChange } from '../steps/told/last-change.ts';
+import type { rearHistory } from '../steps/told/rear-history.ts';
 import type { Wire } from './elements/wire.ts';
 import type { Moment, Place } from './moment.ts';
 import type { ValuedRig } from './valued-rig.ts';

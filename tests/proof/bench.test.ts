@@ -6,7 +6,7 @@ import { flowCost } from '../../src/proof/flow-cost.ts';
 import { PROVED_FLOWS } from '../../src/proof/flows.ts';
 import { MODES, playTrial } from '../../src/proof/modes.ts';
 import { subjectOf } from '../../src/proof/subjects.ts';
-import { fedFromRear } from '../../src/steps/rear-volts.ts';
+import { fedFromRear } from '../../src/steps/fitted/fed-from.ts';
 
 /*
  * Minutes of a flow against the least possible, on one bike. `npm run bench` is the whole. The search itself is held to

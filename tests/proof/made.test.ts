@@ -1,8 +1,8 @@
 import { describe, expect, it } from 'vitest';
-import { drawFrom, pick } from '../../src/diagnosis/draw.ts';
-import { observe } from '../../src/diagnosis/observe/index.ts';
 import { chanceOf } from '../../src/diagnosis/signs.ts';
 import { twinClasses } from '../../src/diagnosis/twins.ts';
+import { drawFrom, pick } from '../../src/observe/draw.ts';
+import { observe } from '../../src/observe/index.ts';
 import type { Present } from '../../src/proof/bikes.ts';
 import { PROVED_FLOWS, type ProvedFlow } from '../../src/proof/flows.ts';
 import { HISTORY_STEPS, surveyOf, verdictOf } from '../../src/proof/made.ts';
@@ -13,7 +13,7 @@ import { FAULTS, type Fault, keyOf, severityAt, weightOf } from '../../src/world
 import { healthyWorld } from '../../src/world/healthy.ts';
 import { BASIC_METER, EXACT_METER, GOOD_METER } from '../../src/world/meter.ts';
 import { COMPLAINTS, ridden } from '../../src/world/symptoms/index.ts';
-import { TWENTY_RIGS } from '../diagnosis/observe/rigs.ts';
+import { TWENTY_RIGS } from '../observe/rigs.ts';
 
 /*
  * The table of suspects is made from the circuit over fixed bikes. Other bikes, which it was not made from, are held

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { drawFrom } from '../../src/diagnosis/draw.ts';
-import { observe } from '../../src/diagnosis/observe/index.ts';
+import { drawFrom } from '../../src/observe/draw.ts';
+import { observe } from '../../src/observe/index.ts';
 import { bikesOf, type Present } from '../../src/proof/bikes.ts';
 import { provedFlow } from '../../src/proof/flows.ts';
 import { type Observe, play } from '../../src/proof/play.ts';

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { FUSE_RATINGS_A, largestFuseA } from '../../src/compute/fuse.ts';
 import { COIL_HIGHEST_RATIO, COIL_LOWEST_RATIO, parallelOhm, seriesOhm } from '../../src/compute/impedance.ts';
-import { drawFrom } from '../../src/diagnosis/draw.ts';
+import { drawFrom } from '../../src/observe/draw.ts';
 import { believedRig } from '../../src/proof/believed-rig.ts';
 import { BUILD_KINDS, fixedRigs, kindOf } from '../../src/proof/fixed-rigs.ts';
 import { asBuilt, randomRig } from '../../src/proof/random-rig.ts';

@@ -1,7 +1,10 @@
 import { describe, expect, it } from 'vitest';
 import { EXAMPLE_RIGS } from '../../src/rig/examples.ts';
 import type { Rig } from '../../src/rig/rig.ts';
-import { ampIn, ampOut, expectedGainRatio, halfSupply } from '../../src/steps/amp-volts.ts';
+import { ampIn } from '../../src/steps/amplifier/amp-in.ts';
+import { ampOut } from '../../src/steps/amplifier/amp-out.ts';
+import { expectedGainRatio } from '../../src/steps/amplifier/expected-gain.ts';
+import { halfSupply } from '../../src/steps/amplifier/half-supply.ts';
 import { expectClose } from '../compute/close.ts';
 import { judged, on, whyUnusable } from './situation.ts';
 

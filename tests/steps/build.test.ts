@@ -1,9 +1,14 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { validateRig } from '../../src/rig/validate.ts';
-import { deliveredWith, rearAmpInput, rearAmpTurnOn, rearDrive, rearRating, unitKind } from '../../src/steps/build.ts';
-import { smallestDigitV } from '../../src/steps/meter.ts';
+import { deliveredWith } from '../../src/steps/fitted/delivered-with.ts';
+import { rearAmpInput } from '../../src/steps/fitted/rear-amp-input.ts';
+import { rearAmpTurnOn } from '../../src/steps/fitted/rear-amp-turn-on.ts';
+import { rearDrive } from '../../src/steps/fitted/rear-drive.ts';
+import { rearRating } from '../../src/steps/fitted/rear-rating.ts';
+import { unitKind } from '../../src/steps/fitted/unit-kind.ts';
 import type { RigStep } from '../../src/steps/step.ts';
+import { smallestDigitV } from '../../src/steps/tools/smallest-digit.ts';
 import { anyRig } from '../rig/any-rig.ts';
 
 const RIG_STEPS = [unitKind, rearDrive, rearAmpTurnOn, rearAmpInput, deliveredWith, rearRating].map(

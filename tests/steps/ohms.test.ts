@@ -1,7 +1,9 @@
 import { describe, expect, it } from 'vitest';
 import { EXAMPLE_RIGS } from '../../src/rig/examples.ts';
 import type { Rig } from '../../src/rig/rig.ts';
-import { coilOhms, runOhms, wireToFrame } from '../../src/steps/ohms.ts';
+import { coilOhms } from '../../src/steps/runs/coil-ohms.ts';
+import { runOhms } from '../../src/steps/runs/run-ohms.ts';
+import { wireToFrame } from '../../src/steps/runs/wire-to-frame.ts';
 import { type Band, bandOf } from '../../src/steps/step.ts';
 import { expectClose } from '../compute/close.ts';
 import { judged, on } from './situation.ts';

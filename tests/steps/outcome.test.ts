@@ -1,8 +1,8 @@
 import { describe, expect, it } from 'vitest';
 import { noRearSound } from '../../machines/no-rear-sound.ts';
-import { rearDrive, rearRating, unitKind } from '../../src/steps/build.ts';
-import { faderCentre } from '../../src/steps/by-ear.ts';
-import { runOhms, wireToFrame } from '../../src/steps/ohms.ts';
+import { rearDrive } from '../../src/steps/fitted/rear-drive.ts';
+import { rearRating } from '../../src/steps/fitted/rear-rating.ts';
+import { unitKind } from '../../src/steps/fitted/unit-kind.ts';
 import {
   findingsOver,
   isPossible,
@@ -12,9 +12,12 @@ import {
   usable,
   valuesIn,
 } from '../../src/steps/outcome.ts';
-import { tonesOff } from '../../src/steps/profile-tones.ts';
-import { rearPair } from '../../src/steps/rear-volts.ts';
+import { tonesOff } from '../../src/steps/profile/tones-off.ts';
+import { runOhms } from '../../src/steps/runs/run-ohms.ts';
+import { wireToFrame } from '../../src/steps/runs/wire-to-frame.ts';
+import { faderCentre } from '../../src/steps/settings/fader-centre.ts';
 import type { Answer, Step } from '../../src/steps/step.ts';
+import { rearPair } from '../../src/steps/unit/rear-pair.ts';
 import { anyStep, canBeUsed, judged, on } from './situation.ts';
 
 const REAR = anyStep(rearPair);

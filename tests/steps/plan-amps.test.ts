@@ -1,7 +1,10 @@
 import { describe, expect, it } from 'vitest';
 import { EXAMPLE_RIGS } from '../../src/rig/examples.ts';
 import { AMP_FIELDS } from '../../src/rig/fields.ts';
-import { ampKindStep, ampLayout, ampNeedsStep, ampTurnOnStep } from '../../src/steps/plan-amps.ts';
+import { ampKindStep } from '../../src/steps/plan/amp-kind.ts';
+import { ampLayout } from '../../src/steps/plan/amp-layout.ts';
+import { ampNeedsStep } from '../../src/steps/plan/amp-needs.ts';
+import { ampTurnOnStep } from '../../src/steps/plan/amp-turn-on.ts';
 
 describe('what several amplifiers drive', () => {
   it('is known of a bike on which each of them has its speakers, and asked of any other', () => {

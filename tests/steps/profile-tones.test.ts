@@ -1,7 +1,10 @@
 import { describe, expect, it } from 'vitest';
 import { EXAMPLE_RIGS } from '../../src/rig/examples.ts';
 import type { Rig } from '../../src/rig/rig.ts';
-import { cleanOffV, referenceToneV, tonesOff, tonesRunning, topStep } from '../../src/steps/profile-tones.ts';
+import { cleanOffV, referenceToneV } from '../../src/steps/profile/tones.ts';
+import { tonesOff } from '../../src/steps/profile/tones-off.ts';
+import { tonesRunning } from '../../src/steps/profile/tones-running.ts';
+import { topStep } from '../../src/steps/profile/top-step.ts';
 import { expectClose } from '../compute/close.ts';
 import { type Digit, judged, on, type Readings, whyUnusable } from './situation.ts';
 

@@ -1,7 +1,9 @@
 import { describe, expect, it } from 'vitest';
 import { EXAMPLE_RIGS } from '../../src/rig/examples.ts';
 import type { Rig } from '../../src/rig/rig.ts';
-import { fedFromRear, leastReferenceV, nothingBelowV, rearPair } from '../../src/steps/rear-volts.ts';
+import { fedFromRear } from '../../src/steps/fitted/fed-from.ts';
+import { leastReferenceV, nothingBelowV } from '../../src/steps/tools/ac-volts.ts';
+import { rearPair } from '../../src/steps/unit/rear-pair.ts';
 import { expectClose } from '../compute/close.ts';
 import { type Digit, judged, on, whyUnusable } from './situation.ts';
 

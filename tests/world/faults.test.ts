@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { FAULTS, keyOf, severityAt } from '../../src/world/faults/index.ts';
 import { healthyWorld } from '../../src/world/healthy.ts';
 import { COMPLAINTS, type FlowId, ridden } from '../../src/world/symptoms/index.ts';
-import { TWENTY_RIGS } from '../diagnosis/observe/rigs.ts';
+import { TWENTY_RIGS } from '../observe/rigs.ts';
 
 /** What goes wrong with the sound on touring motorcycles, by place. Common practice of the trade, no published source. */
 const CATALOGUE: Readonly<Record<string, readonly string[]>> = {

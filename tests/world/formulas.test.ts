@@ -20,7 +20,7 @@ import { copperResistanceOhm, dropV } from '../../src/compute/wire.ts';
 import { CORNERS, type Corner } from '../../src/rig/corner.ts';
 import { EXAMPLE_RIGS } from '../../src/rig/examples.ts';
 import type { Rig } from '../../src/rig/rig.ts';
-import { EFFICIENCY_RATIO } from '../../src/steps/amp-feed.ts';
+import { EFFICIENCY_RATIO } from '../../src/steps/supply/amp-feed.ts';
 import { cleanIntoV } from '../../src/world/bike/clip.ts';
 import { ampGainRatio } from '../../src/world/bike/drive.ts';
 import { ampIn, ampNodes } from '../../src/world/bike/nodes.ts';

@@ -1,5 +1,5 @@
-import { toolsAtHand } from '../../steps/meter.ts';
 import type { Findings } from '../../steps/outcome.ts';
+import { toolsAtHand } from '../../steps/tools/tools-at-hand.ts';
 import { proofFor } from '../../verdicts/proof.ts';
 import type { Remedy } from '../../verdicts/verdict.ts';
 

@@ -1,5 +1,5 @@
 import { ampWontTurnOn } from '../../../machines/amp-wont-turn-on.ts';
-import { toolsAtHand } from '../../steps/meter.ts';
+import { toolsAtHand } from '../../steps/tools/tools-at-hand.ts';
 import { FlowPage } from '../flow/FlowPage.tsx';
 
 const loadTable = () => import('../../verdicts/amp/suspects.ts').then(({ ampTable }) => ampTable);

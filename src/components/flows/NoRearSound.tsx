@@ -1,5 +1,5 @@
 import { noRearSound } from '../../../machines/no-rear-sound.ts';
-import { toolsAtHand } from '../../steps/meter.ts';
+import { toolsAtHand } from '../../steps/tools/tools-at-hand.ts';
 import { FlowPage } from '../flow/FlowPage.tsx';
 
 const loadTable = () => import('../../verdicts/rear/suspects.ts').then(({ rearTable }) => rearTable);

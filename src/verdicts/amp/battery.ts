@@ -10,10 +10,10 @@ import {
   UNDERVOLTAGE_CUT_HIGHEST_V,
 } from '../../compute/amp-supply.ts';
 import { formatQuantity, formatRange } from '../../compute/quantity.ts';
-import { BATTERY_OHM, batteryV, LAMP_A } from '../../steps/amp-feed.ts';
+import { theAmp } from '../../steps/fitted/the-amp.ts';
 import { type Findings, is } from '../../steps/outcome.ts';
-import { lostInBatteryV } from '../../steps/supply.ts';
-import { theAmp } from '../../steps/which-amp.ts';
+import { BATTERY_OHM, batteryV, LAMP_A } from '../../steps/supply/amp-feed.ts';
+import { lostInBatteryV } from '../../steps/supply/weakest-part.ts';
 import type { RemedyNumber, Verdict } from '../verdict.ts';
 import { YOURSELF, YOURSELF_OR_FITTER } from '../who.ts';
 import { cutOut, denseDrawA, fullDrawA } from './numbers.ts';

@@ -1,5 +1,5 @@
+import { theAmp } from '../../steps/fitted/the-amp.ts';
 import type { Findings } from '../../steps/outcome.ts';
-import { theAmp } from '../../steps/which-amp.ts';
 import { mainFuseAtMost } from '../main-fuse.ts';
 import type { Verdict } from '../verdict.ts';
 import { AMP_REPAIRER, FITTER, YOURSELF, YOURSELF_OR_FITTER } from '../who.ts';

@@ -1,10 +1,10 @@
 import { SENSE_DC_HIGHEST_V, SENSE_DC_LOWEST_V } from '../../compute/amp-supply.ts';
 import { halfSupplyBandV } from '../../compute/half-supply.ts';
 import { formatQuantity, formatRange } from '../../compute/quantity.ts';
-import { batteryV } from '../../steps/amp-feed.ts';
+import { ampHearsRear } from '../../steps/fitted/fed-from.ts';
+import { theAmp } from '../../steps/fitted/the-amp.ts';
 import { type Findings, is } from '../../steps/outcome.ts';
-import { ampHearsRear } from '../../steps/rear-volts.ts';
-import { theAmp } from '../../steps/which-amp.ts';
+import { batteryV } from '../../steps/supply/amp-feed.ts';
 import type { Verdict } from '../verdict.ts';
 import { FITTER, YOURSELF_OR_FITTER } from '../who.ts';
 import { type Left, SETTINGS_LEFT } from './left.ts';

@@ -1,8 +1,8 @@
 import { formatQuantity } from '../../compute/quantity.ts';
 import { sectionForDropM2 } from '../../compute/wire.ts';
 import { ampEstimate } from '../../rig/rig.ts';
+import { theAmp } from '../../steps/fitted/the-amp.ts';
 import { type Findings, is } from '../../steps/outcome.ts';
-import { theAmp } from '../../steps/which-amp.ts';
 import { mainFuseAtMost } from '../main-fuse.ts';
 import type { Verdict } from '../verdict.ts';
 import { FITTER, YOURSELF, YOURSELF_OR_FITTER } from '../who.ts';

@@ -10,9 +10,9 @@ import {
 import { formatQuantity, formatRange } from '../../compute/quantity.ts';
 import { dropV } from '../../compute/wire.ts';
 import { estimate } from '../../rig/rig.ts';
-import { batteryV, drawA, healthyPathOhm, LAMP_A } from '../../steps/amp-feed.ts';
+import { ampPair, theAmp } from '../../steps/fitted/the-amp.ts';
 import type { Findings } from '../../steps/outcome.ts';
-import { ampPair, theAmp } from '../../steps/which-amp.ts';
+import { batteryV, drawA, healthyPathOhm, LAMP_A } from '../../steps/supply/amp-feed.ts';
 import { mainFuseNumber } from '../main-fuse.ts';
 import type { RemedyNumber } from '../verdict.ts';
 

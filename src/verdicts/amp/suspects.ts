@@ -1,5 +1,6 @@
+import { ampPair } from '../../steps/fitted/the-amp.ts';
+import type { AmpPair } from '../../steps/fitted/which-amp.ts';
 import type { Situation } from '../../steps/step.ts';
-import { type AmpPair, ampPair } from '../../steps/which-amp.ts';
 import { type Chances, type MadeTable, type SuspectTexts, suspectTable, type TableFor } from '../made-table.ts';
 import { AMP_SIGNS } from './made-signs.ts';
 import { AMP_AT_TIMES_SIGNS } from './made-signs-at-times.ts';

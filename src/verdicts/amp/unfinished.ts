@@ -1,6 +1,6 @@
+import { ampPair } from '../../steps/fitted/the-amp.ts';
 import { type Findings, is } from '../../steps/outcome.ts';
 import { EVERY_PART } from '../../steps/step.ts';
-import { ampPair } from '../../steps/which-amp.ts';
 import { oneEach, rank, shareInWords, stillPossible } from '../suspects.ts';
 import type { Remedy, Verdict } from '../verdict.ts';
 import { YOURSELF, YOURSELF_OR_FITTER } from '../who.ts';

@@ -1,4 +1,4 @@
-import { AMP_GROUPS } from '../../steps/plan-amps.ts';
+import { AMP_GROUPS } from '../../steps/plan/amp-groups.ts';
 import type { Remedy, Verdict } from '../verdict.ts';
 import { namesOf } from './amp-names.ts';
 import { assumedNeedOf } from './amp-need.ts';

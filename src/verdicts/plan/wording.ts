@@ -1,5 +1,7 @@
-import { tonesOff, tonesRunning, topStep } from '../../steps/profile-tones.ts';
-import { rearPair } from '../../steps/rear-volts.ts';
+import { tonesOff } from '../../steps/profile/tones-off.ts';
+import { tonesRunning } from '../../steps/profile/tones-running.ts';
+import { topStep } from '../../steps/profile/top-step.ts';
+import { rearPair } from '../../steps/unit/rear-pair.ts';
 import type { RemedyNumber } from '../verdict.ts';
 import { namesOf, needsUnaltered } from './amp-names.ts';
 import { type AssumedNeed, assumedNeed, dealerCanSelect } from './amp-need.ts';

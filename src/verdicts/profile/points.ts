@@ -7,8 +7,8 @@ import {
   UNALTERED_SHAPE,
 } from '../../compute/profile-response.ts';
 import { estimate } from '../../rig/rig.ts';
-import { smallestDigitV } from '../../steps/meter.ts';
 import type { Findings } from '../../steps/outcome.ts';
+import { smallestDigitV } from '../../steps/tools/smallest-digit.ts';
 
 /** A measured tone against 400 Hz, with what the meter leaves possible on either side. */
 export interface Point {

@@ -1,6 +1,8 @@
 import { formatQuantity, formatRange } from '../../compute/quantity.ts';
 import type { Findings } from '../../steps/outcome.ts';
-import { bassRatio, cleanOffV, engineShifts } from '../../steps/profile-tones.ts';
+import { bassRatio } from '../../steps/profile/bass-ratio.ts';
+import { engineShifts } from '../../steps/profile/engine-shifts.ts';
+import { cleanOffV } from '../../steps/profile/tones.ts';
 import {
   candidates,
   measuredProfile,

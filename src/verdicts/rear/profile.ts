@@ -1,8 +1,8 @@
 import { formatQuantity } from '../../compute/quantity.ts';
 import { ampDriving } from '../../rig/rig.ts';
-import { readsFine } from '../../steps/meter.ts';
 import type { Findings } from '../../steps/outcome.ts';
-import { rearPairFound, rearPairSilent } from '../../steps/rear-volts.ts';
+import { readsFine } from '../../steps/tools/smallest-digit.ts';
+import { rearPairFound, rearPairSilent } from '../../steps/unit/rear-pair-found.ts';
 import { amplifiedInstead, fullLevel, rearLoadKnown, rearLoadOhm, unloadedFullV, written } from '../levels.ts';
 import type { Remedy, RemedyNumber, Verdict } from '../verdict.ts';
 import { DEALER_OR_SPECIALIST, FITTER, YOURSELF } from '../who.ts';

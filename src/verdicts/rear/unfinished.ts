@@ -1,6 +1,7 @@
 import { ampDriving } from '../../rig/rig.ts';
+import { fedFromRear } from '../../steps/fitted/fed-from.ts';
 import type { Findings } from '../../steps/outcome.ts';
-import { fedFromRear, rearPairFound } from '../../steps/rear-volts.ts';
+import { rearPairFound } from '../../steps/unit/rear-pair-found.ts';
 import { oneEach, type Ranked, rank, type Suspect, shareInWords, stillPossible } from '../suspects.ts';
 import type { Remedy, Verdict } from '../verdict.ts';
 import { YOURSELF, YOURSELF_OR_FITTER } from '../who.ts';

@@ -1,4 +1,4 @@
-import { EFFICIENCY_RATIO, LAMP_A } from '../../steps/amp-feed.ts';
+import { EFFICIENCY_RATIO, LAMP_A } from '../../steps/supply/amp-feed.ts';
 import { chargedBattery } from '../elements/charged-battery.ts';
 import { charging } from '../elements/charging.ts';
 import { contact } from '../elements/contact.ts';

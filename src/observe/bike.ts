@@ -1,0 +1,69 @@
+import { axleOf, type Corner } from '../rig/corner.ts';
+import type { Moment } from '../world/moment.ts';
+import type { Look } from '../world/probe.ts';
+import { oncePerKey } from '../world/remembered.ts';
+import type { Amp, Contact, World } from '../world/state.ts';
+import { heardCorners, type Ridden, ridden } from '../world/symptoms/symptom.ts';
+import { driverOf } from '../world/valued-rig.ts';
+
+/* A bike while somebody works at it: what is heard of it, and what it is when a hand has changed something. */
+
+const variants = oncePerKey<Ridden, Ridden>();
+
+/** The bike with something changed by hand, worked out once for each name. One that changes nothing is the same bike. */
+export const changed = (bike: Ridden, name: string, change: (world: World) => World): Ridden =>
+  variants(bike, name, () => {
+    const world = change(bike.world);
+    return world === bike.world ? bike : ridden(world);
+  });
+
+export const REAR: readonly Corner[] = ['rear-left', 'rear-right'];
+
+/** Whether the rear is heard, by somebody who hears the front as well. */
+export const rearPlays = (bike: Ridden, moment: Partial<Moment> = {}): boolean =>
+  heardCorners(bike, bike.at(moment)).some((corner) => axleOf(corner) === 'rear');
+
+/** The bike at a moment, for a probe. Null when its supply has no operating point. */
+export function lookAt(bike: Ridden, moment: Partial<Moment>): Look | null {
+  const seen = bike.at(moment);
+  return seen.now.ok ? { world: bike.world, moment: seen.moment, now: seen.now } : null;
+}
+
+/** The amplifier that the steps mean, by number. */
+export const ampOf = ({ world }: Ridden): number | null => world.about;
+
+/** The amplifier that drives the rear, by number. */
+export function rearAmp({ world }: Ridden): number | null {
+  if (world.rig.rearFitted === 'no') return null;
+  const driver = driverOf(world.rig, 'rear-left');
+  return driver === 'unit' ? null : driver;
+}
+
+/** The lamp of the amplifier; off where there is no supply at all. */
+export function lampOf(bike: Ridden, moment: Partial<Moment>): 'off' | 'normal' | 'fault' {
+  const { now } = bike.at(moment);
+  return (now.ok && now.amps[ampOf(bike) ?? -1]?.lamp) || 'off';
+}
+
+export const isOpen = ({ ohm }: Contact): boolean => ohm === Infinity;
+
+/** Whether the amplifier is on and has nothing to complain of, at an ordinary level. */
+export const ampIsOn = (bike: Ridden, moment: Partial<Moment> = {}): boolean => lampOf(bike, moment) === 'normal';
+
+/** A change to the amplifier that the steps mean. */
+export const withAmp =
+  (part: Partial<Amp>) =>
+  (world: World): World => ({
+    ...world,
+    amps: world.amps.map((amp, i) => (i === world.about ? { ...amp, ...part } : amp)),
+  });
+
+/** The corners that the amplifier drives. */
+export function cornersOfAmp(bike: Ridden): readonly Corner[] {
+  const i = ampOf(bike);
+  return i === null ? [] : bike.fitted.filter((corner) => driverOf(bike.world.rig, corner) === i);
+}
+
+export const rearHisses = (bike: Ridden): boolean => REAR.some((corner) => bike.at({}).heard?.[corner].hisses);
+
+export const having = (bike: Ridden, name: string, part: Partial<Amp>) => changed(bike, name, withAmp(part));

@@ -1,0 +1,4 @@
+import { ofTheRearAmp } from '../as-fitted.ts';
+import type { Say } from '../observer.ts';
+
+export const sayRearAmpInput: Say = ofTheRearAmp;

@@ -1,0 +1,175 @@
+import type { Answer, Situation, Step } from '../steps/step.ts';
+import type { Ridden } from '../world/symptoms/index.ts';
+import { sayAmpDc } from './amplifier/amp-dc.ts';
+import { sayAmpIn } from './amplifier/amp-in.ts';
+import { sayAmpLight } from './amplifier/amp-light.ts';
+import { sayAmpOut } from './amplifier/amp-out.ts';
+import { sayAmpSigns } from './amplifier/amp-signs.ts';
+import { sayAmpSwitches } from './amplifier/amp-switches.ts';
+import { sayHalfSupply } from './amplifier/half-supply.ts';
+import { sayOneByOne } from './amplifier/one-by-one.ts';
+import { sayRecover } from './amplifier/recover.ts';
+import { saySpeakersUnplugged } from './amplifier/speakers-unplugged.ts';
+import { saySwapInputs } from './amplifier/swap-inputs.ts';
+import { saySwapOutputs } from './amplifier/swap-outputs.ts';
+import { sayFourCorners } from './ears/four-corners.ts';
+import { sayRearHiss } from './ears/rear-hiss.ts';
+import { sayDeliveredWith } from './fitted/delivered-with.ts';
+import { sayFrontAmpTurnOn } from './fitted/front-amp-turn-on.ts';
+import { sayFrontDrive } from './fitted/front-drive.ts';
+import { sayRearAmpInput } from './fitted/rear-amp-input.ts';
+import { sayRearAmpTurnOn } from './fitted/rear-amp-turn-on.ts';
+import { sayRearDrive } from './fitted/rear-drive.ts';
+import { sayRearInputs } from './fitted/rear-inputs.ts';
+import { sayRearRating } from './fitted/rear-rating.ts';
+import { sayUnitKind } from './fitted/unit-kind.ts';
+import { sayWhichAmp } from './fitted/which-amp.ts';
+import { asLeft } from './left.ts';
+import type { Observer, Says } from './observer.ts';
+import { sayContactsLook } from './plugs/contacts-look.ts';
+import { sayInputPlug } from './plugs/input-plug.ts';
+import { sayLidCheck } from './plugs/lid-check.ts';
+import { sayWiggle } from './plugs/wiggle.ts';
+import { sayTonesOff } from './profile/tones-off.ts';
+import { sayTonesRunning } from './profile/tones-running.ts';
+import { sayTopStep } from './profile/top-step.ts';
+import { sayAmpRuns } from './runs/amp-runs.ts';
+import { sayAmpWiresToFrame } from './runs/amp-wires-to-frame.ts';
+import { sayCoilOhms } from './runs/coil-ohms.ts';
+import { sayPopRun } from './runs/pop-run.ts';
+import { sayPopSpeaker } from './runs/pop-speaker.ts';
+import { sayRunOhms } from './runs/run-ohms.ts';
+import { sayRunSplit } from './runs/run-split.ts';
+import { sayWireToFrame } from './runs/wire-to-frame.ts';
+import { sayFaderCentre } from './settings/fader-centre.ts';
+import { sayRearControl } from './settings/rear-control.ts';
+import { sayAmpTerminals } from './supply/amp-terminals.ts';
+import { sayBodyFuse } from './supply/body-fuse.ts';
+import { sayFuseLamp } from './supply/fuse-lamp.ts';
+import { sayFuseLook } from './supply/fuse-look.ts';
+import { sayFuseSides } from './supply/fuse-sides.ts';
+import { sayLeadOffAmp } from './supply/lead-off-amp.ts';
+import { sayPlusPath } from './supply/plus-path.ts';
+import { sayRingsLook } from './supply/rings-look.ts';
+import { saySpareFuse } from './supply/spare-fuse.ts';
+import { saySupplyUnderLoad } from './supply/supply-under-load.ts';
+import { saySupplyWiggle } from './supply/supply-wiggle.ts';
+import { sayTemporaryLeads } from './supply/temporary-leads.ts';
+import { sayAmpGoesOff } from './told/amp-goes-off.ts';
+import { sayAmpHistory } from './told/amp-history.ts';
+import { sayLastChange } from './told/last-change.ts';
+import { sayRearHistory } from './told/rear-history.ts';
+import { sayWhatElse } from './told/what-else.ts';
+import { sayMetersDigit } from './tools/meter-digit.ts';
+import { sayToolsAtHand } from './tools/tools-at-hand.ts';
+import { sayBetweenLook } from './turn-on/between-look.ts';
+import { sayKeyPositions } from './turn-on/key-positions.ts';
+import { sayRemoteJumper } from './turn-on/remote-jumper.ts';
+import { sayRemoteKeyOff } from './turn-on/remote-key-off.ts';
+import { sayRemoteLamp } from './turn-on/remote-lamp.ts';
+import { sayRemoteSource } from './turn-on/remote-source.ts';
+import { sayRemoteStartLamp } from './turn-on/remote-start-lamp.ts';
+import { sayRemoteVolts } from './turn-on/remote-volts.ts';
+import { saySenseDc } from './turn-on/sense-dc.ts';
+import { saySenseLevel } from './turn-on/sense-level.ts';
+import { sayWakesWhenLoud } from './turn-on/wakes-when-loud.ts';
+import { sayAdapterLook } from './unit/adapter-look.ts';
+import { sayRearPair } from './unit/rear-pair.ts';
+import { sayRearPairAgain } from './unit/rear-pair-again.ts';
+import { sayRearPairPlace } from './unit/rear-pair-place.ts';
+
+export type { Observer } from './observer.ts';
+
+/** Every step that a bike can answer, by its id. */
+const SAYS: Says = {
+  'amp-dc': sayAmpDc,
+  'amp-in': sayAmpIn,
+  'amp-light': sayAmpLight,
+  'amp-out': sayAmpOut,
+  'amp-signs': sayAmpSigns,
+  'amp-switches': sayAmpSwitches,
+  'half-supply': sayHalfSupply,
+  'one-by-one': sayOneByOne,
+  recover: sayRecover,
+  'speakers-unplugged': saySpeakersUnplugged,
+  'swap-inputs': saySwapInputs,
+  'swap-outputs': saySwapOutputs,
+  'four-corners': sayFourCorners,
+  'rear-hiss': sayRearHiss,
+  'delivered-with': sayDeliveredWith,
+  'front-amp-turn-on': sayFrontAmpTurnOn,
+  'front-drive': sayFrontDrive,
+  'rear-amp-input': sayRearAmpInput,
+  'rear-amp-turn-on': sayRearAmpTurnOn,
+  'rear-drive': sayRearDrive,
+  'rear-inputs': sayRearInputs,
+  'rear-rating': sayRearRating,
+  'unit-kind': sayUnitKind,
+  'which-amp': sayWhichAmp,
+  'contacts-look': sayContactsLook,
+  'input-plug': sayInputPlug,
+  'lid-check': sayLidCheck,
+  wiggle: sayWiggle,
+  'tones-off': sayTonesOff,
+  'tones-running': sayTonesRunning,
+  'top-step': sayTopStep,
+  'amp-runs': sayAmpRuns,
+  'amp-wires-to-frame': sayAmpWiresToFrame,
+  'coil-ohms': sayCoilOhms,
+  'pop-run': sayPopRun,
+  'pop-speaker': sayPopSpeaker,
+  'run-ohms': sayRunOhms,
+  'run-split': sayRunSplit,
+  'wire-to-frame': sayWireToFrame,
+  'fader-centre': sayFaderCentre,
+  'rear-control': sayRearControl,
+  'amp-terminals': sayAmpTerminals,
+  'body-fuse': sayBodyFuse,
+  'fuse-lamp': sayFuseLamp,
+  'fuse-look': sayFuseLook,
+  'fuse-sides': sayFuseSides,
+  'lead-off-amp': sayLeadOffAmp,
+  'plus-path': sayPlusPath,
+  'rings-look': sayRingsLook,
+  'spare-fuse': saySpareFuse,
+  'supply-under-load': saySupplyUnderLoad,
+  'supply-wiggle': saySupplyWiggle,
+  'temporary-leads': sayTemporaryLeads,
+  'amp-goes-off': sayAmpGoesOff,
+  'amp-history': sayAmpHistory,
+  'last-change': sayLastChange,
+  'rear-history': sayRearHistory,
+  'what-else': sayWhatElse,
+  'meter-digit': sayMetersDigit,
+  'tools-at-hand': sayToolsAtHand,
+  'between-look': sayBetweenLook,
+  'key-positions': sayKeyPositions,
+  'remote-jumper': sayRemoteJumper,
+  'remote-key-off': sayRemoteKeyOff,
+  'remote-lamp': sayRemoteLamp,
+  'remote-source': sayRemoteSource,
+  'remote-start-lamp': sayRemoteStartLamp,
+  'remote-volts': sayRemoteVolts,
+  'sense-dc': saySenseDc,
+  'sense-level': saySenseLevel,
+  'wakes-when-loud': sayWakesWhenLoud,
+  'adapter-look': sayAdapterLook,
+  'rear-pair-again': sayRearPairAgain,
+  'rear-pair-place': sayRearPairPlace,
+  'rear-pair': sayRearPair,
+};
+
+/** The steps that a bike can answer. */
+export const OBSERVED: readonly string[] = Object.keys(SAYS);
+
+/**
+ * The raw answer of a careful person at this bike, in the condition that the step asks for: what ears, eyes and the meter
+ * tell, or `cannot` where the bike has no such thing or no reading that can be used. `situation` is what is believed and
+ * was answered so far; what is true is `bike.world`, its rig included. No fault is known here, only the bike.
+ * @throws {RangeError} if no bike can answer the step.
+ */
+export function observe(step: Step, bike: Ridden, situation: Situation, observer: Observer): Answer {
+  const say = SAYS[step.id];
+  if (!say) throw new RangeError(`step must be one that a bike can answer, got ${step.id}`);
+  return say({ step, found: bike, bike: asLeft(bike, situation), situation, observer });
+}

@@ -1,0 +1,70 @@
+import { outcomeOf } from '../steps/outcome.ts';
+import { lidCheck } from '../steps/plugs/lid-check.ts';
+import { faderCentre } from '../steps/settings/fader-centre.ts';
+import { rearControl } from '../steps/settings/rear-control.ts';
+import type { Situation, Step } from '../steps/step.ts';
+import { SOUND } from '../world/healthy.ts';
+import type { Moment } from '../world/moment.ts';
+import type { Settings, World } from '../world/state.ts';
+import { type Ridden, whenAmpGoesOff } from '../world/symptoms/index.ts';
+import { changed, isOpen, lampOf, REAR, rearPlays } from './bike.ts';
+
+/* Some steps change what they look at, and leave it so: the next one meets another bike than the first. */
+
+const withSettings = (world: World, part: Partial<Settings>): World =>
+  Object.entries(part).every(([name, value]) => world.settings[name as keyof Settings] === value)
+    ? world
+    : { ...world, settings: { ...world.settings, ...part } };
+
+export const centred = (bike: Ridden): Ridden =>
+  changed(bike, 'centred', (world) => withSettings(world, { fader: 0, balance: 0 }));
+
+export const turnedUp = (bike: Ridden): Ridden =>
+  changed(bike, 'turned up', (world) => withSettings(world, { rearControlRatio: 1 }));
+
+/** Every plug of the rear pushed home. A film stays where it is. */
+export const pushedHome = (bike: Ridden): Ridden =>
+  changed(bike, 'pushed home', (world) => {
+    const apart = REAR.filter((corner) => isOpen(world.runs[corner].dock));
+    if (apart.length === 0) return world;
+    const mated = apart.map((corner) => [corner, { ...world.runs[corner], dock: SOUND }]);
+    return { ...world, runs: { ...world.runs, ...Object.fromEntries(mated) } };
+  });
+
+/** Tone controls flat and nothing that follows speed, in the head unit and in the phone. */
+export const flat = (bike: Ridden): Ridden =>
+  changed(bike, 'flat', (world) => {
+    const set = withSettings(world, { bassDb: 0, speedVolumeDb: 0 });
+    return set.phone.bassDb === 0 ? set : { ...set, phone: { ...set.phone, bassDb: 0 } };
+  });
+
+const DEEDS: readonly (readonly [step: Step, done: (bike: Ridden) => Ridden])[] = [
+  [faderCentre, centred],
+  [rearControl, turnedUp],
+  [lidCheck, pushedHome],
+];
+
+/**
+ * The bike as the steps so far left it. What somebody says not to have helped, although it would have, was not done: a
+ * wrong answer is a plug that was not pushed.
+ */
+export function asLeft(found: Ridden, situation: Situation): Ridden {
+  return DEEDS.reduce((bike, [step, done]) => {
+    const outcome = outcomeOf(step, situation);
+    if (outcome === undefined || outcome === 'cannot') return bike;
+    const after = done(bike);
+    if (after === bike) return bike;
+    return rearPlays(after) === (outcome === 'cured') ? after : bike;
+  }, found);
+}
+
+/** When to look: at once, or hot, for a bike whose amplifier is only off after half an hour of loud music. */
+export const whenToLook = (bike: Ridden): Partial<Moment> =>
+  lampOf(bike, {}) === 'normal' && lampOf(bike, { hot: true }) !== 'normal' ? { hot: true } : {};
+
+/** When it fails that the rider told of, for an amplifier that is on at the stand and goes off at times. */
+export function whileOff(bike: Ridden, { facts }: Situation): Partial<Moment> {
+  const [told, times] = [facts['amp-goes-off'], whenAmpGoesOff(bike)];
+  const meant = times.find(({ when }) => told !== undefined && 'option' in told && told.option === when) ?? times[0];
+  return meant?.moment ?? {};
+}

@@ -1,0 +1,98 @@
+import { perCorner } from '../rig/corner.ts';
+import { OPEN, SOUND } from '../world/healthy.ts';
+import type { Amp, Contact, PairOf, Run, World } from '../world/state.ts';
+import type { Ridden } from '../world/symptoms/index.ts';
+import { changed, isOpen } from './bike.ts';
+import { happens, type Observer } from './observer.ts';
+
+/* A finger on plugs and leads. What is loose reacts; what is broken may, since its ends still lie side by side. */
+
+/** How often the ends of a broken joint, or a wire that touches, react to a finger. An estimate. */
+const REACTS_SHARE = 1 / 3;
+
+/** What a contact is while a finger presses it: what it is known to become, or, with luck, sound where it was open. */
+type Pressed = (contact: Contact) => Contact;
+
+const pressed =
+  (lucky: boolean): Pressed =>
+  (contact) =>
+    contact.movedOhm !== undefined ? { ohm: contact.movedOhm } : lucky && isOpen(contact) ? SOUND : contact;
+
+/** A fuse holder grips with springs: a finger moves those where they only burnt, too. */
+const BURNT_OHM = 1;
+
+const sprung =
+  (lucky: boolean): Pressed =>
+  (contact) =>
+    lucky && contact.ohm > BURNT_OHM ? SOUND : pressed(lucky)(contact);
+
+/** A wire that touches the frame comes off it. */
+const lifted =
+  (lucky: boolean): Pressed =>
+  (contact) =>
+    contact.movedOhm !== undefined ? { ohm: contact.movedOhm } : lucky && !isOpen(contact) ? OPEN : contact;
+
+const pairOf = (press: Pressed, { plus, minus }: PairOf<Contact>): PairOf<Contact> => ({
+  plus: press(plus),
+  minus: press(minus),
+});
+
+const onAmps =
+  (part: (amp: Amp, press: Pressed) => Partial<Amp>) =>
+  (world: World, lucky: boolean): World => ({
+    ...world,
+    amps: world.amps.map((amp) => ({ ...amp, ...part(amp, pressed(lucky)) })),
+  });
+
+const runPressed = (run: Run, lucky: boolean): Run => {
+  const press = pressed(lucky);
+  return {
+    ...run,
+    joint: pairOf(press, run.joint),
+    dock: press(run.dock),
+    lidLead: press(run.lidLead),
+    toFrame: lifted(lucky)(run.toFrame),
+  };
+};
+
+/** Things that a finger can be laid on, one after the other, and what the bike is meanwhile. */
+const PRESSED = {
+  input: onAmps(({ inputPlug }, press) => ({ inputPlug: perCorner((corner) => pairOf(press, inputPlug[corner])) })),
+  run: (world: World, lucky: boolean): World => ({
+    ...world,
+    runs: perCorner((corner) => runPressed(world.runs[corner], lucky)),
+  }),
+  battery: (world: World, lucky: boolean): World => ({
+    ...onAmps(({ ring, minusRing }, press) => ({ ring: press(ring), minusRing: press(minusRing) }))(world, lucky),
+    supply: { ...world.supply, bikeRing: pressed(lucky)(world.supply.bikeRing) },
+  }),
+  holder: (world: World, lucky: boolean): World => ({
+    ...world,
+    amps: world.amps.map((amp) => ({ ...amp, holder: sprung(lucky)(amp.holder) })),
+  }),
+  ground: onAmps(({ groundRing }, press) => ({ groundRing: press(groundRing) })),
+  remote: onAmps(({ remoteWire }, press) => ({ remoteWire: press(remoteWire) })),
+} as const satisfies Record<string, (world: World, lucky: boolean) => World>;
+
+export type Pressable = keyof typeof PRESSED;
+
+const same = (a: unknown, b: unknown) => JSON.stringify(a) === JSON.stringify(b);
+
+/** Which of them reacts to a finger: what is gone comes back for a moment, or what is there goes. */
+export function reacting(
+  bike: Ridden,
+  names: readonly Pressable[],
+  isBack: (bike: Ridden) => boolean,
+  observer: Observer,
+): Pressable | null {
+  const lucky = happens(observer, REACTS_SHARE);
+  const there = isBack(bike);
+  const reacts = (name: Pressable) => {
+    const under = changed(bike, `${name} pressed, ${lucky}`, (world) => {
+      const after = PRESSED[name](world, lucky);
+      return same(after, world) ? world : after;
+    });
+    return under !== bike && isBack(under) !== there;
+  };
+  return names.find(reacts) ?? null;
+}

@@ -1,0 +1,19 @@
+import { OPEN_RATIO } from '../../steps/runs/ohms.ts';
+import { dockBike, dockLid } from '../../world/bike/nodes.ts';
+import type { Plug } from '../../world/moment.ts';
+import { driverOf } from '../../world/valued-rig.ts';
+import { CANNOT, option, type Say } from '../observer.ts';
+import { dead, ohmsOf, silentRear } from '../ohms.ts';
+
+export const sayRunSplit: Say = ({ bike }) => {
+  if (bike.world.rig.rearFitted === 'no') return CANNOT;
+  const corner = silentRear(bike);
+  const where = driverOf(bike.world.rig, corner);
+  const spot = (node: string) => ({ where, node, corner });
+  const seen = (at: typeof dockLid, apart: readonly Plug[]) => {
+    const ohm = ohmsOf(bike, dead(apart), [spot(at(corner, '+')), spot(at(corner, '−'))]);
+    return ohm !== null && ohm < OPEN_RATIO * bike.world.rig.rearRatedOhm;
+  };
+  if (!seen(dockLid, ['runs', 'dock'])) return option('lid-side');
+  return option(seen(dockBike, ['runs']) ? 'bike-side' : 'contacts');
+};

@@ -1,0 +1,3 @@
+import { option } from '../observer.ts';
+
+export const curedBy = (cured: boolean) => option(cured ? 'cured' : 'no-change');

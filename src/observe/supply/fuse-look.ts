@@ -1,0 +1,4 @@
+import { option, type Say } from '../observer.ts';
+import { ofItsAmp } from '../of-amp.ts';
+
+export const sayFuseLook: Say = ofItsAmp((_, amp) => option(amp.fuseOpen ? 'blown' : 'whole'));

@@ -1,0 +1,3 @@
+import { option, type Say } from '../observer.ts';
+
+export const sayToolsAtHand: Say = () => option('meter');

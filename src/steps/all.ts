@@ -1,0 +1,197 @@
+import { ampDc } from './amplifier/amp-dc.ts';
+import { ampIn } from './amplifier/amp-in.ts';
+import { ampLight } from './amplifier/amp-light.ts';
+import { ampOut } from './amplifier/amp-out.ts';
+import { ampSigns } from './amplifier/amp-signs.ts';
+import { ampSwitches } from './amplifier/amp-switches.ts';
+import { halfSupply } from './amplifier/half-supply.ts';
+import { oneByOne } from './amplifier/one-by-one.ts';
+import { recover } from './amplifier/recover.ts';
+import { speakersUnplugged } from './amplifier/speakers-unplugged.ts';
+import { swapInputs } from './amplifier/swap-inputs.ts';
+import { swapOutputs } from './amplifier/swap-outputs.ts';
+import { fourCorners } from './ears/four-corners.ts';
+import { rearHiss } from './ears/rear-hiss.ts';
+import { deliveredWith } from './fitted/delivered-with.ts';
+import { frontAmpTurnOn } from './fitted/front-amp-turn-on.ts';
+import { frontDrive } from './fitted/front-drive.ts';
+import { rearAmpInput } from './fitted/rear-amp-input.ts';
+import { rearAmpTurnOn } from './fitted/rear-amp-turn-on.ts';
+import { rearDrive } from './fitted/rear-drive.ts';
+import { rearInputs } from './fitted/rear-inputs.ts';
+import { rearRating } from './fitted/rear-rating.ts';
+import { unitKind } from './fitted/unit-kind.ts';
+import { whichAmp } from './fitted/which-amp.ts';
+import { ampCount } from './plan/amp-count.ts';
+import { AMP_GROUPS, type AmpGroup } from './plan/amp-groups.ts';
+import { ampKindStep } from './plan/amp-kind.ts';
+import { ampLayout } from './plan/amp-layout.ts';
+import { ampNeedsStep } from './plan/amp-needs.ts';
+import { ampSignalStep } from './plan/amp-signal.ts';
+import { ampTurnOnStep } from './plan/amp-turn-on.ts';
+import { factoryAmpAnswers } from './plan/factory-amp-answers.ts';
+import { frontBuild } from './plan/front-build.ts';
+import { hiddenAmp } from './plan/hidden-amp.ts';
+import { paperBoosted } from './plan/paper-boosted.ts';
+import { paperBy } from './plan/paper-by.ts';
+import { paperLowered } from './plan/paper-lowered.ts';
+import { paperRear } from './plan/paper-rear.ts';
+import { paperSameEq } from './plan/paper-same-eq.ts';
+import { plannedChange } from './plan/planned-change.ts';
+import { profileSource } from './plan/profile-source.ts';
+import { rearBuild } from './plan/rear-build.ts';
+import { wishMirroring } from './plan/wish-mirroring.ts';
+import { wishSameEq } from './plan/wish-same-eq.ts';
+import { wrongNow } from './plan/wrong-now.ts';
+import { contactsLook } from './plugs/contacts-look.ts';
+import { inputPlug } from './plugs/input-plug.ts';
+import { lidCheck } from './plugs/lid-check.ts';
+import { wiggle } from './plugs/wiggle.ts';
+import { tonesOff } from './profile/tones-off.ts';
+import { tonesRunning } from './profile/tones-running.ts';
+import { topStep } from './profile/top-step.ts';
+import { ampRuns } from './runs/amp-runs.ts';
+import { ampWiresToFrame } from './runs/amp-wires-to-frame.ts';
+import { coilOhms } from './runs/coil-ohms.ts';
+import { popRun } from './runs/pop-run.ts';
+import { popSpeaker } from './runs/pop-speaker.ts';
+import { runOhms } from './runs/run-ohms.ts';
+import { runSplit } from './runs/run-split.ts';
+import { wireToFrame } from './runs/wire-to-frame.ts';
+import { faderCentre } from './settings/fader-centre.ts';
+import { rearControl } from './settings/rear-control.ts';
+import type { Step } from './step.ts';
+import { ampTerminals } from './supply/amp-terminals.ts';
+import { bodyFuse } from './supply/body-fuse.ts';
+import { fuseLamp } from './supply/fuse-lamp.ts';
+import { fuseLook } from './supply/fuse-look.ts';
+import { fuseSides } from './supply/fuse-sides.ts';
+import { leadOffAmp } from './supply/lead-off-amp.ts';
+import { plusPath } from './supply/plus-path.ts';
+import { ringsLook } from './supply/rings-look.ts';
+import { spareFuse } from './supply/spare-fuse.ts';
+import { supplyUnderLoad } from './supply/supply-under-load.ts';
+import { supplyWiggle } from './supply/supply-wiggle.ts';
+import { temporaryLeads } from './supply/temporary-leads.ts';
+import { ampGoesOff } from './told/amp-goes-off.ts';
+import { ampHistory } from './told/amp-history.ts';
+import { lastChange } from './told/last-change.ts';
+import { rearHistory } from './told/rear-history.ts';
+import { whatElse } from './told/what-else.ts';
+import { metersDigit } from './tools/meter-digit.ts';
+import { toolsAtHand } from './tools/tools-at-hand.ts';
+import { betweenLook } from './turn-on/between-look.ts';
+import { keyPositions } from './turn-on/key-positions.ts';
+import { remoteJumper } from './turn-on/remote-jumper.ts';
+import { remoteKeyOff } from './turn-on/remote-key-off.ts';
+import { remoteLamp } from './turn-on/remote-lamp.ts';
+import { remoteSource } from './turn-on/remote-source.ts';
+import { remoteStartLamp } from './turn-on/remote-start-lamp.ts';
+import { remoteVolts } from './turn-on/remote-volts.ts';
+import { senseDc } from './turn-on/sense-dc.ts';
+import { senseLevel } from './turn-on/sense-level.ts';
+import { wakesWhenLoud } from './turn-on/wakes-when-loud.ts';
+import { adapterLook } from './unit/adapter-look.ts';
+import { rearPair } from './unit/rear-pair.ts';
+import { rearPairAgain } from './unit/rear-pair-again.ts';
+import { rearPairPlace } from './unit/rear-pair-place.ts';
+
+/** Questions that are asked of each amplifier of a planned build: one step for each group of amplifiers. */
+const OF_A_GROUP = [ampKindStep, ampTurnOnStep, ampSignalStep, ampNeedsStep];
+const ofEachGroup = (Object.keys(AMP_GROUPS) as AmpGroup[]).flatMap((group) => OF_A_GROUP.map((of): Step => of(group)));
+
+/** Every step by its id, for tools, tests and the proof. A page loads the steps of its own flow and no others. */
+export const ALL_STEPS: Readonly<Record<string, Step>> = {
+  'amp-dc': ampDc,
+  'amp-in': ampIn,
+  'amp-light': ampLight,
+  'amp-out': ampOut,
+  'amp-signs': ampSigns,
+  'amp-switches': ampSwitches,
+  'half-supply': halfSupply,
+  'one-by-one': oneByOne,
+  recover: recover,
+  'speakers-unplugged': speakersUnplugged,
+  'swap-inputs': swapInputs,
+  'swap-outputs': swapOutputs,
+  'four-corners': fourCorners,
+  'rear-hiss': rearHiss,
+  'delivered-with': deliveredWith,
+  'front-amp-turn-on': frontAmpTurnOn,
+  'front-drive': frontDrive,
+  'rear-amp-input': rearAmpInput,
+  'rear-amp-turn-on': rearAmpTurnOn,
+  'rear-drive': rearDrive,
+  'rear-inputs': rearInputs,
+  'rear-rating': rearRating,
+  'unit-kind': unitKind,
+  'which-amp': whichAmp,
+  'amp-count': ampCount,
+  'amp-layout': ampLayout,
+  'factory-amp-answers': factoryAmpAnswers,
+  'front-build': frontBuild,
+  'hidden-amp': hiddenAmp,
+  'paper-boosted': paperBoosted,
+  'paper-by': paperBy,
+  'paper-lowered': paperLowered,
+  'paper-rear': paperRear,
+  'paper-same-eq': paperSameEq,
+  'planned-change': plannedChange,
+  'profile-source': profileSource,
+  'rear-build': rearBuild,
+  'wish-mirroring': wishMirroring,
+  'wish-same-eq': wishSameEq,
+  'wrong-now': wrongNow,
+  'contacts-look': contactsLook,
+  'input-plug': inputPlug,
+  'lid-check': lidCheck,
+  wiggle: wiggle,
+  'tones-off': tonesOff,
+  'tones-running': tonesRunning,
+  'top-step': topStep,
+  'amp-runs': ampRuns,
+  'amp-wires-to-frame': ampWiresToFrame,
+  'coil-ohms': coilOhms,
+  'pop-run': popRun,
+  'pop-speaker': popSpeaker,
+  'run-ohms': runOhms,
+  'run-split': runSplit,
+  'wire-to-frame': wireToFrame,
+  'fader-centre': faderCentre,
+  'rear-control': rearControl,
+  'amp-terminals': ampTerminals,
+  'body-fuse': bodyFuse,
+  'fuse-lamp': fuseLamp,
+  'fuse-look': fuseLook,
+  'fuse-sides': fuseSides,
+  'lead-off-amp': leadOffAmp,
+  'plus-path': plusPath,
+  'rings-look': ringsLook,
+  'spare-fuse': spareFuse,
+  'supply-under-load': supplyUnderLoad,
+  'supply-wiggle': supplyWiggle,
+  'temporary-leads': temporaryLeads,
+  'amp-goes-off': ampGoesOff,
+  'amp-history': ampHistory,
+  'last-change': lastChange,
+  'rear-history': rearHistory,
+  'what-else': whatElse,
+  'meter-digit': metersDigit,
+  'tools-at-hand': toolsAtHand,
+  'between-look': betweenLook,
+  'key-positions': keyPositions,
+  'remote-jumper': remoteJumper,
+  'remote-key-off': remoteKeyOff,
+  'remote-lamp': remoteLamp,
+  'remote-source': remoteSource,
+  'remote-start-lamp': remoteStartLamp,
+  'remote-volts': remoteVolts,
+  'sense-dc': senseDc,
+  'sense-level': senseLevel,
+  'wakes-when-loud': wakesWhenLoud,
+  'adapter-look': adapterLook,
+  'rear-pair-again': rearPairAgain,
+  'rear-pair-place': rearPairPlace,
+  'rear-pair': rearPair,
+  ...Object.fromEntries(ofEachGroup.map((step) => [step.id, step])),
+};

@@ -1,0 +1,38 @@
+import { OUTPUT_DC_BAD_V, OUTPUT_DC_HEALTHY_V } from '../../compute/amp-supply.ts';
+import { measurement } from '../step.ts';
+
+export const ampDc = measurement<'ok' | 'offset' | 'unclear'>({
+  id: 'amp-dc',
+  short: 'DC across its outputs',
+  ask: 'Speakers off, music paused: what DC voltage is across each output of the amplifier, at the most?',
+  phone:
+    'Speakers still off, music paused. Meter on DC, one probe on each screw of an output, all of them. The highest?',
+  how: [
+    'Key off, speakers off the amplifier, key on, music paused.',
+    'Meter on DC volts, one probe on each screw of one output. Every output. Type the highest, without its sign.',
+  ],
+  why: 'A healthy output has next to no DC across it. A damaged one pushes the coil to one side, and protection steps in.',
+  tool: 'meter',
+  minutes: 4,
+  observes: ['amp'],
+  cautions: ['amp-output', 'bridge'],
+  probes: { red: 'amp-out-plus', black: 'amp-out-minus' },
+  readings: {
+    highestV: {
+      label: 'Highest of its outputs',
+      unit: 'V',
+      possible: [0, 60],
+      impossible: 'Without its sign, and on DC volts: no output on a 12 V bike has more than 60 V.',
+    },
+  },
+  bands: () => [
+    { label: 'healthy', low: 0, high: OUTPUT_DC_HEALTHY_V, mood: 'good' },
+    { label: 'unclear', low: OUTPUT_DC_HEALTHY_V, high: OUTPUT_DC_BAD_V, mood: 'unsure' },
+    { label: 'DC on it', low: OUTPUT_DC_BAD_V, high: 4 * OUTPUT_DC_BAD_V, mood: 'bad' },
+  ],
+  judge: ({ highestV = 0 }) =>
+    highestV < OUTPUT_DC_HEALTHY_V ? 'ok' : highestV < OUTPUT_DC_BAD_V ? 'unclear' : 'offset',
+  healthy: () =>
+    'Healthy is below 50 mV. Above 0.3 V the output is damaged. While it protects itself it may show none.',
+  outcomes: { ok: 'no DC', offset: 'DC on an output', unclear: 'a little DC' },
+});

@@ -1,0 +1,115 @@
+import { AC_DIGITS } from '../../compute/meter.ts';
+import { formatQuantity, formatRange } from '../../compute/quantity.ts';
+import { fedFromRear } from '../fitted/fed-from.ts';
+import { type Band, bandOf, measurement, type Situation, type Values } from '../step.ts';
+import { acReading, leastReferenceV, nothingBelowV, tooLittle } from '../tools/ac-volts.ts';
+import { smallestDigitV } from '../tools/smallest-digit.ts';
+import { onLineLevel } from './line-level.ts';
+
+/** A signal loses next to nothing between two ends of a sound lead. Common practice, no published source. */
+const ARRIVES_LOW_RATIO = 0.85;
+
+const ARRIVES_HIGH_RATIO = 1.15;
+
+/** Left and right of a line-level lead, whose own level nobody knows. Common practice, no published source. */
+const SIDES_DIFFER_RATIO = 0.1;
+
+/** What arrives when nothing is lost: 15 % to either side, and the last three digits that the meter may be off. */
+function arrivingV(sentV: number, situation: Situation) {
+  const offV = AC_DIGITS * smallestDigitV(situation.facts);
+  const leastV = nothingBelowV(sentV, situation);
+  return {
+    lowV: Math.max(leastV, ARRIVES_LOW_RATIO * sentV - offV),
+    highV: Math.max(leastV, ARRIVES_HIGH_RATIO * sentV + offV),
+  };
+}
+
+function inputBands(sentV: number, situation: Situation): readonly Band[] {
+  const nothingV = nothingBelowV(sentV, situation);
+  const nothing = { label: 'nothing', low: 0, high: nothingV, mood: 'bad' } as const;
+  if (onLineLevel(situation))
+    return [nothing, { label: 'a signal arrives', low: nothingV, high: Math.max(4 * sentV, 6), mood: 'good' }];
+  const { lowV, highV } = arrivingV(sentV, situation);
+  return [
+    nothing,
+    { label: 'lost on the way', low: nothingV, high: lowV, mood: 'unsure' },
+    { label: 'healthy', low: lowV, high: highV, mood: 'good' },
+    { label: 'more than was sent', low: highV, high: 2 * highV, mood: 'unsure' },
+  ];
+}
+
+/** More than was sent cannot arrive over plain wires: the volume was touched, or a pair was mixed up. */
+function moreThanSent(values: Values, situation: Situation) {
+  if (onLineLevel(situation) || values['sentV'] === undefined) return null;
+  const most = arrivingV(values['sentV'], situation).highV;
+  const reading = ['leftV', 'rightV'].find((name) => (values[name] ?? 0) > most);
+  return reading === undefined
+    ? null
+    : {
+        reading,
+        message:
+          'More than was sent cannot arrive over speaker wires. Leave the volume alone, and take all three readings again. Is there a converter in between? Then change “Signal into the amplifier” to a line-level lead.',
+      };
+}
+
+/** What reaches the rear inputs of the amplifier, against what leaves the head unit at the same volume step. */
+export const ampIn = measurement<'ok' | 'low' | 'none'>({
+  id: 'amp-in',
+  short: 'Rear inputs of the amplifier',
+  ask: 'Does the signal for the rear arrive at the amplifier’s inputs?',
+  phone:
+    'Same tone, same volume. First the pair that feeds it, at the radio’s plug, then the thin wires where they enter the amplifier.',
+  how: (s) => [
+    'Key off, speakers off the amplifier, key on.',
+    `Play the 400 Hz tone. Come up from zero until the reference reads ${formatQuantity(leastReferenceV(s) * 1.2, 'V', 2)} or more. Leave the volume there.`,
+    `Reference: one ${fedFromRear(s) ? 'rear' : 'front'} pair as it leaves the head unit.`,
+    fedFromRear(s)
+      ? 'Then the rear left and rear right inputs at the amplifier, plug fitted.'
+      : 'Then the left and right inputs that are plugged in, at the amplifier. The rear takes its signal from them.',
+  ],
+  why: 'What leaves the head unit and does not arrive is lost in a plug, a lead or an adapter between the two.',
+  tool: 'meter',
+  minutes: 8,
+  observes: ['settings', 'profile', 'unit', 'unit-leads'],
+  cautions: ['bridge', 'loud-tone', 'flat-battery'],
+  tones: ['400hz'],
+  probes: { red: 'amp-in-plus', black: 'amp-in-minus' },
+  readings: {
+    sentV: {
+      ...acReading('The pair that feeds it, at the head unit'),
+      probes: (s) =>
+        fedFromRear(s)
+          ? { red: 'unit-rear-plus', black: 'unit-rear-minus' }
+          : { red: 'unit-front-plus', black: 'unit-front-minus' },
+    },
+    leftV: acReading('Left input'),
+    rightV: acReading('Right input'),
+  },
+  unusable: (values, s) => tooLittle('sentV', values['sentV'], s) ?? moreThanSent(values, s),
+  bands: (reading, values, s) =>
+    reading === 'sentV' || values['sentV'] === undefined || tooLittle('sentV', values['sentV'], s)
+      ? null
+      : inputBands(values['sentV'], s),
+  judge: (values, s) => {
+    const bands = inputBands(values['sentV'] ?? 0, s);
+    const [leftV, rightV] = [values['leftV'] ?? 0, values['rightV'] ?? 0];
+    const labels = [leftV, rightV].map((valueV) => bandOf(bands, valueV)?.label);
+    if (labels.every((label) => label === 'nothing')) return 'none';
+    if (onLineLevel(s)) {
+      const alikeV = SIDES_DIFFER_RATIO * Math.max(leftV, rightV) + AC_DIGITS * smallestDigitV(s.facts);
+      return labels.includes('nothing') || Math.abs(leftV - rightV) > alikeV ? 'low' : 'ok';
+    }
+    return labels.every((label) => label === 'healthy') ? 'ok' : 'low';
+  },
+  healthy: (values, s) => {
+    if (onLineLevel(s))
+      return 'A converter makes its own level, so only this counts: a signal on both sides, left and right within 10 %.';
+    if (values['sentV'] === undefined) return 'Healthy is what leaves the head unit, within 15 %.';
+    const { lowV, highV } = arrivingV(values['sentV'], s);
+    return `Healthy is ${formatRange(lowV, highV, 'V')}: what was sent, within 15 % and the last three digits of the meter.`;
+  },
+  outcomes: { ok: 'all of it arrives', low: 'part is lost on the way', none: 'nothing arrives' },
+  article: 'measure-a-speaker-pair',
+  givenUnder: ['meter-digit', 'rear-drive', 'rear-amp-input'],
+  ifCannot: 'Push the signal plug home, key off, and go on.',
+});

@@ -1,0 +1,113 @@
+import { voltageRatio } from '../../compute/decibel.ts';
+import { formatQuantity } from '../../compute/quantity.ts';
+import { type Band, bandOf, measurement, type Situation, type Values } from '../step.ts';
+import { acReading, tooLittle } from '../tools/ac-volts.ts';
+import { smallestDigitV } from '../tools/smallest-digit.ts';
+import { expectedGainRatio, gainInWords } from './expected-gain.ts';
+import { LEAST_LINE_GAIN, onLineLevel } from './line-level.ts';
+
+/** A gain this far under the expected one starves the speakers: 9 dB, an eighth of the power. An estimate. */
+const LOW_GAIN_RATIO = voltageRatio({ gainDb: -9 });
+
+const NO_GAIN_RATIO = 0.02;
+
+/** Half as much again as the residue or the last digit is still not the tone. An estimate. */
+const HIDDEN_RATIO = 1.5;
+
+/** The least that a healthy amplifier makes of this input. */
+const leastOutputV = (values: Values, situation: Situation) =>
+  (onLineLevel(situation) ? LEAST_LINE_GAIN : LOW_GAIN_RATIO * expectedGainRatio(situation, 'full')) *
+  (values['inV'] ?? 0);
+
+function outputBands(values: Values, situation: Situation): readonly Band[] {
+  const inV = values['inV'] ?? 0;
+  const nothingV = Math.max(
+    NO_GAIN_RATIO * inV,
+    HIDDEN_RATIO * (values['residueV'] ?? 0),
+    HIDDEN_RATIO * smallestDigitV(situation.facts),
+  );
+  const healthyV = Math.max(nothingV, leastOutputV(values, situation));
+  return [
+    { label: 'nothing', low: 0, high: nothingV, mood: 'bad' },
+    { label: 'weak', low: nothingV, high: healthyV, mood: 'unsure' },
+    {
+      label: 'healthy',
+      low: healthyV,
+      high: Math.max(4 * healthyV, 4 * expectedGainRatio(situation, 'full') * inV),
+      mood: 'good',
+    },
+  ];
+}
+
+/** A refusal of readings in which residue would pass for a dead output, or hide a healthy one. */
+function hidden(values: Values, situation: Situation) {
+  const { inV, residueV } = values;
+  const leastV = leastOutputV(values, situation);
+  if (!inV || residueV === undefined || HIDDEN_RATIO * residueV <= leastV) return null;
+  const neededV = (inV * HIDDEN_RATIO * residueV) / leastV;
+  return {
+    reading: 'inV',
+    message: `The residue of ${formatQuantity(residueV, 'V', 2)} would hide the tone. Turn the volume up until this reads at least ${formatQuantity(neededV, 'V', 2)}, then take all readings again.`,
+  };
+}
+
+const unusableOutput = (values: Values, situation: Situation) =>
+  tooLittle('inV', values['inV'], situation) ?? hidden(values, situation);
+
+const ampReading = (label: string) => ({
+  label,
+  unit: 'V' as const,
+  possible: [0, 120] as const,
+  impossible: 'No amplifier on a 12 V bike gives that. Is the meter on AC volts, and on the right range?',
+});
+
+/** What the amplifier makes of its input. Residue of its switching stage is read first, with the tone off. */
+export const ampOut = measurement<'ok' | 'low' | 'none'>({
+  id: 'amp-out',
+  short: 'Rear outputs of the amplifier',
+  ask: 'What comes out of the amplifier’s rear outputs?',
+  phone:
+    'Speakers unplugged from the amplifier. Tone off first: read the thick output wires. Then tone on: one input, then both rear outputs.',
+  how: [
+    'Key off, speakers off the amplifier, key on.',
+    'Rear channels on full range for this: behind a low-pass a 400 Hz tone looks dead.',
+    'Tone off: read one rear output. What shows now is residue of the switching stage, not sound.',
+    'Play the 400 Hz tone at the same volume as before: one rear input, then rear left and rear right output.',
+  ],
+  why: 'An input that is fine and an output that is not: the fault is inside the amplifier or on its knobs.',
+  tool: 'meter',
+  minutes: 8,
+  observes: ['settings', 'profile', 'unit', 'unit-leads', 'amp-supply', 'amp'],
+  cautions: ['amp-output', 'key-off', 'bridge', 'loud-tone', 'flat-battery'],
+  tones: ['400hz'],
+  probes: { red: 'amp-out-plus', black: 'amp-out-minus' },
+  readings: {
+    residueV: ampReading('Rear output, tone off'),
+    inV: { ...acReading('Rear input, tone on'), probes: { red: 'amp-in-plus', black: 'amp-in-minus' } },
+    leftV: ampReading('Rear left output'),
+    rightV: ampReading('Rear right output'),
+  },
+  unusable: unusableOutput,
+  bands: (reading, values, s) =>
+    (reading === 'leftV' || reading === 'rightV') && values['inV'] !== undefined && !unusableOutput(values, s)
+      ? outputBands(values, s)
+      : null,
+  judge: (values, s) => {
+    const bands = outputBands(values, s);
+    const labels = [values['leftV'], values['rightV']].map((valueV) => bandOf(bands, valueV ?? 0)?.label ?? 'healthy');
+    if (labels.includes('nothing')) return 'none';
+    return labels.includes('weak') ? 'low' : 'ok';
+  },
+  healthy: (values, s) => {
+    const full = onLineLevel(s)
+      ? 'On a line-level lead the amplifier makes more out of its input, never less.'
+      : `This amplifier reaches full power with about ${gainInWords(s)} its input.`;
+    const healthy = outputBands(values, s).find(({ label }) => label === 'healthy');
+    return values['inV'] === undefined || !healthy
+      ? full
+      : `${full} Healthy here is above ${formatQuantity(healthy.low, 'V', 2)}.`;
+  },
+  outcomes: { ok: 'healthy', low: 'too little', none: 'nothing comes out' },
+  givenUnder: ['meter-digit', 'rear-drive', 'rear-amp-input'],
+  ifCannot: 'We exchange a front and a rear output by ear instead.',
+});

@@ -1,0 +1,24 @@
+import { choice } from '../step.ts';
+
+export const oneByOne = choice<'one' | 'together' | 'none'>({
+  id: 'one-by-one',
+  short: 'Speakers back one at a time',
+  ask: 'Plug the speakers back in one at a time, key off for each: which one brings the fault lamp?',
+  phone: 'One speaker plug at a time, key off each time, low volume. Which one makes the fault lamp come back?',
+  how: [
+    'Plug in one speaker. Key on, low volume: fault lamp? Key off, pull it, try the next.',
+    'The one that trips it: leave it off, try the others.',
+    'No single one? Then all of them together, and a little louder.',
+  ],
+  why: 'The run that trips it alone has the short. If only all together do, the load is too heavy.',
+  tool: 'none',
+  minutes: 8,
+  observes: ['run', 'speaker', 'amp'],
+  cautions: ['key-off', 'into-a-short', 'bridge'],
+  options: {
+    one: 'One of them brings it back',
+    together: 'Only all together, or only when louder',
+    none: 'It no longer comes back',
+  },
+  outcomes: { one: 'one run trips it', together: 'only together', none: 'no longer trips' },
+});

@@ -1,0 +1,18 @@
+import { withKnown } from '../../rig/rig.ts';
+import { rigQuestion } from '../step.ts';
+
+export const deliveredWith = rigQuestion<'two' | 'four'>({
+  id: 'delivered-with',
+  short: 'Built with',
+  ask: 'Did this bike leave the factory with rear speakers?',
+  phone: 'When the bike was new, did it already have speakers in the back, or only in the front?',
+  how: ['Think of the brochure, or ask for the model’s equipment list. Lids with speakers are often added later.'],
+  why: 'A bike built with front speakers only is delivered with its rear channels switched off. Nothing is broken then: nobody has switched them on.',
+  tool: 'none',
+  minutes: 0.3,
+  observes: [],
+  options: { two: 'No, front only', four: 'Yes, front and rear' },
+  outcomes: { two: 'front speakers only', four: 'front and rear speakers' },
+  known: (rig) => rig.deliveredWith,
+  learn: (speakers, rig) => withKnown(rig, { deliveredWith: speakers }),
+});

@@ -1,0 +1,28 @@
+import { ampDriving, type Rig, withAmpKnown, withKnown } from '../../rig/rig.ts';
+import { rigQuestion } from '../step.ts';
+
+/** Says that an amplifier drives the rear. One of which nothing more is known has a place in the list, too. */
+const onAmplifier = (rig: Rig): Rig => withAmpKnown(withKnown(rig, { rearFedBy: 'amp' }), 'rear', {});
+
+const knownRearDrive = (rig: Rig) =>
+  ampDriving(rig, 'rear') ? 'amp' : (rig.rearFedBy ?? (rig.amps?.length === 0 ? 'unit' : undefined));
+
+export const rearDrive = rigQuestion<'unit' | 'amp'>({
+  id: 'rear-drive',
+  short: 'Rear driven by',
+  ask: 'What drives the rear speakers: the head unit or an amplifier?',
+  phone: 'Is there an amplifier on the bike, a metal box with thick power leads, and do the rear speakers hang on it?',
+  how: [
+    'Look under the seat, in the saddlebags, behind the fairing and in the trunk. An amplifier has a fused lead from the battery.',
+  ],
+  why: 'The way to the rear speaker is one half longer with an amplifier, and every healthy reading after it is another one.',
+  tool: 'none',
+  minutes: 0.5,
+  observes: [],
+  options: { unit: 'The head unit, no amplifier', amp: 'An amplifier' },
+  outcomes: { unit: 'the head unit', amp: 'an amplifier' },
+  ifCannot: 'We go on as if there were none. If one turns up, change this answer.',
+  known: knownRearDrive,
+  learn: (drive, rig) => (drive === 'amp' ? onAmplifier(rig) : withKnown(rig, { rearFedBy: 'unit' })),
+  complete: (rig) => (knownRearDrive(rig) === 'amp' ? onAmplifier(rig) : rig),
+});

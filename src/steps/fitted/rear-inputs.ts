@@ -1,0 +1,28 @@
+import type { KnownAmp } from '../../rig/rig.ts';
+import { rigQuestion } from '../step.ts';
+
+/** The amplifiers of the list that drive the rear, or may, as far as anybody said. */
+const mayDriveRear = (amp: KnownAmp) => amp.drives !== 'front';
+
+export const rearInputs = rigQuestion<'own' | 'front'>({
+  id: 'rear-inputs',
+  short: 'Rear inputs come from',
+  ask: 'Where do the rear inputs of the amplifier get their signal from?',
+  phone:
+    'The amplifier that drives the back: do its thin signal wires come from the radio’s rear outputs, or were they joined to the front ones?',
+  how: [
+    'An amplifier for front and rear with two pairs of signal wires only: the front pair.',
+    'Fitted without touching the rear outputs of the head unit, or joined to the front wires: the front pair only.',
+    'If the fader ever moved the sound from front to rear, they come from the rear outputs.',
+  ],
+  why: 'On a bike built with front speakers only, the rear outputs are switched off. An amplifier fed from the front pair does not care.',
+  tool: 'none',
+  minutes: 1,
+  observes: [],
+  options: { own: 'The head unit’s rear outputs', front: 'The front pair only' },
+  outcomes: { own: 'the rear outputs', front: 'the front pair only' },
+  ifCannot: 'We take the rear outputs, and the verdict says that this was not checked.',
+  known: (rig) => rig.amps?.find((amp) => mayDriveRear(amp) && amp.fedFrom)?.fedFrom,
+  learn: (fedFrom, rig) =>
+    rig.amps ? { ...rig, amps: rig.amps.map((amp) => (mayDriveRear(amp) ? { ...amp, fedFrom } : amp)) } : rig,
+});

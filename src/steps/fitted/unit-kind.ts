@@ -1,0 +1,22 @@
+import { withKnown } from '../../rig/rig.ts';
+import { rigQuestion } from '../step.ts';
+
+export const unitKind = rigQuestion<'factory' | 'replaced'>({
+  id: 'unit-kind',
+  short: 'Head unit',
+  ask: 'Is the head unit the one the bike was built with?',
+  phone: 'Is the radio in the dash the one the bike came with, or has somebody fitted another one?',
+  how: [
+    'Look at the start screen and at the frame around it. A replaced unit often has its own maker’s mark and a fitted surround.',
+  ],
+  why: 'Only a factory head unit has stored output profiles. A replaced one has its own menu, so no reflash exists for it.',
+  tool: 'none',
+  minutes: 0.3,
+  observes: [],
+  options: { factory: 'Yes, the factory one', replaced: 'No, it was replaced' },
+  outcomes: { factory: 'factory', replaced: 'replaced' },
+  ifCannot: 'Not sure? Go on, and send a photo of its screen to somebody who knows.',
+  article: 'what-a-reflash-is',
+  known: (rig) => rig.unitKind,
+  learn: (unit, rig) => withKnown(rig, { unitKind: unit }),
+});

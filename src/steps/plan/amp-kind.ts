@@ -1,0 +1,26 @@
+import { rigQuestion } from '../step.ts';
+import { AMP_GROUPS, type AmpGroup, hardest, withGroup } from './amp-groups.ts';
+
+export function ampKindStep(group: AmpGroup) {
+  const { id, name, the } = AMP_GROUPS[group];
+  return rigQuestion<'add-on' | 'factory'>({
+    id: `${id}-kind`,
+    short: name,
+    ask: `${the}: is it the bike maker’s own, or one added later?`,
+    phone: `${the}: did it come from the bike’s maker, with its own plug into the bike’s wiring, or did somebody add it?`,
+    how: [
+      'A factory amplifier hangs on the data bus of the bike and has the bike maker’s part number.',
+      'Several of them? One that was added later decides.',
+    ],
+    why: 'A dealer’s tool selects an amplified profile only if a factory amplifier answers on the data bus.',
+    tool: 'none',
+    minutes: 0.5,
+    observes: [],
+    cautions: ['data'],
+    options: { 'add-on': 'Added later', factory: 'The bike maker’s own' },
+    outcomes: { 'add-on': 'added later', factory: 'factory amplifier' },
+    ifCannot: 'Then we name the tool that can do it in any case.',
+    known: (rig) => hardest(rig, group, 'kind', ['add-on', 'factory']),
+    learn: (kind, rig) => withGroup(rig, group, { kind }),
+  });
+}

@@ -1,0 +1,17 @@
+import { choice } from '../step.ts';
+
+export const factoryAmpAnswers = choice<'yes' | 'no'>({
+  id: 'factory-amp-answers',
+  short: 'Factory amplifier answers',
+  ask: 'Does the factory amplifier answer on the data bus?',
+  phone: 'The bike maker’s amplifier: does the dealer’s tool find it, or has it been playing all along?',
+  how: ['Ask whoever has the tool whether it lists the amplifier. One that plays as it always did answers.'],
+  why: 'As long as it does not answer, a dealer’s tool selects no amplified profile. Then the amplifier comes first.',
+  tool: 'none',
+  minutes: 0.5,
+  observes: ['amp', 'amp-supply'],
+  cautions: ['data'],
+  options: { yes: 'Yes, or it plays as always', no: 'No, the tool does not find it' },
+  outcomes: { yes: 'answers', no: 'does not answer' },
+  ifCannot: 'Not fitted yet, or not tried: have it looked at before you pay.',
+});

@@ -1,0 +1,21 @@
+import { choice } from '../step.ts';
+
+export const hiddenAmp = choice<'no' | 'yes'>({
+  id: 'hidden-amp',
+  short: 'Hidden amplifier',
+  ask: 'Is there a fused lead at the battery, or a box with a lit lamp, that nobody explained?',
+  phone:
+    'Look once more before anything is changed: any thick lead with its own fuse at the battery, or a box with a little lamp?',
+  how: [
+    'Music on. Look under the seat, in the saddlebags, in the lids, behind the fairing and in the trunk.',
+    'A box that is warm after ten minutes of music is an amplifier, too.',
+  ],
+  why: 'An amplified profile is stored, and somebody had a reason. Going back would send the full bass into an amplifier that nobody counted.',
+  tool: 'none',
+  minutes: 3,
+  observes: [],
+  cautions: ['hot'],
+  options: { no: 'No, nothing', yes: 'Yes' },
+  outcomes: { no: 'nothing found', yes: 'found' },
+  givenUnder: ['amp-count'],
+});

@@ -1,0 +1,11 @@
+import { paper } from './paper.ts';
+
+export const paperSameEq = paper(
+  'paper-same-eq',
+  'Paper: EQ',
+  'Does the paper say that the EQ stays the same when the engine runs?',
+  'What does the paper say about the EQ: the same with the engine running, or another one?',
+  'Two kinds of amplified profile differ only in this.',
+  'The same',
+  'Another one',
+);

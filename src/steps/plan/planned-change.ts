@@ -1,0 +1,77 @@
+import { type Rig, withKnown, without } from '../../rig/rig.ts';
+import { rigQuestion } from '../step.ts';
+
+export type PlannedChange =
+  | 'nothing'
+  | 'front-only'
+  | 'rear-on-unit'
+  | 'amp-added'
+  | 'amp-exchanged'
+  | 'amp-removed'
+  | 'unit-replaced'
+  | 'mirroring'
+  | 'louder'
+  | 'same-eq'
+  | 'after-reflash';
+
+/** The rig as it will be: what the plan settles is set, and what it may change is forgotten, so that it is asked. */
+function plannedRig(plan: PlannedChange, rig: Rig): Rig {
+  switch (plan) {
+    case 'rear-on-unit':
+      return withKnown(rig, { rearFitted: 'yes', rearFedBy: 'unit' });
+    case 'amp-added':
+    case 'amp-removed':
+      return without(rig, 'amps', 'frontFedBy', 'rearFitted', 'rearFedBy');
+    case 'amp-exchanged':
+      return without(rig, 'amps');
+    case 'unit-replaced':
+      return withKnown(rig, { unitKind: 'replaced' });
+    default:
+      return rig;
+  }
+}
+
+export const plannedChange = rigQuestion<PlannedChange>({
+  id: 'planned-change',
+  short: 'Plan',
+  ask: 'What do you want to change, or what should get better?',
+  phone: 'What are you planning on the bike, or what should be better afterwards?',
+  how: [
+    'Take the one that comes closest. Everything after this is asked about the bike as it will be.',
+    'A factory head unit swapped for the same one is not “another head unit”. It comes back as delivered.',
+  ],
+  why: 'Most wishes need nothing done to the head unit. Some need one setting, and some would be spoilt by it.',
+  tool: 'none',
+  minutes: 0.5,
+  observes: [],
+  options: {
+    nothing: 'Nothing. Somebody said I need a reflash',
+    'front-only': 'New front speakers, nothing else',
+    'rear-on-unit': 'Rear speakers on the head unit',
+    'amp-added': 'An amplifier is added',
+    'amp-exchanged': 'An amplifier is exchanged',
+    'amp-removed': 'An amplifier comes off',
+    'unit-replaced': 'Another head unit, not the bike maker’s',
+    mirroring: 'Only phone mirroring without a headset',
+    louder: 'Louder, or less boomy when loud, without an amplifier',
+    'same-eq': 'Bass and treble should stay the same when the engine starts',
+    'after-reflash': 'It got worse after a reflash',
+  },
+  outcomes: {
+    nothing: 'nothing, somebody said so',
+    'front-only': 'new front speakers only',
+    'rear-on-unit': 'rear speakers on the head unit',
+    'amp-added': 'an amplifier is added',
+    'amp-exchanged': 'an amplifier is exchanged',
+    'amp-removed': 'an amplifier comes off',
+    'unit-replaced': 'another head unit',
+    mirroring: 'phone mirroring only',
+    louder: 'louder or less boomy without an amplifier',
+    'same-eq': 'same EQ with the engine running',
+    'after-reflash': 'worse after a reflash',
+  },
+  ifCannot: 'We go through the whole build.',
+  article: 'what-a-reflash-is',
+  known: () => undefined,
+  learn: plannedRig,
+});

@@ -1,0 +1,31 @@
+import { choice } from '../step.ts';
+
+export const profileSource = choice<'measure' | 'record' | 'never' | 'unknown'>({
+  id: 'profile-source',
+  short: 'Stored profile',
+  ask: 'How do you know which output profile is stored in the head unit now?',
+  phone:
+    'What do we know about the settings stored in your radio: can you measure, is there a paper, or did nobody ever touch it?',
+  how: [
+    'A paper counts only if it says what the profile does: rear, level, bass boost, EQ.',
+    'The name of a profile proves nothing, not even if it names your number of amplifiers.',
+    'Nobody ever changed it: only if you have had the bike from new, and it got no other head unit.',
+  ],
+  why: 'The answer depends on what is stored now. A reading beats a paper, and a paper beats memory.',
+  tool: 'none',
+  minutes: 0.5,
+  observes: [],
+  options: {
+    measure: 'I can measure it now',
+    record: 'A paper says what it does',
+    never: 'Nobody ever changed it',
+    unknown: 'I do not know, and I cannot measure now',
+  },
+  outcomes: {
+    measure: 'measured now',
+    record: 'from a paper',
+    never: 'never changed',
+    unknown: 'not known',
+  },
+  article: 'what-a-reflash-is',
+});

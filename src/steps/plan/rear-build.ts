@@ -1,0 +1,24 @@
+import { ampDriving, withKnown, without } from '../../rig/rig.ts';
+import { rigQuestion } from '../step.ts';
+
+export const rearBuild = rigQuestion<'none' | 'unit' | 'amp'>({
+  id: 'rear-build',
+  short: 'Rear driven by',
+  ask: 'When it is finished, are there rear speakers, and what drives them?',
+  phone: 'When all is done: are there speakers in the back, and do they hang on the radio or on an amplifier?',
+  how: ['Lids, saddlebags, top case, trunk and passenger pods all count as rear.'],
+  why: 'Rear speakers on the head unit need its rear channels switched on. No amplifier is needed for that.',
+  tool: 'none',
+  minutes: 1,
+  observes: [],
+  options: { none: 'No rear speakers', unit: 'Yes, on the head unit', amp: 'Yes, on an amplifier' },
+  outcomes: { none: 'no rear speakers', unit: 'the head unit', amp: 'an amplifier' },
+  known: (rig) => {
+    if (rig.rearFitted === 'no') return 'none';
+    return rig.rearFedBy ?? (ampDriving(rig, 'rear') ? 'amp' : undefined);
+  },
+  learn: (rear, rig) =>
+    rear === 'none'
+      ? withKnown(without(rig, 'rearFedBy'), { rearFitted: 'no' })
+      : withKnown(rig, { rearFitted: 'yes', rearFedBy: rear }),
+});

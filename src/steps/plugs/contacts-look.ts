@@ -1,0 +1,20 @@
+import { choice } from '../step.ts';
+
+export const contactsLook = choice<'apart' | 'film' | 'clean'>({
+  id: 'contacts-look',
+  short: 'The plug’s contacts',
+  ask: 'How did the plug look: apart, dirty, or clean and together?',
+  phone: 'Was the plug really apart, or was it in, with a grey or green film on the metal?',
+  how: [
+    'Look at both halves in good light.',
+    'With a film on them: wipe them dry with a lint-free cloth, no abrasive, and try again.',
+  ],
+  why: 'A plug that was apart is cured. A film comes back, and a clean plug means that the lead itself breaks inside.',
+  tool: 'none',
+  minutes: 1,
+  observes: ['run'],
+  cautions: ['key-off'],
+  options: { apart: 'It was apart or not locked', film: 'Together, with dirt or a film', clean: 'Together and clean' },
+  outcomes: { apart: 'was apart', film: 'dirty or filmed', clean: 'clean' },
+  givenUnder: ['lid-check'],
+});

@@ -1,0 +1,19 @@
+import { choice } from '../step.ts';
+
+export const inputPlug = choice<'cured' | 'no-change'>({
+  id: 'input-plug',
+  short: 'The amplifier’s signal plug',
+  ask: 'Pull the signal plug at the amplifier, look at its pins, push it home: does it wake now?',
+  phone: 'Key off. Pull the thin signal plug at the amplifier, look inside, push it till it clicks. Key on: lamp?',
+  how: [
+    'Key off. Pull the signal plug, look for bent, pushed-back or green pins, push it home until it locks.',
+    'Key on, music at your usual volume, wait ten seconds.',
+  ],
+  why: 'An amplifier that listens sleeps on when its plug is off. Nothing is cheaper to try.',
+  tool: 'none',
+  minutes: 3,
+  observes: ['unit-leads', 'amp'],
+  cautions: ['key-off', 'wakes-loud'],
+  options: { cured: 'Yes, it wakes', 'no-change': 'No change' },
+  outcomes: { cured: 'wakes after pushing home', 'no-change': 'no change' },
+});

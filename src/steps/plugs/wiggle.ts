@@ -1,0 +1,36 @@
+import { ampDriving } from '../../rig/rig.ts';
+import { choice } from '../step.ts';
+
+export const wiggle = choice<'amp-input' | 'rear-run' | 'amp-supply' | 'no-effect'>({
+  id: 'wiggle',
+  short: 'Press and move the plugs',
+  ask: 'Music low: does pressing a plug or a lead with one finger make the rear come or go?',
+  phone: 'Press each plug gently with one finger, one after the other. Tell me when it crackles, plays or stops.',
+  how: (s) => [
+    'Engine off, music at a low volume.',
+    ...(s.rig.rearFedBy === 'unit'
+      ? ['Press and move: the plug of the rear loom, lid leads at the hinge, leads under the seat.']
+      : [
+          'Press and move: the signal plug at the amplifier, its power leads, the rear speaker plug, lid leads at the hinge.',
+        ]),
+    'Only what you can reach. No metal tools. Nothing that is hot.',
+  ],
+  why: 'What reacts to a finger is where the contact is bad. What does not react proves nothing.',
+  tool: 'ears',
+  minutes: 10,
+  observes: ['unit-leads', 'amp-supply', 'run'],
+  cautions: ['riding', 'hot'],
+  options: {
+    'no-effect': 'Nothing reacts',
+    'amp-input': 'The signal plug at the amplifier',
+    'rear-run': 'A rear speaker plug, lead or lid',
+    'amp-supply': 'A power lead, fuse holder or remote wire',
+  },
+  leftOut: (s) => (s.rig.rearFedBy === 'unit' && !ampDriving(s.rig, 'rear') ? ['amp-input', 'amp-supply'] : []),
+  outcomes: {
+    'no-effect': 'nothing reacts',
+    'amp-input': 'signal plug reacts',
+    'rear-run': 'rear lead reacts',
+    'amp-supply': 'power lead reacts',
+  },
+});

@@ -1,0 +1,58 @@
+import { formatQuantity, formatRange } from '../../compute/quantity.ts';
+import { type Band, measurement, type ReadingStep } from '../step.ts';
+import { bassRatio } from './bass-ratio.ts';
+import { ALL_TONES, badTones, FRONT_PAIR, referenceToneV, speakersOff, TONE_READINGS } from './tones.ts';
+
+/** 80 Hz over 400 Hz. Bands: common practice, no published source; 12 to 14 dB of boost are ratios of 4.0 to 5.0. */
+const FLAT_RATIO = [0.7, 1.4] as const;
+
+const BOOSTED_RATIO = 2.5;
+
+const CUT_RATIO = 0.6;
+
+const bassBands = (at400V: number): readonly Band[] => [
+  { label: 'cut', low: 0, high: CUT_RATIO * at400V, mood: 'unsure' },
+  { label: 'unclear', low: CUT_RATIO * at400V, high: FLAT_RATIO[0] * at400V, mood: 'unsure' },
+  { label: 'flat', low: FLAT_RATIO[0] * at400V, high: FLAT_RATIO[1] * at400V, mood: 'good' },
+  { label: 'unclear', low: FLAT_RATIO[1] * at400V, high: BOOSTED_RATIO * at400V, mood: 'unsure' },
+  { label: 'boosted', low: BOOSTED_RATIO * at400V, high: 6 * at400V, mood: 'good' },
+];
+
+/** Two tones at one volume step, engine off: boosted, flat, or cut by somebody's bass control. */
+export const tonesOff: ReadingStep<'boosted' | 'flat' | 'cut' | 'unclear'> = measurement({
+  id: 'tones-off',
+  short: 'Two tones, engine off',
+  ask: 'Engine off: what does the front pair read with each tone?',
+  phone:
+    'Engine off, bass and treble flat. Set the 400 tone to the level we say, then do not touch the volume. Now play the 80 tone. Read me both.',
+  how: (s) => [
+    ...speakersOff(s),
+    'Bass and treble flat, loudness off, speed volume off, phone equaliser off, phone volume full.',
+    `Play the 400 Hz tone. Probes across one front pair. Set the volume so that it reads about ${formatQuantity(referenceToneV(s), 'V', 2)}.`,
+    'Do not touch the volume. Play the 80 Hz tone and read again. 1 kHz and 4 kHz if you have the time.',
+  ],
+  why: 'The unaltered profile lifts the bass by 12 to 14 dB: 80 Hz reads four to five times 400 Hz. An amplified profile reads the same for both. At high volume clipping hides it.',
+  tool: 'meter',
+  minutes: 10,
+  observes: ['settings', 'profile', 'unit'],
+  cautions: ['bridge', 'loud-tone', 'flat-battery'],
+  tones: ALL_TONES,
+  probes: FRONT_PAIR,
+  readings: TONE_READINGS,
+  unusable: badTones,
+  bands: (reading, values) => (reading === 'v80V' && values['v400V'] !== undefined ? bassBands(values['v400V']) : null),
+  judge: (values, s) => {
+    const { ratio, lowRatio, highRatio } = bassRatio(values, s);
+    if (ratio >= BOOSTED_RATIO && lowRatio > FLAT_RATIO[1]) return 'boosted';
+    if (ratio >= FLAT_RATIO[0] && ratio < FLAT_RATIO[1] && highRatio < BOOSTED_RATIO) return 'flat';
+    return ratio < CUT_RATIO && highRatio < FLAT_RATIO[1] ? 'cut' : 'unclear';
+  },
+  healthy: (values) => {
+    const at400V = values['v400V'];
+    if (at400V === undefined) return 'Flat is 0.7 to 1.4 times the 400 Hz reading, boosted is 2.5 times and more.';
+    return `Flat is ${formatRange(FLAT_RATIO[0] * at400V, FLAT_RATIO[1] * at400V, 'V')} at 80 Hz, boosted is above ${formatQuantity(BOOSTED_RATIO * at400V, 'V', 2)}.`;
+  },
+  outcomes: { boosted: 'bass boosted', flat: 'flat', cut: 'bass cut', unclear: 'unclear' },
+  article: 'two-tones-one-ratio',
+  givenUnder: ['meter-digit'],
+});

@@ -1,0 +1,83 @@
+import { formatRange } from '../../compute/quantity.ts';
+import { valuesIn } from '../outcome.ts';
+import { measurement, type ReadingStep, type Situation, type Values } from '../step.ts';
+import { smallestDigitV } from '../tools/smallest-digit.ts';
+import { engineShifts, OTHER_TONES } from './engine-shifts.ts';
+import { ALL_TONES, badTones, FRONT_PAIR, speakersOff, TONE_READINGS } from './tones.ts';
+import { tonesOff } from './tones-off.ts';
+
+/** The same tone with the engine off and running: within this it is the same. Common practice, no published source. */
+const SAME_RATIO = 1.2;
+
+/** The tones that were there in one of the two states of the engine and lost in the last digit in the other. */
+function lostTones(running: Values, { facts }: Situation) {
+  const off = valuesIn(facts[tonesOff.id], tonesOff as unknown as ReadingStep);
+  const digitV = smallestDigitV(facts);
+  return OTHER_TONES.filter((name) => {
+    const [wasV, isV] = [off[name], running[name]];
+    return wasV !== undefined && isV !== undefined && wasV > digitV !== isV > digitV;
+  });
+}
+
+/** Where a tone stands with the engine running if nothing but the level moved; null without the readings for it. */
+function sameBand(reading: string, values: Values, { facts }: Situation) {
+  const off = valuesIn(facts[tonesOff.id], tonesOff as unknown as ReadingStep);
+  const [was400V, wasV, at400V] = [off['v400V'], off[reading], values['v400V']];
+  if (reading === 'v400V' || !was400V || !wasV || !at400V) return null;
+  const sameV = (wasV / was400V) * at400V;
+  return { lowV: sameV / SAME_RATIO, highV: sameV * SAME_RATIO };
+}
+
+/** The same tones with the engine idling. Ratios, because everything gets louder when the supply rises. */
+export const tonesRunning: ReadingStep<'same' | 'changes' | 'unclear'> = measurement({
+  id: 'tones-running',
+  short: 'Two tones, engine running',
+  ask: 'Engine idling outdoors, same volume: what does the front pair read with each tone now?',
+  phone: 'Outside only. Engine on, same volume, same probes. The 400 tone: number? The 80 tone: number?',
+  how: (s) => [
+    ...speakersOff(s),
+    'Outdoors, on the stand, in neutral. Start the engine and let it idle.',
+    'Check that the volume step is the one from before: starting can reset it.',
+    'Same front pair, same meter range. Read the same tones as before.',
+  ],
+  why: 'The unaltered profile changes its EQ when the engine starts. All tones rise a little with the supply, so only the ratio between them tells.',
+  tool: 'meter',
+  minutes: 10,
+  observes: ['settings', 'profile', 'unit'],
+  cautions: ['outdoors', 'bridge', 'loud-tone', 'hot'],
+  tones: ALL_TONES,
+  probes: FRONT_PAIR,
+  readings: TONE_READINGS,
+  unusable: badTones,
+  bands: (reading, values, s) => {
+    const same = sameBand(reading, values, s);
+    return (
+      same && [
+        { label: 'less', low: 0, high: same.lowV, mood: 'unsure' },
+        { label: 'the same', low: same.lowV, high: same.highV, mood: 'good' },
+        { label: 'more', low: same.highV, high: 2 * same.highV, mood: 'unsure' },
+      ]
+    );
+  },
+  judge: (values, s) => {
+    const shifts = engineShifts(values, s);
+    if (shifts.length === 0) return 'unclear';
+    const moved = ({ shiftRatio, lowRatio, highRatio }: (typeof shifts)[number]) =>
+      (shiftRatio > SAME_RATIO && lowRatio > 1) || (shiftRatio < 1 / SAME_RATIO && highRatio < 1);
+    if (shifts.some(moved)) return 'changes';
+    if (lostTones(values, s).length > 0) return 'unclear';
+    const same = shifts.every(
+      ({ shiftRatio, lowRatio, highRatio }) =>
+        shiftRatio <= SAME_RATIO && shiftRatio >= 1 / SAME_RATIO && lowRatio > 1 / 1.6 && highRatio < 1.6,
+    );
+    return same ? 'same' : 'unclear';
+  },
+  healthy: (values, s) => {
+    const same = sameBand('v80V', values, s);
+    const here = same ? `: ${formatRange(same.lowV, same.highV, 'V')} at 80 Hz` : '';
+    return `The same means within 20 % of the ratio with the engine off${here}.`;
+  },
+  outcomes: { same: 'same as with the engine off', changes: 'changes when the engine runs', unclear: 'unclear' },
+  article: 'two-tones-one-ratio',
+  givenUnder: ['tones-off', 'meter-digit'],
+});

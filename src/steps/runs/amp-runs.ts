@@ -1,0 +1,75 @@
+import { coilBandOhm } from '../../compute/impedance.ts';
+import { formatQuantity } from '../../compute/quantity.ts';
+import { ampEstimate, estimate } from '../../rig/rig.ts';
+import { ampPair, theAmp } from '../fitted/the-amp.ts';
+import { type Band, labelIn, measurement, type Situation, type Values } from '../step.ts';
+import { LEADS_OHM, ohmReading, SHORTED_RATIO } from './ohms.ts';
+
+/** Two speakers of the ohms that an amplifier is rated into, side by side, read less than this share of them. Common practice, no published source. */
+const HEAVY_RATIO = 0.45;
+
+/** The fewest ohms that the speakers on one channel can be rated at, on what is known of this bike. */
+function leastRatedOhm(situation: Situation): number {
+  const { rig } = situation;
+  const rear = estimate(rig, 'rearRatedOhm').low;
+  const count = rig.rearWiring === 'series' ? 1 : Math.max(1, Math.round(rig.rearPerChannel ?? 2));
+  const perRear = rig.rearWiring === 'single' ? rear : rear / count;
+  const front = estimate(rig, 'frontRatedOhm').low;
+  if (ampPair(situation) === 'front') return front;
+  return theAmp(situation).drives === 'both' ? Math.min(front, perRear) : perRear;
+}
+
+/** Two wires that touch, or a coil burnt to a lump, read less than this. Two coils side by side read more. Common practice, no published source. */
+const TOUCHING_OHM = 0.5;
+
+function runBands(situation: Situation): readonly Band[] {
+  const tooFewOhm = SHORTED_RATIO * coilBandOhm({ ratedOhm: leastRatedOhm(situation) }).lowOhm;
+  const shortedOhm = Math.min(TOUCHING_OHM, tooFewOhm);
+  const rated = ampEstimate(theAmp(situation), 'ratedOhm').low;
+  const heavyOhm = Math.max(tooFewOhm, HEAVY_RATIO * rated);
+  return [
+    { label: 'shorted', low: 0, high: shortedOhm, mood: 'bad' },
+    { label: 'too few ohms', low: shortedOhm, high: heavyOhm, mood: 'bad' },
+    { label: 'not shorted', low: heavyOhm, high: Infinity, mood: 'good' },
+  ];
+}
+
+const withoutLeads = ({ lowestOhm = Infinity, leadsOhm = 0 }: Values) => Math.max(0, lowestOhm - leadsOhm);
+
+export const ampRuns = measurement<'ok' | 'low' | 'heavy'>({
+  id: 'amp-runs',
+  short: 'Its speaker runs in ohms',
+  ask: 'Plugs off: how many ohms does each speaker run of this amplifier show, at the least?',
+  phone: 'Probes held together: number? Then the two wires of each speaker run in turn. The lowest number?',
+  how: [
+    'Key off, speaker plugs off the amplifier, meter on ohms. Hold the probes together: that is your leads.',
+    'One probe on each wire of a run. All runs of this amplifier, front and rear if it drives both.',
+    'Type the lowest number.',
+  ],
+  why: 'Two wires that touch, or a burnt coil, leave next to no ohms, and the amplifier switches off to save itself.',
+  tool: 'meter',
+  minutes: 5,
+  observes: ['run', 'speaker'],
+  cautions: ['ohms-dead', 'key-off'],
+  probes: { red: 'run-plus', black: 'run-minus' },
+  readings: {
+    leadsOhm: LEADS_OHM,
+    lowestOhm: ohmReading('Lowest of its runs'),
+  },
+  bands: (reading, { leadsOhm = 0 }, s) =>
+    reading === 'lowestOhm'
+      ? runBands(s).map((band) => ({
+          ...band,
+          low: band.low === 0 ? 0 : band.low + leadsOhm,
+          high: band.high + leadsOhm,
+        }))
+      : null,
+  judge: (values, s) => {
+    const label = labelIn(runBands(s), withoutLeads(values));
+    return label === 'shorted' ? 'low' : label === 'too few ohms' ? 'heavy' : 'ok';
+  },
+  healthy: (_, s) =>
+    `Healthy is above ${formatQuantity(runBands(s)[2]?.low ?? 0, 'Ω', 2)}, after taking off your leads. A tweeter behind a capacitor reads open and is healthy.`,
+  outcomes: { ok: 'no run is shorted', low: 'a run is shorted', heavy: 'too few ohms' },
+  article: 'read-a-coil-in-ohms',
+});

@@ -1,0 +1,89 @@
+import { coilBandOhm } from '../../compute/impedance.ts';
+import { formatQuantity, formatRange } from '../../compute/quantity.ts';
+import { copperResistanceOhm } from '../../compute/wire.ts';
+import { chosen, estimate } from '../../rig/rig.ts';
+import { type Band, bandOf, measurement, type Situation, type Values } from '../step.ts';
+import { LEADS_OHM, lessLeads, OPEN_RATIO, ohmReading, SHORTED_RATIO, withLeads } from './ohms.ts';
+import { ratedOhm } from './rated-ohm.ts';
+
+/** More than this above the coil is a bad contact, and less than that is still healthy. Common practice, no published source. */
+const CONTACT_HIGH_OHM = 1;
+
+const CONTACT_OK_OHM = 0.3;
+
+/** Two runs this close read the same coil: bad contacts are never alike. An estimate. */
+const ALIKE_RATIO = 0.1;
+
+/** Nobody knows the rating, and both runs read what a coil of 8 Ω reads. */
+function bothEight(values: Values, situation: Situation): boolean {
+  if (situation.rig.rearRatedOhm !== undefined) return false;
+  const [leftOhm, rightOhm] = [lessLeads(values, 'leftOhm'), lessLeads(values, 'rightOhm')];
+  const { lowOhm, highOhm } = coilBandOhm({ ratedOhm: 8 });
+  const inBand = [leftOhm, rightOhm].every((ohm) => ohm >= lowOhm && ohm <= highOhm + CONTACT_OK_OHM);
+  return inBand && Math.abs(leftOhm - rightOhm) <= ALIKE_RATIO * Math.max(leftOhm, rightOhm);
+}
+
+function runBands(situation: Situation, values: Values): readonly Band[] {
+  const rated = bothEight(values, situation) ? { low: 8, high: 8 } : ratedOhm(situation);
+  const wireOhm =
+    2 *
+    copperResistanceOhm({
+      lengthM: estimate(situation.rig, 'rearRunM').high,
+      sectionM2: estimate(situation.rig, 'rearRunM2').low,
+    });
+  const lowOhm = SHORTED_RATIO * coilBandOhm({ ratedOhm: rated.low }).lowOhm;
+  const highOhm = coilBandOhm({ ratedOhm: rated.high }).highOhm + wireOhm;
+  return [
+    { label: 'shorted', low: 0, high: lowOhm, mood: 'bad' },
+    { label: 'healthy', low: lowOhm, high: highOhm + CONTACT_OK_OHM, mood: 'good' },
+    { label: 'unclear', low: highOhm + CONTACT_OK_OHM, high: highOhm + CONTACT_HIGH_OHM, mood: 'unsure' },
+    { label: 'bad contact', low: highOhm + CONTACT_HIGH_OHM, high: OPEN_RATIO * rated.high, mood: 'bad' },
+    { label: 'open', low: OPEN_RATIO * rated.high, high: Infinity, mood: 'bad' },
+  ];
+}
+
+/** The rear speaker runs, from the plug of whatever drives them: wires, joints and coils in one reading. */
+export const runOhms = measurement<'ok' | 'high' | 'open' | 'low' | 'unclear'>({
+  id: 'run-ohms',
+  short: 'Rear speaker runs in ohms',
+  ask: 'Plug apart: how many ohms does each rear speaker run show?',
+  phone:
+    'Key off, rear speaker plug apart. Probes together: number? Then the two wires of the left speaker: number? And the right one?',
+  how: (s) => [
+    chosen(s.rig, 'rearFedBy') === 'amp'
+      ? 'Key off. Pull the rear speaker plug off the amplifier.'
+      : 'Key off. Open the plug of the rear loom and measure on the side toward the speakers.',
+    'Meter on ohms. Hold the probes together: that is your leads.',
+    'One probe on each wire of the left run, then the right run. “OL” is a reading too: type it.',
+    'Move the lids while you look at the number.',
+    'Just after loud music? Let the coils cool for ten minutes: hot, they read up to half more.',
+  ],
+  why: 'One reading from the end that feeds it covers every wire, joint and coil on the way.',
+  tool: 'meter',
+  minutes: 5,
+  observes: ['run', 'speaker'],
+  cautions: ['ohms-dead', 'key-off'],
+  probes: { red: 'run-plus', black: 'run-minus' },
+  readings: { leadsOhm: LEADS_OHM, leftOhm: ohmReading('Rear left run'), rightOhm: ohmReading('Rear right run') },
+  bands: (reading, values, s) =>
+    reading === 'leadsOhm' ? null : withLeads(runBands(s, values), values['leadsOhm'] ?? 0),
+  judge: (values, s) => {
+    const bands = runBands(s, values);
+    const labels = ['leftOhm', 'rightOhm'].map((reading) => bandOf(bands, lessLeads(values, reading))?.label);
+    if (labels.includes('open')) return 'open';
+    if (labels.includes('shorted')) return 'low';
+    if (labels.includes('bad contact')) return 'high';
+    return labels.includes('unclear') ? 'unclear' : 'ok';
+  },
+  healthy: (values, s) => {
+    const [, healthy] = runBands(s, values);
+    const leads =
+      values['leadsOhm'] === undefined
+        ? 'after taking off your leads'
+        : `after taking off ${formatQuantity(values['leadsOhm'], 'Ω', 2)} for your leads`;
+    return `Healthy is ${formatRange(healthy?.low ?? 0, healthy?.high ?? 0, 'Ω')}, ${leads}. A tweeter behind a capacitor reads open and is healthy.`;
+  },
+  outcomes: { ok: 'healthy', high: 'a bad contact', open: 'open', low: 'shorted', unclear: 'between healthy and bad' },
+  article: 'read-a-coil-in-ohms',
+  givenUnder: ['rear-drive'],
+});

@@ -1,0 +1,24 @@
+import { choice, EVERY_PART } from '../step.ts';
+
+export const faderCentre = choice<'cured' | 'plays' | 'no-change'>({
+  id: 'fader-centre',
+  short: 'Fader and balance in the middle',
+  ask: 'Put fader and balance in the middle. Does the rear play now?',
+  phone: 'Open the sound menu and put both sliders exactly in the middle. Does the back play now?',
+  how: [
+    'Note where both stand now.',
+    'Play music at a low volume.',
+    'Set fader and balance to 0, and listen at a rear grille.',
+  ],
+  why: 'A fader at its front end silences the rear completely. Battery work and pocketed key presses move it.',
+  tool: 'ears',
+  minutes: 1,
+  observes: EVERY_PART,
+  options: {
+    'no-change': 'No, still silent',
+    cured: 'Yes. One stood off the middle',
+    plays: 'It plays, and both were in the middle already',
+  },
+  outcomes: { 'no-change': 'no change', cured: 'rear plays', plays: 'plays just now anyway' },
+  ifCannot: 'No such menu, or you cannot find it: the readings go round it.',
+});

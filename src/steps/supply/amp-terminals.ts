@@ -1,0 +1,81 @@
+import { CHARGING_MOST_V, KEY_ON_HEALTHY_V } from '../../compute/amp-supply.ts';
+import { formatRange } from '../../compute/quantity.ts';
+import { type Band, labelIn, measurement, type Values } from '../step.ts';
+import { dcReading } from '../tools/dc-volts.ts';
+import { BATTERY, BATTERY_BANDS } from './battery.ts';
+import { DRIFT_V, NEAR_V, plusBands } from './terminal-bands.ts';
+
+function groundBands(supplyV: number): readonly Band[] {
+  return [
+    { label: 'healthy', low: -0.5, high: NEAR_V, mood: 'good' },
+    { label: 'lifted', low: NEAR_V, high: supplyV / 2, mood: 'unsure' },
+    { label: 'open', low: supplyV / 2, high: supplyV + DRIFT_V, mood: 'bad' },
+  ];
+}
+
+const aboveTheBattery = (readings: readonly string[]) => (values: Values) => {
+  const supplyV = values['batteryV'] ?? Infinity;
+  const reading = readings.find((name) => (values[name] ?? 0) > supplyV + DRIFT_V);
+  return reading === undefined
+    ? null
+    : { reading, message: 'No terminal can be above the battery. Take all readings again, one right after the other.' };
+};
+
+/** Plus and ground at the amplifier, against the one reference that cannot be at fault. */
+export const ampTerminals = measurement<
+  'ok' | 'unclear' | 'plus-open' | 'ground-open' | 'battery-low' | 'battery-high'
+>({
+  id: 'amp-terminals',
+  short: 'Plus and ground at the amplifier',
+  ask: 'What do battery plus, amplifier plus and amplifier ground read, against the battery minus post?',
+  phone:
+    'Black on the battery minus post, and it stays there. Red on battery plus: number? On the amplifier’s thick plus: number? On its ground: number?',
+  how: [
+    'Head unit on and playing, engine off. Meter on DC volts.',
+    'Black probe on the battery minus post for all three. The post is too far? A long test lead.',
+    'Red probe: battery plus post, then the amplifier’s plus terminal, then its ground terminal.',
+  ],
+  why: 'Measured against its own ground, a good plus looks dead when the ground is the fault. The battery minus post never lies.',
+  tool: 'meter',
+  minutes: 3,
+  observes: ['amp-supply'],
+  cautions: ['plus-probe', 'flat-battery'],
+  probes: { red: 'amp-plus', black: 'battery-minus' },
+  readings: {
+    batteryV: BATTERY,
+    plusV: dcReading('Amplifier plus'),
+    groundV: dcReading('Amplifier ground'),
+  },
+  unusable: aboveTheBattery(['plusV', 'groundV']),
+  bands: (reading, { batteryV: supplyV }) => {
+    if (reading === 'batteryV') return BATTERY_BANDS;
+    if (supplyV === undefined) return null;
+    return reading === 'plusV' ? plusBands(supplyV) : groundBands(supplyV);
+  },
+  judge: (values) => {
+    const supplyV = values['batteryV'] ?? KEY_ON_HEALTHY_V;
+    const plus = labelIn(plusBands(supplyV), values['plusV'] ?? 0);
+    const ground = labelIn(groundBands(supplyV), values['groundV'] ?? 0);
+    const battery = labelIn(BATTERY_BANDS, supplyV);
+    // What is open is open on an empty battery, too, and hours of testing empty one.
+    if (plus === 'no supply') return 'plus-open';
+    if (ground === 'open') return 'ground-open';
+    if (battery === 'nearly empty') return 'battery-low';
+    if (battery === 'too high') return 'battery-high';
+    return plus === 'healthy' && ground === 'healthy' ? 'ok' : 'unclear';
+  },
+  healthy: ({ batteryV: supplyV }) =>
+    supplyV === undefined
+      ? `Healthy: battery ${formatRange(KEY_ON_HEALTHY_V, CHARGING_MOST_V, 'V')}, plus within ${NEAR_V} V of it, ground below ${NEAR_V} V.`
+      : `Healthy: plus ${formatRange(supplyV - NEAR_V, supplyV + DRIFT_V, 'V')}, ground below ${NEAR_V} V. Without load even a bad contact looks good.`,
+  outcomes: {
+    ok: 'both are there',
+    unclear: 'volts are lost',
+    'plus-open': 'no plus',
+    'ground-open': 'ground is open',
+    'battery-low': 'battery nearly empty',
+    'battery-high': 'battery voltage too high',
+  },
+  article: 'voltage-drop-under-load',
+  ifCannot: 'We go on with the fuse and a jumper lead instead.',
+});

@@ -1,0 +1,31 @@
+import { KEY_ON_HEALTHY_V } from '../../compute/amp-supply.ts';
+import { dropV } from '../../compute/wire.ts';
+import type { Band, Situation, Values } from '../step.ts';
+import { cuttingOutOhm, healthyPathOhm, LAMP_A } from './amp-feed.ts';
+
+/** So little over a sound lead is the last digit of a meter, and no wear. */
+export const LAST_DIGIT_V = 0.02;
+
+/** What plus and ground may lose together at the current of the lamp, before the amplifier goes off on full bass. */
+export const cuttingOutV = (supplyV: number, situation: Situation): number =>
+  dropV({ currentA: LAMP_A, resistanceOhm: cuttingOutOhm(situation, supplyV) });
+
+/** The drops at which a path is healthy, and at which it cuts the amplifier off, at the current of the lamp. */
+function dropBands(healthyOhm: number, supplyV: number, situation: Situation): readonly Band[] {
+  const healthyV = dropV({ currentA: LAMP_A, resistanceOhm: healthyOhm }) + LAST_DIGIT_V;
+  const cutsOutV = Math.max(1.5 * healthyV, cuttingOutV(supplyV, situation));
+  return [
+    { label: 'healthy', low: -0.5, high: healthyV, mood: 'good' },
+    { label: 'worn, but not the reason', low: healthyV, high: cutsOutV, mood: 'unsure' },
+    { label: 'cuts the amplifier off', low: cutsOutV, high: 3 * cutsOutV, mood: 'bad' },
+  ];
+}
+
+const DROPS = { plusDropV: 'plusOhm', groundDropV: 'groundOhm' } as const;
+
+export type Drop = keyof typeof DROPS;
+
+export const isDrop = (reading: string): reading is Drop => Object.hasOwn(DROPS, reading);
+
+export const bandsOfDrop = (drop: Drop, values: Values, situation: Situation) =>
+  dropBands(healthyPathOhm(situation)[DROPS[drop]], values['batteryV'] ?? KEY_ON_HEALTHY_V, situation);

@@ -1,0 +1,39 @@
+import { formatQuantity } from '../../compute/quantity.ts';
+import { numberIn } from '../outcome.ts';
+import { measurement, type Situation } from '../step.ts';
+import { dcReading } from '../tools/dc-volts.ts';
+import { supplyUnderLoad } from './supply-under-load.ts';
+
+const lostOnPlusV = ({ facts }: Situation): number => numberIn(facts[supplyUnderLoad.id], 'plusDropV', 'V') ?? 0;
+
+/** Which part of the plus way loses the volts. */
+export const plusPath = measurement<'ring' | 'holder' | 'lead'>({
+  id: 'plus-path',
+  short: 'Where the plus way loses',
+  ask: 'Lamp on again: how much is lost at the battery ring, and how much across the fuse holder?',
+  phone:
+    'Lamp back on. Red on the battery post itself, black on the holder’s battery side: number? Then across the holder?',
+  how: [
+    'Lamp on as before.',
+    'Ring: battery plus post itself to the metal of the holder on the battery side.',
+    'Holder: one side of the fuse holder to the other, the fuse in it.',
+  ],
+  why: 'A bad contact loses its volts within a hand’s width. What neither ring nor holder loses is lost in the lead.',
+  tool: 'meter',
+  minutes: 4,
+  observes: ['amp-supply'],
+  cautions: ['plus-probe', 'lamp-hot', 'hot'],
+  probes: { red: 'battery-plus', black: 'fuse-in' },
+  readings: { ringV: dcReading('Post to holder'), holderV: dcReading('Across the holder') },
+  bands: () => null,
+  judge: (values, s) => {
+    const { ringV = 0, holderV = 0 } = values;
+    const leadV = lostOnPlusV(s) - ringV - holderV;
+    if (leadV > ringV && leadV > holderV) return 'lead';
+    return ringV > holderV ? 'ring' : 'holder';
+  },
+  healthy: (_, s) =>
+    `The whole plus way lost ${formatQuantity(lostOnPlusV(s), 'V', 2)}. Whichever part has most of it is the bad one.`,
+  outcomes: { ring: 'at the battery ring', holder: 'in the fuse holder', lead: 'in the lead itself' },
+  givenUnder: ['supply-under-load'],
+});

@@ -1,0 +1,24 @@
+import { choice } from '../step.ts';
+
+export const ringsLook = choice<'battery' | 'ground' | 'tight'>({
+  id: 'rings-look',
+  short: 'The rings of its ground lead',
+  ask: 'Follow the amplifier’s ground lead: is a ring loose, painted over or green?',
+  phone: 'Find where the amplifier’s ground lead is bolted on. Loose, painted under the ring, or green? Which end?',
+  how: [
+    'Key off. Battery minus off before you pull at any ring.',
+    'Look at both ends: at the amplifier, and where it is bolted on.',
+    'Bolted to a painted, anodised or rubber-mounted part counts as bad.',
+  ],
+  why: 'The open place is at the battery post, at the frame, or in a crimp. Each has its own fix.',
+  tool: 'none',
+  minutes: 3,
+  observes: ['amp-supply'],
+  cautions: ['minus-first'],
+  options: {
+    battery: 'Loose or green at the battery post',
+    ground: 'Loose, painted or green where it meets the frame',
+    tight: 'Both ends look good',
+  },
+  outcomes: { battery: 'bad at the battery post', ground: 'bad at the frame', tight: 'both ends look good' },
+});

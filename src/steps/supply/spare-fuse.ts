@@ -1,0 +1,26 @@
+import { choice } from '../step.ts';
+
+export const spareFuse = choice<'wakes' | 'holds' | 'opens'>({
+  id: 'spare-fuse',
+  short: 'One new fuse of the same rating',
+  ask: 'One new fuse of the same rating, speakers and remote wire off at first: what happens?',
+  phone:
+    'Key off, speakers and thin remote wire off the amplifier. One new fuse, same number. Does it hold? Then plug back, key on.',
+  how: [
+    'Key off. Speaker plugs and remote wire off the amplifier.',
+    'One new fuse of the same rating. Never a bigger one.',
+    'It holds: key off, remote wire back, key on, lamp? Then the speakers, key off for each.',
+    'It opens: stop here. A second one would tell you nothing new.',
+  ],
+  why: 'A fuse can be open and look whole. One swap of the same rating is a test; a bigger one is a fire.',
+  tool: 'spare-fuse',
+  minutes: 4,
+  observes: ['amp-supply', 'amp'],
+  cautions: ['fuse', 'key-off', 'hot'],
+  options: {
+    wakes: 'It holds, and the amplifier comes on',
+    holds: 'It holds, the amplifier stays off',
+    opens: 'It opens, at once or when it is switched on',
+  },
+  outcomes: { wakes: 'comes on with a new fuse', holds: 'new fuse holds, still off', opens: 'new fuse opens, too' },
+});

@@ -1,0 +1,15 @@
+import { choice } from '../step.ts';
+
+export const rearHistory = choice<'never' | 'stopped' | 'comes-and-goes'>({
+  id: 'rear-history',
+  short: 'The rear before now',
+  ask: 'Have the rear speakers ever played on this bike?',
+  phone: 'Did the back ever play since you have had the bike, or never?',
+  how: ['Count only sound from the rear itself, heard with your ear at the grille.'],
+  why: 'Speakers that never played point to a setting or the fitting. Speakers that stopped point to a plug, a wire or somebody’s work.',
+  tool: 'none',
+  minutes: 0.3,
+  observes: [],
+  options: { never: 'Never', stopped: 'They played, then stopped', 'comes-and-goes': 'They come and go' },
+  outcomes: { never: 'never played', stopped: 'played, then stopped', 'comes-and-goes': 'come and go' },
+});

@@ -1,0 +1,25 @@
+import { choice } from '../step.ts';
+
+export const whatElse = choice<'nothing' | 'accessories' | 'unit' | 'bike'>({
+  id: 'what-else',
+  short: 'What else stopped',
+  ask: 'Did anything else on the bike stop at the same time?',
+  phone: 'Is anything else dead: the radio itself, the socket, the charger? Is the clock set back, are the lamps dim?',
+  how: ['Look at the head unit’s screen, a socket or a charger, the clock, and the lamps.'],
+  why: 'A dead socket names the fuse that the remote wire shares. A clock set back names the battery posts.',
+  tool: 'none',
+  minutes: 1,
+  observes: ['unit', 'amp-supply'],
+  options: {
+    nothing: 'Nothing else',
+    accessories: 'A socket, a charger or another accessory',
+    unit: 'The head unit is dark, too',
+    bike: 'Dim lamps, a slow starter, a clock set back',
+  },
+  outcomes: {
+    nothing: 'nothing else',
+    accessories: 'an accessory too',
+    unit: 'the head unit too',
+    bike: 'the whole bike is weak',
+  },
+});

@@ -1,0 +1,21 @@
+import { choice } from '../step.ts';
+
+export const metersDigit = choice<'0.001' | '0.01' | '0.1'>({
+  id: 'meter-digit',
+  short: 'Smallest AC digit',
+  ask: 'On its lowest AC volts range, what is the last digit your meter shows?',
+  phone: 'Turn the meter to AC volts, lowest range, probes apart. How many digits stand behind the point?',
+  how: [
+    'AC volts (V~), lowest range. Probes in the air.',
+    'Then both probes on a resting battery: it must read 0. A meter that shows about 27 V there lies on every speaker wire: do not use it.',
+  ],
+  why: 'A basic meter starts at 200 V AC and sees nothing below 0.1 V. We then ask for more signal instead of guessing.',
+  tool: 'meter',
+  minutes: 1,
+  observes: [],
+  options: { '0.001': '0.001 V, or it has a mV range', '0.01': '0.01 V', '0.1': '0.1 V' },
+  outcomes: { '0.001': '0.001 V', '0.01': '0.01 V', '0.1': '0.1 V' },
+  ifCannot: 'We take it as a basic meter, 0.1 V.',
+  article: 'two-tones-one-ratio',
+  givenUnder: ['tools-at-hand'],
+});

@@ -1,0 +1,15 @@
+import { choice } from '../step.ts';
+
+export const toolsAtHand = choice<'meter' | 'none'>({
+  id: 'tools-at-hand',
+  short: 'Meter at hand',
+  ask: 'Do you have a multimeter with you?',
+  phone: 'Do you have a multimeter there, even a cheap one, and are you willing to use it?',
+  how: ['Any meter with AC volts and ohms will do.', 'The test tones come from this page, or from a memory stick.'],
+  why: 'Ears and eyes rank the suspects. A reading proves one of them.',
+  tool: 'none',
+  minutes: 0.2,
+  observes: [],
+  options: { meter: 'Yes, a meter', none: 'No meter here' },
+  outcomes: { meter: 'yes', none: 'no meter' },
+});

@@ -1,0 +1,19 @@
+import { choice } from '../step.ts';
+
+export const betweenLook = choice<'box' | 'direct'>({
+  id: 'between-look',
+  short: 'Between head unit and amplifier',
+  ask: 'Is there a box, a converter or a line-level lead between the head unit and the amplifier?',
+  phone:
+    'Follow the thin signal wires from the amplifier. Do they come straight from speaker wires, or from a little box?',
+  how: [
+    'Follow the signal wires from the amplifier toward the head unit.',
+    'A converter is a small box with plugs on both sides. A line-level lead has round shielded plugs.',
+  ],
+  why: 'A converter or a line output lets sound through and keeps the DC back, and this amplifier waits for the DC.',
+  tool: 'none',
+  minutes: 3,
+  observes: ['unit-leads'],
+  options: { box: 'Yes, something is in between', direct: 'No, straight speaker wires' },
+  outcomes: { box: 'a converter or a line lead', direct: 'straight speaker wires' },
+});

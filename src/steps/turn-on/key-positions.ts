@@ -1,0 +1,18 @@
+import { choice } from '../step.ts';
+
+export const keyPositions = choice<'none' | 'some'>({
+  id: 'key-positions',
+  short: 'Other key positions',
+  ask: 'Does the amplifier come on in any other key position, or with another switch of the bike?',
+  phone: 'Turn the key through its positions, wait ten seconds in each. Lamps on, lamps off. Does it come on anywhere?',
+  how: [
+    'Accessory, ignition, lamps on and off, heated grips on and off. Ten seconds each.',
+    'Head unit on, where the position allows it.',
+  ],
+  why: 'A remote wire tapped from the wrong feed is live in some other position. That shows the mistake at once.',
+  tool: 'none',
+  minutes: 2,
+  observes: ['unit', 'unit-leads', 'amp-supply', 'amp'],
+  options: { none: 'No, it stays off in all of them', some: 'Yes, in one of them' },
+  outcomes: { none: 'off in all of them', some: 'comes on in another position' },
+});

@@ -1,0 +1,28 @@
+import { REMOTE_NOTHING_BELOW_V } from '../../compute/amp-supply.ts';
+import { measurement } from '../step.ts';
+import { dcReading } from '../tools/dc-volts.ts';
+
+export const remoteKeyOff = measurement<'dead' | 'live'>({
+  id: 'remote-key-off',
+  short: 'Remote terminal, key off',
+  ask: 'Key off for ten minutes: what DC voltage is on the remote terminal now?',
+  phone: 'Key off, take it out, wait ten minutes. Red on the thin remote terminal, black on battery minus: number?',
+  how: [
+    'Key off and out. Wait ten minutes: some modules keep power for a while.',
+    'Black probe on the battery minus post, red on the remote terminal.',
+  ],
+  why: 'A remote wire on a feed that never goes off keeps the amplifier awake day and night, and that empties the battery.',
+  tool: 'meter',
+  minutes: 12,
+  observes: ['unit-leads', 'amp-supply'],
+  probes: { red: 'amp-remote', black: 'battery-minus' },
+  readings: { remoteV: dcReading('Remote terminal, key off') },
+  bands: () => [
+    { label: 'off', low: -0.5, high: 0.5, mood: 'good' },
+    { label: 'not quite off', low: 0.5, high: REMOTE_NOTHING_BELOW_V, mood: 'unsure' },
+    { label: 'still on', low: REMOTE_NOTHING_BELOW_V, high: 15, mood: 'bad' },
+  ],
+  judge: (values) => ((values['remoteV'] ?? 0) < REMOTE_NOTHING_BELOW_V ? 'dead' : 'live'),
+  healthy: () => 'Healthy is below 0.5 V.',
+  outcomes: { dead: 'off', live: 'still on with the key off' },
+});

@@ -1,0 +1,18 @@
+import { choice } from '../step.ts';
+
+export const remoteLamp = choice<'lit' | 'dark'>({
+  id: 'remote-lamp',
+  short: 'LED lamp on the remote terminal',
+  ask: 'An LED test lamp between the remote terminal and battery minus, head unit on: does it light?',
+  phone: 'Clip of the LED lamp on battery minus, its tip on the thin remote terminal. Radio on: does it light?',
+  how: [
+    'An LED test lamp. One with a bulb loads the thin wire and tells nothing.',
+    'Clip on the battery minus post, tip on the remote terminal, head unit on.',
+  ],
+  why: 'Without a meter this tells whether any volts arrive. It cannot tell eight from twelve.',
+  tool: 'test-lamp',
+  minutes: 2,
+  observes: ['unit', 'unit-leads', 'amp-supply'],
+  options: { lit: 'It lights', dark: 'It stays dark' },
+  outcomes: { lit: 'lights', dark: 'dark' },
+});

@@ -1,0 +1,31 @@
+import { labelIn, measurement } from '../step.ts';
+import { dcReading } from '../tools/dc-volts.ts';
+import { remoteBands, remoteHealthy } from './remote-bands.ts';
+
+export const remoteSource = measurement<'live' | 'low' | 'dead'>({
+  id: 'remote-source',
+  short: 'Where the remote wire begins',
+  ask: 'What DC voltage is at the other end of the remote wire, where it was tapped?',
+  phone: 'Follow the thin wire to its start, at the radio or at a fuse. Red there, black on battery minus: number?',
+  how: [
+    'Head unit on. Black probe on the battery minus post.',
+    'Red probe where the remote wire begins: the head unit’s remote output, or the feed it was tapped from.',
+    'Look at the tap: a connector that never bit through the insulation is the usual place.',
+  ],
+  why: 'Volts here and none at the amplifier: the wire. None here: the point it was tapped from.',
+  tool: 'meter',
+  minutes: 6,
+  observes: ['unit', 'unit-leads', 'amp-supply'],
+  cautions: ['data'],
+  probes: { red: 'remote-start', black: 'battery-minus' },
+  readings: { startV: dcReading('Start of the remote wire') },
+  bands: (_, __, s) => remoteBands(s),
+  judge: (values, s) => {
+    const label = labelIn(remoteBands(s), values['startV'] ?? 0);
+    return label === 'nothing' ? 'dead' : label === 'too little' ? 'low' : 'live';
+  },
+  healthy: remoteHealthy,
+  outcomes: { live: 'volts at its start', low: 'too few volts at its start', dead: 'none at its start either' },
+  givenUnder: ['remote-volts'],
+  ifCannot: 'It begins behind the fairing? We name both, likeliest first.',
+});

@@ -1,0 +1,17 @@
+import { choice } from '../step.ts';
+
+export const remoteStartLamp = choice<'lit' | 'dark'>({
+  id: 'remote-start-lamp',
+  short: 'LED lamp where the wire begins',
+  ask: 'The same lamp where the remote wire begins: does it light there?',
+  phone: 'Now the tip of the LED lamp at the start of the thin wire, at the radio or the tap. Does it light?',
+  how: ['Clip on the battery minus post, head unit on.', 'Tip where the remote wire begins.'],
+  why: 'Light here and none at the amplifier: the wire. None here: the feed it was tapped from.',
+  tool: 'test-lamp',
+  minutes: 5,
+  observes: ['unit', 'unit-leads', 'amp-supply'],
+  cautions: ['data'],
+  options: { lit: 'It lights', dark: 'It stays dark' },
+  outcomes: { lit: 'lights at its start', dark: 'dark at its start' },
+  givenUnder: ['remote-lamp'],
+});

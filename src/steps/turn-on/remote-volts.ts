@@ -1,0 +1,29 @@
+import { labelIn, measurement } from '../step.ts';
+import { dcReading } from '../tools/dc-volts.ts';
+import { remoteBands, remoteHealthy } from './remote-bands.ts';
+
+export const remoteVolts = measurement<'ok' | 'low' | 'none' | 'unclear'>({
+  id: 'remote-volts',
+  short: 'Remote terminal',
+  ask: 'Head unit on: what DC voltage is on the amplifier’s remote terminal, against battery minus?',
+  phone: 'Black stays on the battery minus post. Red on the thin terminal marked remote, head unit on: number?',
+  how: [
+    'Head unit on and playing. Black probe on the battery minus post, not on the amplifier’s ground.',
+    'Red probe on the remote terminal, the wire in it.',
+    'A test lamp with a bulb in the meter’s place would load the wire: use the meter.',
+  ],
+  why: 'The remote wire is the amplifier’s switch. Without its volts the best supply does nothing.',
+  tool: 'meter',
+  minutes: 2,
+  observes: ['unit', 'unit-leads', 'amp-supply'],
+  probes: { red: 'amp-remote', black: 'battery-minus' },
+  readings: { remoteV: dcReading('Remote terminal') },
+  bands: (_, __, s) => remoteBands(s),
+  judge: (values, s) => {
+    const label = labelIn(remoteBands(s), values['remoteV'] ?? 0);
+    return label === 'healthy' ? 'ok' : label === 'nothing' ? 'none' : label === 'too little' ? 'low' : 'unclear';
+  },
+  healthy: remoteHealthy,
+  outcomes: { ok: 'switched on', low: 'too few volts', none: 'nothing', unclear: 'enough for most amplifiers' },
+  ifCannot: 'We try a jumper lead from its own plus instead.',
+});

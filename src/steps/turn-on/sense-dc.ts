@@ -1,0 +1,50 @@
+import { SENSE_DC_HIGHEST_V, SENSE_DC_LOWEST_V } from '../../compute/amp-supply.ts';
+import { HALF_SUPPLY_PAIR_DIFFERENCE_V, halfSupplyBandV } from '../../compute/half-supply.ts';
+import { formatRange } from '../../compute/quantity.ts';
+import { type Band, labelIn, measurement } from '../step.ts';
+import { batteryV } from '../supply/amp-feed.ts';
+import { dcReading } from '../tools/dc-volts.ts';
+
+function dcBands(supplyV: number): readonly Band[] {
+  const { lowV, highV } = halfSupplyBandV({ supplyV });
+  return [
+    { label: 'no DC', low: -0.5, high: SENSE_DC_LOWEST_V, mood: 'bad' },
+    { label: 'depends on the amplifier', low: SENSE_DC_LOWEST_V, high: lowV, mood: 'unsure' },
+    { label: 'half the supply', low: lowV, high: highV, mood: 'good' },
+    { label: 'too high', low: highV, high: supplyV + 1, mood: 'bad' },
+  ];
+}
+
+/** What an amplifier that waits for half the supply gets to see. */
+export const senseDc = measurement<'half' | 'zero' | 'one-odd' | 'unclear'>({
+  id: 'sense-dc',
+  short: 'DC on its input wires',
+  ask: 'Music paused: what DC voltage is on both wires of one input pair, against battery minus?',
+  phone: 'Pause the music. Black on the battery minus post, red on one thin input wire, then on its partner. Numbers?',
+  how: [
+    'Head unit on, music paused. Black probe on the battery minus post.',
+    'Red probe on both wires of one input pair where they enter the amplifier, plug fitted.',
+    'Left and right, if the first pair reads nothing.',
+  ],
+  why: 'This amplifier wakes on the DC that rests on a speaker wire. Behind a transformer, a capacitor or a line output there is none.',
+  tool: 'meter',
+  minutes: 5,
+  observes: ['unit', 'unit-leads'],
+  cautions: ['bridge'],
+  probes: { red: 'amp-in-plus', black: 'battery-minus' },
+  readings: { plusV: dcReading('One wire of the pair'), minusV: dcReading('The other wire') },
+  bands: (_, __, s) => dcBands(batteryV(s)),
+  judge: (values, s) => {
+    const { plusV = 0, minusV = 0 } = values;
+    const labels = [plusV, minusV].map((valueV) => labelIn(dcBands(batteryV(s)), valueV));
+    if (labels.every((label) => label === 'no DC')) return 'zero';
+    if (Math.abs(plusV - minusV) > HALF_SUPPLY_PAIR_DIFFERENCE_V || labels.includes('too high')) return 'one-odd';
+    return labels.every((label) => label === 'half the supply') ? 'half' : 'unclear';
+  },
+  healthy: (_, s) => {
+    const { lowV, highV } = halfSupplyBandV({ supplyV: batteryV(s) });
+    return `Healthy is ${formatRange(lowV, highV, 'V')} on each wire. Amplifiers of this kind wake above ${formatRange(SENSE_DC_LOWEST_V, SENSE_DC_HIGHEST_V, 'V')}.`;
+  },
+  outcomes: { half: 'half the supply', zero: 'no DC at all', 'one-odd': 'one wire is off', unclear: 'unclear' },
+  article: 'half-the-supply-on-a-speaker-wire',
+});

@@ -1,0 +1,74 @@
+import { SENSE_HIGHEST_V, SENSE_LOWEST_V } from '../../compute/amp-supply.ts';
+import { formatQuantity, formatRange } from '../../compute/quantity.ts';
+import { type Band, labelIn, measurement, type Situation, type Values } from '../step.ts';
+import { acReading, UNIT_AC_POSSIBLE_V } from '../tools/ac-volts.ts';
+import { smallestDigitV } from '../tools/smallest-digit.ts';
+
+/** Below this an AC reading at an input is nothing: half as much again as the last digit, and never under 10 mV. */
+const nothingV = (situation: Situation) => Math.max(0.01, 1.5 * smallestDigitV(situation.facts));
+
+function levelBands(values: Values, situation: Situation): readonly Band[] {
+  const leastV = nothingV(situation);
+  const { papersV } = values;
+  const lowV = Math.max(leastV, papersV ?? SENSE_LOWEST_V);
+  const enoughV = Math.max(lowV, papersV ?? SENSE_HIGHEST_V);
+  return [
+    { label: 'nothing', low: 0, high: leastV, mood: 'bad' },
+    { label: 'too little', low: leastV, high: lowV, mood: 'bad' },
+    { label: 'depends on the amplifier', low: lowV, high: enoughV, mood: 'unsure' },
+    { label: 'enough', low: enoughV, high: UNIT_AC_POSSIBLE_V[1], mood: 'good' },
+  ];
+}
+
+/** What an amplifier that waits for sound gets to hear: at the rider's level, and well above it. */
+export const senseLevel = measurement<'ok' | 'low' | 'none' | 'unclear'>({
+  id: 'sense-level',
+  short: 'Sound at its inputs',
+  ask: '400 Hz tone: what AC voltage is across one input pair at your usual volume, and three quarters up?',
+  phone:
+    'Play the 400 tone at your usual volume. Meter on AC, one probe on each wire of an input pair: number? Then three quarters up?',
+  how: [
+    'Key off, speakers off the amplifier, key on: it may wake.',
+    'Play the 400 Hz tone. One probe on each wire of an input pair at the amplifier, plug fitted.',
+    'Read at the volume you usually ride with, then at about three quarters of the scale.',
+    'Its papers name the level it wakes at? Type that, too.',
+  ],
+  why: 'Sound that arrives but stays under the threshold leaves it asleep. Sound that never arrives is another fault.',
+  tool: 'meter',
+  minutes: 6,
+  observes: ['settings', 'profile', 'unit', 'unit-leads'],
+  cautions: ['bridge', 'loud-tone', 'amp-output'],
+  tones: ['400hz'],
+  probes: { red: 'amp-in-plus', black: 'amp-in-minus' },
+  readings: {
+    usualV: acReading('At your usual volume'),
+    loudV: acReading('Three quarters up'),
+    papersV: {
+      ...acReading('Threshold in its papers', true),
+      possible: [0.01, 5],
+      impossible: 'Thresholds lie between 0.01 and 5 V. Leave it empty if you are not sure.',
+    },
+  },
+  unusable: (values) =>
+    (values['usualV'] ?? 0) > (values['loudV'] ?? Infinity)
+      ? { reading: 'loudV', message: 'Three quarters up must read more than your usual volume. Take both again.' }
+      : null,
+  bands: (reading, values, s) => (reading === 'usualV' ? levelBands(values, s) : null),
+  judge: (values, s) => {
+    if ((values['loudV'] ?? 0) < nothingV(s)) return 'none';
+    const label = labelIn(levelBands(values, s), values['usualV'] ?? 0);
+    return label === 'enough' ? 'ok' : label === 'depends on the amplifier' ? 'unclear' : 'low';
+  },
+  healthy: ({ papersV }) =>
+    papersV === undefined
+      ? `Amplifiers wake above ${formatRange(SENSE_LOWEST_V, SENSE_HIGHEST_V, 'V')}: above ${SENSE_HIGHEST_V} V is enough for any.`
+      : `Healthy is above ${formatQuantity(papersV, 'V', 2)}, as its papers say.`,
+  outcomes: {
+    ok: 'enough to wake it',
+    low: 'too little',
+    none: 'nothing arrives',
+    unclear: 'depends on the amplifier',
+  },
+  article: 'amplifiers-that-listen',
+  givenUnder: ['meter-digit'],
+});

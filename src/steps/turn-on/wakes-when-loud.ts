@@ -1,0 +1,34 @@
+import { choice } from '../step.ts';
+
+export const wakesWhenLoud = choice<'awake' | 'wakes' | 'wakes-silent' | 'fault' | 'stays-off'>({
+  id: 'wakes-when-loud',
+  short: 'Turned up for a moment',
+  ask: 'Turn it up slowly, with music that never stops. Does the amplifier’s lamp come on, and do its own speakers play then?',
+  phone:
+    'Speech off, steady music on. Come up one step at a time, well above your usual volume. Does the lamp come on? And does the back play then?',
+  how: [
+    'Amplifier gain down first, if you can reach it: it may wake at full blast.',
+    'Steady music at your usual volume first: look at the lamp. Then come up one step at a time, ten seconds a step.',
+    'Turn down again as soon as its lamp comes on, in whatever colour.',
+  ],
+  why: 'An amplifier that listens has a threshold. If only high volume wakes it, too little reaches it: its wiring is fine.',
+  tool: 'ears',
+  minutes: 2,
+  observes: ['settings', 'profile', 'unit', 'unit-leads', 'amp-supply', 'amp', 'run', 'speaker'],
+  cautions: ['loud-tone'],
+  options: {
+    wakes: 'It wakes, and its speakers play',
+    'wakes-silent': 'It wakes, and its speakers stay silent',
+    fault: 'Its fault lamp comes on',
+    'stays-off': 'No, it stays off',
+    awake: 'It is on by now, at my usual volume already',
+  },
+  outcomes: {
+    awake: 'on by now at the usual volume',
+    wakes: 'wakes when loud, and plays',
+    'wakes-silent': 'wakes when loud, and stays silent',
+    fault: 'fault lamp when loud',
+    'stays-off': 'stays off',
+  },
+  article: 'amplifiers-that-listen',
+});

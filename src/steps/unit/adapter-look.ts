@@ -1,0 +1,21 @@
+import { choice } from '../step.ts';
+
+export const adapterLook = choice<'gap' | 'through'>({
+  id: 'adapter-look',
+  short: 'The remote pin of the adapter',
+  ask: 'At the adapter of the replaced head unit: is the remote wire on both sides of its plug?',
+  phone: 'Look at the adapter plug behind the radio. The remote wire on the radio side: does it have a partner pin?',
+  how: [
+    'Key off, plug apart.',
+    'Find the remote output of the replaced unit, usually blue with a white stripe. Its papers say.',
+    'Is the same place on the other half of the adapter fitted with a pin and a wire?',
+  ],
+  why: 'An adapter made for another bike often leaves the remote wire out. At the amplifier that looks like a broken wire.',
+  tool: 'none',
+  minutes: 5,
+  observes: ['unit-leads'],
+  cautions: ['key-off', 'data'],
+  options: { gap: 'No, the place is empty', through: 'Yes, it goes through' },
+  outcomes: { gap: 'the place is empty', through: 'it goes through' },
+  givenUnder: ['unit-kind'],
+});

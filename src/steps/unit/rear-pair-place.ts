@@ -1,0 +1,26 @@
+import { choice } from '../step.ts';
+
+/** How the rear pairs were read: a break before the place, or a short after it, looks like a head unit that sends nothing. */
+export const rearPairPlace = choice<'unit' | 'on-the-way' | 'loaded'>({
+  id: 'rear-pair-place',
+  short: 'Where it was measured',
+  ask: 'Where did you measure, and was the rear unplugged?',
+  phone:
+    'Where did the probes sit: right behind the radio, or at some plug on the way back? And were the rear speakers unplugged?',
+  how: [
+    'The head unit’s own plug is the one that goes into its back.',
+    'On an amplifier the rear counts as unplugged: its speakers do not hang on the head unit.',
+  ],
+  why: 'A plug left apart behind the fairing, or a short on the speaker run, reads exactly like a head unit that sends nothing.',
+  tool: 'none',
+  minutes: 0.2,
+  observes: [],
+  options: {
+    unit: 'At the head unit’s own plug, rear unplugged',
+    'on-the-way': 'At a plug or wire on the way, rear unplugged',
+    loaded: 'The rear speakers were still plugged in',
+  },
+  outcomes: { unit: 'at the head unit', 'on-the-way': 'on the way', loaded: 'with the rear plugged in' },
+  givenUnder: ['rear-pair'],
+  ifCannot: 'We take it as somewhere on the way, with the rear plugged in.',
+});

@@ -1,0 +1,85 @@
+import { formatQuantity, formatRange } from '../../compute/quantity.ts';
+import { chosen } from '../../rig/rig.ts';
+import { type Band, bandOf, measurement, type ReadingStep, type Situation, type Values } from '../step.ts';
+import { acReading, leastReferenceV, nothingBelowV, tooLittle } from '../tools/ac-volts.ts';
+import { beforeTheTone, rearUnplugged } from './before-the-tone.ts';
+
+/** Rear over front at centred fader. Common practice, no published source. */
+const EQUAL_LOW_RATIO = 0.7;
+
+const EQUAL_HIGH_RATIO = 1.4;
+
+function rearBands(frontV: number, situation: Situation): readonly Band[] {
+  const nothingV = nothingBelowV(frontV, situation);
+  const [lowV, highV] = [EQUAL_LOW_RATIO * frontV, EQUAL_HIGH_RATIO * frontV];
+  return [
+    { label: 'nothing', low: 0, high: nothingV, mood: 'bad' },
+    { label: 'weak', low: nothingV, high: lowV, mood: 'unsure' },
+    { label: 'healthy', low: lowV, high: highV, mood: 'good' },
+    { label: 'louder than the front', low: highV, high: 2 * highV, mood: 'unsure' },
+  ];
+}
+
+const rearReadings: ReadingStep['readings'] = {
+  frontV: { ...acReading('Front pair'), probes: { red: 'unit-front-plus', black: 'unit-front-minus' } },
+  leftV: acReading('Rear left pair'),
+  rightV: acReading('Rear right pair'),
+};
+
+const frontOf = (values: Values) => values['frontV'] ?? 0;
+
+function judgeRear(values: Values, situation: Situation): 'ok' | 'uneven' | 'none' | 'one-only' {
+  const bands = rearBands(frontOf(values), situation);
+  const labels = [values['leftV'], values['rightV']].map((valueV) => bandOf(bands, valueV ?? 0)?.label);
+  const silent = labels.filter((label) => label === 'nothing').length;
+  if (silent > 0) return silent === 2 ? 'none' : 'one-only';
+  return labels.every((label) => label === 'healthy') ? 'ok' : 'uneven';
+}
+
+export type RearPairOutcome = 'ok' | 'uneven' | 'none' | 'one-only';
+
+/** The rear pairs of the head unit, judged against the front pair read in the same step, since nobody knows the volume. */
+export const rearPair = measurement<RearPairOutcome>({
+  id: 'rear-pair',
+  short: 'Rear pairs at the head unit',
+  ask: 'What AC voltage is across the rear pairs at the head unit, next to the front pair?',
+  phone:
+    'Tone on, same volume step for all three. Meter on AC volts. Front pair first, then rear left, then rear right. Read me each number.',
+  how: (s) => [
+    ...beforeTheTone(s),
+    ...rearUnplugged(s),
+    'Bass and treble flat, loudness off, fader and balance in the middle.',
+    `Play the 400 Hz tone. Come up from zero until the front pair reads ${formatQuantity(leastReferenceV(s) * 1.2, 'V', 2)} or more. Leave the volume there.`,
+    'One probe on each wire of a pair, never from a wire to metal. Front, rear left, rear right.',
+    chosen(s.rig, 'rearFedBy') === 'amp'
+      ? 'The head unit’s plug is out of reach? Use the signal wires on the way to the amplifier.'
+      : 'The head unit’s plug is out of reach? Use any rear plug on the way, on the side toward the head unit.',
+  ],
+  why: 'Only a tone shows whether a channel is let through. Half the supply as DC may stand on the wires of a channel that is switched off, too.',
+  tool: 'meter',
+  minutes: 8,
+  observes: ['settings', 'profile', 'unit', 'unit-leads'],
+  cautions: ['bridge', 'loud-tone', 'flat-battery'],
+  tones: ['400hz'],
+  probes: { red: 'unit-rear-plus', black: 'unit-rear-minus' },
+  readings: rearReadings,
+  unusable: (values, s) => tooLittle('frontV', values['frontV'], s),
+  bands: (reading, values, s) =>
+    reading === 'frontV' || values['frontV'] === undefined || tooLittle('frontV', values['frontV'], s)
+      ? null
+      : rearBands(frontOf(values), s),
+  judge: judgeRear,
+  healthy: (values) =>
+    values['frontV'] === undefined
+      ? `Healthy is ${EQUAL_LOW_RATIO} to ${EQUAL_HIGH_RATIO} of what the front pair reads.`
+      : `Healthy is ${formatRange(EQUAL_LOW_RATIO * frontOf(values), EQUAL_HIGH_RATIO * frontOf(values), 'V')}: the front reading times ${EQUAL_LOW_RATIO} to ${EQUAL_HIGH_RATIO}.`,
+  outcomes: {
+    ok: 'level with the front',
+    uneven: 'not level with the front',
+    none: 'nothing comes out',
+    'one-only': 'only one side',
+  },
+  article: 'measure-a-speaker-pair',
+  givenUnder: ['meter-digit'],
+  ifCannot: 'We go on with what can be reached.',
+});
