@@ -74,7 +74,7 @@ import {
   remoteWireOpen,
 } from '../src/verdicts/amp/remote.ts';
 import { ampIsOn, headUnitDark, shortList } from '../src/verdicts/amp/unfinished.ts';
-import { ask, claim, conclude, decide, flow } from './kit.ts';
+import { ask, claim, conclude, decide, flow } from './rows.ts';
 
 /** Of two amplifiers that nobody tells apart, the dark one is taken for one with a wire until no wire is found on it. */
 function turnOn(f: Findings): string | undefined {

@@ -67,7 +67,7 @@ import {
 } from '../src/verdicts/rear/run.ts';
 import { faderOff, rearControlOff } from '../src/verdicts/rear/settings.ts';
 import { allHealthy, nothingPlays, oneSideSilent, shortList } from '../src/verdicts/rear/unfinished.ts';
-import { ask, claim, conclude, decide, flow } from './kit.ts';
+import { ask, claim, conclude, decide, flow } from './rows.ts';
 
 const asked = (f: Findings, step: string) => f.outcome(step) !== undefined;
 const read = (f: Findings, step: string) => asked(f, step) && !is(f, step, 'cannot');

@@ -7,7 +7,7 @@ import { metersDigit } from '../src/steps/tools/meter-digit.ts';
 import { toolsAtHand } from '../src/steps/tools/tools-at-hand.ts';
 import { rearPair } from '../src/steps/unit/rear-pair.ts';
 import { profileRead, replacedHasNone } from '../src/verdicts/profile/profile-read.ts';
-import { ask, claim, conclude, decide, flow } from './kit.ts';
+import { ask, claim, conclude, decide, flow } from './rows.ts';
 
 const tonesWereRead = claim(
   'the tones were read with the engine off',

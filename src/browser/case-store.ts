@@ -1,4 +1,4 @@
-import type { Flow } from '../../machines/kit.ts';
+import type { Flow } from '../../machines/rows.ts';
 import { adopt } from '../case/adopt.ts';
 import { fromText, type Opened, toText } from '../case/case-text.ts';
 import { handedOver } from '../case/change.ts';

@@ -1,5 +1,5 @@
 import { useEffect, useMemo, useRef, useState } from 'preact/hooks';
-import type { Flow } from '../../machines/kit.ts';
+import type { Flow } from '../../machines/rows.ts';
 import { fromText, toText } from '../case/case-text.ts';
 import { back, bikeOf, canGoBack, onBike } from '../case/change.ts';
 import type { Case } from '../case/events.ts';

@@ -1,4 +1,4 @@
-import type { Flow } from '../../machines/kit.ts';
+import type { Flow } from '../../machines/rows.ts';
 import type { Answer, Step } from '../steps/step.ts';
 import type { Case, CaseEvent } from './events.ts';
 

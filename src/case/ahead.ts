@@ -1,4 +1,4 @@
-import type { Flow, FlowState, Route } from '../../machines/kit.ts';
+import type { Flow, FlowState, Route } from '../../machines/rows.ts';
 import type { Findings } from '../steps/outcome.ts';
 import type { Step, Tool } from '../steps/step.ts';
 import type { Suspect } from '../verdicts/suspects.ts';

@@ -1,5 +1,5 @@
 import { initialTransition, transition } from 'xstate';
-import type { Flow, FlowContext, FlowMeta } from '../../machines/kit.ts';
+import type { Flow, FlowContext, FlowMeta } from '../../machines/rows.ts';
 import type { Rig } from '../rig/rig.ts';
 import { type Findings, findingsOver, outcomeOf } from '../steps/outcome.ts';
 import { type Answer, EVERY_PART, type Facts, type Step } from '../steps/step.ts';

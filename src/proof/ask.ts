@@ -1,4 +1,4 @@
-import type { Flow } from '../../machines/kit.ts';
+import type { Flow } from '../../machines/rows.ts';
 import type { Rig } from '../rig/rig.ts';
 import { outcomeOf } from '../steps/outcome.ts';
 import type { Answer, Facts, Situation, Step } from '../steps/step.ts';

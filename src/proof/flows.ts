@@ -1,6 +1,6 @@
 import { ampWontTurnOn } from '../../machines/amp-wont-turn-on.ts';
-import type { Flow } from '../../machines/kit.ts';
 import { noRearSound } from '../../machines/no-rear-sound.ts';
+import type { Flow } from '../../machines/rows.ts';
 import { AMP_SIGNS } from '../verdicts/amp/made-signs.ts';
 import { AMP_AT_TIMES_SIGNS } from '../verdicts/amp/made-signs-at-times.ts';
 import { AMP_AT_TIMES_TEXTS, AMP_TEXTS, ampTable } from '../verdicts/amp/suspects.ts';

@@ -1,5 +1,5 @@
 import { type AnyMachineSnapshot, initialTransition, type SnapshotFrom, transition } from 'xstate';
-import type { Flow, FlowMachine, FlowMeta } from '../../machines/kit.ts';
+import type { Flow, FlowMachine, FlowMeta } from '../../machines/rows.ts';
 import type { Rig } from '../rig/rig.ts';
 import type { Answer, Step } from '../steps/step.ts';
 import { oncePer, oncePerKey } from '../world/remembered.ts';

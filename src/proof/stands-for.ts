@@ -1,4 +1,4 @@
-import type { Flow } from '../../machines/kit.ts';
+import type { Flow } from '../../machines/rows.ts';
 import type { Remedy, Verdict } from '../verdicts/verdict.ts';
 import { type Fault, keyOf } from '../world/faults/index.ts';
 import type { ProvedFlow } from './flows.ts';

@@ -34,6 +34,22 @@ export const EVERY_PART: readonly Part[] = [
   'speaker',
 ];
 
+/** Where a step is done. */
+export type Place =
+  | 'fitted'
+  | 'told'
+  | 'tools'
+  | 'settings'
+  | 'ears'
+  | 'plugs'
+  | 'unit'
+  | 'runs'
+  | 'supply'
+  | 'turn-on'
+  | 'amplifier'
+  | 'plan'
+  | 'profile';
+
 export type Tool = 'none' | 'ears' | 'meter' | 'cell' | 'papers' | 'test-lamp' | 'jumper' | 'spare-fuse';
 export const TOOL_NAMES: Readonly<Record<Tool, string>> = {
   none: 'no tool',
@@ -49,6 +65,8 @@ export const TOOL_NAMES: Readonly<Record<Tool, string>> = {
 /** What is written on a step, whatever kind it is. Text that depends on the bike is a function of the situation. */
 interface Wording<O extends string> {
   readonly id: string;
+  /** Where on the bike, or in the conversation, it is done: the folder that it is in. */
+  readonly place: Place;
   /** A few words for the terminal on the wire. */
   readonly short: string;
   /** The question, to a rider at the bike. */

@@ -1,8 +1,8 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { ampWontTurnOn } from '../../machines/amp-wont-turn-on.ts';
-import type { Flow } from '../../machines/kit.ts';
 import { noRearSound } from '../../machines/no-rear-sound.ts';
+import type { Flow } from '../../machines/rows.ts';
 import { adopt } from '../../src/case/adopt.ts';
 import { answered, back, canGoBack, handedOver, learntHere, repaired, revised } from '../../src/case/change.ts';
 import type { Case } from '../../src/case/events.ts';

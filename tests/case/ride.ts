@@ -1,4 +1,4 @@
-import type { Flow } from '../../machines/kit.ts';
+import type { Flow } from '../../machines/rows.ts';
 import { answered } from '../../src/case/change.ts';
 import type { Case } from '../../src/case/events.ts';
 import { replay } from '../../src/case/replay.ts';

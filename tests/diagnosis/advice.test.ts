@@ -4,7 +4,7 @@ import type { Rig } from '../../src/rig/rig.ts';
 import { choice, rigQuestion, type Step } from '../../src/steps/step.ts';
 
 /* A pump that does not start, made up for the test: its fuse leaves the lamp off, its motor leaves it on. */
-const common = { how: [], why: '', tool: 'none', observes: [], phone: '', ask: '', short: '' } as const;
+const common = { place: 'told', how: [], why: '', tool: 'none', observes: [], phone: '', ask: '', short: '' } as const;
 const onOff = { on: 'On', off: 'Off' };
 const lamp = choice({ ...common, id: 'lamp', minutes: 1, options: onOff, outcomes: onOff });
 const hum = choice({ ...common, id: 'hum', minutes: 5, options: onOff, outcomes: onOff });

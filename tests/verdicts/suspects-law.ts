@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import type { Flow } from '../../machines/kit.ts';
+import type { Flow } from '../../machines/rows.ts';
 import type { SuspectTexts } from '../../src/verdicts/made-table.ts';
 import type { Suspect } from '../../src/verdicts/suspects.ts';
 

@@ -1,6 +1,6 @@
 import type { FunctionComponent } from 'preact';
 import { useEffect, useMemo, useRef, useState } from 'preact/hooks';
-import type { Flow } from '../../../machines/kit.ts';
+import type { Flow } from '../../../machines/rows.ts';
 import { handOver } from '../../browser/case-store.ts';
 import { useCase } from '../../browser/use-case.ts';
 import { useSeat } from '../../browser/use-seat.ts';

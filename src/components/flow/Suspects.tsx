@@ -1,5 +1,5 @@
 import { useState } from 'preact/hooks';
-import type { Flow } from '../../../machines/kit.ts';
+import type { Flow } from '../../../machines/rows.ts';
 import { ahead } from '../../case/ahead.ts';
 import type { Standing } from '../../case/replay.ts';
 import { type Step, TOOL_NAMES } from '../../steps/step.ts';

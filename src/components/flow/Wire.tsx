@@ -1,4 +1,4 @@
-import type { Flow } from '../../../machines/kit.ts';
+import type { Flow } from '../../../machines/rows.ts';
 import type { Terminal } from '../../case/replay.ts';
 import type { Situation, Step } from '../../steps/step.ts';
 

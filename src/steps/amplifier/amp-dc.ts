@@ -2,6 +2,7 @@ import { OUTPUT_DC_BAD_V, OUTPUT_DC_HEALTHY_V } from '../../compute/amp-supply.t
 import { measurement } from '../step.ts';
 
 export const ampDc = measurement<'ok' | 'offset' | 'unclear'>({
+  place: 'amplifier',
   id: 'amp-dc',
   short: 'DC across its outputs',
   ask: 'Speakers off, music paused: what DC voltage is across each output of the amplifier, at the most?',

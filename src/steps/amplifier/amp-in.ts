@@ -54,6 +54,7 @@ function moreThanSent(values: Values, situation: Situation) {
 
 /** What reaches the rear inputs of the amplifier, against what leaves the head unit at the same volume step. */
 export const ampIn = measurement<'ok' | 'low' | 'none'>({
+  place: 'amplifier',
   id: 'amp-in',
   short: 'Rear inputs of the amplifier',
   ask: 'Does the signal for the rear arrive at the amplifier’s inputs?',

@@ -1,6 +1,7 @@
 import { choice } from '../step.ts';
 
 export const ampLight = choice<'normal' | 'off' | 'fault'>({
+  place: 'amplifier',
   id: 'amp-light',
   short: 'Amplifier lamp',
   ask: 'With music playing, is the amplifier’s lamp lit as usual, off, or showing its fault colour?',

@@ -63,6 +63,7 @@ const ampReading = (label: string) => ({
 
 /** What the amplifier makes of its input. Residue of its switching stage is read first, with the tone off. */
 export const ampOut = measurement<'ok' | 'low' | 'none'>({
+  place: 'amplifier',
   id: 'amp-out',
   short: 'Rear outputs of the amplifier',
   ask: 'What comes out of the amplifier’s rear outputs?',

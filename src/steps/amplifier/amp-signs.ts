@@ -1,6 +1,7 @@
 import { choice } from '../step.ts';
 
 export const ampSigns = choice<'alive' | 'dead'>({
+  place: 'amplifier',
   id: 'amp-signs',
   short: 'Other signs of life',
   ask: 'No lamp to see: is there a click or thump at switch-on, or is its case warm after ten minutes?',

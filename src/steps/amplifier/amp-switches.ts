@@ -1,6 +1,7 @@
 import { choice } from '../step.ts';
 
 export const ampSwitches = choice<'right' | 'mode' | 'range' | 'turn-on'>({
+  place: 'amplifier',
   id: 'amp-switches',
   short: 'Selectors on the amplifier',
   ask: 'Do the amplifier’s selectors fit the way it is wired?',

@@ -21,6 +21,7 @@ function halfBands(batteryV: number): readonly Band[] {
 
 /** Half the supply as DC on each wire shows that a wire reaches a live bridge output. It proves nothing about a channel. */
 export const halfSupply = measurement<'half' | 'zero' | 'one-odd' | 'unclear'>({
+  place: 'amplifier',
   id: 'half-supply',
   short: 'DC on the rear input wires',
   ask: 'Music paused: what DC voltage is on each rear input wire, against battery minus?',

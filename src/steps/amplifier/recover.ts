@@ -1,6 +1,7 @@
 import { choice } from '../step.ts';
 
 export const recover = choice<'at-once' | 'after-minutes' | 'key-cycle' | 'stays'>({
+  place: 'amplifier',
   id: 'recover',
   short: 'How it comes back',
   ask: 'How does the amplifier come back: at once by itself, after minutes, after key off and on, or not at all?',

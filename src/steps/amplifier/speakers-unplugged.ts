@@ -1,6 +1,7 @@
 import { choice } from '../step.ts';
 
 export const speakersUnplugged = choice<'clears' | 'stays' | 'dark'>({
+  place: 'amplifier',
   id: 'speakers-unplugged',
   short: 'All speakers off the amplifier',
   ask: 'Key off, all speaker plugs off the amplifier, key on: is its lamp normal now?',

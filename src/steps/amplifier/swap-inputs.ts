@@ -1,6 +1,7 @@
 import { choice } from '../step.ts';
 
 export const swapInputs = choice<'plays' | 'silent'>({
+  place: 'amplifier',
   id: 'swap-inputs',
   short: 'Front plugs into the rear inputs',
   ask: 'Put the front signal plugs into the amplifier’s rear inputs. Do the rear speakers play now?',

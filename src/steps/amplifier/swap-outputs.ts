@@ -1,6 +1,7 @@
 import { choice } from '../step.ts';
 
 export const swapOutputs = choice<'plays' | 'silent'>({
+  place: 'amplifier',
   id: 'swap-outputs',
   short: 'Front output onto the rear speakers',
   ask: 'Put the amplifier’s front output onto the rear speaker run. Do the rear speakers play now?',

@@ -1,6 +1,7 @@
 import { choice, EVERY_PART } from '../step.ts';
 
 export const fourCorners = choice<'all' | 'no-rear' | 'one-corner' | 'one-side' | 'none'>({
+  place: 'ears',
   id: 'four-corners',
   short: 'Which corners play',
   ask: 'Fader fully front, then rear, balance left, then right: which corners play?',

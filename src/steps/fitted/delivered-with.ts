@@ -2,6 +2,7 @@ import { withKnown } from '../../rig/rig.ts';
 import { rigQuestion } from '../step.ts';
 
 export const deliveredWith = rigQuestion<'two' | 'four'>({
+  place: 'fitted',
   id: 'delivered-with',
   short: 'Built with',
   ask: 'Did this bike leave the factory with rear speakers?',

@@ -2,6 +2,7 @@ import { ampDriving, withAmpKnown } from '../../rig/rig.ts';
 import { rigQuestion } from '../step.ts';
 
 export const frontAmpTurnOn = rigQuestion<'wire' | 'signal' | 'dc'>({
+  place: 'fitted',
   id: 'front-amp-turn-on',
   short: 'Front amplifier switched by',
   ask: 'How is the front amplifier switched on?',

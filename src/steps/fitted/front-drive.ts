@@ -10,6 +10,7 @@ function knownFrontDrive(rig: Rig): 'same' | 'unit' | 'other' | undefined {
 
 /** What else hangs on the amplifier of the rear: one that makes the front play has power, ground and turn-on. */
 export const frontDrive = rigQuestion<'same' | 'unit' | 'other'>({
+  place: 'fitted',
   id: 'front-drive',
   short: 'Front driven by',
   ask: 'Do the front speakers hang on the same amplifier?',

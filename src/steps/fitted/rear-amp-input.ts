@@ -2,6 +2,7 @@ import { ampDriving, withAmpKnown } from '../../rig/rig.ts';
 import { rigQuestion } from '../step.ts';
 
 export const rearAmpInput = rigQuestion<'speaker' | 'line'>({
+  place: 'fitted',
   id: 'rear-amp-input',
   short: 'Signal into the amplifier',
   ask: 'What feeds the amplifier: the head unit’s speaker wires, or a line-level lead?',

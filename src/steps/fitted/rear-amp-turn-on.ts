@@ -2,6 +2,7 @@ import { ampDriving, withAmpKnown } from '../../rig/rig.ts';
 import { rigQuestion } from '../step.ts';
 
 export const rearAmpTurnOn = rigQuestion<'wire' | 'signal' | 'dc'>({
+  place: 'fitted',
   id: 'rear-amp-turn-on',
   short: 'Amplifier switched by',
   ask: 'How is the amplifier switched on?',

@@ -8,6 +8,7 @@ const knownRearDrive = (rig: Rig) =>
   ampDriving(rig, 'rear') ? 'amp' : (rig.rearFedBy ?? (rig.amps?.length === 0 ? 'unit' : undefined));
 
 export const rearDrive = rigQuestion<'unit' | 'amp'>({
+  place: 'fitted',
   id: 'rear-drive',
   short: 'Rear driven by',
   ask: 'What drives the rear speakers: the head unit or an amplifier?',

@@ -5,6 +5,7 @@ import { rigQuestion } from '../step.ts';
 const mayDriveRear = (amp: KnownAmp) => amp.drives !== 'front';
 
 export const rearInputs = rigQuestion<'own' | 'front'>({
+  place: 'fitted',
   id: 'rear-inputs',
   short: 'Rear inputs come from',
   ask: 'Where do the rear inputs of the amplifier get their signal from?',

@@ -2,6 +2,7 @@ import { withKnown } from '../../rig/rig.ts';
 import { rigQuestion } from '../step.ts';
 
 export const rearRating = rigQuestion<'2' | '4' | '8'>({
+  place: 'fitted',
   id: 'rear-rating',
   short: 'Rear speaker, rated',
   ask: 'How many ohms is one rear speaker rated at?',

@@ -2,6 +2,7 @@ import { withKnown } from '../../rig/rig.ts';
 import { rigQuestion } from '../step.ts';
 
 export const unitKind = rigQuestion<'factory' | 'replaced'>({
+  place: 'fitted',
   id: 'unit-kind',
   short: 'Head unit',
   ask: 'Is the head unit the one the bike was built with?',

@@ -13,6 +13,7 @@ export function knownPair({ amps = [] }: Rig): AmpPair | undefined {
 }
 
 export const whichAmp = rigQuestion<AmpPair>({
+  place: 'fitted',
   id: 'which-amp',
   short: 'Which amplifier',
   ask: 'Which amplifier stays off: the one for the rear, or one that drives only the front?',

@@ -5,6 +5,7 @@ const COUNTS = { '0': 0, '1': 1, '2': 2, '3': 3 } as const;
 type Count = keyof typeof COUNTS;
 
 export const ampCount = rigQuestion<Count>({
+  place: 'plan',
   id: 'amp-count',
   short: 'Amplifiers',
   ask: 'How many amplifiers will there be when it is finished?',

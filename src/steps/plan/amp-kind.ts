@@ -4,6 +4,7 @@ import { AMP_GROUPS, type AmpGroup, hardest, withGroup } from './amp-groups.ts';
 export function ampKindStep(group: AmpGroup) {
   const { id, name, the } = AMP_GROUPS[group];
   return rigQuestion<'add-on' | 'factory'>({
+    place: 'plan',
     id: `${id}-kind`,
     short: name,
     ask: `${the}: is it the bike maker’s own, or one added later?`,

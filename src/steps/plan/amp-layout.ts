@@ -27,6 +27,7 @@ function withPairsDriven(rig: Rig, drives: readonly Drives[]): Rig {
 }
 
 export const ampLayout = rigQuestion<Layout>({
+  place: 'plan',
   id: 'amp-layout',
   short: 'Amplifiers drive',
   ask: 'What do the amplifiers drive?',

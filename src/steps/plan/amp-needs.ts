@@ -4,6 +4,7 @@ import { AMP_GROUPS, type AmpGroup, hardest, withGroup } from './amp-groups.ts';
 export function ampNeedsStep(group: AmpGroup) {
   const { id, name, the } = AMP_GROUPS[group];
   return rigQuestion<'any' | 'unaltered'>({
+    place: 'plan',
     id: `${id}-needs`,
     short: `${name} made for`,
     ask: `${the}: is it made for the head unit’s unaltered output only?`,

@@ -5,6 +5,7 @@ import { AMP_GROUPS, type AmpGroup, hardest, withGroup } from './amp-groups.ts';
 export function ampSignalStep(group: AmpGroup) {
   const { id, name, the } = AMP_GROUPS[group];
   return rigQuestion<'speaker' | 'line'>({
+    place: 'plan',
     id: `${id}-signal`,
     short: `${name} fed by`,
     ask: `${the}: do plain speaker wires go into it, or a line-level lead?`,

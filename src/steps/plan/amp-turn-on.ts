@@ -4,6 +4,7 @@ import { AMP_GROUPS, type AmpGroup, hardest, withGroup } from './amp-groups.ts';
 export function ampTurnOnStep(group: AmpGroup) {
   const { id, name, the } = AMP_GROUPS[group];
   return rigQuestion<'wire' | 'signal' | 'dc'>({
+    place: 'plan',
     id: `${id}-turn-on`,
     short: `${name} switched by`,
     ask: `${the}: what switches it on?`,

@@ -1,6 +1,7 @@
 import { choice } from '../step.ts';
 
 export const factoryAmpAnswers = choice<'yes' | 'no'>({
+  place: 'plan',
   id: 'factory-amp-answers',
   short: 'Factory amplifier answers',
   ask: 'Does the factory amplifier answer on the data bus?',

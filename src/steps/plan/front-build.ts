@@ -2,6 +2,7 @@ import { ampDriving, withKnown } from '../../rig/rig.ts';
 import { rigQuestion } from '../step.ts';
 
 export const frontBuild = rigQuestion<'unit' | 'amp'>({
+  place: 'plan',
   id: 'front-build',
   short: 'Front driven by',
   ask: 'When it is finished, what drives the front speakers?',

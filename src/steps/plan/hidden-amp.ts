@@ -1,6 +1,7 @@
 import { choice } from '../step.ts';
 
 export const hiddenAmp = choice<'no' | 'yes'>({
+  place: 'plan',
   id: 'hidden-amp',
   short: 'Hidden amplifier',
   ask: 'Is there a fused lead at the battery, or a box with a lit lamp, that nobody explained?',

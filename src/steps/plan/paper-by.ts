@@ -1,6 +1,7 @@
 import { choice } from '../step.ts';
 
 export const paperBy = choice<'dealer' | 'dealer-factory-amp' | 'specialist'>({
+  place: 'plan',
   id: 'paper-by',
   short: 'Paper: done by',
   ask: 'Who selected that profile?',

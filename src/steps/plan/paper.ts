@@ -5,6 +5,7 @@ type Paper = 'yes' | 'no' | 'silent';
 export const paper = (id: string, short: string, ask: string, phone: string, why: string, yes: string, no: string) =>
   choice<Paper>({
     id,
+    place: 'plan',
     short,
     ask,
     phone,

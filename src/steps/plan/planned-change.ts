@@ -32,6 +32,7 @@ function plannedRig(plan: PlannedChange, rig: Rig): Rig {
 }
 
 export const plannedChange = rigQuestion<PlannedChange>({
+  place: 'plan',
   id: 'planned-change',
   short: 'Plan',
   ask: 'What do you want to change, or what should get better?',

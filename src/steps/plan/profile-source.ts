@@ -1,6 +1,7 @@
 import { choice } from '../step.ts';
 
 export const profileSource = choice<'measure' | 'record' | 'never' | 'unknown'>({
+  place: 'plan',
   id: 'profile-source',
   short: 'Stored profile',
   ask: 'How do you know which output profile is stored in the head unit now?',

@@ -2,6 +2,7 @@ import { ampDriving, withKnown, without } from '../../rig/rig.ts';
 import { rigQuestion } from '../step.ts';
 
 export const rearBuild = rigQuestion<'none' | 'unit' | 'amp'>({
+  place: 'plan',
   id: 'rear-build',
   short: 'Rear driven by',
   ask: 'When it is finished, are there rear speakers, and what drives them?',

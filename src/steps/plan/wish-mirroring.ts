@@ -1,6 +1,7 @@
 import { choice } from '../step.ts';
 
 export const wishMirroring = choice<'yes' | 'no'>({
+  place: 'plan',
   id: 'wish-mirroring',
   short: 'Mirroring',
   ask: 'Do you also want phone mirroring to start without a headset?',

@@ -1,6 +1,7 @@
 import { choice } from '../step.ts';
 
 export const wishSameEq = choice<'yes' | 'no'>({
+  place: 'plan',
   id: 'wish-same-eq',
   short: 'Same EQ wanted',
   ask: 'Should bass and treble stay the same when the engine starts?',

@@ -1,6 +1,7 @@
 import { choice } from '../step.ts';
 
 export const wrongNow = choice<'no' | 'rear-silent' | 'other'>({
+  place: 'plan',
   id: 'wrong-now',
   short: 'Wrong now',
   ask: 'Is anything wrong with the sound now?',

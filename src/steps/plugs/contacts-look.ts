@@ -1,6 +1,7 @@
 import { choice } from '../step.ts';
 
 export const contactsLook = choice<'apart' | 'film' | 'clean'>({
+  place: 'plugs',
   id: 'contacts-look',
   short: 'The plug’s contacts',
   ask: 'How did the plug look: apart, dirty, or clean and together?',

@@ -1,6 +1,7 @@
 import { choice } from '../step.ts';
 
 export const inputPlug = choice<'cured' | 'no-change'>({
+  place: 'plugs',
   id: 'input-plug',
   short: 'The amplifier’s signal plug',
   ask: 'Pull the signal plug at the amplifier, look at its pins, push it home: does it wake now?',

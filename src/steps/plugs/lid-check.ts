@@ -3,6 +3,7 @@ import { rearHiss } from '../ears/rear-hiss.ts';
 import { choice, EVERY_PART } from '../step.ts';
 
 export const lidCheck = choice<'cured' | 'reacts' | 'no-effect' | 'hiss-now' | 'no-plug'>({
+  place: 'plugs',
   id: 'lid-check',
   short: 'Lid and case plugs',
   ask: 'Push every lid, bag and case plug fully home, then move the lid slowly. Does the sound come back?',

@@ -2,6 +2,7 @@ import { ampDriving } from '../../rig/rig.ts';
 import { choice } from '../step.ts';
 
 export const wiggle = choice<'amp-input' | 'rear-run' | 'amp-supply' | 'no-effect'>({
+  place: 'plugs',
   id: 'wiggle',
   short: 'Press and move the plugs',
   ask: 'Music low: does pressing a plug or a lead with one finger make the rear come or go?',

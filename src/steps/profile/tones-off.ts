@@ -20,6 +20,7 @@ const bassBands = (at400V: number): readonly Band[] => [
 
 /** Two tones at one volume step, engine off: boosted, flat, or cut by somebody's bass control. */
 export const tonesOff: ReadingStep<'boosted' | 'flat' | 'cut' | 'unclear'> = measurement({
+  place: 'profile',
   id: 'tones-off',
   short: 'Two tones, engine off',
   ask: 'Engine off: what does the front pair read with each tone?',

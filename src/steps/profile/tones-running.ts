@@ -30,6 +30,7 @@ function sameBand(reading: string, values: Values, { facts }: Situation) {
 
 /** The same tones with the engine idling. Ratios, because everything gets louder when the supply rises. */
 export const tonesRunning: ReadingStep<'same' | 'changes' | 'unclear'> = measurement({
+  place: 'profile',
   id: 'tones-running',
   short: 'Two tones, engine running',
   ask: 'Engine idling outdoors, same volume: what does the front pair read with each tone now?',

@@ -20,6 +20,7 @@ const topBands = (situation: Situation): readonly Band[] => {
 
 /** The loudest clean step, found with 80 Hz: on an unaltered profile that tone reaches the limit 13 dB before the rest. */
 export const topStep = measurement<'full' | 'lowered' | 'unclear'>({
+  place: 'profile',
   id: 'top-step',
   short: 'Loudest clean step',
   ask: 'Engine off, 80 Hz tone: what does the front pair read at the loudest clean step?',

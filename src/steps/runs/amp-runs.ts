@@ -37,6 +37,7 @@ function runBands(situation: Situation): readonly Band[] {
 const withoutLeads = ({ lowestOhm = Infinity, leadsOhm = 0 }: Values) => Math.max(0, lowestOhm - leadsOhm);
 
 export const ampRuns = measurement<'ok' | 'low' | 'heavy'>({
+  place: 'runs',
   id: 'amp-runs',
   short: 'Its speaker runs in ohms',
   ask: 'Plugs off: how many ohms does each speaker run of this amplifier show, at the least?',

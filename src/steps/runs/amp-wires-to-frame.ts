@@ -3,6 +3,7 @@ import { ohmReading } from './ohms.ts';
 import { wireToFrame } from './wire-to-frame.ts';
 
 export const ampWiresToFrame = measurement<'clear' | 'shorted' | 'unclear'>({
+  place: 'runs',
   id: 'amp-wires-to-frame',
   short: 'Its speaker wires to the frame',
   ask: 'Plugs off: how many ohms from each speaker wire of this amplifier to the frame, at the least?',

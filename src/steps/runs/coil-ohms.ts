@@ -21,6 +21,7 @@ function coilBands(situation: Situation): readonly Band[] {
 
 /** The coil by itself, at the tabs of a silent speaker. */
 export const coilOhms = measurement<'ok' | 'open' | 'low' | 'unclear'>({
+  place: 'runs',
   id: 'coil-ohms',
   short: 'The coil by itself',
   ask: 'At the silent speaker itself, one wire off: how many ohms does the coil show?',

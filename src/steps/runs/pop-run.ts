@@ -1,6 +1,7 @@
 import { choice } from '../step.ts';
 
 export const popRun = choice<'moves' | 'dead'>({
+  place: 'runs',
   id: 'pop-run',
   short: '1.5 V cell on the rear run',
   ask: 'Touch a 1.5 V cell to the two wires of a rear run, plug apart. Does the speaker click?',

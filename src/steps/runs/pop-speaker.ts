@@ -1,6 +1,7 @@
 import { choice } from '../step.ts';
 
 export const popSpeaker = choice<'moves' | 'dead'>({
+  place: 'runs',
   id: 'pop-speaker',
   short: '1.5 V cell on the speaker itself',
   ask: 'Grille off, one wire off: touch the cell to the speaker’s own tabs. Does the cone move?',

@@ -44,6 +44,7 @@ function runBands(situation: Situation, values: Values): readonly Band[] {
 
 /** The rear speaker runs, from the plug of whatever drives them: wires, joints and coils in one reading. */
 export const runOhms = measurement<'ok' | 'high' | 'open' | 'low' | 'unclear'>({
+  place: 'runs',
   id: 'run-ohms',
   short: 'Rear speaker runs in ohms',
   ask: 'Plug apart: how many ohms does each rear speaker run show?',

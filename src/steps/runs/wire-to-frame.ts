@@ -7,6 +7,7 @@ const TOUCHING_OHM = 100;
 
 /** Whether any rear speaker wire touches the frame. */
 export const wireToFrame = measurement<'clear' | 'shorted' | 'unclear'>({
+  place: 'runs',
   id: 'wire-to-frame',
   short: 'Speaker wires to the frame',
   ask: 'Plug apart: what is the lowest reading from any rear speaker wire to the frame?',

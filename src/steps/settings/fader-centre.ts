@@ -1,6 +1,7 @@
 import { choice, EVERY_PART } from '../step.ts';
 
 export const faderCentre = choice<'cured' | 'plays' | 'no-change'>({
+  place: 'settings',
   id: 'fader-centre',
   short: 'Fader and balance in the middle',
   ask: 'Put fader and balance in the middle. Does the rear play now?',

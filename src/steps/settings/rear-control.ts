@@ -1,6 +1,7 @@
 import { choice, EVERY_PART } from '../step.ts';
 
 export const rearControl = choice<'cured' | 'no-change' | 'none'>({
+  place: 'settings',
   id: 'rear-control',
   short: 'Passenger control',
   ask: 'Is there a control for the passenger or the rear, and does turning it up bring the sound back?',

@@ -25,6 +25,7 @@ const aboveTheBattery = (readings: readonly string[]) => (values: Values) => {
 export const ampTerminals = measurement<
   'ok' | 'unclear' | 'plus-open' | 'ground-open' | 'battery-low' | 'battery-high'
 >({
+  place: 'supply',
   id: 'amp-terminals',
   short: 'Plus and ground at the amplifier',
   ask: 'What do battery plus, amplifier plus and amplifier ground read, against the battery minus post?',

@@ -1,6 +1,7 @@
 import { choice } from '../step.ts';
 
 export const bodyFuse = choice<'whole' | 'blown' | 'none'>({
+  place: 'supply',
   id: 'body-fuse',
   short: 'The amplifier’s own fuses',
   ask: 'Does the amplifier have fuses of its own beside its power plug, and are they whole?',

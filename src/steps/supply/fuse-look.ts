@@ -1,6 +1,7 @@
 import { choice } from '../step.ts';
 
 export const fuseLook = choice<'blown' | 'whole'>({
+  place: 'supply',
   id: 'fuse-look',
   short: 'Main fuse, by eye',
   ask: 'Key off, main fuse pulled: is its strip burnt through?',

@@ -6,6 +6,7 @@ import { DRIFT_V, NEAR_V, plusBands } from './terminal-bands.ts';
 
 /** Both sides of the main fuse, while it sits in its holder. */
 export const fuseSides = measurement<'whole' | 'open' | 'no-feed'>({
+  place: 'supply',
   id: 'fuse-sides',
   short: 'Both sides of the main fuse',
   ask: 'What DC voltage is on each side of the amplifier’s main fuse?',

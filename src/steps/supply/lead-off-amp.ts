@@ -1,6 +1,7 @@
 import { choice } from '../step.ts';
 
 export const leadOffAmp = choice<'bright' | 'dark'>({
+  place: 'supply',
   id: 'lead-off-amp',
   short: 'The plus lead off the amplifier',
   ask: 'Now the plus lead off the amplifier, its end insulated: is the lamp still bright?',

@@ -8,6 +8,7 @@ const lostOnPlusV = ({ facts }: Situation): number => numberIn(facts[supplyUnder
 
 /** Which part of the plus way loses the volts. */
 export const plusPath = measurement<'ring' | 'holder' | 'lead'>({
+  place: 'supply',
   id: 'plus-path',
   short: 'Where the plus way loses',
   ask: 'Lamp on again: how much is lost at the battery ring, and how much across the fuse holder?',

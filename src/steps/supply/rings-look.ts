@@ -1,6 +1,7 @@
 import { choice } from '../step.ts';
 
 export const ringsLook = choice<'battery' | 'ground' | 'tight'>({
+  place: 'supply',
   id: 'rings-look',
   short: 'The rings of its ground lead',
   ask: 'Follow the amplifier’s ground lead: is a ring loose, painted over or green?',

@@ -1,6 +1,7 @@
 import { choice } from '../step.ts';
 
 export const spareFuse = choice<'wakes' | 'holds' | 'opens'>({
+  place: 'supply',
   id: 'spare-fuse',
   short: 'One new fuse of the same rating',
   ask: 'One new fuse of the same rating, speakers and remote wire off at first: what happens?',

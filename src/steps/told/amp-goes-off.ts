@@ -1,6 +1,7 @@
 import { choice } from '../step.ts';
 
 export const ampGoesOff = choice<'stays-on' | 'always' | 'bumps' | 'running' | 'loud' | 'hot' | 'quiet'>({
+  place: 'told',
   id: 'amp-goes-off',
   short: 'When it goes off',
   ask: 'When does it go off, or show its fault lamp?',

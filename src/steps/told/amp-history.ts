@@ -1,6 +1,7 @@
 import { choice } from '../step.ts';
 
 export const ampHistory = choice<'never' | 'stopped' | 'comes-and-goes'>({
+  place: 'told',
   id: 'amp-history',
   short: 'The amplifier before now',
   ask: 'Has this amplifier ever come on by itself on this bike?',

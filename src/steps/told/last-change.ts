@@ -1,6 +1,7 @@
 import { choice } from '../step.ts';
 
 export const lastChange = choice<'nothing' | 'fitted' | 'workshop' | 'reflash' | 'unit' | 'opened' | 'battery'>({
+  place: 'told',
   id: 'last-change',
   short: 'Last change',
   ask: 'What was the last thing done to the bike before this?',

@@ -1,6 +1,7 @@
 import { choice } from '../step.ts';
 
 export const rearHistory = choice<'never' | 'stopped' | 'comes-and-goes'>({
+  place: 'told',
   id: 'rear-history',
   short: 'The rear before now',
   ask: 'Have the rear speakers ever played on this bike?',

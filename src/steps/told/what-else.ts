@@ -1,6 +1,7 @@
 import { choice } from '../step.ts';
 
 export const whatElse = choice<'nothing' | 'accessories' | 'unit' | 'bike'>({
+  place: 'told',
   id: 'what-else',
   short: 'What else stopped',
   ask: 'Did anything else on the bike stop at the same time?',

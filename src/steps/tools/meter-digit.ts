@@ -1,6 +1,7 @@
 import { choice } from '../step.ts';
 
 export const metersDigit = choice<'0.001' | '0.01' | '0.1'>({
+  place: 'tools',
   id: 'meter-digit',
   short: 'Smallest AC digit',
   ask: 'On its lowest AC volts range, what is the last digit your meter shows?',

@@ -1,6 +1,7 @@
 import { choice } from '../step.ts';
 
 export const toolsAtHand = choice<'meter' | 'none'>({
+  place: 'tools',
   id: 'tools-at-hand',
   short: 'Meter at hand',
   ask: 'Do you have a multimeter with you?',

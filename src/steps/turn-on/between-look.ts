@@ -1,6 +1,7 @@
 import { choice } from '../step.ts';
 
 export const betweenLook = choice<'box' | 'direct'>({
+  place: 'turn-on',
   id: 'between-look',
   short: 'Between head unit and amplifier',
   ask: 'Is there a box, a converter or a line-level lead between the head unit and the amplifier?',

@@ -1,6 +1,7 @@
 import { choice } from '../step.ts';
 
 export const keyPositions = choice<'none' | 'some'>({
+  place: 'turn-on',
   id: 'key-positions',
   short: 'Other key positions',
   ask: 'Does the amplifier come on in any other key position, or with another switch of the bike?',

@@ -1,6 +1,7 @@
 import { choice } from '../step.ts';
 
 export const remoteJumper = choice<'wakes' | 'dead' | 'fault' | 'no-terminal'>({
+  place: 'turn-on',
   id: 'remote-jumper',
   short: 'Jumper from plus to remote',
   ask: 'Join the amplifier’s own plus to its remote terminal through a 1 A fuse for five seconds. Does it wake?',

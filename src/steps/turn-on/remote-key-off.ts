@@ -3,6 +3,7 @@ import { measurement } from '../step.ts';
 import { dcReading } from '../tools/dc-volts.ts';
 
 export const remoteKeyOff = measurement<'dead' | 'live'>({
+  place: 'turn-on',
   id: 'remote-key-off',
   short: 'Remote terminal, key off',
   ask: 'Key off for ten minutes: what DC voltage is on the remote terminal now?',

@@ -1,6 +1,7 @@
 import { choice } from '../step.ts';
 
 export const remoteLamp = choice<'lit' | 'dark'>({
+  place: 'turn-on',
   id: 'remote-lamp',
   short: 'LED lamp on the remote terminal',
   ask: 'An LED test lamp between the remote terminal and battery minus, head unit on: does it light?',

@@ -3,6 +3,7 @@ import { dcReading } from '../tools/dc-volts.ts';
 import { remoteBands, remoteHealthy } from './remote-bands.ts';
 
 export const remoteSource = measurement<'live' | 'low' | 'dead'>({
+  place: 'turn-on',
   id: 'remote-source',
   short: 'Where the remote wire begins',
   ask: 'What DC voltage is at the other end of the remote wire, where it was tapped?',

@@ -1,6 +1,7 @@
 import { choice } from '../step.ts';
 
 export const remoteStartLamp = choice<'lit' | 'dark'>({
+  place: 'turn-on',
   id: 'remote-start-lamp',
   short: 'LED lamp where the wire begins',
   ask: 'The same lamp where the remote wire begins: does it light there?',

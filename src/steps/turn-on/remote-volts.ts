@@ -3,6 +3,7 @@ import { dcReading } from '../tools/dc-volts.ts';
 import { remoteBands, remoteHealthy } from './remote-bands.ts';
 
 export const remoteVolts = measurement<'ok' | 'low' | 'none' | 'unclear'>({
+  place: 'turn-on',
   id: 'remote-volts',
   short: 'Remote terminal',
   ask: 'Head unit on: what DC voltage is on the amplifier’s remote terminal, against battery minus?',

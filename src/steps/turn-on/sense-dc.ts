@@ -17,6 +17,7 @@ function dcBands(supplyV: number): readonly Band[] {
 
 /** What an amplifier that waits for half the supply gets to see. */
 export const senseDc = measurement<'half' | 'zero' | 'one-odd' | 'unclear'>({
+  place: 'turn-on',
   id: 'sense-dc',
   short: 'DC on its input wires',
   ask: 'Music paused: what DC voltage is on both wires of one input pair, against battery minus?',

@@ -22,6 +22,7 @@ function levelBands(values: Values, situation: Situation): readonly Band[] {
 
 /** What an amplifier that waits for sound gets to hear: at the rider's level, and well above it. */
 export const senseLevel = measurement<'ok' | 'low' | 'none' | 'unclear'>({
+  place: 'turn-on',
   id: 'sense-level',
   short: 'Sound at its inputs',
   ask: '400 Hz tone: what AC voltage is across one input pair at your usual volume, and three quarters up?',

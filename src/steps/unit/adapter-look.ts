@@ -1,6 +1,7 @@
 import { choice } from '../step.ts';
 
 export const adapterLook = choice<'gap' | 'through'>({
+  place: 'unit',
   id: 'adapter-look',
   short: 'The remote pin of the adapter',
   ask: 'At the adapter of the replaced head unit: is the remote wire on both sides of its plug?',

@@ -7,6 +7,7 @@ import { type RearPairOutcome, rearPair } from './rear-pair.ts';
 /** The same once more, where a rear that is there and weak may be a fader, a balance or a bass control that moved. */
 export const rearPairAgain = measurement<RearPairOutcome>({
   ...rearPair,
+  place: 'unit',
   id: 'rear-pair-again',
   short: 'Rear pairs, once more',
   ask: 'With fader, balance, bass and treble exactly at 0: what do the same three pairs read now?',

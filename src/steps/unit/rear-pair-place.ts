@@ -2,6 +2,7 @@ import { choice } from '../step.ts';
 
 /** How the rear pairs were read: a break before the place, or a short after it, looks like a head unit that sends nothing. */
 export const rearPairPlace = choice<'unit' | 'on-the-way' | 'loaded'>({
+  place: 'unit',
   id: 'rear-pair-place',
   short: 'Where it was measured',
   ask: 'Where did you measure, and was the rear unplugged?',

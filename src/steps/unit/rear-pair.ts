@@ -40,6 +40,7 @@ export type RearPairOutcome = 'ok' | 'uneven' | 'none' | 'one-only';
 
 /** The rear pairs of the head unit, judged against the front pair read in the same step, since nobody knows the volume. */
 export const rearPair = measurement<RearPairOutcome>({
+  place: 'unit',
   id: 'rear-pair',
   short: 'Rear pairs at the head unit',
   ask: 'What AC voltage is across the rear pairs at the head unit, next to the front pair?',

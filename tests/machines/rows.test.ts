@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { initialTransition, transition } from 'xstate';
-import { ask, claim, conclude, decide, flow } from '../../machines/kit.ts';
+import { ask, claim, conclude, decide, flow } from '../../machines/rows.ts';
 import type { Rig } from '../../src/rig/rig.ts';
 import type { Answer, Facts } from '../../src/steps/step.ts';
 import { choice, measurement, rigQuestion } from '../../src/steps/step.ts';
@@ -10,6 +10,7 @@ const WORDS = { phone: 'P?', how: ['Look.'], why: 'Because.', tool: 'none', minu
 /** A garden pump that does not start: small enough to see every way through it. */
 const outlet = rigQuestion<'wall' | 'lead'>({
   ...WORDS,
+  place: 'told',
   id: 'outlet',
   short: 'Outlet',
   ask: 'Where is it plugged in?',
@@ -20,6 +21,7 @@ const outlet = rigQuestion<'wall' | 'lead'>({
 });
 const hum = choice<'hums' | 'silent'>({
   ...WORDS,
+  place: 'told',
   id: 'hum',
   short: 'Hum',
   ask: 'Does it hum?',
@@ -28,6 +30,7 @@ const hum = choice<'hums' | 'silent'>({
 });
 const volts = measurement<'live' | 'dead'>({
   ...WORDS,
+  place: 'told',
   id: 'volts',
   short: 'Volts',
   ask: 'How many volts?',
