@@ -34,7 +34,7 @@ import { dealerMatters } from '../src/verdicts/plan/answer-clash.ts';
 import { nextToMeasure, type PlanAnswer, planCase } from '../src/verdicts/plan/facts.ts';
 import type { Property } from '../src/verdicts/plan/profile.ts';
 import { PLAN_VERDICTS } from '../src/verdicts/plan/verdicts.ts';
-import { ask, type Branch, type Claim, claim, conclude, decide, type FlowState, flow, type Route } from './rows.ts';
+import { ask, type Branch, type Claim, claim, conclude, decide, type FlowState, type Route, rowsFlow } from './rows.ts';
 
 /** A question whose every answer leads on to the same place. */
 const askThen = <S extends Step>(step: S, next: Route): FlowState => {
@@ -190,7 +190,7 @@ const everyAmpState = Object.assign({}, ...(Object.keys(AMP_GROUPS) as AmpGroup[
   Record<string, FlowState>
 >;
 
-export const isAReflashNeeded = flow('is-a-reflash-needed', 'Does it need a reflash at all?', {
+export const isAReflashNeeded = rowsFlow('is-a-reflash-needed', 'Does it need a reflash at all?', {
   askPlan: ask(plannedChange, {
     nothing: 'askWrong',
     'front-only': 'askMirroring',

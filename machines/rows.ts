@@ -123,6 +123,7 @@ export type FlowMachine = ReturnType<typeof machineOf>;
 
 /** A flow: its machine, and the rows it was written with, in the order the user meets them. */
 export interface Flow {
+  readonly kind: 'rows';
   readonly id: string;
   readonly title: string;
   readonly first: string;
@@ -132,8 +133,8 @@ export interface Flow {
 }
 
 /** Defines a flow. The first row is where it starts. */
-export function flow(id: string, title: string, states: Readonly<Record<string, FlowState>>): Flow {
+export function rowsFlow(id: string, title: string, states: Readonly<Record<string, FlowState>>): Flow {
   const first = Object.keys(states)[0];
   if (first === undefined) throw new RangeError(`flow ${id} must have at least one state`);
-  return { id, title, first, states, steps: stepsOf(states), machine: machineOf(id, first, states) };
+  return { kind: 'rows', id, title, first, states, steps: stepsOf(states), machine: machineOf(id, first, states) };
 }

@@ -4,7 +4,7 @@ import { fromText, type Opened, toText } from '../case/case-text.ts';
 import { handedOver } from '../case/change.ts';
 import type { Case } from '../case/events.ts';
 import { FLOWS, type FlowId, isFlowId } from '../case/flows.ts';
-import type { Standing } from '../case/replay.ts';
+import type { Standing } from '../case/standing.ts';
 import type { Rig } from '../rig/rig.ts';
 import { validateRig } from '../rig/validate.ts';
 import { readStored, whyNotSaved, writeStored } from './storage.ts';

@@ -1,7 +1,7 @@
 import type { Rig } from '../rig/rig.ts';
 import type { Answer, Facts } from '../steps/step.ts';
 import type { Case, CaseEvent } from './events.ts';
-import type { Standing } from './replay.ts';
+import type { Standing } from './standing.ts';
 
 /** The ways a case grows. Each gives a new case; the old one stays as it was. */
 

@@ -1,190 +1,76 @@
-import { initialTransition, transition } from 'xstate';
-import type { Flow, FlowContext, FlowMeta } from '../../machines/rows.ts';
-import type { Rig } from '../rig/rig.ts';
-import { type Findings, findingsOver, outcomeOf } from '../steps/outcome.ts';
-import { type Answer, EVERY_PART, type Facts, type Step } from '../steps/step.ts';
-import type { Remedy, Verdict } from '../verdicts/verdict.ts';
-import type { Case, CaseEvent } from './events.ts';
+import { initialTransition } from 'xstate';
+import type { Decided } from '../../machines/decision.ts';
+import {
+  decisionOf,
+  type FlowContext,
+  type FlowOutput,
+  findingsIn,
+  type Late,
+  type StagedFlow,
+} from '../../machines/kit.ts';
+import type { Flow } from '../../machines/rows.ts';
+import type { Case } from './events.ts';
+import { type Folded, fold } from './fold.ts';
+import { replayRows } from './replay-rows.ts';
+import type { Open, Standing, Terminal } from './standing.ts';
 
-/** One answered step on the way, in the order the flow asks them. */
-export interface Terminal {
-  readonly step: Step;
-  readonly answer: Answer;
-  readonly outcome: string;
+export type AnyFlow = StagedFlow | Flow;
+
+export const isStaged = (flow: AnyFlow): flow is StagedFlow => flow.kind === 'staged';
+
+const contextOf = (
+  { rig, facts, checked, askedAgain, repairs, learnt }: Folded,
+  late: Late | undefined,
+): FlowContext => ({
+  rig,
+  facts,
+  confirmed: [...checked],
+  askedAgain,
+  repairs,
+  late,
+  mayHandOver: learnt,
+});
+
+/** What a final state or a question is to whoever looks at it. */
+function openOf({ decision }: Decided, output: FlowOutput | undefined): Open {
+  if (output && 'onward' in output) return { kind: 'onward', to: output.onward };
+  if (output && 'list' in output) return { kind: 'list', causes: output.list };
+  if (output && decision.kind === 'conclude')
+    return { kind: 'cause', cause: output.cause, certainty: decision.certainty, remedy: output.remedy };
+  if (decision.kind === 'ask') return { kind: 'step', step: decision.step };
+  if (decision.kind === 'confirm') return { kind: 'doubt', step: decision.step, because: decision.because };
+  return { kind: 'waiting' };
 }
 
-/** Where a case stands. */
-export interface Standing {
-  /** The name of the state that the flow stands in. */
-  readonly state: string;
-  readonly rig: Rig;
-  readonly facts: Facts;
-  readonly findings: Findings;
-  /** Facts that a hand-over brought, that still hold, and that this flow did not need on the way. */
-  readonly carried: Facts;
-  /** What was answered on the way that leads here. */
-  readonly terminals: readonly Terminal[];
-  /** The question that is open, or the verdict that was reached. */
-  readonly open: { readonly step: Step } | { readonly verdict: Verdict; readonly remedy: Remedy };
-  /** An earlier answer to the open step that could not be used, to show again. */
-  readonly unusable: Answer | undefined;
-  /** Steps whose answers were given or looked at a second time: they are taken as right. */
-  readonly checked: ReadonlySet<string>;
-  readonly repairs: readonly string[];
-  readonly cured: string | undefined;
-  readonly notes: readonly string[];
-}
-
-/**
- * The case after a change of an answer: the facts that were given under it are gone, and theirs in turn. An answer that
- * was brought may have had answers of another flow given under it, so those go with it.
- */
-export function withoutWhatDependedOn(
-  step: string,
-  facts: Facts,
-  steps: ReadonlyMap<string, Step>,
-  brought: ReadonlySet<string> = new Set(),
-): Facts {
-  const foreign = brought.has(step) ? Object.keys(facts).filter((id) => !steps.has(id)) : [];
-  const stale = new Set([step, ...foreign]);
-  for (let grew = true; grew; ) {
-    grew = false;
-    for (const id of Object.keys(facts)) {
-      const under = steps.get(id)?.givenUnder ?? [];
-      if (!stale.has(id) && under.some((other) => stale.has(other))) {
-        stale.add(id);
-        grew = true;
-      }
-    }
-  }
-  return Object.fromEntries(Object.entries(facts).filter(([id]) => !stale.has(id)));
-}
-
-/** The facts that a repair cannot have altered: those whose steps observe none of the parts it mends. */
-export function factsAfterRepair(verdict: Verdict, facts: Facts, steps: ReadonlyMap<string, Step>): Facts {
-  const survives = (id: string) => {
-    // What a step of another flow observes is not known here, so any repair may have altered it.
-    const observed = steps.get(id)?.observes ?? EVERY_PART;
-    return !observed.some((part) => verdict.mends.includes(part));
+function replayStaged(flow: StagedFlow, { events }: Case, late: Late | undefined): Standing {
+  const folded = fold(events, flow.steps, late);
+  const [snapshot] = initialTransition(flow.machine, contextOf(folded, late));
+  const { context } = snapshot;
+  const findings = findingsIn(flow, context);
+  const decided = decisionOf(flow, context);
+  const open = openOf(decided, snapshot.output);
+  const answered = Object.entries(folded.facts);
+  return {
+    state: typeof snapshot.value === 'string' ? snapshot.value : Object.entries(snapshot.value).flat().join('.'),
+    rig: context.rig,
+    facts: folded.facts,
+    findings,
+    carried: Object.fromEntries(answered.filter(([id]) => folded.brought.has(id) && !flow.steps.has(id))),
+    terminals: answered.flatMap(([id, answer]): Terminal[] => {
+      const step = flow.steps.get(id);
+      const outcome = step && findings.outcome(id);
+      return step && outcome !== undefined ? [{ step, answer, outcome }] : [];
+    }),
+    open,
+    decided,
+    unusable: open.kind === 'step' ? folded.facts[open.step.id] : undefined,
+    checked: folded.checked,
+    repairs: folded.repairs.map(({ cause }) => cause),
+    cured: folded.cured,
+    notes: folded.notes,
   };
-  return Object.fromEntries(Object.entries(facts).filter(([id]) => survives(id)));
-}
-
-interface Known {
-  readonly rig: Rig;
-  readonly facts: Facts;
-  /** The steps whose answers came with the hand-over. */
-  readonly brought: ReadonlySet<string>;
-  readonly checked: ReadonlySet<string>;
-  readonly repairs: readonly string[];
-  readonly cured: string | undefined;
-  readonly notes: readonly string[];
-}
-
-const verdictsOf = (flow: Flow): ReadonlyMap<string, Verdict> =>
-  new Map(
-    Object.values(flow.states).flatMap((state) =>
-      'verdict' in state ? [[state.verdict.id, state.verdict] as const] : [],
-    ),
-  );
-
-/** What was checked stays so until the answer is gone. */
-const checkedStill = ({ checked, facts }: Known, kept: Facts): ReadonlySet<string> =>
-  new Set([...checked].filter((id) => !Object.hasOwn(facts, id) || Object.hasOwn(kept, id)));
-
-function after(known: Known, event: CaseEvent, flow: Flow): Known {
-  switch (event.type) {
-    case 'rig':
-      return { ...known, rig: event.rig };
-    case 'answer':
-      return { ...known, facts: { ...known.facts, [event.step]: event.answer }, cured: undefined };
-    case 'revise': {
-      const kept = withoutWhatDependedOn(event.step, known.facts, flow.steps, known.brought);
-      return {
-        ...known,
-        facts: { ...kept, [event.step]: event.answer },
-        checked: new Set([...checkedStill(known, kept), event.step]),
-        cured: undefined,
-      };
-    }
-    case 'confirm':
-      return { ...known, checked: new Set([...known.checked, event.step]) };
-    case 'repair': {
-      const verdict = verdictsOf(flow).get(event.verdict);
-      if (!verdict) return known;
-      const kept = factsAfterRepair(verdict, known.facts, flow.steps);
-      return {
-        ...known,
-        rig: verdict.afterwards?.(known.rig) ?? known.rig,
-        facts: kept,
-        checked: checkedStill(known, kept),
-        repairs: [...known.repairs, event.verdict],
-        cured: undefined,
-      };
-    }
-    case 'cured':
-      return { ...known, cured: event.verdict };
-    case 'note':
-      return { ...known, notes: [...known.notes, event.text] };
-    case 'handOver':
-      return { ...known, brought: new Set(Object.keys(known.facts)) };
-  }
-}
-
-/** No route of a flow is longer than this; a longer one would be a loop, which the tests of the flows exclude. */
-const LONGEST_ROUTE = 100;
-
-/** Walks a flow with what is known, one answer after the other, to the first question that is open or to a verdict. */
-export function walk(flow: Flow, context: FlowContext) {
-  const terminals: Terminal[] = [];
-  let [snapshot] = initialTransition(flow.machine, { rig: context.rig, facts: {} });
-  for (let i = 0; i < LONGEST_ROUTE; i++) {
-    const meta = Object.values(snapshot.getMeta())[0] as FlowMeta | undefined;
-    const step = meta?.step;
-    const answer = step && context.facts[step.id];
-    if (!step || !answer) return { snapshot, terminals, meta, unusable: undefined };
-    const outcome = outcomeOf(step, {
-      rig: snapshot.context.rig,
-      facts: { ...snapshot.context.facts, [step.id]: answer },
-    });
-    if (outcome === undefined) return { snapshot, terminals, meta, unusable: answer };
-    terminals.push({ step, answer, outcome });
-    [snapshot] = transition(flow.machine, snapshot, { type: 'answer', step: step.id, answer });
-  }
-  throw new Error(`flow ${flow.id} goes round in a circle`);
 }
 
 /** Replays the events of a case: where it stands, and what led there. Pure: the same case gives the same standing. */
-export function replay(flow: Flow, { events }: Case): Standing {
-  const start: Known = {
-    rig: {},
-    facts: {},
-    brought: new Set(),
-    checked: new Set(),
-    repairs: [],
-    cured: undefined,
-    notes: [],
-  };
-  const known = events.reduce((so, event) => after(so, event, flow), start);
-  const { snapshot, terminals, meta, unusable } = walk(flow, known);
-  const { rig, facts } = snapshot.context;
-  const common = {
-    state: String(snapshot.value),
-    rig,
-    facts,
-    carried: Object.fromEntries(
-      Object.entries(known.facts).filter(([id]) => known.brought.has(id) && !Object.hasOwn(facts, id)),
-    ),
-    findings: findingsOver(flow.steps)({ rig, facts }),
-    terminals,
-    unusable,
-    checked: known.checked,
-    repairs: known.repairs,
-    cured: known.cured,
-    notes: known.notes,
-  };
-  if (meta?.step) return { ...common, open: { step: meta.step } };
-  if (meta?.verdict && snapshot.output)
-    return { ...common, open: { verdict: meta.verdict, remedy: snapshot.output.remedy } };
-  throw new Error(`flow ${flow.id} stands in a state that neither asks nor concludes`);
-}
+export const replay = (flow: AnyFlow, it: Case, late?: Late): Standing =>
+  isStaged(flow) ? replayStaged(flow, it, late) : replayRows(flow, it);

@@ -79,6 +79,8 @@ interface Wording<O extends string> {
   readonly minutes: number;
   readonly observes: readonly Part[];
   readonly cautions?: readonly CautionId[];
+  readonly conditions?: readonly string[];
+  readonly sensible?: (findings: import('./outcome.ts').Findings) => boolean;
   /** Slug of the article that explains the background. */
   readonly article?: string;
   /** What each outcome is called on the wire and in the evidence of a verdict. */

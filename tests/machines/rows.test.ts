@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { initialTransition, transition } from 'xstate';
-import { ask, claim, conclude, decide, flow } from '../../machines/rows.ts';
+import { ask, claim, conclude, decide, rowsFlow } from '../../machines/rows.ts';
 import type { Rig } from '../../src/rig/rig.ts';
 import type { Answer, Facts } from '../../src/steps/step.ts';
 import { choice, measurement, rigQuestion } from '../../src/steps/step.ts';
@@ -63,7 +63,7 @@ const ends = (id: string): Verdict => ({
 });
 
 const onLead = claim('it hangs on a lead', (f) => f.outcome('outlet') === 'lead');
-const pump = flow('pump', 'The pump does not start', {
+const pump = rowsFlow('pump', 'The pump does not start', {
   askOutlet: ask(outlet, { wall: 'listen', lead: 'listen', cannot: 'listen' }),
   listen: ask(hum, { hums: 'jammed', silent: 'measure', cannot: 'measure' }),
   measure: ask(volts, { live: 'broken', dead: [{ when: onLead, to: 'leadIsDead' }, { to: 'why' }], cannot: 'why' }),
@@ -155,9 +155,9 @@ describe('a flow that is written wrong', () => {
       listen: ask(hum, { hums: 'jamed', silent: 'jammed', cannot: 'jammed' }),
       jammed: conclude(ends('jammed')),
     };
-    expect(() => flow('pump', 'Pump', wrong)).toThrow(/jamed/);
+    expect(() => rowsFlow('pump', 'Pump', wrong)).toThrow(/jamed/);
   });
   it('must have a state to begin with', () => {
-    expect(() => flow('pump', 'Pump', {})).toThrow(/^flow pump must have at least one state$/);
+    expect(() => rowsFlow('pump', 'Pump', {})).toThrow(/^flow pump must have at least one state$/);
   });
 });

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { comesAfter } from '../../src/diagnosis/cost.ts';
 import { minutesByTest } from '../../src/diagnosis/least-cost.ts';
-import { BUILD_KINDS, fixedRigs } from '../../src/proof/fixed-rigs.ts';
+import { BUILD_KINDS, fixedRigs } from '../../src/survey/fixed-rigs.ts';
 import { flowCost } from '../../src/proof/flow-cost.ts';
 import { PROVED_FLOWS } from '../../src/proof/flows.ts';
 import { MODES, playTrial } from '../../src/proof/modes.ts';

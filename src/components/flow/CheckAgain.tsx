@@ -1,4 +1,4 @@
-import type { Standing } from '../../case/replay.ts';
+import type { Standing } from '../../case/standing.ts';
 import type { Step } from '../../steps/step.ts';
 import { said } from './Wire.tsx';
 

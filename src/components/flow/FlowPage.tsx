@@ -6,7 +6,7 @@ import { useCase } from '../../browser/use-case.ts';
 import { useSeat } from '../../browser/use-seat.ts';
 import { answered, confirmed, cured, learntHere, noted, repaired, revised } from '../../case/change.ts';
 import { FLOWS, type FlowId, isFlowId } from '../../case/flows.ts';
-import type { Standing } from '../../case/replay.ts';
+import type { Standing } from '../../case/standing.ts';
 import { CAUTIONS } from '../../steps/cautions.ts';
 import type { Answer, Facts, Step } from '../../steps/step.ts';
 import { OpenStep } from './OpenStep.tsx';

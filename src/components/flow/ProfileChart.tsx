@@ -1,4 +1,4 @@
-import type { Standing } from '../../case/replay.ts';
+import type { Standing } from '../../case/standing.ts';
 import { candidateCurves, measuredPoints } from '../../verdicts/profile/points.ts';
 
 const BOX = { left: 38, right: 284, top: 16, bottom: 176 } as const;

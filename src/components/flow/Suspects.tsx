@@ -1,7 +1,7 @@
 import { useState } from 'preact/hooks';
 import type { Flow } from '../../../machines/rows.ts';
 import { ahead } from '../../case/ahead.ts';
-import type { Standing } from '../../case/replay.ts';
+import type { Standing } from '../../case/standing.ts';
 import { type Step, TOOL_NAMES } from '../../steps/step.ts';
 import { oneEach, rank, type Suspect, shareInWords, stillPossible } from '../../verdicts/suspects.ts';
 import { minutesInWords } from './minutes.ts';

@@ -1,5 +1,5 @@
 import type { ComponentChildren } from 'preact';
-import type { Standing } from '../../case/replay.ts';
+import type { Standing } from '../../case/standing.ts';
 import { CAUTIONS } from '../../steps/cautions.ts';
 import type { Step } from '../../steps/step.ts';
 import { assumedFor } from '../../verdicts/assumed.ts';

@@ -1,5 +1,5 @@
 import type { Flow } from '../../../machines/rows.ts';
-import type { Terminal } from '../../case/replay.ts';
+import type { Terminal } from '../../case/standing.ts';
 import type { Situation, Step } from '../../steps/step.ts';
 
 /** What was answered on a terminal: the outcome in words, and the readings behind it. */

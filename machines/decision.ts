@@ -1,0 +1,188 @@
+import { type Cause, titleOf } from '../src/causes/cause.ts';
+import { effortOf } from '../src/causes/repair-action.ts';
+import { type Certainty, certaintyOf } from '../src/inference/certainty.ts';
+import { type Doubt, doubts } from '../src/inference/doubt.ts';
+import { type Next, nextSteps, type Offer } from '../src/inference/next.ts';
+import { reckoned } from '../src/inference/pairs.ts';
+import { type Knowledge, type Observation, type Posterior, ranked, type Share } from '../src/inference/posterior.ts';
+import { compile, isUnthought, type Model } from '../src/inference/table.ts';
+import { type Findings, is } from '../src/steps/outcome.ts';
+import type { Step } from '../src/steps/step.ts';
+import { toolsAtHand } from '../src/steps/tools/tools-at-hand.ts';
+import type { FlowContext, HandsOver, StagedFlow } from './kit.ts';
+
+/** What a flow does next, and why. */
+export type Decision =
+  | { readonly kind: 'ask'; readonly step: Step }
+  /** An answer is given once more before anything is concluded. */
+  | { readonly kind: 'confirm'; readonly step: Step; readonly because: Doubt['because'] }
+  | { readonly kind: 'conclude'; readonly cause: string; readonly certainty: Certainty }
+  | { readonly kind: 'list'; readonly causes: readonly string[] }
+  | { readonly kind: 'hand over'; readonly to: HandsOver }
+  /** What the page fetches late is not here yet. */
+  | { readonly kind: 'wait' };
+
+/** Everything that was reckoned on the way to a decision: what the page shows, and the proof counts. */
+export interface Reckoning {
+  readonly model: Model;
+  readonly known: Knowledge;
+  readonly believed: Posterior;
+  /** All causes, the likeliest first. */
+  readonly shares: readonly Share[];
+  readonly certainty: Certainty;
+  /** Steps that could be asked now, the best first. */
+  readonly next: readonly Next[];
+}
+
+export interface Decided {
+  readonly decision: Decision;
+  readonly reckoning?: Reckoning;
+}
+
+/** The cause that stands in the table of a flow for all causes that another flow looks for. */
+export const elsewhere = (flow: string): string => `elsewhere: ${flow}`;
+
+/** Answers taken in one place with one tool fail together: the same plug, the same range, the same ear. */
+const groupOf = (step: Step): string => `${step.place} ${step.tool}`;
+
+/** What is known of the steps of a flow, in the form that the inference takes it. */
+export function observationsOf(flow: StagedFlow, f: Findings, confirmed: ReadonlySet<string>): readonly Observation[] {
+  return [...flow.steps.values()].flatMap((step): Observation[] => {
+    const outcome = f.outcome(step.id);
+    if (outcome === undefined || outcome === 'cannot') return [];
+    return [
+      {
+        step: step.id,
+        outcome,
+        group: groupOf(step),
+        trust: step.kind === 'rig' ? 'build' : flow.told.has(step.id) ? 'told' : 'seen',
+        confirmed: confirmed.has(step.id),
+      },
+    ];
+  });
+}
+
+const hasNoMeter = (f: Findings): boolean => is(f, toolsAtHand.id, 'none', 'cannot');
+
+/** Minutes of a step on top of what stands ready from the steps before it. */
+function minutesNow(flow: StagedFlow, step: Step, ready: ReadonlySet<string>): number {
+  const paid = (step.conditions ?? []).reduce((sum, id) => (ready.has(id) ? sum + flow.minutesOf(id) : sum), 0);
+  return Math.max(0, step.minutes - paid);
+}
+
+/** Conditions that were set up for steps that are answered: they are paid once. */
+const readyConditions = (flow: StagedFlow, f: Findings): ReadonlySet<string> =>
+  new Set(
+    [...flow.steps.values()].flatMap((step) => {
+      const outcome = f.facts[step.id] ? f.outcome(step.id) : undefined;
+      return outcome === undefined || outcome === 'cannot' ? [] : (step.conditions ?? []);
+    }),
+  );
+
+const canBeAsked = (step: Step, f: Findings): boolean =>
+  f.outcome(step.id) === undefined && (step.sensible?.(f) ?? true) && !(step.tool === 'meter' && hasNoMeter(f));
+
+/** What may be asked now: what makes sense, with what has to come first done. What waits for a step is credited to it. */
+export function offersOf(flow: StagedFlow, f: Findings): readonly Offer[] {
+  const ready = readyConditions(flow, f);
+  const open = flow.asked.filter((step) => canBeAsked(step, f));
+  const openIds = new Set(open.map(({ id }) => id));
+  const waitsFor = (step: Step) => flow.before(step.id).filter((id) => openIds.has(id));
+  const opens = new Map<string, { step: string; minutes: number }[]>();
+  for (const step of open) {
+    const waiting = waitsFor(step);
+    const [only] = waiting;
+    // A step that waits for several is credited to the last of them only.
+    if (only !== undefined && waiting.length === 1)
+      opens.set(only, [...(opens.get(only) ?? []), { step: step.id, minutes: minutesNow(flow, step, ready) }]);
+  }
+  return open
+    .filter((step) => waitsFor(step).length === 0)
+    .map((step) => ({
+      step: step.id,
+      minutes: minutesNow(flow, step, ready),
+      place: step.place,
+      opens: opens.get(step.id) ?? [],
+    }));
+}
+
+/** What a bit is worth, in minutes of asking: the dearer the fix, the surer one wants to be. Judged, tuned in the proof. */
+const MINUTES_PER_BIT = { hands: 40, 'small part': 60, visit: 150, part: 150, reflash: 150 } as const;
+const UNKNOWN_MINUTES_PER_BIT = 60;
+/** So little is no reason to ask: it is what slips leave. */
+const LEAST_BITS = 0.01;
+/** Answers that are given once more in one round, at most. */
+const MOST_CONFIRMED = 2;
+const MOST_LISTED = 4;
+/** A cause that is less likely than this is not worth a line in a list. */
+const LISTED_SHARE = 0.02;
+const HANDS_OVER_SHARE = 0.6;
+
+const efforts = new WeakMap<Cause, keyof typeof MINUTES_PER_BIT>();
+/** What a fix costs does not hang on the figures of a bike. */
+function effort(cause: Cause, f: Findings): keyof typeof MINUTES_PER_BIT {
+  const known = efforts.get(cause) ?? effortOf(cause.remedy(f).repair);
+  efforts.set(cause, known);
+  return known;
+}
+
+const lastPlace = (flow: StagedFlow, { facts }: FlowContext): string | undefined =>
+  Object.keys(facts)
+    .map((id) => flow.steps.get(id))
+    .findLast((step) => step !== undefined && flow.asked.includes(step))?.place;
+
+function conclusion(
+  flow: StagedFlow,
+  { mayHandOver = true }: FlowContext,
+  shares: readonly Share[],
+  certainty: Certainty,
+): Decision {
+  for (const to of mayHandOver ? flow.handsOver : []) {
+    const share = shares.find(({ cause }) => cause === elsewhere(to.flow))?.shareRatio ?? 0;
+    if (share >= HANDS_OVER_SHARE) return { kind: 'hand over', to };
+  }
+  const [first] = shares;
+  if (first && certainty !== 'short list') return { kind: 'conclude', cause: first.cause, certainty };
+  const listed = shares.filter(({ cause, shareRatio }) => !isUnthought(cause) && shareRatio >= LISTED_SHARE);
+  return { kind: 'list', causes: listed.slice(0, MOST_LISTED).map(({ cause }) => cause) };
+}
+
+/** What comes next, decided once from everything that is known. */
+export function decide(flow: StagedFlow, context: FlowContext, f: Findings): Decided {
+  const inOrder = flow.inOrder.find((step) => canBeAsked(step, f));
+  if (inOrder) return { decision: { kind: 'ask', step: inOrder } };
+  const { late } = context;
+  if (!late) return { decision: { kind: 'wait' } };
+  const confirmed = new Set(context.confirmed ?? []);
+  const known: Knowledge = { observations: observationsOf(flow, f, confirmed), repairs: context.repairs ?? [] };
+  const { model, believed } = reckoned(compile(late.table), known);
+  const shares = ranked(model, believed);
+  const next = nextSteps(model, believed, offersOf(flow, f), lastPlace(flow, context));
+  const doubted = doubts(model, known, believed);
+  const certainty = certaintyOf(model, known, believed, doubted.length > 0);
+  const reckoning: Reckoning = { model, known, believed, shares, certainty, next };
+  const done = (decision: Decision): Decided => ({ decision, reckoning });
+
+  const leader = late.causes[shares[0]?.cause ?? ''];
+  const perBit = leader ? MINUTES_PER_BIT[effort(leader, f)] : UNKNOWN_MINUTES_PER_BIT;
+  // What brought the sound back ends the search.
+  const cured = known.observations.some(({ outcome }) => outcome === 'cured');
+  const worth = cured ? undefined : next.find(({ bits, score }) => bits > LEAST_BITS && score * perBit > 1);
+  const step = worth && flow.steps.get(worth.step);
+  if (step) {
+    const askFirst = step.tool === 'meter' && canBeAsked(toolsAtHand, f);
+    return done({ kind: 'ask', step: askFirst ? (toolsAtHand as unknown as Step) : step });
+  }
+  const [doubt] = doubted;
+  const again = doubt && flow.steps.get(doubt.step);
+  if (again && (context.askedAgain ?? 0) < MOST_CONFIRMED)
+    return done({ kind: 'confirm', step: again, because: doubt.because });
+  return done(conclusion(flow, context, shares, certainty));
+}
+
+/** What a cause of a flow is called, those included that another flow looks for. */
+export function causeTitle(flow: StagedFlow, id: string, f: Findings, causes: Readonly<Record<string, Cause>>): string {
+  const cause = causes[id];
+  if (cause) return titleOf(cause, f);
+  return flow.handsOver.find((to) => elsewhere(to.flow) === id)?.title ?? id;
+}

@@ -1,0 +1,96 @@
+import type { Late } from '../../machines/kit.ts';
+import { failsRatio } from '../causes/repair-action.ts';
+import type { Repaired } from '../inference/posterior.ts';
+import type { Rig } from '../rig/rig.ts';
+import { findingsOver } from '../steps/outcome.ts';
+import { type Answer, EVERY_PART, type Facts, type Part, type Step } from '../steps/step.ts';
+import type { CaseEvent } from './events.ts';
+
+/** What the events of a case come to. */
+export interface Folded {
+  readonly rig: Rig;
+  readonly facts: Facts;
+  /** Steps whose answers came with a hand-over. */
+  readonly brought: ReadonlySet<string>;
+  readonly checked: ReadonlySet<string>;
+  /** How many answers were given once more since the last repair. */
+  readonly askedAgain: number;
+  readonly repairs: readonly Repaired[];
+  readonly cured: string | undefined;
+  readonly notes: readonly string[];
+  /** Whether anything was learnt since the case came from another flow. */
+  readonly learnt: boolean;
+}
+
+type Steps = ReadonlyMap<string, Step>;
+
+/** Drops what was given under an answer that is gone, and what was given under that in turn. */
+function dropDependents(step: string, facts: Map<string, Answer>, steps: Steps): void {
+  const stale = [step];
+  for (let gone = stale.pop(); gone !== undefined; gone = stale.pop())
+    for (const id of facts.keys())
+      if (steps.get(id)?.givenUnder?.includes(gone)) {
+        facts.delete(id);
+        stale.push(id);
+      }
+}
+
+/** Drops what a repair may have altered. What a step of another flow observes is not known here, so that goes as well. */
+function dropMended(mends: readonly Part[], facts: Map<string, Answer>, steps: Steps): void {
+  for (const id of facts.keys())
+    if ((steps.get(id)?.observes ?? EVERY_PART).some((part) => mends.includes(part))) facts.delete(id);
+}
+
+/** Folds all events, in order, in linear time. What follows from them is decided afterwards, once. */
+export function fold(events: readonly CaseEvent[], steps: Steps, late: Late | undefined): Folded {
+  const facts = new Map<string, Answer>();
+  const checked = new Set<string>();
+  let brought: ReadonlySet<string> = new Set();
+  const repairs: Repaired[] = [];
+  const notes: string[] = [];
+  let [rig, cured, askedAgain, learnt]: [Rig, string | undefined, number, boolean] = [{}, undefined, 0, true];
+  for (const event of events) {
+    switch (event.type) {
+      case 'rig':
+        rig = event.rig;
+        break;
+      case 'answer':
+        facts.set(event.step, event.answer);
+        [cured, learnt] = [undefined, true];
+        break;
+      case 'revise':
+        dropDependents(event.step, facts, steps);
+        facts.set(event.step, event.answer);
+        checked.add(event.step);
+        askedAgain += 1;
+        [cured, learnt] = [undefined, true];
+        break;
+      case 'confirm':
+        checked.add(event.step);
+        askedAgain += 1;
+        break;
+      case 'repair': {
+        const cause = late?.causes[event.verdict];
+        if (!cause) break;
+        const findings = findingsOver(steps)({ rig, facts: Object.fromEntries(facts) });
+        const actions = cause.remedy(findings).repair;
+        repairs.push({ cause: cause.id, failsRatio: failsRatio(actions), result: event.result ?? 'still' });
+        dropMended(cause.mends, facts, steps);
+        for (const id of checked) if (!facts.has(id)) checked.delete(id);
+        [askedAgain, cured, learnt] = [0, undefined, true];
+        break;
+      }
+      case 'cured':
+        cured = event.verdict;
+        break;
+      case 'note':
+        notes.push(event.text);
+        break;
+      case 'handOver':
+        brought = new Set(facts.keys());
+        [learnt, askedAgain] = [false, 0];
+        break;
+    }
+  }
+  return { rig, facts: Object.fromEntries(facts), brought, checked, askedAgain, repairs, cured, notes, learnt };
+}

@@ -1,0 +1,155 @@
+import { drawFrom, pick } from '../observe/draw.ts';
+import { observe } from '../observe/index.ts';
+import type { Rig } from '../rig/rig.ts';
+import { findingsOver, learnedRig, outcomeOf } from '../steps/outcome.ts';
+import type { Answer, Facts, Situation, Step } from '../steps/step.ts';
+import { type Fault, severityAt, weightOf } from '../world/faults/index.ts';
+import { healthyWorld } from '../world/healthy.ts';
+import { BASIC_METER, GOOD_METER } from '../world/meter.ts';
+import type { World } from '../world/state.ts';
+import { COMPLAINTS, type ComplaintId, type Ridden, ridden } from '../world/symptoms/index.ts';
+
+/** What to make a table of: the steps of a flow, and the complaints that it takes on, each with its share of callers. */
+export interface Survey {
+  readonly steps: readonly Step[];
+  readonly complaints: Readonly<Partial<Record<ComplaintId, number>>>;
+  readonly faults: readonly Fault[];
+  readonly rigs: readonly Rig[];
+  /** Steps whose outcome splits bikes into kinds of build, which are kept apart. */
+  readonly kindSteps: readonly string[];
+  /** The cause that stands for a fault, or undefined where none does. */
+  causeOf(fault: Fault): string | undefined;
+}
+
+/** By step, how often each outcome was given. */
+export type Counts = Map<string, Map<string, number>>;
+
+/** What a fault shows on the bikes of one kind. */
+export interface Seen {
+  readonly cause: string;
+  readonly fault: string;
+  readonly kind: string;
+  readonly weight: number;
+  /** Bikes and severities that it was looked at on. */
+  readonly looks: number;
+  readonly counts: Counts;
+}
+
+/** How many people look at each bike, where chance has a say in what they find. */
+const LOOKS = 8;
+/** Mild, middling and bad. */
+const SEVERITY_SHARES = [0.05, 0.5, 0.95];
+/** What has to be known before anything is read: what is fitted, and the meter. */
+const KNOWN_FIRST = new Set(['tools-at-hand', 'meter-digit']);
+
+const add = (counts: Counts, step: string, outcome: string, times: number): void => {
+  const own = counts.get(step) ?? new Map<string, number>();
+  own.set(outcome, (own.get(outcome) ?? 0) + times);
+  counts.set(step, own);
+};
+
+/** One look of one person at every step of a bike: raw answers, and whether chance had a say. */
+function answerAll(steps: readonly Step[], bike: Ridden, rig: Rig, look: number) {
+  const seed = bike.world.rig.batteryAh;
+  const meter = pick(drawFrom('meter', seed), [GOOD_METER, BASIC_METER]);
+  const chancy = new Set<string>();
+  const say = (step: Step, situation: Situation): Answer => {
+    const draw = drawFrom('look', look, step.id, seed);
+    const counted = () => {
+      chancy.add(step.id);
+      return draw();
+    };
+    return observe(step, bike, situation, { meter, draw: counted });
+  };
+  let facts: Facts = {};
+  for (const step of steps)
+    if (step.kind === 'rig' || KNOWN_FIRST.has(step.id)) facts = { ...facts, [step.id]: say(step, { rig, facts }) };
+  const base: Situation = { rig: learnedRig(rig, steps, facts), facts };
+  return { base, chancy, say: (step: Step) => facts[step.id] ?? say(step, base) };
+}
+
+/** Looks at every step of one bike, and counts what was found where it makes sense to ask. */
+function lookAt({ steps }: Survey, bike: Ridden, rig: Rig, counts: Counts): void {
+  const byId = new Map(steps.map((step) => [step.id, step]));
+  for (let look = 0; look < LOOKS; look++) {
+    const { base, chancy, say } = answerAll(steps, bike, rig, look);
+    const answers = new Map(steps.map((step) => [step, say(step)]));
+    const facts = { ...base.facts, ...Object.fromEntries([...answers].map(([step, answer]) => [step.id, answer])) };
+    const f = findingsOver(byId)({ rig: base.rig, facts });
+    for (const [step, answer] of answers) {
+      // What chance has no say in is the same for everybody.
+      const times = chancy.has(step.id) && step.kind === 'choice' ? 1 : look === 0 ? LOOKS : 0;
+      if (times === 0 || KNOWN_FIRST.has(step.id) || step.sensible?.(f) === false) continue;
+      const outcome = outcomeOf(step, { ...base, facts: { ...base.facts, [step.id]: answer } });
+      if (outcome !== undefined && outcome !== 'cannot') add(counts, step.id, outcome, times);
+    }
+  }
+}
+
+/** The amplifier that is meant: on a bike with two, either may be. */
+const ABOUT_AN_AMP: readonly ComplaintId[] = ['amp-wont-turn-on', 'amp-goes-off'];
+function worldsOf(rig: Rig, complaint: ComplaintId): readonly World[] {
+  const sound = healthyWorld(rig);
+  const { amps } = sound.rig;
+  if (!ABOUT_AN_AMP.includes(complaint) || amps.length < 2) return [sound];
+  return amps.map((_, about) => ({ ...sound, about }));
+}
+
+const kindOf = ({ kindSteps }: Survey, counts: Counts): string =>
+  kindSteps.map((step) => [...(counts.get(step)?.keys() ?? [])].join('/')).join(' ');
+
+/** Who has it mostly complains of something else, and a case may still come here from another flow. An estimate. */
+const SELDOM_WEIGHT = 0.5;
+
+const merge = (a: Counts, b: Counts): Counts => {
+  for (const [step, own] of b) for (const [outcome, n] of own) add(a, step, outcome, n);
+  return a;
+};
+
+/**
+ * What every fault shows, by kind of build, wherever it causes one of the complaints. Its weight among callers is spread
+ * evenly over the bikes on which it does.
+ */
+export function survey(what: Survey): readonly Seen[] {
+  const seen = new Map<string, Seen>();
+  const keyed = what.faults.flatMap((fault) => {
+    const cause = what.causeOf(fault);
+    return cause === undefined ? [] : [{ fault, cause }];
+  });
+  for (const [complaint, callers] of Object.entries(what.complaints) as [ComplaintId, number][]) {
+    const found: { cause: string; fault: Fault; counts: Counts; kind: string }[] = [];
+    for (const rig of what.rigs)
+      for (const healthy of worldsOf(rig, complaint)) {
+        if (COMPLAINTS[complaint](ridden(healthy)) !== 'no') continue;
+        for (const { fault, cause } of keyed) {
+          if (!fault.fits(healthy)) continue;
+          for (const share of fault.severity ? SEVERITY_SHARES : [0]) {
+            const bike = ridden(fault.apply(healthy, severityAt(fault, share)));
+            if (COMPLAINTS[complaint](bike) !== 'yes') continue;
+            const counts: Counts = new Map();
+            lookAt(what, bike, rig, counts);
+            found.push({ cause, fault, counts, kind: kindOf(what, counts) });
+          }
+        }
+      }
+    const byFault = Map.groupBy(found, (one) => one.fault);
+    const total = [...byFault.keys()].reduce((sum, fault) => sum + (weightOf(fault, complaint) ?? SELDOM_WEIGHT), 0);
+    for (const [fault, own] of byFault) {
+      const weight = (callers * (weightOf(fault, complaint) ?? SELDOM_WEIGHT)) / total / own.length;
+      for (const { cause, counts, kind } of own) {
+        const name = `${fault.id}@${fault.variant ?? ''} ${complaint}`;
+        const key = `${name} ${kind}`;
+        const before = seen.get(key);
+        seen.set(key, {
+          cause,
+          fault: name,
+          kind,
+          weight: (before?.weight ?? 0) + weight,
+          looks: (before?.looks ?? 0) + 1,
+          counts: before ? merge(before.counts, counts) : counts,
+        });
+      }
+    }
+  }
+  return [...seen.values()];
+}
