@@ -1,18 +1,68 @@
-/** Every flow of the site: where it lives and what it is called. Names only, so that a page loads no other flow. */
+import type { Late, StagedFlow } from '../../machines/kit.ts';
+import type { Flow } from '../../machines/rows.ts';
+
+interface Named {
+  readonly path: string;
+  readonly title: string;
+  /** How callers say it. */
+  readonly says?: string;
+}
+
+/** A flow that starts from a complaint: the model of the bike can have it, so it is proved. */
+export interface FaultFlow extends Named {
+  readonly kind: 'fault';
+  /** The complaints of the model that it takes on, each with its share of the callers who come to it. */
+  readonly complaints: Readonly<Record<string, number>>;
+  load(): Promise<StagedFlow>;
+  /** What its causes show and how they are mended, made by `npm run likelihoods`. */
+  late(): Promise<Late>;
+}
+
+/** A flow of explicit rows: a plan, or a reading. */
+export interface RowsFlow extends Named {
+  readonly kind: 'plan' | 'reading';
+  load(): Promise<Flow>;
+}
+
+/**
+ * Every flow of the site. Pages, start page, proof, tables and tests take them from here: one that is forgotten does not
+ * exist. It holds names and loaders, so whoever reads it loads no flow.
+ */
 export const FLOWS = {
   'no-rear-sound': {
+    kind: 'fault',
     path: 'find/no-rear-sound/',
     title: 'No sound from the rear',
     says: 'The lids don’t play · only the fairing plays · the passenger hears nothing',
+    complaints: { 'no-rear-sound': 1 },
+    load: async () => (await import('../../machines/no-rear-sound.ts')).noRearSound,
+    late: async () => (await import('../likelihoods/no-rear-sound.ts')).late,
   },
   'amp-wont-turn-on': {
+    kind: 'fault',
     path: 'find/amp-wont-turn-on/',
     title: 'The amplifier stays off',
     says: 'No light on the amp · red light · goes into protect · only wakes when cranked up',
+    complaints: { 'amp-wont-turn-on': 0.8, 'amp-goes-off': 0.2 },
+    load: async () => (await import('../../machines/amp-wont-turn-on.ts')).ampWontTurnOn,
+    late: async () => (await import('../likelihoods/amp-wont-turn-on.ts')).late,
   },
-  'is-a-reflash-needed': { path: 'plan/is-a-reflash-needed/', title: 'Does it need a reflash at all?' },
-  'what-is-in-the-head-unit': { path: 'find/what-is-in-the-head-unit/', title: 'What is in this head unit now?' },
-} as const;
+  'is-a-reflash-needed': {
+    kind: 'plan',
+    path: 'plan/is-a-reflash-needed/',
+    title: 'Does it need a reflash at all?',
+    load: async () => (await import('../../machines/is-a-reflash-needed.ts')).isAReflashNeeded,
+  },
+  'what-is-in-the-head-unit': {
+    kind: 'reading',
+    path: 'find/what-is-in-the-head-unit/',
+    title: 'What is in this head unit now?',
+    load: async () => (await import('../../machines/what-is-in-the-head-unit.ts')).whatIsInTheHeadUnit,
+  },
+} as const satisfies Readonly<Record<string, FaultFlow | RowsFlow>>;
 export type FlowId = keyof typeof FLOWS;
 
 export const isFlowId = (id: string): id is FlowId => Object.hasOwn(FLOWS, id);
+export const FLOW_LIST = Object.entries(FLOWS) as readonly (readonly [FlowId, FaultFlow | RowsFlow])[];
+/** The flows that are proved. */
+export const FAULT_FLOWS = FLOW_LIST.flatMap(([id, flow]) => (flow.kind === 'fault' ? [[id, flow] as const] : []));

@@ -1,9 +1,9 @@
 import { parseArgs } from 'node:util';
 import { minutesOf } from '../diagnosis/cost.ts';
 import { bench } from '../proof/bench.ts';
-import { BUILD_KINDS, fixedRigs } from '../survey/fixed-rigs.ts';
 import { flowCost, type Way } from '../proof/flow-cost.ts';
 import { provedFlow } from '../proof/flows.ts';
+import { BUILD_KINDS, fixedRigs } from '../survey/fixed-rigs.ts';
 
 /*
  * npm run bench [-- --json]
