@@ -7,6 +7,7 @@ import { FLOWS, type FlowId, isFlowId } from '../case/flows.ts';
 import type { Standing } from '../case/replay.ts';
 import type { Rig } from '../rig/rig.ts';
 import { validateRig } from '../rig/validate.ts';
+import { dropDrafts } from './drafts.ts';
 import { readStored, whyNotSaved, writeStored } from './storage.ts';
 
 /** Cases on this device: one open case per flow, and the one that a link pushed aside. */
@@ -125,6 +126,7 @@ export async function load(flow: Flow, fragment: string): Promise<Loaded> {
         const noRoom = pushAside(kept);
         if (noRoom !== undefined) return { case: kept, notices: [...notices, noRoom], keptAside: keepsAside(flow) };
       }
+      if (kept === undefined || toText(kept) !== toText(usable)) dropDrafts(flow.id);
       return { case: usable, notices, keptAside: keepsAside(flow) };
     }
   }
@@ -142,8 +144,10 @@ export function handOver(it: Case, standing: Standing, flow: FlowId, told: Stand
   const there = readStored(keyOf(flow), asText);
   const open = there.ok && there.value !== undefined ? fromText(there.value) : undefined;
   const noRoom = open?.ok && holdsAnswers(open.case) ? pushAside(open.case) : undefined;
-  if (noRoom === undefined) writeStored(keyOf(flow), toText(handedOver(it, standing, flow, told)));
-  return noRoom;
+  if (noRoom !== undefined) return noRoom;
+  writeStored(keyOf(flow), toText(handedOver(it, standing, flow, told)));
+  dropDrafts(flow);
+  return undefined;
 }
 
 /** The case that was pushed aside last, taken back out. The one that is open now takes its place. */
@@ -153,6 +157,7 @@ export function takeBackAside(flow: Flow, now: Case): Loaded | undefined {
   writeStored(asideKeyOf(flow.id), others.slice(0, -1));
   if (!opened.ok) return undefined;
   if (holdsAnswers(now)) putAtTheEnd(now);
+  dropDrafts(flow.id);
   const { case: usable, refused } = adopt(flow, opened.case);
   return { case: usable, notices: [...opened.refused, ...refused], keptAside: keepsAside(flow) };
 }
@@ -179,5 +184,6 @@ export const keptCases = (): readonly KeptCases[] =>
 export function begin(flow: Flow, now: Case | undefined, notices: string[] = []): Loaded {
   const noRoom = now && holdsAnswers(now) ? pushAside(now) : undefined;
   if (now && noRoom !== undefined) return { case: now, notices: [...notices, noRoom], keptAside: keepsAside(flow) };
+  dropDrafts(flow.id);
   return { case: fresh(flow, notices), notices, keptAside: keepsAside(flow) };
 }

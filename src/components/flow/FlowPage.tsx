@@ -2,6 +2,7 @@ import type { FunctionComponent } from 'preact';
 import { useEffect, useMemo, useRef, useState } from 'preact/hooks';
 import type { Flow } from '../../../machines/kit.ts';
 import { handOver } from '../../browser/case-store.ts';
+import { draftOf, dropDraft, keepDraft } from '../../browser/drafts.ts';
 import { useCase } from '../../browser/use-case.ts';
 import { useSeat } from '../../browser/use-seat.ts';
 import { answered, confirmed, cured, learntHere, noted, repaired, revised } from '../../case/change.ts';
@@ -80,6 +81,7 @@ export function FlowPage({ flow, root, loadTable, rankAt, repairs, goesOnIn, pic
       : sameAnswer(given, standing.facts[asked.id])
         ? confirmed(it, asked.id)
         : revised(it, asked.id, given);
+    dropDraft(it, asked.id);
     move(note === undefined ? next : noted(next, note));
     setChanging(undefined);
   };
@@ -89,6 +91,7 @@ export function FlowPage({ flow, root, loadTable, rankAt, repairs, goesOnIn, pic
     else session.tell(noRoom);
   };
   const keepAsItWas = () => {
+    if (changing) dropDraft(it, changing.id);
     if (changing && changing === toCheck) move(confirmed(it, changing.id));
     setChanging(undefined);
   };
@@ -168,10 +171,12 @@ export function FlowPage({ flow, root, loadTable, rankAt, repairs, goesOnIn, pic
                 seat={seat}
                 was={was}
                 lastTime={session.read[asked.id]}
+                draft={ready ? draftOf(it, asked.id) : {}}
                 notes={standing.notes}
                 parts={parts}
                 disabled={!ready}
                 root={root}
+                onDraft={(texts) => keepDraft(it, asked.id, texts)}
                 onAnswer={answer}
               />
               {changing && (

@@ -12,20 +12,25 @@ interface Props {
   readonly typed: Readonly<Record<string, string>>;
   /** Whether that was read the last time that this step was asked, and is only there to be typed over. */
   readonly fromLastTime: boolean;
+  /** What was typed here and not sent, by field. */
+  readonly draft: Readonly<Record<string, string>>;
   readonly showBandsAtOnce: boolean;
   readonly disabled: boolean;
   /** A field was reached. */
   readonly onReach: (reading: string) => void;
+  readonly onType: (reading: string, text: string) => void;
   readonly onAnswer: (answer: Answer) => void;
 }
 
 /** The fields of a measurement. A reading falls on its scale when it is typed; nothing goes on from nonsense. */
 export function ReadingForm(props: Props) {
-  const { step, situation, typed, fromLastTime, showBandsAtOnce, disabled, onReach, onAnswer } = props;
-  const [texts, setTexts] = useState(typed);
+  const { step, situation, typed, fromLastTime, draft, showBandsAtOnce, disabled, onReach, onType, onAnswer } = props;
+  const [texts, setTexts] = useState({ ...typed, ...draft });
   const [tried, setTried] = useState(!fromLastTime && Object.keys(typed).length > 0);
   /** Fields that hold what was read before, and wait to be typed over. */
-  const [old, setOld] = useState<ReadonlySet<string>>(new Set(fromLastTime ? Object.keys(typed) : []));
+  const [old, setOld] = useState<ReadonlySet<string>>(
+    new Set(fromLastTime ? Object.keys(typed).filter((name) => !Object.hasOwn(draft, name)) : []),
+  );
   /** Fields that were left with something in them. */
   const [left, setLeft] = useState<ReadonlySet<string>>(new Set());
   const names = Object.keys(step.readings);
@@ -45,6 +50,7 @@ export function ReadingForm(props: Props) {
   const type = (name: string, text: string) => {
     setTexts({ ...texts, [name]: text });
     setOld(new Set([...old].filter((other) => other !== name)));
+    onType(name, text);
   };
   const submit = (event: Event) => {
     event.preventDefault();
