@@ -133,6 +133,28 @@ export async function load(flow: Flow, fragment: string): Promise<Loaded> {
   return { case: kept ?? fresh(flow, notices), notices, keptAside: keepsAside(flow) };
 }
 
+/**
+ * Whether another tab has kept something else here since this one last did or looked. Then what this one holds is older,
+ * and must not take the place of that unasked.
+ */
+export function isOvertaken(flow: string, known: string | undefined): boolean {
+  const there = readStored(keyOf(flow), asText);
+  return known !== undefined && there.ok && there.value !== undefined && there.value !== known;
+}
+
+/** The case that another tab has kept here. */
+export function takeNewer(flow: Flow): Loaded {
+  const notices: string[] = [];
+  return { case: stored(flow, notices) ?? fresh(flow, notices), notices, keptAside: keepsAside(flow) };
+}
+
+/** Goes on with this tab's case. That of the other tab is kept aside, or stays where there is no room for both. */
+export function goOnWithOlder(flow: Flow, it: Case): Loaded | { readonly noRoom: string } {
+  const newer = stored(flow, []);
+  const noRoom = newer && holdsAnswers(newer) ? pushAside(newer) : undefined;
+  return noRoom === undefined ? { case: it, notices: [], keptAside: keepsAside(flow) } : { noRoom };
+}
+
 /** Keeps the case. Gives the sentence to show when the browser does not let it. */
 export const save = (it: Case): string | undefined => whyNotSaved(writeStored(keyOf(it.flow), toText(it)));
 

@@ -11,6 +11,7 @@ import type { Standing } from '../../case/replay.ts';
 import { CAUTIONS } from '../../steps/cautions.ts';
 import type { Answer, Facts, Step } from '../../steps/step.ts';
 import { OpenStep } from './OpenStep.tsx';
+import { Overtaken } from './Overtaken.tsx';
 import { ProofOfCure } from './ProofOfCure.tsx';
 import { type LoadTable, useParts } from './use-parts.ts';
 import { fromMyBike, Wire } from './Wire.tsx';
@@ -81,15 +82,16 @@ export function FlowPage({ flow, root, loadTable, rankAt, repairs, goesOnIn, pic
       : sameAnswer(given, standing.facts[asked.id])
         ? confirmed(it, asked.id)
         : revised(it, asked.id, given);
+    if (!move(note === undefined ? next : noted(next, note))) return;
     dropDraft(it, asked.id);
-    move(note === undefined ? next : noted(next, note));
     setChanging(undefined);
   };
-  const goOnIn = (id: FlowId, told?: Facts) => {
-    const noRoom = handOver(it, standing, id, told);
-    if (noRoom === undefined) location.href = root + FLOWS[id].path;
-    else session.tell(noRoom);
-  };
+  const goOnIn = (id: FlowId, told?: Facts) =>
+    session.unlessOvertaken(() => {
+      const noRoom = handOver(it, standing, id, told);
+      if (noRoom === undefined) location.href = root + FLOWS[id].path;
+      else session.tell(noRoom);
+    });
   const keepAsItWas = () => {
     if (changing) dropDraft(it, changing.id);
     if (changing && changing === toCheck) move(confirmed(it, changing.id));
@@ -145,6 +147,9 @@ export function FlowPage({ flow, root, loadTable, rankAt, repairs, goesOnIn, pic
         <li class="open-step" ref={open}>
           {it.events.at(-1)?.type === 'repair' && !verdict && (
             <p class="notice">The repair is noted. What it cannot have changed is kept; the rest is asked again.</p>
+          )}
+          {session.overtaken > 0 && (
+            <Overtaken times={session.overtaken} onTake={session.takeNewer} onKeep={session.goOnWithThis} />
           )}
           {waiting && missing && (
             <p class="notice" role="status">
