@@ -1,3 +1,8 @@
+import { needIsProved } from '../src/plan/amp-need.ts';
+import { dealerMatters } from '../src/plan/answer-clash.ts';
+import { nextToMeasure, type PlanAnswer, planCase } from '../src/plan/facts.ts';
+import type { Property } from '../src/plan/profile/profile.ts';
+import { PLAN_VERDICTS } from '../src/plan/verdicts.ts';
 import { deliveredWith, rearInputs, unitKind } from '../src/steps/build.ts';
 import { metersDigit } from '../src/steps/meter.ts';
 import type { Findings } from '../src/steps/outcome.ts';
@@ -30,11 +35,6 @@ import {
 import { tonesOff, tonesRunning, topStep } from '../src/steps/profile-tones.ts';
 import { rearPair } from '../src/steps/rear-volts.ts';
 import type { Step } from '../src/steps/step.ts';
-import { needIsProved } from '../src/verdicts/plan/amp-need.ts';
-import { dealerMatters } from '../src/verdicts/plan/answer-clash.ts';
-import { nextToMeasure, type PlanAnswer, planCase } from '../src/verdicts/plan/facts.ts';
-import type { Property } from '../src/verdicts/plan/profile.ts';
-import { PLAN_VERDICTS } from '../src/verdicts/plan/verdicts.ts';
 import { ask, type Branch, type Claim, claim, conclude, decide, type FlowState, flow, type Route } from './kit.ts';
 
 /** A question whose every answer leads on to the same place. */

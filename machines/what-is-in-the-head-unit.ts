@@ -1,8 +1,8 @@
+import { profileRead, replacedHasNone } from '../src/plan/profile/profile-read.ts';
 import { deliveredWith, unitKind } from '../src/steps/build.ts';
 import { metersDigit, toolsAtHand } from '../src/steps/meter.ts';
 import { tonesOff, tonesRunning, topStep } from '../src/steps/profile-tones.ts';
 import { rearPair } from '../src/steps/rear-volts.ts';
-import { profileRead, replacedHasNone } from '../src/verdicts/profile/profile-read.ts';
 import { ask, claim, conclude, decide, flow } from './kit.ts';
 
 const tonesWereRead = claim(

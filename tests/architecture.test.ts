@@ -5,7 +5,18 @@ import ts from 'typescript';
 import { describe, expect, it } from 'vitest';
 
 /** Folders in the order they build on each other: each may import those before it, none may import those after it. */
-const CHAIN = ['compute', 'rig', 'steps', 'causes', 'verdicts', 'machines', 'case', 'components', 'pages'] as const;
+const CHAIN = [
+  'compute',
+  'rig',
+  'steps',
+  'causes',
+  'plan',
+  'verdicts',
+  'machines',
+  'case',
+  'components',
+  'pages',
+] as const;
 const upTo = (folder: (typeof CHAIN)[number]) => CHAIN.slice(0, CHAIN.indexOf(folder) + 1);
 
 /** What a folder may import. `types` are erased before anything runs, so a page does not load what is behind them. */
@@ -32,6 +43,7 @@ const PLAIN = [
   'rig',
   'steps',
   'causes',
+  'plan',
   'verdicts',
   'machines',
   'case',
@@ -110,7 +122,7 @@ const FILES = ['src', 'machines', 'content'].flatMap((top) =>
 const sourceOf = new Map(FILES.map((file) => [file, readFileSync(file, 'utf8')]));
 
 describe('the imports of src and machines', () => {
-  it('point one way: compute ← rig ← steps ← causes ← verdicts ← machines ← case ← components ← pages', () => {
+  it('point one way: compute ← rig ← steps ← causes ← plan ← verdicts ← machines ← case ← components ← pages', () => {
     expect([...sourceOf].flatMap(([file, text]) => wrongArrows(file, text))).toEqual([]);
   });
   it('lead to files that exist', () => {
@@ -166,6 +178,11 @@ describe('the check of an import', () => {
       /rig may not import verdicts/,
     );
     expect(first('src/verdicts/x.ts', "import { x } from '../../machines/kit.ts';")).toMatch(/may not import machines/);
+    expect(first('src/plan/x.ts', "import { x } from '../verdicts/verdict.ts';")).toMatch(
+      /plan may not import verdicts/,
+    );
+    expect(first('src/plan/x.ts', "import { x } from '../../machines/kit.ts';")).toMatch(/may not import machines/);
+    expect(first('src/causes/x.ts', "import { x } from '../plan/facts.ts';")).toMatch(/causes may not import plan/);
     expect(first('machines/x.ts', "import { x } from '../src/case/replay.ts';")).toMatch(
       /machines may not import case/,
     );

@@ -1,8 +1,8 @@
+import type { ProofOfCure } from '../causes/cause.ts';
 import type { Rig } from '../rig/rig.ts';
 import type { CautionId } from '../steps/cautions.ts';
 import type { Findings } from '../steps/outcome.ts';
 import type { Facts, Part } from '../steps/step.ts';
-import type { Proof } from './proof.ts';
 import type { Suspect } from './suspects.ts';
 
 /** How sure a verdict is: a reading or a cure proves it, the odds make it likely, or several are left. */
@@ -35,7 +35,7 @@ export interface Remedy {
   readonly ifDoneAnyway?: string;
   readonly cautions: readonly CautionId[];
   /** The check that proves the cure, with the reading to expect. One sentence, or one for ears and one for a meter. */
-  readonly proof: string | Proof;
+  readonly proof: string | ProofOfCure;
   /** What else it may be, likeliest first, each with a harmless check that separates it. */
   readonly mayAlsoBe?: readonly { readonly what: string; readonly split: string }[];
 }

@@ -8,12 +8,12 @@ import { noRearSound } from '../../machines/no-rear-sound.ts';
 import { whatIsInTheHeadUnit } from '../../machines/what-is-in-the-head-unit.ts';
 import { answered } from '../../src/case/change.ts';
 import { replay } from '../../src/case/replay.ts';
+import { assumedFor } from '../../src/causes/assumed.ts';
 import { EXAMPLE_RIGS } from '../../src/rig/examples.ts';
 import type { Rig } from '../../src/rig/rig.ts';
 import { CAUTIONS } from '../../src/steps/cautions.ts';
 import { offered, usable } from '../../src/steps/outcome.ts';
 import type { Answer, Facts, Step } from '../../src/steps/step.ts';
-import { assumedFor } from '../../src/verdicts/assumed.ts';
 import type { Remedy } from '../../src/verdicts/verdict.ts';
 import { caseOn } from '../journey.ts';
 import { anyRig } from '../rig/any-rig.ts';
@@ -165,7 +165,8 @@ describe.each(FLOWS.map((flow) => [flow.id, flow] as const))('%s', { timeout: 60
         const it_ = answers.reduce((so, [step, answer]) => answered(so, step, answer), caseOn(flow, rig));
         const standing = replay(flow, it_);
         if (!('verdict' in standing.open)) throw new Error('no verdict');
-        for (const line of assumedFor(standing.open.verdict, standing.findings)) {
+        const { verdict } = standing.open;
+        for (const line of assumedFor((findings) => verdict.remedy(findings), standing.findings)) {
           expect(line).not.toMatch(/undefined|NaN|Infinity|\d\.\d{4,}/);
           expect(line).toMatch(/^\S.*: \S/);
         }

@@ -1,9 +1,9 @@
 import { formatQuantity } from '../../compute/quantity.ts';
-import { ampDriving } from '../../rig/rig.ts';
+import { fullLevel, type Level, lowered, rearLoadOhm, unloadedFullV } from '../../rig/levels.ts';
+import { ampDriving, estimate, type Rig } from '../../rig/rig.ts';
 import { readsFine } from '../../steps/meter.ts';
 import type { Findings } from '../../steps/outcome.ts';
 import { rearPairFound, rearPairSilent } from '../../steps/rear-volts.ts';
-import { amplifiedInstead, fullLevel, rearLoadKnown, rearLoadOhm, unloadedFullV, written } from '../levels.ts';
 import type { Remedy, RemedyNumber, Verdict } from '../verdict.ts';
 import { DEALER_OR_SPECIALIST, FITTER, YOURSELF } from '../who.ts';
 import {
@@ -19,6 +19,15 @@ import {
 /** Faults in what the head unit lets out, whatever hangs on it. */
 
 const silent = rearPairSilent;
+/** Whether somebody said what hangs on a rear channel, so that a warning about it is no guess. */
+const rearLoadKnown = (rig: Rig): boolean => rig.rearRatedOhm !== undefined;
+const written = ({ levelV, powerW }: Level): string =>
+  `${formatQuantity(levelV, 'V')} · ${formatQuantity(powerW, 'W', 2)}`;
+/** What an amplified profile would do to a rear that the head unit drives itself. */
+const amplifiedInstead = (rig: Rig): readonly RemedyNumber[] => [
+  { label: 'With an amplified profile instead', value: written(lowered(rig, fullLevel(rig, 'rear'))) },
+  { label: 'That would be', value: `${formatQuantity(estimate(rig, 'loweredByDb').value, 'dB', 2)} quieter` },
+];
 /** Whether the rear outputs are used at all: an amplifier that takes everything from the front pair leaves them alone. */
 const outputsUsed = (f: Findings) => !ampDriving(f.rig, 'rear') || f.outcome('rear-inputs') === 'own';
 /** Only the head unit's own plug shows what the head unit sends. */
@@ -95,7 +104,7 @@ const rearOnNumbers = (f: Findings): readonly RemedyNumber[] => {
       : { label: 'Front output, clean, engine running', value: written(fullLevel(rig, 'front')) };
   if (ampDriving(rig, 'rear')) return [front];
   const after = { label: 'Rear output after the change', value: written(fullLevel(rig, 'rear')) };
-  return [front, after, ...amplifiedInstead(rig, 'rear')];
+  return [front, after, ...amplifiedInstead(rig)];
 };
 
 /** Ohms under which a head unit's output runs hot or protects itself. Common practice, no published source. */

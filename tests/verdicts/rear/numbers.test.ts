@@ -1,16 +1,12 @@
-import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { EXAMPLE_RIGS } from '../../../src/rig/examples.ts';
 import type { Rig } from '../../../src/rig/rig.ts';
 import type { Values } from '../../../src/steps/step.ts';
-import { boostPower, fullLevel, loweredLevel, written } from '../../../src/verdicts/levels.ts';
 import { ampChannelDead, ampOff } from '../../../src/verdicts/rear/amplifier.ts';
 import { profileReverted, rearChannelsDisabled } from '../../../src/verdicts/rear/profile.ts';
 import { coilOpen, lidContactsDirty, rearPlugOff } from '../../../src/verdicts/rear/run.ts';
 import { faderOff } from '../../../src/verdicts/rear/settings.ts';
 import type { Verdict } from '../../../src/verdicts/verdict.ts';
-import { expectClose } from '../../compute/close.ts';
-import { anyRig } from '../../rig/any-rig.ts';
 
 const ON_UNIT: Rig = { ...EXAMPLE_RIGS['fork-fairing'], rearFitted: 'yes', rearFedBy: 'unit', rearRatedOhm: 4 };
 const ON_AMP: Rig = EXAMPLE_RIGS['frame-fairing'];
@@ -25,52 +21,6 @@ const remedyOf = (verdict: Verdict, rig: Rig, outcomes: Outcomes = {}, values: R
   });
 const numbersOf = (...args: Parameters<typeof remedyOf>) =>
   Object.fromEntries(remedyOf(...args).numbers.map(({ label, value }) => [label, value]));
-
-/*
- * (supply − 2.2 V) / √2 across the pair and U² / Z in the speaker (Joule's law); 2.2 V of loss and a profile that is 7 dB
- * lower are from memory of the trade, no published source. Worked by hand.
- */
-describe('what the head unit gives', () => {
-  it.each([
-    [14.2, 4, '8.49 V · 18 W'],
-    [13.8, 4, '8.2 V · 17 W'],
-    [12.6, 4, '7.35 V · 14 W'],
-    [12, 4, '6.93 V · 12 W'],
-    [14.2, 2, '8.49 V · 36 W'],
-    [14.2, 8, '8.49 V · 9 W'],
-  ])('at %f V into %i Ω is %s', (supplyRunningV, frontRatedOhm, value) => {
-    expect(written(fullLevel({ supplyRunningV, frontRatedOhm }, 'front'))).toBe(value);
-  });
-  it('is 3.79 V and 3.6 W, a fifth, with a profile that is 7 dB lower', () => {
-    const [full, lowered] = [fullLevel(ON_UNIT, 'rear'), loweredLevel(ON_UNIT, 'rear')];
-    expectClose(lowered.levelV, 3.79, 1e-3);
-    expectClose(lowered.powerW, 3.59, 1e-3);
-    expectClose(lowered.powerW / full.powerW, 10 ** -0.7);
-  });
-  it.each([
-    [12, 15.849],
-    [13, 19.953],
-    [14, 25.119],
-  ])(
-    'has, by Lessons In Electric Circuits (“Decibels”), a bass boost of %i dB, %f times the power',
-    (boostDb, times) => {
-      expectClose(boostPower({ boostDb }), times, 5e-5);
-    },
-  );
-  it('keeps volts, watts and ohms in step on every bike', () => {
-    fc.assert(
-      fc.property(anyRig, fc.constantFrom('front' as const, 'rear' as const), (rig, pair) => {
-        // Equal speakers side by side divide the ohms by their number, in a row they multiply them.
-        const count = Math.round(rig.rearPerChannel ?? 1);
-        const rear = rig.rearWiring === 'series' ? count : 1 / count;
-        const ohm = pair === 'front' ? (rig.frontRatedOhm ?? 4) : (rig.rearRatedOhm ?? 4) * rear;
-        for (const { levelV, powerW } of [fullLevel(rig, pair), loweredLevel(rig, pair)]) {
-          expectClose(levelV ** 2 / ohm, powerW);
-        }
-      }),
-    );
-  });
-});
 
 describe('switched-off rear channels', () => {
   it.each([rearChannelsDisabled, profileReverted])(

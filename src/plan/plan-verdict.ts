@@ -1,9 +1,9 @@
-import { AMP_GROUPS } from '../../steps/plan-amps.ts';
-import type { Remedy, Verdict } from '../verdict.ts';
+import { AMP_GROUPS } from '../steps/plan-amps.ts';
 import { namesOf } from './amp-names.ts';
 import { assumedNeedOf } from './amp-need.ts';
 import { type PlanCase, planCase, wantsMirroring } from './facts.ts';
 import { type Figures, figuresOf } from './figures.ts';
+import type { PlanRemedy, PlanVerdict } from './verdict.ts';
 import { ASSUMED_NEED, assumedIn, sameEqNotToBeHad } from './wording.ts';
 
 /** The steps whose answers speak for a plan, in the order they are asked. */
@@ -36,14 +36,14 @@ export const PROFILE_STEPS = [
 ];
 
 /** What a verdict of this flow leaves out when it has nothing to say. */
-type Written = Omit<Remedy, 'numbers' | 'cautions' | 'notBuy' | 'tools' | 'minutes'> & Partial<Remedy>;
-type Parts = Pick<Verdict, 'id' | 'title'> &
-  Partial<Pick<Verdict, 'faults' | 'mends' | 'article'>> & {
+type Written = Omit<PlanRemedy, 'numbers' | 'cautions' | 'notBuy' | 'tools' | 'minutes'> & Partial<PlanRemedy>;
+type Parts = Pick<PlanVerdict, 'id' | 'title'> &
+  Partial<Pick<PlanVerdict, 'faults' | 'mends' | 'article'>> & {
     remedy(c: PlanCase, figures: Figures): Written;
   };
 
 /** A verdict of this flow: its own words, and what the other wishes of the case add to them. */
-export function planVerdict({ faults = [], mends = [], article = 'what-a-reflash-is', ...parts }: Parts): Verdict {
+export function planVerdict({ faults = [], mends = [], article = 'what-a-reflash-is', ...parts }: Parts): PlanVerdict {
   return {
     id: parts.id,
     title: parts.title,
@@ -54,7 +54,7 @@ export function planVerdict({ faults = [], mends = [], article = 'what-a-reflash
     remedy: (findings) => {
       const c = planCase(findings);
       const figures = figuresOf(c);
-      const own: Remedy = {
+      const own: PlanRemedy = {
         numbers: [],
         cautions: [],
         notBuy: [],
@@ -164,7 +164,7 @@ function wrongNow({ findings, answer }: PlanCase): readonly string[] {
 }
 
 /** A need that is only assumed makes the answer no surer than that, and is worth a look before anything is paid for. */
-function withAssumedNeed(c: PlanCase, remedy: Remedy): Remedy {
+function withAssumedNeed(c: PlanCase, remedy: PlanRemedy): PlanRemedy {
   const assumed = assumedIn(c);
   const changes = CHANGES.includes(c.answer);
   if (!assumed || !(changes || c.answer === 'stay')) return remedy;
@@ -179,7 +179,7 @@ function withAssumedNeed(c: PlanCase, remedy: Remedy): Remedy {
 }
 
 /** Adds what the rest of the case asks for. It never changes the answer itself. */
-function withWishes(c: PlanCase, f: Figures, remedy: Remedy): Remedy {
+function withWishes(c: PlanCase, f: Figures, remedy: PlanRemedy): PlanRemedy {
   const wanted = wantsMirroring(c.findings) && c.answer !== 'mirroring-only' && c.answer !== 'replaced-unit';
   return {
     ...remedy,

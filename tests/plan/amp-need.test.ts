@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import type { KnownAmp } from '../../../src/rig/rig.ts';
-import { AMP_NEEDS, ampNeed, assumedNeed, needOf, whoSelectsAmplified } from '../../../src/verdicts/plan/amp-need.ts';
+import { AMP_NEEDS, ampNeed, assumedNeed, needOf, whoSelectsAmplified } from '../../src/plan/amp-need.ts';
+import type { KnownAmp } from '../../src/rig/rig.ts';
 import { AMP_OF } from './known.ts';
 
 const perhaps = <T>(...values: T[]) => fc.constantFrom(...values, undefined);

@@ -1,10 +1,10 @@
-import { ampDriving } from '../../rig/rig.ts';
+import { ampDriving } from '../rig/rig.ts';
 import { list, namesOf } from './amp-names.ts';
 import type { PlanCase } from './facts.ts';
 import type { Figures } from './figures.ts';
 import { planVerdict } from './plan-verdict.ts';
-import { PROPERTY_QUESTIONS, profileNow, toldAgainstMeter } from './profile.ts';
-import { whyNoProfile } from './profile-clash.ts';
+import { PROPERTY_QUESTIONS, profileNow, toldAgainstMeter } from './profile/profile.ts';
+import { whyNoProfile } from './profile/profile-clash.ts';
 import { PRACTICE, YOU } from './wording.ts';
 
 /** Answers that cannot all be true, and wishes that cannot all be had. */

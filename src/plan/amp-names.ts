@@ -1,5 +1,5 @@
-import type { KnownAmp } from '../../rig/rig.ts';
-import type { Drives } from '../../steps/plan-amps.ts';
+import type { KnownAmp } from '../rig/rig.ts';
+import type { Drives } from '../steps/plan-amps.ts';
 import { assumedNeedOf, needOf } from './amp-need.ts';
 import type { PlanCase } from './facts.ts';
 

@@ -2,7 +2,6 @@ import { formatQuantity, formatRange } from '../compute/quantity.ts';
 import { AMP_FIELDS, BIKE_FIELDS, type Field, type NumberField } from '../rig/fields.ts';
 import type { KnownAmp, Rig } from '../rig/rig.ts';
 import type { Findings } from '../steps/outcome.ts';
-import type { Verdict } from './verdict.ts';
 
 type Fields = Readonly<Record<string, Field>>;
 
@@ -13,7 +12,7 @@ const inWords = (field: NumberField, where: string): string => {
 };
 
 /**
- * A stand-in that notes every number that is looked at and not known. A choice that nobody knows is not noted: verdicts
+ * A stand-in that notes every number that is looked at and not known. A choice that nobody knows is not noted: remedies
  * look at choices to find out whether they are known, and then say so in words.
  */
 const watched = <T extends object>(known: T, fields: Fields, where: string, noted: Map<string, string>): T =>
@@ -27,16 +26,16 @@ const watched = <T extends object>(known: T, fields: Fields, where: string, note
   });
 
 /**
- * The values of the bike that a remedy was worked out with and nobody knows. Found by watching what the computation
- * looks at, so a verdict cannot forget to say it.
+ * The values of the bike that something was worked out with and nobody knows. Found by watching what the computation
+ * looks at, so it cannot forget to say one.
  */
-export function assumedFor(verdict: Verdict, findings: Findings): readonly string[] {
+export function assumedFor(compute: (findings: Findings) => unknown, findings: Findings): readonly string[] {
   const noted = new Map<string, string>();
   const { amps } = findings.rig;
   const watchedAmps = amps?.map(
     (amp, i): KnownAmp => watched(amp, AMP_FIELDS, amps.length > 1 ? `, amplifier ${i + 1}` : '', noted),
   );
   const rig: Rig = watchedAmps ? { ...findings.rig, amps: watchedAmps } : findings.rig;
-  verdict.remedy({ ...findings, rig: watched(rig, BIKE_FIELDS, '', noted) });
+  compute({ ...findings, rig: watched(rig, BIKE_FIELDS, '', noted) });
   return [...noted.values()];
 }

@@ -1,5 +1,5 @@
-import type { KnownAmp } from '../../rig/rig.ts';
-import type { CautionId } from '../../steps/cautions.ts';
+import type { KnownAmp } from '../rig/rig.ts';
+import type { CautionId } from '../steps/cautions.ts';
 import { namesOf, needsUnaltered, sentence, settingsForBoost } from './amp-names.ts';
 import type { PlanCase } from './facts.ts';
 import { planVerdict } from './plan-verdict.ts';

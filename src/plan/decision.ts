@@ -1,6 +1,6 @@
 import type { AmpNeed } from './amp-need.ts';
 import type { AnswerClash } from './answer-clash.ts';
-import type { Property, StoredProfile } from './profile.ts';
+import type { Property, StoredProfile } from './profile/profile.ts';
 
 export type Feed = 'front' | 'rear' | 'inputs';
 

@@ -1,20 +1,13 @@
 import { formatQuantity, formatRange } from '../../compute/quantity.ts';
 import type { Findings } from '../../steps/outcome.ts';
 import { bassRatio, cleanOffV, engineShifts } from '../../steps/profile-tones.ts';
-import {
-  candidates,
-  measuredProfile,
-  PROPERTIES,
-  type Property,
-  type StoredProfile,
-  type Tri,
-} from '../plan/profile.ts';
-import { whyNoProfile } from '../plan/profile-clash.ts';
-import type { RemedyNumber, Verdict } from '../verdict.ts';
-import { YOURSELF } from '../who.ts';
+import type { PlanNumber, PlanVerdict } from '../verdict.ts';
+import { candidates, measuredProfile, PROPERTIES, type Property, type StoredProfile, type Tri } from './profile.ts';
+import { whyNoProfile } from './profile-clash.ts';
 
 /** What a head unit was found to do, property by property, each with the reading behind it and how far it may be off. */
 
+const YOURSELF = 'You can do this yourself.';
 const LABELS: Readonly<Record<Property, string>> = {
   rear: 'Rear channels on',
   lowered: 'Level lowered',
@@ -60,12 +53,12 @@ function readingBehind(property: Property, f: Findings): string {
   return topV === undefined ? '' : `${formatQuantity(topV, 'V')} of ${formatRange(lowV, highV, 'V')} clean`;
 }
 
-const row = (property: Property, known: Tri, f: Findings): RemedyNumber => {
+const row = (property: Property, known: Tri, f: Findings): PlanNumber => {
   const behind = readingBehind(property, f);
   return { label: behind ? `${LABELS[property]} · ${behind}` : LABELS[property], value: known };
 };
 
-export const profileRead: Verdict = {
+export const profileRead: PlanVerdict = {
   id: 'profile-read',
   title: 'What the head unit does',
   faults: [],
@@ -120,7 +113,7 @@ export const profileRead: Verdict = {
   },
 };
 
-export const replacedHasNone: Verdict = {
+export const replacedHasNone: PlanVerdict = {
   id: 'replaced-unit-has-no-profile',
   title: 'A replaced head unit has no stored profile',
   faults: [],

@@ -1,4 +1,4 @@
-import type { KnownAmp } from '../../rig/rig.ts';
+import type { KnownAmp } from '../rig/rig.ts';
 
 /** What amplifiers ask of the output profile, easiest to please first. Common practice, no published source. */
 export const AMP_NEEDS = ['none', 'factory', 'wire', 'flexible', 'unknown', 'unaltered'] as const;

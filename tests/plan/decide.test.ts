@@ -1,10 +1,10 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { AMP_NEEDS, type AmpNeed } from '../../../src/verdicts/plan/amp-need.ts';
-import { ANSWER_CLASHES } from '../../../src/verdicts/plan/answer-clash.ts';
-import { decide, rowOf, separators } from '../../../src/verdicts/plan/decide.ts';
-import type { Answer, CertainFacts, PlanFacts } from '../../../src/verdicts/plan/decision.ts';
-import { planCase } from '../../../src/verdicts/plan/facts.ts';
+import { AMP_NEEDS, type AmpNeed } from '../../src/plan/amp-need.ts';
+import { ANSWER_CLASHES } from '../../src/plan/answer-clash.ts';
+import { decide, rowOf, separators } from '../../src/plan/decide.ts';
+import type { Answer, CertainFacts, PlanFacts } from '../../src/plan/decision.ts';
+import { planCase } from '../../src/plan/facts.ts';
 import {
   candidates,
   EVERY_PROFILE,
@@ -12,8 +12,8 @@ import {
   type ProfileNow,
   STORED_PROFILES,
   type StoredProfile,
-} from '../../../src/verdicts/plan/profile.ts';
-import { EARLY_ROWS, PROFILE_ROWS } from '../../../src/verdicts/plan/rows.ts';
+} from '../../src/plan/profile/profile.ts';
+import { EARLY_ROWS, PROFILE_ROWS } from '../../src/plan/rows.ts';
 import { AMP_OF, known } from './known.ts';
 
 const UNITS = ['factory', 'replaced', 'unknown'] as const;

@@ -1,8 +1,8 @@
 import { describe, expect, it } from 'vitest';
-import { EXAMPLE_RIGS } from '../../../src/rig/examples.ts';
-import type { Rig } from '../../../src/rig/rig.ts';
-import { planCase } from '../../../src/verdicts/plan/facts.ts';
-import { figuresOf } from '../../../src/verdicts/plan/figures.ts';
+import { planCase } from '../../src/plan/facts.ts';
+import { figuresOf } from '../../src/plan/figures.ts';
+import { EXAMPLE_RIGS } from '../../src/rig/examples.ts';
+import type { Rig } from '../../src/rig/rig.ts';
 import { known } from './known.ts';
 
 const figures = (rig: Rig, front: 'unit' | 'amp') => figuresOf(planCase(known({ 'front-build': front }, rig)));

@@ -2,7 +2,7 @@ import { namesOf, settingsForBoost, untilThen } from './amp-names.ts';
 import { needOf, whoSelectsAmplified } from './amp-need.ts';
 import type { PlanCase } from './facts.ts';
 import { planVerdict } from './plan-verdict.ts';
-import { STORED_PROFILES } from './profile.ts';
+import { STORED_PROFILES } from './profile/profile.ts';
 import {
   BACK_BY,
   DEALER_OR_SPECIALIST,

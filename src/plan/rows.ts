@@ -1,5 +1,5 @@
 import type { Answer, CertainFacts, PlanFacts, ProfileAnswer } from './decision.ts';
-import { STORED_PROFILES } from './profile.ts';
+import { STORED_PROFILES } from './profile/profile.ts';
 
 /** The decision table. Read from the top, the first match wins. Common practice, no published source. */
 

@@ -1,4 +1,4 @@
-import type { Findings } from '../../steps/outcome.ts';
+import type { Findings } from '../steps/outcome.ts';
 import { type AmpNeed, ampNeed } from './amp-need.ts';
 import { answerClashes } from './answer-clash.ts';
 import { decide, separators } from './decide.ts';
@@ -11,7 +11,7 @@ import {
   type Property,
   profileNow,
   toldAgainstMeter,
-} from './profile.ts';
+} from './profile/profile.ts';
 
 const oneOf = <const T extends string>(outcome: string | undefined, ...known: readonly T[]): T | 'unknown' =>
   known.find((option) => option === outcome) ?? 'unknown';

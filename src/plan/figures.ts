@@ -1,9 +1,9 @@
-import { powerRatio, voltageRatio } from '../../compute/decibel.ts';
-import { boostClipsAtV, boostPowerRatio } from '../../compute/headroom.ts';
-import { BRIDGE_LOSS_LOADED_V, BRIDGE_LOSS_UNLOADED_V, cleanOutputV, powerW } from '../../compute/level.ts';
-import { formatQuantity, formatRange } from '../../compute/quantity.ts';
-import type { Unit } from '../../compute/units.ts';
-import { type Estimate, estimate } from '../../rig/rig.ts';
+import { powerRatio, voltageRatio } from '../compute/decibel.ts';
+import { boostClipsAtV, boostPowerRatio } from '../compute/headroom.ts';
+import { BRIDGE_LOSS_LOADED_V, BRIDGE_LOSS_UNLOADED_V, cleanOutputV, powerW } from '../compute/level.ts';
+import { formatQuantity, formatRange } from '../compute/quantity.ts';
+import type { Unit } from '../compute/units.ts';
+import { type Estimate, estimate } from '../rig/rig.ts';
 import type { PlanCase } from './facts.ts';
 
 /** What a profile does to the volts and watts of this bike, written out. A value nobody knows appears as its range. */

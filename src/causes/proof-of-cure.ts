@@ -1,8 +1,4 @@
-/** The check that proves a cure: what ears can tell, and what a meter adds where there is one. */
-export interface Proof {
-  readonly byEar: string;
-  readonly byMeter?: string;
-}
+import type { ProofOfCure } from './cause.ts';
 
 /** The check to show, and the other one that may stand behind it. */
 export interface ProofShown {
@@ -11,7 +7,7 @@ export interface ProofShown {
 }
 
 /** Puts first the check that fits the tools at hand. A proof that is one sentence fits any. */
-export function proofFor(proof: string | Proof, meterAtHand: boolean): ProofShown {
+export function proofFor(proof: string | ProofOfCure, meterAtHand: boolean): ProofShown {
   if (typeof proof === 'string') return { first: proof };
   const { byEar, byMeter } = proof;
   if (byMeter === undefined) return { first: byEar };

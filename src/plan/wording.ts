@@ -1,12 +1,12 @@
-import { tonesOff, tonesRunning, topStep } from '../../steps/profile-tones.ts';
-import { rearPair } from '../../steps/rear-volts.ts';
-import type { RemedyNumber } from '../verdict.ts';
+import { tonesOff, tonesRunning, topStep } from '../steps/profile-tones.ts';
+import { rearPair } from '../steps/rear-volts.ts';
 import { namesOf, needsUnaltered } from './amp-names.ts';
 import { type AssumedNeed, assumedNeed, dealerCanSelect } from './amp-need.ts';
 import type { SameEqClash } from './decision.ts';
 import { isMeasured, type PlanCase } from './facts.ts';
 import type { Figures } from './figures.ts';
-import { measuredProfile, profileNow } from './profile.ts';
+import { measuredProfile, profileNow } from './profile/profile.ts';
+import type { PlanNumber } from './verdict.ts';
 
 /** Sentences that several verdicts share. */
 
@@ -74,7 +74,7 @@ export function harmOfStaying(c: PlanCase, f: Figures): string {
 export const harmOfBoost = (f: Figures): string =>
   `With the unaltered profile the bass takes ${f.bassTimes} the power of the rest. It clips when the rest is only at ${f.bassClipsAtV} of ${f.fullV}. The amplifier makes the clipping louder, and speakers blow.`;
 
-export function levels(c: PlanCase, f: Figures): readonly RemedyNumber[] {
+export function levels(c: PlanCase, f: Figures): readonly PlanNumber[] {
   const watts = (levelV: string, powerW: string) => (c.facts.front === 'unit' ? `${levelV} · ${powerW}` : levelV);
   const into = c.facts.front === 'unit' ? `, into ${f.speaker}` : '';
   return [

@@ -1,6 +1,6 @@
-import { ampDriving } from '../../rig/rig.ts';
-import type { Findings } from '../../steps/outcome.ts';
-import { candidates, measuredProfile, STORED_PROFILES, toldProfile } from './profile.ts';
+import { ampDriving } from '../rig/rig.ts';
+import type { Findings } from '../steps/outcome.ts';
+import { candidates, measuredProfile, STORED_PROFILES, toldProfile } from './profile/profile.ts';
 
 /** Answers that cannot all be true, whatever is stored. Common practice of the trade, no published source. */
 export type AnswerClash =

@@ -1,5 +1,5 @@
 import type { CertainFacts, Decision, Feed, PlanFacts, SameEqClash } from './decision.ts';
-import { PROPERTIES, type Property, STORED_PROFILES } from './profile.ts';
+import { PROPERTIES, type Property, STORED_PROFILES } from './profile/profile.ts';
 import { EARLY_ROWS, PROFILE_ROWS, type ProfileRow } from './rows.ts';
 
 type Case = CertainFacts & { readonly row: ProfileRow };

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { proofFor } from '../../src/verdicts/proof.ts';
+import { proofFor } from '../../src/causes/proof-of-cure.ts';
 
 const BOTH = { byEar: 'Both rears play.', byMeter: 'Both rears read 0.7 to 1.4 times the front.' };
 

@@ -1,4 +1,3 @@
-import type { Verdict } from '../verdict.ts';
 import { amplifiedAny, amplifiedSame, enableRear, moveOrBack } from './changes.ts';
 import {
   ampFeedsNothing,
@@ -16,9 +15,10 @@ import { findTheAmp, findTheUnit, followTheWires, measureFirst } from './find-ou
 import { backToRearOn, backToUnaltered } from './going-back.ts';
 import { sameEqMixed, sameEqUnalteredAmp, sameEqWithoutAmp } from './same-eq.ts';
 import { mirroringOnly, nothingToDo, replacedUnit, stay } from './settled.ts';
+import type { PlanVerdict } from './verdict.ts';
 
 /** The verdict for every kind of answer. */
-export const PLAN_VERDICTS: Readonly<Record<PlanAnswer, Verdict>> = {
+export const PLAN_VERDICTS: Readonly<Record<PlanAnswer, PlanVerdict>> = {
   'nothing-to-do': nothingToDo,
   'mirroring-only': mirroringOnly,
   'find-the-unit': findTheUnit,

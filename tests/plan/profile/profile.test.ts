@@ -7,9 +7,9 @@ import {
   profileNow,
   type Tri,
   toldAgainstMeter,
-} from '../../../src/verdicts/plan/profile.ts';
-import { whyNoProfile } from '../../../src/verdicts/plan/profile-clash.ts';
-import { known } from './known.ts';
+} from '../../../src/plan/profile/profile.ts';
+import { whyNoProfile } from '../../../src/plan/profile/profile-clash.ts';
+import { known } from '../known.ts';
 
 const TRIS: readonly Tri[] = ['yes', 'no', 'unknown'];
 const EVERY_STATE: readonly ProfileNow[] = TRIS.flatMap((rear) =>
