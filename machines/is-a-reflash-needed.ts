@@ -1,3 +1,8 @@
+import { needIsProved } from '../src/plan/amp-need.ts';
+import { dealerMatters } from '../src/plan/answer-clash.ts';
+import { nextToMeasure, type PlanAnswer, planCase } from '../src/plan/facts.ts';
+import type { Property } from '../src/plan/profile/profile.ts';
+import { PLAN_VERDICTS } from '../src/plan/verdicts.ts';
 import { deliveredWith } from '../src/steps/fitted/delivered-with.ts';
 import { rearInputs } from '../src/steps/fitted/rear-inputs.ts';
 import { unitKind } from '../src/steps/fitted/unit-kind.ts';
@@ -29,11 +34,6 @@ import { topStep } from '../src/steps/profile/top-step.ts';
 import type { Step } from '../src/steps/step.ts';
 import { metersDigit } from '../src/steps/tools/meter-digit.ts';
 import { rearPair } from '../src/steps/unit/rear-pair.ts';
-import { needIsProved } from '../src/verdicts/plan/amp-need.ts';
-import { dealerMatters } from '../src/verdicts/plan/answer-clash.ts';
-import { nextToMeasure, type PlanAnswer, planCase } from '../src/verdicts/plan/facts.ts';
-import type { Property } from '../src/verdicts/plan/profile.ts';
-import { PLAN_VERDICTS } from '../src/verdicts/plan/verdicts.ts';
 import { ask, type Branch, type Claim, claim, conclude, decide, type FlowState, type Route, rowsFlow } from './rows.ts';
 
 /** A question whose every answer leads on to the same place. */

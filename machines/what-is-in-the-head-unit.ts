@@ -1,3 +1,4 @@
+import { profileRead, replacedHasNone } from '../src/plan/profile/profile-read.ts';
 import { deliveredWith } from '../src/steps/fitted/delivered-with.ts';
 import { unitKind } from '../src/steps/fitted/unit-kind.ts';
 import { tonesOff } from '../src/steps/profile/tones-off.ts';
@@ -6,7 +7,6 @@ import { topStep } from '../src/steps/profile/top-step.ts';
 import { metersDigit } from '../src/steps/tools/meter-digit.ts';
 import { toolsAtHand } from '../src/steps/tools/tools-at-hand.ts';
 import { rearPair } from '../src/steps/unit/rear-pair.ts';
-import { profileRead, replacedHasNone } from '../src/verdicts/profile/profile-read.ts';
 import { ask, claim, conclude, decide, rowsFlow } from './rows.ts';
 
 const tonesWereRead = claim(

@@ -5,25 +5,29 @@ import ts from 'typescript';
 import { describe, expect, it } from 'vitest';
 
 /** Folders in the order they build on each other: each may import those before it, none may import those after it. */
-const CHAIN = ['compute', 'rig', 'steps', 'causes', 'verdicts', 'machines', 'case', 'components', 'pages'] as const;
+const CHAIN = ['compute', 'rig', 'steps', 'causes', 'plan', 'machines', 'case', 'components', 'pages'] as const;
 const upTo = (folder: (typeof CHAIN)[number]) => CHAIN.slice(0, CHAIN.indexOf(folder) + 1);
 
 /** What a folder may import. `types` are erased before anything runs, so a page does not load what is behind them. */
 const MAY_IMPORT: Readonly<Record<string, { readonly all: readonly string[]; readonly types?: readonly string[] }>> = {
   ...Object.fromEntries(CHAIN.map((folder) => [folder, { all: upTo(folder) }])),
+  machines: { all: [...upTo('machines'), 'inference'] },
+  case: { all: [...upTo('case'), 'inference', 'likelihoods'] },
   // The inference knows steps and causes by their ids only.
   inference: { all: ['inference'] },
   sound: { all: ['sound', 'compute'] },
   steps: { all: upTo('steps'), types: ['sound'] },
   world: { all: ['world', 'sound', ...upTo('steps')], types: ['causes'] },
   observe: { all: ['observe', 'world', 'sound', ...upTo('steps')] },
-  diagnosis: { all: ['diagnosis', 'observe', 'world', 'sound', ...upTo('steps')] },
+  likelihoods: { all: ['likelihoods', 'causes', 'inference'], types: ['machines'] },
+  // Bikes and people that only the proof knows must not shape a table.
+  survey: { all: ['survey', 'likelihoods', 'inference', 'observe', 'world', 'sound', ...upTo('case')] },
   // The proof plays whole cases against the circuit; no page loads it.
-  proof: { all: ['proof', 'diagnosis', 'observe', 'world', 'sound', ...upTo('case')] },
+  proof: { all: ['proof', 'survey', 'likelihoods', 'inference', 'observe', 'world', 'sound', ...upTo('case')] },
   browser: { all: ['browser', 'case', 'rig'], types: ['machines'] },
-  components: { all: [...upTo('components'), 'sound', 'browser', 'world', 'diagnosis'] },
+  components: { all: [...upTo('components'), 'inference', 'likelihoods', 'sound', 'browser'] },
   layouts: { all: [...upTo('components'), 'layouts', 'browser', 'styles', 'assets'] },
-  pages: { all: [...upTo('pages'), 'layouts', 'sound', 'browser', 'styles', 'assets', 'world', 'diagnosis'] },
+  pages: { all: [...upTo('pages'), 'layouts', 'sound', 'browser', 'styles', 'assets'] },
   content: { all: [...upTo('components'), 'sound', 'assets'] },
 };
 /** Files that run while the site is built, or alone: they are not part of it. */
@@ -35,7 +39,7 @@ const PLAIN = [
   'rig',
   'steps',
   'causes',
-  'verdicts',
+  'plan',
   'machines',
   'case',
   'sound',
@@ -114,7 +118,7 @@ const FILES = ['src', 'machines', 'content'].flatMap((top) =>
 const sourceOf = new Map(FILES.map((file) => [file, readFileSync(file, 'utf8')]));
 
 describe('the imports of src and machines', () => {
-  it('point one way: compute ← rig ← steps ← causes ← verdicts ← machines ← case ← components ← pages', () => {
+  it('point one way: compute ← rig ← steps ← causes ← plan ← machines ← case ← components ← pages', () => {
     expect([...sourceOf].flatMap(([file, text]) => wrongArrows(file, text))).toEqual([]);
   });
   it('load all steps at once only in tools, observers and the proof', () => {
@@ -179,6 +183,11 @@ describe('the check of an import', () => {
       /rig may not import verdicts/,
     );
     expect(first('src/verdicts/x.ts', "import { x } from '../../machines/kit.ts';")).toMatch(/may not import machines/);
+    expect(first('src/plan/x.ts', "import { x } from '../verdicts/verdict.ts';")).toMatch(
+      /plan may not import verdicts/,
+    );
+    expect(first('src/plan/x.ts', "import { x } from '../../machines/kit.ts';")).toMatch(/may not import machines/);
+    expect(first('src/causes/x.ts', "import { x } from '../plan/facts.ts';")).toMatch(/causes may not import plan/);
     expect(first('machines/x.ts', "import { x } from '../src/case/replay.ts';")).toMatch(
       /machines may not import case/,
     );

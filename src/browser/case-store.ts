@@ -7,6 +7,7 @@ import { FLOWS, type FlowId, isFlowId } from '../case/flows.ts';
 import type { Standing } from '../case/standing.ts';
 import type { Rig } from '../rig/rig.ts';
 import { validateRig } from '../rig/validate.ts';
+import { dropDrafts } from './drafts.ts';
 import { readStored, whyNotSaved, writeStored } from './storage.ts';
 
 /** Cases on this device: one open case per flow, and the one that a link pushed aside. */
@@ -125,10 +126,33 @@ export async function load(flow: Flow, fragment: string): Promise<Loaded> {
         const noRoom = pushAside(kept);
         if (noRoom !== undefined) return { case: kept, notices: [...notices, noRoom], keptAside: keepsAside(flow) };
       }
+      if (kept === undefined || toText(kept) !== toText(usable)) dropDrafts(flow.id);
       return { case: usable, notices, keptAside: keepsAside(flow) };
     }
   }
   return { case: kept ?? fresh(flow, notices), notices, keptAside: keepsAside(flow) };
+}
+
+/**
+ * Whether another tab has kept something else here since this one last did or looked. Then what this one holds is older,
+ * and must not take the place of that unasked.
+ */
+export function isOvertaken(flow: string, known: string | undefined): boolean {
+  const there = readStored(keyOf(flow), asText);
+  return known !== undefined && there.ok && there.value !== undefined && there.value !== known;
+}
+
+/** The case that another tab has kept here. */
+export function takeNewer(flow: Flow): Loaded {
+  const notices: string[] = [];
+  return { case: stored(flow, notices) ?? fresh(flow, notices), notices, keptAside: keepsAside(flow) };
+}
+
+/** Goes on with this tab's case. That of the other tab is kept aside, or stays where there is no room for both. */
+export function goOnWithOlder(flow: Flow, it: Case): Loaded | { readonly noRoom: string } {
+  const newer = stored(flow, []);
+  const noRoom = newer && holdsAnswers(newer) ? pushAside(newer) : undefined;
+  return noRoom === undefined ? { case: it, notices: [], keptAside: keepsAside(flow) } : { noRoom };
 }
 
 /** Keeps the case. Gives the sentence to show when the browser does not let it. */
@@ -142,8 +166,10 @@ export function handOver(it: Case, standing: Standing, flow: FlowId, told: Stand
   const there = readStored(keyOf(flow), asText);
   const open = there.ok && there.value !== undefined ? fromText(there.value) : undefined;
   const noRoom = open?.ok && holdsAnswers(open.case) ? pushAside(open.case) : undefined;
-  if (noRoom === undefined) writeStored(keyOf(flow), toText(handedOver(it, standing, flow, told)));
-  return noRoom;
+  if (noRoom !== undefined) return noRoom;
+  writeStored(keyOf(flow), toText(handedOver(it, standing, flow, told)));
+  dropDrafts(flow);
+  return undefined;
 }
 
 /** The case that was pushed aside last, taken back out. The one that is open now takes its place. */
@@ -153,6 +179,7 @@ export function takeBackAside(flow: Flow, now: Case): Loaded | undefined {
   writeStored(asideKeyOf(flow.id), others.slice(0, -1));
   if (!opened.ok) return undefined;
   if (holdsAnswers(now)) putAtTheEnd(now);
+  dropDrafts(flow.id);
   const { case: usable, refused } = adopt(flow, opened.case);
   return { case: usable, notices: [...opened.refused, ...refused], keptAside: keepsAside(flow) };
 }
@@ -179,5 +206,6 @@ export const keptCases = (): readonly KeptCases[] =>
 export function begin(flow: Flow, now: Case | undefined, notices: string[] = []): Loaded {
   const noRoom = now && holdsAnswers(now) ? pushAside(now) : undefined;
   if (now && noRoom !== undefined) return { case: now, notices: [...notices, noRoom], keptAside: keepsAside(flow) };
+  dropDrafts(flow.id);
   return { case: fresh(flow, notices), notices, keptAside: keepsAside(flow) };
 }

@@ -7,7 +7,19 @@ import { FLOWS, type FlowId } from '../case/flows.ts';
 import { lastReadings, type ReadingsByStep } from '../case/last-time.ts';
 import { replay } from '../case/replay.ts';
 import type { Rig } from '../rig/rig.ts';
-import { begin, type Loaded, load, save, savedBike, takeBackAside } from './case-store.ts';
+import {
+  begin,
+  CASE_KEY,
+  goOnWithOlder,
+  isOvertaken,
+  type Loaded,
+  load,
+  save,
+  savedBike,
+  takeBackAside,
+  takeNewer,
+} from './case-store.ts';
+import { dropDrafts } from './drafts.ts';
 
 const textOf = (state: unknown): string | undefined =>
   typeof state === 'object' && state !== null && 'case' in state && typeof state.case === 'string'
@@ -32,8 +44,29 @@ export function useCase(flow: Flow) {
   const [notices, setNotices] = useState<readonly string[]>([]);
   const [keptAside, setKeptAside] = useState(false);
   const [myBike, setMyBike] = useState<Rig>({});
+  /** The case as this tab last kept it. */
+  const lastKept = useRef<string>();
+  /** How often something was not kept since another tab went on, or was seen to have; 0 while it has not. */
+  const [overtaken, setOvertaken] = useState(0);
   /** Back takes an answer out of the case. Its readings are kept here, for when the step is asked again. */
   const readBefore = useRef<ReadingsByStep>({});
+
+  const keep = (next: Case) => {
+    const unsaved = save(next);
+    if (unsaved === undefined) lastKept.current = toText(next);
+    return unsaved;
+  };
+  const look = (): boolean => {
+    const is = isOvertaken(flow.id, lastKept.current);
+    setOvertaken((times) => (is ? times + 1 : 0));
+    return is;
+  };
+  /** Does what would keep a case here, unless another tab has gone on meanwhile. Gives whether it was done. */
+  const unlessOvertaken = (act: () => void): boolean => {
+    const done = !look();
+    if (done) act();
+    return done;
+  };
 
   const show = (loaded: Loaded) => {
     if (loaded.elsewhere) {
@@ -42,7 +75,8 @@ export function useCase(flow: Flow) {
       return;
     }
     readBefore.current = {};
-    const unsaved = save(loaded.case);
+    const unsaved = keep(loaded.case);
+    setOvertaken(0);
     history.replaceState({ case: toText(loaded.case) }, '', bareAddress());
     setCase(loaded.case);
     setNotices(unsaved ? [...loaded.notices, unsaved] : loaded.notices);
@@ -57,15 +91,24 @@ export function useCase(flow: Flow) {
       const text = textOf(event.state);
       const opened = text === undefined ? undefined : fromText(text);
       if (!opened?.ok) return;
-      save(opened.case);
-      setCase(opened.case);
+      const before = opened.case;
+      unlessOvertaken(() => {
+        keep(before);
+        setCase(before);
+      });
     };
     const onHash = () => location.hash.length > 1 && open();
+    const onStorage = ({ key }: StorageEvent) => key === CASE_KEY + flow.id && look();
     window.addEventListener('popstate', onPop);
     window.addEventListener('hashchange', onHash);
+    window.addEventListener('storage', onStorage);
+    // A tab that the browser had put to sleep has missed what happened meanwhile.
+    window.addEventListener('pageshow', look);
     return () => {
       window.removeEventListener('popstate', onPop);
       window.removeEventListener('hashchange', onHash);
+      window.removeEventListener('storage', onStorage);
+      window.removeEventListener('pageshow', look);
     };
   }, [flow]);
 
@@ -75,15 +118,17 @@ export function useCase(flow: Flow) {
     return readBefore.current;
   }, [it]);
 
-  const move = (next: Case) => {
-    const unsaved = save(next);
+  const goOn = (next: Case) => {
+    const unsaved = keep(next);
     history.pushState({ case: toText(next) }, '', bareAddress());
     setCase(next);
     setNotices(unsaved ? [unsaved] : []);
   };
+  /** Goes on to the next case. Gives whether it did. */
+  const move = (next: Case): boolean => unlessOvertaken(() => goOn(next));
   const change = (loaded: Loaded) => {
     readBefore.current = {};
-    move(loaded.case);
+    goOn(loaded.case);
     setNotices(loaded.notices);
     setKeptAside(loaded.keptAside);
   };
@@ -102,10 +147,26 @@ export function useCase(flow: Flow) {
     /** Says something at the top of the page. */
     tell: (sentence: string) => setNotices([sentence]),
     goBack: canGoBack(it) ? () => move(back(it)) : undefined,
-    startAgain: () => change(begin(flow, it)),
-    reopenAside: () => {
-      const aside = takeBackAside(flow, it);
-      if (aside) change(aside);
+    startAgain: () => unlessOvertaken(() => change(begin(flow, it))),
+    reopenAside: () =>
+      unlessOvertaken(() => {
+        const aside = takeBackAside(flow, it);
+        if (aside) change(aside);
+      }),
+    /**
+     * Above 0 when another tab has gone on with this flow, and more each time something is not done for it: nothing is
+     * kept until it is said which of the two cases counts.
+     */
+    overtaken,
+    unlessOvertaken,
+    takeNewer: () => {
+      dropDrafts(flow.id);
+      show(takeNewer(flow));
+    },
+    goOnWithThis: () => {
+      const older = goOnWithOlder(flow, it);
+      if ('noRoom' in older) setNotices([older.noRoom]);
+      else show(older);
     },
   };
 }

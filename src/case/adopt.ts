@@ -8,13 +8,19 @@ const fits = (step: Step, answer: Answer): boolean => {
   return step.kind === 'reading' && Object.keys(answer.readings).every((name) => Object.hasOwn(step.readings, name));
 };
 
+/** One sentence about all that was left out for the same reason. Nothing was: no sentence. */
+const sentence = (names: readonly string[], one: (name: string) => string, many: string): readonly string[] =>
+  names.length === 0 ? [] : [names.length === 1 ? one(names[0] ?? '') : `${names.length} ${many}`];
+
 /**
  * What a flow of today can use of a case from anywhere: an older version, another flow, a tampered link. The rest is
- * left out with a sentence each. Answers that a hand-over brought stay, also those to steps that this flow has not: the
+ * left out, with one sentence for each reason. Answers that a hand-over brought stay, also those to steps that this flow has not: the
  * flow that the case goes on to, or back to, need not ask them again.
  */
 export function adopt(flow: Flow, it: Case): { readonly case: Case; readonly refused: readonly string[] } {
-  const refused: string[] = [];
+  const noSuchStep: string[] = [];
+  const noLongerAnswers: string[] = [];
+  const noSuchVerdict: string[] = [];
   const handedOverAt = it.events.findLastIndex((event) => event.type === 'handOver' && event.flow === flow.id);
   const verdicts = new Set(
     Object.values(flow.states).flatMap((state) => ('verdict' in state ? [state.verdict.id] : [])),
@@ -25,20 +31,37 @@ export function adopt(flow: Flow, it: Case): { readonly case: Case; readonly ref
       case 'revise': {
         const step = flow.steps.get(event.step);
         if (!step && i < handedOverAt) return true;
-        if (!step) refused.push(`An answer to “${event.step}” was left out: this flow has no such step.`);
-        else if (!fits(step, event.answer))
-          refused.push(`The answer to “${step.short}” was left out: it is not one of today’s answers.`);
+        if (!step) noSuchStep.push(event.step);
+        else if (!fits(step, event.answer)) noLongerAnswers.push(step.short);
         return step !== undefined && fits(step, event.answer);
       }
       case 'repair':
       case 'cured': {
         if (verdicts.has(event.verdict)) return true;
-        refused.push(`A repair after “${event.verdict}” was left out: this flow has no such verdict.`);
+        noSuchVerdict.push(event.verdict);
         return false;
       }
       default:
         return true;
     }
   };
-  return { case: { flow: flow.id, events: it.events.filter(keep) }, refused };
+  const events = it.events.filter(keep);
+  const refused = [
+    ...sentence(
+      noSuchStep,
+      (id) => `An answer to “${id}” was left out: this flow has no such step.`,
+      'answers were left out: this flow has no such steps.',
+    ),
+    ...sentence(
+      noLongerAnswers,
+      (short) => `The answer to “${short}” was left out: it is not one of today’s answers.`,
+      'answers were left out: they are not among today’s answers.',
+    ),
+    ...sentence(
+      noSuchVerdict,
+      (id) => `A repair after “${id}” was left out: this flow has no such verdict.`,
+      'repairs were left out: this flow has no such verdicts.',
+    ),
+  ];
+  return { case: { flow: flow.id, events }, refused };
 }

@@ -1,12 +1,12 @@
 import type { Decided } from '../../machines/decision.ts';
 import type { HandsOver } from '../../machines/kit.ts';
-import type { Remedy as CauseRemedy } from '../causes/cause.ts';
+import type { Remedy } from '../causes/cause.ts';
 import type { Certainty } from '../inference/certainty.ts';
 import type { Doubt } from '../inference/doubt.ts';
+import type { PlanRemedy, PlanVerdict } from '../plan/verdict.ts';
 import type { Rig } from '../rig/rig.ts';
 import type { Findings } from '../steps/outcome.ts';
 import type { Answer, Facts, Step } from '../steps/step.ts';
-import type { Remedy, Verdict } from '../verdicts/verdict.ts';
 
 /** One answered step on the way. */
 export interface Terminal {
@@ -19,13 +19,13 @@ export interface Terminal {
 export type Open =
   | { readonly kind: 'step'; readonly step: Step }
   | { readonly kind: 'doubt'; readonly step: Step; readonly because: Doubt['because'] }
-  | { readonly kind: 'cause'; readonly cause: string; readonly certainty: Certainty; readonly remedy: CauseRemedy }
+  | { readonly kind: 'cause'; readonly cause: string; readonly certainty: Certainty; readonly remedy: Remedy }
   | { readonly kind: 'list'; readonly causes: readonly string[] }
   | { readonly kind: 'onward'; readonly to: HandsOver }
   /** What the page fetches late is needed, and not here yet. */
   | { readonly kind: 'waiting' }
   /** The end of a flow of explicit rows. */
-  | { readonly kind: 'verdict'; readonly verdict: Verdict; readonly remedy: Remedy };
+  | { readonly kind: 'verdict'; readonly verdict: PlanVerdict; readonly remedy: PlanRemedy };
 
 /** Where a case stands. */
 export interface Standing {

@@ -25,7 +25,7 @@ type UnitRow = {
   readonly prefixes: readonly Prefix[];
   /** Prefixes that are written, each from this value of the unit upward, largest first. */
   readonly written: readonly (readonly [Prefix, number])[];
-  /** More than this is a slip of the finger: no reading on a motorcycle comes near. */
+  /** More than this is a slip of the finger: no reading on a motorcycle comes near, and few meters show it. */
   readonly largest: number;
   readonly example: string;
   /** What the overload sign of a meter means here, where a meter shows one. */
@@ -77,7 +77,7 @@ export const UNITS: Readonly<Record<Unit, UnitRow>> = {
       ['', 0.1],
       ['m', 0],
     ],
-    largest: 1e9,
+    largest: 1e8,
     example: '3.4 Ω',
     overload: 'open',
     barePrefixes: true,

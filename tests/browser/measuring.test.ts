@@ -132,6 +132,24 @@ describe('“I can’t do this”', () => {
   });
 });
 
+describe('readings that were typed half way', () => {
+  it('are there again when the page was killed, and not once they were sent', async () => {
+    const { page, faults, close } = await atTheRearPair();
+    await field(page, 'Front pair').fill('1.0');
+    await field(page, 'Rear left pair').fill('0.0');
+    await page.reload({ waitUntil: 'load' });
+    await flowIsAwake(page);
+    expect(await field(page, 'Front pair').inputValue()).toBe('1.0');
+    expect(await field(page, 'Rear left pair').inputValue()).toBe('0.0');
+    await read(page, REAR_PAIRS);
+    await tap(page, 'Start a new case');
+    await toTheRearPair(page);
+    expect(await field(page, 'Front pair').inputValue()).toBe('');
+    expect(faults).toEqual([]);
+    await close();
+  });
+});
+
 describe('a tone', () => {
   it('is played and stopped by one button, also by the keyboard, and stops when the step is answered', async () => {
     const { page, faults, close } = await atTheRearPair();

@@ -2,6 +2,7 @@ import type { FunctionComponent } from 'preact';
 import { useEffect, useMemo, useRef, useState } from 'preact/hooks';
 import type { Flow } from '../../../machines/rows.ts';
 import { handOver } from '../../browser/case-store.ts';
+import { draftOf, dropDraft, keepDraft } from '../../browser/drafts.ts';
 import { useCase } from '../../browser/use-case.ts';
 import { useSeat } from '../../browser/use-seat.ts';
 import { answered, confirmed, cured, learntHere, noted, repaired, revised } from '../../case/change.ts';
@@ -10,6 +11,7 @@ import type { Standing } from '../../case/standing.ts';
 import { CAUTIONS } from '../../steps/cautions.ts';
 import type { Answer, Facts, Step } from '../../steps/step.ts';
 import { OpenStep } from './OpenStep.tsx';
+import { Overtaken } from './Overtaken.tsx';
 import { ProofOfCure } from './ProofOfCure.tsx';
 import { type LoadTable, useParts } from './use-parts.ts';
 import { fromMyBike, Wire } from './Wire.tsx';
@@ -80,15 +82,18 @@ export function FlowPage({ flow, root, loadTable, rankAt, repairs, goesOnIn, pic
       : sameAnswer(given, standing.facts[asked.id])
         ? confirmed(it, asked.id)
         : revised(it, asked.id, given);
-    move(note === undefined ? next : noted(next, note));
+    if (!move(note === undefined ? next : noted(next, note))) return;
+    dropDraft(it, asked.id);
     setChanging(undefined);
   };
-  const goOnIn = (id: FlowId, told?: Facts) => {
-    const noRoom = handOver(it, standing, id, told);
-    if (noRoom === undefined) location.href = root + FLOWS[id].path;
-    else session.tell(noRoom);
-  };
+  const goOnIn = (id: FlowId, told?: Facts) =>
+    session.unlessOvertaken(() => {
+      const noRoom = handOver(it, standing, id, told);
+      if (noRoom === undefined) location.href = root + FLOWS[id].path;
+      else session.tell(noRoom);
+    });
   const keepAsItWas = () => {
+    if (changing) dropDraft(it, changing.id);
     if (changing && changing === toCheck) move(confirmed(it, changing.id));
     setChanging(undefined);
   };
@@ -143,6 +148,9 @@ export function FlowPage({ flow, root, loadTable, rankAt, repairs, goesOnIn, pic
           {it.events.at(-1)?.type === 'repair' && !verdict && (
             <p class="notice">The repair is noted. What it cannot have changed is kept; the rest is asked again.</p>
           )}
+          {session.overtaken > 0 && (
+            <Overtaken times={session.overtaken} onTake={session.takeNewer} onKeep={session.goOnWithThis} />
+          )}
           {waiting && missing && (
             <p class="notice" role="status">
               The rest of this page has not arrived. Find a signal and load it again. Your answers are kept.
@@ -168,10 +176,12 @@ export function FlowPage({ flow, root, loadTable, rankAt, repairs, goesOnIn, pic
                 seat={seat}
                 was={was}
                 lastTime={session.read[asked.id]}
+                draft={ready ? draftOf(it, asked.id) : {}}
                 notes={standing.notes}
                 parts={parts}
                 disabled={!ready}
                 root={root}
+                onDraft={(texts) => keepDraft(it, asked.id, texts)}
                 onAnswer={answer}
               />
               {changing && (

@@ -17,11 +17,14 @@ interface Props {
   readonly was: Answer | undefined;
   /** What was read the last time that this step was asked, when it is asked again. */
   readonly lastTime: Readonly<Record<string, string>> | undefined;
+  /** What was typed in it and not sent, by field. */
+  readonly draft: Readonly<Record<string, string>>;
   readonly notes: readonly string[];
   readonly parts: Parts | undefined;
   readonly disabled: boolean;
   /** The address of the site's root. */
   readonly root: string;
+  readonly onDraft: (texts: Readonly<Record<string, string>>) => void;
   /** A note may go with an answer. */
   readonly onAnswer: (answer: Answer, note?: string) => void;
 }

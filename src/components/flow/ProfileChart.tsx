@@ -1,5 +1,5 @@
 import type { Standing } from '../../case/standing.ts';
-import { candidateCurves, measuredPoints } from '../../verdicts/profile/points.ts';
+import { candidateCurves, measuredPoints } from '../../plan/profile/points.ts';
 
 const BOX = { left: 38, right: 284, top: 16, bottom: 176 } as const;
 const SPAN = { lowHz: 40, highHz: 8000, lowDb: -9, highDb: 18 } as const;

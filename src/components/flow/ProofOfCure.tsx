@@ -1,6 +1,6 @@
+import { proofFor } from '../../causes/proof-of-cure.ts';
 import type { Findings } from '../../steps/outcome.ts';
 import { toolsAtHand } from '../../steps/tools/tools-at-hand.ts';
-import { proofFor } from '../../verdicts/proof.ts';
 import type { Remedy } from '../../verdicts/verdict.ts';
 
 /** The check that proves a cure, with the tools that are at hand. The other one, if there is one, is folded behind it. */

@@ -1,8 +1,8 @@
 import type { ComponentChildren } from 'preact';
 import type { Standing } from '../../case/standing.ts';
+import { assumedFor } from '../../causes/assumed.ts';
 import { CAUTIONS } from '../../steps/cautions.ts';
 import type { Step } from '../../steps/step.ts';
-import { assumedFor } from '../../verdicts/assumed.ts';
 import type { Remedy, Verdict } from '../../verdicts/verdict.ts';
 import { minutesInWords } from './minutes.ts';
 import { ProofOfCure } from './ProofOfCure.tsx';
@@ -143,7 +143,10 @@ export function VerdictView(props: Props) {
         <ProofOfCure remedy={remedy} findings={standing.findings} />
         {children}
       </section>
-      <List title="Assumed, because nobody knew" lines={assumedFor(verdict, standing.findings)} />
+      <List
+        title="Assumed, because nobody knew"
+        lines={assumedFor((findings) => verdict.remedy(findings), standing.findings)}
+      />
       <p class="hint">
         <a href={`${root}my-bike/`}>Say what you have in “My bike”</a>, and the numbers follow.{' '}
         {CAUTIONS['local-rules']}
