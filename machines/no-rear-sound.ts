@@ -18,6 +18,7 @@ import { rearDrive } from '../src/steps/fitted/rear-drive.ts';
 import { rearInputs } from '../src/steps/fitted/rear-inputs.ts';
 import { rearRating } from '../src/steps/fitted/rear-rating.ts';
 import { unitKind } from '../src/steps/fitted/unit-kind.ts';
+import type { StepId } from '../src/steps/ids.ts';
 import { type Findings, is } from '../src/steps/outcome.ts';
 import { contactsLook } from '../src/steps/plugs/contacts-look.ts';
 import { lidCheck } from '../src/steps/plugs/lid-check.ts';
@@ -69,8 +70,8 @@ import { faderOff, rearControlOff } from '../src/verdicts/rear/settings.ts';
 import { allHealthy, nothingPlays, oneSideSilent, shortList } from '../src/verdicts/rear/unfinished.ts';
 import { ask, claim, conclude, decide, flow } from './kit.ts';
 
-const asked = (f: Findings, step: string) => f.outcome(step) !== undefined;
-const read = (f: Findings, step: string) => asked(f, step) && !is(f, step, 'cannot');
+const asked = (f: Findings, step: StepId) => f.outcome(step) !== undefined;
+const read = (f: Findings, step: StepId) => asked(f, step) && !is(f, step, 'cannot');
 
 const isFactoryAmp = (f: Findings) => ampDriving(f.rig, 'rear')?.kind === 'factory';
 

@@ -1,5 +1,6 @@
 import type { Flow, FlowState, Route } from '../../machines/kit.ts';
-import type { Findings } from '../steps/outcome.ts';
+import type { KnownOf } from '../steps/ids.ts';
+import { type Findings, outcomeNamed } from '../steps/outcome.ts';
 import type { Step, Tool } from '../steps/step.ts';
 import type { Suspect } from '../verdicts/suspects.ts';
 import type { Standing } from './replay.ts';
@@ -12,7 +13,7 @@ export interface Ahead {
 
 /** The outcome that a suspect gives most, or the first of a step that says nothing about it. */
 const foreseen = (step: Step, suspect: Suspect, findings: Findings): string =>
-  findings.outcome(step.id) ?? suspect.signs[step.id]?.[0] ?? Object.keys(step.outcomes)[0] ?? 'cannot';
+  outcomeNamed(findings, step.id) ?? suspect.signs[step.id]?.[0] ?? Object.keys(step.outcomes)[0] ?? 'cannot';
 
 const firstThatHolds = (route: Route, findings: Findings): string | undefined =>
   typeof route === 'string' ? route : route.find((branch) => !('when' in branch) || branch.when.holds(findings))?.to;
@@ -20,9 +21,10 @@ const firstThatHolds = (route: Route, findings: Findings): string | undefined =>
 /** The steps between where a case stands and the end, if this suspect were the cause: what a proof would take. */
 export function ahead(flow: Flow, standing: Standing, suspect: Suspect): Ahead {
   const imagined = new Map<string, string>();
+  const { findings: now } = standing;
   const findings: Findings = {
-    ...standing.findings,
-    outcome: (id) => standing.findings.outcome(id) ?? imagined.get(id),
+    ...now,
+    outcome: (id) => now.outcome(id) ?? (imagined.get(id) as KnownOf<typeof id> | undefined),
   };
   const steps: Step[] = [];
   const seen = new Set<string>();
@@ -35,7 +37,7 @@ export function ahead(flow: Flow, standing: Standing, suspect: Suspect): Ahead {
       at = firstThatHolds(state.decide, findings);
       continue;
     }
-    const known = findings.outcome(state.ask.id);
+    const known = outcomeNamed(findings, state.ask.id);
     const outcome = foreseen(state.ask, suspect, findings);
     if (known === undefined) {
       steps.push(state.ask);

@@ -1,4 +1,4 @@
-import { findingsOver } from '../steps/outcome.ts';
+import { findingsOver, outcomeNamed } from '../steps/outcome.ts';
 import type { Situation, Step } from '../steps/step.ts';
 import { type Contradiction, contradiction } from './contradiction.ts';
 import type { Signs } from './signs.ts';
@@ -24,7 +24,7 @@ export function answerToCheck(
   const findings = findingsOver(steps)(situation);
   const outcomes = new Map(
     [...steps.keys()].flatMap((id) => {
-      const outcome = findings.outcome(id);
+      const outcome = outcomeNamed(findings, id);
       return outcome === undefined ? [] : [[id, outcome] as const];
     }),
   );

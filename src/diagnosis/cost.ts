@@ -1,3 +1,4 @@
+import type { StepId } from '../steps/ids.ts';
 import type { Step } from '../steps/step.ts';
 
 /**
@@ -7,7 +8,7 @@ import type { Step } from '../steps/step.ts';
 export interface Setup {
   readonly id: string;
   readonly minutes: number;
-  readonly steps: readonly string[];
+  readonly steps: readonly StepId[];
 }
 
 export const SETUPS: readonly Setup[] = [
@@ -23,7 +24,8 @@ export const SETUPS: readonly Setup[] = [
   { id: 'grille off, one wire off', minutes: 5, steps: ['coil-ohms', 'pop-speaker'] },
 ];
 
-export const setupsOf = (stepId: string): readonly Setup[] => SETUPS.filter(({ steps }) => steps.includes(stepId));
+export const setupsOf = (stepId: string): readonly Setup[] =>
+  SETUPS.filter(({ steps }) => steps.some((id) => id === stepId));
 
 /** What is told of the past: asked first in every flow. */
 export const HISTORY: readonly string[] = ['rear-history', 'last-change', 'amp-history'];
@@ -35,7 +37,7 @@ const AC = ['rear-pair', 'amp-in', 'amp-out'];
  * may be there; the chain is followed from where the sound begins; nothing is taken apart further than the reading before
  * it asks for. What is given under another answer comes after that one, too.
  */
-const FIRST: Readonly<Record<string, readonly string[]>> = {
+const FIRST: Readonly<Record<string, readonly StepId[]>> = {
   'rear-pair': ['fader-centre', 'meter-digit'],
   'rear-pair-again': ['rear-pair'],
   'rear-pair-place': ['rear-pair'],
@@ -57,7 +59,7 @@ const FIRST: Readonly<Record<string, readonly string[]>> = {
   'speakers-unplugged': ['amp-light'],
   // Whoever starts into a short may lose the output: where it can be measured, it is.
   'one-by-one': ['speakers-unplugged', 'amp-wires-to-frame', 'amp-runs'],
-};
+} satisfies Partial<Record<StepId, readonly StepId[]>>;
 
 /** The steps of a flow that have to come before this one. What is fitted can be asked at any time. */
 export function comesAfter(step: Step, steps: ReadonlyMap<string, Step>): readonly string[] {

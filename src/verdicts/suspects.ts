@@ -1,4 +1,4 @@
-import type { Findings } from '../steps/outcome.ts';
+import { type Findings, outcomeNamed } from '../steps/outcome.ts';
 
 /**
  * One suspect of a flow on one kind of build: how often it is the cause among callers, what each step would show, and what
@@ -35,7 +35,7 @@ const SAYS_NOTHING = new Set(['cannot', 'unclear']);
 function oddsOf(suspect: Suspect, findings: Findings): number {
   return [...Object.entries(suspect.odds ?? {}), ...Object.entries(suspect.shows ?? {})].reduce(
     (weight, [step, factors]) => {
-      const outcome = findings.outcome(step);
+      const outcome = outcomeNamed(findings, step);
       return weight * ((outcome === undefined ? undefined : factors[outcome]) ?? 1);
     },
     suspect.weight,
@@ -44,11 +44,11 @@ function oddsOf(suspect: Suspect, findings: Findings): number {
 
 function speaksAgainst(suspect: Suspect, findings: Findings): readonly string[] {
   const alone = Object.entries(suspect.signs).flatMap(([step, possible]) => {
-    const outcome = findings.outcome(step);
+    const outcome = outcomeNamed(findings, step);
     return outcome === undefined || SAYS_NOTHING.has(outcome) || possible.includes(outcome) ? [] : [step];
   });
   const together = (suspect.notWith ?? []).filter((outcomes) =>
-    Object.entries(outcomes).every(([step, ruling]) => ruling.includes(findings.outcome(step) ?? '')),
+    Object.entries(outcomes).every(([step, ruling]) => ruling.includes(outcomeNamed(findings, step) ?? '')),
   );
   return [...new Set([...alone, ...together.flatMap((outcomes) => Object.keys(outcomes))])];
 }

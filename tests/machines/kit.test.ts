@@ -2,6 +2,8 @@ import { describe, expect, it } from 'vitest';
 import { initialTransition, transition } from 'xstate';
 import { ask, claim, conclude, decide, flow } from '../../machines/kit.ts';
 import type { Rig } from '../../src/rig/rig.ts';
+import type { StepId } from '../../src/steps/ids.ts';
+import { outcomeNamed } from '../../src/steps/outcome.ts';
 import type { Answer, Facts } from '../../src/steps/step.ts';
 import { choice, measurement, rigQuestion } from '../../src/steps/step.ts';
 import type { Verdict } from '../../src/verdicts/verdict.ts';
@@ -45,7 +47,7 @@ const ends = (id: string): Verdict => ({
   evidence: [],
   mends: [],
   remedy: ({ rig, values }) => ({
-    what: `${id}, ${rig.unitKind ?? 'unknown'}, ${values('volts')['outletV'] ?? 'no'} V`,
+    what: `${id}, ${rig.unitKind ?? 'unknown'}, ${values('volts' as StepId)['outletV'] ?? 'no'} V`,
     certainty: 'likely',
     howSure: 'By looking.',
     numbers: [],
@@ -59,7 +61,7 @@ const ends = (id: string): Verdict => ({
   }),
 });
 
-const onLead = claim('it hangs on a lead', (f) => f.outcome('outlet') === 'lead');
+const onLead = claim('it hangs on a lead', (f) => outcomeNamed(f, 'outlet') === 'lead');
 const pump = flow('pump', 'The pump does not start', {
   askOutlet: ask(outlet, { wall: 'listen', lead: 'listen', cannot: 'listen' }),
   listen: ask(hum, { hums: 'jammed', silent: 'measure', cannot: 'measure' }),

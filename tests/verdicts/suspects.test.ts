@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import type { Findings } from '../../src/steps/outcome.ts';
+import { type Findings, findingsFrom } from '../../src/steps/outcome.ts';
 import { oneEach, rank, type Suspect, shareInWords, stillPossible } from '../../src/verdicts/suspects.ts';
 
 /** Three who can be behind a pump that does not start; weights and factors are made up for the test. */
@@ -23,12 +23,12 @@ const motor: Suspect = {
 const shaft: Suspect = { verdict: 'shaft', title: 'Shaft', weight: 1, signs: { hum: ['hums'] }, split: 'Turn it.' };
 const ALL = [motor, shaft, fuse];
 
-const knowing = (outcomes: Readonly<Record<string, string>>): Findings => ({
-  rig: {},
-  facts: {},
-  outcome: (id) => outcomes[id],
-  values: () => ({}),
-});
+const knowing = (outcomes: Readonly<Record<string, string>>): Findings =>
+  findingsFrom(
+    { rig: {}, facts: {} },
+    (id) => outcomes[id],
+    () => ({}),
+  );
 const ranked = (outcomes: Readonly<Record<string, string>>) => rank(ALL, knowing(outcomes));
 const shares = (outcomes: Readonly<Record<string, string>>) =>
   Object.fromEntries(ranked(outcomes).map(({ suspect, shareRatio }) => [suspect.verdict, shareRatio]));

@@ -1,4 +1,5 @@
 import type { Standing } from '../../case/replay.ts';
+import { outcomeNamed } from '../../steps/outcome.ts';
 import type { Step } from '../../steps/step.ts';
 import { said } from './Wire.tsx';
 
@@ -13,7 +14,7 @@ interface Props {
 /** What was answered, or what "my bike" says where it was not asked. */
 function inWords(step: Step, { terminals, findings }: Standing): string {
   const terminal = terminals.find((one) => one.step.id === step.id);
-  const outcome = findings.outcome(step.id) ?? '';
+  const outcome = outcomeNamed(findings, step.id) ?? '';
   return terminal ? said(terminal) : `${step.outcomes[outcome] ?? outcome}, from “My bike”`;
 }
 

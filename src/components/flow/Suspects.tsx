@@ -2,6 +2,7 @@ import { useState } from 'preact/hooks';
 import type { Flow } from '../../../machines/kit.ts';
 import { ahead } from '../../case/ahead.ts';
 import type { Standing } from '../../case/replay.ts';
+import { outcomeNamed } from '../../steps/outcome.ts';
 import { type Step, TOOL_NAMES } from '../../steps/step.ts';
 import { oneEach, rank, type Suspect, shareInWords, stillPossible } from '../../verdicts/suspects.ts';
 import { minutesInWords } from './minutes.ts';
@@ -44,7 +45,7 @@ export function RankedSoFar({ flow, standing, suspects }: Props) {
 const spoke = ({ steps }: Flow, { findings }: Standing, against: readonly string[]): string =>
   against
     .flatMap((id) => {
-      const [step, outcome] = [steps.get(id), findings.outcome(id)];
+      const [step, outcome] = [steps.get(id), outcomeNamed(findings, id)];
       return step && outcome !== undefined ? [`${step.short}: ${step.outcomes[outcome] ?? outcome}`] : [];
     })
     .join('; ');

@@ -1,7 +1,7 @@
 import { OUTPUT_DC_BAD_V, OUTPUT_DC_HEALTHY_V } from '../../compute/amp-supply.ts';
-import { measurement } from '../step.ts';
+import { measurement, type ReadingStep } from '../step.ts';
 
-export const ampDc = measurement<'ok' | 'offset' | 'unclear'>({
+export const ampDc: ReadingStep<'ok' | 'offset' | 'unclear'> = measurement({
   id: 'amp-dc',
   short: 'DC across its outputs',
   ask: 'Speakers off, music paused: what DC voltage is across each output of the amplifier, at the most?',

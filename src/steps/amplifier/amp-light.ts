@@ -1,6 +1,6 @@
-import { choice } from '../step.ts';
+import { type ChoiceStep, choice } from '../step.ts';
 
-export const ampLight = choice<'normal' | 'off' | 'fault'>({
+export const ampLight: ChoiceStep<'normal' | 'off' | 'fault'> = choice({
   id: 'amp-light',
   short: 'Amplifier lamp',
   ask: 'With music playing, is the amplifier’s lamp lit as usual, off, or showing its fault colour?',

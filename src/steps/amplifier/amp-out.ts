@@ -1,6 +1,6 @@
 import { voltageRatio } from '../../compute/decibel.ts';
 import { formatQuantity } from '../../compute/quantity.ts';
-import { type Band, bandOf, measurement, type Situation, type Values } from '../step.ts';
+import { type Band, bandOf, measurement, type ReadingStep, type Situation, type Values } from '../step.ts';
 import { acReading, tooLittle } from '../tools/ac-volts.ts';
 import { smallestDigitV } from '../tools/smallest-digit.ts';
 import { expectedGainRatio, gainInWords } from './expected-gain.ts';
@@ -62,7 +62,7 @@ const ampReading = (label: string) => ({
 });
 
 /** What the amplifier makes of its input. Residue of its switching stage is read first, with the tone off. */
-export const ampOut = measurement<'ok' | 'low' | 'none'>({
+export const ampOut: ReadingStep<'ok' | 'low' | 'none'> = measurement({
   id: 'amp-out',
   short: 'Rear outputs of the amplifier',
   ask: 'What comes out of the amplifier’s rear outputs?',

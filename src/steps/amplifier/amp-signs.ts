@@ -1,6 +1,6 @@
-import { choice } from '../step.ts';
+import { type ChoiceStep, choice } from '../step.ts';
 
-export const ampSigns = choice<'alive' | 'dead'>({
+export const ampSigns: ChoiceStep<'alive' | 'dead'> = choice({
   id: 'amp-signs',
   short: 'Other signs of life',
   ask: 'No lamp to see: is there a click or thump at switch-on, or is its case warm after ten minutes?',

@@ -1,6 +1,6 @@
-import { choice } from '../step.ts';
+import { type ChoiceStep, choice } from '../step.ts';
 
-export const ampSwitches = choice<'right' | 'mode' | 'range' | 'turn-on'>({
+export const ampSwitches: ChoiceStep<'right' | 'mode' | 'range' | 'turn-on'> = choice({
   id: 'amp-switches',
   short: 'Selectors on the amplifier',
   ask: 'Do the amplifier’s selectors fit the way it is wired?',

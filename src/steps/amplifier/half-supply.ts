@@ -1,6 +1,6 @@
 import { HALF_SUPPLY_PAIR_DIFFERENCE_V, halfSupplyBandV } from '../../compute/half-supply.ts';
 import { formatRange } from '../../compute/quantity.ts';
-import { type Band, bandOf, measurement } from '../step.ts';
+import { type Band, bandOf, measurement, type ReadingStep } from '../step.ts';
 
 const wireReading = (label: string) => ({
   label,
@@ -20,7 +20,7 @@ function halfBands(batteryV: number): readonly Band[] {
 }
 
 /** Half the supply as DC on each wire shows that a wire reaches a live bridge output. It proves nothing about a channel. */
-export const halfSupply = measurement<'half' | 'zero' | 'one-odd' | 'unclear'>({
+export const halfSupply: ReadingStep<'half' | 'zero' | 'one-odd' | 'unclear'> = measurement({
   id: 'half-supply',
   short: 'DC on the rear input wires',
   ask: 'Music paused: what DC voltage is on each rear input wire, against battery minus?',

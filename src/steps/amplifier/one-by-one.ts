@@ -1,6 +1,6 @@
-import { choice } from '../step.ts';
+import { type ChoiceStep, choice } from '../step.ts';
 
-export const oneByOne = choice<'one' | 'together' | 'none'>({
+export const oneByOne: ChoiceStep<'one' | 'together' | 'none'> = choice({
   id: 'one-by-one',
   short: 'Speakers back one at a time',
   ask: 'Plug the speakers back in one at a time, key off for each: which one brings the fault lamp?',

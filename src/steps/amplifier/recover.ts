@@ -1,6 +1,6 @@
-import { choice } from '../step.ts';
+import { type ChoiceStep, choice } from '../step.ts';
 
-export const recover = choice<'at-once' | 'after-minutes' | 'key-cycle' | 'stays'>({
+export const recover: ChoiceStep<'at-once' | 'after-minutes' | 'key-cycle' | 'stays'> = choice({
   id: 'recover',
   short: 'How it comes back',
   ask: 'How does the amplifier come back: at once by itself, after minutes, after key off and on, or not at all?',

@@ -1,6 +1,7 @@
-import { choice } from '../step.ts';
+import { answeredWith } from '../outcome.ts';
+import { type ChoiceStep, choice } from '../step.ts';
 
-export const speakersUnplugged = choice<'clears' | 'stays' | 'dark'>({
+export const speakersUnplugged: ChoiceStep<'clears' | 'stays' | 'dark'> = choice({
   id: 'speakers-unplugged',
   short: 'All speakers off the amplifier',
   ask: 'Key off, all speaker plugs off the amplifier, key on: is its lamp normal now?',
@@ -16,9 +17,6 @@ export const speakersUnplugged = choice<'clears' | 'stays' | 'dark'>({
   cautions: ['key-off', 'bridge'],
   options: { clears: 'Yes, normal now', stays: 'No, still the fault lamp', dark: 'No, it is dark now' },
   // A fault lamp that goes dark had a load to trip on, and has no supply or no turn-on to start with.
-  leftOut: ({ facts }) => {
-    const lamp = facts['amp-light'];
-    return lamp && 'option' in lamp && lamp.option === 'fault' ? [] : ['dark'];
-  },
+  leftOut: ({ facts }) => (answeredWith(facts, 'amp-light', 'fault') ? [] : ['dark']),
   outcomes: { clears: 'clears without speakers', stays: 'stays without speakers', dark: 'dark without speakers' },
 });

@@ -1,6 +1,6 @@
-import { choice } from '../step.ts';
+import { type ChoiceStep, choice } from '../step.ts';
 
-export const swapInputs = choice<'plays' | 'silent'>({
+export const swapInputs: ChoiceStep<'plays' | 'silent'> = choice({
   id: 'swap-inputs',
   short: 'Front plugs into the rear inputs',
   ask: 'Put the front signal plugs into the amplifier’s rear inputs. Do the rear speakers play now?',

@@ -1,6 +1,6 @@
-import { choice } from '../step.ts';
+import { type ChoiceStep, choice } from '../step.ts';
 
-export const swapOutputs = choice<'plays' | 'silent'>({
+export const swapOutputs: ChoiceStep<'plays' | 'silent'> = choice({
   id: 'swap-outputs',
   short: 'Front output onto the rear speakers',
   ask: 'Put the amplifier’s front output onto the rear speaker run. Do the rear speakers play now?',

@@ -1,6 +1,6 @@
-import { choice, EVERY_PART } from '../step.ts';
+import { type ChoiceStep, choice, EVERY_PART } from '../step.ts';
 
-export const fourCorners = choice<'all' | 'no-rear' | 'one-corner' | 'one-side' | 'none'>({
+export const fourCorners: ChoiceStep<'all' | 'no-rear' | 'one-corner' | 'one-side' | 'none'> = choice({
   id: 'four-corners',
   short: 'Which corners play',
   ask: 'Fader fully front, then rear, balance left, then right: which corners play?',

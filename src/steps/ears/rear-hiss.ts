@@ -1,6 +1,6 @@
-import { choice } from '../step.ts';
+import { type ChoiceStep, choice } from '../step.ts';
 
-export const rearHiss = choice<'hiss' | 'silent'>({
+export const rearHiss: ChoiceStep<'hiss' | 'silent'> = choice({
   id: 'rear-hiss',
   short: 'Hiss at a rear cone',
   ask: 'Music paused, ear at a rear speaker: is there a faint hiss, or a thump when it switches on?',

@@ -1,7 +1,7 @@
 import { withKnown } from '../../rig/rig.ts';
-import { rigQuestion } from '../step.ts';
+import { type RigStep, rigQuestion } from '../step.ts';
 
-export const unitKind = rigQuestion<'factory' | 'replaced'>({
+export const unitKind: RigStep<'factory' | 'replaced'> = rigQuestion({
   id: 'unit-kind',
   short: 'Head unit',
   ask: 'Is the head unit the one the bike was built with?',

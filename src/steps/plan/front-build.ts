@@ -1,7 +1,7 @@
 import { ampDriving, withKnown } from '../../rig/rig.ts';
-import { rigQuestion } from '../step.ts';
+import { type RigStep, rigQuestion } from '../step.ts';
 
-export const frontBuild = rigQuestion<'unit' | 'amp'>({
+export const frontBuild: RigStep<'unit' | 'amp'> = rigQuestion({
   id: 'front-build',
   short: 'Front driven by',
   ask: 'When it is finished, what drives the front speakers?',

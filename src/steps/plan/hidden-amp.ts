@@ -1,6 +1,6 @@
-import { choice } from '../step.ts';
+import { type ChoiceStep, choice } from '../step.ts';
 
-export const hiddenAmp = choice<'no' | 'yes'>({
+export const hiddenAmp: ChoiceStep<'no' | 'yes'> = choice({
   id: 'hidden-amp',
   short: 'Hidden amplifier',
   ask: 'Is there a fused lead at the battery, or a box with a lit lamp, that nobody explained?',

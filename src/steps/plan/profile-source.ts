@@ -1,6 +1,6 @@
-import { choice } from '../step.ts';
+import { type ChoiceStep, choice } from '../step.ts';
 
-export const profileSource = choice<'measure' | 'record' | 'never' | 'unknown'>({
+export const profileSource: ChoiceStep<'measure' | 'record' | 'never' | 'unknown'> = choice({
   id: 'profile-source',
   short: 'Stored profile',
   ask: 'How do you know which output profile is stored in the head unit now?',

@@ -1,6 +1,6 @@
-import { choice } from '../step.ts';
+import { type ChoiceStep, choice } from '../step.ts';
 
-export const contactsLook = choice<'apart' | 'film' | 'clean'>({
+export const contactsLook: ChoiceStep<'apart' | 'film' | 'clean'> = choice({
   id: 'contacts-look',
   short: 'The plug’s contacts',
   ask: 'How did the plug look: apart, dirty, or clean and together?',

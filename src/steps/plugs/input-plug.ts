@@ -1,6 +1,6 @@
-import { choice } from '../step.ts';
+import { type ChoiceStep, choice } from '../step.ts';
 
-export const inputPlug = choice<'cured' | 'no-change'>({
+export const inputPlug: ChoiceStep<'cured' | 'no-change'> = choice({
   id: 'input-plug',
   short: 'The amplifier’s signal plug',
   ask: 'Pull the signal plug at the amplifier, look at its pins, push it home: does it wake now?',

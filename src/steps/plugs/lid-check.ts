@@ -1,8 +1,8 @@
 import { ampDriving } from '../../rig/rig.ts';
 import { rearHiss } from '../ears/rear-hiss.ts';
-import { choice, EVERY_PART } from '../step.ts';
+import { type ChoiceStep, choice, EVERY_PART } from '../step.ts';
 
-export const lidCheck = choice<'cured' | 'reacts' | 'no-effect' | 'hiss-now' | 'no-plug'>({
+export const lidCheck: ChoiceStep<'cured' | 'reacts' | 'no-effect' | 'hiss-now' | 'no-plug'> = choice({
   id: 'lid-check',
   short: 'Lid and case plugs',
   ask: 'Push every lid, bag and case plug fully home, then move the lid slowly. Does the sound come back?',

@@ -1,7 +1,7 @@
 import { ampDriving } from '../../rig/rig.ts';
-import { choice } from '../step.ts';
+import { type ChoiceStep, choice } from '../step.ts';
 
-export const wiggle = choice<'amp-input' | 'rear-run' | 'amp-supply' | 'no-effect'>({
+export const wiggle: ChoiceStep<'amp-input' | 'rear-run' | 'amp-supply' | 'no-effect'> = choice({
   id: 'wiggle',
   short: 'Press and move the plugs',
   ask: 'Music low: does pressing a plug or a lead with one finger make the rear come or go?',

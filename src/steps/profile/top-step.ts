@@ -1,5 +1,5 @@
 import { formatQuantity, formatRange } from '../../compute/quantity.ts';
-import { type Band, bandOf, measurement, type Situation } from '../step.ts';
+import { type Band, bandOf, measurement, type ReadingStep, type Situation } from '../step.ts';
 import { acReading } from '../tools/ac-volts.ts';
 import { cleanOffV, FRONT_PAIR, speakersOff } from './tones.ts';
 
@@ -19,7 +19,7 @@ const topBands = (situation: Situation): readonly Band[] => {
 };
 
 /** The loudest clean step, found with 80 Hz: on an unaltered profile that tone reaches the limit 13 dB before the rest. */
-export const topStep = measurement<'full' | 'lowered' | 'unclear'>({
+export const topStep: ReadingStep<'full' | 'lowered' | 'unclear'> = measurement({
   id: 'top-step',
   short: 'Loudest clean step',
   ask: 'Engine off, 80 Hz tone: what does the front pair read at the loudest clean step?',

@@ -1,8 +1,8 @@
-import { measurement } from '../step.ts';
+import { measurement, type ReadingStep } from '../step.ts';
 import { ohmReading } from './ohms.ts';
 import { wireToFrame } from './wire-to-frame.ts';
 
-export const ampWiresToFrame = measurement<'clear' | 'shorted' | 'unclear'>({
+export const ampWiresToFrame: ReadingStep<'clear' | 'shorted' | 'unclear'> = measurement({
   id: 'amp-wires-to-frame',
   short: 'Its speaker wires to the frame',
   ask: 'Plugs off: how many ohms from each speaker wire of this amplifier to the frame, at the least?',

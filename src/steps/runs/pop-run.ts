@@ -1,6 +1,6 @@
-import { choice } from '../step.ts';
+import { type ChoiceStep, choice } from '../step.ts';
 
-export const popRun = choice<'moves' | 'dead'>({
+export const popRun: ChoiceStep<'moves' | 'dead'> = choice({
   id: 'pop-run',
   short: '1.5 V cell on the rear run',
   ask: 'Touch a 1.5 V cell to the two wires of a rear run, plug apart. Does the speaker click?',

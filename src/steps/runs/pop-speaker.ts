@@ -1,6 +1,6 @@
-import { choice } from '../step.ts';
+import { type ChoiceStep, choice } from '../step.ts';
 
-export const popSpeaker = choice<'moves' | 'dead'>({
+export const popSpeaker: ChoiceStep<'moves' | 'dead'> = choice({
   id: 'pop-speaker',
   short: '1.5 V cell on the speaker itself',
   ask: 'Grille off, one wire off: touch the cell to the speaker’s own tabs. Does the cone move?',

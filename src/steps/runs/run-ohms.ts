@@ -2,7 +2,7 @@ import { coilBandOhm } from '../../compute/impedance.ts';
 import { formatQuantity, formatRange } from '../../compute/quantity.ts';
 import { copperResistanceOhm } from '../../compute/wire.ts';
 import { chosen, estimate } from '../../rig/rig.ts';
-import { type Band, bandOf, measurement, type Situation, type Values } from '../step.ts';
+import { type Band, bandOf, measurement, type ReadingStep, type Situation, type Values } from '../step.ts';
 import { LEADS_OHM, lessLeads, OPEN_RATIO, ohmReading, SHORTED_RATIO, withLeads } from './ohms.ts';
 import { ratedOhm } from './rated-ohm.ts';
 
@@ -43,7 +43,7 @@ function runBands(situation: Situation, values: Values): readonly Band[] {
 }
 
 /** The rear speaker runs, from the plug of whatever drives them: wires, joints and coils in one reading. */
-export const runOhms = measurement<'ok' | 'high' | 'open' | 'low' | 'unclear'>({
+export const runOhms: ReadingStep<'ok' | 'high' | 'open' | 'low' | 'unclear'> = measurement({
   id: 'run-ohms',
   short: 'Rear speaker runs in ohms',
   ask: 'Plug apart: how many ohms does each rear speaker run show?',

@@ -1,7 +1,7 @@
-import { choice } from '../step.ts';
+import { type ChoiceStep, choice } from '../step.ts';
 
 /** Where along an open run the open place is, at the docking plug. */
-export const runSplit = choice<'bike-side' | 'contacts' | 'lid-side' | 'no-plug'>({
+export const runSplit: ChoiceStep<'bike-side' | 'contacts' | 'lid-side' | 'no-plug'> = choice({
   id: 'run-split',
   short: 'Where the run is open',
   ask: 'Lid held still: from which side of the lid plug can you see the coil?',

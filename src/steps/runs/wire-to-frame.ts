@@ -1,4 +1,4 @@
-import { measurement } from '../step.ts';
+import { measurement, type ReadingStep } from '../step.ts';
 import { ohmReading } from './ohms.ts';
 
 const CLEAR_OHM = 100e3;
@@ -6,7 +6,7 @@ const CLEAR_OHM = 100e3;
 const TOUCHING_OHM = 100;
 
 /** Whether any rear speaker wire touches the frame. */
-export const wireToFrame = measurement<'clear' | 'shorted' | 'unclear'>({
+export const wireToFrame: ReadingStep<'clear' | 'shorted' | 'unclear'> = measurement({
   id: 'wire-to-frame',
   short: 'Speaker wires to the frame',
   ask: 'Plug apart: what is the lowest reading from any rear speaker wire to the frame?',

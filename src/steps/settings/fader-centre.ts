@@ -1,6 +1,6 @@
-import { choice, EVERY_PART } from '../step.ts';
+import { type ChoiceStep, choice, EVERY_PART } from '../step.ts';
 
-export const faderCentre = choice<'cured' | 'plays' | 'no-change'>({
+export const faderCentre: ChoiceStep<'cured' | 'plays' | 'no-change'> = choice({
   id: 'fader-centre',
   short: 'Fader and balance in the middle',
   ask: 'Put fader and balance in the middle. Does the rear play now?',

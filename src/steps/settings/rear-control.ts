@@ -1,6 +1,6 @@
-import { choice, EVERY_PART } from '../step.ts';
+import { type ChoiceStep, choice, EVERY_PART } from '../step.ts';
 
-export const rearControl = choice<'cured' | 'no-change' | 'none'>({
+export const rearControl: ChoiceStep<'cured' | 'no-change' | 'none'> = choice({
   id: 'rear-control',
   short: 'Passenger control',
   ask: 'Is there a control for the passenger or the rear, and does turning it up bring the sound back?',

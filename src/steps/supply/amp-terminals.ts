@@ -1,6 +1,6 @@
 import { CHARGING_MOST_V, KEY_ON_HEALTHY_V } from '../../compute/amp-supply.ts';
 import { formatRange } from '../../compute/quantity.ts';
-import { type Band, labelIn, measurement, type Values } from '../step.ts';
+import { type Band, labelIn, measurement, type ReadingStep, type Values } from '../step.ts';
 import { dcReading } from '../tools/dc-volts.ts';
 import { BATTERY, BATTERY_BANDS } from './battery.ts';
 import { DRIFT_V, NEAR_V, plusBands } from './terminal-bands.ts';
@@ -22,9 +22,9 @@ const aboveTheBattery = (readings: readonly string[]) => (values: Values) => {
 };
 
 /** Plus and ground at the amplifier, against the one reference that cannot be at fault. */
-export const ampTerminals = measurement<
+export const ampTerminals: ReadingStep<
   'ok' | 'unclear' | 'plus-open' | 'ground-open' | 'battery-low' | 'battery-high'
->({
+> = measurement({
   id: 'amp-terminals',
   short: 'Plus and ground at the amplifier',
   ask: 'What do battery plus, amplifier plus and amplifier ground read, against the battery minus post?',

@@ -1,6 +1,6 @@
-import { choice } from '../step.ts';
+import { type ChoiceStep, choice } from '../step.ts';
 
-export const bodyFuse = choice<'whole' | 'blown' | 'none'>({
+export const bodyFuse: ChoiceStep<'whole' | 'blown' | 'none'> = choice({
   id: 'body-fuse',
   short: 'The amplifier’s own fuses',
   ask: 'Does the amplifier have fuses of its own beside its power plug, and are they whole?',

@@ -1,7 +1,7 @@
-import { choice } from '../step.ts';
+import { type ChoiceStep, choice } from '../step.ts';
 
 /** A lamp lets only its own current through, so it can stand in for the fuse while the short is still there. */
-export const fuseLamp = choice<'dark' | 'bright'>({
+export const fuseLamp: ChoiceStep<'dark' | 'bright'> = choice({
   id: 'fuse-lamp',
   short: 'A lamp in place of the fuse',
   ask: 'A 12 V lamp in place of the fuse, remote wire and speakers off the amplifier: does the lamp stay bright?',

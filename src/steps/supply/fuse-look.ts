@@ -1,6 +1,6 @@
-import { choice } from '../step.ts';
+import { type ChoiceStep, choice } from '../step.ts';
 
-export const fuseLook = choice<'blown' | 'whole'>({
+export const fuseLook: ChoiceStep<'blown' | 'whole'> = choice({
   id: 'fuse-look',
   short: 'Main fuse, by eye',
   ask: 'Key off, main fuse pulled: is its strip burnt through?',

@@ -1,11 +1,11 @@
 import { formatRange } from '../../compute/quantity.ts';
-import { labelIn, measurement } from '../step.ts';
+import { labelIn, measurement, type ReadingStep } from '../step.ts';
 import { dcReading } from '../tools/dc-volts.ts';
 import { batteryV } from './amp-feed.ts';
 import { DRIFT_V, NEAR_V, plusBands } from './terminal-bands.ts';
 
 /** Both sides of the main fuse, while it sits in its holder. */
-export const fuseSides = measurement<'whole' | 'open' | 'no-feed'>({
+export const fuseSides: ReadingStep<'whole' | 'open' | 'no-feed'> = measurement({
   id: 'fuse-sides',
   short: 'Both sides of the main fuse',
   ask: 'What DC voltage is on each side of the amplifier’s main fuse?',

@@ -1,6 +1,6 @@
-import { choice } from '../step.ts';
+import { type ChoiceStep, choice } from '../step.ts';
 
-export const leadOffAmp = choice<'bright' | 'dark'>({
+export const leadOffAmp: ChoiceStep<'bright' | 'dark'> = choice({
   id: 'lead-off-amp',
   short: 'The plus lead off the amplifier',
   ask: 'Now the plus lead off the amplifier, its end insulated: is the lamp still bright?',

@@ -1,13 +1,13 @@
 import { formatQuantity } from '../../compute/quantity.ts';
 import { numberIn } from '../outcome.ts';
-import { measurement, type Situation } from '../step.ts';
+import { measurement, type ReadingStep, type Situation } from '../step.ts';
 import { dcReading } from '../tools/dc-volts.ts';
 import { supplyUnderLoad } from './supply-under-load.ts';
 
 const lostOnPlusV = ({ facts }: Situation): number => numberIn(facts[supplyUnderLoad.id], 'plusDropV', 'V') ?? 0;
 
 /** Which part of the plus way loses the volts. */
-export const plusPath = measurement<'ring' | 'holder' | 'lead'>({
+export const plusPath: ReadingStep<'ring' | 'holder' | 'lead'> = measurement({
   id: 'plus-path',
   short: 'Where the plus way loses',
   ask: 'Lamp on again: how much is lost at the battery ring, and how much across the fuse holder?',

@@ -1,6 +1,6 @@
-import { choice } from '../step.ts';
+import { type ChoiceStep, choice } from '../step.ts';
 
-export const ringsLook = choice<'battery' | 'ground' | 'tight'>({
+export const ringsLook: ChoiceStep<'battery' | 'ground' | 'tight'> = choice({
   id: 'rings-look',
   short: 'The rings of its ground lead',
   ask: 'Follow the amplifier’s ground lead: is a ring loose, painted over or green?',

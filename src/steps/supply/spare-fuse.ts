@@ -1,6 +1,6 @@
-import { choice } from '../step.ts';
+import { type ChoiceStep, choice } from '../step.ts';
 
-export const spareFuse = choice<'wakes' | 'holds' | 'opens'>({
+export const spareFuse: ChoiceStep<'wakes' | 'holds' | 'opens'> = choice({
   id: 'spare-fuse',
   short: 'One new fuse of the same rating',
   ask: 'One new fuse of the same rating, speakers and remote wire off at first: what happens?',

@@ -1,7 +1,7 @@
 import { theAmp } from '../fitted/the-amp.ts';
-import { choice } from '../step.ts';
+import { type ChoiceStep, choice } from '../step.ts';
 
-export const supplyWiggle = choice<'no-effect' | 'battery' | 'holder' | 'ground' | 'remote' | 'input'>({
+export const supplyWiggle: ChoiceStep<'no-effect' | 'battery' | 'holder' | 'ground' | 'remote' | 'input'> = choice({
   id: 'supply-wiggle',
   short: 'Press its power leads',
   ask: 'Head unit on: does the lamp flicker when you press the rings, the fuse holder or a plug with one finger?',

@@ -1,7 +1,7 @@
-import { choice } from '../step.ts';
+import { type ChoiceStep, choice } from '../step.ts';
 
 /** Both ways bypassed, one at a time: the test of leads for whoever has no meter. */
-export const temporaryLeads = choice<'plus' | 'ground' | 'neither'>({
+export const temporaryLeads: ChoiceStep<'plus' | 'ground' | 'neither'> = choice({
   id: 'temporary-leads',
   short: 'Temporary plus and ground leads',
   ask: 'A temporary ground lead to battery minus, then a fused plus lead: does the amplifier come on with one of them?',

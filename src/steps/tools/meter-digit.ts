@@ -1,6 +1,6 @@
-import { choice } from '../step.ts';
+import { type ChoiceStep, choice } from '../step.ts';
 
-export const metersDigit = choice<'0.001' | '0.01' | '0.1'>({
+export const metersDigit: ChoiceStep<'0.001' | '0.01' | '0.1'> = choice({
   id: 'meter-digit',
   short: 'Smallest AC digit',
   ask: 'On its lowest AC volts range, what is the last digit your meter shows?',

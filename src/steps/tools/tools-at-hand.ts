@@ -1,6 +1,6 @@
-import { choice } from '../step.ts';
+import { type ChoiceStep, choice } from '../step.ts';
 
-export const toolsAtHand = choice<'meter' | 'none'>({
+export const toolsAtHand: ChoiceStep<'meter' | 'none'> = choice({
   id: 'tools-at-hand',
   short: 'Meter at hand',
   ask: 'Do you have a multimeter with you?',

@@ -1,6 +1,6 @@
-import { choice } from '../step.ts';
+import { type ChoiceStep, choice } from '../step.ts';
 
-export const betweenLook = choice<'box' | 'direct'>({
+export const betweenLook: ChoiceStep<'box' | 'direct'> = choice({
   id: 'between-look',
   short: 'Between head unit and amplifier',
   ask: 'Is there a box, a converter or a line-level lead between the head unit and the amplifier?',

@@ -1,6 +1,6 @@
-import { choice } from '../step.ts';
+import { type ChoiceStep, choice } from '../step.ts';
 
-export const keyPositions = choice<'none' | 'some'>({
+export const keyPositions: ChoiceStep<'none' | 'some'> = choice({
   id: 'key-positions',
   short: 'Other key positions',
   ask: 'Does the amplifier come on in any other key position, or with another switch of the bike?',

@@ -1,6 +1,6 @@
-import { choice } from '../step.ts';
+import { type ChoiceStep, choice } from '../step.ts';
 
-export const remoteJumper = choice<'wakes' | 'dead' | 'fault' | 'no-terminal'>({
+export const remoteJumper: ChoiceStep<'wakes' | 'dead' | 'fault' | 'no-terminal'> = choice({
   id: 'remote-jumper',
   short: 'Jumper from plus to remote',
   ask: 'Join the amplifier’s own plus to its remote terminal through a 1 A fuse for five seconds. Does it wake?',

@@ -1,8 +1,8 @@
 import { REMOTE_NOTHING_BELOW_V } from '../../compute/amp-supply.ts';
-import { measurement } from '../step.ts';
+import { measurement, type ReadingStep } from '../step.ts';
 import { dcReading } from '../tools/dc-volts.ts';
 
-export const remoteKeyOff = measurement<'dead' | 'live'>({
+export const remoteKeyOff: ReadingStep<'dead' | 'live'> = measurement({
   id: 'remote-key-off',
   short: 'Remote terminal, key off',
   ask: 'Key off for ten minutes: what DC voltage is on the remote terminal now?',

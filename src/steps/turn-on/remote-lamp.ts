@@ -1,6 +1,6 @@
-import { choice } from '../step.ts';
+import { type ChoiceStep, choice } from '../step.ts';
 
-export const remoteLamp = choice<'lit' | 'dark'>({
+export const remoteLamp: ChoiceStep<'lit' | 'dark'> = choice({
   id: 'remote-lamp',
   short: 'LED lamp on the remote terminal',
   ask: 'An LED test lamp between the remote terminal and battery minus, head unit on: does it light?',

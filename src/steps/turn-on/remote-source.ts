@@ -1,8 +1,8 @@
-import { labelIn, measurement } from '../step.ts';
+import { labelIn, measurement, type ReadingStep } from '../step.ts';
 import { dcReading } from '../tools/dc-volts.ts';
 import { remoteBands, remoteHealthy } from './remote-bands.ts';
 
-export const remoteSource = measurement<'live' | 'low' | 'dead'>({
+export const remoteSource: ReadingStep<'live' | 'low' | 'dead'> = measurement({
   id: 'remote-source',
   short: 'Where the remote wire begins',
   ask: 'What DC voltage is at the other end of the remote wire, where it was tapped?',

@@ -1,6 +1,6 @@
-import { choice } from '../step.ts';
+import { type ChoiceStep, choice } from '../step.ts';
 
-export const remoteStartLamp = choice<'lit' | 'dark'>({
+export const remoteStartLamp: ChoiceStep<'lit' | 'dark'> = choice({
   id: 'remote-start-lamp',
   short: 'LED lamp where the wire begins',
   ask: 'The same lamp where the remote wire begins: does it light there?',

@@ -1,8 +1,8 @@
-import { labelIn, measurement } from '../step.ts';
+import { labelIn, measurement, type ReadingStep } from '../step.ts';
 import { dcReading } from '../tools/dc-volts.ts';
 import { remoteBands, remoteHealthy } from './remote-bands.ts';
 
-export const remoteVolts = measurement<'ok' | 'low' | 'none' | 'unclear'>({
+export const remoteVolts: ReadingStep<'ok' | 'low' | 'none' | 'unclear'> = measurement({
   id: 'remote-volts',
   short: 'Remote terminal',
   ask: 'Head unit on: what DC voltage is on the amplifier’s remote terminal, against battery minus?',

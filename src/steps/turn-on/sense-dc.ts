@@ -1,7 +1,7 @@
 import { SENSE_DC_HIGHEST_V, SENSE_DC_LOWEST_V } from '../../compute/amp-supply.ts';
 import { HALF_SUPPLY_PAIR_DIFFERENCE_V, halfSupplyBandV } from '../../compute/half-supply.ts';
 import { formatRange } from '../../compute/quantity.ts';
-import { type Band, labelIn, measurement } from '../step.ts';
+import { type Band, labelIn, measurement, type ReadingStep } from '../step.ts';
 import { batteryV } from '../supply/amp-feed.ts';
 import { dcReading } from '../tools/dc-volts.ts';
 
@@ -16,7 +16,7 @@ function dcBands(supplyV: number): readonly Band[] {
 }
 
 /** What an amplifier that waits for half the supply gets to see. */
-export const senseDc = measurement<'half' | 'zero' | 'one-odd' | 'unclear'>({
+export const senseDc: ReadingStep<'half' | 'zero' | 'one-odd' | 'unclear'> = measurement({
   id: 'sense-dc',
   short: 'DC on its input wires',
   ask: 'Music paused: what DC voltage is on both wires of one input pair, against battery minus?',

@@ -1,6 +1,6 @@
 import { SENSE_HIGHEST_V, SENSE_LOWEST_V } from '../../compute/amp-supply.ts';
 import { formatQuantity, formatRange } from '../../compute/quantity.ts';
-import { type Band, labelIn, measurement, type Situation, type Values } from '../step.ts';
+import { type Band, labelIn, measurement, type ReadingStep, type Situation, type Values } from '../step.ts';
 import { acReading, UNIT_AC_POSSIBLE_V } from '../tools/ac-volts.ts';
 import { smallestDigitV } from '../tools/smallest-digit.ts';
 
@@ -21,7 +21,7 @@ function levelBands(values: Values, situation: Situation): readonly Band[] {
 }
 
 /** What an amplifier that waits for sound gets to hear: at the rider's level, and well above it. */
-export const senseLevel = measurement<'ok' | 'low' | 'none' | 'unclear'>({
+export const senseLevel: ReadingStep<'ok' | 'low' | 'none' | 'unclear'> = measurement({
   id: 'sense-level',
   short: 'Sound at its inputs',
   ask: '400 Hz tone: what AC voltage is across one input pair at your usual volume, and three quarters up?',

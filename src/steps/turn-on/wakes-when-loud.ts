@@ -1,6 +1,6 @@
-import { choice } from '../step.ts';
+import { type ChoiceStep, choice } from '../step.ts';
 
-export const wakesWhenLoud = choice<'awake' | 'wakes' | 'wakes-silent' | 'fault' | 'stays-off'>({
+export const wakesWhenLoud: ChoiceStep<'awake' | 'wakes' | 'wakes-silent' | 'fault' | 'stays-off'> = choice({
   id: 'wakes-when-loud',
   short: 'Turned up for a moment',
   ask: 'Turn it up slowly, with music that never stops. Does the amplifier’s lamp come on, and do its own speakers play then?',

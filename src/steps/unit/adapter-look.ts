@@ -1,6 +1,6 @@
-import { choice } from '../step.ts';
+import { type ChoiceStep, choice } from '../step.ts';
 
-export const adapterLook = choice<'gap' | 'through'>({
+export const adapterLook: ChoiceStep<'gap' | 'through'> = choice({
   id: 'adapter-look',
   short: 'The remote pin of the adapter',
   ask: 'At the adapter of the replaced head unit: is the remote wire on both sides of its plug?',

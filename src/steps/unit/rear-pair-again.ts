@@ -1,11 +1,11 @@
 import { formatQuantity } from '../../compute/quantity.ts';
-import { measurement } from '../step.ts';
+import { measurement, type ReadingStep } from '../step.ts';
 import { leastReferenceV } from '../tools/ac-volts.ts';
 import { beforeTheTone, rearUnplugged } from './before-the-tone.ts';
 import { type RearPairOutcome, rearPair } from './rear-pair.ts';
 
 /** The same once more, where a rear that is there and weak may be a fader, a balance or a bass control that moved. */
-export const rearPairAgain = measurement<RearPairOutcome>({
+export const rearPairAgain: ReadingStep<RearPairOutcome> = measurement({
   ...rearPair,
   id: 'rear-pair-again',
   short: 'Rear pairs, once more',

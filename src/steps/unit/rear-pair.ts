@@ -39,7 +39,7 @@ function judgeRear(values: Values, situation: Situation): 'ok' | 'uneven' | 'non
 export type RearPairOutcome = 'ok' | 'uneven' | 'none' | 'one-only';
 
 /** The rear pairs of the head unit, judged against the front pair read in the same step, since nobody knows the volume. */
-export const rearPair = measurement<RearPairOutcome>({
+export const rearPair: ReadingStep<RearPairOutcome> = measurement({
   id: 'rear-pair',
   short: 'Rear pairs at the head unit',
   ask: 'What AC voltage is across the rear pairs at the head unit, next to the front pair?',

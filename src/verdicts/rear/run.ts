@@ -2,6 +2,7 @@ import { coilBandOhm } from '../../compute/impedance.ts';
 import { formatQuantity, formatRange } from '../../compute/quantity.ts';
 import { copperResistanceOhm } from '../../compute/wire.ts';
 import { ampDriving, estimate } from '../../rig/rig.ts';
+import type { StepId } from '../../steps/ids.ts';
 import type { Findings } from '../../steps/outcome.ts';
 import type { RemedyNumber, Verdict } from '../verdict.ts';
 import { FITTER, YOURSELF, YOURSELF_OR_FITTER } from '../who.ts';
@@ -22,7 +23,7 @@ function runNumbers({ rig }: Findings): readonly RemedyNumber[] {
 
 const PROOF_OHMS =
   'The rear plays, and stays while you move every lid. With a meter, plug apart, key off: the run reads coil plus wires.';
-const byReading = (f: Findings, ...steps: readonly string[]) =>
+const byReading = (f: Findings, ...steps: readonly StepId[]) =>
   steps.some((step) => f.outcome(step) !== undefined && f.outcome(step) !== 'cannot');
 
 /** A wire that touches metal in one position of the lid comes and goes just like a lead that breaks. */

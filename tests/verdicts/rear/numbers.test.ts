@@ -2,6 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { EXAMPLE_RIGS } from '../../../src/rig/examples.ts';
 import type { Rig } from '../../../src/rig/rig.ts';
+import { findingsFrom } from '../../../src/steps/outcome.ts';
 import type { Values } from '../../../src/steps/step.ts';
 import { boostPower, fullLevel, loweredLevel, written } from '../../../src/verdicts/levels.ts';
 import { ampChannelDead, ampOff } from '../../../src/verdicts/rear/amplifier.ts';
@@ -17,12 +18,13 @@ const ON_AMP: Rig = EXAMPLE_RIGS['frame-fairing'];
 
 type Outcomes = Readonly<Record<string, string>>;
 const remedyOf = (verdict: Verdict, rig: Rig, outcomes: Outcomes = {}, values: Readonly<Record<string, Values>> = {}) =>
-  verdict.remedy({
-    rig,
-    facts: { 'meter-digit': { option: '0.01' } },
-    outcome: (id) => outcomes[id],
-    values: (id) => values[id] ?? {},
-  });
+  verdict.remedy(
+    findingsFrom(
+      { rig, facts: { 'meter-digit': { option: '0.01' } } },
+      (id) => outcomes[id],
+      (id) => values[id] ?? {},
+    ),
+  );
 const numbersOf = (...args: Parameters<typeof remedyOf>) =>
   Object.fromEntries(remedyOf(...args).numbers.map(({ label, value }) => [label, value]));
 
