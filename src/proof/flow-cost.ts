@@ -156,7 +156,7 @@ function problemOf({ flow }: ProvedFlow, rig: WholeRig, { shown, classCount }: R
     tests: steps.map((step) => ({
       id: step.id,
       minutes: step.minutes,
-      setups: setupsOf(step.id).map(({ id }) => id),
+      setups: setupsOf(step).map(({ id }) => id),
       // An amplifier that takes everything from the front does not care whether the rear pairs send.
       after: comesAfter(step, asked).filter((id) => id !== 'rear-pair' || sentByRear),
       outcomes: outcomesAt(step),

@@ -2,6 +2,7 @@ import type { Unit } from '../compute/quantity.ts';
 import type { Rig } from '../rig/rig.ts';
 import type { TONES } from '../sound/tone.ts';
 import type { CautionId } from './cautions.ts';
+import type { ConditionId } from './conditions.ts';
 import type { StepId } from './ids.ts';
 import type { TestPoint } from './test-points.ts';
 
@@ -59,7 +60,10 @@ interface Wording<O extends string> {
   readonly how: readonly string[] | ((situation: Situation) => readonly string[]);
   readonly why: string;
   readonly tool: Tool;
+  /** From nothing: with the minutes of its conditions. */
   readonly minutes: number;
+  /** What must stand before the question makes sense, in the order in which it is brought about. */
+  readonly conditions?: readonly ConditionId[];
   readonly observes: readonly Part[];
   readonly cautions?: readonly CautionId[];
   /** Slug of the article that explains the background. */

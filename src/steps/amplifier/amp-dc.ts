@@ -14,6 +14,7 @@ export const ampDc: ReadingStep<'ok' | 'offset' | 'unclear'> = measurement({
   why: 'A healthy output has next to no DC across it. A damaged one pushes the coil to one side, and protection steps in.',
   tool: 'meter',
   minutes: 4,
+  conditions: ['amp-uncovered', 'amp-outputs-off', 'music-paused', 'meter-on-dc'],
   observes: ['amp'],
   cautions: ['amp-output', 'bridge'],
   probes: { red: 'amp-out-plus', black: 'amp-out-minus' },

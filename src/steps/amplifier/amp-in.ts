@@ -70,6 +70,7 @@ export const ampIn: ReadingStep<'ok' | 'low' | 'none'> = measurement({
   why: 'What leaves the head unit and does not arrive is lost in a plug, a lead or an adapter between the two.',
   tool: 'meter',
   minutes: 8,
+  conditions: ['amp-uncovered', 'amp-outputs-off', 'panel-off', 'tone-400', 'meter-on-ac'],
   observes: ['settings', 'profile', 'unit', 'unit-leads'],
   cautions: ['bridge', 'loud-tone', 'flat-battery'],
   tones: ['400hz'],

@@ -77,6 +77,7 @@ export const ampOut: ReadingStep<'ok' | 'low' | 'none'> = measurement({
   why: 'An input that is fine and an output that is not: the fault is inside the amplifier or on its knobs.',
   tool: 'meter',
   minutes: 8,
+  conditions: ['amp-uncovered', 'amp-outputs-off', 'tone-400', 'meter-on-ac'],
   observes: ['settings', 'profile', 'unit', 'unit-leads', 'amp-supply', 'amp'],
   cautions: ['amp-output', 'key-off', 'bridge', 'loud-tone', 'flat-battery'],
   tones: ['400hz'],

@@ -12,6 +12,7 @@ export const ampSigns: ChoiceStep<'alive' | 'dead'> = choice({
   why: 'A relay that clicks and a case that warms up need supply, ground and turn-on, all three.',
   tool: 'ears',
   minutes: 11,
+  conditions: ['volume-zero'],
   observes: ['settings', 'profile', 'unit', 'unit-leads', 'amp-supply', 'amp', 'run'],
   cautions: ['hot', 'wakes-loud'],
   options: { alive: 'Yes, it clicks or gets warm', dead: 'No, nothing at all' },

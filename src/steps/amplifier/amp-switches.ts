@@ -15,6 +15,7 @@ export const ampSwitches: ChoiceStep<'right' | 'mode' | 'range' | 'turn-on'> = c
   why: 'A channel selector left at its default can take the rear channels from inputs that nobody wired.',
   tool: 'none',
   minutes: 5,
+  conditions: ['amp-uncovered'],
   observes: ['amp'],
   cautions: ['hot'],
   options: {

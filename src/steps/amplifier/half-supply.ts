@@ -34,6 +34,7 @@ export const halfSupply: ReadingStep<'half' | 'zero' | 'one-odd' | 'unclear'> = 
   why: 'A wire that reaches a live output rests at about half the supply. No DC where there is AC at the head unit means that the wire does not come from there.',
   tool: 'meter',
   minutes: 6,
+  conditions: ['amp-uncovered', 'music-paused', 'black-on-minus', 'meter-on-dc'],
   observes: ['unit', 'unit-leads'],
   cautions: ['bridge'],
   probes: { red: 'amp-in-plus', black: 'battery-minus' },

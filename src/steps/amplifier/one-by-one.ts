@@ -13,6 +13,7 @@ export const oneByOne: ChoiceStep<'one' | 'together' | 'none'> = choice({
   why: 'The run that trips it alone has the short. If only all together do, the load is too heavy.',
   tool: 'none',
   minutes: 8,
+  conditions: ['key-off', 'amp-uncovered', 'amp-outputs-off'],
   observes: ['run', 'speaker', 'amp'],
   cautions: ['key-off', 'into-a-short', 'bridge'],
   options: {

@@ -13,6 +13,7 @@ export const recover: ChoiceStep<'at-once' | 'after-minutes' | 'key-cycle' | 'st
   why: 'Volts that dip come back at once. Heat needs minutes. A short holds until the key is turned, and comes again.',
   tool: 'none',
   minutes: 4,
+  conditions: ['head-unit-playing'],
   observes: ['amp-supply', 'amp', 'run', 'speaker'],
   cautions: ['hot', 'into-a-short'],
   options: {

@@ -13,6 +13,7 @@ export const speakersUnplugged: ChoiceStep<'clears' | 'stays' | 'dark'> = choice
   why: 'A lamp that clears without speakers points to a run or a coil. One that stays points to the amplifier or its supply.',
   tool: 'none',
   minutes: 4,
+  conditions: ['amp-uncovered', 'amp-outputs-off', 'head-unit-playing'],
   observes: ['amp-supply', 'amp', 'run', 'speaker'],
   cautions: ['key-off', 'bridge'],
   options: { clears: 'Yes, normal now', stays: 'No, still the fault lamp', dark: 'No, it is dark now' },

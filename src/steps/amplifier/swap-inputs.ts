@@ -14,6 +14,7 @@ export const swapInputs: ChoiceStep<'plays' | 'silent'> = choice({
   why: 'The front signal is known to be good. If the rear plays with it, the fault is before the amplifier.',
   tool: 'ears',
   minutes: 6,
+  conditions: ['key-off', 'amp-uncovered'],
   observes: ['amp-supply', 'amp', 'run', 'speaker'],
   cautions: ['key-off', 'loud-tone'],
   options: { plays: 'Yes, the rear plays', silent: 'No, still silent' },

@@ -13,6 +13,7 @@ export const swapOutputs: ChoiceStep<'plays' | 'silent'> = choice({
   why: 'The front output is known to work. If the rear speakers play on it, their run and coils are good.',
   tool: 'ears',
   minutes: 8,
+  conditions: ['key-off', 'amp-uncovered', 'amp-outputs-off'],
   observes: ['run', 'speaker'],
   cautions: ['key-off', 'short-suspected'],
   options: { plays: 'Yes, they play', silent: 'No, still silent' },

@@ -14,6 +14,7 @@ export const fourCorners: ChoiceStep<'all' | 'no-rear' | 'one-corner' | 'one-sid
   why: 'One silent corner is a speaker, a plug or a wire. A silent pair is more often a setting, a profile or an amplifier.',
   tool: 'ears',
   minutes: 3,
+  conditions: ['head-unit-playing'],
   observes: EVERY_PART,
   options: {
     'no-rear': 'The front plays, the rear never',

@@ -13,6 +13,7 @@ export const rearHiss: ChoiceStep<'hiss' | 'silent'> = choice({
   why: 'Hiss is the amplifier’s own noise. If you hear it, the amplifier, the wire and the coil are alive, and the fault is before the amplifier.',
   tool: 'ears',
   minutes: 1,
+  conditions: ['music-paused'],
   observes: ['amp-supply', 'amp', 'run', 'speaker'],
   cautions: ['loud-tone'],
   options: { hiss: 'Yes, hiss or a thump', silent: 'Dead silence' },

@@ -13,6 +13,7 @@ export const hiddenAmp: ChoiceStep<'no' | 'yes'> = choice({
   why: 'An amplified profile is stored, and somebody had a reason. Going back would send the full bass into an amplifier that nobody counted.',
   tool: 'none',
   minutes: 3,
+  conditions: ['head-unit-playing'],
   observes: [],
   cautions: ['hot'],
   options: { no: 'No, nothing', yes: 'Yes' },

@@ -12,6 +12,7 @@ export const contactsLook: ChoiceStep<'apart' | 'film' | 'clean'> = choice({
   why: 'A plug that was apart is cured. A film comes back, and a clean plug means that the lead itself breaks inside.',
   tool: 'none',
   minutes: 1,
+  conditions: ['key-off', 'lid-plug-apart'],
   observes: ['run'],
   cautions: ['key-off'],
   options: { apart: 'It was apart or not locked', film: 'Together, with dirt or a film', clean: 'Together and clean' },

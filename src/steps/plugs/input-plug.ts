@@ -12,6 +12,7 @@ export const inputPlug: ChoiceStep<'cured' | 'no-change'> = choice({
   why: 'An amplifier that listens sleeps on when its plug is off. Nothing is cheaper to try.',
   tool: 'none',
   minutes: 3,
+  conditions: ['key-off', 'amp-uncovered'],
   observes: ['unit-leads', 'amp'],
   cautions: ['key-off', 'wakes-loud'],
   options: { cured: 'Yes, it wakes', 'no-change': 'No change' },

@@ -15,6 +15,7 @@ export const lidCheck: ChoiceStep<'cured' | 'reacts' | 'no-effect' | 'hiss-now' 
   why: 'Lid and case plugs are the joint that is opened most often, and they sit in road spray.',
   tool: 'ears',
   minutes: 3,
+  conditions: ['key-off'],
   observes: EVERY_PART,
   cautions: ['key-off'],
   options: {

@@ -35,6 +35,7 @@ export const topStep: ReadingStep<'full' | 'lowered' | 'unclear'> = measurement(
   why: 'Full level reaches the supply’s limit. An amplified profile stops about 7 dB below it, whatever the volume.',
   tool: 'meter',
   minutes: 5,
+  conditions: ['controls-flat', 'amp-outputs-off', 'panel-off', 'tone-80', 'meter-on-ac'],
   observes: ['settings', 'profile', 'unit'],
   cautions: ['full-tone', 'bridge', 'flat-battery'],
   tones: ['80hz'],

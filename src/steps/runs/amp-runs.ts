@@ -49,6 +49,7 @@ export const ampRuns: ReadingStep<'ok' | 'low' | 'heavy'> = measurement({
   why: 'Two wires that touch, or a burnt coil, leave next to no ohms, and the amplifier switches off to save itself.',
   tool: 'meter',
   minutes: 5,
+  conditions: ['key-off', 'amp-uncovered', 'amp-outputs-off', 'meter-on-ohms'],
   observes: ['run', 'speaker'],
   cautions: ['ohms-dead', 'key-off'],
   probes: { red: 'run-plus', black: 'run-minus' },

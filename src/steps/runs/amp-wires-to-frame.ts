@@ -16,6 +16,7 @@ export const ampWiresToFrame: ReadingStep<'clear' | 'shorted' | 'unclear'> = mea
   why: 'No wire of its outputs may touch metal, plus or minus: it shorts the output.',
   tool: 'meter',
   minutes: 6,
+  conditions: ['key-off', 'amp-uncovered', 'amp-outputs-off', 'meter-on-ohms'],
   observes: ['run', 'speaker'],
   cautions: ['ohms-dead', 'key-off', 'bridge'],
   probes: { red: 'run-plus', black: 'frame' },

@@ -33,6 +33,7 @@ export const coilOhms: ReadingStep<'ok' | 'open' | 'low' | 'unclear'> = measurem
   why: 'The run is open. This tells whether the coil is, or the wire before it.',
   tool: 'meter',
   minutes: 8,
+  conditions: ['key-off', 'grille-off', 'meter-on-ohms'],
   observes: ['speaker'],
   cautions: ['ohms-dead', 'cone', 'warranty'],
   probes: { red: 'speaker-plus', black: 'speaker-minus' },

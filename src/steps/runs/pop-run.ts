@@ -13,6 +13,7 @@ export const popRun: ChoiceStep<'moves' | 'dead'> = choice({
   why: 'A click proves wire and coil in one go, without a meter.',
   tool: 'cell',
   minutes: 6,
+  conditions: ['key-off', 'rear-plug-apart'],
   observes: ['run', 'speaker'],
   cautions: ['key-off', 'cell'],
   options: { moves: 'Both click', dead: 'No click on one or both' },

@@ -9,6 +9,7 @@ export const popSpeaker: ChoiceStep<'moves' | 'dead'> = choice({
   why: 'A cone that moves here but not from the far end of the run: the wire between is broken.',
   tool: 'cell',
   minutes: 8,
+  conditions: ['key-off', 'grille-off'],
   observes: ['speaker'],
   cautions: ['cell', 'cone', 'warranty'],
   options: { moves: 'Yes, it moves', dead: 'No, nothing' },

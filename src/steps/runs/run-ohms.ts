@@ -61,6 +61,7 @@ export const runOhms: ReadingStep<'ok' | 'high' | 'open' | 'low' | 'unclear'> = 
   why: 'One reading from the end that feeds it covers every wire, joint and coil on the way.',
   tool: 'meter',
   minutes: 5,
+  conditions: ['key-off', 'rear-plug-apart', 'meter-on-ohms'],
   observes: ['run', 'speaker'],
   cautions: ['ohms-dead', 'key-off'],
   probes: { red: 'run-plus', black: 'run-minus' },

@@ -15,6 +15,7 @@ export const runSplit: ChoiceStep<'bike-side' | 'contacts' | 'lid-side' | 'no-pl
   why: 'Contacts, lid lead and bike loom look the same from the far end. Two readings at the plug split them.',
   tool: 'meter',
   minutes: 5,
+  conditions: ['key-off', 'rear-plug-apart', 'lid-plug-apart', 'meter-on-ohms'],
   observes: ['run', 'speaker'],
   cautions: ['ohms-dead', 'key-off'],
   options: {

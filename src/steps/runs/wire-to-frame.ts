@@ -20,6 +20,7 @@ export const wireToFrame: ReadingStep<'clear' | 'shorted' | 'unclear'> = measure
   why: 'A speaker wire on the frame shorts half of a bridge output to ground. The output then protects itself, or dies.',
   tool: 'meter',
   minutes: 6,
+  conditions: ['key-off', 'rear-plug-apart', 'meter-on-ohms'],
   observes: ['run'],
   cautions: ['ohms-dead', 'key-off'],
   probes: { red: 'run-plus', black: 'frame' },

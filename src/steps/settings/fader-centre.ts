@@ -13,6 +13,7 @@ export const faderCentre: ChoiceStep<'cured' | 'plays' | 'no-change'> = choice({
   why: 'A fader at its front end silences the rear completely. Battery work and pocketed key presses move it.',
   tool: 'ears',
   minutes: 1,
+  conditions: ['head-unit-playing'],
   observes: EVERY_PART,
   options: {
     'no-change': 'No, still silent',

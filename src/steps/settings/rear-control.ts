@@ -12,6 +12,7 @@ export const rearControl: ChoiceStep<'cured' | 'no-change' | 'none'> = choice({
   why: 'A rear control that is off looks exactly like a dead rear.',
   tool: 'ears',
   minutes: 0.5,
+  conditions: ['head-unit-playing'],
   observes: EVERY_PART,
   options: { cured: 'Yes, that was it', 'no-change': 'It is on, still silent', none: 'There is no such control' },
   outcomes: { cured: 'rear plays', 'no-change': 'on, no change', none: 'none fitted' },

@@ -38,6 +38,7 @@ export const ampTerminals: ReadingStep<
   why: 'Measured against its own ground, a good plus looks dead when the ground is the fault. The battery minus post never lies.',
   tool: 'meter',
   minutes: 3,
+  conditions: ['amp-uncovered', 'head-unit-playing', 'black-on-minus', 'meter-on-dc'],
   observes: ['amp-supply'],
   cautions: ['plus-probe', 'flat-battery'],
   probes: { red: 'amp-plus', black: 'battery-minus' },

@@ -13,6 +13,7 @@ export const bodyFuse: ChoiceStep<'whole' | 'blown' | 'none'> = choice({
   why: 'An open fuse in the amplifier looks exactly like a dead amplifier, and costs a hundredth of one.',
   tool: 'none',
   minutes: 3,
+  conditions: ['key-off', 'amp-uncovered'],
   observes: ['amp-supply', 'amp'],
   cautions: ['key-off', 'fuse'],
   options: { whole: 'All whole', blown: 'One is burnt through', none: 'It has none' },

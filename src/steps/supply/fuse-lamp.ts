@@ -16,6 +16,7 @@ export const fuseLamp: ChoiceStep<'dark' | 'bright'> = choice({
   why: 'A lamp in the fuse’s place shows a short without a spark and without a second fuse.',
   tool: 'test-lamp',
   minutes: 5,
+  conditions: ['amp-uncovered', 'remote-off', 'amp-outputs-off', 'lamp-for-fuse'],
   observes: ['amp-supply', 'amp'],
   cautions: ['key-off', 'lamp-hot', 'minus-first', 'fuse'],
   options: { dark: 'Dark, perhaps after a short glow', bright: 'Bright, and it stays bright' },

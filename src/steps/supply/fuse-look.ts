@@ -14,6 +14,7 @@ export const fuseLook: ChoiceStep<'blown' | 'whole'> = choice({
   why: 'A burnt strip settles that the current was too high once. A whole one settles nothing: it can be open at its cap.',
   tool: 'none',
   minutes: 2,
+  conditions: ['fuse-out'],
   observes: ['amp-supply'],
   cautions: ['key-off', 'hot'],
   options: { blown: 'Burnt through, or the breaker had tripped', whole: 'It looks whole' },

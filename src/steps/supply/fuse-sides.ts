@@ -19,6 +19,7 @@ export const fuseSides: ReadingStep<'whole' | 'open' | 'no-feed'> = measurement(
   why: 'A fuse that looks whole can be open at its cap. Two readings tell whether volts come in and whether they come out.',
   tool: 'meter',
   minutes: 3,
+  conditions: ['black-on-minus', 'meter-on-dc'],
   observes: ['amp-supply'],
   cautions: ['plus-probe', 'hot'],
   probes: { red: 'fuse-out', black: 'battery-minus' },

@@ -13,6 +13,7 @@ export const leadOffAmp: ChoiceStep<'bright' | 'dark'> = choice({
   why: 'Still bright without the amplifier: the lead touches the frame. Dark now: the amplifier itself is shorted.',
   tool: 'test-lamp',
   minutes: 5,
+  conditions: ['amp-uncovered', 'remote-off', 'amp-outputs-off', 'lamp-for-fuse', 'minus-off'],
   observes: ['amp-supply', 'amp'],
   cautions: ['minus-first', 'lamp-hot'],
   options: { bright: 'Still bright', dark: 'Dark now' },

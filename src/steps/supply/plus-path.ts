@@ -21,6 +21,7 @@ export const plusPath: ReadingStep<'ring' | 'holder' | 'lead'> = measurement({
   why: 'A bad contact loses its volts within a hand’s width. What neither ring nor holder loses is lost in the lead.',
   tool: 'meter',
   minutes: 4,
+  conditions: ['amp-uncovered', 'line-leads-out', 'lamp-on', 'meter-on-dc'],
   observes: ['amp-supply'],
   cautions: ['plus-probe', 'lamp-hot', 'hot'],
   probes: { red: 'battery-plus', black: 'fuse-in' },

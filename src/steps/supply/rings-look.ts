@@ -13,6 +13,7 @@ export const ringsLook: ChoiceStep<'battery' | 'ground' | 'tight'> = choice({
   why: 'The open place is at the battery post, at the frame, or in a crimp. Each has its own fix.',
   tool: 'none',
   minutes: 3,
+  conditions: ['minus-off'],
   observes: ['amp-supply'],
   cautions: ['minus-first'],
   options: {

@@ -15,6 +15,7 @@ export const spareFuse: ChoiceStep<'wakes' | 'holds' | 'opens'> = choice({
   why: 'A fuse can be open and look whole. One swap of the same rating is a test; a bigger one is a fire.',
   tool: 'spare-fuse',
   minutes: 4,
+  conditions: ['amp-uncovered', 'remote-off', 'amp-outputs-off', 'fuse-out'],
   observes: ['amp-supply', 'amp'],
   cautions: ['fuse', 'key-off', 'hot'],
   options: {

@@ -40,6 +40,7 @@ export const supplyUnderLoad: ReadingStep<'ok' | 'unclear' | 'plus-drop' | 'grou
     why: 'An open lead shows at once. A bad contact shows only when current flows, and a lamp is a load that you know.',
     tool: 'meter',
     minutes: 10,
+    conditions: ['amp-uncovered', 'line-leads-out', 'lamp-on', 'meter-on-dc'],
     observes: ['amp-supply'],
     cautions: ['plus-probe', 'lamp-hot', 'ground-open'],
     probes: { red: 'battery-plus', black: 'amp-plus' },

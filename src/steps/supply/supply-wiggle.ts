@@ -14,6 +14,7 @@ export const supplyWiggle: ChoiceStep<'no-effect' | 'battery' | 'holder' | 'grou
   why: 'What reacts to a finger is where the contact is bad. What does not react proves nothing.',
   tool: 'none',
   minutes: 5,
+  conditions: ['amp-uncovered', 'head-unit-playing'],
   observes: ['unit-leads', 'amp-supply', 'amp'],
   cautions: ['hot', 'wakes-loud'],
   options: {

@@ -16,6 +16,7 @@ export const temporaryLeads: ChoiceStep<'plus' | 'ground' | 'neither'> = choice(
   why: 'A lead that cures it stands beside the one that is at fault.',
   tool: 'jumper',
   minutes: 10,
+  conditions: ['key-off', 'amp-uncovered'],
   observes: ['amp-supply', 'amp'],
   cautions: ['minus-first', 'temporary-lead', 'key-off', 'ground-open'],
   options: {

@@ -13,6 +13,7 @@ export const betweenLook: ChoiceStep<'box' | 'direct'> = choice({
   why: 'A converter or a line output lets sound through and keeps the DC back, and this amplifier waits for the DC.',
   tool: 'none',
   minutes: 3,
+  conditions: ['amp-uncovered'],
   observes: ['unit-leads'],
   options: { box: 'Yes, something is in between', direct: 'No, straight speaker wires' },
   outcomes: { box: 'a converter or a line lead', direct: 'straight speaker wires' },

@@ -15,6 +15,7 @@ export const remoteJumper: ChoiceStep<'wakes' | 'dead' | 'fault' | 'no-terminal'
   why: 'If it wakes, its supply, its ground and itself are good enough to start. The fault is in what should wake it.',
   tool: 'jumper',
   minutes: 3,
+  conditions: ['amp-uncovered', 'line-leads-out', 'remote-off', 'volume-zero'],
   observes: ['amp-supply', 'amp', 'run', 'speaker'],
   cautions: ['jumper', 'wakes-loud', 'ground-open'],
   options: {

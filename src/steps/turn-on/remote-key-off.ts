@@ -14,6 +14,7 @@ export const remoteKeyOff: ReadingStep<'dead' | 'live'> = measurement({
   why: 'A remote wire on a feed that never goes off keeps the amplifier awake day and night, and that empties the battery.',
   tool: 'meter',
   minutes: 12,
+  conditions: ['amp-uncovered', 'key-off', 'black-on-minus', 'meter-on-dc'],
   observes: ['unit-leads', 'amp-supply'],
   probes: { red: 'amp-remote', black: 'battery-minus' },
   readings: { remoteV: dcReading('Remote terminal, key off') },

@@ -12,6 +12,7 @@ export const remoteLamp: ChoiceStep<'lit' | 'dark'> = choice({
   why: 'Without a meter this tells whether any volts arrive. It cannot tell eight from twelve.',
   tool: 'test-lamp',
   minutes: 2,
+  conditions: ['amp-uncovered', 'head-unit-playing'],
   observes: ['unit', 'unit-leads', 'amp-supply'],
   options: { lit: 'It lights', dark: 'It stays dark' },
   outcomes: { lit: 'lights', dark: 'dark' },

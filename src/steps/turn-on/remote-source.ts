@@ -15,6 +15,7 @@ export const remoteSource: ReadingStep<'live' | 'low' | 'dead'> = measurement({
   why: 'Volts here and none at the amplifier: the wire. None here: the point it was tapped from.',
   tool: 'meter',
   minutes: 6,
+  conditions: ['head-unit-playing', 'black-on-minus', 'meter-on-dc'],
   observes: ['unit', 'unit-leads', 'amp-supply'],
   cautions: ['data'],
   probes: { red: 'remote-start', black: 'battery-minus' },

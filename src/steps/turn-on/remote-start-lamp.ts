@@ -9,6 +9,7 @@ export const remoteStartLamp: ChoiceStep<'lit' | 'dark'> = choice({
   why: 'Light here and none at the amplifier: the wire. None here: the feed it was tapped from.',
   tool: 'test-lamp',
   minutes: 5,
+  conditions: ['head-unit-playing'],
   observes: ['unit', 'unit-leads', 'amp-supply'],
   cautions: ['data'],
   options: { lit: 'It lights', dark: 'It stays dark' },

@@ -15,6 +15,7 @@ export const remoteVolts: ReadingStep<'ok' | 'low' | 'none' | 'unclear'> = measu
   why: 'The remote wire is the amplifier’s switch. Without its volts the best supply does nothing.',
   tool: 'meter',
   minutes: 2,
+  conditions: ['amp-uncovered', 'head-unit-playing', 'black-on-minus', 'meter-on-dc'],
   observes: ['unit', 'unit-leads', 'amp-supply'],
   probes: { red: 'amp-remote', black: 'battery-minus' },
   readings: { remoteV: dcReading('Remote terminal') },

@@ -29,6 +29,7 @@ export const senseDc: ReadingStep<'half' | 'zero' | 'one-odd' | 'unclear'> = mea
   why: 'This amplifier wakes on the DC that rests on a speaker wire. Behind a transformer, a capacitor or a line output there is none.',
   tool: 'meter',
   minutes: 5,
+  conditions: ['amp-uncovered', 'music-paused', 'black-on-minus', 'meter-on-dc'],
   observes: ['unit', 'unit-leads'],
   cautions: ['bridge'],
   probes: { red: 'amp-in-plus', black: 'battery-minus' },

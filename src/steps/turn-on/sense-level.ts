@@ -36,6 +36,7 @@ export const senseLevel: ReadingStep<'ok' | 'low' | 'none' | 'unclear'> = measur
   why: 'Sound that arrives but stays under the threshold leaves it asleep. Sound that never arrives is another fault.',
   tool: 'meter',
   minutes: 6,
+  conditions: ['amp-uncovered', 'amp-outputs-off', 'tone-400', 'meter-on-ac'],
   observes: ['settings', 'profile', 'unit', 'unit-leads'],
   cautions: ['bridge', 'loud-tone', 'amp-output'],
   tones: ['400hz'],

@@ -14,6 +14,7 @@ export const wakesWhenLoud: ChoiceStep<'awake' | 'wakes' | 'wakes-silent' | 'fau
   why: 'An amplifier that listens has a threshold. If only high volume wakes it, too little reaches it: its wiring is fine.',
   tool: 'ears',
   minutes: 2,
+  conditions: ['head-unit-playing'],
   observes: ['settings', 'profile', 'unit', 'unit-leads', 'amp-supply', 'amp', 'run', 'speaker'],
   cautions: ['loud-tone'],
   options: {

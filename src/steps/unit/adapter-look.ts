@@ -13,6 +13,7 @@ export const adapterLook: ChoiceStep<'gap' | 'through'> = choice({
   why: 'An adapter made for another bike often leaves the remote wire out. At the amplifier that looks like a broken wire.',
   tool: 'none',
   minutes: 5,
+  conditions: ['key-off', 'panel-off'],
   observes: ['unit-leads'],
   cautions: ['key-off', 'data'],
   options: { gap: 'No, the place is empty', through: 'Yes, it goes through' },

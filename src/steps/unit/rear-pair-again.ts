@@ -20,7 +20,8 @@ export const rearPairAgain: ReadingStep<RearPairOutcome> = measurement({
     'Front, rear left, rear right, as before.',
   ],
   why: 'A rear pair that is weak, or there on one side only, is more often a setting than a broken output.',
-  minutes: 3,
+  // Three of its own. What it needs stands from the first reading.
+  minutes: 8,
   givenUnder: ['meter-digit', 'rear-pair'],
   ifCannot: 'We go on with the first reading.',
 });

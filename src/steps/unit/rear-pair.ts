@@ -58,6 +58,7 @@ export const rearPair: ReadingStep<RearPairOutcome> = measurement({
   why: 'Only a tone shows whether a channel is let through. Half the supply as DC may stand on the wires of a channel that is switched off, too.',
   tool: 'meter',
   minutes: 8,
+  conditions: ['controls-flat', 'amp-outputs-off', 'rear-off-unit', 'panel-off', 'tone-400', 'meter-on-ac'],
   observes: ['settings', 'profile', 'unit', 'unit-leads'],
   cautions: ['bridge', 'loud-tone', 'flat-battery'],
   tones: ['400hz'],
