@@ -6,7 +6,8 @@ import { type Next, nextSteps, type Offer } from '../src/inference/next.ts';
 import { reckoned } from '../src/inference/pairs.ts';
 import { type Knowledge, type Observation, type Posterior, ranked, type Share } from '../src/inference/posterior.ts';
 import { compile, isUnthought, type Model } from '../src/inference/table.ts';
-import { type Findings, is } from '../src/steps/outcome.ts';
+import { type ConditionId, conditionOf } from '../src/steps/conditions.ts';
+import { type Findings, is, outcomeNamed } from '../src/steps/outcome.ts';
 import type { Step } from '../src/steps/step.ts';
 import { toolsAtHand } from '../src/steps/tools/tools-at-hand.ts';
 import type { FlowContext, HandsOver, StagedFlow } from './kit.ts';
@@ -42,13 +43,25 @@ export interface Decided {
 /** The cause that stands in the table of a flow for all causes that another flow looks for. */
 export const elsewhere = (flow: string): string => `elsewhere: ${flow}`;
 
-/** Answers taken in one place with one tool fail together: the same plug, the same range, the same ear. */
-const groupOf = (step: Step): string => `${step.place} ${step.tool}`;
+/** States that any reading is taken in: they are not what makes two readings fail together. */
+const ORDINARY: ReadonlySet<string> = new Set([
+  'key-off',
+  'minus-off',
+  'head-unit-playing',
+  'music-paused',
+  'volume-zero',
+  'amp-uncovered',
+]);
+/** What fails together: readings on one range with the same plugs apart, and whatever one ear hears. */
+function groupOf({ id, tool, conditions = [] }: Step): string {
+  if (tool === 'ears') return 'ears';
+  return tool === 'meter' ? conditions.filter((one) => !ORDINARY.has(one)).join(' ') : id;
+}
 
 /** What is known of the steps of a flow, in the form that the inference takes it. */
 export function observationsOf(flow: StagedFlow, f: Findings, confirmed: ReadonlySet<string>): readonly Observation[] {
   return [...flow.steps.values()].flatMap((step): Observation[] => {
-    const outcome = f.outcome(step.id);
+    const outcome = outcomeNamed(f, step.id);
     if (outcome === undefined || outcome === 'cannot') return [];
     return [
       {
@@ -62,25 +75,25 @@ export function observationsOf(flow: StagedFlow, f: Findings, confirmed: Readonl
   });
 }
 
-const hasNoMeter = (f: Findings): boolean => is(f, toolsAtHand.id, 'none', 'cannot');
+const hasNoMeter = (f: Findings): boolean => is(f, 'tools-at-hand', 'none', 'cannot');
 
 /** Minutes of a step on top of what stands ready from the steps before it. */
-function minutesNow(flow: StagedFlow, step: Step, ready: ReadonlySet<string>): number {
-  const paid = (step.conditions ?? []).reduce((sum, id) => (ready.has(id) ? sum + flow.minutesOf(id) : sum), 0);
+function minutesNow(step: Step, ready: ReadonlySet<ConditionId>): number {
+  const paid = (step.conditions ?? []).reduce((sum, id) => (ready.has(id) ? sum + conditionOf(id).minutes : sum), 0);
   return Math.max(0, step.minutes - paid);
 }
 
 /** Conditions that were set up for steps that are answered: they are paid once. */
-const readyConditions = (flow: StagedFlow, f: Findings): ReadonlySet<string> =>
+const readyConditions = (flow: StagedFlow, f: Findings): ReadonlySet<ConditionId> =>
   new Set(
     [...flow.steps.values()].flatMap((step) => {
-      const outcome = f.facts[step.id] ? f.outcome(step.id) : undefined;
+      const outcome = f.facts[step.id] ? outcomeNamed(f, step.id) : undefined;
       return outcome === undefined || outcome === 'cannot' ? [] : (step.conditions ?? []);
     }),
   );
 
 const canBeAsked = (step: Step, f: Findings): boolean =>
-  f.outcome(step.id) === undefined && (step.sensible?.(f) ?? true) && !(step.tool === 'meter' && hasNoMeter(f));
+  outcomeNamed(f, step.id) === undefined && (step.sensible?.(f) ?? true) && !(step.tool === 'meter' && hasNoMeter(f));
 
 /** What may be asked now: what makes sense, with what has to come first done. What waits for a step is credited to it. */
 export function offersOf(flow: StagedFlow, f: Findings): readonly Offer[] {
@@ -94,13 +107,13 @@ export function offersOf(flow: StagedFlow, f: Findings): readonly Offer[] {
     const [only] = waiting;
     // A step that waits for several is credited to the last of them only.
     if (only !== undefined && waiting.length === 1)
-      opens.set(only, [...(opens.get(only) ?? []), { step: step.id, minutes: minutesNow(flow, step, ready) }]);
+      opens.set(only, [...(opens.get(only) ?? []), { step: step.id, minutes: minutesNow(step, ready) }]);
   }
   return open
     .filter((step) => waitsFor(step).length === 0)
     .map((step) => ({
       step: step.id,
-      minutes: minutesNow(flow, step, ready),
+      minutes: minutesNow(step, ready),
       place: step.place,
       opens: opens.get(step.id) ?? [],
     }));

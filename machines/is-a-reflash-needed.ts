@@ -6,7 +6,7 @@ import { PLAN_VERDICTS } from '../src/plan/verdicts.ts';
 import { deliveredWith } from '../src/steps/fitted/delivered-with.ts';
 import { rearInputs } from '../src/steps/fitted/rear-inputs.ts';
 import { unitKind } from '../src/steps/fitted/unit-kind.ts';
-import type { Findings } from '../src/steps/outcome.ts';
+import { type Findings, is, outcomeNamed } from '../src/steps/outcome.ts';
 import { ampCount } from '../src/steps/plan/amp-count.ts';
 import { AMP_GROUPS, type AmpGroup } from '../src/steps/plan/amp-groups.ts';
 import { ampKindStep } from '../src/steps/plan/amp-kind.ts';
@@ -22,7 +22,7 @@ import { paperBy } from '../src/steps/plan/paper-by.ts';
 import { paperLowered } from '../src/steps/plan/paper-lowered.ts';
 import { paperRear } from '../src/steps/plan/paper-rear.ts';
 import { paperSameEq } from '../src/steps/plan/paper-same-eq.ts';
-import { plannedChange } from '../src/steps/plan/planned-change.ts';
+import { type PlannedChange, plannedChange } from '../src/steps/plan/planned-change.ts';
 import { profileSource } from '../src/steps/plan/profile-source.ts';
 import { rearBuild } from '../src/steps/plan/rear-build.ts';
 import { wishMirroring } from '../src/steps/plan/wish-mirroring.ts';
@@ -42,8 +42,8 @@ const askThen = <S extends Step>(step: S, next: Route): FlowState => {
   return ask(step, Object.fromEntries(outcomes.map((outcome) => [outcome, next])) as Parameters<typeof ask<S>>[1]);
 };
 
-const plans = (plan: string) => (findings: Findings) => findings.outcome(plannedChange.id) === plan;
-const asked = (findings: Findings, step: { readonly id: string }) => findings.outcome(step.id) !== undefined;
+const plans = (plan: PlannedChange) => (findings: Findings) => is(findings, 'planned-change', plan);
+const asked = (findings: Findings, step: { readonly id: string }) => outcomeNamed(findings, step.id) !== undefined;
 
 const nothingPlanned = claim('nothing is planned', plans('nothing'));
 const onlyMirroring = claim('phone mirroring is the only wish', plans('mirroring'));
@@ -77,7 +77,7 @@ const deliveryMatters = claim('it matters what the bike was built with', (f) => 
   return answer === 'measure-first' && decision.separators.includes('rear') && !asked(f, deliveredWith);
 });
 const cannotMeasure = claim('it depends on the profile, and nothing can be measured now', (f) => {
-  const source = f.outcome(profileSource.id);
+  const source = f.outcome('profile-source');
   return planCase(f).answer === 'measure-first' && (source === 'unknown' || source === 'cannot');
 });
 const paperMayBeWrong = claim(

@@ -85,7 +85,6 @@ export interface StagedFlow {
   readonly causes: readonly string[];
   readonly handsOver: readonly HandsOver[];
   before(step: string): readonly string[];
-  minutesOf(condition: string): number;
   readonly machine: FlowMachine;
 }
 
@@ -244,7 +243,6 @@ export function flow(id: string, spec: FlowSpec): StagedFlow {
     before: (step: string) => [
       ...new Set([...(firstOf.get(step) ?? []), ...(all.find((one) => one.id === step)?.givenUnder ?? [])]),
     ],
-    minutesOf: () => 0,
   };
   return { ...made, machine: machineOf(made) };
 }

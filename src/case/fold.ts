@@ -29,7 +29,7 @@ function dropDependents(step: string, facts: Map<string, Answer>, steps: Steps):
   const stale = [step];
   for (let gone = stale.pop(); gone !== undefined; gone = stale.pop())
     for (const id of facts.keys())
-      if (steps.get(id)?.givenUnder?.includes(gone)) {
+      if ((steps.get(id)?.givenUnder as readonly string[] | undefined)?.includes(gone)) {
         facts.delete(id);
         stale.push(id);
       }

@@ -9,6 +9,7 @@ import {
   type StagedFlow,
 } from '../../machines/kit.ts';
 import type { Flow } from '../../machines/rows.ts';
+import { outcomeNamed } from '../steps/outcome.ts';
 import type { Case } from './events.ts';
 import { type Folded, fold } from './fold.ts';
 import { replayRows } from './replay-rows.ts';
@@ -58,7 +59,7 @@ function replayStaged(flow: StagedFlow, { events }: Case, late: Late | undefined
     carried: Object.fromEntries(answered.filter(([id]) => folded.brought.has(id) && !flow.steps.has(id))),
     terminals: answered.flatMap(([id, answer]): Terminal[] => {
       const step = flow.steps.get(id);
-      const outcome = step && findings.outcome(id);
+      const outcome = step && outcomeNamed(findings, id);
       return step && outcome !== undefined ? [{ step, answer, outcome }] : [];
     }),
     open,

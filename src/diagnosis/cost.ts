@@ -1,29 +1,20 @@
+import { CONDITIONS, type ConditionId, conditionOf } from '../steps/conditions.ts';
+import type { StepId } from '../steps/ids.ts';
 import type { Step } from '../steps/step.ts';
 
-/**
- * Something that takes a while and then stands ready for other steps as well. Minutes are part of the minutes of each
- * step that needs it; common practice of the trade, estimates with no published source.
- */
+/** A condition that takes a while and then stands ready for other steps as well. */
 export interface Setup {
-  readonly id: string;
+  readonly id: ConditionId;
   readonly minutes: number;
-  readonly steps: readonly string[];
 }
 
-export const SETUPS: readonly Setup[] = [
-  { id: 'tone playing, meter on AC', minutes: 2, steps: ['rear-pair', 'amp-in', 'amp-out'] },
-  { id: 'panel off at the head unit', minutes: 2, steps: ['rear-pair', 'amp-in'] },
-  {
-    id: 'amplifier uncovered',
-    minutes: 1,
-    steps: ['amp-switches', 'amp-in', 'amp-out', 'half-supply', 'swap-inputs', 'swap-outputs'],
-  },
-  { id: 'speakers off the amplifier', minutes: 1, steps: ['amp-out', 'swap-outputs'] },
-  { id: 'rear plug apart', minutes: 1, steps: ['run-ohms', 'wire-to-frame', 'pop-run'] },
-  { id: 'grille off, one wire off', minutes: 5, steps: ['coil-ohms', 'pop-speaker'] },
-];
+const setupOf = (id: ConditionId): readonly Setup[] => {
+  const { minutes } = conditionOf(id);
+  return minutes > 0 ? [{ id, minutes }] : [];
+};
+export const SETUPS: readonly Setup[] = (Object.keys(CONDITIONS) as ConditionId[]).flatMap(setupOf);
 
-export const setupsOf = (stepId: string): readonly Setup[] => SETUPS.filter(({ steps }) => steps.includes(stepId));
+export const setupsOf = ({ conditions = [] }: Step): readonly Setup[] => conditions.flatMap(setupOf);
 
 /** What is told of the past: asked first in every flow. */
 export const HISTORY: readonly string[] = ['rear-history', 'last-change', 'amp-history'];
@@ -35,7 +26,7 @@ const AC = ['rear-pair', 'amp-in', 'amp-out'];
  * may be there; the chain is followed from where the sound begins; nothing is taken apart further than the reading before
  * it asks for. What is given under another answer comes after that one, too.
  */
-const FIRST: Readonly<Record<string, readonly string[]>> = {
+const FIRST: Readonly<Record<string, readonly StepId[]>> = {
   'rear-pair': ['fader-centre', 'meter-digit'],
   'rear-pair-again': ['rear-pair'],
   'rear-pair-place': ['rear-pair'],
@@ -57,7 +48,7 @@ const FIRST: Readonly<Record<string, readonly string[]>> = {
   'speakers-unplugged': ['amp-light'],
   // Whoever starts into a short may lose the output: where it can be measured, it is.
   'one-by-one': ['speakers-unplugged', 'amp-wires-to-frame', 'amp-runs'],
-};
+} satisfies Partial<Record<StepId, readonly StepId[]>>;
 
 /** The steps of a flow that have to come before this one. What is fitted can be asked at any time. */
 export function comesAfter(step: Step, steps: ReadonlyMap<string, Step>): readonly string[] {
@@ -73,7 +64,7 @@ export function minutesOf(steps: readonly Step[]): number {
   let minutes = 0;
   for (const step of steps) {
     minutes += step.minutes;
-    for (const setup of setupsOf(step.id)) {
+    for (const setup of setupsOf(step)) {
       if (paid.has(setup.id)) minutes -= setup.minutes;
       paid.add(setup.id);
     }

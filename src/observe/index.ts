@@ -25,7 +25,7 @@ import { sayRearRating } from './fitted/rear-rating.ts';
 import { sayUnitKind } from './fitted/unit-kind.ts';
 import { sayWhichAmp } from './fitted/which-amp.ts';
 import { asLeft } from './left.ts';
-import type { Observer, Says } from './observer.ts';
+import type { Observer, Say, Says } from './observer.ts';
 import { sayContactsLook } from './plugs/contacts-look.ts';
 import { sayInputPlug } from './plugs/input-plug.ts';
 import { sayLidCheck } from './plugs/lid-check.ts';
@@ -81,7 +81,7 @@ import { sayRearPairPlace } from './unit/rear-pair-place.ts';
 export type { Observer } from './observer.ts';
 
 /** Every step that a bike can answer, by its id. */
-const SAYS: Says = {
+const SAYS = {
   'amp-dc': sayAmpDc,
   'amp-in': sayAmpIn,
   'amp-light': sayAmpLight,
@@ -157,7 +157,7 @@ const SAYS: Says = {
   'rear-pair-again': sayRearPairAgain,
   'rear-pair-place': sayRearPairPlace,
   'rear-pair': sayRearPair,
-};
+} satisfies Says;
 
 /** The steps that a bike can answer. */
 export const OBSERVED: readonly string[] = Object.keys(SAYS);
@@ -169,7 +169,7 @@ export const OBSERVED: readonly string[] = Object.keys(SAYS);
  * @throws {RangeError} if no bike can answer the step.
  */
 export function observe(step: Step, bike: Ridden, situation: Situation, observer: Observer): Answer {
-  const say = SAYS[step.id];
+  const say = (SAYS as Readonly<Record<string, Say>>)[step.id];
   if (!say) throw new RangeError(`step must be one that a bike can answer, got ${step.id}`);
   return say({ step, found: bike, bike: asLeft(bike, situation), situation, observer });
 }

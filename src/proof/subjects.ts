@@ -1,8 +1,8 @@
 import { type Draw, drawFrom, happens, pick } from '../observe/draw.ts';
+import { asBuilt, randomRig, type WholeRig } from '../survey/random-rig.ts';
 import { FAULTS, type Fault, keyOf, severityAt, weightOf } from '../world/faults/index.ts';
 import type { ComplaintId } from '../world/symptoms/index.ts';
 import { type Bikes, bikesOf, type Present } from './bikes.ts';
-import { asBuilt, randomRig, type WholeRig } from '../survey/random-rig.ts';
 
 /** A random bike, what its papers say, and faults that give it the complaint. */
 export interface Subject {

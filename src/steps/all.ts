@@ -22,6 +22,7 @@ import { rearInputs } from './fitted/rear-inputs.ts';
 import { rearRating } from './fitted/rear-rating.ts';
 import { unitKind } from './fitted/unit-kind.ts';
 import { whichAmp } from './fitted/which-amp.ts';
+import type { ConstantStepId } from './ids.ts';
 import { ampCount } from './plan/amp-count.ts';
 import { AMP_GROUPS, type AmpGroup } from './plan/amp-groups.ts';
 import { ampKindStep } from './plan/amp-kind.ts';
@@ -100,8 +101,8 @@ import { rearPairPlace } from './unit/rear-pair-place.ts';
 const OF_A_GROUP = [ampKindStep, ampTurnOnStep, ampSignalStep, ampNeedsStep];
 const ofEachGroup = (Object.keys(AMP_GROUPS) as AmpGroup[]).flatMap((group) => OF_A_GROUP.map((of): Step => of(group)));
 
-/** Every step by its id, for tools, tests and the proof. A page loads the steps of its own flow and no others. */
-export const ALL_STEPS: Readonly<Record<string, Step>> = {
+/** The steps that are one constant each. One that is missing does not compile. */
+const CONSTANTS = {
   'amp-dc': ampDc,
   'amp-in': ampIn,
   'amp-light': ampLight,
@@ -193,5 +194,10 @@ export const ALL_STEPS: Readonly<Record<string, Step>> = {
   'rear-pair-again': rearPairAgain,
   'rear-pair-place': rearPairPlace,
   'rear-pair': rearPair,
+} satisfies Record<ConstantStepId, Step>;
+
+/** Every step by its id, for tools, tests and the proof. A page loads the steps of its own flow and no others. */
+export const ALL_STEPS: Readonly<Record<string, Step>> = {
+  ...CONSTANTS,
   ...Object.fromEntries(ofEachGroup.map((step) => [step.id, step])),
 };

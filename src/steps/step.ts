@@ -2,6 +2,8 @@ import type { Unit } from '../compute/quantity.ts';
 import type { Rig } from '../rig/rig.ts';
 import type { TONES } from '../sound/tone.ts';
 import type { CautionId } from './cautions.ts';
+import type { ConditionId } from './conditions.ts';
+import type { StepId } from './ids.ts';
 import type { TestPoint } from './test-points.ts';
 
 export type ToneName = (typeof TONES)[number]['name'];
@@ -76,17 +78,19 @@ interface Wording<O extends string> {
   readonly how: readonly string[] | ((situation: Situation) => readonly string[]);
   readonly why: string;
   readonly tool: Tool;
+  /** From nothing: with the minutes of its conditions. */
   readonly minutes: number;
+  /** What must stand before the question makes sense, in the order in which it is brought about. */
+  readonly conditions?: readonly ConditionId[];
   readonly observes: readonly Part[];
   readonly cautions?: readonly CautionId[];
-  readonly conditions?: readonly string[];
   readonly sensible?: (findings: import('./outcome.ts').Findings) => boolean;
   /** Slug of the article that explains the background. */
   readonly article?: string;
   /** What each outcome is called on the wire and in the evidence of a verdict. */
   readonly outcomes: Readonly<Record<O, string>>;
   /** Steps whose answer this one was given under: when that changes, this is asked again. */
-  readonly givenUnder?: readonly string[];
+  readonly givenUnder?: readonly StepId[];
   /** What to do instead, shown with "I can't do this". */
   readonly ifCannot?: string;
 }
@@ -96,7 +100,7 @@ export interface ChoiceStep<O extends string = string> extends Wording<O> {
   readonly kind: 'choice';
   readonly options: Readonly<Record<O, string>>;
   /** Options that make no sense on this bike. */
-  leftOut?(situation: Situation): readonly O[];
+  leftOut?(situation: Situation): readonly NoInfer<O>[];
 }
 
 /** A question about what is fitted. It is skipped when "my bike" already says. */

@@ -210,7 +210,7 @@ describe('changing an earlier answer', () => {
     const all = new Set<string>();
     const add = (of: string) => {
       for (const [other, { givenUnder = [] }] of steps) {
-        if (givenUnder.includes(of) && !all.has(other)) {
+        if (givenUnder.some((id) => id === of) && !all.has(other)) {
           all.add(other);
           add(other);
         }

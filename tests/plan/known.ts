@@ -1,14 +1,14 @@
-import type { AmpNeed } from '../../src/plan/amp-need.ts';
-import type { KnownAmp, Rig } from '../../src/rig/rig.ts';
-import type { Findings } from '../../src/steps/outcome.ts';
+import type { KnownAmp, Rig } from '../../../src/rig/rig.ts';
+import { type Findings, findingsFrom } from '../../../src/steps/outcome.ts';
+import type { AmpNeed } from '../../../src/verdicts/plan/amp-need.ts';
 
 /** A case in which these steps have these outcomes. */
-export const known = (outcomes: Readonly<Record<string, string | undefined>>, rig: Rig = {}): Findings => ({
-  rig,
-  facts: {},
-  outcome: (id) => outcomes[id],
-  values: () => ({}),
-});
+export const known = (outcomes: Readonly<Record<string, string | undefined>>, rig: Rig = {}): Findings =>
+  findingsFrom(
+    { rig, facts: {} },
+    (id) => outcomes[id],
+    () => ({}),
+  );
 
 /** An amplifier for each thing that one can need. */
 export const AMP_OF: Readonly<Record<AmpNeed, readonly KnownAmp[]>> = {

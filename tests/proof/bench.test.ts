@@ -1,20 +1,20 @@
 import { describe, expect, it } from 'vitest';
 import { comesAfter } from '../../src/diagnosis/cost.ts';
 import { minutesByTest } from '../../src/diagnosis/least-cost.ts';
-import { BUILD_KINDS, fixedRigs } from '../../src/survey/fixed-rigs.ts';
 import { flowCost } from '../../src/proof/flow-cost.ts';
 import { PROVED_FLOWS } from '../../src/proof/flows.ts';
 import { MODES, playTrial } from '../../src/proof/modes.ts';
 import { subjectOf } from '../../src/proof/subjects.ts';
 import { fedFromRear } from '../../src/steps/fitted/fed-from.ts';
+import { BUILD_KINDS, fixedRigs } from '../../src/survey/fixed-rigs.ts';
 
 /*
  * Minutes of a flow against the least possible, on one bike. `npm run bench` is the whole. The search itself is held to
  * textbook examples and to every decision tree of small problems in tests/diagnosis/least-cost.test.ts.
  */
 
-/** How far above the least possible a flow may lie on any of these bikes. */
-const MOST_RATIO: Readonly<Record<string, number>> = { 'no-rear-sound': 1.15, 'amp-wont-turn-on': 1.12 };
+/** How far above the least possible a flow may lie on any of these bikes. What is uncovered or unplugged once is paid once. */
+const MOST_RATIO: Readonly<Record<string, number>> = { 'no-rear-sound': 1.15, 'amp-wont-turn-on': 1.15 };
 
 const total = (minutes: Iterable<number>) => [...minutes].reduce((sum, one) => sum + one, 0);
 

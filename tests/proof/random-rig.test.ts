@@ -3,11 +3,11 @@ import { FUSE_RATINGS_A, largestFuseA } from '../../src/compute/fuse.ts';
 import { COIL_HIGHEST_RATIO, COIL_LOWEST_RATIO, parallelOhm, seriesOhm } from '../../src/compute/impedance.ts';
 import { drawFrom } from '../../src/observe/draw.ts';
 import { believedRig } from '../../src/proof/believed-rig.ts';
-import { BUILD_KINDS, fixedRigs, kindOf } from '../../src/survey/fixed-rigs.ts';
-import { asBuilt, randomRig } from '../../src/survey/random-rig.ts';
 import { AMP_FIELDS, BIKE_FIELDS } from '../../src/rig/fields.ts';
 import type { Rig } from '../../src/rig/rig.ts';
 import { validateRig } from '../../src/rig/validate.ts';
+import { BUILD_KINDS, fixedRigs, kindOf } from '../../src/survey/fixed-rigs.ts';
+import { asBuilt, randomRig } from '../../src/survey/random-rig.ts';
 import { healthyWorld } from '../../src/world/healthy.ts';
 
 const RIGS = Array.from({ length: 300 }, (_, i) => randomRig(drawFrom('rigs', i)));

@@ -7,6 +7,7 @@ import {
   UNALTERED_SHAPE,
 } from '../../compute/profile-response.ts';
 import { estimate } from '../../rig/rig.ts';
+import type { StepId } from '../../steps/ids.ts';
 import type { Findings } from '../../steps/outcome.ts';
 import { smallestDigitV } from '../../steps/tools/smallest-digit.ts';
 
@@ -27,7 +28,7 @@ const FLOOR_DB = -18;
 const dB = (voltageRatio: number) =>
   voltageRatio > 0 ? Math.max(FLOOR_DB, gainFromVoltageRatioDb({ voltageRatio })) : FLOOR_DB;
 
-function pointsOf(findings: Findings, step: string, engineRunning: boolean): readonly Point[] {
+function pointsOf(findings: Findings, step: StepId, engineRunning: boolean): readonly Point[] {
   const values = findings.values(step);
   const denominatorV = values['v400V'];
   if (!denominatorV) return [];

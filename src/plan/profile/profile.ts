@@ -1,4 +1,5 @@
 import type { BikeValues } from '../../rig/fields.ts';
+import type { StepId } from '../../steps/ids.ts';
 import type { Findings } from '../../steps/outcome.ts';
 
 /** What the stored profiles do is common practice of the trade, no published source. */
@@ -51,28 +52,28 @@ export const candidates = (now: ProfileNow, deliveredWith?: DeliveredWith): read
       PROPERTIES.every((property) => agrees(STORED_PROFILES[id][property], now[property])),
   );
 
-type Meaning = { readonly step: string; readonly yes: readonly string[]; readonly no: readonly string[] };
+type Meaning = { readonly step: StepId; readonly yes: readonly string[]; readonly no: readonly string[] };
 
 /** What the outcome of a measurement says about its property. Every other outcome says nothing. */
-const MEASURED: Readonly<Record<Property, Meaning>> = {
+const MEASURED = {
   boosted: { step: 'tones-off', yes: ['boosted'], no: ['flat'] },
   rear: { step: 'rear-pair', yes: ['ok', 'uneven', 'one-only'], no: ['none'] },
   sameEq: { step: 'tones-running', yes: ['same'], no: ['changes'] },
   lowered: { step: 'top-step', yes: ['lowered'], no: ['full'] },
-};
-export const MEASURED_BY: Readonly<Record<Property, string>> = {
+} as const satisfies Record<Property, Meaning>;
+export const MEASURED_BY = {
   boosted: MEASURED.boosted.step,
   rear: MEASURED.rear.step,
   sameEq: MEASURED.sameEq.step,
   lowered: MEASURED.lowered.step,
-};
+} as const satisfies Record<Property, StepId>;
 
-const PAPER: Readonly<Record<Property, string>> = {
+const PAPER = {
   boosted: 'paper-boosted',
   rear: 'paper-rear',
   sameEq: 'paper-same-eq',
   lowered: 'paper-lowered',
-};
+} as const satisfies Record<Property, StepId>;
 
 const everyProperty = (of: (property: Property) => Tri): ProfileNow => ({
   rear: of('rear'),
@@ -84,9 +85,10 @@ const everyProperty = (of: (property: Property) => Tri): ProfileNow => ({
 /** What the meter says. */
 export const measuredProfile = (findings: Findings): ProfileNow =>
   everyProperty((property) => {
-    const outcome = findings.outcome(MEASURED[property].step) ?? '';
-    if (MEASURED[property].yes.includes(outcome)) return 'yes';
-    return MEASURED[property].no.includes(outcome) ? 'no' : 'unknown';
+    const { step, yes, no }: Meaning = MEASURED[property];
+    const outcome = findings.outcome(step) ?? '';
+    if (yes.includes(outcome)) return 'yes';
+    return no.includes(outcome) ? 'no' : 'unknown';
   });
 
 /** What a paper says, or that nobody ever changed it, which nobody can say after a reflash. */

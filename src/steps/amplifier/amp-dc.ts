@@ -1,7 +1,7 @@
 import { OUTPUT_DC_BAD_V, OUTPUT_DC_HEALTHY_V } from '../../compute/amp-supply.ts';
-import { measurement } from '../step.ts';
+import { measurement, type ReadingStep } from '../step.ts';
 
-export const ampDc = measurement<'ok' | 'offset' | 'unclear'>({
+export const ampDc: ReadingStep<'ok' | 'offset' | 'unclear'> = measurement({
   place: 'amplifier',
   id: 'amp-dc',
   short: 'DC across its outputs',
@@ -15,6 +15,7 @@ export const ampDc = measurement<'ok' | 'offset' | 'unclear'>({
   why: 'A healthy output has next to no DC across it. A damaged one pushes the coil to one side, and protection steps in.',
   tool: 'meter',
   minutes: 4,
+  conditions: ['amp-uncovered', 'amp-outputs-off', 'music-paused', 'meter-on-dc'],
   observes: ['amp'],
   cautions: ['amp-output', 'bridge'],
   probes: { red: 'amp-out-plus', black: 'amp-out-minus' },

@@ -1,7 +1,7 @@
 import { AC_DIGITS } from '../../compute/meter.ts';
 import { formatQuantity, formatRange } from '../../compute/quantity.ts';
 import { fedFromRear } from '../fitted/fed-from.ts';
-import { type Band, bandOf, measurement, type Situation, type Values } from '../step.ts';
+import { type Band, bandOf, measurement, type ReadingStep, type Situation, type Values } from '../step.ts';
 import { acReading, leastReferenceV, nothingBelowV, tooLittle } from '../tools/ac-volts.ts';
 import { smallestDigitV } from '../tools/smallest-digit.ts';
 import { onLineLevel } from './line-level.ts';
@@ -53,7 +53,7 @@ function moreThanSent(values: Values, situation: Situation) {
 }
 
 /** What reaches the rear inputs of the amplifier, against what leaves the head unit at the same volume step. */
-export const ampIn = measurement<'ok' | 'low' | 'none'>({
+export const ampIn: ReadingStep<'ok' | 'low' | 'none'> = measurement({
   place: 'amplifier',
   id: 'amp-in',
   short: 'Rear inputs of the amplifier',
@@ -71,6 +71,7 @@ export const ampIn = measurement<'ok' | 'low' | 'none'>({
   why: 'What leaves the head unit and does not arrive is lost in a plug, a lead or an adapter between the two.',
   tool: 'meter',
   minutes: 8,
+  conditions: ['amp-uncovered', 'amp-outputs-off', 'panel-off', 'tone-400', 'meter-on-ac'],
   observes: ['settings', 'profile', 'unit', 'unit-leads'],
   cautions: ['bridge', 'loud-tone', 'flat-battery'],
   tones: ['400hz'],

@@ -1,6 +1,6 @@
-import { choice } from '../step.ts';
+import { type ChoiceStep, choice } from '../step.ts';
 
-export const ampLight = choice<'normal' | 'off' | 'fault'>({
+export const ampLight: ChoiceStep<'normal' | 'off' | 'fault'> = choice({
   place: 'amplifier',
   id: 'amp-light',
   short: 'Amplifier lamp',
@@ -14,6 +14,7 @@ export const ampLight = choice<'normal' | 'off' | 'fault'>({
   why: 'A lit lamp does not prove that sound comes out, and a dark one does not prove that the supply is missing. It says where to look first.',
   tool: 'none',
   minutes: 1,
+  conditions: ['head-unit-playing'],
   observes: ['settings', 'profile', 'unit', 'unit-leads', 'amp-supply', 'amp', 'run'],
   cautions: ['hot'],
   options: { normal: 'Lit as usual', off: 'Off', fault: 'Fault colour, or blinking' },

@@ -1,6 +1,6 @@
 import { voltageRatio } from '../../compute/decibel.ts';
 import { formatQuantity } from '../../compute/quantity.ts';
-import { type Band, bandOf, measurement, type Situation, type Values } from '../step.ts';
+import { type Band, bandOf, measurement, type ReadingStep, type Situation, type Values } from '../step.ts';
 import { acReading, tooLittle } from '../tools/ac-volts.ts';
 import { smallestDigitV } from '../tools/smallest-digit.ts';
 import { expectedGainRatio, gainInWords } from './expected-gain.ts';
@@ -62,7 +62,7 @@ const ampReading = (label: string) => ({
 });
 
 /** What the amplifier makes of its input. Residue of its switching stage is read first, with the tone off. */
-export const ampOut = measurement<'ok' | 'low' | 'none'>({
+export const ampOut: ReadingStep<'ok' | 'low' | 'none'> = measurement({
   place: 'amplifier',
   id: 'amp-out',
   short: 'Rear outputs of the amplifier',
@@ -78,6 +78,7 @@ export const ampOut = measurement<'ok' | 'low' | 'none'>({
   why: 'An input that is fine and an output that is not: the fault is inside the amplifier or on its knobs.',
   tool: 'meter',
   minutes: 8,
+  conditions: ['amp-uncovered', 'amp-outputs-off', 'tone-400', 'meter-on-ac'],
   observes: ['settings', 'profile', 'unit', 'unit-leads', 'amp-supply', 'amp'],
   cautions: ['amp-output', 'key-off', 'bridge', 'loud-tone', 'flat-battery'],
   tones: ['400hz'],

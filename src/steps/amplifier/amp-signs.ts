@@ -1,6 +1,6 @@
-import { choice } from '../step.ts';
+import { type ChoiceStep, choice } from '../step.ts';
 
-export const ampSigns = choice<'alive' | 'dead'>({
+export const ampSigns: ChoiceStep<'alive' | 'dead'> = choice({
   place: 'amplifier',
   id: 'amp-signs',
   short: 'Other signs of life',
@@ -13,6 +13,7 @@ export const ampSigns = choice<'alive' | 'dead'>({
   why: 'A relay that clicks and a case that warms up need supply, ground and turn-on, all three.',
   tool: 'ears',
   minutes: 11,
+  conditions: ['volume-zero'],
   observes: ['settings', 'profile', 'unit', 'unit-leads', 'amp-supply', 'amp', 'run'],
   cautions: ['hot', 'wakes-loud'],
   options: { alive: 'Yes, it clicks or gets warm', dead: 'No, nothing at all' },

@@ -1,6 +1,6 @@
-import { choice } from '../step.ts';
+import { type ChoiceStep, choice } from '../step.ts';
 
-export const ampSwitches = choice<'right' | 'mode' | 'range' | 'turn-on'>({
+export const ampSwitches: ChoiceStep<'right' | 'mode' | 'range' | 'turn-on'> = choice({
   place: 'amplifier',
   id: 'amp-switches',
   short: 'Selectors on the amplifier',
@@ -16,6 +16,7 @@ export const ampSwitches = choice<'right' | 'mode' | 'range' | 'turn-on'>({
   why: 'A channel selector left at its default can take the rear channels from inputs that nobody wired.',
   tool: 'none',
   minutes: 5,
+  conditions: ['amp-uncovered'],
   observes: ['amp'],
   cautions: ['hot'],
   options: {

@@ -1,6 +1,6 @@
 import { HALF_SUPPLY_PAIR_DIFFERENCE_V, halfSupplyBandV } from '../../compute/half-supply.ts';
 import { formatRange } from '../../compute/quantity.ts';
-import { type Band, bandOf, measurement } from '../step.ts';
+import { type Band, bandOf, measurement, type ReadingStep } from '../step.ts';
 
 const wireReading = (label: string) => ({
   label,
@@ -20,7 +20,7 @@ function halfBands(batteryV: number): readonly Band[] {
 }
 
 /** Half the supply as DC on each wire shows that a wire reaches a live bridge output. It proves nothing about a channel. */
-export const halfSupply = measurement<'half' | 'zero' | 'one-odd' | 'unclear'>({
+export const halfSupply: ReadingStep<'half' | 'zero' | 'one-odd' | 'unclear'> = measurement({
   place: 'amplifier',
   id: 'half-supply',
   short: 'DC on the rear input wires',
@@ -35,6 +35,7 @@ export const halfSupply = measurement<'half' | 'zero' | 'one-odd' | 'unclear'>({
   why: 'A wire that reaches a live output rests at about half the supply. No DC where there is AC at the head unit means that the wire does not come from there.',
   tool: 'meter',
   minutes: 6,
+  conditions: ['amp-uncovered', 'music-paused', 'black-on-minus', 'meter-on-dc'],
   observes: ['unit', 'unit-leads'],
   cautions: ['bridge'],
   probes: { red: 'amp-in-plus', black: 'battery-minus' },

@@ -1,6 +1,6 @@
-import { choice } from '../step.ts';
+import { type ChoiceStep, choice } from '../step.ts';
 
-export const oneByOne = choice<'one' | 'together' | 'none'>({
+export const oneByOne: ChoiceStep<'one' | 'together' | 'none'> = choice({
   place: 'amplifier',
   id: 'one-by-one',
   short: 'Speakers back one at a time',
@@ -14,6 +14,7 @@ export const oneByOne = choice<'one' | 'together' | 'none'>({
   why: 'The run that trips it alone has the short. If only all together do, the load is too heavy.',
   tool: 'none',
   minutes: 8,
+  conditions: ['key-off', 'amp-uncovered', 'amp-outputs-off'],
   observes: ['run', 'speaker', 'amp'],
   cautions: ['key-off', 'into-a-short', 'bridge'],
   options: {

@@ -1,6 +1,6 @@
-import { choice } from '../step.ts';
+import { type ChoiceStep, choice } from '../step.ts';
 
-export const recover = choice<'at-once' | 'after-minutes' | 'key-cycle' | 'stays'>({
+export const recover: ChoiceStep<'at-once' | 'after-minutes' | 'key-cycle' | 'stays'> = choice({
   place: 'amplifier',
   id: 'recover',
   short: 'How it comes back',
@@ -14,6 +14,7 @@ export const recover = choice<'at-once' | 'after-minutes' | 'key-cycle' | 'stays
   why: 'Volts that dip come back at once. Heat needs minutes. A short holds until the key is turned, and comes again.',
   tool: 'none',
   minutes: 4,
+  conditions: ['head-unit-playing'],
   observes: ['amp-supply', 'amp', 'run', 'speaker'],
   cautions: ['hot', 'into-a-short'],
   options: {

@@ -1,6 +1,7 @@
-import { choice } from '../step.ts';
+import { answeredWith } from '../outcome.ts';
+import { type ChoiceStep, choice } from '../step.ts';
 
-export const speakersUnplugged = choice<'clears' | 'stays' | 'dark'>({
+export const speakersUnplugged: ChoiceStep<'clears' | 'stays' | 'dark'> = choice({
   place: 'amplifier',
   id: 'speakers-unplugged',
   short: 'All speakers off the amplifier',
@@ -13,13 +14,11 @@ export const speakersUnplugged = choice<'clears' | 'stays' | 'dark'>({
   why: 'A lamp that clears without speakers points to a run or a coil. One that stays points to the amplifier or its supply.',
   tool: 'none',
   minutes: 4,
+  conditions: ['amp-uncovered', 'amp-outputs-off', 'head-unit-playing'],
   observes: ['amp-supply', 'amp', 'run', 'speaker'],
   cautions: ['key-off', 'bridge'],
   options: { clears: 'Yes, normal now', stays: 'No, still the fault lamp', dark: 'No, it is dark now' },
   // A fault lamp that goes dark had a load to trip on, and has no supply or no turn-on to start with.
-  leftOut: ({ facts }) => {
-    const lamp = facts['amp-light'];
-    return lamp && 'option' in lamp && lamp.option === 'fault' ? [] : ['dark'];
-  },
+  leftOut: ({ facts }) => (answeredWith(facts, 'amp-light', 'fault') ? [] : ['dark']),
   outcomes: { clears: 'clears without speakers', stays: 'stays without speakers', dark: 'dark without speakers' },
 });

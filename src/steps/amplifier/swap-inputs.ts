@@ -1,6 +1,6 @@
-import { choice } from '../step.ts';
+import { type ChoiceStep, choice } from '../step.ts';
 
-export const swapInputs = choice<'plays' | 'silent'>({
+export const swapInputs: ChoiceStep<'plays' | 'silent'> = choice({
   place: 'amplifier',
   id: 'swap-inputs',
   short: 'Front plugs into the rear inputs',
@@ -15,6 +15,7 @@ export const swapInputs = choice<'plays' | 'silent'>({
   why: 'The front signal is known to be good. If the rear plays with it, the fault is before the amplifier.',
   tool: 'ears',
   minutes: 6,
+  conditions: ['key-off', 'amp-uncovered'],
   observes: ['amp-supply', 'amp', 'run', 'speaker'],
   cautions: ['key-off', 'loud-tone'],
   options: { plays: 'Yes, the rear plays', silent: 'No, still silent' },

@@ -1,6 +1,6 @@
-import { choice } from '../step.ts';
+import { type ChoiceStep, choice } from '../step.ts';
 
-export const swapOutputs = choice<'plays' | 'silent'>({
+export const swapOutputs: ChoiceStep<'plays' | 'silent'> = choice({
   place: 'amplifier',
   id: 'swap-outputs',
   short: 'Front output onto the rear speakers',
@@ -14,6 +14,7 @@ export const swapOutputs = choice<'plays' | 'silent'>({
   why: 'The front output is known to work. If the rear speakers play on it, their run and coils are good.',
   tool: 'ears',
   minutes: 8,
+  conditions: ['key-off', 'amp-uncovered', 'amp-outputs-off'],
   observes: ['run', 'speaker'],
   cautions: ['key-off', 'short-suspected'],
   options: { plays: 'Yes, they play', silent: 'No, still silent' },

@@ -1,6 +1,6 @@
-import { choice, EVERY_PART } from '../step.ts';
+import { type ChoiceStep, choice, EVERY_PART } from '../step.ts';
 
-export const fourCorners = choice<'all' | 'no-rear' | 'one-corner' | 'one-side' | 'none'>({
+export const fourCorners: ChoiceStep<'all' | 'no-rear' | 'one-corner' | 'one-side' | 'none'> = choice({
   place: 'ears',
   id: 'four-corners',
   short: 'Which corners play',
@@ -15,6 +15,7 @@ export const fourCorners = choice<'all' | 'no-rear' | 'one-corner' | 'one-side' 
   why: 'One silent corner is a speaker, a plug or a wire. A silent pair is more often a setting, a profile or an amplifier.',
   tool: 'ears',
   minutes: 3,
+  conditions: ['head-unit-playing'],
   observes: EVERY_PART,
   options: {
     'no-rear': 'The front plays, the rear never',

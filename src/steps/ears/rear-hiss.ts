@@ -1,6 +1,6 @@
-import { choice } from '../step.ts';
+import { type ChoiceStep, choice } from '../step.ts';
 
-export const rearHiss = choice<'hiss' | 'silent'>({
+export const rearHiss: ChoiceStep<'hiss' | 'silent'> = choice({
   place: 'ears',
   id: 'rear-hiss',
   short: 'Hiss at a rear cone',
@@ -14,6 +14,7 @@ export const rearHiss = choice<'hiss' | 'silent'>({
   why: 'Hiss is the amplifier’s own noise. If you hear it, the amplifier, the wire and the coil are alive, and the fault is before the amplifier.',
   tool: 'ears',
   minutes: 1,
+  conditions: ['music-paused'],
   observes: ['amp-supply', 'amp', 'run', 'speaker'],
   cautions: ['loud-tone'],
   options: { hiss: 'Yes, hiss or a thump', silent: 'Dead silence' },

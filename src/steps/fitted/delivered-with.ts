@@ -1,7 +1,7 @@
 import { withKnown } from '../../rig/rig.ts';
-import { rigQuestion } from '../step.ts';
+import { type RigStep, rigQuestion } from '../step.ts';
 
-export const deliveredWith = rigQuestion<'two' | 'four'>({
+export const deliveredWith: RigStep<'two' | 'four'> = rigQuestion({
   place: 'fitted',
   id: 'delivered-with',
   short: 'Built with',

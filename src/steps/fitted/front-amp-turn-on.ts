@@ -1,7 +1,7 @@
 import { ampDriving, withAmpKnown } from '../../rig/rig.ts';
-import { rigQuestion } from '../step.ts';
+import { type RigStep, rigQuestion } from '../step.ts';
 
-export const frontAmpTurnOn = rigQuestion<'wire' | 'signal' | 'dc'>({
+export const frontAmpTurnOn: RigStep<'wire' | 'signal' | 'dc'> = rigQuestion({
   place: 'fitted',
   id: 'front-amp-turn-on',
   short: 'Front amplifier switched by',

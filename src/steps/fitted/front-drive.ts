@@ -1,5 +1,5 @@
 import { ampDriving, type Rig, withAmpKnown, withKnown } from '../../rig/rig.ts';
-import { rigQuestion } from '../step.ts';
+import { type RigStep, rigQuestion } from '../step.ts';
 
 /** Says what drives the front, as far as the list of amplifiers or the answer to another question tells. */
 function knownFrontDrive(rig: Rig): 'same' | 'unit' | 'other' | undefined {
@@ -9,7 +9,7 @@ function knownFrontDrive(rig: Rig): 'same' | 'unit' | 'other' | undefined {
 }
 
 /** What else hangs on the amplifier of the rear: one that makes the front play has power, ground and turn-on. */
-export const frontDrive = rigQuestion<'same' | 'unit' | 'other'>({
+export const frontDrive: RigStep<'same' | 'unit' | 'other'> = rigQuestion({
   place: 'fitted',
   id: 'front-drive',
   short: 'Front driven by',

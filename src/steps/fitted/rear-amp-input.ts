@@ -1,7 +1,7 @@
 import { ampDriving, withAmpKnown } from '../../rig/rig.ts';
-import { rigQuestion } from '../step.ts';
+import { type RigStep, rigQuestion } from '../step.ts';
 
-export const rearAmpInput = rigQuestion<'speaker' | 'line'>({
+export const rearAmpInput: RigStep<'speaker' | 'line'> = rigQuestion({
   place: 'fitted',
   id: 'rear-amp-input',
   short: 'Signal into the amplifier',

@@ -1,7 +1,7 @@
 import { ampDriving, withAmpKnown } from '../../rig/rig.ts';
-import { rigQuestion } from '../step.ts';
+import { type RigStep, rigQuestion } from '../step.ts';
 
-export const rearAmpTurnOn = rigQuestion<'wire' | 'signal' | 'dc'>({
+export const rearAmpTurnOn: RigStep<'wire' | 'signal' | 'dc'> = rigQuestion({
   place: 'fitted',
   id: 'rear-amp-turn-on',
   short: 'Amplifier switched by',

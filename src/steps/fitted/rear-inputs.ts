@@ -1,10 +1,10 @@
 import type { KnownAmp } from '../../rig/rig.ts';
-import { rigQuestion } from '../step.ts';
+import { type RigStep, rigQuestion } from '../step.ts';
 
 /** The amplifiers of the list that drive the rear, or may, as far as anybody said. */
 const mayDriveRear = (amp: KnownAmp) => amp.drives !== 'front';
 
-export const rearInputs = rigQuestion<'own' | 'front'>({
+export const rearInputs: RigStep<'own' | 'front'> = rigQuestion({
   place: 'fitted',
   id: 'rear-inputs',
   short: 'Rear inputs come from',

@@ -1,7 +1,7 @@
 import { withKnown } from '../../rig/rig.ts';
-import { rigQuestion } from '../step.ts';
+import { type RigStep, rigQuestion } from '../step.ts';
 
-export const rearRating = rigQuestion<'2' | '4' | '8'>({
+export const rearRating: RigStep<'2' | '4' | '8'> = rigQuestion({
   place: 'fitted',
   id: 'rear-rating',
   short: 'Rear speaker, rated',

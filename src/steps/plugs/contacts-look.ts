@@ -1,6 +1,6 @@
-import { choice } from '../step.ts';
+import { type ChoiceStep, choice } from '../step.ts';
 
-export const contactsLook = choice<'apart' | 'film' | 'clean'>({
+export const contactsLook: ChoiceStep<'apart' | 'film' | 'clean'> = choice({
   place: 'plugs',
   id: 'contacts-look',
   short: 'The plug’s contacts',
@@ -13,6 +13,7 @@ export const contactsLook = choice<'apart' | 'film' | 'clean'>({
   why: 'A plug that was apart is cured. A film comes back, and a clean plug means that the lead itself breaks inside.',
   tool: 'none',
   minutes: 1,
+  conditions: ['key-off', 'lid-plug-apart'],
   observes: ['run'],
   cautions: ['key-off'],
   options: { apart: 'It was apart or not locked', film: 'Together, with dirt or a film', clean: 'Together and clean' },

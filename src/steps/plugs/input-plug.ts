@@ -1,6 +1,6 @@
-import { choice } from '../step.ts';
+import { type ChoiceStep, choice } from '../step.ts';
 
-export const inputPlug = choice<'cured' | 'no-change'>({
+export const inputPlug: ChoiceStep<'cured' | 'no-change'> = choice({
   place: 'plugs',
   id: 'input-plug',
   short: 'The amplifier’s signal plug',
@@ -13,6 +13,7 @@ export const inputPlug = choice<'cured' | 'no-change'>({
   why: 'An amplifier that listens sleeps on when its plug is off. Nothing is cheaper to try.',
   tool: 'none',
   minutes: 3,
+  conditions: ['key-off', 'amp-uncovered'],
   observes: ['unit-leads', 'amp'],
   cautions: ['key-off', 'wakes-loud'],
   options: { cured: 'Yes, it wakes', 'no-change': 'No change' },

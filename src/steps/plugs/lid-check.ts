@@ -1,8 +1,8 @@
 import { ampDriving } from '../../rig/rig.ts';
 import { rearHiss } from '../ears/rear-hiss.ts';
-import { choice, EVERY_PART } from '../step.ts';
+import { type ChoiceStep, choice, EVERY_PART } from '../step.ts';
 
-export const lidCheck = choice<'cured' | 'reacts' | 'no-effect' | 'hiss-now' | 'no-plug'>({
+export const lidCheck: ChoiceStep<'cured' | 'reacts' | 'no-effect' | 'hiss-now' | 'no-plug'> = choice({
   place: 'plugs',
   id: 'lid-check',
   short: 'Lid and case plugs',
@@ -16,6 +16,7 @@ export const lidCheck = choice<'cured' | 'reacts' | 'no-effect' | 'hiss-now' | '
   why: 'Lid and case plugs are the joint that is opened most often, and they sit in road spray.',
   tool: 'ears',
   minutes: 3,
+  conditions: ['key-off'],
   observes: EVERY_PART,
   cautions: ['key-off'],
   options: {

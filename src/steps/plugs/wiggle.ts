@@ -1,7 +1,7 @@
 import { ampDriving } from '../../rig/rig.ts';
-import { choice } from '../step.ts';
+import { type ChoiceStep, choice } from '../step.ts';
 
-export const wiggle = choice<'amp-input' | 'rear-run' | 'amp-supply' | 'no-effect'>({
+export const wiggle: ChoiceStep<'amp-input' | 'rear-run' | 'amp-supply' | 'no-effect'> = choice({
   place: 'plugs',
   id: 'wiggle',
   short: 'Press and move the plugs',
@@ -19,6 +19,7 @@ export const wiggle = choice<'amp-input' | 'rear-run' | 'amp-supply' | 'no-effec
   why: 'What reacts to a finger is where the contact is bad. What does not react proves nothing.',
   tool: 'ears',
   minutes: 10,
+  conditions: ['head-unit-playing'],
   observes: ['unit-leads', 'amp-supply', 'run'],
   cautions: ['riding', 'hot'],
   options: {

@@ -35,6 +35,7 @@ export const tonesOff: ReadingStep<'boosted' | 'flat' | 'cut' | 'unclear'> = mea
   why: 'The unaltered profile lifts the bass by 12 to 14 dB: 80 Hz reads four to five times 400 Hz. An amplified profile reads the same for both. At high volume clipping hides it.',
   tool: 'meter',
   minutes: 10,
+  conditions: ['controls-flat', 'amp-outputs-off', 'panel-off', 'tone-400', 'meter-on-ac'],
   observes: ['settings', 'profile', 'unit'],
   cautions: ['bridge', 'loud-tone', 'flat-battery'],
   tones: ALL_TONES,

@@ -44,6 +44,7 @@ export const tonesRunning: ReadingStep<'same' | 'changes' | 'unclear'> = measure
   why: 'The unaltered profile changes its EQ when the engine starts. All tones rise a little with the supply, so only the ratio between them tells.',
   tool: 'meter',
   minutes: 10,
+  conditions: ['controls-flat', 'amp-outputs-off', 'panel-off', 'engine-running', 'tone-400', 'meter-on-ac'],
   observes: ['settings', 'profile', 'unit'],
   cautions: ['outdoors', 'bridge', 'loud-tone', 'hot'],
   tones: ALL_TONES,

@@ -2,7 +2,7 @@ import { coilBandOhm } from '../../compute/impedance.ts';
 import { formatQuantity } from '../../compute/quantity.ts';
 import { ampEstimate, estimate } from '../../rig/rig.ts';
 import { ampPair, theAmp } from '../fitted/the-amp.ts';
-import { type Band, labelIn, measurement, type Situation, type Values } from '../step.ts';
+import { type Band, labelIn, measurement, type ReadingStep, type Situation, type Values } from '../step.ts';
 import { LEADS_OHM, ohmReading, SHORTED_RATIO } from './ohms.ts';
 
 /** Two speakers of the ohms that an amplifier is rated into, side by side, read less than this share of them. Common practice, no published source. */
@@ -36,7 +36,7 @@ function runBands(situation: Situation): readonly Band[] {
 
 const withoutLeads = ({ lowestOhm = Infinity, leadsOhm = 0 }: Values) => Math.max(0, lowestOhm - leadsOhm);
 
-export const ampRuns = measurement<'ok' | 'low' | 'heavy'>({
+export const ampRuns: ReadingStep<'ok' | 'low' | 'heavy'> = measurement({
   place: 'runs',
   id: 'amp-runs',
   short: 'Its speaker runs in ohms',
@@ -50,6 +50,7 @@ export const ampRuns = measurement<'ok' | 'low' | 'heavy'>({
   why: 'Two wires that touch, or a burnt coil, leave next to no ohms, and the amplifier switches off to save itself.',
   tool: 'meter',
   minutes: 5,
+  conditions: ['key-off', 'amp-uncovered', 'amp-outputs-off', 'meter-on-ohms'],
   observes: ['run', 'speaker'],
   cautions: ['ohms-dead', 'key-off'],
   probes: { red: 'run-plus', black: 'run-minus' },

@@ -1,8 +1,8 @@
-import { measurement } from '../step.ts';
+import { measurement, type ReadingStep } from '../step.ts';
 import { ohmReading } from './ohms.ts';
 import { wireToFrame } from './wire-to-frame.ts';
 
-export const ampWiresToFrame = measurement<'clear' | 'shorted' | 'unclear'>({
+export const ampWiresToFrame: ReadingStep<'clear' | 'shorted' | 'unclear'> = measurement({
   place: 'runs',
   id: 'amp-wires-to-frame',
   short: 'Its speaker wires to the frame',
@@ -17,6 +17,7 @@ export const ampWiresToFrame = measurement<'clear' | 'shorted' | 'unclear'>({
   why: 'No wire of its outputs may touch metal, plus or minus: it shorts the output.',
   tool: 'meter',
   minutes: 6,
+  conditions: ['key-off', 'amp-uncovered', 'amp-outputs-off', 'meter-on-ohms'],
   observes: ['run', 'speaker'],
   cautions: ['ohms-dead', 'key-off', 'bridge'],
   probes: { red: 'run-plus', black: 'frame' },

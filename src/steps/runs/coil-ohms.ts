@@ -1,7 +1,7 @@
 import { coilBandOhm } from '../../compute/impedance.ts';
 import { formatRange } from '../../compute/quantity.ts';
 import { estimate } from '../../rig/rig.ts';
-import { type Band, bandOf, measurement, type Situation } from '../step.ts';
+import { type Band, bandOf, measurement, type ReadingStep, type Situation } from '../step.ts';
 import { LEADS_OHM, lessLeads, OPEN_RATIO, ohmReading, SHORTED_RATIO, withLeads } from './ohms.ts';
 
 /** Just after loud music a coil reads up to half more than cold. From memory, no published source. */
@@ -20,7 +20,7 @@ function coilBands(situation: Situation): readonly Band[] {
 }
 
 /** The coil by itself, at the tabs of a silent speaker. */
-export const coilOhms = measurement<'ok' | 'open' | 'low' | 'unclear'>({
+export const coilOhms: ReadingStep<'ok' | 'open' | 'low' | 'unclear'> = measurement({
   place: 'runs',
   id: 'coil-ohms',
   short: 'The coil by itself',
@@ -34,6 +34,7 @@ export const coilOhms = measurement<'ok' | 'open' | 'low' | 'unclear'>({
   why: 'The run is open. This tells whether the coil is, or the wire before it.',
   tool: 'meter',
   minutes: 8,
+  conditions: ['key-off', 'grille-off', 'meter-on-ohms'],
   observes: ['speaker'],
   cautions: ['ohms-dead', 'cone', 'warranty'],
   probes: { red: 'speaker-plus', black: 'speaker-minus' },

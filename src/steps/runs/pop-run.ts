@@ -1,6 +1,6 @@
-import { choice } from '../step.ts';
+import { type ChoiceStep, choice } from '../step.ts';
 
-export const popRun = choice<'moves' | 'dead'>({
+export const popRun: ChoiceStep<'moves' | 'dead'> = choice({
   place: 'runs',
   id: 'pop-run',
   short: '1.5 V cell on the rear run',
@@ -14,6 +14,7 @@ export const popRun = choice<'moves' | 'dead'>({
   why: 'A click proves wire and coil in one go, without a meter.',
   tool: 'cell',
   minutes: 6,
+  conditions: ['key-off', 'rear-plug-apart'],
   observes: ['run', 'speaker'],
   cautions: ['key-off', 'cell'],
   options: { moves: 'Both click', dead: 'No click on one or both' },

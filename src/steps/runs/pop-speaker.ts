@@ -1,6 +1,6 @@
-import { choice } from '../step.ts';
+import { type ChoiceStep, choice } from '../step.ts';
 
-export const popSpeaker = choice<'moves' | 'dead'>({
+export const popSpeaker: ChoiceStep<'moves' | 'dead'> = choice({
   place: 'runs',
   id: 'pop-speaker',
   short: '1.5 V cell on the speaker itself',
@@ -10,6 +10,7 @@ export const popSpeaker = choice<'moves' | 'dead'>({
   why: 'A cone that moves here but not from the far end of the run: the wire between is broken.',
   tool: 'cell',
   minutes: 8,
+  conditions: ['key-off', 'grille-off'],
   observes: ['speaker'],
   cautions: ['cell', 'cone', 'warranty'],
   options: { moves: 'Yes, it moves', dead: 'No, nothing' },

@@ -2,7 +2,7 @@ import { coilBandOhm } from '../../compute/impedance.ts';
 import { formatQuantity, formatRange } from '../../compute/quantity.ts';
 import { copperResistanceOhm } from '../../compute/wire.ts';
 import { chosen, estimate } from '../../rig/rig.ts';
-import { type Band, bandOf, measurement, type Situation, type Values } from '../step.ts';
+import { type Band, bandOf, measurement, type ReadingStep, type Situation, type Values } from '../step.ts';
 import { LEADS_OHM, lessLeads, OPEN_RATIO, ohmReading, SHORTED_RATIO, withLeads } from './ohms.ts';
 import { ratedOhm } from './rated-ohm.ts';
 
@@ -43,7 +43,7 @@ function runBands(situation: Situation, values: Values): readonly Band[] {
 }
 
 /** The rear speaker runs, from the plug of whatever drives them: wires, joints and coils in one reading. */
-export const runOhms = measurement<'ok' | 'high' | 'open' | 'low' | 'unclear'>({
+export const runOhms: ReadingStep<'ok' | 'high' | 'open' | 'low' | 'unclear'> = measurement({
   place: 'runs',
   id: 'run-ohms',
   short: 'Rear speaker runs in ohms',
@@ -62,6 +62,7 @@ export const runOhms = measurement<'ok' | 'high' | 'open' | 'low' | 'unclear'>({
   why: 'One reading from the end that feeds it covers every wire, joint and coil on the way.',
   tool: 'meter',
   minutes: 5,
+  conditions: ['key-off', 'rear-plug-apart', 'meter-on-ohms'],
   observes: ['run', 'speaker'],
   cautions: ['ohms-dead', 'key-off'],
   probes: { red: 'run-plus', black: 'run-minus' },

@@ -1,7 +1,7 @@
-import { choice } from '../step.ts';
+import { type ChoiceStep, choice } from '../step.ts';
 
 /** Where along an open run the open place is, at the docking plug. */
-export const runSplit = choice<'bike-side' | 'contacts' | 'lid-side' | 'no-plug'>({
+export const runSplit: ChoiceStep<'bike-side' | 'contacts' | 'lid-side' | 'no-plug'> = choice({
   place: 'runs',
   id: 'run-split',
   short: 'Where the run is open',
@@ -16,6 +16,7 @@ export const runSplit = choice<'bike-side' | 'contacts' | 'lid-side' | 'no-plug'
   why: 'Contacts, lid lead and bike loom look the same from the far end. Two readings at the plug split them.',
   tool: 'meter',
   minutes: 5,
+  conditions: ['key-off', 'rear-plug-apart', 'lid-plug-apart', 'meter-on-ohms'],
   observes: ['run', 'speaker'],
   cautions: ['ohms-dead', 'key-off'],
   options: {

@@ -1,4 +1,4 @@
-import { measurement } from '../step.ts';
+import { measurement, type ReadingStep } from '../step.ts';
 import { ohmReading } from './ohms.ts';
 
 const CLEAR_OHM = 100e3;
@@ -6,7 +6,7 @@ const CLEAR_OHM = 100e3;
 const TOUCHING_OHM = 100;
 
 /** Whether any rear speaker wire touches the frame. */
-export const wireToFrame = measurement<'clear' | 'shorted' | 'unclear'>({
+export const wireToFrame: ReadingStep<'clear' | 'shorted' | 'unclear'> = measurement({
   place: 'runs',
   id: 'wire-to-frame',
   short: 'Speaker wires to the frame',
@@ -21,6 +21,7 @@ export const wireToFrame = measurement<'clear' | 'shorted' | 'unclear'>({
   why: 'A speaker wire on the frame shorts half of a bridge output to ground. The output then protects itself, or dies.',
   tool: 'meter',
   minutes: 6,
+  conditions: ['key-off', 'rear-plug-apart', 'meter-on-ohms'],
   observes: ['run'],
   cautions: ['ohms-dead', 'key-off'],
   probes: { red: 'run-plus', black: 'frame' },

@@ -1,6 +1,6 @@
-import { choice, EVERY_PART } from '../step.ts';
+import { type ChoiceStep, choice, EVERY_PART } from '../step.ts';
 
-export const faderCentre = choice<'cured' | 'plays' | 'no-change'>({
+export const faderCentre: ChoiceStep<'cured' | 'plays' | 'no-change'> = choice({
   place: 'settings',
   id: 'fader-centre',
   short: 'Fader and balance in the middle',
@@ -14,6 +14,7 @@ export const faderCentre = choice<'cured' | 'plays' | 'no-change'>({
   why: 'A fader at its front end silences the rear completely. Battery work and pocketed key presses move it.',
   tool: 'ears',
   minutes: 1,
+  conditions: ['head-unit-playing'],
   observes: EVERY_PART,
   options: {
     'no-change': 'No, still silent',

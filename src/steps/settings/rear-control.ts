@@ -1,6 +1,6 @@
-import { choice, EVERY_PART } from '../step.ts';
+import { type ChoiceStep, choice, EVERY_PART } from '../step.ts';
 
-export const rearControl = choice<'cured' | 'no-change' | 'none'>({
+export const rearControl: ChoiceStep<'cured' | 'no-change' | 'none'> = choice({
   place: 'settings',
   id: 'rear-control',
   short: 'Passenger control',
@@ -13,6 +13,7 @@ export const rearControl = choice<'cured' | 'no-change' | 'none'>({
   why: 'A rear control that is off looks exactly like a dead rear.',
   tool: 'ears',
   minutes: 0.5,
+  conditions: ['head-unit-playing'],
   observes: EVERY_PART,
   options: { cured: 'Yes, that was it', 'no-change': 'It is on, still silent', none: 'There is no such control' },
   outcomes: { cured: 'rear plays', 'no-change': 'on, no change', none: 'none fitted' },

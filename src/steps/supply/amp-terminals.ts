@@ -1,6 +1,6 @@
 import { CHARGING_MOST_V, KEY_ON_HEALTHY_V } from '../../compute/amp-supply.ts';
 import { formatRange } from '../../compute/quantity.ts';
-import { type Band, labelIn, measurement, type Values } from '../step.ts';
+import { type Band, labelIn, measurement, type ReadingStep, type Values } from '../step.ts';
 import { dcReading } from '../tools/dc-volts.ts';
 import { BATTERY, BATTERY_BANDS } from './battery.ts';
 import { DRIFT_V, NEAR_V, plusBands } from './terminal-bands.ts';
@@ -22,9 +22,9 @@ const aboveTheBattery = (readings: readonly string[]) => (values: Values) => {
 };
 
 /** Plus and ground at the amplifier, against the one reference that cannot be at fault. */
-export const ampTerminals = measurement<
+export const ampTerminals: ReadingStep<
   'ok' | 'unclear' | 'plus-open' | 'ground-open' | 'battery-low' | 'battery-high'
->({
+> = measurement({
   place: 'supply',
   id: 'amp-terminals',
   short: 'Plus and ground at the amplifier',
@@ -39,6 +39,7 @@ export const ampTerminals = measurement<
   why: 'Measured against its own ground, a good plus looks dead when the ground is the fault. The battery minus post never lies.',
   tool: 'meter',
   minutes: 3,
+  conditions: ['amp-uncovered', 'head-unit-playing', 'black-on-minus', 'meter-on-dc'],
   observes: ['amp-supply'],
   cautions: ['plus-probe', 'flat-battery'],
   probes: { red: 'amp-plus', black: 'battery-minus' },

@@ -1,6 +1,6 @@
-import { choice } from '../step.ts';
+import { type ChoiceStep, choice } from '../step.ts';
 
-export const bodyFuse = choice<'whole' | 'blown' | 'none'>({
+export const bodyFuse: ChoiceStep<'whole' | 'blown' | 'none'> = choice({
   place: 'supply',
   id: 'body-fuse',
   short: 'The amplifier’s own fuses',
@@ -14,6 +14,7 @@ export const bodyFuse = choice<'whole' | 'blown' | 'none'>({
   why: 'An open fuse in the amplifier looks exactly like a dead amplifier, and costs a hundredth of one.',
   tool: 'none',
   minutes: 3,
+  conditions: ['key-off', 'amp-uncovered'],
   observes: ['amp-supply', 'amp'],
   cautions: ['key-off', 'fuse'],
   options: { whole: 'All whole', blown: 'One is burnt through', none: 'It has none' },

@@ -1,7 +1,7 @@
-import { choice } from '../step.ts';
+import { type ChoiceStep, choice } from '../step.ts';
 
 /** A lamp lets only its own current through, so it can stand in for the fuse while the short is still there. */
-export const fuseLamp = choice<'dark' | 'bright'>({
+export const fuseLamp: ChoiceStep<'dark' | 'bright'> = choice({
   place: 'supply',
   id: 'fuse-lamp',
   short: 'A lamp in place of the fuse',
@@ -17,6 +17,7 @@ export const fuseLamp = choice<'dark' | 'bright'>({
   why: 'A lamp in the fuse’s place shows a short without a spark and without a second fuse.',
   tool: 'test-lamp',
   minutes: 5,
+  conditions: ['amp-uncovered', 'remote-off', 'amp-outputs-off', 'lamp-for-fuse'],
   observes: ['amp-supply', 'amp'],
   cautions: ['key-off', 'lamp-hot', 'minus-first', 'fuse'],
   options: { dark: 'Dark, perhaps after a short glow', bright: 'Bright, and it stays bright' },

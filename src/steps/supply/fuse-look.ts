@@ -1,6 +1,6 @@
-import { choice } from '../step.ts';
+import { type ChoiceStep, choice } from '../step.ts';
 
-export const fuseLook = choice<'blown' | 'whole'>({
+export const fuseLook: ChoiceStep<'blown' | 'whole'> = choice({
   place: 'supply',
   id: 'fuse-look',
   short: 'Main fuse, by eye',
@@ -15,6 +15,7 @@ export const fuseLook = choice<'blown' | 'whole'>({
   why: 'A burnt strip settles that the current was too high once. A whole one settles nothing: it can be open at its cap.',
   tool: 'none',
   minutes: 2,
+  conditions: ['fuse-out'],
   observes: ['amp-supply'],
   cautions: ['key-off', 'hot'],
   options: { blown: 'Burnt through, or the breaker had tripped', whole: 'It looks whole' },

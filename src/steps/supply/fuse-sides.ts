@@ -1,11 +1,11 @@
 import { formatRange } from '../../compute/quantity.ts';
-import { labelIn, measurement } from '../step.ts';
+import { labelIn, measurement, type ReadingStep } from '../step.ts';
 import { dcReading } from '../tools/dc-volts.ts';
 import { batteryV } from './amp-feed.ts';
 import { DRIFT_V, NEAR_V, plusBands } from './terminal-bands.ts';
 
 /** Both sides of the main fuse, while it sits in its holder. */
-export const fuseSides = measurement<'whole' | 'open' | 'no-feed'>({
+export const fuseSides: ReadingStep<'whole' | 'open' | 'no-feed'> = measurement({
   place: 'supply',
   id: 'fuse-sides',
   short: 'Both sides of the main fuse',
@@ -20,6 +20,7 @@ export const fuseSides = measurement<'whole' | 'open' | 'no-feed'>({
   why: 'A fuse that looks whole can be open at its cap. Two readings tell whether volts come in and whether they come out.',
   tool: 'meter',
   minutes: 3,
+  conditions: ['black-on-minus', 'meter-on-dc'],
   observes: ['amp-supply'],
   cautions: ['plus-probe', 'hot'],
   probes: { red: 'fuse-out', black: 'battery-minus' },

@@ -1,6 +1,6 @@
-import { choice } from '../step.ts';
+import { type ChoiceStep, choice } from '../step.ts';
 
-export const leadOffAmp = choice<'bright' | 'dark'>({
+export const leadOffAmp: ChoiceStep<'bright' | 'dark'> = choice({
   place: 'supply',
   id: 'lead-off-amp',
   short: 'The plus lead off the amplifier',
@@ -14,6 +14,7 @@ export const leadOffAmp = choice<'bright' | 'dark'>({
   why: 'Still bright without the amplifier: the lead touches the frame. Dark now: the amplifier itself is shorted.',
   tool: 'test-lamp',
   minutes: 5,
+  conditions: ['amp-uncovered', 'remote-off', 'amp-outputs-off', 'lamp-for-fuse', 'minus-off'],
   observes: ['amp-supply', 'amp'],
   cautions: ['minus-first', 'lamp-hot'],
   options: { bright: 'Still bright', dark: 'Dark now' },

@@ -1,13 +1,13 @@
 import { formatQuantity } from '../../compute/quantity.ts';
 import { numberIn } from '../outcome.ts';
-import { measurement, type Situation } from '../step.ts';
+import { measurement, type ReadingStep, type Situation } from '../step.ts';
 import { dcReading } from '../tools/dc-volts.ts';
 import { supplyUnderLoad } from './supply-under-load.ts';
 
 const lostOnPlusV = ({ facts }: Situation): number => numberIn(facts[supplyUnderLoad.id], 'plusDropV', 'V') ?? 0;
 
 /** Which part of the plus way loses the volts. */
-export const plusPath = measurement<'ring' | 'holder' | 'lead'>({
+export const plusPath: ReadingStep<'ring' | 'holder' | 'lead'> = measurement({
   place: 'supply',
   id: 'plus-path',
   short: 'Where the plus way loses',
@@ -22,6 +22,7 @@ export const plusPath = measurement<'ring' | 'holder' | 'lead'>({
   why: 'A bad contact loses its volts within a hand’s width. What neither ring nor holder loses is lost in the lead.',
   tool: 'meter',
   minutes: 4,
+  conditions: ['amp-uncovered', 'line-leads-out', 'lamp-on', 'meter-on-dc'],
   observes: ['amp-supply'],
   cautions: ['plus-probe', 'lamp-hot', 'hot'],
   probes: { red: 'battery-plus', black: 'fuse-in' },

@@ -1,6 +1,6 @@
-import { choice } from '../step.ts';
+import { type ChoiceStep, choice } from '../step.ts';
 
-export const ringsLook = choice<'battery' | 'ground' | 'tight'>({
+export const ringsLook: ChoiceStep<'battery' | 'ground' | 'tight'> = choice({
   place: 'supply',
   id: 'rings-look',
   short: 'The rings of its ground lead',
@@ -14,6 +14,7 @@ export const ringsLook = choice<'battery' | 'ground' | 'tight'>({
   why: 'The open place is at the battery post, at the frame, or in a crimp. Each has its own fix.',
   tool: 'none',
   minutes: 3,
+  conditions: ['minus-off'],
   observes: ['amp-supply'],
   cautions: ['minus-first'],
   options: {

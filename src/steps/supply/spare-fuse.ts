@@ -1,6 +1,6 @@
-import { choice } from '../step.ts';
+import { type ChoiceStep, choice } from '../step.ts';
 
-export const spareFuse = choice<'wakes' | 'holds' | 'opens'>({
+export const spareFuse: ChoiceStep<'wakes' | 'holds' | 'opens'> = choice({
   place: 'supply',
   id: 'spare-fuse',
   short: 'One new fuse of the same rating',
@@ -16,6 +16,7 @@ export const spareFuse = choice<'wakes' | 'holds' | 'opens'>({
   why: 'A fuse can be open and look whole. One swap of the same rating is a test; a bigger one is a fire.',
   tool: 'spare-fuse',
   minutes: 4,
+  conditions: ['amp-uncovered', 'remote-off', 'amp-outputs-off', 'fuse-out'],
   observes: ['amp-supply', 'amp'],
   cautions: ['fuse', 'key-off', 'hot'],
   options: {

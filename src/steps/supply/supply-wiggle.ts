@@ -1,7 +1,7 @@
 import { theAmp } from '../fitted/the-amp.ts';
-import { choice } from '../step.ts';
+import { type ChoiceStep, choice } from '../step.ts';
 
-export const supplyWiggle = choice<'no-effect' | 'battery' | 'holder' | 'ground' | 'remote' | 'input'>({
+export const supplyWiggle: ChoiceStep<'no-effect' | 'battery' | 'holder' | 'ground' | 'remote' | 'input'> = choice({
   place: 'supply',
   id: 'supply-wiggle',
   short: 'Press its power leads',
@@ -15,6 +15,7 @@ export const supplyWiggle = choice<'no-effect' | 'battery' | 'holder' | 'ground'
   why: 'What reacts to a finger is where the contact is bad. What does not react proves nothing.',
   tool: 'none',
   minutes: 5,
+  conditions: ['amp-uncovered', 'head-unit-playing'],
   observes: ['unit-leads', 'amp-supply', 'amp'],
   cautions: ['hot', 'wakes-loud'],
   options: {

@@ -1,7 +1,7 @@
-import { choice } from '../step.ts';
+import { type ChoiceStep, choice } from '../step.ts';
 
 /** Both ways bypassed, one at a time: the test of leads for whoever has no meter. */
-export const temporaryLeads = choice<'plus' | 'ground' | 'neither'>({
+export const temporaryLeads: ChoiceStep<'plus' | 'ground' | 'neither'> = choice({
   place: 'supply',
   id: 'temporary-leads',
   short: 'Temporary plus and ground leads',
@@ -17,6 +17,7 @@ export const temporaryLeads = choice<'plus' | 'ground' | 'neither'>({
   why: 'A lead that cures it stands beside the one that is at fault.',
   tool: 'jumper',
   minutes: 10,
+  conditions: ['key-off', 'amp-uncovered'],
   observes: ['amp-supply', 'amp'],
   cautions: ['minus-first', 'temporary-lead', 'key-off', 'ground-open'],
   options: {

@@ -1,6 +1,7 @@
-import { choice } from '../step.ts';
+import { answeredWith } from '../outcome.ts';
+import { type ChoiceStep, choice } from '../step.ts';
 
-export const ampGoesOff = choice<'stays-on' | 'always' | 'bumps' | 'running' | 'loud' | 'hot' | 'quiet'>({
+export const ampGoesOff: ChoiceStep<'stays-on' | 'always' | 'bumps' | 'running' | 'loud' | 'hot' | 'quiet'> = choice({
   place: 'told',
   id: 'amp-goes-off',
   short: 'When it goes off',
@@ -32,9 +33,8 @@ export const ampGoesOff = choice<'stays-on' | 'always' | 'bumps' | 'running' | '
   },
   // What shows its fault lamp does not stay on, and what is on has no fault from the start.
   leftOut: ({ facts }) => {
-    const lamp = facts['amp-light'];
-    if (lamp === undefined) return [];
-    return 'option' in lamp && lamp.option === 'fault' ? ['stays-on', 'quiet'] : ['always'];
+    if (answeredWith(facts, 'amp-light', 'fault')) return ['stays-on', 'quiet'];
+    return facts['amp-light'] === undefined ? [] : ['always'];
   },
   givenUnder: ['amp-light'],
 });

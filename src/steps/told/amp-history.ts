@@ -1,6 +1,6 @@
-import { choice } from '../step.ts';
+import { type ChoiceStep, choice } from '../step.ts';
 
-export const ampHistory = choice<'never' | 'stopped' | 'comes-and-goes'>({
+export const ampHistory: ChoiceStep<'never' | 'stopped' | 'comes-and-goes'> = choice({
   place: 'told',
   id: 'amp-history',
   short: 'The amplifier before now',

@@ -1,6 +1,6 @@
-import { choice } from '../step.ts';
+import { type ChoiceStep, choice } from '../step.ts';
 
-export const rearHistory = choice<'never' | 'stopped' | 'comes-and-goes'>({
+export const rearHistory: ChoiceStep<'never' | 'stopped' | 'comes-and-goes'> = choice({
   place: 'told',
   id: 'rear-history',
   short: 'The rear before now',

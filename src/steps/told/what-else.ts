@@ -1,6 +1,6 @@
-import { choice } from '../step.ts';
+import { type ChoiceStep, choice } from '../step.ts';
 
-export const whatElse = choice<'nothing' | 'accessories' | 'unit' | 'bike'>({
+export const whatElse: ChoiceStep<'nothing' | 'accessories' | 'unit' | 'bike'> = choice({
   place: 'told',
   id: 'what-else',
   short: 'What else stopped',

@@ -1,6 +1,6 @@
-import { choice } from '../step.ts';
+import { type ChoiceStep, choice } from '../step.ts';
 
-export const metersDigit = choice<'0.001' | '0.01' | '0.1'>({
+export const metersDigit: ChoiceStep<'0.001' | '0.01' | '0.1'> = choice({
   place: 'tools',
   id: 'meter-digit',
   short: 'Smallest AC digit',
@@ -13,6 +13,7 @@ export const metersDigit = choice<'0.001' | '0.01' | '0.1'>({
   why: 'A basic meter starts at 200 V AC and sees nothing below 0.1 V. We then ask for more signal instead of guessing.',
   tool: 'meter',
   minutes: 1,
+  conditions: ['meter-on-ac'],
   observes: [],
   options: { '0.001': '0.001 V, or it has a mV range', '0.01': '0.01 V', '0.1': '0.1 V' },
   outcomes: { '0.001': '0.001 V', '0.01': '0.01 V', '0.1': '0.1 V' },

@@ -1,6 +1,6 @@
-import { choice } from '../step.ts';
+import { type ChoiceStep, choice } from '../step.ts';
 
-export const keyPositions = choice<'none' | 'some'>({
+export const keyPositions: ChoiceStep<'none' | 'some'> = choice({
   place: 'turn-on',
   id: 'key-positions',
   short: 'Other key positions',

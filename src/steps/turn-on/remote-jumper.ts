@@ -1,6 +1,6 @@
-import { choice } from '../step.ts';
+import { type ChoiceStep, choice } from '../step.ts';
 
-export const remoteJumper = choice<'wakes' | 'dead' | 'fault' | 'no-terminal'>({
+export const remoteJumper: ChoiceStep<'wakes' | 'dead' | 'fault' | 'no-terminal'> = choice({
   place: 'turn-on',
   id: 'remote-jumper',
   short: 'Jumper from plus to remote',
@@ -16,6 +16,7 @@ export const remoteJumper = choice<'wakes' | 'dead' | 'fault' | 'no-terminal'>({
   why: 'If it wakes, its supply, its ground and itself are good enough to start. The fault is in what should wake it.',
   tool: 'jumper',
   minutes: 3,
+  conditions: ['amp-uncovered', 'line-leads-out', 'remote-off', 'volume-zero'],
   observes: ['amp-supply', 'amp', 'run', 'speaker'],
   cautions: ['jumper', 'wakes-loud', 'ground-open'],
   options: {

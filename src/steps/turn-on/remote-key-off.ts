@@ -1,8 +1,8 @@
 import { REMOTE_NOTHING_BELOW_V } from '../../compute/amp-supply.ts';
-import { measurement } from '../step.ts';
+import { measurement, type ReadingStep } from '../step.ts';
 import { dcReading } from '../tools/dc-volts.ts';
 
-export const remoteKeyOff = measurement<'dead' | 'live'>({
+export const remoteKeyOff: ReadingStep<'dead' | 'live'> = measurement({
   place: 'turn-on',
   id: 'remote-key-off',
   short: 'Remote terminal, key off',
@@ -15,6 +15,7 @@ export const remoteKeyOff = measurement<'dead' | 'live'>({
   why: 'A remote wire on a feed that never goes off keeps the amplifier awake day and night, and that empties the battery.',
   tool: 'meter',
   minutes: 12,
+  conditions: ['amp-uncovered', 'key-off', 'black-on-minus', 'meter-on-dc'],
   observes: ['unit-leads', 'amp-supply'],
   probes: { red: 'amp-remote', black: 'battery-minus' },
   readings: { remoteV: dcReading('Remote terminal, key off') },

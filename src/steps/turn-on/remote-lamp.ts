@@ -1,6 +1,6 @@
-import { choice } from '../step.ts';
+import { type ChoiceStep, choice } from '../step.ts';
 
-export const remoteLamp = choice<'lit' | 'dark'>({
+export const remoteLamp: ChoiceStep<'lit' | 'dark'> = choice({
   place: 'turn-on',
   id: 'remote-lamp',
   short: 'LED lamp on the remote terminal',
@@ -13,6 +13,7 @@ export const remoteLamp = choice<'lit' | 'dark'>({
   why: 'Without a meter this tells whether any volts arrive. It cannot tell eight from twelve.',
   tool: 'test-lamp',
   minutes: 2,
+  conditions: ['amp-uncovered', 'head-unit-playing'],
   observes: ['unit', 'unit-leads', 'amp-supply'],
   options: { lit: 'It lights', dark: 'It stays dark' },
   outcomes: { lit: 'lights', dark: 'dark' },

@@ -1,8 +1,8 @@
-import { labelIn, measurement } from '../step.ts';
+import { labelIn, measurement, type ReadingStep } from '../step.ts';
 import { dcReading } from '../tools/dc-volts.ts';
 import { remoteBands, remoteHealthy } from './remote-bands.ts';
 
-export const remoteSource = measurement<'live' | 'low' | 'dead'>({
+export const remoteSource: ReadingStep<'live' | 'low' | 'dead'> = measurement({
   place: 'turn-on',
   id: 'remote-source',
   short: 'Where the remote wire begins',
@@ -16,6 +16,7 @@ export const remoteSource = measurement<'live' | 'low' | 'dead'>({
   why: 'Volts here and none at the amplifier: the wire. None here: the point it was tapped from.',
   tool: 'meter',
   minutes: 6,
+  conditions: ['head-unit-playing', 'black-on-minus', 'meter-on-dc'],
   observes: ['unit', 'unit-leads', 'amp-supply'],
   cautions: ['data'],
   probes: { red: 'remote-start', black: 'battery-minus' },

@@ -1,6 +1,6 @@
-import { choice } from '../step.ts';
+import { type ChoiceStep, choice } from '../step.ts';
 
-export const remoteStartLamp = choice<'lit' | 'dark'>({
+export const remoteStartLamp: ChoiceStep<'lit' | 'dark'> = choice({
   place: 'turn-on',
   id: 'remote-start-lamp',
   short: 'LED lamp where the wire begins',
@@ -10,6 +10,7 @@ export const remoteStartLamp = choice<'lit' | 'dark'>({
   why: 'Light here and none at the amplifier: the wire. None here: the feed it was tapped from.',
   tool: 'test-lamp',
   minutes: 5,
+  conditions: ['head-unit-playing'],
   observes: ['unit', 'unit-leads', 'amp-supply'],
   cautions: ['data'],
   options: { lit: 'It lights', dark: 'It stays dark' },

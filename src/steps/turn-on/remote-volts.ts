@@ -1,8 +1,8 @@
-import { labelIn, measurement } from '../step.ts';
+import { labelIn, measurement, type ReadingStep } from '../step.ts';
 import { dcReading } from '../tools/dc-volts.ts';
 import { remoteBands, remoteHealthy } from './remote-bands.ts';
 
-export const remoteVolts = measurement<'ok' | 'low' | 'none' | 'unclear'>({
+export const remoteVolts: ReadingStep<'ok' | 'low' | 'none' | 'unclear'> = measurement({
   place: 'turn-on',
   id: 'remote-volts',
   short: 'Remote terminal',
@@ -16,6 +16,7 @@ export const remoteVolts = measurement<'ok' | 'low' | 'none' | 'unclear'>({
   why: 'The remote wire is the amplifier’s switch. Without its volts the best supply does nothing.',
   tool: 'meter',
   minutes: 2,
+  conditions: ['amp-uncovered', 'head-unit-playing', 'black-on-minus', 'meter-on-dc'],
   observes: ['unit', 'unit-leads', 'amp-supply'],
   probes: { red: 'amp-remote', black: 'battery-minus' },
   readings: { remoteV: dcReading('Remote terminal') },

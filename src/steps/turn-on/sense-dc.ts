@@ -1,7 +1,7 @@
 import { SENSE_DC_HIGHEST_V, SENSE_DC_LOWEST_V } from '../../compute/amp-supply.ts';
 import { HALF_SUPPLY_PAIR_DIFFERENCE_V, halfSupplyBandV } from '../../compute/half-supply.ts';
 import { formatRange } from '../../compute/quantity.ts';
-import { type Band, labelIn, measurement } from '../step.ts';
+import { type Band, labelIn, measurement, type ReadingStep } from '../step.ts';
 import { batteryV } from '../supply/amp-feed.ts';
 import { dcReading } from '../tools/dc-volts.ts';
 
@@ -16,7 +16,7 @@ function dcBands(supplyV: number): readonly Band[] {
 }
 
 /** What an amplifier that waits for half the supply gets to see. */
-export const senseDc = measurement<'half' | 'zero' | 'one-odd' | 'unclear'>({
+export const senseDc: ReadingStep<'half' | 'zero' | 'one-odd' | 'unclear'> = measurement({
   place: 'turn-on',
   id: 'sense-dc',
   short: 'DC on its input wires',
@@ -30,6 +30,7 @@ export const senseDc = measurement<'half' | 'zero' | 'one-odd' | 'unclear'>({
   why: 'This amplifier wakes on the DC that rests on a speaker wire. Behind a transformer, a capacitor or a line output there is none.',
   tool: 'meter',
   minutes: 5,
+  conditions: ['amp-uncovered', 'music-paused', 'black-on-minus', 'meter-on-dc'],
   observes: ['unit', 'unit-leads'],
   cautions: ['bridge'],
   probes: { red: 'amp-in-plus', black: 'battery-minus' },

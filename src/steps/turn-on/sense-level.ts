@@ -1,6 +1,6 @@
 import { SENSE_HIGHEST_V, SENSE_LOWEST_V } from '../../compute/amp-supply.ts';
 import { formatQuantity, formatRange } from '../../compute/quantity.ts';
-import { type Band, labelIn, measurement, type Situation, type Values } from '../step.ts';
+import { type Band, labelIn, measurement, type ReadingStep, type Situation, type Values } from '../step.ts';
 import { acReading, UNIT_AC_POSSIBLE_V } from '../tools/ac-volts.ts';
 import { smallestDigitV } from '../tools/smallest-digit.ts';
 
@@ -21,7 +21,7 @@ function levelBands(values: Values, situation: Situation): readonly Band[] {
 }
 
 /** What an amplifier that waits for sound gets to hear: at the rider's level, and well above it. */
-export const senseLevel = measurement<'ok' | 'low' | 'none' | 'unclear'>({
+export const senseLevel: ReadingStep<'ok' | 'low' | 'none' | 'unclear'> = measurement({
   place: 'turn-on',
   id: 'sense-level',
   short: 'Sound at its inputs',
@@ -37,6 +37,7 @@ export const senseLevel = measurement<'ok' | 'low' | 'none' | 'unclear'>({
   why: 'Sound that arrives but stays under the threshold leaves it asleep. Sound that never arrives is another fault.',
   tool: 'meter',
   minutes: 6,
+  conditions: ['amp-uncovered', 'amp-outputs-off', 'tone-400', 'meter-on-ac'],
   observes: ['settings', 'profile', 'unit', 'unit-leads'],
   cautions: ['bridge', 'loud-tone', 'amp-output'],
   tones: ['400hz'],

@@ -1,6 +1,6 @@
-import { choice } from '../step.ts';
+import { type ChoiceStep, choice } from '../step.ts';
 
-export const wakesWhenLoud = choice<'awake' | 'wakes' | 'wakes-silent' | 'fault' | 'stays-off'>({
+export const wakesWhenLoud: ChoiceStep<'awake' | 'wakes' | 'wakes-silent' | 'fault' | 'stays-off'> = choice({
   place: 'turn-on',
   id: 'wakes-when-loud',
   short: 'Turned up for a moment',
@@ -15,6 +15,7 @@ export const wakesWhenLoud = choice<'awake' | 'wakes' | 'wakes-silent' | 'fault'
   why: 'An amplifier that listens has a threshold. If only high volume wakes it, too little reaches it: its wiring is fine.',
   tool: 'ears',
   minutes: 2,
+  conditions: ['head-unit-playing'],
   observes: ['settings', 'profile', 'unit', 'unit-leads', 'amp-supply', 'amp', 'run', 'speaker'],
   cautions: ['loud-tone'],
   options: {

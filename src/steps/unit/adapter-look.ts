@@ -1,6 +1,6 @@
-import { choice } from '../step.ts';
+import { type ChoiceStep, choice } from '../step.ts';
 
-export const adapterLook = choice<'gap' | 'through'>({
+export const adapterLook: ChoiceStep<'gap' | 'through'> = choice({
   place: 'unit',
   id: 'adapter-look',
   short: 'The remote pin of the adapter',
@@ -14,6 +14,7 @@ export const adapterLook = choice<'gap' | 'through'>({
   why: 'An adapter made for another bike often leaves the remote wire out. At the amplifier that looks like a broken wire.',
   tool: 'none',
   minutes: 5,
+  conditions: ['key-off', 'panel-off'],
   observes: ['unit-leads'],
   cautions: ['key-off', 'data'],
   options: { gap: 'No, the place is empty', through: 'Yes, it goes through' },

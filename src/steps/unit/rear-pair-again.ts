@@ -1,11 +1,11 @@
 import { formatQuantity } from '../../compute/quantity.ts';
-import { measurement } from '../step.ts';
+import { measurement, type ReadingStep } from '../step.ts';
 import { leastReferenceV } from '../tools/ac-volts.ts';
 import { beforeTheTone, rearUnplugged } from './before-the-tone.ts';
 import { type RearPairOutcome, rearPair } from './rear-pair.ts';
 
 /** The same once more, where a rear that is there and weak may be a fader, a balance or a bass control that moved. */
-export const rearPairAgain = measurement<RearPairOutcome>({
+export const rearPairAgain: ReadingStep<RearPairOutcome> = measurement({
   ...rearPair,
   place: 'unit',
   id: 'rear-pair-again',
@@ -21,7 +21,8 @@ export const rearPairAgain = measurement<RearPairOutcome>({
     'Front, rear left, rear right, as before.',
   ],
   why: 'A rear pair that is weak, or there on one side only, is more often a setting than a broken output.',
-  minutes: 3,
+  // Three of its own. What it needs stands from the first reading.
+  minutes: 8,
   givenUnder: ['meter-digit', 'rear-pair'],
   ifCannot: 'We go on with the first reading.',
 });

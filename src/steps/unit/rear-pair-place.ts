@@ -1,7 +1,7 @@
-import { choice } from '../step.ts';
+import { type ChoiceStep, choice } from '../step.ts';
 
 /** How the rear pairs were read: a break before the place, or a short after it, looks like a head unit that sends nothing. */
-export const rearPairPlace = choice<'unit' | 'on-the-way' | 'loaded'>({
+export const rearPairPlace: ChoiceStep<'unit' | 'on-the-way' | 'loaded'> = choice({
   place: 'unit',
   id: 'rear-pair-place',
   short: 'Where it was measured',

@@ -39,7 +39,7 @@ function judgeRear(values: Values, situation: Situation): 'ok' | 'uneven' | 'non
 export type RearPairOutcome = 'ok' | 'uneven' | 'none' | 'one-only';
 
 /** The rear pairs of the head unit, judged against the front pair read in the same step, since nobody knows the volume. */
-export const rearPair = measurement<RearPairOutcome>({
+export const rearPair: ReadingStep<RearPairOutcome> = measurement({
   place: 'unit',
   id: 'rear-pair',
   short: 'Rear pairs at the head unit',
@@ -59,6 +59,7 @@ export const rearPair = measurement<RearPairOutcome>({
   why: 'Only a tone shows whether a channel is let through. Half the supply as DC may stand on the wires of a channel that is switched off, too.',
   tool: 'meter',
   minutes: 8,
+  conditions: ['controls-flat', 'amp-outputs-off', 'rear-off-unit', 'panel-off', 'tone-400', 'meter-on-ac'],
   observes: ['settings', 'profile', 'unit', 'unit-leads'],
   cautions: ['bridge', 'loud-tone', 'flat-battery'],
   tones: ['400hz'],
