@@ -1,0 +1,44 @@
+import { REMOTE_LOSS_V, REMOTE_ON_HIGHEST_V, REMOTE_ON_LOWEST_V } from '../compute/amp-supply.ts';
+import { formatQuantity } from '../compute/quantity.ts';
+import { batteryV } from '../steps/amp-feed.ts';
+import type { Findings } from '../steps/outcome.ts';
+import type { Figure } from './figure.ts';
+
+/** The thin wire that switches an amplifier: what it should carry, and how one knows that it does. */
+
+/** Within a volt of the battery, and in any case enough for every amplifier. */
+const healthyRemoteV = (f: Findings): number => Math.max(REMOTE_ON_HIGHEST_V, batteryV(f) - REMOTE_LOSS_V);
+
+function readRemote(f: Findings): readonly Figure[] {
+  const { remoteV } = f.values('remote-volts');
+  if (remoteV === undefined) return [];
+  return [{ id: 'remote-read', label: 'Remote terminal, as read', value: remoteV, unit: 'V', digits: 3 }];
+}
+
+export const remoteFigures = (f: Findings): readonly Figure[] => [
+  ...readRemote(f),
+  {
+    id: 'remote-healthy',
+    label: 'Remote terminal when on, healthy',
+    value: healthyRemoteV(f),
+    unit: 'V',
+    limit: 'above',
+    digits: 3,
+  },
+  {
+    id: 'remote-switches-on',
+    label: 'Amplifiers switch on above',
+    value: [REMOTE_ON_LOWEST_V, REMOTE_ON_HIGHEST_V],
+    unit: 'V',
+  },
+  { id: 'remote-fuse', label: 'Fuse of the remote wire', value: 1, unit: 'A' },
+];
+
+/** “above 11.6 V” */
+export const healthyRemoteInWords = (f: Findings): string => `above ${formatQuantity(healthyRemoteV(f), 'V', 3)}`;
+
+export const REMOTE_PARTS = ['Thin wire, sealed crimps, a 1 A fuse with its holder'];
+export const TOLD_NOTHING = 'An amplifier: it was never told to come on.';
+/** What a feed for the remote wire must do. */
+export const SWITCHED_FEED =
+  'Take it to the head unit’s remote output, or to a feed that is live only with the ignition on. A 1 A fuse at its start.';
