@@ -26,6 +26,7 @@ function notAdding({ batteryV: wholeV, ampV, plusDropV, groundDropV }: Values) {
 /** Battery, amplifier, plus path and ground path with a known current through both. */
 export const supplyUnderLoad: ReadingStep<'ok' | 'unclear' | 'plus-drop' | 'ground-drop' | 'battery-sags'> =
   measurement({
+    place: 'supply',
     id: 'supply-under-load',
     short: 'Supply with a 55 W lamp on it',
     ask: 'With a 55 W lamp on its plus and ground: how much is lost on the way there and back?',

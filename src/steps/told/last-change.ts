@@ -2,6 +2,7 @@ import { type ChoiceStep, choice } from '../step.ts';
 
 export const lastChange: ChoiceStep<'nothing' | 'fitted' | 'workshop' | 'reflash' | 'unit' | 'opened' | 'battery'> =
   choice({
+    place: 'told',
     id: 'last-change',
     short: 'Last change',
     ask: 'What was the last thing done to the bike before this?',
