@@ -1,0 +1,83 @@
+import { ampCurrentA, DENSE_MUSIC_AVERAGE_RATIO } from '../compute/amp-current.ts';
+import { GAIN_MARGIN_RATIO, gainTargetV } from '../compute/gain.ts';
+import { formatQuantity } from '../compute/quantity.ts';
+import { ampDriving, ampEstimate, estimate } from '../rig/rig.ts';
+import { EFFICIENCY_RATIO } from '../steps/amp-feed.ts';
+import type { Findings } from '../steps/outcome.ts';
+import type { Figure } from './figure.ts';
+import { ampOf, pairOf } from './the-amp.ts';
+
+/** What the amplifier of a case gives and draws, and whether anybody said so. */
+export interface AmpLoad {
+  readonly channels: 2 | 4;
+  readonly powerW: number;
+  readonly ratedOhm: number;
+  /** One of the three is not known. */
+  readonly assumed: boolean;
+}
+
+/** Who drives the other pair is somebody else: the head unit, or an amplifier of its own. */
+function otherPairElsewhere(f: Findings): boolean {
+  const other = pairOf(f) === 'rear' ? 'front' : 'rear';
+  const fedBy = other === 'front' ? f.rig.frontFedBy : f.rig.rearFedBy;
+  const driver = ampDriving(f.rig, other);
+  const notFitted = other === 'rear' && f.rig.rearFitted === 'no';
+  return notFitted || fedBy === 'unit' || (driver !== undefined && driver !== ampOf(f));
+}
+
+/**
+ * One that drives a pair may drive the other as well: "the one for the rear, or for everything". Until somebody says what
+ * drives the other pair, an amplifier for the rear counts with four channels, so that no lead comes out too thin.
+ */
+export function ampLoad(f: Findings): AmpLoad {
+  const amp = ampOf(f);
+  const both = amp.drives === 'both';
+  const twoOnly = otherPairElsewhere(f) || amp.drives === 'front';
+  return {
+    channels: both || !twoOnly ? 4 : 2,
+    powerW: ampEstimate(amp, 'powerW').value,
+    ratedOhm: ampEstimate(amp, 'ratedOhm').value,
+    assumed: !(both || twoOnly) || amp.powerW === undefined || amp.ratedOhm === undefined,
+  };
+}
+
+const drawA = (f: Findings, averageRatio: number): number => {
+  const { channels, powerW } = ampLoad(f);
+  const supplyV = estimate(f.rig, 'supplyRunningV').value;
+  return ampCurrentA({ powerW, channels, efficiencyRatio: EFFICIENCY_RATIO, supplyV, averageRatio });
+};
+/** The current of the bass peaks: all channels at full sine power, engine running. */
+export const fullBassA = (f: Findings): number => drawA(f, 1);
+export const denseMusicA = (f: Findings): number => drawA(f, DENSE_MUSIC_AVERAGE_RATIO);
+
+const ifAssumed = (f: Findings): string => (ampLoad(f).assumed ? ' (assumed)' : '');
+
+/** “4 channels of 90 W (assumed)” */
+const channelsInWords = (f: Findings): string => {
+  const { channels, powerW } = ampLoad(f);
+  return `${channels} channels of ${formatQuantity(powerW, 'W')}${ifAssumed(f)}`;
+};
+
+export const drawFigures = (f: Findings): readonly Figure[] => [
+  { id: 'dense-music-current', label: 'Dense loud music takes', value: denseMusicA(f), unit: 'A' },
+  { id: 'full-bass-current', label: `Full bass takes, ${channelsInWords(f)}`, value: fullBassA(f), unit: 'A' },
+];
+
+/** The output that the gain is set to: with a margin, and what the amplifier clips at. */
+export function gainTargets(f: Findings): { readonly outputV: number; readonly clipsV: number } {
+  const { powerW, ratedOhm } = ampLoad(f);
+  return {
+    outputV: gainTargetV({ powerW, loadOhm: ratedOhm, marginRatio: GAIN_MARGIN_RATIO }),
+    clipsV: gainTargetV({ powerW, loadOhm: ratedOhm }),
+  };
+}
+
+export function gainFigures(f: Findings): readonly Figure[] {
+  const { powerW, ratedOhm } = ampLoad(f);
+  const { outputV, clipsV } = gainTargets(f);
+  const rating = `${formatQuantity(powerW, 'W')} into ${formatQuantity(ratedOhm, 'Ω')}${ifAssumed(f)}`;
+  return [
+    { id: 'gain-output', label: `Output to set, ${rating}`, value: outputV, unit: 'V', digits: 3 },
+    { id: 'clips-at', label: 'It clips at', value: clipsV, unit: 'V', digits: 3 },
+  ];
+}
