@@ -17,7 +17,7 @@ const REAR_ONLY_ON_AMP: Asked = {
 const ALL_ON_AMP: Asked = {
   selection: FOR_AMPLIFIERS,
   inWords:
-    'Ask for what was stored before. No work order to say? Then, in words: rear on, level lowered for amplifiers, no bass boost, the same EQ with the engine running.',
+    'Ask for what was stored before. No work order to say? Then, in words: rear on, level lowered for amplifiers, no bass boost, and an EQ that stays the same when the engine starts.',
 };
 
 const wantsFullOutput = ({ amps = [] }: Rig): boolean => amps.some(({ needs }) => needs === 'unaltered');

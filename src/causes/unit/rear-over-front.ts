@@ -18,7 +18,7 @@ export const REAR_OVER_FRONT_HEALTHY: Figure = {
 export function rearOverFrontRead(f: Findings): readonly Figure[] {
   const { frontV, leftV, rightV } = f.values('rear-pair');
   if (frontV === undefined || leftV === undefined || rightV === undefined) return [];
-  if (!(frontV > 0 && [frontV, leftV, rightV].every(Number.isFinite))) return [];
+  if (![leftV / frontV, rightV / frontV].every(Number.isFinite)) return [];
   return [
     { id: 'rear-left-over-front', label: 'Rear left over front, as read', value: percent(leftV / frontV), unit: '%' },
     {
