@@ -2,8 +2,8 @@ import { ampCurrentA, DENSE_MUSIC_AVERAGE_RATIO } from '../compute/amp-current.t
 import { GAIN_MARGIN_RATIO, gainTargetV } from '../compute/gain.ts';
 import { formatQuantity } from '../compute/quantity.ts';
 import { ampDriving, ampEstimate, estimate } from '../rig/rig.ts';
-import { EFFICIENCY_RATIO } from '../steps/amp-feed.ts';
 import type { Findings } from '../steps/outcome.ts';
+import { EFFICIENCY_RATIO } from '../steps/supply/amp-feed.ts';
 import type { Figure } from './figure.ts';
 import { ampOf, pairOf } from './the-amp.ts';
 
@@ -58,10 +58,14 @@ const channelsInWords = (f: Findings): string => {
   return `${channels} channels of ${formatQuantity(powerW, 'W')}${ifAssumed(f)}`;
 };
 
-export const drawFigures = (f: Findings): readonly Figure[] => [
-  { id: 'dense-music-current', label: 'Dense loud music takes', value: denseMusicA(f), unit: 'A' },
-  { id: 'full-bass-current', label: `Full bass takes, ${channelsInWords(f)}`, value: fullBassA(f), unit: 'A' },
-];
+/** Nothing where there is no amplifier: a battery can be low without one. */
+export function drawFigures(f: Findings): readonly Figure[] {
+  if (f.rig.amps?.length === 0) return [];
+  return [
+    { id: 'dense-music-current', label: 'Dense loud music takes', value: denseMusicA(f), unit: 'A' },
+    { id: 'full-bass-current', label: `Full bass takes, ${channelsInWords(f)}`, value: fullBassA(f), unit: 'A' },
+  ];
+}
 
 /** The output that the gain is set to: with a margin, and what the amplifier clips at. */
 export function gainTargets(f: Findings): { readonly outputV: number; readonly clipsV: number } {

@@ -6,8 +6,8 @@ import {
   sagV,
 } from '../compute/amp-supply.ts';
 import { formatQuantity, formatRange } from '../compute/quantity.ts';
-import { BATTERY_OHM, LAMP_A } from '../steps/amp-feed.ts';
 import type { Findings } from '../steps/outcome.ts';
+import { BATTERY_OHM, LAMP_A } from '../steps/supply/amp-feed.ts';
 import { fullBassA } from './amp-load.ts';
 import type { Figure } from './figure.ts';
 import { lampDrewA } from './supply-ways.ts';

@@ -1,7 +1,7 @@
 import { REMOTE_LOSS_V, REMOTE_ON_HIGHEST_V, REMOTE_ON_LOWEST_V } from '../compute/amp-supply.ts';
 import { formatQuantity } from '../compute/quantity.ts';
-import { batteryV } from '../steps/amp-feed.ts';
 import type { Findings } from '../steps/outcome.ts';
+import { batteryV } from '../steps/supply/amp-feed.ts';
 import type { Figure } from './figure.ts';
 
 /** The thin wire that switches an amplifier: what it should carry, and how one knows that it does. */

@@ -2,10 +2,10 @@ import { cutOutA, UNDERVOLTAGE_CUT_HIGHEST_V, UNDERVOLTAGE_CUT_LOWEST_V } from '
 import { lampA } from '../compute/lamp.ts';
 import { formatQuantity } from '../compute/quantity.ts';
 import { dropV } from '../compute/wire.ts';
-import { batteryV, healthyPathOhm, LAMP_A } from '../steps/amp-feed.ts';
 import type { CautionId } from '../steps/cautions.ts';
 import type { Findings } from '../steps/outcome.ts';
-import { supplyUnderLoad } from '../steps/supply.ts';
+import { batteryV, healthyPathOhm, LAMP_A } from '../steps/supply/amp-feed.ts';
+import { supplyUnderLoad } from '../steps/supply/supply-under-load.ts';
 import { fullBassA } from './amp-load.ts';
 import type { Figure } from './figure.ts';
 

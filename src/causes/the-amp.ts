@@ -1,6 +1,6 @@
 import type { KnownAmp } from '../rig/rig.ts';
+import { ampPair, theAmp } from '../steps/fitted/the-amp.ts';
 import type { Findings } from '../steps/outcome.ts';
-import { ampPair, theAmp } from '../steps/which-amp.ts';
 
 /** The amplifier that a case is about: what is known of it, and what it is called. */
 

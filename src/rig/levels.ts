@@ -13,8 +13,12 @@ export interface Level {
 /** The rated ohms on one rear channel. Several speakers whose wiring nobody said are side by side, the usual way. */
 export function rearLoadOhm(rig: Rig): number {
   const count = Math.round(estimate(rig, 'rearPerChannel').value);
-  const wiring = count === 1 ? 'single' : rig.rearWiring === 'series' ? 'series' : 'parallel';
-  return combinedRatedOhm({ ratedOhm: estimate(rig, 'rearRatedOhm').value, count, wiring });
+  const several = rig.rearWiring === 'series' ? 'series' : 'parallel';
+  return combinedRatedOhm({
+    ratedOhm: estimate(rig, 'rearRatedOhm').value,
+    count,
+    wiring: count === 1 ? 'single' : several,
+  });
 }
 
 /** The loudest clean output of one channel with the engine running. */
@@ -28,7 +32,7 @@ export function fullLevel(rig: Rig, axle: Axle): Level {
 export const unloadedFullV = (rig: Rig): number =>
   cleanOutputV({ supplyV: estimate(rig, 'supplyRunningV').value, lossV: BRIDGE_LOSS_UNLOADED_V });
 
-/** What an amplified profile leaves of a level, and of the power that it is: lower by what the rig says, usually 7 dB. */
+/** What an amplified profile leaves of a level, and of the power that it is. */
 export function lowered(rig: Rig, { levelV, powerW: fullW }: Level): Level {
   const gainDb = -estimate(rig, 'loweredByDb').value;
   return { levelV: levelV * voltageRatio({ gainDb }), powerW: fullW * powerRatio({ gainDb }) };

@@ -1,8 +1,7 @@
 import { spawnSync } from 'node:child_process';
 import { writeFileSync } from 'node:fs';
-import { relative } from 'node:path';
 import { FAULT_FLOWS } from '../case/flows.ts';
-import { ALL_CAUSES, fileOfCause } from '../causes/all.ts';
+import { CAUSE_FILES, CAUSES } from '../causes/all.ts';
 import { pack } from '../likelihoods/packed.ts';
 import { makeTable } from '../survey/make-table.ts';
 import { buildSteps, surveyOf } from '../survey/survey-of.ts';
@@ -25,12 +24,10 @@ for (const [id, listed] of wanted) {
   const startedAt = performance.now();
   const flow = await listed.load();
   const told = [...flow.told];
-  const table = makeTable(surveyOf(listed, flow, ALL_CAUSES), [...buildSteps(flow), ...told]);
+  const table = makeTable(surveyOf(listed, flow, CAUSES), [...buildSteps(flow), ...told]);
   const packed = pack(table);
   writeFileSync(`${FOLDER}/${id}.json`, `${JSON.stringify(packed)}\n`);
-  const causes = ALL_CAUSES.filter((cause) => flow.causes.includes(cause.id)).toSorted((a, b) =>
-    a.id < b.id ? -1 : 1,
-  );
+  const causes = CAUSES.filter((cause) => flow.causes.includes(cause.id)).toSorted((a, b) => (a.id < b.id ? -1 : 1));
   const imports = causes.map(
     (cause) =>
       `import { ${nameOf(cause.id)} } from '${relative(FOLDER, fileOfCause(cause.id)).replaceAll('\\', '/')}';`,
@@ -42,7 +39,7 @@ import { lateOf } from './late.ts';
 import table from './${id}.json' with { type: 'json' };
 
 /** Made by \`npm run likelihoods\`. Do not edit: change the model, the steps or the flow, and make it anew. */
-export const late = lateOf(table, [${causes.map((cause) => nameOf(cause.id)).join(', ')}]);
+export const late = lateOf(table, [${causes.map(([, cause]) => nameOf(cause.id)).join(', ')}]);
 `,
   );
   spawnSync('biome', ['check', '--write', `${FOLDER}/${id}.ts`], { stdio: 'inherit' });

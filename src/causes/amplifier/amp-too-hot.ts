@@ -1,6 +1,6 @@
 import { DENSE_MUSIC_AVERAGE_RATIO } from '../../compute/amp-current.ts';
-import { EFFICIENCY_RATIO } from '../../steps/amp-feed.ts';
 import type { Findings } from '../../steps/outcome.ts';
+import { EFFICIENCY_RATIO } from '../../steps/supply/amp-feed.ts';
 import { ampLoad, drawFigures } from '../amp-load.ts';
 import type { Cause } from '../cause.ts';
 import { AmpName, ampName } from '../the-amp.ts';
