@@ -19,7 +19,7 @@ function pack(event: CaseEvent): Packed {
     case 'confirm':
       return ['k', event.step];
     case 'repair':
-      return ['f', event.verdict];
+      return event.result && event.result !== 'still' ? ['f', event.verdict, event.result] : ['f', event.verdict];
     case 'cured':
       return ['c', event.verdict];
     case 'note':
@@ -56,7 +56,10 @@ function unpack(packed: unknown): CaseEvent | null {
     return answer && { type: kind === 'a' ? 'answer' : 'revise', step: first, answer };
   }
   if (kind === 'k') return { type: 'confirm', step: first };
-  if (kind === 'f') return { type: 'repair', verdict: first };
+  if (kind === 'f')
+    return second === 'better' || second === 'not-it'
+      ? { type: 'repair', verdict: first, result: second }
+      : { type: 'repair', verdict: first };
   if (kind === 'c') return { type: 'cured', verdict: first };
   return kind === 'h' ? { type: 'handOver', flow: first } : null;
 }

@@ -11,7 +11,8 @@ export const answered = (it: Case, step: string, answer: Answer): Case => add(it
 export const revised = (it: Case, step: string, answer: Answer): Case => add(it, { type: 'revise', step, answer });
 /** The same answer after a second look. */
 export const confirmed = (it: Case, step: string): Case => add(it, { type: 'confirm', step });
-export const repaired = (it: Case, verdict: string): Case => add(it, { type: 'repair', verdict });
+export const repaired = (it: Case, verdict: string, result?: 'better' | 'not-it'): Case =>
+  add(it, { type: 'repair', verdict, ...(result && { result }) });
 export const cured = (it: Case, verdict: string): Case => add(it, { type: 'cured', verdict });
 export const noted = (it: Case, text: string): Case => add(it, { type: 'note', text });
 

@@ -13,8 +13,8 @@ export type CaseEvent =
   | { readonly type: 'revise'; readonly step: string; readonly answer: Answer }
   /** An answer that did not fit the others was checked again, and it is right. */
   | { readonly type: 'confirm'; readonly step: string }
-  /** The fix of a verdict was done, and it is still wrong, or better and not good. */
-  | { readonly type: 'repair'; readonly verdict: string; readonly result?: 'still' | 'better' }
+  /** The fix of a verdict was done and it is still wrong, or better and not good; or its check says that it is not it. */
+  | { readonly type: 'repair'; readonly verdict: string; readonly result?: 'still' | 'better' | 'not-it' }
   /** The fix of a verdict was done, and it is cured. */
   | { readonly type: 'cured'; readonly verdict: string }
   | { readonly type: 'note'; readonly text: string }

@@ -41,6 +41,9 @@ function dropMended(mends: readonly Part[], facts: Map<string, Answer>, steps: S
     if ((steps.get(id)?.observes ?? EVERY_PART).some((part) => mends.includes(part))) facts.delete(id);
 }
 
+/** How often a check that clears a cause is wrong. An estimate. */
+const CHECK_ERRS_RATIO = 0.05;
+
 /** Folds all events, in order, in linear time. What follows from them is decided afterwards, once. */
 export function fold(events: readonly CaseEvent[], steps: Steps, late: Late | undefined): Folded {
   const facts = new Map<string, Answer>();
@@ -72,12 +75,17 @@ export function fold(events: readonly CaseEvent[], steps: Steps, late: Late | un
       case 'repair': {
         const cause = late?.causes[event.verdict];
         if (!cause) break;
+        [cured, learnt] = [undefined, true];
+        if (event.result === 'not-it') {
+          repairs.push({ cause: cause.id, failsRatio: CHECK_ERRS_RATIO, result: 'still' });
+          break;
+        }
         const findings = findingsOver(steps)({ rig, facts: Object.fromEntries(facts) });
         const actions = cause.remedy(findings).repair;
         repairs.push({ cause: cause.id, failsRatio: failsRatio(actions), result: event.result ?? 'still' });
         dropMended(cause.mends, facts, steps);
         for (const id of checked) if (!facts.has(id)) checked.delete(id);
-        [askedAgain, cured, learnt] = [0, undefined, true];
+        askedAgain = 0;
         break;
       }
       case 'cured':
