@@ -1,5 +1,6 @@
 import { theAmp } from '../fitted/the-amp.ts';
 import { type ChoiceStep, choice } from '../step.ts';
+import { supplyMayFail } from './may-fail.ts';
 
 export const supplyWiggle: ChoiceStep<'no-effect' | 'battery' | 'holder' | 'ground' | 'remote' | 'input'> = choice({
   id: 'supply-wiggle',
@@ -15,6 +16,7 @@ export const supplyWiggle: ChoiceStep<'no-effect' | 'battery' | 'holder' | 'grou
   tool: 'none',
   minutes: 5,
   conditions: ['amp-uncovered', 'head-unit-playing'],
+  sensible: supplyMayFail,
   observes: ['unit-leads', 'amp-supply', 'amp'],
   cautions: ['hot', 'wakes-loud'],
   options: {
