@@ -58,14 +58,10 @@ const channelsInWords = (f: Findings): string => {
   return `${channels} channels of ${formatQuantity(powerW, 'W')}${ifAssumed(f)}`;
 };
 
-/** Nothing where there is no amplifier: a battery can be low without one. */
-export function drawFigures(f: Findings): readonly Figure[] {
-  if (f.rig.amps?.length === 0) return [];
-  return [
-    { id: 'dense-music-current', label: 'Dense loud music takes', value: denseMusicA(f), unit: 'A' },
-    { id: 'full-bass-current', label: `Full bass takes, ${channelsInWords(f)}`, value: fullBassA(f), unit: 'A' },
-  ];
-}
+export const drawFigures = (f: Findings): readonly Figure[] => [
+  { id: 'dense-music-current', label: 'Dense loud music takes', value: denseMusicA(f), unit: 'A' },
+  { id: 'full-bass-current', label: `Full bass takes, ${channelsInWords(f)}`, value: fullBassA(f), unit: 'A' },
+];
 
 /** The output that the gain is set to: with a margin, and what the amplifier clips at. */
 export function gainTargets(f: Findings): { readonly outputV: number; readonly clipsV: number } {
