@@ -87,7 +87,6 @@ interface Wording<O extends string> {
   readonly sensible?: (findings: Findings) => boolean;
   readonly observes: readonly Part[];
   readonly cautions?: readonly CautionId[];
-  readonly sensible?: (findings: import('./outcome.ts').Findings) => boolean;
   /** Slug of the article that explains the background. */
   readonly article?: string;
   /** What each outcome is called on the wire and in the evidence of a verdict. */
