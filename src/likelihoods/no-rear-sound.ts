@@ -6,6 +6,7 @@ import { inputPinPushedBack } from '../causes/amp-input/input-pin-pushed-back.ts
 import { ampChannelDead } from '../causes/amplifier/amp-channel-dead.ts';
 import { lidContactsDirty } from '../causes/plugs/lid-contacts-dirty.ts';
 import { loomsUnjoined } from '../causes/plugs/looms-unjoined.ts';
+import { rearPairsCrossed } from '../causes/plugs/rear-pairs-crossed.ts';
 import { rearPlugOff } from '../causes/plugs/rear-plug-off.ts';
 import { secondConnectorDirty } from '../causes/plugs/second-connector-dirty.ts';
 import { lidLeadBroken } from '../causes/runs/lid-lead-broken.ts';
@@ -25,28 +26,4 @@ import { lateOf } from './late.ts';
 import table from './no-rear-sound.json' with { type: 'json' };
 
 /** Made by `npm run likelihoods`. Do not edit: change the model, the steps or the flow, and make it anew. */
-export const late = lateOf(table, [
-  ampInputPlugOff,
-  ampInputTooLow,
-  channelModeWrong,
-  converterDead,
-  inputPinPushedBack,
-  ampChannelDead,
-  lidContactsDirty,
-  loomsUnjoined,
-  rearPlugOff,
-  secondConnectorDirty,
-  lidLeadBroken,
-  loadTooLow,
-  speakerPairShorted,
-  speakerWireOpen,
-  speakerWireToFrame,
-  faderOrBalanceOff,
-  rearControlOff,
-  coilOpen,
-  adapterWithoutRear,
-  profileReverted,
-  rearChannelsDisabled,
-  replacedUnitSetting,
-  unitOutputGrounded,
-]);
+export const late = lateOf(table, [ampInputPlugOff, ampInputTooLow, channelModeWrong, converterDead, inputPinPushedBack, ampChannelDead, lidContactsDirty, loomsUnjoined, rearPairsCrossed, rearPlugOff, secondConnectorDirty, lidLeadBroken, loadTooLow, speakerPairShorted, speakerWireOpen, speakerWireToFrame, faderOrBalanceOff, rearControlOff, coilOpen, adapterWithoutRear, profileReverted, rearChannelsDisabled, replacedUnitSetting, unitOutputGrounded]);
