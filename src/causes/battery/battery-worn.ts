@@ -6,7 +6,7 @@ import {
   FULL_AND_RESTED,
   givesWay,
   KEY_ON_FIGURES,
-  keyOnInWords,
+  KEY_ON_OR_MORE,
   RUNNING,
 } from '../battery-state.ts';
 import type { Cause } from '../cause.ts';
@@ -44,7 +44,7 @@ export const batteryWorn: Cause = {
     cautions: ['minus-first', 'battery-gas', 'outdoors'],
     proofOfCure: {
       byEar: 'Ten minutes at the volume that failed, engine off: the amplifier stays on, and the bike starts.',
-      byMeter: `Key on, music playing: ${keyOnInWords} at the posts after ten minutes.`,
+      byMeter: `Key on, music playing: ${KEY_ON_OR_MORE} at the posts after ten minutes.`,
     },
   }),
 };
