@@ -33,13 +33,15 @@ const without = ({ observations, repairs }: Knowledge, one: Observation): Knowle
 export function doubts(model: Model, known: Knowledge, believed: Posterior): readonly Doubt[] {
   const [first] = ranked(model, believed);
   if (!first) return [];
-  const open = known.observations.filter((one) => !one.confirmed && says(model, one));
+  // What is told of the past moves little, and asking again brings the same story.
+  const open = known.observations.filter((one) => one.trust !== 'told' && !one.confirmed && says(model, one));
   const misfits = open
     .map((one) => ({ one, chance: chanceOf(model, believed, first.cause, one.step, one.outcome) ?? 1 }))
-    .filter(({ one, chance }) => one.trust !== 'told' && chance < MISFIT_CHANCE)
+    .filter(({ chance }) => chance < MISFIT_CHANCE)
     .toSorted((a, b) => a.chance - b.chance)
     .map(({ one }): Doubt => ({ step: one.step, because: 'misfit' }));
   const pivotal = open
+    .filter(({ trust }) => trust === 'seen')
     .map((one) => ({ one, share: shareOf(model, posterior(model, without(known, one)), first.cause) }))
     .filter(({ share }) => share < PIVOTAL_SHARE)
     .toSorted((a, b) => a.share - b.share)
