@@ -13,7 +13,7 @@ import { COMPLAINTS, type ComplaintId, ridden } from '../../../src/world/symptom
 import { careful, faultyWorld, STEPS, saidBy, soundWorld } from './bikes.ts';
 
 const SOUND_BIKES = 60;
-const MOST_FAULTY_BIKES = 120;
+const MOST_FAULTY_BIKES = 500;
 
 /** What a bike complains of beside what it is known to complain of. */
 function complaints(world: World, beside: readonly string[] = []): readonly string[] {
