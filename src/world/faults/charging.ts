@@ -42,7 +42,7 @@ export const CHARGING_FAULTS: readonly Fault[] = [
     id: 'battery-cuts-off',
     title: 'Lithium battery that switches itself off under load',
     severity: even('timesInternalRatio', 3, 6),
-    weights: { 'cuts-out': 2 },
+    weights: { 'cuts-out': 2, 'battery-flat-or-low': 1 },
     fits: always,
     apply: (world, times) =>
       withSupply(world, ({ internalOhm }) => ({
