@@ -5,10 +5,6 @@ import { ampSwitches } from '../src/steps/amplifier/amp-switches.ts';
 import { oneByOne } from '../src/steps/amplifier/one-by-one.ts';
 import { recover } from '../src/steps/amplifier/recover.ts';
 import { speakersUnplugged } from '../src/steps/amplifier/speakers-unplugged.ts';
-import { frontAmpTurnOn } from '../src/steps/fitted/front-amp-turn-on.ts';
-import { rearAmpTurnOn } from '../src/steps/fitted/rear-amp-turn-on.ts';
-import { unitKind } from '../src/steps/fitted/unit-kind.ts';
-import { whichAmp } from '../src/steps/fitted/which-amp.ts';
 import { inputPlug } from '../src/steps/plugs/input-plug.ts';
 import { ampRuns } from '../src/steps/runs/amp-runs.ts';
 import { ampWiresToFrame } from '../src/steps/runs/amp-wires-to-frame.ts';
@@ -25,8 +21,6 @@ import { supplyUnderLoad } from '../src/steps/supply/supply-under-load.ts';
 import { supplyWiggle } from '../src/steps/supply/supply-wiggle.ts';
 import { temporaryLeads } from '../src/steps/supply/temporary-leads.ts';
 import { ampGoesOff } from '../src/steps/told/amp-goes-off.ts';
-import { ampHistory } from '../src/steps/told/amp-history.ts';
-import { lastChange } from '../src/steps/told/last-change.ts';
 import { whatElse } from '../src/steps/told/what-else.ts';
 import { metersDigit } from '../src/steps/tools/meter-digit.ts';
 import { toolsAtHand } from '../src/steps/tools/tools-at-hand.ts';
@@ -43,58 +37,54 @@ import { senseLevel } from '../src/steps/turn-on/sense-level.ts';
 import { wakesWhenLoud } from '../src/steps/turn-on/wakes-when-loud.ts';
 import { adapterLook } from '../src/steps/unit/adapter-look.ts';
 import { rearPair } from '../src/steps/unit/rear-pair.ts';
+import { opening } from './amp-wont-turn-on.opening.ts';
 import { before, flow } from './kit.ts';
 
 /** The amplifier stays off, or goes off at times: its lamp is dark or shows a fault, though the head unit plays. */
-export const ampWontTurnOn = flow('amp-wont-turn-on', {
-  title: 'The amplifier stays off',
-  stages: {
-    fitted: [whichAmp, rearAmpTurnOn, frontAmpTurnOn, unitKind],
-    told: [ampHistory, lastChange],
-    look: [
-      ampLight,
-      ampGoesOff,
-      ampSigns,
-      whatElse,
-      recover,
-      ampSwitches,
-      wakesWhenLoud,
-      inputPlug,
-      adapterLook,
-      betweenLook,
-      keyPositions,
-      supplyWiggle,
-      ringsLook,
-      fuseLook,
-      bodyFuse,
-      speakersUnplugged,
-      oneByOne,
-      remoteJumper,
-      remoteLamp,
-      remoteStartLamp,
-      fuseLamp,
-      leadOffAmp,
-      spareFuse,
-      temporaryLeads,
-      toolsAtHand,
-    ],
-    measure: [
-      remoteVolts,
-      remoteSource,
-      remoteKeyOff,
-      ampTerminals,
-      fuseSides,
-      supplyUnderLoad,
-      plusPath,
-      senseLevel,
-      senseDc,
-      ampWiresToFrame,
-      ampRuns,
-      ampDc,
-      metersDigit,
-      rearPair,
-    ],
-  },
+export const ampWontTurnOn = flow(opening, {
+  look: [
+    ampLight,
+    ampGoesOff,
+    ampSigns,
+    whatElse,
+    recover,
+    ampSwitches,
+    wakesWhenLoud,
+    inputPlug,
+    adapterLook,
+    betweenLook,
+    keyPositions,
+    supplyWiggle,
+    ringsLook,
+    fuseLook,
+    bodyFuse,
+    speakersUnplugged,
+    oneByOne,
+    remoteJumper,
+    remoteLamp,
+    remoteStartLamp,
+    fuseLamp,
+    leadOffAmp,
+    spareFuse,
+    temporaryLeads,
+    toolsAtHand,
+  ],
+  measure: [
+    remoteVolts,
+    remoteSource,
+    remoteKeyOff,
+    ampTerminals,
+    fuseSides,
+    supplyUnderLoad,
+    plusPath,
+    senseLevel,
+    senseDc,
+    ampWiresToFrame,
+    ampRuns,
+    ampDc,
+    metersDigit,
+    rearPair,
+  ],
   safe: [
     before(ampGoesOff, ampLight),
     before(wakesWhenLoud, ampLight),

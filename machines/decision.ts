@@ -15,10 +15,11 @@ import {
 import { compile, isUnthought, type Model } from '../src/inference/table.ts';
 import { type ConditionId, conditionOf } from '../src/steps/conditions.ts';
 import type { StepId } from '../src/steps/ids.ts';
-import { type Findings, findingsFrom, is, outcomeNamed } from '../src/steps/outcome.ts';
+import { type Findings, findingsFrom, outcomeNamed } from '../src/steps/outcome.ts';
 import type { Step } from '../src/steps/step.ts';
 import { toolsAtHand } from '../src/steps/tools/tools-at-hand.ts';
-import type { FlowContext, HandsOver, StagedFlow } from './kit.ts';
+import { elsewhere, type FlowContext, type HandsOver, type StagedFlow } from './machine.ts';
+import { canBeAsked, hasNoMeter } from './sense.ts';
 
 /** What a flow does next, and why. */
 export type Decision =
@@ -49,9 +50,6 @@ export interface Decided {
   readonly decision: Decision;
   readonly reckoning?: Reckoning;
 }
-
-/** The cause that stands in the table of a flow for all causes that another flow looks for. */
-export const elsewhere = (flow: string): string => `elsewhere: ${flow}`;
 
 /** States that any reading is taken in: they are not what makes two readings fail together. */
 const ORDINARY: ReadonlySet<string> = new Set([
@@ -85,8 +83,6 @@ export function observationsOf(flow: StagedFlow, f: Findings, confirmed: Readonl
   });
 }
 
-const hasNoMeter = (f: Findings): boolean => is(f, 'tools-at-hand', 'none', 'cannot');
-
 /** Minutes of a step on top of what stands ready from the steps before it. */
 function minutesNow(step: Step, ready: ReadonlySet<ConditionId>): number {
   const paid = (step.conditions ?? []).reduce((sum, id) => (ready.has(id) ? sum + conditionOf(id).minutes : sum), 0);
@@ -101,11 +97,6 @@ const readyConditions = (flow: StagedFlow, f: Findings): ReadonlySet<ConditionId
       return outcome === undefined || outcome === 'cannot' ? [] : (step.conditions ?? []);
     }),
   );
-
-const makesSense = (step: Step, f: Findings): boolean =>
-  outcomeNamed(f, step.id) === undefined && (step.sensible?.(f) ?? true);
-const canBeAsked = (step: Step, f: Findings): boolean =>
-  makesSense(step, f) && !(step.tool === 'meter' && hasNoMeter(f));
 
 const MOST_TO_MEASURE = 3;
 /** The readings that would tell most, for somebody who has no meter to pass on. */
@@ -225,10 +216,8 @@ const surelyElsewhere = (flow: StagedFlow, { mayHandOver = true }: FlowContext, 
   first.shareRatio >= SURELY_SHARE &&
   flow.handsOver.some((to) => elsewhere(to.flow) === first.cause);
 
-/** What comes next, decided once from everything that is known. */
+/** What comes next once everything in order is answered, decided once from everything that is known. */
 export function decide(flow: StagedFlow, context: FlowContext, f: Findings): Decided {
-  const inOrder = flow.inOrder.find((step) => canBeAsked(step, f));
-  if (inOrder) return { decision: { kind: 'ask', step: inOrder } };
   const { late } = context;
   if (!late) return { decision: { kind: 'wait' } };
   const confirmed = new Set(context.confirmed ?? []);
