@@ -5,6 +5,7 @@ import { ampSwitches } from '../src/steps/amplifier/amp-switches.ts';
 import { oneByOne } from '../src/steps/amplifier/one-by-one.ts';
 import { recover } from '../src/steps/amplifier/recover.ts';
 import { speakersUnplugged } from '../src/steps/amplifier/speakers-unplugged.ts';
+import { is } from '../src/steps/outcome.ts';
 import { inputPlug } from '../src/steps/plugs/input-plug.ts';
 import { ampRuns } from '../src/steps/runs/amp-runs.ts';
 import { ampWiresToFrame } from '../src/steps/runs/amp-wires-to-frame.ts';
@@ -155,7 +156,15 @@ export const ampWontTurnOn = flow(opening, {
       flow: 'no-rear-sound',
       title: 'The head unit sends it nothing',
       because:
-        'The amplifier sleeps because nothing reaches it. Why the rear is silent is looked for in the next part.',
+        'The amplifier is on, or sleeps because nothing reaches it. Why the rear is silent is looked for in the next part.',
+      // It is on now, and stays on: what is silent is silent for another reason.
+      isIt: {
+        when: (f) =>
+          is(f, 'amp-light', 'normal') &&
+          (is(f, 'amp-goes-off', 'stays-on') ||
+            (is(f, 'amp-goes-off', 'cannot') && !is(f, 'amp-history', 'comes-and-goes'))),
+        by: [ampLight],
+      },
       causes: [
         'fader-or-balance-off',
         'rear-control-off',

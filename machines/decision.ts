@@ -193,6 +193,18 @@ const lastPlace = (flow: StagedFlow, { facts }: FlowContext): string | undefined
     .map((id) => flow.steps.get(id))
     .findLast((step) => step !== undefined && flow.asked.includes(step))?.place;
 
+/** The flow whose complaint it is after all, or the answer that says so and is given once more before that. */
+function anotherComplaint(
+  flow: StagedFlow,
+  { mayHandOver = true, confirmed = [] }: FlowContext,
+  f: Findings,
+): Decision | undefined {
+  const to = mayHandOver ? flow.handsOver.find(({ isIt }) => isIt?.when(f)) : undefined;
+  if (!to) return undefined;
+  const open = to.isIt?.by.find(({ id }) => f.facts[id] !== undefined && !confirmed.includes(id));
+  return open ? { kind: 'confirm', step: open, because: 'pivotal' } : { kind: 'hand over', to };
+}
+
 function conclusion(
   flow: StagedFlow,
   { mayHandOver = true }: FlowContext,
@@ -235,6 +247,8 @@ export function decide(flow: StagedFlow, context: FlowContext, f: Findings): Dec
   const measureFirst = measuredFirst(flow, f, model, believed);
   const reckoning: Reckoning = { model, known, believed, shares, certainty, next, measureFirst };
   const done = (decision: Decision): Decided => ({ decision, reckoning });
+  const another = anotherComplaint(flow, context, f);
+  if (another) return done(another);
 
   const leader = late.causes[shares[0]?.cause ?? ''];
   const perBit = leader ? MINUTES_PER_BIT[effort(leader, f)] : UNKNOWN_MINUTES_PER_BIT;

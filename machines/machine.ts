@@ -40,6 +40,8 @@ export interface HandsOver {
   readonly causes: readonly string[];
   /** What that flow need not ask any more. */
   readonly told?: Facts;
+  /** The complaint itself is the other one, whatever its cause; and the answers that say so, which are given once more. */
+  readonly isIt?: { readonly when: (findings: Findings) => boolean; readonly by: readonly Step[] };
 }
 
 /** The cause that stands in the table of a flow for all causes that another flow looks for. */
