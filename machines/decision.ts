@@ -112,6 +112,16 @@ function measuredFirst(flow: StagedFlow, f: Findings, model: Model, believed: Po
     .map(({ step }) => step);
 }
 
+/** A function of a step that works out its answer once for each. */
+function onceEach<T>(make: (step: Step) => T): (step: Step) => T {
+  const known = new Map<Step, { readonly made: T }>();
+  return (step) => {
+    const found = known.get(step) ?? { made: make(step) };
+    known.set(step, found);
+    return found.made;
+  };
+}
+
 /** Findings in which some steps came out as they most likely will. */
 const supposing = (f: Findings, supposed: ReadonlyMap<string, string>): Findings =>
   findingsFrom(
@@ -239,7 +249,11 @@ export function decide(flow: StagedFlow, context: FlowContext, f: Findings): Dec
   const next = nextSteps(
     model,
     believed,
-    offersOf(flow, f, (one) => likeliestOutcome(model, believed, one.id)),
+    offersOf(
+      flow,
+      f,
+      onceEach((one) => likeliestOutcome(model, believed, one.id)),
+    ),
     lastPlace(flow, context),
   );
   const doubted = doubts(model, known, believed);
