@@ -146,7 +146,14 @@ describe('the cautions of a step', () => {
   });
   it('warn of the frame wherever a probe is on the plus of the supply', () => {
     const ids = where(touches(/^(battery-plus|fuse-in|fuse-out|amp-plus)$/));
-    expect(ids.toSorted()).toEqual(['amp-terminals', 'fuse-sides', 'plus-path', 'supply-under-load']);
+    expect(ids.toSorted()).toEqual([
+      'amp-terminals',
+      'fuse-sides',
+      'joint-drop',
+      'lowest-volts',
+      'plus-path',
+      'supply-under-load',
+    ]);
     expect(without('plus-probe', ids)).toEqual([]);
   });
   it('warn of the lamp where one is the load or stands in for the fuse, and of the minus lead where the plus is opened', () => {

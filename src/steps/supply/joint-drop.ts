@@ -1,8 +1,8 @@
 import { formatQuantity } from '../../compute/quantity.ts';
 import { dropV } from '../../compute/wire.ts';
 import { is } from '../outcome.ts';
-import { type Band, labelIn, measurement, type ReadingStep } from '../step.ts';
-import { dcReading } from '../tools/dc-volts.ts';
+import { type Band, labelIn, measurement, type Reading, type ReadingStep } from '../step.ts';
+import { MOST_V } from '../tools/dc-volts.ts';
 import { LAMP_A } from './amp-feed.ts';
 import { LAST_DIGIT_V } from './drops.ts';
 import { supplyMayFail } from './may-fail.ts';
@@ -16,10 +16,17 @@ const BAD_TIMES = 3;
 const HEALTHY_V = dropV({ currentA: LAMP_A, resistanceOhm: TERMINAL_OHM }) + LAST_DIGIT_V;
 
 const JOINT_BANDS: readonly Band[] = [
-  { label: 'healthy', low: -HEALTHY_V, high: HEALTHY_V, mood: 'good' },
+  { label: 'healthy', low: 0, high: HEALTHY_V, mood: 'good' },
   { label: 'not clean', low: HEALTHY_V, high: BAD_TIMES * HEALTHY_V, mood: 'unsure' },
   { label: 'bad joint', low: BAD_TIMES * HEALTHY_V, high: 4 * BAD_TIMES * HEALTHY_V, mood: 'bad' },
 ];
+
+const jointReading = (label: string): Reading => ({
+  label,
+  unit: 'V',
+  possible: [0, MOST_V],
+  impossible: 'Type it without its sign: from copper to terminal a 12 V bike has 0 to 20 V.',
+});
 
 /** The joint of copper and terminal at the amplifier: the part of both ways that looks like the amplifier itself. */
 export const jointDrop: ReadingStep<'ok' | 'unclear' | 'plus' | 'ground'> = measurement({
@@ -28,7 +35,7 @@ export const jointDrop: ReadingStep<'ok' | 'unclear' | 'plus' | 'ground'> = meas
   short: 'Joints at the amplifier’s terminals',
   ask: 'Lamp on: how much is lost between the copper of each lead and the metal of its terminal at the amplifier?',
   phone:
-    'Lamp still on. One probe on the bare copper of the thick plus lead, the other on its screw at the amplifier, never to metal beside it: number? Then the same at the ground?',
+    'The lamp on, held by its leads. One probe on the bare copper of the thick plus lead, the other on its screw at the amplifier, never to metal beside it: number? Then the same at the ground?',
   how: [
     'Needle tips: on the strands where they leave the insulation, not on the sleeve that is pressed round them.',
     'Plus: copper of the lead to the metal of the terminal block. Ground: terminal block to copper of the lead.',
@@ -43,9 +50,9 @@ export const jointDrop: ReadingStep<'ok' | 'unclear' | 'plus' | 'ground'> = meas
   cautions: ['plus-probe', 'lamp-hot', 'hot'],
   probes: { red: 'plus-copper', black: 'amp-plus' },
   readings: {
-    plusJointV: dcReading('Plus: copper to terminal'),
+    plusJointV: jointReading('Plus: copper to terminal'),
     groundJointV: {
-      ...dcReading('Ground: terminal to copper'),
+      ...jointReading('Ground: terminal to copper'),
       probes: { red: 'amp-ground', black: 'ground-copper' },
     },
   },
