@@ -2,21 +2,32 @@ import { ampDc } from '../src/steps/amplifier/amp-dc.ts';
 import { ampLight } from '../src/steps/amplifier/amp-light.ts';
 import { ampSigns } from '../src/steps/amplifier/amp-signs.ts';
 import { ampSwitches } from '../src/steps/amplifier/amp-switches.ts';
+import { gainDown } from '../src/steps/amplifier/gain-down.ts';
 import { oneByOne } from '../src/steps/amplifier/one-by-one.ts';
 import { recover } from '../src/steps/amplifier/recover.ts';
+import { signalPlugOut } from '../src/steps/amplifier/signal-plug-out.ts';
 import { speakersUnplugged } from '../src/steps/amplifier/speakers-unplugged.ts';
+import { waterLook } from '../src/steps/amplifier/water-look.ts';
+import { ampChannels } from '../src/steps/fitted/amp-channels.ts';
+import { batteryKind } from '../src/steps/fitted/battery-kind.ts';
 import { is } from '../src/steps/outcome.ts';
 import { inputPlug } from '../src/steps/plugs/input-plug.ts';
+import { pinLook } from '../src/steps/plugs/pin-look.ts';
 import { ampRuns } from '../src/steps/runs/amp-runs.ts';
 import { ampWiresToFrame } from '../src/steps/runs/amp-wires-to-frame.ts';
+import { bulbToFrame } from '../src/steps/runs/bulb-to-frame.ts';
 import { ampTerminals } from '../src/steps/supply/amp-terminals.ts';
 import { bodyFuse } from '../src/steps/supply/body-fuse.ts';
+import { copperLook } from '../src/steps/supply/copper-look.ts';
 import { fuseLamp } from '../src/steps/supply/fuse-lamp.ts';
 import { fuseLook } from '../src/steps/supply/fuse-look.ts';
 import { fuseSides } from '../src/steps/supply/fuse-sides.ts';
+import { jointDrop } from '../src/steps/supply/joint-drop.ts';
 import { leadOffAmp } from '../src/steps/supply/lead-off-amp.ts';
+import { lowestVolts } from '../src/steps/supply/lowest-volts.ts';
 import { plusPath } from '../src/steps/supply/plus-path.ts';
 import { ringsLook } from '../src/steps/supply/rings-look.ts';
+import { sharedScrew } from '../src/steps/supply/shared-screw.ts';
 import { spareFuse } from '../src/steps/supply/spare-fuse.ts';
 import { supplyUnderLoad } from '../src/steps/supply/supply-under-load.ts';
 import { supplyWiggle } from '../src/steps/supply/supply-wiggle.ts';
@@ -51,15 +62,23 @@ export const ampWontTurnOn = flow(opening, {
     recover,
     ampSwitches,
     wakesWhenLoud,
+    gainDown,
     inputPlug,
+    pinLook,
+    signalPlugOut,
+    waterLook,
     adapterLook,
     betweenLook,
     keyPositions,
     supplyWiggle,
     ringsLook,
+    sharedScrew,
+    copperLook,
+    batteryKind,
     fuseLook,
     bodyFuse,
     speakersUnplugged,
+    bulbToFrame,
     oneByOne,
     remoteJumper,
     remoteLamp,
@@ -76,8 +95,11 @@ export const ampWontTurnOn = flow(opening, {
     remoteKeyOff,
     ampTerminals,
     fuseSides,
+    ampChannels,
     supplyUnderLoad,
     plusPath,
+    jointDrop,
+    lowestVolts,
     senseLevel,
     senseDc,
     ampWiresToFrame,
@@ -94,7 +116,9 @@ export const ampWontTurnOn = flow(opening, {
     before(ampSigns, ampLight),
     // With an open ground the current of a jumper or of a lamp goes through the shield of a line-level lead.
     before(remoteJumper, ampTerminals),
-    before(supplyUnderLoad, ampTerminals),
+    before(supplyUnderLoad, ampTerminals, ampChannels),
+    before(jointDrop, supplyUnderLoad),
+    before(signalPlugOut, ampLight),
     before(temporaryLeads, ampTerminals),
     before(plusPath, supplyUnderLoad),
     // A lamp in the place of the fuse comes before any new fuse.

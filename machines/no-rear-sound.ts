@@ -6,18 +6,23 @@ import { halfSupply } from '../src/steps/amplifier/half-supply.ts';
 import { swapInputs } from '../src/steps/amplifier/swap-inputs.ts';
 import { swapOutputs } from '../src/steps/amplifier/swap-outputs.ts';
 import { fourCorners } from '../src/steps/ears/four-corners.ts';
+import { frontPlays } from '../src/steps/ears/front-plays.ts';
 import { rearHiss } from '../src/steps/ears/rear-hiss.ts';
 import { deliveredWith } from '../src/steps/fitted/delivered-with.ts';
 import { rearAmpInput } from '../src/steps/fitted/rear-amp-input.ts';
 import { rearRating } from '../src/steps/fitted/rear-rating.ts';
 import { contactsLook } from '../src/steps/plugs/contacts-look.ts';
+import { inputPlug } from '../src/steps/plugs/input-plug.ts';
 import { lidCheck } from '../src/steps/plugs/lid-check.ts';
+import { pinLook } from '../src/steps/plugs/pin-look.ts';
 import { wiggle } from '../src/steps/plugs/wiggle.ts';
+import { bulbToFrame } from '../src/steps/runs/bulb-to-frame.ts';
 import { coilOhms } from '../src/steps/runs/coil-ohms.ts';
 import { popRun } from '../src/steps/runs/pop-run.ts';
 import { popSpeaker } from '../src/steps/runs/pop-speaker.ts';
 import { runOhms } from '../src/steps/runs/run-ohms.ts';
 import { runSplit } from '../src/steps/runs/run-split.ts';
+import { secondLook } from '../src/steps/runs/second-look.ts';
 import { wireToFrame } from '../src/steps/runs/wire-to-frame.ts';
 import { faderCentre } from '../src/steps/settings/fader-centre.ts';
 import { rearControl } from '../src/steps/settings/rear-control.ts';
@@ -26,12 +31,14 @@ import { toolsAtHand } from '../src/steps/tools/tools-at-hand.ts';
 import { adapterLook } from '../src/steps/unit/adapter-look.ts';
 import { rearPair } from '../src/steps/unit/rear-pair.ts';
 import { rearPairAgain } from '../src/steps/unit/rear-pair-again.ts';
+import { unitReplug } from '../src/steps/unit/unit-replug.ts';
 import { before, flow } from './kit.ts';
 import { opening } from './no-rear-sound.opening.ts';
 
 /** No sound from the rear: the front plays, the rear speakers do not. */
 export const noRearSound = flow(opening, {
   look: [
+    frontPlays,
     ampLight,
     rearHiss,
     faderCentre,
@@ -42,6 +49,11 @@ export const noRearSound = flow(opening, {
     ampSwitches,
     adapterLook,
     wiggle,
+    inputPlug,
+    pinLook,
+    secondLook,
+    unitReplug,
+    bulbToFrame,
     swapInputs,
     popRun,
     popSpeaker,
@@ -95,6 +107,7 @@ export const noRearSound = flow(opening, {
     'amp-channel-dead',
     'rear-plug-off',
     'lid-contacts-dirty',
+    'unit-plug-dirty',
     'second-connector-dirty',
     'looms-unjoined',
     'rear-pairs-crossed',

@@ -37,7 +37,7 @@ export const FLOWS = {
     path: 'find/no-rear-sound/',
     title: 'No sound from the rear',
     says: 'The lids don’t play · only the fairing plays · the passenger hears nothing',
-    complaints: { 'no-rear-sound': 1 },
+    complaints: { 'no-rear-sound': 0.9, 'rear-weak': 0.1 },
     open: async () => (await import('../../machines/no-rear-sound.opening.ts')).opening,
     load: async () => (await import('../../machines/no-rear-sound.ts')).noRearSound,
     late: async () => (await import('../likelihoods/no-rear-sound.ts')).late,

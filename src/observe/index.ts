@@ -94,6 +94,7 @@ import { sayAdapterLook } from './unit/adapter-look.ts';
 import { sayRearPair } from './unit/rear-pair.ts';
 import { sayRearPairAgain } from './unit/rear-pair-again.ts';
 import { sayRearPairPlace } from './unit/rear-pair-place.ts';
+import { sayUnitReplug } from './unit/unit-replug.ts';
 
 export type { Observer } from './observer.ts';
 
@@ -131,6 +132,7 @@ const SAYS = {
   'which-amp': sayWhichAmp,
   'contacts-look': sayContactsLook,
   'input-plug': sayInputPlug,
+  'unit-replug': sayUnitReplug,
   'lid-check': sayLidCheck,
   'pin-look': sayPinLook,
   wiggle: sayWiggle,

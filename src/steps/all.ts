@@ -113,6 +113,7 @@ import { adapterLook } from './unit/adapter-look.ts';
 import { rearPair } from './unit/rear-pair.ts';
 import { rearPairAgain } from './unit/rear-pair-again.ts';
 import { rearPairPlace } from './unit/rear-pair-place.ts';
+import { unitReplug } from './unit/unit-replug.ts';
 
 /** Questions that are asked of each amplifier of a planned build: one step for each group of amplifiers. */
 const OF_A_GROUP = [ampKindStep, ampTurnOnStep, ampSignalStep, ampNeedsStep];
@@ -168,6 +169,7 @@ const CONSTANTS = {
   'wrong-now': wrongNow,
   'contacts-look': contactsLook,
   'input-plug': inputPlug,
+  'unit-replug': unitReplug,
   'lid-check': lidCheck,
   'pin-look': pinLook,
   wiggle: wiggle,

@@ -50,6 +50,7 @@ interface Constants {
   'wish-same-eq': typeof import('./plan/wish-same-eq.ts').wishSameEq;
   'wrong-now': typeof import('./plan/wrong-now.ts').wrongNow;
   'contacts-look': typeof import('./plugs/contacts-look.ts').contactsLook;
+  'unit-replug': typeof import('./unit/unit-replug.ts').unitReplug;
   'input-plug': typeof import('./plugs/input-plug.ts').inputPlug;
   'lid-check': typeof import('./plugs/lid-check.ts').lidCheck;
   'pin-look': typeof import('./plugs/pin-look.ts').pinLook;

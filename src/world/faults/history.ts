@@ -68,6 +68,7 @@ const TOLD: Readonly<Record<string, Told>> = {
   'unit-fuse-open': { before: { never: 0.2 }, lastChange: { unit: 4, battery: 3 } },
   'rear-pairs-crossed': { before: { never: 8, 'comes-and-goes': 0.1 }, lastChange: { fitted: 6, unit: 4 } },
   'looms-unjoined': { before: { never: 30, stopped: 0.3, ...STEADY }, lastChange: { fitted: 6, workshop: 2 } },
+  'unit-plug-dirty': { before: LOOSE, lastChange: { rain: 4, unit: 3, stood: 2, workshop: 2 } },
   'second-connector-dirty': { before: LOOSE, lastChange: { rain: 4, stood: 4, opened: 2, workshop: 2 } },
   'remote-wire-open': { lastChange: { lead: 2, fitted: 3 } },
   'remote-source-dead': { before: { never: 2 }, lastChange: { fitted: 6 } },
