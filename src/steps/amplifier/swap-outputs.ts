@@ -17,6 +17,7 @@ export const swapOutputs: ChoiceStep<'plays' | 'weak' | 'silent'> = choice({
     is(f, 'front-drive', 'same') &&
     !is(f, 'wire-to-frame', 'shorted', 'unclear') &&
     !is(f, 'run-ohms', 'low') &&
+    !is(f, 'bulb-to-frame', 'to-frame', 'across') &&
     !is(f, 'amp-light', 'off', 'fault', 'blinks'),
   observes: ['run', 'speaker'],
   cautions: ['key-off', 'short-suspected'],
