@@ -13,7 +13,7 @@ import { ORDINARY } from '../../../src/world/moment.ts';
 import { repaired, withRepairs } from '../../../src/world/repair.ts';
 import type { World } from '../../../src/world/state.ts';
 import { COMPLAINTS, type FlowId, ridden } from '../../../src/world/symptoms/index.ts';
-import { TWENTY_RIGS } from '../../diagnosis/observe/rigs.ts';
+import { TWENTY_RIGS } from '../../observe/rigs.ts';
 import { CURES } from './cures.ts';
 
 const RIGS: readonly Rig[] = [...Object.values(TWENTY_RIGS), EXAMPLE_RIGS['fork-fairing']];
