@@ -67,9 +67,15 @@ export function drawFigures(f: Findings): readonly Figure[] {
   ];
 }
 
+/** What is not known is taken at its least for a gain: an amplifier that is weaker than thought would clip. */
+const leastLoad = (f: Findings) => ({
+  powerW: ampEstimate(ampOf(f), 'powerW').low,
+  ratedOhm: ampEstimate(ampOf(f), 'ratedOhm').low,
+});
+
 /** The output that the gain is set to: with a margin, and what the amplifier clips at. */
 export function gainTargets(f: Findings): { readonly outputV: number; readonly clipsV: number } {
-  const { powerW, ratedOhm } = ampLoad(f);
+  const { powerW, ratedOhm } = leastLoad(f);
   return {
     outputV: gainTargetV({ powerW, loadOhm: ratedOhm, marginRatio: GAIN_MARGIN_RATIO }),
     clipsV: gainTargetV({ powerW, loadOhm: ratedOhm }),

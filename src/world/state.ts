@@ -13,7 +13,7 @@ export interface Contact {
   readonly movedOhm?: number;
   readonly hotOhm?: number;
   /** The work that makes it sound again, where pushing it home or tightening it does not. */
-  readonly wants?: 'cleaning' | 'pin' | 'wire';
+  readonly wants?: 'cleaning' | 'pin' | 'wire' | 'joining';
 }
 export const ohmNow = ({ ohm, movedOhm, hotOhm }: Contact, place: Place, moment: Moment): number =>
   movedOhm !== undefined && moment.moves.includes(place) ? movedOhm : hotOhm !== undefined && moment.hot ? hotOhm : ohm;

@@ -14,6 +14,9 @@ const runDown = ({ openV, internalOhm }: Supply) => ({
   internalOhm: 2 * internalOhm,
 });
 
+/** Where the circuit inside a lithium battery of four cells takes it off. From memory. */
+const CUT_OFF_V = 10.5;
+
 /** Faults of battery and charging, of what draws from them, and of what they put into the sound. */
 export const CHARGING_FAULTS: readonly Fault[] = [
   {
@@ -34,6 +37,28 @@ export const CHARGING_FAULTS: readonly Fault[] = [
         rippleV: times * rippleV,
         capacityRatio: 1 / times,
       })),
+  },
+  {
+    id: 'battery-cuts-off',
+    title: 'Lithium battery that switches itself off under load',
+    severity: even('timesInternalRatio', 3, 6),
+    weights: { 'cuts-out': 2 },
+    fits: always,
+    apply: (world, times) =>
+      withSupply(world, ({ internalOhm }) => ({
+        cutOffV: CUT_OFF_V,
+        internalOhm: times * internalOhm,
+        capacityRatio: 1 / times,
+      })),
+  },
+  {
+    id: 'battery-cuts-off',
+    variant: 'empty',
+    title: 'Lithium battery that has switched itself off, empty',
+    severity: even('openV', 9, 10.4),
+    weights: { 'no-sound-at-all': 2, 'battery-flat-or-low': 2 },
+    fits: always,
+    apply: (world, openV) => withSupply(world, { cutOffV: CUT_OFF_V, openV }),
   },
   {
     id: 'battery-undercharged',

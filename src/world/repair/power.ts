@@ -108,12 +108,13 @@ export const POWER: Repairs<
   },
   // All rings at its posts come off and go on again. The ripple that a worn one let through is the charging's own again.
   'replace-battery': (world) => {
-    const { openV, internalOhm, acceptOhm, capacityRatio } = sound(world).supply;
+    const { openV, internalOhm, acceptOhm, capacityRatio, cutOffV } = sound(world).supply;
     return withSupply(atEachAmp(world, { ring: SOUND, minusRing: LUG }), (now) => ({
       openV,
       internalOhm,
       acceptOhm,
       capacityRatio,
+      cutOffV,
       rippleV: now.capacityRatio * now.rippleV,
       bikeRing: SOUND,
     }));
