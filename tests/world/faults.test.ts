@@ -3,7 +3,7 @@ import type { Rig } from '../../src/rig/rig.ts';
 import { FAULTS, keyOf, severityAt } from '../../src/world/faults/index.ts';
 import { healthyWorld } from '../../src/world/healthy.ts';
 import { COMPLAINTS, type ComplaintId, ridden } from '../../src/world/symptoms/index.ts';
-import { TWENTY_RIGS } from '../diagnosis/observe/rigs.ts';
+import { TWENTY_RIGS } from '../observe/rigs.ts';
 import { CONVERTER_RIGS } from './bikes.ts';
 
 /** What goes wrong with the sound on touring motorcycles, by place. Common practice of the trade, no published source. */

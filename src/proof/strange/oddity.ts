@@ -1,10 +1,10 @@
-import type { Draw } from '../../diagnosis/draw.ts';
+import type { Draw } from '../../observe/draw.ts';
 import type { Rig } from '../../rig/rig.ts';
 import type { Answer, Situation, Step } from '../../steps/step.ts';
 import type { World } from '../../world/state.ts';
 import type { Ridden } from '../../world/symptoms/index.ts';
 
-export { between, type Draw, drawFrom, happens, pick } from '../../diagnosis/draw.ts';
+export { between, type Draw, drawFrom, happens, pick } from '../../observe/draw.ts';
 
 /** What somebody sees and says at a bike: the same shape as in the proof, written down here so that nothing else is needed. */
 export type Observe = (step: Step, bike: Ridden, situation: Situation) => Answer;

@@ -1,12 +1,12 @@
 import { readdirSync } from 'node:fs';
 import { resolve } from 'node:path';
 import { pathToFileURL } from 'node:url';
-import { type Draw, drawFrom, pick } from '../../../src/diagnosis/draw.ts';
-import { OBSERVED, observe } from '../../../src/diagnosis/observe/index.ts';
-import { asBuilt, randomRig } from '../../../src/proof/random-rig.ts';
+import { type Draw, drawFrom, pick } from '../../../src/observe/draw.ts';
+import { OBSERVED, observe } from '../../../src/observe/index.ts';
 import { type Observe, STRANGE_FAULTS, strangeRig, strangeSeverity } from '../../../src/proof/strange/index.ts';
 import type { Rig } from '../../../src/rig/rig.ts';
 import type { Answer, Step } from '../../../src/steps/step.ts';
+import { asBuilt, randomRig } from '../../../src/survey/random-rig.ts';
 import { FAULTS } from '../../../src/world/faults/index.ts';
 import { healthyWorld } from '../../../src/world/healthy.ts';
 import { GOOD_METER } from '../../../src/world/meter.ts';

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { drawFrom } from '../../../src/diagnosis/draw.ts';
+import { drawFrom } from '../../../src/observe/draw.ts';
 import { STRANGE_FAULTS, strangeRig, strangeSeverity } from '../../../src/proof/strange/index.ts';
 import { validateRig } from '../../../src/rig/validate.ts';
 import { FAULTS, keyOf } from '../../../src/world/faults/index.ts';

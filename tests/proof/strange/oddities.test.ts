@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { drawFrom } from '../../../src/diagnosis/draw.ts';
+import { drawFrom } from '../../../src/observe/draw.ts';
 import {
   ODDITIES,
   ODDITY_CLASSES,

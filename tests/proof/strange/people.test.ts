@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { drawFrom } from '../../../src/diagnosis/draw.ts';
+import { drawFrom } from '../../../src/observe/draw.ts';
 import { type Observe, ODDITIES, oddRider } from '../../../src/proof/strange/index.ts';
 import { halfWaveShownV } from '../../../src/proof/strange/person/meter.ts';
 import { EXAMPLE_RIGS } from '../../../src/rig/examples.ts';
