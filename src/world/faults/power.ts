@@ -10,8 +10,8 @@ const CLAD_SECTION_RATIO = [0.12, 0.27] as const;
 const STEADILY_OFF_OHM = 2.2;
 /** So much on each of two leads: one of them alone would not keep it off. */
 const HALF_OHM = [STEADILY_OFF_OHM, 1.9 * STEADILY_OFF_OHM] as const;
-/** A screw with more than this keeps the amplifier off; with much more than twice as much the head unit is off too. */
-const SCREW_OFF_OHM = [1.3, 2.1] as const;
+/** From here on a shared screw keeps the amplifier off at an ordinary level, and with music the head unit too. */
+const SCREW_OFF_OHM = [1.2, 1.7] as const;
 /** Bare strands on metal. */
 const SHORT_OHM = 0.05;
 
@@ -209,7 +209,7 @@ export const POWER_FAULTS: readonly Fault[] = [
     variant: 'severe',
     title: 'Amplifier and head unit on one ground screw that hardly holds',
     severity: even('screwOhm', ...SCREW_OFF_OHM),
-    weights: { 'amp-wont-turn-on': 2 },
+    weights: { 'amp-wont-turn-on': 2, 'no-sound-at-all': 1 },
     fits: hasAmp,
     apply: onOneScrew,
   },

@@ -91,7 +91,7 @@ export const WIRING_FAULTS: readonly Fault[] = [
   ...onRuns(
     'lid-contacts-dirty',
     'Film on plug contacts that lets some sound by',
-    decades('dockOhm', 8, 20),
+    decades('dockOhm', 2, 6),
     (ohm) => ({ dock: { ohm, movedOhm: 0.5, wants: 'cleaning' } }),
     {
       both: { 'rear-weak': 3 },
@@ -119,7 +119,7 @@ export const WIRING_FAULTS: readonly Fault[] = [
   ...onRuns(
     'second-connector-dirty',
     'Film on a second connector that lets some sound by',
-    decades('secondOhm', 8, 20),
+    decades('secondOhm', 2, 6),
     (ohm) => ({ second: { ohm, movedOhm: 0.5, wants: 'cleaning' } }),
     {
       both: { 'rear-weak': 2 },
