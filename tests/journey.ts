@@ -1,9 +1,10 @@
 import { ampWontTurnOn } from '../machines/amp-wont-turn-on.ts';
-import type { Late } from '../machines/kit.ts';
+import type { Late, StagedFlow } from '../machines/kit.ts';
 import { noRearSound } from '../machines/no-rear-sound.ts';
+import type { Flow } from '../machines/rows.ts';
 import { answered } from '../src/case/change.ts';
 import type { Case } from '../src/case/events.ts';
-import { type AnyFlow, replay } from '../src/case/replay.ts';
+import { replay } from '../src/case/replay.ts';
 import type { Open, Standing } from '../src/case/standing.ts';
 import { late as ampLate } from '../src/likelihoods/amp-wont-turn-on.ts';
 import { late as rearLate } from '../src/likelihoods/no-rear-sound.ts';
@@ -17,6 +18,8 @@ export type Answers = Readonly<Record<string, Short>>;
 
 export const toAnswer = (short: Short): Answer =>
   short === null ? { cannot: true } : typeof short === 'string' ? { option: short } : { readings: short };
+
+type AnyFlow = StagedFlow | Flow;
 
 /** Starts a case on a bike. */
 export const caseOn = (flow: Pick<AnyFlow, 'id'>, rig: Rig = {}): Case => ({
