@@ -97,11 +97,14 @@ function* readingSets(step: ReadingStep): Generator<Record<string, string>> {
 
 const remembered = new Map<string, ReadonlyMap<string, Answer>>();
 
+/** What the meaning of a reading can hang on besides the reading itself. */
+const READ_ALONG = ['meter-digit', 'tones-off', 'supply-under-load', 'amp-terminals'];
+
 /** One answer for every outcome that a step can have in a situation, found by trying typical values. */
 export function answersByOutcome(step: Step, situation: Situation): ReadonlyMap<string, Answer> {
   if (step.kind !== 'reading') return tryAnswers(step, situation);
   const { rig, facts } = situation;
-  const key = JSON.stringify([step.id, rig, facts['meter-digit'], facts['tones-off']]);
+  const key = JSON.stringify([step.id, rig, READ_ALONG.map((id) => facts[id])]);
   const known = remembered.get(key) ?? tryAnswers(step, situation);
   remembered.set(key, known);
   return known;
