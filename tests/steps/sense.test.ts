@@ -319,6 +319,7 @@ describe('every step', () => {
       { ...DARK, 'amp-light': 'cannot', 'rear-amp-turn-on': 'cannot' },
       { ...FAULT, 'speakers-unplugged': 'clears', 'supply-under-load': 'plus-drop' },
       { ...ON_AMP, 'front-drive': 'same', 'lid-check': 'cured', 'rear-pair': 'none', 'run-ohms': 'open' },
+      { ...ON, 'amp-goes-off': 'loud' },
       { 'pop-run': 'dead', 'tones-off': 'flat' },
     ];
     const never = (Object.keys(ALL_STEPS) as StepId[]).filter((id) => !cases.some((outcomes) => asks(id, outcomes)));

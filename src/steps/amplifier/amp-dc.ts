@@ -10,7 +10,7 @@ export const ampDc: ReadingStep<'ok' | 'offset' | 'unclear'> = measurement({
   short: 'DC across its outputs',
   ask: 'Speakers off, music paused: what DC voltage is across each output of the amplifier, at the most?',
   phone:
-    'Speakers still off, music paused. Meter on DC, one probe on each screw of an output, all of them. The highest?',
+    'Key off, all speaker plugs off the amplifier, key on, music paused. Meter on DC volts, one probe on each screw of one output, never to metal. Every output: the highest?',
   how: [
     'Key off, speakers off the amplifier, key on, music paused.',
     'Meter on DC volts, one probe on each screw of one output. Every output. Type the highest, without its sign.',

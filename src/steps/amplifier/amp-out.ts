@@ -4,6 +4,7 @@ import { rearAmpMayBeThere } from '../fitted/amp-there.ts';
 import { is } from '../outcome.ts';
 import { type Band, bandOf, measurement, type ReadingStep, type Situation, type Values } from '../step.ts';
 import { acReading, tooLittle } from '../tools/ac-volts.ts';
+import { HIDDEN_RATIO, hiddenBy } from '../tools/residue.ts';
 import { smallestDigitV } from '../tools/smallest-digit.ts';
 import { expectedGainRatio, gainInWords } from './expected-gain.ts';
 import { LEAST_LINE_GAIN, onLineLevel } from './line-level.ts';
@@ -12,9 +13,6 @@ import { LEAST_LINE_GAIN, onLineLevel } from './line-level.ts';
 const LOW_GAIN_RATIO = voltageRatio({ gainDb: -9 });
 
 const NO_GAIN_RATIO = 0.02;
-
-/** Half as much again as the residue or the last digit is still not the tone. An estimate. */
-const HIDDEN_RATIO = 1.5;
 
 /** The least that a healthy amplifier makes of this input. */
 const leastOutputV = (values: Values, situation: Situation) =>
@@ -41,20 +39,9 @@ function outputBands(values: Values, situation: Situation): readonly Band[] {
   ];
 }
 
-/** A refusal of readings in which residue would pass for a dead output, or hide a healthy one. */
-function hidden(values: Values, situation: Situation) {
-  const { inV, residueV } = values;
-  const leastV = leastOutputV(values, situation);
-  if (!inV || residueV === undefined || HIDDEN_RATIO * residueV <= leastV) return null;
-  const neededV = (inV * HIDDEN_RATIO * residueV) / leastV;
-  return {
-    reading: 'inV',
-    message: `The residue of ${formatQuantity(residueV, 'V', 2)} would hide the tone. Turn the volume up until this reads at least ${formatQuantity(neededV, 'V', 2)}, then take all readings again.`,
-  };
-}
-
 const unusableOutput = (values: Values, situation: Situation) =>
-  tooLittle('inV', values['inV'], situation) ?? hidden(values, situation);
+  tooLittle('inV', values['inV'], situation) ??
+  hiddenBy(values['residueV'], leastOutputV(values, situation), { reading: 'inV', valueV: values['inV'] });
 
 const ampReading = (label: string) => ({
   label,
@@ -81,7 +68,7 @@ export const ampOut: ReadingStep<'ok' | 'low' | 'none'> = measurement({
   tool: 'meter',
   minutes: 8,
   conditions: ['amp-uncovered', 'amp-outputs-off', 'tone-400', 'meter-on-ac'],
-  sensible: (f) => rearAmpMayBeThere(f) && !is(f, 'amp-light', 'off', 'fault'),
+  sensible: (f) => rearAmpMayBeThere(f) && !is(f, 'amp-light', 'off', 'fault', 'blinks'),
   observes: ['settings', 'profile', 'unit', 'unit-leads', 'amp-supply', 'amp'],
   cautions: ['amp-output', 'key-off', 'bridge', 'loud-tone', 'flat-battery'],
   tones: ['400hz'],

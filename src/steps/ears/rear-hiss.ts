@@ -6,9 +6,9 @@ export const rearHiss: ChoiceStep<'hiss' | 'silent'> = choice({
   place: 'ears',
   id: 'rear-hiss',
   short: 'Hiss at a rear cone',
-  ask: 'Music paused, ear at a rear speaker: is there a faint hiss, or a thump when it switches on?',
+  ask: 'Music paused, ear at a silent rear speaker: is there a faint hiss, or a thump when it switches on?',
   phone:
-    'Pause the music, put your ear right on the rear grille. A little hiss, like a shell? Or a soft thump when you switch on?',
+    'Pause the music, volume at zero, ear a hand’s width from the silent rear grille. A little hiss, like a shell? A soft thump when you switch on? Or dead silence?',
   how: [
     'Quiet place, engine off, key on, music paused.',
     'Volume at zero, ear near the grille. For the thump: volume still at zero, key off and on, a hand’s width away.',
@@ -17,9 +17,9 @@ export const rearHiss: ChoiceStep<'hiss' | 'silent'> = choice({
   tool: 'ears',
   minutes: 1,
   conditions: ['music-paused'],
-  sensible: (f) => rearAmpMayBeThere(f) && !is(f, 'amp-light', 'off', 'fault'),
+  sensible: (f) => rearAmpMayBeThere(f) && !is(f, 'amp-light', 'off', 'fault', 'blinks'),
   observes: ['amp-supply', 'amp', 'run', 'speaker'],
-  cautions: ['loud-tone'],
+  cautions: ['wakes-loud'],
   options: { hiss: 'Yes, hiss or a thump', silent: 'Dead silence' },
   outcomes: { hiss: 'hiss or thump', silent: 'dead silence' },
   ifCannot: 'Too loud around you: we go on without it.',

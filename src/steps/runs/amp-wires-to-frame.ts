@@ -10,7 +10,7 @@ export const ampWiresToFrame: ReadingStep<'clear' | 'shorted' | 'unclear'> = mea
   short: 'Its speaker wires to the frame',
   ask: 'Plugs off: how many ohms from each speaker wire of this amplifier to the frame, at the least?',
   phone:
-    'Plugs still off. One probe on a bare bolt, the other on each speaker wire in turn. The lowest number, or a beep?',
+    'Key off, all speaker plugs off the amplifier, meter on ohms. One probe on a bare bolt, the other on each speaker wire in turn. The lowest number, or a beep?',
   how: [
     'Key off, speaker plugs off the amplifier, meter on ohms.',
     'Black probe on bare bright metal of the frame, red on each wire of each run in turn.',

@@ -24,7 +24,7 @@ const aboveTheBattery = (readings: readonly string[]) => (values: Values) => {
 
 /** Plus and ground at the amplifier, against the one reference that cannot be at fault. */
 export const ampTerminals: ReadingStep<
-  'ok' | 'unclear' | 'plus-open' | 'ground-open' | 'battery-low' | 'battery-high'
+  'ok' | 'unclear' | 'sags' | 'plus-open' | 'ground-open' | 'battery-low' | 'battery-high'
 > = measurement({
   place: 'supply',
   id: 'amp-terminals',
@@ -64,6 +64,7 @@ export const ampTerminals: ReadingStep<
     // What is open is open on an empty battery, too, and hours of testing empty one.
     if (plus === 'no supply') return 'plus-open';
     if (ground === 'open') return 'ground-open';
+    if (plus === 'sags') return 'sags';
     if (battery === 'nearly empty') return 'battery-low';
     if (battery === 'too high') return 'battery-high';
     return plus === 'healthy' && ground === 'healthy' ? 'ok' : 'unclear';
@@ -75,6 +76,7 @@ export const ampTerminals: ReadingStep<
   outcomes: {
     ok: 'both are there',
     unclear: 'volts are lost',
+    sags: 'most of the volts are lost',
     'plus-open': 'no plus',
     'ground-open': 'ground is open',
     'battery-low': 'battery nearly empty',

@@ -22,7 +22,7 @@ export const bodyFuse: ChoiceStep<'whole' | 'blown' | 'none'> = choice({
     supplyMayFail(f) &&
     mayBeOff(f) &&
     !is(f, 'remote-jumper', 'wakes', 'fault') &&
-    !is(f, 'amp-terminals', 'plus-open', 'ground-open'),
+    !is(f, 'amp-terminals', 'plus-open', 'ground-open', 'sags'),
   observes: ['amp-supply', 'amp'],
   cautions: ['key-off', 'fuse'],
   options: { whole: 'All whole', blown: 'One is burnt through', none: 'It has none' },

@@ -7,7 +7,7 @@ import { supplyMayFail } from './may-fail.ts';
 import { DRIFT_V, NEAR_V, plusBands } from './terminal-bands.ts';
 
 /** Both sides of the main fuse, while it sits in its holder. */
-export const fuseSides: ReadingStep<'whole' | 'open' | 'no-feed'> = measurement({
+export const fuseSides: ReadingStep<'whole' | 'sags' | 'open' | 'no-feed'> = measurement({
   place: 'supply',
   id: 'fuse-sides',
   short: 'Both sides of the main fuse',
@@ -23,7 +23,7 @@ export const fuseSides: ReadingStep<'whole' | 'open' | 'no-feed'> = measurement(
   tool: 'meter',
   minutes: 3,
   conditions: ['black-on-minus', 'meter-on-dc'],
-  sensible: (f) => supplyMayFail(f) && is(f, 'amp-terminals', 'plus-open', 'cannot'),
+  sensible: (f) => supplyMayFail(f) && is(f, 'amp-terminals', 'plus-open', 'sags', 'cannot'),
   observes: ['amp-supply'],
   cautions: ['plus-probe', 'hot'],
   probes: { red: 'fuse-out', black: 'battery-minus' },
@@ -31,11 +31,18 @@ export const fuseSides: ReadingStep<'whole' | 'open' | 'no-feed'> = measurement(
   bands: (_, __, s) => plusBands(batteryV(s)),
   judge: (values, s) => {
     const bands = plusBands(batteryV(s));
-    const dead = (reading: string) => labelIn(bands, values[reading] ?? 0) === 'no supply';
-    return dead('inV') ? 'no-feed' : dead('outV') ? 'open' : 'whole';
+    const [comesIn, comesOut] = ['inV', 'outV'].map((reading) => labelIn(bands, values[reading] ?? 0));
+    if (comesIn === 'no supply') return 'no-feed';
+    if (comesOut === 'no supply') return 'open';
+    return comesIn === 'healthy' && comesOut === 'healthy' ? 'whole' : 'sags';
   },
   healthy: (_, s) => `Healthy is ${formatRange(batteryV(s) - NEAR_V, batteryV(s) + DRIFT_V, 'V')} on both sides.`,
-  outcomes: { whole: 'volts on both sides', open: 'volts come in, none come out', 'no-feed': 'no volts come in' },
+  outcomes: {
+    whole: 'volts on both sides',
+    sags: 'too few volts on a side',
+    open: 'volts come in, none come out',
+    'no-feed': 'no volts come in',
+  },
   givenUnder: ['amp-terminals'],
   ifCannot: 'Key off, pull the fuse and look at it instead.',
 });

@@ -16,10 +16,10 @@ export const leadOffAmp: ChoiceStep<'bright' | 'dark'> = choice({
   tool: 'test-lamp',
   minutes: 5,
   conditions: ['amp-uncovered', 'remote-off', 'amp-outputs-off', 'lamp-for-fuse', 'minus-off'],
-  sensible: (f) => is(f, 'fuse-lamp', 'bright'),
+  sensible: (f) => is(f, 'fuse-lamp', 'bright', 'dim'),
   observes: ['amp-supply', 'amp'],
   cautions: ['minus-first', 'lamp-hot'],
-  options: { bright: 'Still bright', dark: 'Dark now' },
+  options: { bright: 'Still as bright', dark: 'Dark now' },
   outcomes: { bright: 'bright without the amplifier', dark: 'dark without the amplifier' },
   givenUnder: ['fuse-lamp'],
 });

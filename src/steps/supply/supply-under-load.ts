@@ -44,7 +44,7 @@ export const supplyUnderLoad: ReadingStep<'ok' | 'unclear' | 'plus-drop' | 'grou
     tool: 'meter',
     minutes: 10,
     conditions: ['amp-uncovered', 'line-leads-out', 'lamp-on', 'meter-on-dc'],
-    sensible: (f) => supplyMayFail(f) && is(f, 'amp-terminals', 'ok', 'unclear'),
+    sensible: (f) => supplyMayFail(f) && is(f, 'amp-terminals', 'ok', 'unclear', 'sags'),
     observes: ['amp-supply'],
     cautions: ['plus-probe', 'lamp-hot', 'ground-open'],
     probes: { red: 'battery-plus', black: 'amp-plus' },

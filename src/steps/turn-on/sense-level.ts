@@ -4,10 +4,12 @@ import { switchedBy } from '../fitted/switched-by.ts';
 import { type Band, labelIn, measurement, type ReadingStep, type Situation, type Values } from '../step.ts';
 import { supplyMayFail } from '../supply/may-fail.ts';
 import { acReading, UNIT_AC_POSSIBLE_V } from '../tools/ac-volts.ts';
+import { HIDDEN_RATIO, unitResidueV } from '../tools/residue.ts';
 import { smallestDigitV } from '../tools/smallest-digit.ts';
 
-/** Below this an AC reading at an input is nothing: half as much again as the last digit, and never under 10 mV. */
-const nothingV = (situation: Situation) => Math.max(0.01, 1.5 * smallestDigitV(situation.facts));
+/** Below this an AC reading at an input is nothing: half as much again as residue or the last digit, never under 10 mV. */
+const nothingV = ({ facts }: Situation) =>
+  Math.max(0.01, HIDDEN_RATIO * smallestDigitV(facts), HIDDEN_RATIO * unitResidueV(facts));
 
 function levelBands(values: Values, situation: Situation): readonly Band[] {
   const leastV = nothingV(situation);

@@ -13,11 +13,12 @@ export const rearPairAgain: ReadingStep<RearPairOutcome> = measurement({
   short: 'Rear pairs, once more',
   ask: 'With fader, balance, bass and treble exactly at 0: what do the same three pairs read now?',
   phone:
-    'Set fader, balance, bass and treble to zero, loudness off. Same tone, front pair first, then rear left, rear right. Numbers?',
+    'Set fader, balance, bass and treble to zero, loudness off. Tone off: one rear pair. Then volume at zero, tone on, come up slowly: front pair, rear left, rear right. Numbers?',
   how: (s) => [
     ...beforeTheTone(s),
     ...rearUnplugged(s),
     'Fader and balance exactly at 0. Bass and treble flat, loudness and speed volume off, rear control up.',
+    'Tone off: read one rear pair.',
     `Play the 400 Hz tone until the front pair reads ${formatQuantity(leastReferenceV(s) * 1.2, 'V', 2)} or more. Leave the volume there.`,
     'Front, rear left, rear right, as before.',
   ],
