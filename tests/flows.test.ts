@@ -2,7 +2,9 @@ import { readdirSync, readFileSync } from 'node:fs';
 import { posix, resolve } from 'node:path';
 import { pathToFileURL } from 'node:url';
 import { describe, expect, it, vi } from 'vitest';
-import { flow, type Late, type StagedFlow } from '../machines/kit.ts';
+import { flow } from '../machines/kit.ts';
+import type { Late, StagedFlow } from '../machines/machine.ts';
+import type { Opening } from '../machines/opening.ts';
 import type { Flow } from '../machines/rows.ts';
 import { FAULT_FLOWS, type FaultFlow, FLOW_LIST, FLOWS } from '../src/case/flows.ts';
 import { CAUSES } from '../src/causes/all.ts';
@@ -21,9 +23,10 @@ import { surveyOf } from '../src/survey/survey-of.ts';
  */
 
 const CONTROLS = ['fader-or-balance-off', 'rear-control-off'];
-const controls = flow('controls', {
-  title: 'A control',
-  stages: { fitted: [], told: [lastChange], look: [faderCentre, rearControl], measure: [] },
+const opening: Opening = { id: 'controls', title: 'A control', fitted: [], told: [lastChange] };
+const controls = flow(opening, {
+  look: [faderCentre, rearControl],
+  measure: [],
   safe: [],
   causes: CONTROLS,
   handsOver: [],
@@ -33,6 +36,7 @@ const added: FaultFlow = {
   path: 'find/controls/',
   title: 'A control',
   complaints: { 'no-rear-sound': 1 },
+  open: async () => opening,
   load: async () => controls,
   late: async () => tabled(),
 };
@@ -114,6 +118,9 @@ describe('the list of flows', () => {
       expect(loaded.id).toBe(id);
       expect(inMachines.map(([, one]) => one.id)).toContain(loaded.id);
       expect(row.kind === 'fault').toBe(loaded.kind === 'staged');
+      if (row.kind !== 'fault' || loaded.kind !== 'staged') continue;
+      const { title, fitted, told } = await row.open();
+      expect([loaded.title, loaded.inOrder]).toEqual([title, [...fitted, ...told]]);
     }
   });
   it('gives each an address of its own', () => {

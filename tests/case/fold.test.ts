@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { ampWontTurnOn } from '../../machines/amp-wont-turn-on.ts';
-import type { StagedFlow } from '../../machines/kit.ts';
+import type { StagedFlow } from '../../machines/machine.ts';
 import { noRearSound } from '../../machines/no-rear-sound.ts';
 import { answered, confirmed, repaired, revised } from '../../src/case/change.ts';
 import type { Case, CaseEvent } from '../../src/case/events.ts';

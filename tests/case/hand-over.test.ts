@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { ampWontTurnOn } from '../../machines/amp-wont-turn-on.ts';
-import type { StagedFlow } from '../../machines/kit.ts';
+import type { StagedFlow } from '../../machines/machine.ts';
 import { noRearSound } from '../../machines/no-rear-sound.ts';
 import { adopt } from '../../src/case/adopt.ts';
 import {

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { ampWontTurnOn } from '../../machines/amp-wont-turn-on.ts';
-import type { StagedFlow } from '../../machines/kit.ts';
+import type { StagedFlow } from '../../machines/machine.ts';
 import { noRearSound } from '../../machines/no-rear-sound.ts';
 import { answered, confirmed, repaired } from '../../src/case/change.ts';
 import type { Case } from '../../src/case/events.ts';

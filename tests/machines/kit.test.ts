@@ -1,21 +1,23 @@
 import { describe, expect, it } from 'vitest';
 import { createActor, createMachine, initialTransition, transition } from 'xstate';
 import type { Decision } from '../../machines/decision.ts';
+import { flow } from '../../machines/kit.ts';
 import {
   decisionOf,
   type FlowContext,
   type FlowEvent,
   type FlowMachine,
-  flow,
   type Late,
   type StagedFlow,
-} from '../../machines/kit.ts';
+} from '../../machines/machine.ts';
+import { openingFlow } from '../../machines/opening.ts';
 import { confirmed, repaired, revised } from '../../src/case/change.ts';
 import type { Case } from '../../src/case/events.ts';
 import { replay } from '../../src/case/replay.ts';
+import { type Findings, outcomeNamed } from '../../src/steps/outcome.ts';
 import type { Facts, Step } from '../../src/steps/step.ts';
 import { type Answers, caseOn, give, openIn, toAnswer } from '../journey.ts';
-import { pump, pumpLate, volts, winding } from './pump.ts';
+import { hum, pump, pumpLate, pumpOpening, pumpPlan, volts, winding } from './pump.ts';
 
 const LIVE = { pumpV: '12.1' };
 const DEAD = { pumpV: '0' };
@@ -92,6 +94,22 @@ describe('the stages of a flow', () => {
   });
 });
 
+describe('the opening of a flow', () => {
+  const opening = openingFlow(pumpOpening);
+  it('asks what the whole flow asks first, and waits where that goes on', () => {
+    const ways: readonly Answers[] = [{}, { outlet: 'lead' }, { outlet: 'wall', stood: 'used' }, { stood: 'used' }];
+    for (const answers of ways) {
+      const it_ = give(caseOn(pump), answers);
+      const [first, whole] = [replay(opening, it_), replay(pump, it_, pumpLate)];
+      expect(first.rig).toEqual(whole.rig);
+      expect(openIn(first)).toBe(pump.inOrder.some(({ id }) => openIn(whole) === `${id}?`) ? openIn(whole) : 'waiting');
+    }
+  });
+  it('waits also when everything has come but the rest of the flow', () => {
+    expect(openIn(replay(opening, give(caseOn(pump), { outlet: 'wall', stood: 'used' }), pumpLate))).toBe('waiting');
+  });
+});
+
 describe('what may be asked', () => {
   it('is never what makes no sense: no lead is looked at where there is none', () => {
     const asked = (outlet: string) =>
@@ -105,7 +123,7 @@ describe('what may be asked', () => {
     const before = { outlet: 'wall', stood: 'used', hum: 'silent', float: 'no-change', 'tools-at-hand': 'meter' };
     expect(open(before)).toBe('volts?');
     expect(open({ ...before, volts: LIVE })).toBe('winding?');
-    const reckless = flow('pump', { ...pump.spec, safe: [] });
+    const reckless = flow(pumpOpening, { ...pumpPlan, safe: [] });
     expect(openIn(replay(reckless, give(caseOn(pump), before), pumpLate))).toBe('winding?');
     for (const facts of EVERY_FACTS)
       if (!facts[volts.id] && stateOf(pump.machine, { rig: {}, facts, late: pumpLate }) === `measure.${winding.id}`)
@@ -152,6 +170,20 @@ describe('the end of a flow', () => {
     expect(replay(pump, it_)).toMatchObject({ state: 'waiting', open: { kind: 'waiting' } });
     expect(openIn(replay(pump, give(caseOn(pump), { outlet: 'wall' })))).toBe('stood?');
     expect(openIn(replay(pump, it_, pumpLate))).toBe('jammed');
+  });
+});
+
+describe('a complaint that is another flow’s after all', () => {
+  const [to] = pumpPlan.handsOver;
+  const isOn = { when: (f: Findings) => outcomeNamed(f, 'hum') === 'hums', by: [hum as Step] };
+  const other = flow(pumpOpening, { ...pumpPlan, handsOver: to ? [{ ...to, isIt: isOn }] : [] });
+  const heard = give(caseOn(other), { outlet: 'wall', stood: 'winter', hum: 'hums' });
+  it('is handed over as soon as the answer that says so was given twice', () => {
+    expect(openIn(replay(other, heard, pumpLate))).toBe('again hum?');
+    expect(openIn(replay(other, confirmed(heard, 'hum'), pumpLate))).toBe('to mains');
+  });
+  it('stays where another answer takes its place', () => {
+    expect(openIn(replay(other, revised(heard, 'hum', toAnswer('silent')), pumpLate))).toBe('float?');
   });
 });
 

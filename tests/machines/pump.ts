@@ -1,4 +1,6 @@
-import { before, elsewhere, flow, type Late } from '../../machines/kit.ts';
+import { before, flow, type Plan } from '../../machines/kit.ts';
+import { elsewhere, type Late } from '../../machines/machine.ts';
+import type { Opening } from '../../machines/opening.ts';
 import type { Cause } from '../../src/causes/cause.ts';
 import { type Row, type Table, UNTHOUGHT_SOUND } from '../../src/inference/table.ts';
 import { outcomeNamed } from '../../src/steps/outcome.ts';
@@ -180,14 +182,15 @@ export const pumpTable: Table = {
   ],
 };
 
-export const pump = flow('pump', {
+export const pumpOpening: Opening = {
+  id: 'pump',
   title: 'The pump does not start',
-  stages: {
-    fitted: [outlet],
-    told: [stood],
-    look: [hum, float, leadLook, toolsAtHand],
-    measure: [volts, winding],
-  },
+  fitted: [outlet],
+  told: [stood],
+};
+export const pumpPlan: Plan = {
+  look: [hum, float, leadLook, toolsAtHand],
+  measure: [volts, winding],
   safe: [before(winding, volts)],
   causes: ['jammed', 'float-stuck', 'lead-cut', 'winding-open'],
   handsOver: [
@@ -199,7 +202,8 @@ export const pump = flow('pump', {
       told: { 'breaker-look': { option: 'off' } },
     },
   ],
-});
+};
+export const pump = flow(pumpOpening, pumpPlan);
 export const pumpLate: Late = {
   table: pumpTable,
   causes: causesOf('jammed', 'float-stuck', 'lead-cut', 'winding-open'),
@@ -219,20 +223,23 @@ export const breakerLook = choice<'off' | 'on'>({
 });
 
 /** The flow that the pump's is handed on to: it asks for the same volts, and hands back what is the pump's own. */
-export const mains = flow('mains', {
-  title: 'No power',
-  stages: { fitted: [], told: [stood], look: [breakerLook, toolsAtHand], measure: [volts] },
-  safe: [],
-  causes: ['outlet-dead'],
-  handsOver: [
-    {
-      flow: 'pump',
-      title: 'The pump itself',
-      because: 'There is power.',
-      causes: ['jammed', 'float-stuck', 'lead-cut', 'winding-open'],
-    },
-  ],
-});
+export const mains = flow(
+  { id: 'mains', title: 'No power', fitted: [], told: [stood] },
+  {
+    look: [breakerLook, toolsAtHand],
+    measure: [volts],
+    safe: [],
+    causes: ['outlet-dead'],
+    handsOver: [
+      {
+        flow: 'pump',
+        title: 'The pump itself',
+        because: 'There is power.',
+        causes: ['jammed', 'float-stuck', 'lead-cut', 'winding-open'],
+      },
+    ],
+  },
+);
 const atMains = (named: string, weight: number, off: number, live: number): Row => ({
   cause: named,
   weight,

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import type { Late } from '../../machines/kit.ts';
+import type { Late } from '../../machines/machine.ts';
 import type { Cause } from '../../src/causes/cause.ts';
 import type { RepairAction } from '../../src/causes/repair-action.ts';
 import { bikesOf } from '../../src/proof/bikes.ts';
