@@ -69,7 +69,7 @@ const OWN_ANYWHERE: Readonly<Record<string, readonly string[]>> = {
 const OWN: Readonly<Record<string, Readonly<Record<string, readonly string[]>>>> = {
   'half-supply': { plusV: DC, minusV: DC },
   'sense-dc': { plusV: DC, minusV: DC },
-  'amp-terminals': { batteryV: ['12.4', '11.2', '15.6'], plusV: ['12.3', '11.0', '8', '0'], groundV: ['0.02', '12.1'] },
+  'amp-terminals': { batteryV: ['12.4', '11.2', '15.6'], plusV: ['12.3', '11.0', '4', '0'], groundV: ['0.02', '12.1'] },
   'fuse-sides': { inV: ['12.4', '0'], outV: ['12.4', '0'] },
   'supply-under-load': {
     batteryV: ['12.2', '11.2'],
