@@ -70,7 +70,7 @@ const OWN: Readonly<Record<string, Readonly<Record<string, readonly string[]>>>>
   'half-supply': { plusV: DC, minusV: DC },
   'sense-dc': { plusV: DC, minusV: DC },
   'amp-terminals': { batteryV: ['12.4', '11.2', '15.6'], plusV: ['12.3', '11.0', '4', '0'], groundV: ['0.02', '12.1'] },
-  'fuse-sides': { inV: ['12.4', '0'], outV: ['12.4', '0'] },
+  'fuse-sides': { inV: ['12.4', '4', '0'], outV: ['12.4', '4', '0'] },
   'supply-under-load': {
     batteryV: ['12.2', '11.2'],
     ampV: ['12.15', '12', '9.2', '11.15'],
@@ -85,11 +85,19 @@ const OWN: Readonly<Record<string, Readonly<Record<string, readonly string[]>>>>
   'amp-dc': { highestV: ['0.01', '0.1', '3'] },
 };
 
-function* readingSets(step: ReadingStep): Generator<Record<string, string>> {
+/** The middle of each stretch of the scale of a reading, as it is before any other is there. */
+const middles = (step: ReadingStep, name: string, situation: Situation): readonly string[] =>
+  (step.bands(name, {}, situation) ?? [])
+    .map(({ low, high }) => (low + high) / 2)
+    .filter((value) => Number.isFinite(value) && value >= 0)
+    .map(String);
+
+function* readingSets(step: ReadingStep, situation: Situation): Generator<Record<string, string>> {
   const names = Object.keys(step.readings).filter((name) => !step.readings[name]?.optional);
   const choices = names.map((name) => {
     const own = OWN[step.id]?.[name] ?? OWN_ANYWHERE[name];
-    return own ?? (step.readings[name]?.unit === 'Ω' ? OHMS : VOLTS);
+    const typical = own ?? (step.readings[name]?.unit === 'Ω' ? OHMS : VOLTS);
+    return [...new Set([...typical, ...middles(step, name, situation)])];
   });
   const sets = choices.reduce<string[][]>((so, list) => so.flatMap((set) => list.map((text) => [...set, text])), [[]]);
   for (const set of sets) yield Object.fromEntries(names.map((name, i) => [name, set[i] ?? '']));
@@ -116,7 +124,7 @@ function tryAnswers(step: Step, situation: Situation): ReadonlyMap<string, Answe
     for (const [option] of offered(step, situation)) found.set(option, { option });
     return found;
   }
-  for (const readings of readingSets(step)) {
+  for (const readings of readingSets(step, situation)) {
     const outcome = outcomeOf(step, { ...situation, facts: { ...situation.facts, [step.id]: { readings } } });
     if (outcome !== undefined && !found.has(outcome)) found.set(outcome, { readings });
     if (found.size > Object.keys(step.outcomes).length) break;
