@@ -7,6 +7,7 @@ import { whatIsInTheHeadUnit } from '../../machines/what-is-in-the-head-unit.ts'
 import { EXAMPLE_RIGS } from '../../src/rig/examples.ts';
 import { ALL_STEPS } from '../../src/steps/all.ts';
 import { CAUTIONS } from '../../src/steps/cautions.ts';
+import { conditionOf } from '../../src/steps/conditions.ts';
 import { EVERY_PART, type Step, TOOL_NAMES } from '../../src/steps/step.ts';
 import { TEST_POINTS } from '../../src/steps/test-points.ts';
 import { type Digit, on } from './situation.ts';
@@ -103,8 +104,13 @@ describe.each(steps)('%s', (id, step) => {
  */
 describe('the cautions of a step', () => {
   const where = (holds: (step: Step) => boolean) => [...STEPS.values()].filter(holds).map(({ id }) => id);
+  /** What is read before a step: its own cautions, and those of what it needs. */
+  const cautionsOf = (step: Step | undefined) => [
+    ...(step?.cautions ?? []),
+    ...(step?.conditions ?? []).flatMap((id) => conditionOf(id).cautions),
+  ];
   const without = (caution: keyof typeof CAUTIONS, ids: readonly string[]) =>
-    ids.filter((id) => !STEPS.get(id)?.cautions?.includes(caution));
+    ids.filter((id) => !cautionsOf(STEPS.get(id)).includes(caution));
   const touches = (point: RegExp) => (step: Step) =>
     step.kind === 'reading' &&
     SITUATIONS.some((s) =>

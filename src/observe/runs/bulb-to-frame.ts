@@ -1,11 +1,11 @@
-import { type Filament, filamentA } from '../../world/elements/filament.ts';
+import { lampA } from '../../compute/lamp.ts';
 import { cornersOfAmp, REAR } from '../bike.ts';
 import { CANNOT, option, type Say } from '../observer.ts';
 import { lowestToFrame, runOf } from '../ohms.ts';
 
 /** A 1.5 V cell, what it loses inside, and a bulb for it. From memory. */
 const CELL = { openV: 1.5, internalOhm: 0.3 };
-const BULB: Filament = { ratedV: 1.5, ratedA: 0.3 };
+const BULB = { ratedV: 1.5, ratedA: 0.3 };
 
 /** Light goes with about the 3.4th power of the volts: at this share of them a bulb hardly glows. */
 const GLOWS_RATIO = 0.3;
@@ -17,7 +17,7 @@ function bulbV(ohm: number): number {
   let [low, high] = [0, CELL.openV];
   for (let i = 0; i < 40; i++) {
     const middle = (low + high) / 2;
-    if (middle + filamentA(BULB, middle) * (CELL.internalOhm + ohm) > CELL.openV) high = middle;
+    if (middle + lampA({ ...BULB, lampV: middle }) * (CELL.internalOhm + ohm) > CELL.openV) high = middle;
     else low = middle;
   }
   return low;

@@ -1,9 +1,11 @@
-import type { RepairAction } from '../../causes/repair-action.ts';
 import { repaired } from '../../world/repair.ts';
 import type { World } from '../../world/state.ts';
 import { type Ridden, whenAmpGoesOff } from '../../world/symptoms/index.ts';
 import { ampIsOn, changed, isOpen, playing, REAR } from '../bike.ts';
 import { oneOf, option, type Say } from '../observer.ts';
+
+/** A repair that the bike can have done to it. */
+type Action = Parameters<typeof repaired>[1];
 
 /** What riders try first, whatever it is: how often. Estimates of the trade. */
 const TRIED = { nothing: 5, plugs: 2, lead: 0.7, fuse: 1, speakers: 0.6, amp: 0.5, reflash: 0.4 };
@@ -15,13 +17,13 @@ const DONE_BADLY_RATIO = 0.05;
 const REFLASH_WRONG_RATIO = 0.3;
 
 /** What is done to the bike, each kind of trial in each of its forms: nobody knows which lead it was. */
-const TRIALS: Readonly<Record<Exclude<Tried, 'nothing'>, (world: World) => readonly (readonly RepairAction[])[]>> = {
+const TRIALS: Readonly<Record<Exclude<Tried, 'nothing'>, (world: World) => readonly (readonly Action[])[]>> = {
   plugs: () => [
     (['unit', 'amp-input', 'amp-power', 'rear-dock', 'second'] as const).map((plug) => ({ do: 'seat-plug', plug })),
   ],
   lead: ({ rig, about }) => {
     const { plusLeadM2: sectionM2 = 0, mainFuseA: fuseA = 0 } = rig.amps[about ?? -1] ?? {};
-    const power: RepairAction[][] = [
+    const power: Action[][] = [
       [{ do: 'renew-lead', lead: 'plus', sectionM2, fuseA }],
       [{ do: 'renew-lead', lead: 'ground', sectionM2 }],
       [{ do: 'renew-wire', wire: 'signal' }],

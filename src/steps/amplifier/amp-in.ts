@@ -65,10 +65,9 @@ export const ampIn: ReadingStep<'ok' | 'low' | 'none'> = measurement({
   short: 'Rear inputs of the amplifier',
   ask: 'Does the signal for the rear arrive at the amplifier’s inputs?',
   phone:
-    'Same tone, same volume. First the pair that feeds it, at the radio’s plug, then the thin wires where they enter the amplifier.',
+    'Leave the volume alone for all of them. First the pair that feeds it, at the radio’s plug, wire to wire: number? Then both thin pairs where they enter the amplifier: two numbers?',
   how: (s) => [
-    'Key off, speakers off the amplifier, key on.',
-    `Play the 400 Hz tone. Come up from zero until the reference reads ${formatQuantity(leastReferenceV(s) * 1.2, 'V', 2)} or more. Leave the volume there.`,
+    `Come up until the reference reads ${formatQuantity(leastReferenceV(s) * 1.2, 'V', 2)} or more. Leave the volume there.`,
     `Reference: one ${fedFromRear(s) ? 'rear' : 'front'} pair as it leaves the head unit.`,
     fedFromRear(s)
       ? 'Then the rear left and rear right inputs at the amplifier, plug fitted.'
@@ -80,7 +79,7 @@ export const ampIn: ReadingStep<'ok' | 'low' | 'none'> = measurement({
   conditions: ['amp-uncovered', 'amp-outputs-off', 'panel-off', 'tone-400', 'meter-on-ac'],
   sensible: rearAmpMayBeThere,
   observes: ['settings', 'profile', 'unit', 'unit-leads'],
-  cautions: ['bridge', 'loud-tone', 'flat-battery'],
+  cautions: ['bridge'],
   tones: ['400hz'],
   probes: { red: 'amp-in-plus', black: 'amp-in-minus' },
   readings: {

@@ -7,9 +7,8 @@ export const ampLight: ChoiceStep<'normal' | 'off' | 'fault' | 'blinks' | 'none'
   short: 'Amplifier lamp',
   ask: 'With music playing, what does the amplifier’s lamp show?',
   phone:
-    'Take nothing apart. Music on, look at the little lamp on the amplifier: as usual, dark, its fault colour, or does it blink or come on and go dark? Or has it none?',
+    'Take nothing apart. Look at the little lamp on the amplifier: as usual, dark, its fault colour, or does it blink or come on and go dark? Or has it none?',
   how: [
-    'Music playing at medium volume.',
     'Look within 10 seconds, and again after a minute: an amplifier that listens falls asleep.',
     'Key off and on once while you look: does it come on briefly?',
   ],

@@ -57,12 +57,11 @@ export const ampOut: ReadingStep<'ok' | 'low' | 'none'> = measurement({
   short: 'Rear outputs of the amplifier',
   ask: 'What comes out of the amplifier’s rear outputs?',
   phone:
-    'Speakers unplugged from the amplifier. Tone off first: read the thick output wires. Then tone on: one input, then both rear outputs.',
+    'Stop the tone: one pair of thick output screws, number? Tone on again: one thin input pair, then both rear outputs, screw to screw, never to metal. Numbers?',
   how: [
-    'Key off, speakers off the amplifier, key on.',
     'Rear channels on full range for this: behind a low-pass a 400 Hz tone looks dead.',
-    'Tone off: read one rear output. What shows now is residue of the switching stage, not sound.',
-    'Play the 400 Hz tone at the same volume as before: one rear input, then rear left and rear right output.',
+    'Stop the tone for one reading: one rear output. What shows now is residue of the switching stage, not sound.',
+    'Tone on again, at the same volume as before: one rear input, then rear left and rear right output.',
   ],
   why: 'An input that is fine and an output that is not: the fault is inside the amplifier or on its knobs.',
   tool: 'meter',
@@ -70,7 +69,7 @@ export const ampOut: ReadingStep<'ok' | 'low' | 'none'> = measurement({
   conditions: ['amp-uncovered', 'amp-outputs-off', 'tone-400', 'meter-on-ac'],
   sensible: (f) => rearAmpMayBeThere(f) && !is(f, 'amp-light', 'off', 'fault', 'blinks'),
   observes: ['settings', 'profile', 'unit', 'unit-leads', 'amp-supply', 'amp'],
-  cautions: ['amp-output', 'key-off', 'bridge', 'loud-tone', 'flat-battery'],
+  cautions: ['amp-output', 'key-off', 'bridge'],
   tones: ['400hz'],
   probes: { red: 'amp-out-plus', black: 'amp-out-minus' },
   readings: {

@@ -8,9 +8,9 @@ export const ampSigns: ChoiceStep<'alive' | 'cycles' | 'dead'> = choice({
   short: 'Other signs of life',
   ask: 'No lamp to see: is there a click or thump at switch-on, or is its case warm after ten minutes?',
   phone:
-    'Volume at zero, ear near the amplifier, switch on: one click, clicking again and again, or nothing? After ten minutes of music, is its case warm to the back of your hand?',
+    'Ear near the amplifier, switch on: one click, clicking again and again, or nothing? After ten minutes of music, is its case warm to the back of your hand?',
   how: [
-    'Volume at zero. Ear near the amplifier, key off and on: a click or a soft thump?',
+    'Ear near the amplifier, key off and on: a click or a soft thump?',
     'Music for ten minutes, then the back of a hand near its case: warmer than the metal around it?',
   ],
   why: 'A relay that clicks and a case that warms up need supply, ground and turn-on, all three.',

@@ -22,7 +22,6 @@ export const ampSwitches: ChoiceStep<'right' | 'mode' | 'range' | 'filter' | 'tu
   conditions: ['amp-uncovered'],
   sensible: (f) => ampMayBeThere(f) && theAmp(f).kind !== 'factory',
   observes: ['amp'],
-  cautions: ['hot'],
   options: {
     right: 'They all fit',
     mode: 'The input selector does not fit',

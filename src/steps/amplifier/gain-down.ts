@@ -20,7 +20,7 @@ export const gainDown: ChoiceStep<'stays-on' | 'goes-off'> = choice({
   conditions: ['amp-uncovered', 'head-unit-playing'],
   sensible: (f) => ampMayBeThere(f) && is(f, 'amp-goes-off', 'loud'),
   observes: ['settings', 'profile', 'unit', 'amp-supply', 'amp', 'run', 'speaker'],
-  cautions: ['hot', 'loud-tone'],
+  cautions: ['loud-tone'],
   options: { 'stays-on': 'No, it stays on now', 'goes-off': 'Yes, it still goes off' },
   outcomes: { 'stays-on': 'stays on at half its gain', 'goes-off': 'goes off at half its gain, too' },
   givenUnder: ['amp-goes-off'],

@@ -18,7 +18,10 @@ export const oneByOne: ChoiceStep<'one' | 'each' | 'together' | 'none'> = choice
   minutes: 8,
   conditions: ['key-off', 'amp-uncovered', 'amp-outputs-off'],
   sensible: (f) =>
-    is(f, 'speakers-unplugged', 'clears') && !is(f, 'amp-wires-to-frame', 'shorted') && !is(f, 'amp-runs', 'low'),
+    is(f, 'speakers-unplugged', 'clears') &&
+    !is(f, 'amp-wires-to-frame', 'shorted') &&
+    !is(f, 'amp-runs', 'low') &&
+    !is(f, 'bulb-to-frame', 'to-frame', 'across'),
   observes: ['run', 'speaker', 'amp'],
   cautions: ['key-off', 'into-a-short', 'bridge'],
   options: {

@@ -8,8 +8,7 @@ export const signalPlugOut: ChoiceStep<'clears' | 'stays' | 'dark'> = choice({
   id: 'signal-plug-out',
   short: 'Fault lamp without its signal plug',
   ask: 'Key off, signal plug out, key on: is the amplifier’s lamp normal now?',
-  phone:
-    'Volume at zero. Key off. Pull the thin signal plug off the amplifier, keep it off metal, key on: is the lamp normal, still the fault, or dark?',
+  phone: 'Watch the lamp of the amplifier for a minute: is it normal now, still the fault, or dark?',
   how: [
     'The remote wire stays where it is. In the same plug? Then leave this.',
     'Keep the loose plug off metal: its wires carry the head unit’s live outputs.',

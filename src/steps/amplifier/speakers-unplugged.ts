@@ -8,12 +8,8 @@ export const speakersUnplugged: ChoiceStep<'clears' | 'stays' | 'dark'> = choice
   id: 'speakers-unplugged',
   short: 'All speakers off the amplifier',
   ask: 'Key off, all speaker plugs off the amplifier, key on: is its lamp normal now?',
-  phone:
-    'Key off. Pull every thick speaker plug off the amplifier, ends off metal. Key on: is the lamp normal, still the fault, or dark?',
-  how: [
-    'Key off. Mark the speaker plugs and pull all of them off the amplifier. Keep loose ends off metal.',
-    'Key on, music playing, look at the lamp. No lamp to see: a click or a soft thump that was not there is normal.',
-  ],
+  phone: 'Look at the lamp of the amplifier: normal now, still the fault or blinking, or dark?',
+  how: ['Look at the lamp. No lamp to see: a click or a soft thump that was not there is normal.'],
   why: 'A lamp that clears without speakers points to a run or a coil. One that stays points to the amplifier or its supply.',
   tool: 'none',
   minutes: 4,

@@ -7,12 +7,8 @@ export const swapOutputs: ChoiceStep<'plays' | 'weak' | 'silent'> = choice({
   short: 'Front output onto the rear speakers',
   ask: 'Put the amplifier’s front output onto the rear speaker run. Do the rear speakers play now?',
   phone:
-    'Key off, put the thick rear speaker plug where the front one was, key on, low volume. Does the back play, play weakly, or stay silent?',
-  how: [
-    'Key off. Mark the plugs.',
-    'Rear speaker run onto the front output.',
-    'Key on, low volume, listen. Then put everything back.',
-  ],
+    'Put the thick rear speaker plug where the front one was, key on, low volume. Does the back play, play weakly, or stay silent?',
+  how: ['Rear speaker run onto the front output.', 'Key on, low volume, listen. Then key off, and everything back.'],
   why: 'The front output is known to work. If the rear speakers play on it, their run and coils are good.',
   tool: 'ears',
   minutes: 8,
@@ -21,6 +17,7 @@ export const swapOutputs: ChoiceStep<'plays' | 'weak' | 'silent'> = choice({
     is(f, 'front-drive', 'same') &&
     !is(f, 'wire-to-frame', 'shorted', 'unclear') &&
     !is(f, 'run-ohms', 'low') &&
+    !is(f, 'bulb-to-frame', 'to-frame', 'across') &&
     !is(f, 'amp-light', 'off', 'fault', 'blinks'),
   observes: ['run', 'speaker'],
   cautions: ['key-off', 'short-suspected'],

@@ -8,7 +8,7 @@ export const waterLook: ChoiceStep<'dry' | 'wet'> = choice({
   short: 'Water in the amplifier',
   ask: 'Is the amplifier dry, in its plugs and behind its vents, or damp or green?',
   phone:
-    'Key off, battery minus off. Look into the plugs and the vents of the amplifier with a light: dry, or damp, white or green anywhere? Or can you not see in?',
+    'Look into the plugs and the vents of the amplifier with a light: dry, or damp, white or green anywhere? Or can you not see in?',
   how: [
     'A lamp and a mirror: its plugs, its terminals, the gap round its cover, the lowest corner.',
     'Drops, a tide mark, white crust or green metal all count as wet.',
@@ -20,7 +20,7 @@ export const waterLook: ChoiceStep<'dry' | 'wet'> = choice({
   conditions: ['minus-off', 'amp-uncovered'],
   sensible: (f) => ampMayBeThere(f) && !staysOn(f),
   observes: ['amp'],
-  cautions: ['minus-first', 'hot'],
+  cautions: ['minus-first'],
   options: { dry: 'Dry everywhere I can see', wet: 'Damp, crusted or green' },
   outcomes: { dry: 'dry', wet: 'damp or green' },
   ifCannot: 'Sealed, or no light gets in: go on without.',

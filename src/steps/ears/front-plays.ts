@@ -5,7 +5,7 @@ export const frontPlays: ChoiceStep<'plays' | 'weak' | 'one-side' | 'silent'> = 
   id: 'front-plays',
   short: 'The front, just now',
   ask: 'Do the front speakers play now as they always did?',
-  phone: 'Turn the music on, not loud. Does the front play as ever, weakly, on one side only, or not at all?',
+  phone: 'Does the front play as ever, weakly, on one side only, or not at all?',
   how: ['Music at the volume that you usually ride with.', 'An ear at each front grille, left and right.'],
   why: 'A front that plays proves a live source. On an amplifier for front and rear it proves power, ground and turn-on as well.',
   tool: 'ears',

@@ -8,10 +8,10 @@ export const rearHiss: ChoiceStep<'hiss' | 'silent'> = choice({
   short: 'Hiss at a rear cone',
   ask: 'Music paused, ear at a silent rear speaker: is there a faint hiss, or a thump when it switches on?',
   phone:
-    'Pause the music, volume at zero, ear a hand’s width from the silent rear grille. A little hiss, like a shell? A soft thump when you switch on? Or dead silence?',
+    'Volume at zero, ear a hand’s width from the silent rear grille. A little hiss, like a shell? A soft thump when you switch on? Or dead silence?',
   how: [
-    'Quiet place, engine off, key on, music paused.',
-    'Volume at zero, ear near the grille. For the thump: volume still at zero, key off and on, a hand’s width away.',
+    'A quiet place. Volume at zero, ear near the grille.',
+    'For the thump: volume still at zero, key off and on, a hand’s width away.',
   ],
   why: 'Hiss is the amplifier’s own noise. If you hear it, the amplifier, the wire and the coil are alive, and the fault is before the amplifier.',
   tool: 'ears',

@@ -9,9 +9,9 @@ export const lidCheck: ChoiceStep<'cured' | 'reacts' | 'plays' | 'weak' | 'no-ef
     short: 'Lid and case plugs',
     ask: 'Push every lid, bag and case plug fully home, then move the lid slowly. Does the sound come back?',
     phone:
-      'Key off, push every lid and case plug till it clicks, key on, music low. Open and close the lid slowly: does the back play, come and go, play weakly, or stay dead? Or is there no plug?',
+      'Push every lid and case plug till it clicks. Key on, music low, open and close the lid slowly: does the back play, come and go, play weakly, or stay dead? Or is there no plug?',
     how: [
-      'Key off. Pull each plug, look at it, push it home until it locks.',
+      'Pull each plug, look at it, push it home until it locks.',
       'Key on, play music.',
       'Move each lid through its whole travel and listen. On an amplifier: pause, and listen for its hiss again.',
     ],

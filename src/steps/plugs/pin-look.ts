@@ -7,7 +7,7 @@ export const pinLook: ChoiceStep<'level' | 'back' | 'no-plug'> = choice({
   short: 'Pins of the signal plug',
   ask: 'Look into both halves of the amplifier’s signal plug: do all pins stand at the same height?',
   phone:
-    'Key off, pull the thin signal plug off the amplifier and look into it from the front. All pins level, or is one pushed back or bent? Or are there only screws, or can you not see?',
+    'Look into both halves of that plug from the front. All pins level, or is one pushed back or bent? Or are there only screws, or can you not see?',
   how: [
     'Both halves, from the front, in good light.',
     'Pull gently at each wire from behind: a pin that slides has never latched.',

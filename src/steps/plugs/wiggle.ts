@@ -7,9 +7,8 @@ export const wiggle: ChoiceStep<'amp-input' | 'rear-run' | 'amp-supply' | 'unit-
   short: 'Press and move the plugs',
   ask: 'Music low: does pressing a plug or a lead with one finger make the rear come or go?',
   phone:
-    'Music low, bike on its stand. Press each plug and lead gently with one finger, no tools, nothing hot. Which one makes the back crackle, play or stop? Or none?',
+    'Bike on its stand. Press each plug and lead gently with one finger, no tools, nothing hot. Which one makes the back crackle, play or stop? Or none?',
   how: (s) => [
-    'Engine off, music at a low volume.',
     ...(s.rig.rearFedBy === 'unit'
       ? [
           'Press and move: the plug of the rear loom, lid leads at the hinge, leads under the seat, the head unit’s loom.',

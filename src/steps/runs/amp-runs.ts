@@ -43,10 +43,9 @@ export const ampRuns: ReadingStep<'ok' | 'low' | 'heavy'> = measurement({
   id: 'amp-runs',
   short: 'Its speaker runs in ohms',
   ask: 'Plugs off: how many ohms does each speaker run of this amplifier show, at the least?',
-  phone:
-    'Key off, all speaker plugs off the amplifier, meter on ohms. Probes held together: number? Then the two wires of each speaker run in turn: the lowest number?',
+  phone: 'Probes held together: number? Then the two wires of each speaker run in turn: the lowest number?',
   how: [
-    'Key off, speaker plugs off the amplifier, meter on ohms. Hold the probes together: that is your leads.',
+    'Hold the probes together: that is your leads.',
     'One probe on each wire of a run. All runs of this amplifier, front and rear if it drives both.',
     'Type the lowest number.',
   ],
@@ -56,7 +55,7 @@ export const ampRuns: ReadingStep<'ok' | 'low' | 'heavy'> = measurement({
   conditions: ['key-off', 'amp-uncovered', 'amp-outputs-off', 'meter-on-ohms'],
   sensible: (f) => ampMayBeThere(f) && mayProtectItself(f),
   observes: ['run', 'speaker'],
-  cautions: ['ohms-dead', 'key-off'],
+  cautions: ['key-off'],
   probes: { red: 'run-plus', black: 'run-minus' },
   readings: {
     leadsOhm: LEADS_OHM,

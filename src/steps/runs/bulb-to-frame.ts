@@ -9,7 +9,7 @@ export const bulbToFrame: ChoiceStep<'to-frame' | 'across' | 'clear'> = choice({
   short: 'Cell and torch bulb to the frame',
   ask: 'A 1.5 V cell and a torch bulb in a row, speaker plugs off: does the bulb light from a wire to bare frame, or fully across a pair?',
   phone:
-    'Key off, all the speaker plugs off. One 1.5 volt cell and a torch bulb in a row, never 9 volt: from each speaker wire to a bare bolt, does it light at all? Then across each pair: as bright as end on end, dimmer, or dark?',
+    'One 1.5 volt cell and a torch bulb in a row, never 9 volt: from each speaker wire to a bare bolt, does it light at all? Then across each pair: as bright as end on end, dimmer, or dark?',
   how: [
     'A torch bulb for one 1.5 V cell, and two leads. Hold their ends together once: that is bright.',
     'One end on bright bare metal of the frame, the other on each speaker wire that you unplugged, for half a second.',

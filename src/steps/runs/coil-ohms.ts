@@ -21,10 +21,8 @@ export const coilOhms: ReadingStep<'ok' | 'open' | 'low' | 'unclear'> = measurem
   id: 'coil-ohms',
   short: 'The coil by itself',
   ask: 'At the silent speaker itself, one wire off: how many ohms does the coil show?',
-  phone:
-    'Key off. Grille off, mind the cone, pull one wire off the speaker. Meter on ohms: probes held together, number? Then on its two tabs, number?',
+  phone: 'Probes held together: number? Then one on each tab of the speaker, mind the cone: number?',
   how: [
-    'Key off. Take the grille off and pull one wire off the speaker.',
     'One probe on each tab. Mind the cone.',
     'Type what the meter shows. Your leads are taken off here.',
     'Just after loud music? Let it cool for ten minutes.',
@@ -35,7 +33,6 @@ export const coilOhms: ReadingStep<'ok' | 'open' | 'low' | 'unclear'> = measurem
   conditions: ['key-off', 'grille-off', 'meter-on-ohms'],
   sensible: (f) => is(f, 'run-ohms', 'open', 'low', 'high', 'unclear'),
   observes: ['speaker'],
-  cautions: ['ohms-dead', 'cone', 'warranty'],
   probes: { red: 'speaker-plus', black: 'speaker-minus' },
   readings: { leadsOhm: LEADS_OHM, coilOhm: ohmReading('Coil') },
   unusable: belowLeads(['coilOhm']),

@@ -7,9 +7,8 @@ export const popRun: ChoiceStep<'moves' | 'faint' | 'dead'> = choice({
   short: '1.5 V cell on the rear run',
   ask: 'Touch a 1.5 V cell to the two wires of a rear run, plug apart. Does the speaker click?',
   phone:
-    'Key off, pull the rear speaker plug. A 1.5 volt cell, never 9 volt, half a second on the two wires of each side. A click on both, a faint one, or none on one of them?',
+    'A 1.5 volt cell, never 9 volt, half a second on the two wires of each side. A click on both, a faint one, or none on one of them?',
   how: [
-    'Key off. Pull the plug that feeds the rear speakers: at the amplifier, or else the plug of the rear loom.',
     'A single 1.5 V cell, half a second, one wire on each end.',
     'Listen at the speaker, or let a helper watch the cone. Both sides.',
   ],

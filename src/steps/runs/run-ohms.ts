@@ -70,13 +70,10 @@ export const runOhms: ReadingStep<'ok' | 'high' | 'open' | 'low' | 'unclear'> = 
   id: 'run-ohms',
   short: 'Rear speaker runs in ohms',
   ask: 'Plug apart: how many ohms does each rear speaker run show?',
-  phone:
-    'Key off, rear speaker plug apart. Probes together: number? Then the two wires of the left speaker: number? And the right one?',
+  phone: 'Probes held together: number? Then the two wires of the left speaker: number? And of the right one?',
   how: (s) => [
-    chosen(s.rig, 'rearFedBy') === 'amp'
-      ? 'Key off. Pull the rear speaker plug off the amplifier.'
-      : 'Key off. Open the plug of the rear loom and measure on the side toward the speakers.',
-    'Meter on ohms. Hold the probes together: that is your leads.',
+    ...(chosen(s.rig, 'rearFedBy') === 'amp' ? [] : ['Measure on the side toward the speakers.']),
+    'Hold the probes together: that is your leads.',
     'One probe on each wire of the left run, then the right run. “OL” is a reading too: type it.',
     'Move the lids while you look at the number.',
     'Just after loud music? Let the coils cool for ten minutes: hot, they read up to half more.',
@@ -86,7 +83,7 @@ export const runOhms: ReadingStep<'ok' | 'high' | 'open' | 'low' | 'unclear'> = 
   minutes: 5,
   conditions: ['key-off', 'rear-plug-apart', 'meter-on-ohms'],
   observes: ['run', 'speaker'],
-  cautions: ['ohms-dead', 'key-off'],
+  cautions: ['key-off'],
   probes: { red: 'run-plus', black: 'run-minus' },
   readings: { leadsOhm: LEADS_OHM, leftOhm: ohmReading('Rear left run'), rightOhm: ohmReading('Rear right run') },
   unusable: belowLeads(['leftOhm', 'rightOhm']),

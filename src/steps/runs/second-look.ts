@@ -6,7 +6,7 @@ export const secondLook: ChoiceStep<'none' | 'clean' | 'dirty' | 'apart'> = choi
   short: 'A second connector on the way',
   ask: 'Follow the rear lead under the seat: is there another connector in it, and how does it look?',
   phone:
-    'Key off, seat off. Follow the lead to the back with your fingers. Another plug on the way? Is it apart, green or wet inside, or dry and clean? Or is there none?',
+    'Seat off. Follow the lead to the back with your fingers. Another plug on the way? Is it apart, green or wet inside, or dry and clean? Or is there none?',
   how: [
     'From the plug of the rear loom to the hinge of the lid, under the seat and along the frame.',
     'Open it, look at both halves, push it home until it locks.',

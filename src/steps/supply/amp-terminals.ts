@@ -31,10 +31,9 @@ export const ampTerminals: ReadingStep<
   short: 'Plus and ground at the amplifier',
   ask: 'What do battery plus, amplifier plus and amplifier ground read, against the battery minus post?',
   phone:
-    'Black on the battery minus post, and it stays there. Red on battery plus: number? On the amplifier’s thick plus: number? On its ground: number?',
+    'Red on battery plus: number? On the amplifier’s thick plus, touching no metal beside it: number? On its ground: number?',
   how: [
-    'Head unit on and playing, engine off. Meter on DC volts.',
-    'Black probe on the battery minus post for all three. The post is too far? A long test lead.',
+    'Black stays there for all three. The post is too far? A long test lead.',
     'Red probe: battery plus post, then the amplifier’s plus terminal, then its ground terminal.',
   ],
   why: 'Measured against its own ground, a good plus looks dead when the ground is the fault. The battery minus post never lies.',
@@ -43,7 +42,7 @@ export const ampTerminals: ReadingStep<
   conditions: ['amp-uncovered', 'head-unit-playing', 'black-on-minus', 'meter-on-dc'],
   sensible: supplyMayFail,
   observes: ['amp-supply'],
-  cautions: ['plus-probe', 'flat-battery'],
+  cautions: ['plus-probe'],
   probes: { red: 'amp-plus', black: 'battery-minus' },
   readings: {
     batteryV: BATTERY,

@@ -8,9 +8,9 @@ export const copperLook: ChoiceStep<'copper' | 'clad'> = choice({
   short: 'What its plus lead is made of',
   ask: 'At a cut end of the amplifier’s plus lead: are the strands red copper all through, or silvery inside?',
   phone:
-    'Key off, battery minus off. Scrape a strand of the thick plus lead where it is bare, or look at a cut end. Red all through, or silver inside? Or can you not get at a bare end?',
+    'Scrape a strand of the thick plus lead where it is bare, or look at a cut end. Red all through, or silver inside? Or can you not get at a bare end?',
   how: [
-    'Battery minus off. Where the lead goes into its terminal, or at an offcut from the same roll.',
+    'Where the lead goes into its terminal, or at an offcut from the same roll.',
     'Scrape one strand with a blade. Tinned copper is silver outside and red inside; clad aluminium is red outside and silver inside.',
     'The lead itself may say it: CCA is copper-clad aluminium, OFC is copper.',
   ],

@@ -8,10 +8,8 @@ export const fuseLamp: ChoiceStep<'dark' | 'dim' | 'bright'> = choice({
   short: 'A lamp in place of the fuse',
   ask: 'A 12 V lamp in place of the fuse, remote wire and speakers off the amplifier: does the lamp stay bright?',
   phone:
-    'No new fuse yet. Key off, thin remote wire and speakers off the amplifier. A 12 volt bulb of 21 to 55 watts where the fuse was, held by its leads: it gets very hot. Bright, dim, or dark?',
+    'No new fuse yet. Look at that bulb, and hold it by its leads: bright and staying so, dim or flickering, or dark after a short glow?',
   how: [
-    'Key off. Remote wire and all speaker plugs off the amplifier, the remote wire’s end insulated.',
-    'A 12 V lamp of 21 to 55 W on two leads, in place of the fuse.',
     'A short glow is healthy: the amplifier fills its capacitors. Bright for longer is a short.',
     'Bright? Move the lead along its way: where it flickers is the place.',
   ],

@@ -7,10 +7,9 @@ export const fuseLook: ChoiceStep<'blown' | 'whole' | 'holder' | 'none'> = choic
   short: 'Main fuse, by eye',
   ask: 'Key off, main fuse pulled: is its strip burnt through?',
   phone:
-    'Key off. Pull the big fuse of the amplifier near the battery and hold it against the light. Is the strip burnt, or whole? Is its holder burnt, green or loose? Or is there no fuse?',
+    'Hold that fuse against the light. Is the strip burnt, or whole? Is its holder burnt, green or loose? Or is there no fuse?',
   how: [
-    'Key off. Amplifier volume does not matter now.',
-    'Pull the main fuse of the amplifier, close to the battery. Note its number: that is its amperes.',
+    'Note the number on it: that is its amperes.',
     'Look at the strip against the light, and at its blades: dull or brown means heat.',
     'A breaker instead of a fuse? Its button stands out, or its lever hangs: it tripped. Leave it so for now.',
   ],
@@ -20,7 +19,7 @@ export const fuseLook: ChoiceStep<'blown' | 'whole' | 'holder' | 'none'> = choic
   conditions: ['fuse-out'],
   sensible: fuseMayBeOpen,
   observes: ['amp-supply'],
-  cautions: ['key-off', 'hot'],
+  cautions: ['key-off'],
   options: {
     blown: 'Burnt through, or the breaker had tripped',
     whole: 'It looks whole',

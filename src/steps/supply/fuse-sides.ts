@@ -13,10 +13,9 @@ export const fuseSides: ReadingStep<'whole' | 'sags' | 'open' | 'no-feed'> = mea
   short: 'Both sides of the main fuse',
   ask: 'What DC voltage is on each side of the amplifier’s main fuse?',
   phone:
-    'The fuse stays in. Black on the battery minus post, red on the metal at one end of the fuse, then at the other.',
+    'The fuse stays in. Red on the metal at one end of the fuse, then at the other, touching nothing else: two numbers?',
   how: [
     'The fuse sits in the plus lead, a hand’s width from the battery. It stays in.',
-    'Black probe on the battery minus post.',
     'Red probe on the battery side of the holder, then on the amplifier side.',
   ],
   why: 'A fuse that looks whole can be open at its cap. Two readings tell whether volts come in and whether they come out.',

@@ -47,7 +47,7 @@ export const jointDrop: ReadingStep<'ok' | 'unclear' | 'plus' | 'ground'> = meas
   conditions: ['amp-uncovered', 'line-leads-out', 'lamp-on', 'meter-on-dc'],
   sensible: (f) => supplyMayFail(f) && is(f, 'supply-under-load', 'unclear', 'plus-drop', 'ground-drop'),
   observes: ['amp-supply'],
-  cautions: ['plus-probe', 'lamp-hot', 'hot'],
+  cautions: ['plus-probe', 'lamp-hot'],
   probes: { red: 'plus-copper', black: 'amp-plus' },
   readings: {
     plusJointV: jointReading('Plus: copper to terminal'),

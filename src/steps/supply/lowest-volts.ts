@@ -43,7 +43,7 @@ export const lowestVolts: ReadingStep<'holds' | 'unclear' | 'sags' | 'none'> = m
   sensible: (f) =>
     supplyMayFail(f) && (mayBeOff(f) || goesOffAtTimes(f)) && is(f, 'amp-terminals', 'ok', 'unclear', 'sags', 'cannot'),
   observes: ['amp-supply'],
-  cautions: ['plus-probe', 'wakes-loud', 'flat-battery'],
+  cautions: ['plus-probe', 'wakes-loud'],
   probes: { red: 'amp-plus', black: 'amp-ground' },
   readings: { lowestV: dcReading('Lowest') },
   bands: (_, __, s) => lowestBands(s),

@@ -8,9 +8,8 @@ export const ringsLook: ChoiceStep<'battery' | 'ground' | 'amp' | 'tight'> = cho
   short: 'The rings of its ground lead',
   ask: 'Follow the amplifier’s ground lead: is a ring loose, painted over or green?',
   phone:
-    'Key off, battery minus off. Follow the amplifier’s ground lead to both ends. Loose, painted under the ring, or green: at the battery post, at the frame, at the amplifier, or nowhere?',
+    'Follow the amplifier’s ground lead to both ends. Loose, painted under the ring, or green: at the battery post, at the frame, at the amplifier, or nowhere?',
   how: [
-    'Key off. Battery minus off before you pull at any ring.',
     'Look at both ends: at the amplifier, and where it is bolted on.',
     'Bolted to a painted, anodised or rubber-mounted part counts as bad.',
   ],

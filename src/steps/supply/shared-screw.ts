@@ -19,7 +19,6 @@ export const sharedScrew: ChoiceStep<'shared' | 'own'> = choice({
   conditions: ['amp-uncovered'],
   sensible: (f) => supplyMayFail(f) && !is(f, 'supply-under-load', 'ok', 'plus-drop'),
   observes: ['amp-supply'],
-  cautions: ['hot'],
   options: { shared: 'Yes, on one screw', own: 'No, each has its own' },
   outcomes: { shared: 'one screw for both', own: 'each has its own' },
   ifCannot: 'Its way ends behind the fairing: go on without.',

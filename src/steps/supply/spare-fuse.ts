@@ -8,9 +8,8 @@ export const spareFuse: ChoiceStep<'wakes' | 'holds' | 'fault' | 'opens'> = choi
   short: 'One new fuse of the same rating',
   ask: 'One new fuse of the same rating, speakers and remote wire off at first: what happens?',
   phone:
-    'Key off, speakers and thin remote wire off the amplifier. One new fuse, same number, never bigger. Does it hold? Then key off, plug back, key on: lamp on, fault colour, or dark?',
+    'One new fuse, same number, never bigger. Does it hold? Then key off, plug back, key on: lamp on, fault colour, or dark?',
   how: [
-    'Key off. Speaker plugs and remote wire off the amplifier.',
     'One new fuse of the same rating. Never a bigger one.',
     'It holds: key off, remote wire back, key on, lamp? Then the speakers, key off for each.',
     'It opens: stop here. A second one would tell you nothing new.',
@@ -23,7 +22,7 @@ export const spareFuse: ChoiceStep<'wakes' | 'holds' | 'fault' | 'opens'> = choi
     is(f, 'fuse-lamp', 'dark', 'dim', 'cannot') ||
     (is(f, 'fuse-look', 'whole', 'holder') && fuseMayBeOpen(f) && !fuseIsOpen(f)),
   observes: ['amp-supply', 'amp'],
-  cautions: ['fuse', 'key-off', 'hot'],
+  cautions: ['fuse', 'key-off'],
   options: {
     wakes: 'It holds, and the amplifier comes on',
     holds: 'It holds, the amplifier stays off',

@@ -9,9 +9,9 @@ export const supplyWiggle: ChoiceStep<'no-effect' | 'battery' | 'holder' | 'term
     short: 'Press its power leads',
     ask: 'Head unit on: does the lamp flicker when you press the rings, the fuse holder or a plug with one finger?',
     phone:
-      'Volume low, radio on. Push gently with one finger, no tools, nothing hot: battery rings, fuse, the thick plus at the amplifier, the ground, the thin wires. Which one makes the lamp flicker, or none?',
+      'Push gently with one finger, no tools, nothing hot: battery rings, fuse, the thick plus at the amplifier, the ground, the thin wires. Which one makes the lamp flicker, or none?',
     how: (s) => [
-      'Engine off, volume low. One finger, no metal tools.',
+      'Volume low. One finger, no metal tools.',
       'Battery rings, fuse holder, plus and ground at the amplifier, the other end of the ground, the remote wire.',
       ...(theAmp(s).turnOn === 'wire' ? [] : ['The signal plug, too: it is what this amplifier listens to.']),
     ],
@@ -21,7 +21,7 @@ export const supplyWiggle: ChoiceStep<'no-effect' | 'battery' | 'holder' | 'term
     conditions: ['amp-uncovered', 'head-unit-playing'],
     sensible: supplyMayFail,
     observes: ['unit-leads', 'amp-supply', 'amp'],
-    cautions: ['hot', 'wakes-loud'],
+    cautions: ['wakes-loud'],
     options: {
       'no-effect': 'Nothing reacts',
       battery: 'A ring at the battery',

@@ -9,9 +9,9 @@ export const temporaryLeads: ChoiceStep<'plus' | 'ground' | 'both' | 'neither'> 
   short: 'Temporary plus and ground leads',
   ask: 'A temporary ground lead to battery minus, then a fused plus lead: does the amplifier come on with one of them?',
   phone:
-    'Key off. A thick lead from the amplifier’s ground to battery minus, key on: lamp? If not, key off, a lead with a 10 amp fuse at battery plus, to its plus, key on. Which one did it, both, or neither?',
+    'A thick lead from the amplifier’s ground to battery minus, key on: lamp? If not, key off, a lead with a 10 amp fuse at battery plus, to its plus, key on. Which one did it, both, or neither?',
   how: [
-    'Key off. A 4 mm² lead or thicker from the amplifier’s ground to the battery minus post. Key on: lamp?',
+    'A 4 mm² lead or thicker from the amplifier’s ground to the battery minus post. Key on: lamp?',
     'Not yet: key off. A second lead with its own 10 A fuse at the battery, from plus post to amplifier plus. Key on: lamp?',
     'On with both? Key off, the ground one off, key on: still on means the plus, dark means both.',
     'It is on, and goes off only when loud or shaken? Do that again with each lead: does it still go off?',

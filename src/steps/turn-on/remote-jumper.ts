@@ -9,12 +9,11 @@ export const remoteJumper: ChoiceStep<'wakes' | 'blinks' | 'dead' | 'fault' | 'n
   short: 'Jumper from plus to remote',
   ask: 'Join the amplifier’s own plus to its remote terminal through a 1 A fuse for five seconds. Does it wake?',
   phone:
-    'Volume at zero, key off, thin remote wire off and taped. A lead with a 1 amp fuse from amplifier plus to remote only, never to ground, five seconds. Lamp on, on briefly, its fault colour, or dark?',
+    'A lead with a 1 amp fuse from amplifier plus to its remote terminal only, never to ground, five seconds. Lamp on, on briefly, its fault colour, or dark?',
   how: [
-    'Head unit’s volume at zero. Remote wire off its terminal, its end insulated.',
     'A turn-on selector stands on sensing? Set it to wire for this, key off.',
     'Fused lead, 1 A: amplifier plus to remote terminal, five seconds. Watch the lamp. Take it off.',
-    'Then the remote wire and the selector go back.',
+    'Then the selector goes back.',
   ],
   why: 'If it wakes, its supply, its ground and itself are good enough to start. The fault is in what should wake it.',
   tool: 'jumper',
@@ -22,7 +21,7 @@ export const remoteJumper: ChoiceStep<'wakes' | 'blinks' | 'dead' | 'fault' | 'n
   conditions: ['amp-uncovered', 'line-leads-out', 'remote-off', 'volume-zero'],
   sensible: (f) => ampMayBeThere(f) && mayBeOff(f) && !is(f, 'amp-terminals', 'plus-open', 'ground-open', 'sags'),
   observes: ['amp-supply', 'amp', 'run', 'speaker'],
-  cautions: ['jumper', 'wakes-loud', 'ground-open'],
+  cautions: ['jumper', 'wakes-loud'],
   options: {
     wakes: 'Yes, it wakes',
     dead: 'No, it stays off',

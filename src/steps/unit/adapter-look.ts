@@ -9,9 +9,9 @@ export const adapterLook: ChoiceStep<'gap' | 'through' | 'no-adapter'> = choice(
   short: 'The remote pin of the adapter',
   ask: 'At the adapter of the replaced head unit: is the remote wire on both sides of its plug?',
   phone:
-    'Key off. Look at the adapter plug behind the radio: does the remote wire on the radio side have a partner pin, is its place empty, or is there no adapter?',
+    'Look at the adapter plug behind the radio: does the remote wire on the radio side have a partner pin, is its place empty, or is there no adapter?',
   how: [
-    'Key off, plug apart.',
+    'The adapter’s plug apart.',
     'Find the remote output of the replaced unit, usually blue with a white stripe. Its papers say.',
     'Is the same place on the other half of the adapter fitted with a pin and a wire?',
   ],
@@ -21,7 +21,7 @@ export const adapterLook: ChoiceStep<'gap' | 'through' | 'no-adapter'> = choice(
   conditions: ['key-off', 'panel-off'],
   sensible: (f) => is(f, 'unit-kind', 'replaced') && mayHaveRemote(f) && mayBeOff(f),
   observes: ['unit-leads'],
-  cautions: ['key-off', 'data'],
+  cautions: ['key-off'],
   options: {
     gap: 'No, the place is empty',
     through: 'Yes, it goes through',

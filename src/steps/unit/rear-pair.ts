@@ -5,7 +5,7 @@ import { is } from '../outcome.ts';
 import { type Band, bandOf, measurement, type ReadingStep, type Situation, type Values } from '../step.ts';
 import { acReading, leastReferenceV, nothingBelowV, tooLittle } from '../tools/ac-volts.ts';
 import { HIDDEN_RATIO, hiddenBy } from '../tools/residue.ts';
-import { beforeTheTone, rearUnplugged } from './before-the-tone.ts';
+import { beforeTheTone } from './before-the-tone.ts';
 
 /** Rear over front at centred fader. Common practice, no published source. */
 const EQUAL_LOW_RATIO = 0.7;
@@ -55,13 +55,11 @@ export const rearPair: ReadingStep<RearPairOutcome> = measurement({
   short: 'Rear pairs at the head unit',
   ask: 'What AC voltage is across the rear pairs at the head unit, next to the front pair?',
   phone:
-    'Tone off: one rear pair at the radio, number? Then volume at zero, tone on, come up slowly. Same step for three: front pair, rear left, rear right, wire to wire, never to metal. Numbers?',
+    'Stop the tone: one rear pair at the radio, wire to wire, number? Tone on again, one step for all three: front pair, rear left, rear right, never to metal. Numbers?',
   how: (s) => [
     ...beforeTheTone(s),
-    ...rearUnplugged(s),
-    'Bass and treble flat, loudness off, fader and balance in the middle.',
-    'Tone off: read one rear pair. What shows now is residue, not sound.',
-    `Play the 400 Hz tone. Come up from zero until the front pair reads ${formatQuantity(leastReferenceV(s) * 1.2, 'V', 2)} or more. Leave the volume there.`,
+    'Stop the tone for one reading: one rear pair. What shows now is residue, not sound.',
+    `Tone on again. Come up until the front pair reads ${formatQuantity(leastReferenceV(s) * 1.2, 'V', 2)} or more. Leave the volume there.`,
     'One probe on each wire of a pair, never from a wire to metal. Front, rear left, rear right.',
     chosen(s.rig, 'rearFedBy') === 'amp'
       ? 'The head unit’s plug is out of reach? Use the signal wires on the way to the amplifier.'
@@ -73,7 +71,7 @@ export const rearPair: ReadingStep<RearPairOutcome> = measurement({
   conditions: ['controls-flat', 'amp-outputs-off', 'rear-off-unit', 'panel-off', 'tone-400', 'meter-on-ac'],
   sensible: (f) => !is(f, 'rear-inputs', 'front') && (f.outcome('which-amp') === undefined || ampHearsRear(f)),
   observes: ['settings', 'profile', 'unit', 'unit-leads'],
-  cautions: ['bridge', 'loud-tone', 'flat-battery'],
+  cautions: ['bridge'],
   tones: ['400hz'],
   probes: { red: 'unit-rear-plus', black: 'unit-rear-minus' },
   readings: rearReadings,
