@@ -182,7 +182,9 @@ describe('the check of an import', () => {
     expect(first('src/rig/rig.ts', "import { x } from '../verdicts/verdict.ts';")).toMatch(
       /rig may not import verdicts/,
     );
-    expect(first('src/verdicts/x.ts', "import { x } from '../../machines/machine.ts';")).toMatch(/may not import machines/);
+    expect(first('src/verdicts/x.ts', "import { x } from '../../machines/machine.ts';")).toMatch(
+      /may not import machines/,
+    );
     expect(first('src/plan/x.ts', "import { x } from '../verdicts/verdict.ts';")).toMatch(
       /plan may not import verdicts/,
     );

@@ -2,6 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { ampWontTurnOn } from '../../machines/amp-wont-turn-on.ts';
 import type { StagedFlow } from '../../machines/machine.ts';
 import { noRearSound } from '../../machines/no-rear-sound.ts';
+import { canBeAsked } from '../../machines/sense.ts';
 import { answered, confirmed, repaired } from '../../src/case/change.ts';
 import type { Case } from '../../src/case/events.ts';
 import type { Standing } from '../../src/case/standing.ts';
@@ -33,11 +34,15 @@ const BEFORE: readonly Facts[] = [
 ];
 
 /** What is wrong with a standing: nothing, if everybody is still possible and there is a way on. */
-function faultsOf(flow: StagedFlow, { decided, open, state }: Standing): readonly string[] {
+function faultsOf(flow: StagedFlow, { decided, open, state, findings }: Standing): readonly string[] {
   const { shares = [], believed } = decided?.reckoning ?? {};
   const total = shares.reduce((sum, { shareRatio }) => sum + shareRatio, 0);
   const ids = new Set([...flow.causes, ...flow.handsOver.map((to) => `elsewhere: ${to.flow}`)]);
+  const tooEarly = open.kind === 'step' && flow.asked.includes(open.step) ? flow.before(open.step.id) : [];
   return [
+    ...tooEarly
+      .filter((id) => flow.asked.some((step) => step.id === id && canBeAsked(step, findings)))
+      .map((id) => `${id} has to come first`),
     ...shares.filter(({ shareRatio }) => !(shareRatio > 0)).map(({ cause }) => `${cause} is impossible`),
     ...(shares.length > 0 && Math.abs(total - 1) > 1e-9 ? [`shares add up to ${total}`] : []),
     ...(believed && !(believed.evidence > 0) ? ['the answers are impossible'] : []),
