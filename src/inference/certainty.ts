@@ -25,15 +25,23 @@ function somethingSeen(model: Model, { observations }: Knowledge, believed: Post
   });
 }
 
+/** A cause that hardly ever gives one of the answers is not proved by the others. */
+const FITS_CHANCE = 0.05;
+const everythingFits = (model: Model, { observations }: Knowledge, believed: Posterior, cause: string): boolean =>
+  observations.every(
+    ({ step, outcome, trust }) =>
+      trust !== 'seen' || (chanceOf(model, believed, cause, step, outcome) ?? 1) >= FITS_CHANCE,
+  );
+
 /**
- * Whether it leads by itself when everything that was taken under any one condition is left out. What was taken a second
- * time stays, and so does a cure that was undone and done again: that is proof.
+ * Whether it leads by itself when everything that was taken under any one condition is left out. A cure that was undone
+ * and done again stays: that is proof by itself.
  */
 function standsWithoutAnyGroup(model: Model, { observations, repairs }: Knowledge, cause: string): boolean {
   const groups = groupsOf(observations);
   return groups.every((group) => {
     if (group[0]?.trust !== 'seen') return true;
-    const rest = observations.filter((one) => one.confirmed || !group.includes(one));
+    const rest = observations.filter((one) => (one.confirmed && one.outcome === 'cured') || !group.includes(one));
     return shareOf(model, posterior(model, { observations: rest, repairs }), cause) >= WITHOUT_A_GROUP_SHARE;
   });
 }
@@ -47,6 +55,7 @@ export function certaintyOf(model: Model, known: Knowledge, believed: Posterior,
   const stands = smaller / (smaller + 1 - first.shareRatio) >= STANDS_SHARE;
   return stands &&
     somethingSeen(model, known, believed, first.cause) &&
+    everythingFits(model, known, believed, first.cause) &&
     standsWithoutAnyGroup(model, known, first.cause)
     ? 'proved'
     : 'likely';
