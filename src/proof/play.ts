@@ -14,6 +14,7 @@ import type { Answer, Step } from '../steps/step.ts';
 import { harmsOf } from '../world/harm.ts';
 import { withRepairs } from '../world/repair.ts';
 import { type Ridden, ridden } from '../world/symptoms/index.ts';
+import { type Lead, leadOf } from './calibration.ts';
 import type { Observe } from './observe.ts';
 
 /** A flow with what its page fetches late. */
@@ -52,6 +53,8 @@ export interface Round {
   readonly vain: boolean;
   readonly part: boolean;
   readonly harms: readonly string[];
+  /** Who led, and with what share. */
+  readonly lead: Lead | undefined;
   readonly way: string;
 }
 
@@ -213,7 +216,8 @@ export function play(ride: Ride): Played {
       const certainty = open.kind === 'cause' ? open.certainty : 'short list';
       const { right, vain, part, harms, ...acted } = act(ride, bike, it, named, certainty, standing);
       const way = standing.terminals.map(({ step, outcome }) => `${step.id}=${outcome}`).join(' ');
-      rounds.push({ flow: flow.id, named, certainty, right, vain, part, harms, way });
+      const lead = leadOf(standing.decided?.reckoning?.shares ?? [], ride.right, flow.handsOver);
+      rounds.push({ flow: flow.id, named, certainty, right, vain, part, harms, lead, way });
       ({ bike, cured } = acted);
       if (cured || acted.it === it) break;
       it = acted.it;

@@ -3,7 +3,7 @@ import { fromText } from '../../src/case/case-text.ts';
 import { replay } from '../../src/case/replay.ts';
 import { drawFrom } from '../../src/observe/draw.ts';
 import { errsAlways, errsOnce, MODES, playTrial, rideOf, type Trial } from '../../src/proof/modes.ts';
-import { add, type ModeResult, merged, NOTHING, type Proof, prove } from '../../src/proof/prove.ts';
+import { add, type ModeResult, merged, NOTHING, type Proof, prove, type Result } from '../../src/proof/prove.ts';
 import { tableOf } from '../../src/proof/report.ts';
 import { falseAnswers, unableTo, withoutMeter } from '../../src/proof/rider.ts';
 import { rightFor, steady } from '../../src/proof/riders.ts';
@@ -65,13 +65,10 @@ describe('proving', () => {
   });
   it('gives the same for the same seed, however the bikes are shared out', () => {
     const parts = [bikes.slice(0, 2), bikes.slice(2, 3), bikes.slice(3)];
-    const shared = merged(parts.map((some) => prove(proof(some, { modes }), stages)));
-    for (const id of modes) {
-      const [one, other] = [shared[id] ?? NOTHING, result[id] ?? NOTHING];
-      expect({ ...one, minutes: 0 }).toEqual({ ...other, minutes: 0 });
-      // Summed in another order.
-      expect(one.minutes).toBeCloseTo(other.minutes, 9);
-    }
+    // Sums of fractions differ in their last digits by the order in which they were added.
+    const rounded = (of: Result): unknown =>
+      JSON.parse(JSON.stringify(of, (_, value) => (typeof value === 'number' ? Number(value.toFixed(6)) : value)));
+    expect(rounded(merged(parts.map((some) => prove(proof(some, { modes }), stages))))).toEqual(rounded(result));
   });
   it('keeps of what went wrong the case itself: opened again, it stands where the rider stood', () => {
     const failures = Object.values(prove(proof(bikes, { modes: ['left-out'] }), stages)).flatMap((own) => own.failures);
