@@ -1,11 +1,12 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { ampWontTurnOn } from '../../machines/amp-wont-turn-on.ts';
 import { isAReflashNeeded } from '../../machines/is-a-reflash-needed.ts';
 import { noRearSound } from '../../machines/no-rear-sound.ts';
 import { whatIsInTheHeadUnit } from '../../machines/what-is-in-the-head-unit.ts';
 import { adopt } from '../../src/case/adopt.ts';
 import type { CaseEvent } from '../../src/case/events.ts';
-import { replay } from '../../src/case/replay.ts';
+import { stand } from '../journey.ts';
 import { anyCase } from './any-case.ts';
 
 const RIG: CaseEvent = { type: 'rig', rig: { unitKind: 'factory' } };
@@ -112,17 +113,22 @@ describe('a case of another flow', () => {
 });
 
 describe('any case', () => {
-  it.each([noRearSound, isAReflashNeeded, whatIsInTheHeadUnit])('can be replayed in $id once it is adopted', (flow) => {
-    fc.assert(
-      fc.property(anyCase, (it_) => {
-        const { case: usable, refused } = adopt(flow, it_);
-        const leftOut = it_.events.length - usable.events.length;
-        expect(refused.length).toBeLessThanOrEqual(Math.min(3, leftOut));
-        expect(refused.length > 0).toBe(leftOut > 0);
-        expect(usable.flow).toBe(flow.id);
-        expect(adopt(flow, usable)).toEqual({ case: usable, refused: [] });
-        expect(replay(flow, usable).state in flow.states).toBe(true);
-      }),
-    );
-  });
+  it.each([noRearSound, ampWontTurnOn, isAReflashNeeded, whatIsInTheHeadUnit])(
+    'can be replayed in $id once it is adopted',
+    (flow) => {
+      fc.assert(
+        fc.property(anyCase, (it_) => {
+          const { case: usable, refused } = adopt(flow, it_);
+          const leftOut = it_.events.length - usable.events.length;
+          expect(refused.length).toBeLessThanOrEqual(Math.min(3, leftOut));
+          expect(refused.length > 0).toBe(leftOut > 0);
+          expect(usable.flow).toBe(flow.id);
+          expect(adopt(flow, usable)).toEqual({ case: usable, refused: [] });
+          const { state, open } = stand(flow, usable);
+          expect([state, open.kind]).not.toContain(undefined);
+          expect(open.kind).not.toBe('waiting');
+        }),
+      );
+    },
+  );
 });
