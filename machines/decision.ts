@@ -186,7 +186,7 @@ export function decide(flow: StagedFlow, context: FlowContext, f: Findings): Dec
     const askFirst = step.tool === 'meter' && canBeAsked(toolsAtHand, f);
     return done({ kind: 'ask', step: askFirst ? (toolsAtHand as unknown as Step) : step });
   }
-  const [doubt] = doubted;
+  const doubt = doubted.find(({ step }) => !context.left?.includes(step));
   const again = doubt && flow.steps.get(doubt.step);
   if (again && (context.askedAgain ?? 0) < MOST_CONFIRMED)
     return done({ kind: 'confirm', step: again, because: doubt.because });

@@ -20,12 +20,13 @@ export type AnyFlow = StagedFlow | Flow;
 export const isStaged = (flow: AnyFlow): flow is StagedFlow => flow.kind === 'staged';
 
 const contextOf = (
-  { rig, facts, checked, askedAgain, repairs, learnt }: Folded,
+  { rig, facts, checked, left, askedAgain, repairs, learnt }: Folded,
   late: Late | undefined,
 ): FlowContext => ({
   rig,
   facts,
   confirmed: [...checked],
+  left: [...left],
   askedAgain,
   repairs,
   late,
@@ -66,7 +67,7 @@ function replayStaged(flow: StagedFlow, { events }: Case, late: Late | undefined
     decided,
     unusable: open.kind === 'step' ? folded.facts[open.step.id] : undefined,
     checked: folded.checked,
-    repairs: folded.repairs.map(({ cause }) => cause),
+    repairs: folded.repairs.flatMap(({ cause, result }) => (result === 'not-it' ? [] : [cause])),
     cured: folded.cured,
     notes: folded.notes,
   };
