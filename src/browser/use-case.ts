@@ -1,11 +1,11 @@
 import { useEffect, useMemo, useRef, useState } from 'preact/hooks';
-import type { Flow } from '../../machines/rows.ts';
+import type { Late } from '../../machines/kit.ts';
+import type { AnyFlow } from '../case/any-flow.ts';
 import { fromText, toText } from '../case/case-text.ts';
 import { back, bikeOf, canGoBack, onBike } from '../case/change.ts';
 import type { Case } from '../case/events.ts';
-import { FLOWS, type FlowId } from '../case/flows.ts';
 import { lastReadings, type ReadingsByStep } from '../case/last-time.ts';
-import { replay } from '../case/replay.ts';
+import type { Standing } from '../case/standing.ts';
 import type { Rig } from '../rig/rig.ts';
 import {
   begin,
@@ -34,11 +34,14 @@ const saysOtherwise = (saved: Rig, known: Rig): boolean =>
 /** The address without the fragment: what a link carried is in the case now, and a reload must not bring it back. */
 const bareAddress = () => location.pathname + location.search;
 
+/** Where a case stands. Each page brings the one way that its flow is replayed in. */
+export type Stand = (it: Case, late: Late | undefined) => Standing;
+
 /**
  * The case of a page: opened from the link or from this device, kept at every step, and moved through with the
  * browser's own back and forward.
  */
-export function useCase(flow: Flow) {
+export function useCase(flow: AnyFlow, stand: Stand, late: Late | undefined, root: string) {
   const [it, setCase] = useState<Case>({ flow: flow.id, events: [] });
   const [ready, setReady] = useState(false);
   const [notices, setNotices] = useState<readonly string[]>([]);
@@ -70,8 +73,7 @@ export function useCase(flow: Flow) {
 
   const show = (loaded: Loaded) => {
     if (loaded.elsewhere) {
-      const [here, there] = [FLOWS[flow.id as FlowId].path, FLOWS[loaded.elsewhere].path];
-      location.replace(location.pathname.replace(here, there) + location.hash);
+      location.replace(root + loaded.elsewhere + location.hash);
       return;
     }
     readBefore.current = {};
@@ -112,7 +114,7 @@ export function useCase(flow: Flow) {
     };
   }, [flow]);
 
-  const standing = useMemo(() => replay(flow, it), [flow, it]);
+  const standing = useMemo(() => stand(it, late), [stand, it, late]);
   const read = useMemo(() => {
     readBefore.current = { ...readBefore.current, ...lastReadings(it.events) };
     return readBefore.current;

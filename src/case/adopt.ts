@@ -1,7 +1,7 @@
 import type { Answer, Step } from '../steps/step.ts';
+import { type AnyFlow, isStaged } from './any-flow.ts';
 import type { Case, CaseEvent } from './events.ts';
 import { verdictNow } from './old-ids.ts';
-import { type AnyFlow, isStaged } from './replay.ts';
 
 const fits = (step: Step, answer: Answer): boolean => {
   if ('cannot' in answer) return true;
