@@ -33,6 +33,8 @@ export interface Reckoning {
   readonly certainty: Certainty;
   /** Steps that could be asked now, the best first. */
   readonly next: readonly Next[];
+  /** What somebody with a meter should measure first, where whoever asks has none. */
+  readonly measureFirst?: readonly string[];
 }
 
 export interface Decided {
@@ -95,28 +97,32 @@ const readyConditions = (flow: StagedFlow, f: Findings): ReadonlySet<ConditionId
 const canBeAsked = (step: Step, f: Findings): boolean =>
   outcomeNamed(f, step.id) === undefined && (step.sensible?.(f) ?? true) && !(step.tool === 'meter' && hasNoMeter(f));
 
-/** What may be asked now: what makes sense, with what has to come first done. What waits for a step is credited to it. */
+/** What may be asked now: what makes sense, with what has to come first done. What waits for others is credited to them. */
 export function offersOf(flow: StagedFlow, f: Findings): readonly Offer[] {
   const ready = readyConditions(flow, f);
-  const open = flow.asked.filter((step) => canBeAsked(step, f));
-  const openIds = new Set(open.map(({ id }) => id));
-  const waitsFor = (step: Step) => flow.before(step.id).filter((id) => openIds.has(id));
+  const open = new Map(flow.asked.filter((step) => canBeAsked(step, f)).map((step) => [step.id, step]));
+  const waitsFor = (id: string) => flow.before(id).filter((first) => open.has(first));
+  /** Everything that has to be asked before a step, however far back. */
+  const allBefore = (id: string, found = new Set<string>()): ReadonlySet<string> => {
+    for (const first of waitsFor(id))
+      if (!found.has(first)) {
+        found.add(first);
+        allBefore(first, found);
+      }
+    return found;
+  };
+  const minutes = new Map([...open.values()].map((step) => [step.id, minutesNow(step, ready)]));
   const opens = new Map<string, { step: string; minutes: number }[]>();
-  for (const step of open) {
-    const waiting = waitsFor(step);
-    const [only] = waiting;
-    // A step that waits for several is credited to the last of them only.
-    if (only !== undefined && waiting.length === 1)
-      opens.set(only, [...(opens.get(only) ?? []), { step: step.id, minutes: minutesNow(step, ready) }]);
+  for (const id of open.keys()) {
+    const first = allBefore(id);
+    const total = [id, ...first].reduce((sum, one) => sum + (minutes.get(one) ?? 0), 0);
+    for (const one of first)
+      if (waitsFor(one).length === 0)
+        opens.set(one, [...(opens.get(one) ?? []), { step: id, minutes: total - (minutes.get(one) ?? 0) }]);
   }
-  return open
-    .filter((step) => waitsFor(step).length === 0)
-    .map((step) => ({
-      step: step.id,
-      minutes: minutesNow(step, ready),
-      place: step.place,
-      opens: opens.get(step.id) ?? [],
-    }));
+  return [...open.values()]
+    .filter(({ id }) => waitsFor(id).length === 0)
+    .map(({ id, place }) => ({ step: id, minutes: minutes.get(id) ?? 0, place, opens: opens.get(id) ?? [] }));
 }
 
 /** What a bit is worth, in minutes of asking: the dearer the fix, the surer one wants to be. Judged, tuned in the proof. */
@@ -129,7 +135,6 @@ const MOST_CONFIRMED = 2;
 const MOST_LISTED = 4;
 /** A cause that is less likely than this is not worth a line in a list. */
 const LISTED_SHARE = 0.02;
-const HANDS_OVER_SHARE = 0.6;
 
 const efforts = new WeakMap<Cause, keyof typeof MINUTES_PER_BIT>();
 /** What a fix costs does not hang on the figures of a bike. */
@@ -150,15 +155,22 @@ function conclusion(
   shares: readonly Share[],
   certainty: Certainty,
 ): Decision {
-  for (const to of mayHandOver ? flow.handsOver : []) {
-    const share = shares.find(({ cause }) => cause === elsewhere(to.flow))?.shareRatio ?? 0;
-    if (share >= HANDS_OVER_SHARE) return { kind: 'hand over', to };
-  }
   const [first] = shares;
+  // The other flow has the steps for it, and hands back what is not its own.
+  const to = mayHandOver ? flow.handsOver.find((other) => elsewhere(other.flow) === first?.cause) : undefined;
+  if (to) return { kind: 'hand over', to };
   if (first && certainty !== 'short list') return { kind: 'conclude', cause: first.cause, certainty };
   const listed = shares.filter(({ cause, shareRatio }) => !isUnthought(cause) && shareRatio >= LISTED_SHARE);
   return { kind: 'list', causes: listed.slice(0, MOST_LISTED).map(({ cause }) => cause) };
 }
+
+/** So sure that it is another flow's, its own steps are the shorter way. */
+const SURELY_SHARE = 0.8;
+const surelyElsewhere = (flow: StagedFlow, { mayHandOver = true }: FlowContext, [first]: readonly Share[]): boolean =>
+  mayHandOver &&
+  first !== undefined &&
+  first.shareRatio >= SURELY_SHARE &&
+  flow.handsOver.some((to) => elsewhere(to.flow) === first.cause);
 
 /** What comes next, decided once from everything that is known. */
 export function decide(flow: StagedFlow, context: FlowContext, f: Findings): Decided {
@@ -178,15 +190,22 @@ export function decide(flow: StagedFlow, context: FlowContext, f: Findings): Dec
 
   const leader = late.causes[shares[0]?.cause ?? ''];
   const perBit = leader ? MINUTES_PER_BIT[effort(leader, f)] : UNKNOWN_MINUTES_PER_BIT;
-  // What brought the sound back ends the search.
-  const cured = known.observations.some(({ outcome }) => outcome === 'cured');
-  const worth = cured ? undefined : next.find(({ bits, score }) => bits > LEAST_BITS && score * perBit > 1);
+  // What brought the sound back ends the search, but for a look at what it was done to.
+  const cured = known.observations.find(({ outcome }) => outcome === 'cured')?.step;
+  const worth = next.find(
+    ({ step, bits, score }) =>
+      bits > LEAST_BITS && score * perBit > 1 && (cured === undefined || flow.before(step).includes(cured)),
+  );
   const step = worth && flow.steps.get(worth.step);
-  if (step) {
+  if (step && !surelyElsewhere(flow, context, shares)) {
     const askFirst = step.tool === 'meter' && canBeAsked(toolsAtHand, f);
     return done({ kind: 'ask', step: askFirst ? (toolsAtHand as unknown as Step) : step });
   }
-  const doubt = doubted.find(({ step }) => !context.left?.includes(step));
+  // A cure is proof once it was undone and done again.
+  const doubt =
+    doubted.length > 0 || cured === undefined || confirmed.has(cured) || context.left?.includes(cured)
+      ? doubted.find(({ step }) => !context.left?.includes(step))
+      : { step: cured, because: 'pivotal' as const };
   const again = doubt && flow.steps.get(doubt.step);
   if (again && (context.askedAgain ?? 0) < MOST_CONFIRMED)
     return done({ kind: 'confirm', step: again, because: doubt.because });

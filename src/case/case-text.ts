@@ -21,7 +21,7 @@ function pack(event: CaseEvent): Packed {
     case 'leave':
       return ['l', event.step];
     case 'repair':
-      return event.result === undefined ? ['f', event.verdict] : ['f', event.verdict, event.result];
+      return event.result && event.result !== 'still' ? ['f', event.verdict, event.result] : ['f', event.verdict];
     case 'cured':
       return ['c', event.verdict];
     case 'note':

@@ -14,8 +14,8 @@ export const confirmed = (it: Case, step: string): Case => add(it, { type: 'conf
 /** A doubted answer that cannot be given a second time. */
 export const leftAsItIs = (it: Case, step: string): Case => add(it, { type: 'leave', step });
 /** A fix that was done and did not cure it, or a check that says that it is not this. */
-export const repaired = (it: Case, verdict: string, result: RepairResult = 'still'): Case =>
-  add(it, { type: 'repair', verdict, result });
+export const repaired = (it: Case, verdict: string, result?: RepairResult): Case =>
+  add(it, { type: 'repair', verdict, ...(result && { result }) });
 export const cured = (it: Case, verdict: string): Case => add(it, { type: 'cured', verdict });
 export const noted = (it: Case, text: string): Case => add(it, { type: 'note', text });
 

@@ -24,9 +24,6 @@ export interface Folded {
   readonly learnt: boolean;
 }
 
-/** How often the check that separates a cause says that it is not this one, and it is. Judged. */
-const CHECK_WRONG_RATIO = 0.05;
-
 type Steps = ReadonlyMap<string, Step>;
 
 /** Drops what was given under an answer that is gone, and what was given under that in turn. */
@@ -45,6 +42,9 @@ function dropMended(mends: readonly Part[], facts: Map<string, Answer>, steps: S
   for (const id of facts.keys())
     if ((steps.get(id)?.observes ?? EVERY_PART).some((part) => mends.includes(part))) facts.delete(id);
 }
+
+/** How often a check that clears a cause is wrong. An estimate. */
+const CHECK_ERRS_RATIO = 0.05;
 
 /** Folds all events, in order, in linear time. What follows from them is decided afterwards, once. */
 export function fold(events: readonly CaseEvent[], steps: Steps, late: Late | undefined): Folded {
@@ -81,18 +81,19 @@ export function fold(events: readonly CaseEvent[], steps: Steps, late: Late | un
         break;
       case 'repair': {
         if (event.result === 'not-it') {
-          repairs.push({ cause: event.verdict, failsRatio: CHECK_WRONG_RATIO, result: event.result });
-          [askedAgain, learnt] = [0, true];
+          repairs.push({ cause: event.verdict, failsRatio: CHECK_ERRS_RATIO, result: event.result });
+          learnt = true;
           break;
         }
         const cause = late?.causes[event.verdict];
         if (!cause) break;
+        [cured, learnt] = [undefined, true];
         const findings = findingsOver(steps)({ rig, facts: Object.fromEntries(facts) });
         const actions = cause.remedy(findings).repair;
         repairs.push({ cause: cause.id, failsRatio: failsRatio(actions), result: event.result ?? 'still' });
         dropMended(cause.mends, facts, steps);
         for (const again of [checked, left]) for (const id of again) if (!facts.has(id)) again.delete(id);
-        [askedAgain, cured, learnt] = [0, undefined, true];
+        askedAgain = 0;
         break;
       }
       case 'cured':

@@ -12,7 +12,7 @@ export interface AmpLoad {
   readonly channels: 2 | 4;
   readonly powerW: number;
   readonly ratedOhm: number;
-  /** One of the three is not known. */
+  /** Its channels or their watts are not known. */
   readonly assumed: boolean;
 }
 
@@ -37,7 +37,7 @@ export function ampLoad(f: Findings): AmpLoad {
     channels: both || !twoOnly ? 4 : 2,
     powerW: ampEstimate(amp, 'powerW').value,
     ratedOhm: ampEstimate(amp, 'ratedOhm').value,
-    assumed: !(both || twoOnly) || amp.powerW === undefined || amp.ratedOhm === undefined,
+    assumed: !(both || twoOnly) || amp.powerW === undefined,
   };
 }
 
@@ -50,12 +50,12 @@ const drawA = (f: Findings, averageRatio: number): number => {
 export const fullBassA = (f: Findings): number => drawA(f, 1);
 export const denseMusicA = (f: Findings): number => drawA(f, DENSE_MUSIC_AVERAGE_RATIO);
 
-const ifAssumed = (f: Findings): string => (ampLoad(f).assumed ? ' (assumed)' : '');
+const ASSUMED = ' (assumed)';
 
 /** “4 channels of 90 W (assumed)” */
-const channelsInWords = (f: Findings): string => {
-  const { channels, powerW } = ampLoad(f);
-  return `${channels} channels of ${formatQuantity(powerW, 'W')}${ifAssumed(f)}`;
+export const channelsInWords = (f: Findings): string => {
+  const { channels, powerW, assumed } = ampLoad(f);
+  return `${channels} channels of ${formatQuantity(powerW, 'W')}${assumed ? ASSUMED : ''}`;
 };
 
 /** Nothing where there is no amplifier: a battery can be low without one. */
@@ -67,21 +67,41 @@ export function drawFigures(f: Findings): readonly Figure[] {
   ];
 }
 
+/** What is not known is taken at its least for a gain: an amplifier that is weaker than thought would clip. */
+const leastLoad = (f: Findings) => ({
+  powerW: ampEstimate(ampOf(f), 'powerW').low,
+  ratedOhm: ampEstimate(ampOf(f), 'ratedOhm').low,
+});
+
 /** The output that the gain is set to: with a margin, and what the amplifier clips at. */
 export function gainTargets(f: Findings): { readonly outputV: number; readonly clipsV: number } {
-  const { powerW, ratedOhm } = ampLoad(f);
+  const { powerW, ratedOhm } = leastLoad(f);
   return {
     outputV: gainTargetV({ powerW, loadOhm: ratedOhm, marginRatio: GAIN_MARGIN_RATIO }),
     clipsV: gainTargetV({ powerW, loadOhm: ratedOhm }),
   };
 }
 
-export function gainFigures(f: Findings): readonly Figure[] {
+/** “17.3 V”; where nobody knows its rating, what that output is worked out from. */
+export function outputInWords(f: Findings): string {
+  const output = formatQuantity(gainTargets(f).outputV, 'V', 3);
+  const { powerW, ratedOhm } = ampOf(f);
+  return powerW === undefined || ratedOhm === undefined
+    ? `the root of watts × ohms, less a tenth (${output} for ${ratingInWords(f)})`
+    : output;
+}
+
+const ratingInWords = (f: Findings): string => {
   const { powerW, ratedOhm } = ampLoad(f);
+  return `${formatQuantity(powerW, 'W')} into ${formatQuantity(ratedOhm, 'Ω')}`;
+};
+
+export function gainFigures(f: Findings): readonly Figure[] {
   const { outputV, clipsV } = gainTargets(f);
-  const rating = `${formatQuantity(powerW, 'W')} into ${formatQuantity(ratedOhm, 'Ω')}${ifAssumed(f)}`;
+  const { powerW, ratedOhm } = ampOf(f);
+  const assumed = powerW === undefined || ratedOhm === undefined ? ASSUMED : '';
   return [
-    { id: 'gain-output', label: `Output to set, ${rating}`, value: outputV, unit: 'V', digits: 3 },
+    { id: 'gain-output', label: `Output to set, ${ratingInWords(f)}${assumed}`, value: outputV, unit: 'V', digits: 3 },
     { id: 'clips-at', label: 'It clips at', value: clipsV, unit: 'V', digits: 3 },
   ];
 }

@@ -76,4 +76,4 @@ export function givesWay(f: Findings): readonly Figure[] {
   ];
 }
 
-export const keyOnInWords = `${formatQuantity(KEY_ON_HEALTHY_V, 'V')} or more`;
+export const KEY_ON_OR_MORE = `${formatQuantity(KEY_ON_HEALTHY_V, 'V')} or more`;

@@ -2,18 +2,20 @@ import { type LeadChoice, plusLeadFor } from '../compute/lead-choice.ts';
 import { formatQuantity } from '../compute/quantity.ts';
 import { ampEstimate } from '../rig/rig.ts';
 import type { Findings } from '../steps/outcome.ts';
-import { fullBassA } from './amp-load.ts';
+import { ampLoad, channelsInWords, fullBassA } from './amp-load.ts';
 import type { Figure } from './figure.ts';
 import { carriesA, copper } from './main-fuse.ts';
 import { ampOf } from './the-amp.ts';
 
 /** New power leads for the amplifier of a case. */
 
-export function newPlusLead(f: Findings): LeadChoice {
+export const newPlusLead = (f: Findings): LeadChoice => leadAtFullBass(f, fullBassA(f));
+
+function leadAtFullBass(f: Findings, currentA: number): LeadChoice {
   const amp = ampOf(f);
   return plusLeadFor({
     lengthM: ampEstimate(amp, 'plusLeadM').value,
-    fullBassA: fullBassA(f),
+    fullBassA: currentA,
     fittedM2: ampEstimate(amp, 'plusLeadM2').value,
     ...(amp.mainFuseA !== undefined && { fittedFuseA: amp.mainFuseA }),
   });
@@ -38,10 +40,10 @@ export function plusLeadFigures(f: Findings): readonly Figure[] {
 }
 
 /** “8.37 mm² of copper with a 40 A fuse” */
-export function plusLeadInWords(f: Findings): string {
-  const { sectionM2, fuseA } = newPlusLead(f);
-  return `${copper(sectionM2)} with a ${formatQuantity(fuseA, 'A')} fuse`;
-}
+export const plusLeadInWords = (f: Findings): string => inWords(newPlusLead(f));
+
+const inWords = ({ sectionM2, fuseA }: LeadChoice): string =>
+  `${copper(sectionM2)} with a ${formatQuantity(fuseA, 'A')} fuse`;
 
 export const plusLeadParts = (f: Findings): readonly string[] => [
   `Plus lead: ${formatQuantity(ampEstimate(ampOf(f), 'plusLeadM').value, 'm')} of ${plusLeadInWords(f)}`,
@@ -54,15 +56,25 @@ export const groundLeadParts = (f: Findings): readonly string[] => [
   `Ground lead: ${copper(groundLeadM2(f))}, as short as it can be, with two ring lugs`,
 ];
 
-/** Said first where the lead that is there is only assumed. */
-export const readOldLead = (f: Findings): readonly string[] =>
-  ampOf(f).plusLeadM2 === undefined
+/** Said first where the lead that is there, or the watts of the amplifier, are only assumed. */
+export const beforeTheLead = (f: Findings): readonly string[] => [
+  ...(ampOf(f).plusLeadM2 === undefined
     ? ['Read the section off the jacket of the old lead: the new one is never thinner, whatever stands here.']
-    : [];
+    : []),
+  ...(ampOf(f).powerW === undefined ? [strongestInWords(f)] : []),
+];
+
+/** The lead of the strongest amplifier that is usual. */
+function strongestInWords(f: Findings): string {
+  const { channels, powerW } = ampLoad(f);
+  const mostW = Math.max(powerW, ampEstimate(ampOf(f), 'powerW').high);
+  const lead = leadAtFullBass(f, (fullBassA(f) * mostW * 4) / (powerW * channels));
+  return `Look at its watts: this counts with ${channelsInWords(f)}. Four of ${formatQuantity(mostW, 'W')} want ${inWords(lead)}.`;
+}
 
 /** A lead whose largest fuse full bass may open: said where a fuse alone is renewed. */
 export function tooThinForFullBass(f: Findings): string | undefined {
   const { plusLeadM2 } = ampOf(f);
-  if (plusLeadM2 === undefined || carriesA(plusLeadM2) >= fullBassA(f)) return undefined;
+  if (plusLeadM2 === undefined || ampLoad(f).assumed || carriesA(plusLeadM2) >= fullBassA(f)) return undefined;
   return `Full bass takes more than ${copper(plusLeadM2)} carries. It opens again when loud, and nothing is shorted? Then a lead of ${plusLeadInWords(f)}.`;
 }

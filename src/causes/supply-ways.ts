@@ -1,12 +1,10 @@
 import { cutOutA, UNDERVOLTAGE_CUT_HIGHEST_V, UNDERVOLTAGE_CUT_LOWEST_V } from '../compute/amp-supply.ts';
 import { lampA } from '../compute/lamp.ts';
 import { formatQuantity } from '../compute/quantity.ts';
-import { dropV } from '../compute/wire.ts';
 import type { CautionId } from '../steps/cautions.ts';
 import type { Findings } from '../steps/outcome.ts';
-import { batteryV, healthyPathOhm, LAMP_A } from '../steps/supply/amp-feed.ts';
+import { batteryV, LAMP_A } from '../steps/supply/amp-feed.ts';
 import { supplyUnderLoad } from '../steps/supply/supply-under-load.ts';
-import { fullBassA } from './amp-load.ts';
 import type { Figure } from './figure.ts';
 
 /** The way to the amplifier and the way back: what sound ones lose, and what was read of these. */
@@ -30,22 +28,13 @@ export const CUT_OUT: Figure = {
   unit: 'V',
 };
 
-export const healthyFigures = (f: Findings, way: Way): readonly Figure[] => [
-  {
-    id: `${way}-drop-healthy`,
-    label: `Lost on the ${way} way with a 55 W lamp, healthy`,
-    value: healthyDropV(f, way),
-    unit: 'V',
-    limit: 'below',
-  },
-  {
-    id: `${way}-drop-full-bass`,
-    label: 'Lost there on full bass, healthy',
-    value: dropV({ currentA: fullBassA(f), resistanceOhm: healthyPathOhm(f)[`${way}Ohm`] }),
-    unit: 'V',
-    limit: 'below',
-  },
-];
+export const healthyFigure = (f: Findings, way: Way): Figure => ({
+  id: `${way}-drop-healthy`,
+  label: `Lost on the ${way} way with a 55 W lamp, healthy`,
+  value: healthyDropV(f, way),
+  unit: 'V',
+  limit: 'below',
+});
 
 /** A bulb that takes `LAMP_A` is rated for 12 V, and dark at a tenth of it: what it draws then says nothing. */
 const LAMP_RATED_V = 12;
@@ -87,11 +76,13 @@ function resistanceFigures(f: Findings, way: Way, resistanceOhm: number): readon
 }
 
 /** The load for a reading, and how it goes on: its clips sit on a terminal that is always live. */
-export const LAMP_ON = 'Main fuse out, 55 W lamp clipped to the amplifier’s plus and ground, main fuse in';
+export const LAMP_ON =
+  'Key off, main fuse and line-level plugs out, a 55 W lamp clipped to the amplifier’s plus and ground, fuse back in';
 export const LAMP_CAUTIONS = ['plus-probe', 'lamp-hot', 'ground-open'] as const satisfies readonly CautionId[];
 
 export const TEN_STARTS = 'The amplifier starts and stops with the head unit ten times in a row.';
-export const TEN_LOUD = 'Ten minutes at the volume that failed, engine running outdoors: it stays on.';
+export const TEN_LOUD =
+  'Ten minutes at the volume that failed: it stays on, and no lead or holder gets more than hand-warm.';
 /** How a plus lead goes back on. */
 export const MINUS_BACK =
   'Battery minus on, main fuse last. A small spark as the amplifier fills is normal: not beside a battery that was just charged.';

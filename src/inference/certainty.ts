@@ -25,12 +25,15 @@ function somethingSeen(model: Model, { observations }: Knowledge, believed: Post
   });
 }
 
-/** Whether it leads by itself when everything that was taken under any one condition is left out. */
+/**
+ * Whether it leads by itself when everything that was taken under any one condition is left out. What was taken a second
+ * time stays, and so does a cure that was undone and done again: that is proof.
+ */
 function standsWithoutAnyGroup(model: Model, { observations, repairs }: Knowledge, cause: string): boolean {
   const groups = groupsOf(observations);
   return groups.every((group) => {
     if (group[0]?.trust !== 'seen') return true;
-    const rest = observations.filter((one) => !group.includes(one));
+    const rest = observations.filter((one) => one.confirmed || !group.includes(one));
     return shareOf(model, posterior(model, { observations: rest, repairs }), cause) >= WITHOUT_A_GROUP_SHARE;
   });
 }

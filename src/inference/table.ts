@@ -27,7 +27,7 @@ export const isUnthought = (cause: string): boolean => cause === UNTHOUGHT_SOUND
 const UNTHOUGHT_SHARE = 0.03;
 
 /** How many looks at an average bike are mixed into each row, so that what was never seen is unlikely and not impossible. */
-const SMOOTHING_LOOKS = 3;
+const SMOOTHING_LOOKS = 1;
 
 /** The chances of one step: by outcome, then by row. */
 export interface Chances {

@@ -96,6 +96,12 @@ export function is<Id extends StepId>(f: Findings, step: Id, ...outcomes: readon
   return known !== undefined && outcomes.includes(known);
 }
 
+/** Whether a step was asked and could be done, however it came out. */
+export function isKnown(f: Findings, step: StepId): boolean {
+  const known = f.outcome(step);
+  return known !== undefined && known !== 'cannot';
+}
+
 /** The outcome of a step whose id comes out of a table or a link. A condition names its step: see `is`. */
 export const outcomeNamed = (f: Findings, id: string): string | undefined => f.outcome(id as StepId);
 

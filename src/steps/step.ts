@@ -4,6 +4,7 @@ import type { TONES } from '../sound/tone.ts';
 import type { CautionId } from './cautions.ts';
 import type { ConditionId } from './conditions.ts';
 import type { StepId } from './ids.ts';
+import type { Findings } from './outcome.ts';
 import type { TestPoint } from './test-points.ts';
 
 export type ToneName = (typeof TONES)[number]['name'];
@@ -82,9 +83,10 @@ interface Wording<O extends string> {
   readonly minutes: number;
   /** What must stand before the question makes sense, in the order in which it is brought about. */
   readonly conditions?: readonly ConditionId[];
+  /** When it makes sense to ask it on this bike, with what is known; always, where nothing is said. */
+  readonly sensible?: (findings: Findings) => boolean;
   readonly observes: readonly Part[];
   readonly cautions?: readonly CautionId[];
-  readonly sensible?: (findings: import('./outcome.ts').Findings) => boolean;
   /** Slug of the article that explains the background. */
   readonly article?: string;
   /** What each outcome is called on the wire and in the evidence of a verdict. */

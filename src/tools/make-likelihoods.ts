@@ -27,11 +27,8 @@ for (const [id, listed] of wanted) {
   const table = makeTable(surveyOf(listed, flow, CAUSES), [...buildSteps(flow), ...told]);
   const packed = pack(table);
   writeFileSync(`${FOLDER}/${id}.json`, `${JSON.stringify(packed)}\n`);
-  const causes = CAUSES.filter((cause) => flow.causes.includes(cause.id)).toSorted((a, b) => (a.id < b.id ? -1 : 1));
-  const imports = causes.map(
-    (cause) =>
-      `import { ${nameOf(cause.id)} } from '${relative(FOLDER, fileOfCause(cause.id)).replaceAll('\\', '/')}';`,
-  );
+  const causes = CAUSE_FILES.filter(([, cause]) => flow.causes.includes(cause.id));
+  const imports = causes.map(([file, cause]) => `import { ${nameOf(cause.id)} } from '../causes/${file}';`);
   writeFileSync(
     `${FOLDER}/${id}.ts`,
     `${imports.join('\n')}

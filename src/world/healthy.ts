@@ -20,9 +20,13 @@ import { driverOf, isAmplified, mainAmp, type ValuedRig, valuedRig } from './val
 /* Values in this file without a source are from memory of the trade: common practice, no published source. */
 
 export const SOUND: Contact = { ohm: SOUND_CONTACT_OHM };
+/** Copper without a break, a connector that is not there: part of the wire that it is in. */
+export const WHOLE: Contact = { ohm: 0 };
 export const OPEN: Contact = { ohm: Infinity };
 /** One lug of a ground lead: its two together are one sound contact. */
-const LUG: Contact = { ohm: SOUND_CONTACT_OHM / 2 };
+export const LUG: Contact = { ohm: SOUND_CONTACT_OHM / 2 };
+/** Bare copper under the screw of a terminal: much metal on metal. */
+export const CLAMP: Contact = { ohm: SOUND_CONTACT_OHM / 5 };
 const SOUND_PAIR = { plus: SOUND, minus: SOUND };
 
 /** Volts of the loudest step of a flat, full output, whatever the bike: 8.49 V, 14.2 V less 2.2 V, over √2. */
@@ -97,13 +101,17 @@ function healthyAmp(rig: ValuedRig, made: AmpValues): Amp {
   const lead = { sectionM2: made.plusLeadM2 };
   return {
     alive: true,
+    wet: 'no',
     ring: SOUND,
     holder: SOUND,
+    fuseRatedA: made.mainFuseA,
     fuseOpen: false,
     leadToFrame: OPEN,
     shortInside: OPEN,
     bodyFuseOpen: false,
     plusLead: { ...lead, lengthM: made.plusLeadM },
+    plusCopper: WHOLE,
+    terminal: CLAMP,
     groundLead: { ...lead, lengthM: GROUND_LEAD_M },
     groundRing: LUG,
     minusRing: LUG,
@@ -115,6 +123,7 @@ function healthyAmp(rig: ValuedRig, made: AmpValues): Amp {
     senseV: 0.075,
     sleepsInQuiet: false,
     level: made.input,
+    converter: line && rig.unitKind === 'factory' && made.turnOn !== 'dc' ? 'works' : 'none',
     inputs: perCorner((corner) =>
       !drivesCorner(made, corner) || (twoInputs && axleOf(corner) === 'rear')
         ? null
@@ -137,11 +146,12 @@ function healthyAmp(rig: ValuedRig, made: AmpValues): Amp {
 }
 
 /** The middle of the band in which a healthy coil lies. */
-const COIL_RATIO = (COIL_LOWEST_RATIO + COIL_HIGHEST_RATIO) / 2;
+export const COIL_RATIO = (COIL_LOWEST_RATIO + COIL_HIGHEST_RATIO) / 2;
 
 const healthyRun = (rig: ValuedRig): Run => ({
   wire: { lengthM: rig.rearRunM, sectionM2: rig.rearRunM2 },
   joint: SOUND_PAIR,
+  second: WHOLE,
   dock: SOUND,
   lidLead: SOUND,
   toFrame: OPEN,
@@ -149,9 +159,13 @@ const healthyRun = (rig: ValuedRig): Run => ({
   reversed: false,
 });
 
-const healthySpeaker = (rig: ValuedRig, corner: Corner): Speaker => {
+const ratedOhmAt = (rig: ValuedRig, corner: Corner): number =>
+  axleOf(corner) === 'rear' ? rig.rearRatedOhm : rig.frontRatedOhm;
+
+/** What hangs in a corner of this build, or something of other ohms in its place. */
+export const healthySpeaker = (rig: ValuedRig, corner: Corner, ratedOhm = ratedOhmAt(rig, corner)): Speaker => {
   const rear = axleOf(corner) === 'rear';
-  const coilOhm = COIL_RATIO * (rear ? rig.rearRatedOhm : rig.frontRatedOhm);
+  const coilOhm = COIL_RATIO * ratedOhm;
   const driver = driverOf(rig, corner);
   const amp = driver === 'unit' ? undefined : rig.amps[driver];
   // The most that its amplifier can put into it: whoever fitted it has compared the papers.
@@ -188,11 +202,14 @@ export function healthyWorld(described: Rig): World {
       cruiseA: rig.chargingCruiseA,
       rippleV: 0.1,
       bikeRing: SOUND,
+      sharedScrew: null,
+      cutOffV: null,
       baseA: BASE_A,
       asleepA: 0.01,
     },
     unit: {
       alive: true,
+      fuseOpen: false,
       hung: false,
       neverSleeps: false,
       permanent: SOUND,
@@ -202,7 +219,9 @@ export function healthyWorld(described: Rig): World {
       profile: fittingShape(rig),
       deadChannels: [],
       plug: perCorner(() => SOUND_PAIR),
+      rearPairs: 'own',
       toGround: perCorner(() => OPEN),
+      outputDcV: perCorner(() => 0),
     },
     settings: {
       fader: 0,

@@ -12,6 +12,8 @@ export interface Contact {
   readonly ohm: number;
   readonly movedOhm?: number;
   readonly hotOhm?: number;
+  /** The work that makes it sound again, where pushing it home or tightening it does not. */
+  readonly wants?: 'cleaning' | 'pin' | 'wire';
 }
 export const ohmNow = ({ ohm, movedOhm, hotOhm }: Contact, place: Place, moment: Moment): number =>
   movedOhm !== undefined && moment.moves.includes(place) ? movedOhm : hotOhm !== undefined && moment.hot ? hotOhm : ohm;
@@ -35,13 +37,26 @@ export interface Supply {
   /** AC on the battery with the engine running. */
   readonly rippleV: number;
   readonly bikeRing: Contact;
+  /** A screw that holds the grounds of head unit and amplifier both, or held both; null where each has its own. */
+  readonly sharedScrew: { readonly joint: Contact; readonly holds: 'both' | 'unit' } | null;
+  /** Below this at its posts a battery with a circuit of its own switches itself off; null for one without. */
+  readonly cutOffV: number | null;
   /** What the bike itself takes, in the three states of the engine, and asleep. */
   readonly baseA: { readonly off: number; readonly idle: number; readonly cruise: number };
   readonly asleepA: number;
 }
 
+/**
+ * How the two rear pairs leave the head unit: each to its own side; sides changed; with each other's minus wire, so that
+ * both sides play half of left and half of right; or plus with plus and minus with minus, so that what is the same on
+ * both sides is nothing between the wires.
+ */
+export type RearPairs = 'own' | 'sides-changed' | 'minuses-changed' | 'like-with-like';
+
 export interface Unit {
   readonly alive: boolean;
+  /** The fuse on its back. */
+  readonly fuseOpen: boolean;
   readonly hung: boolean;
   readonly neverSleeps: boolean;
   readonly permanent: Contact;
@@ -52,8 +67,11 @@ export interface Unit {
   readonly deadChannels: readonly Corner[];
   /** Where each pair leaves the unit: plug and adapter. */
   readonly plug: PerCorner<PairOf<Contact>>;
+  readonly rearPairs: RearPairs;
   /** What joins one wire of a pair to ground. */
   readonly toGround: PerCorner<Contact>;
+  /** DC between the two wires of a pair: that of a damaged output. */
+  readonly outputDcV: PerCorner<number>;
 }
 
 export interface Settings {
@@ -74,8 +92,11 @@ export interface Settings {
 
 export interface Amp {
   readonly alive: boolean;
+  /** Water in it: it stays dark, or says that something is wrong. */
+  readonly wet: 'no' | 'dark' | 'fault';
   readonly ring: Contact;
   readonly holder: Contact;
+  readonly fuseRatedA: number;
   readonly fuseOpen: boolean;
   /** What joins its plus lead, behind the fuse, to the frame, and its two terminals inside to each other. */
   readonly leadToFrame: Contact;
@@ -83,6 +104,9 @@ export interface Amp {
   /** A fuse in the amplifier itself, beside its power plug. */
   readonly bodyFuseOpen: boolean;
   readonly plusLead: Wire;
+  /** The copper of its plus lead where it may be broken inside, and the joint of copper and terminal at the amplifier. */
+  readonly plusCopper: Contact;
+  readonly terminal: Contact;
   readonly groundLead: Wire;
   /** Where its ground lead is bolted on, and the ring of that place at the battery minus post. */
   readonly groundRing: Contact;
@@ -98,6 +122,8 @@ export interface Amp {
   readonly senseV: number;
   readonly sleepsInQuiet: boolean;
   readonly level: 'speaker' | 'line';
+  /** What makes line level of speaker wires; none where its inputs take them, or where the unit has line outputs. */
+  readonly converter: 'none' | 'works' | 'dead';
   /** Which unit pair is wired to each input; null where none is. */
   readonly inputs: PerCorner<Corner | null>;
   readonly inputPlug: PerCorner<PairOf<Contact>>;
@@ -117,6 +143,8 @@ export interface Amp {
 export interface Run {
   readonly wire: Wire;
   readonly joint: PairOf<Contact>;
+  /** A second connector on the way, under the seat: nobody thinks of it. */
+  readonly second: Contact;
   readonly dock: Contact;
   readonly lidLead: Contact;
   /** What joins its plus wire to the frame, and its two wires to each other. */

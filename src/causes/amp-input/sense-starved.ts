@@ -23,7 +23,7 @@ export const senseStarved: Cause = {
     repair: [{ do: 'select-profile', level: 'full', boost: 'as-delivered' }, setGain(f, ampChannels(f))],
     fix: [
       'Phone at full media volume, its equaliser off. Does it wake at your usual step on the bike? Then leave the rest.',
-      'Before the visit: amplifier gain to minimum, speaker-level range, high-pass on at 80 to 100 Hz.',
+      'Before the visit: every amplifier’s gain to minimum, speaker-level range, high-pass on at 80 to 100 Hz.',
       'Ask for full level and the bass boost as delivered. Rear channels stay as they are: say so, plain unaltered can switch them off.',
       AFTER_THE_VISIT,
       ...gainSteps(f),

@@ -1,7 +1,7 @@
 import { drawFigures } from '../amp-load.ts';
 import type { Cause } from '../cause.ts';
 import { TEN_STARTS } from '../supply-ways.ts';
-import { AmpName, ampName } from '../the-amp.ts';
+import { ampName } from '../the-amp.ts';
 import { YOURSELF } from '../who.ts';
 
 export const ampBodyFuseOpen: Cause = {
@@ -14,7 +14,7 @@ export const ampBodyFuseOpen: Cause = {
   },
   mends: ['amp-supply', 'amp'],
   remedy: (f) => ({
-    what: `${AmpName(f)} is fed up to its case, and a fuse of its own, beside its power plug, is open.`,
+    what: `A fuse in the case of ${ampName(f)}, beside its power plug, is open: the supply ends there.`,
     background: 'It looks exactly like a dead amplifier, and costs a hundredth of one.',
     numbers: drawFigures(f),
     repair: [{ do: 'renew-fuse', fuse: 'amp-body' }],

@@ -1,4 +1,4 @@
-import { gainFigures } from '../amp-load.ts';
+import { gainFigures, outputInWords } from '../amp-load.ts';
 import type { Cause } from '../cause.ts';
 import { ampName } from '../the-amp.ts';
 import { AMP_REPAIRER } from '../who.ts';
@@ -24,7 +24,7 @@ export const ampChannelDead: Cause = {
       'Key off, plugs apart: the run of that output in ohms and to the frame. A short there killed it: mend that first.',
       'A spare channel may play that speaker meanwhile.',
       'Ask a workshop what a repair costs. Say: which outputs, signal at the input, lamp normal.',
-      'Gain anew when it is back: 80 Hz tone, speakers off, the figure above at your usual top step.',
+      `Gain anew when it is back: speakers off, 80 Hz tone, up from zero to your usual top step, ${outputInWords(f)} across each output.`,
     ],
     tools: 'Meter, small screwdriver',
     minutes: 30,

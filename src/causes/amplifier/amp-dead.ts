@@ -1,6 +1,6 @@
 import type { Cause } from '../cause.ts';
 import { healthyRemoteInWords, remoteFigures } from '../remote-wire.ts';
-import { healthyFigures, LAMP_CAUTIONS, LAMP_ON } from '../supply-ways.ts';
+import { healthyFigure, LAMP_CAUTIONS, LAMP_ON } from '../supply-ways.ts';
 import { AmpName, ampName } from '../the-amp.ts';
 import { AMP_REPAIRER } from '../who.ts';
 
@@ -14,15 +14,15 @@ export const ampDead: Cause = {
   },
   mends: ['amp'],
   remedy: (f) => ({
-    what: `${AmpName(f)} stays off with plus, ground and turn-on at its terminals.`,
+    what: `${AmpName(f)} is dead: it does not start, whatever plus, ground and turn-on it gets.`,
     background: 'Few amplifiers that are called dead are dead: 12 V on a meter without a load proves no lead.',
-    numbers: [...healthyFigures(f, 'plus'), ...healthyFigures(f, 'ground'), ...remoteFigures(f)],
+    numbers: [healthyFigure(f, 'plus'), healthyFigure(f, 'ground'), ...remoteFigures(f)],
     repair: [{ do: 'repair-amp' }],
     fix: [
       'Once more, with fresh eyes: its own small fuses, its turn-on selector, its power plug biting on insulation.',
       'The 55 W lamp on its plus and ground again, if that was not done: bright, and the battery’s volts at its terminals?',
       'Key off, main fuse out, battery minus off. Amplifier out, the bare plus end taped.',
-      'Ask a workshop what a repair costs. Say: plus, ground and remote proved with a 55 W lamp on. Was there water, or a battery the wrong way round? Say that, too.',
+      'Ask a workshop what a repair costs. Say: plus, ground and remote read well with a 55 W lamp on. Was there water, or a battery the wrong way round? Say that, too.',
       'Before it plays again: each speaker run in ohms and to the frame.',
     ],
     tools: 'Spanners, a 55 W lamp on two leads',

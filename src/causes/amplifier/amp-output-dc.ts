@@ -6,7 +6,7 @@ import { estimate } from '../../rig/rig.ts';
 import type { Findings } from '../../steps/outcome.ts';
 import type { Cause } from '../cause.ts';
 import type { Figure } from '../figure.ts';
-import { AmpName, ampName, pairOf } from '../the-amp.ts';
+import { AmpName, ampName, capital, pairOf } from '../the-amp.ts';
 import { AMP_REPAIRER } from '../who.ts';
 
 const BELOW = `below ${formatQuantity(OUTPUT_DC_HEALTHY_V, 'V')}`;
@@ -52,7 +52,7 @@ export const ampOutputDc: Cause = {
       'Before you pay anybody: signal plug out as well, key on. Lamp normal now? Then DC or a short comes in from before it.',
       'Ask a workshop what a repair costs. Say: fault lamp or DC with all speakers and the signal plug off.',
       'Before speakers go on again: each run in ohms and to the frame. A short there may have done it.',
-      `${AmpName(f)} back in: DC across each output first, speakers off, music paused. ${BELOW}? Then plug them in.`,
+      `${AmpName(f)} back in: DC across each output first, speakers off, music paused. ${capital(BELOW)}? Then plug them in.`,
     ],
     tools: 'Meter, spanners',
     minutes: 60,

@@ -1,6 +1,6 @@
 import { formatQuantity } from '../../compute/quantity.ts';
 import type { Findings } from '../../steps/outcome.ts';
-import { gainFigures, gainTargets } from '../amp-load.ts';
+import { gainFigures, gainTargets, outputInWords } from '../amp-load.ts';
 import type { Cause } from '../cause.ts';
 import type { RepairAction } from '../repair-action.ts';
 import { AmpName, ampName, ampOf, pairOf } from '../the-amp.ts';
@@ -11,12 +11,6 @@ const setGain = (f: Findings): RepairAction => ({
   axle: ampOf(f).drives ?? pairOf(f),
   outputV: gainTargets(f).outputV,
 });
-
-/** Its own papers come first where its power is only assumed. */
-const readItsPower = (f: Findings): readonly string[] =>
-  ampOf(f).powerW === undefined || ampOf(f).ratedOhm === undefined
-    ? ['Read its watts and ohms off its case or its papers: the output is the root of watts × ohms, less a tenth.']
-    : [];
 
 export const gainTooHigh: Cause = {
   id: 'gain-too-high',
@@ -34,10 +28,10 @@ export const gainTooHigh: Cause = {
     numbers: gainFigures(f),
     repair: [setGain(f)],
     fix: [
-      ...readItsPower(f),
+      'Read the watts and ohms of a channel off its case or its papers.',
       'Key off, speakers off the amplifier. Its bass boost at zero, gain at its lowest. Head unit’s tone controls in the middle.',
       'Key on, volume at zero, 80 Hz tone. Up one step at a time to the loudest step that you use.',
-      `Meter on AC across one output: turn the gain up to ${formatQuantity(gainTargets(f).outputV, 'V', 3)}, and no further.`,
+      `Meter on AC across one output: turn the gain up to ${outputInWords(f)}, and no further.`,
       'The other outputs the same, within a tenth. Volume at zero, key off, speakers on.',
     ],
     tools: 'Meter, small screwdriver, 80 Hz tone on a stick',
@@ -48,7 +42,7 @@ export const gainTooHigh: Cause = {
     cautions: ['amp-output', 'loud-tone', 'key-off', 'bridge'],
     proofOfCure: {
       byEar: 'Clean at your usual top step. Hiss only with an ear at the cone.',
-      byMeter: `Speakers off, 80 Hz tone at your usual top step: each output at ${formatQuantity(gainTargets(f).outputV, 'V', 3)}, within a tenth. ${AmpName(f)} clips at ${formatQuantity(gainTargets(f).clipsV, 'V', 3)}.`,
+      byMeter: `Speakers off, 80 Hz tone at your usual top step: each output at ${outputInWords(f)}, within a tenth. ${AmpName(f)} clips at ${formatQuantity(gainTargets(f).clipsV, 'V', 3)}.`,
     },
   }),
 };

@@ -9,14 +9,22 @@ export const waterInside: Cause = {
   faults: ['water-inside'],
   split: {
     byMeter:
-      'Key off, main fuse out, all plugs off it, meter on ohms between neighbouring pins of a plug: above 100 kΩ?',
+      'Key off, main fuse out, speaker plugs off it, meter on ohms: is a speaker wire between 100 Ω and 100 kΩ to the frame, neither clear nor shorted? That is damp.',
     without: 'Key off, main fuse out: open its plugs and look under its cover. Drops, a white edge, or green?',
   },
   mends: ['amp', 'amp-supply'],
   remedy: (f) => ({
     what: `Water got into ${ampName(f)} or its plugs, and current finds ways there that it should not have.`,
     background: 'The first day after rain or a wash is the worst day to condemn a part. Dry it, then judge.',
-    numbers: [],
+    numbers: [
+      {
+        id: 'wire-to-frame-dry',
+        label: 'Each speaker wire to the frame, dry',
+        value: 100e3,
+        unit: 'Ω',
+        limit: 'above',
+      },
+    ],
     repair: [{ do: 'dry-amp' }],
     fix: [
       'Key off, main fuse out, battery minus off. Do not try it again while it is wet: that is what kills it.',
@@ -35,7 +43,7 @@ export const waterInside: Cause = {
     cautions: ['minus-first', 'key-off', 'into-a-short', 'warranty', 'hot'],
     proofOfCure: {
       byEar: `${TEN_STARTS} The same after the next wash or rain. ${AmpName(f)} stays on for thirty minutes.`,
-      byMeter: 'Key off, plugs off it: above 100 kΩ between neighbouring pins.',
+      byMeter: 'Key off, speaker plugs off it: each speaker wire above 100 kΩ to the frame.',
     },
   }),
 };

@@ -1,4 +1,4 @@
-import { batteryRead, FULL_AND_RESTED, KEY_ON_FIGURES, keyOnInWords } from '../battery-state.ts';
+import { batteryRead, FULL_AND_RESTED, KEY_ON_FIGURES, KEY_ON_OR_MORE } from '../battery-state.ts';
 import type { Cause } from '../cause.ts';
 import { CUT_OUT } from '../supply-ways.ts';
 import { YOURSELF } from '../who.ts';
@@ -35,7 +35,7 @@ export const batteryUndercharged: Cause = {
     proofOfCure: {
       byEar:
         'Ten minutes at the volume that failed, engine off: the amplifier stays on. The next morning the bike starts as ever.',
-      byMeter: `Key on, music playing: ${keyOnInWords} at the posts after ten minutes.`,
+      byMeter: `Key on, music playing: ${KEY_ON_OR_MORE} at the posts after ten minutes.`,
     },
   }),
 };

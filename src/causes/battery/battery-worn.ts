@@ -1,6 +1,14 @@
 import { formatQuantity } from '../../compute/quantity.ts';
 import { estimate } from '../../rig/rig.ts';
-import { batteryRead, FULL_AND_RESTED, givesWay, KEY_ON_FIGURES, keyOnInWords } from '../battery-state.ts';
+import {
+  batteryRead,
+  CHARGING_BAND,
+  FULL_AND_RESTED,
+  givesWay,
+  KEY_ON_FIGURES,
+  KEY_ON_OR_MORE,
+  RUNNING,
+} from '../battery-state.ts';
 import type { Cause } from '../cause.ts';
 import { CUT_OUT } from '../supply-ways.ts';
 import { YOURSELF } from '../who.ts';
@@ -24,7 +32,7 @@ export const batteryWorn: Cause = {
       'Key off. Minus rings off together, then plus.',
       'The new one: size and chemistry that the bike asks for, fully charged before it goes in.',
       'Rings bright, plus tight, then minus. No ring may turn by hand.',
-      'Engine running outdoors, about 3000 rpm: 13.8 to 14.7 V? What wears the next one is a charging fault.',
+      `${RUNNING}: ${CHARGING_BAND} at the posts? If not, the charging wears the next one, too.`,
     ],
     tools: 'Charger, meter, spanner',
     minutes: 40,
@@ -36,7 +44,7 @@ export const batteryWorn: Cause = {
     cautions: ['minus-first', 'battery-gas', 'outdoors'],
     proofOfCure: {
       byEar: 'Ten minutes at the volume that failed, engine off: the amplifier stays on, and the bike starts.',
-      byMeter: `Key on, music playing: ${keyOnInWords} at the posts after ten minutes.`,
+      byMeter: `Key on, music playing: ${KEY_ON_OR_MORE} at the posts after ten minutes.`,
     },
   }),
 };

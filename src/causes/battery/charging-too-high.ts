@@ -13,7 +13,7 @@ export const chargingTooHigh: Cause = {
   },
   mends: ['amp-supply'],
   remedy: (f) => ({
-    what: 'The regulator does not limit: with the engine running the amplifier gets too many volts, and switches off to save itself.',
+    what: 'The regulator does not limit: with the engine running an amplifier gets too many volts, and switches off to save itself.',
     background:
       'A bad ground of the regulator makes it read low and charge high. With the engine off nothing of it shows.',
     numbers: [

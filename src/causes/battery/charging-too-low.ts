@@ -1,6 +1,5 @@
-import { formatQuantity } from '../../compute/quantity.ts';
 import { estimate } from '../../rig/rig.ts';
-import { denseMusicA, drawFigures } from '../amp-load.ts';
+import { drawFigures } from '../amp-load.ts';
 import { batteryRead, CHARGING_BAND, CHARGING_FIGURE, FULL_AND_RESTED, RUNNING } from '../battery-state.ts';
 import type { Cause } from '../cause.ts';
 import { YOURSELF_OR_FITTER } from '../who.ts';
@@ -39,9 +38,9 @@ export const chargingTooLow: Cause = {
     fix: [
       `Heated gear, extra lamps and chargers off. ${RUNNING}: ${CHARGING_BAND} at the posts now? Then it is the load: at idle without them, music lower.`,
       'Still low: key off, regulator cool. Its plug and its ground: green, brown, molten? Clean both bright.',
-      'Engine off, stator plug apart. No ohms from any of its pins to the frame, and nearly none between any two.',
-      'Plug apart, engine running, meter on AC: the three readings must be alike. Above 60 V: probes in first, hands off, and only if you do this often.',
-      'Alike and plenty: the regulator. One odd: the stator or its plug. A workshop renews it in an hour or two.',
+      'Engine off, stator plug apart, meter on ohms: open from each of its pins to the frame, next to nothing between any two.',
+      'Outdoors, plug apart, meter on AC and its probes pushed in first, engine on: three readings alike? More than 60 V stand there: hands off, and leave it to a workshop if you are not used to it.',
+      'Three alike: the regulator. One odd, or ohms to the frame: the stator or its plug. Renew that one.',
       `Then charge the battery fully. ${FULL_AND_RESTED}`,
     ],
     tools: 'Meter, contact cleaner, charger',
@@ -50,7 +49,7 @@ export const chargingTooLow: Cause = {
     parts: ['Regulator or stator, only the one that was read to be bad'],
     notBuy: [
       'An amplifier or a battery: the next one is emptied just the same.',
-      `A bigger stator for the music alone: dense loud music takes ${formatQuantity(denseMusicA(f), 'A', 2)}.`,
+      'A stator and a regulator, before one was read to be bad.',
     ],
     cautions: ['outdoors', 'hot', 'battery-gas', 'key-off', 'ohms-dead'],
     proofOfCure: {

@@ -29,7 +29,7 @@ function wiresFigure({ rig }: Findings): Figure {
 const READ = { leftOhm: 'Rear left run', rightOhm: 'Rear right run' } as const;
 
 /** The two rear runs as they were read, without the leads of the meter. An open one has no figure. */
-export function rearRunsRead(f: Findings): readonly Figure[] {
+function rearRunsRead(f: Findings): readonly Figure[] {
   const values = f.values('run-ohms');
   const { leadsOhm = 0 } = values;
   return (['leftOhm', 'rightOhm'] as const).flatMap((reading): readonly Figure[] => {

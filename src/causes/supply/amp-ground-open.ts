@@ -3,7 +3,7 @@ import type { Cause } from '../cause.ts';
 import type { Figure } from '../figure.ts';
 import { copper } from '../main-fuse.ts';
 import { groundLeadM2, groundLeadParts } from '../new-leads.ts';
-import { healthyFigures, healthyInWords, LAMP_CAUTIONS, LAMP_ON, TEN_STARTS } from '../supply-ways.ts';
+import { healthyFigure, healthyInWords, LAMP_CAUTIONS, LAMP_ON, TEN_STARTS } from '../supply-ways.ts';
 import { AmpName, ampName } from '../the-amp.ts';
 import { FITTER } from '../who.ts';
 
@@ -29,7 +29,7 @@ export const ampGroundOpen: Cause = {
     what: `${AmpName(f)} has no way back to the battery: its ground is open.`,
     background:
       'Read against its own ground a good plus and a good remote wire look dead. A line-level lead can carry the current in its shield, and burn.',
-    numbers: [...readGround(f), ...healthyFigures(f, 'ground')],
+    numbers: [...readGround(f), healthyFigure(f, 'ground')],
     repair: [{ do: 'renew-lead', lead: 'ground', sectionM2: groundLeadM2(f) }],
     fix: [
       'Key off, main fuse out, battery minus off. Line-level plugs out of the amplifier.',

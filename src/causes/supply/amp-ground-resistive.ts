@@ -1,7 +1,7 @@
 import type { Cause } from '../cause.ts';
 import {
   CUT_OUT,
-  healthyFigures,
+  healthyFigure,
   healthyInWords,
   LAMP_CAUTIONS,
   LAMP_ON,
@@ -24,7 +24,7 @@ export const ampGroundResistive: Cause = {
   remedy: (f) => ({
     what: `${AmpName(f)} loses its volts on the way back: its ground makes poor contact as soon as it draws current.`,
     background: 'Paint or anodising under a ring reads fine with no current. It gives way with ten amperes.',
-    numbers: [...readFigures(f, 'ground'), ...healthyFigures(f, 'ground'), CUT_OUT],
+    numbers: [...readFigures(f, 'ground'), healthyFigure(f, 'ground'), CUT_OUT],
     repair: [{ do: 'tighten-joint', at: 'amp-ground' }],
     fix: [
       'Key off, main fuse out, battery minus off. Line-level plugs out of the amplifier.',

@@ -1,5 +1,5 @@
 import type { Cause } from '../cause.ts';
-import { CUT_OUT, healthyFigures, LAMP_CAUTIONS, LAMP_ON, readFigures } from '../supply-ways.ts';
+import { CUT_OUT, healthyFigure, LAMP_CAUTIONS, LAMP_ON, readFigures } from '../supply-ways.ts';
 import { YOURSELF } from '../who.ts';
 
 export const batteryLugLoose: Cause = {
@@ -16,7 +16,7 @@ export const batteryLugLoose: Cause = {
     what: 'A ring on a battery post makes contact only part of the time: the amplifier’s plus, its ground, or the bike’s own.',
     background:
       'Several rings under one short screw, or a screw not tightened after work at the battery, are the usual reasons.',
-    numbers: [...readFigures(f, 'plus'), ...readFigures(f, 'ground'), ...healthyFigures(f, 'plus'), CUT_OUT],
+    numbers: [...readFigures(f, 'plus'), ...readFigures(f, 'ground'), healthyFigure(f, 'plus'), CUT_OUT],
     repair: [
       { do: 'tighten-joint', at: 'battery-plus' },
       { do: 'tighten-joint', at: 'battery-minus' },

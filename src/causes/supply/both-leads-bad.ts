@@ -2,13 +2,13 @@ import { drawFigures } from '../amp-load.ts';
 import type { Cause } from '../cause.ts';
 import { copper } from '../main-fuse.ts';
 import {
+  beforeTheLead,
   groundLeadM2,
   groundLeadParts,
   newPlusLead,
   plusLeadFigures,
   plusLeadInWords,
   plusLeadParts,
-  readOldLead,
   SEALED_HOLDER,
 } from '../new-leads.ts';
 import { CUT_OUT, healthyInWords, LAMP_CAUTIONS, LAMP_ON, MINUS_BACK, readFigures, TEN_LOUD } from '../supply-ways.ts';
@@ -41,7 +41,7 @@ export const bothLeadsBad: Cause = {
       { do: 'renew-lead', lead: 'ground', sectionM2: groundLeadM2(f) },
     ],
     fix: [
-      ...readOldLead(f),
+      ...beforeTheLead(f),
       'Key off, main fuse out, battery minus off. Line-level plugs out of the amplifier.',
       `Plus: ${plusLeadInWords(f)}, from the battery post straight to the amplifier. Its fuse within a hand’s width of the battery.`,
       `Ground: ${copper(groundLeadM2(f))} straight to the battery minus post. No fuse in it.`,

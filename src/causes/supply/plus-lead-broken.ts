@@ -1,6 +1,6 @@
 import type { Cause } from '../cause.ts';
-import { newPlusLead, plusLeadFigures, plusLeadInWords, plusLeadParts, readOldLead } from '../new-leads.ts';
-import { healthyFigures, healthyInWords, LAMP_CAUTIONS, LAMP_ON, MINUS_BACK, readFigures } from '../supply-ways.ts';
+import { beforeTheLead, newPlusLead, plusLeadFigures, plusLeadInWords, plusLeadParts } from '../new-leads.ts';
+import { healthyFigure, healthyInWords, LAMP_CAUTIONS, LAMP_ON, MINUS_BACK, readFigures } from '../supply-ways.ts';
 import { AmpName, ampName } from '../the-amp.ts';
 import { FITTER } from '../who.ts';
 
@@ -19,10 +19,10 @@ export const plusLeadBroken: Cause = {
   remedy: (f) => ({
     what: `The plus lead of ${ampName(f)} is broken behind its fuse: in a crimp, in a splice, or inside its jacket.`,
     background: `${AmpName(f)} then has a whole fuse and no plus. One strand left still shows the full battery on a meter.`,
-    numbers: [...plusLeadFigures(f), ...readFigures(f, 'plus'), ...healthyFigures(f, 'plus')],
+    numbers: [...plusLeadFigures(f), ...readFigures(f, 'plus'), healthyFigure(f, 'plus')],
     repair: [{ do: 'renew-lead', lead: 'plus', ...newPlusLead(f) }],
     fix: [
-      ...readOldLead(f),
+      ...beforeTheLead(f),
       'Key off, main fuse out, battery minus off.',
       'Pull the old lead out and look where it broke: the new one takes another way round that edge, with slack.',
       `New lead from the fuse to the amplifier: ${plusLeadInWords(f)}. No splice on the way.`,

@@ -1,11 +1,11 @@
 import { drawFigures } from '../amp-load.ts';
 import type { Cause } from '../cause.ts';
 import {
+  beforeTheLead,
   newPlusLead,
   plusLeadFigures,
   plusLeadInWords,
   plusLeadParts,
-  readOldLead,
   SEALED_HOLDER,
 } from '../new-leads.ts';
 import { CUT_OUT, healthyInWords, LAMP_CAUTIONS, LAMP_ON, MINUS_BACK, readFigures, TEN_LOUD } from '../supply-ways.ts';
@@ -30,7 +30,7 @@ export const plusLeadTooThin: Cause = {
     numbers: [...plusLeadFigures(f), ...readFigures(f, 'plus'), ...drawFigures(f), CUT_OUT],
     repair: [{ do: 'renew-lead', lead: 'plus', ...newPlusLead(f) }],
     fix: [
-      ...readOldLead(f),
+      ...beforeTheLead(f),
       'Key off, main fuse out, battery minus off.',
       `One lead of ${plusLeadInWords(f)}, from the battery post straight to the amplifier. Lead and fuse go together.`,
       'The fuse sits within a hand’s width of the battery. Grommets at edges, slack at the steering.',

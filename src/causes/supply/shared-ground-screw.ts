@@ -1,7 +1,7 @@
 import type { Cause } from '../cause.ts';
 import { copper } from '../main-fuse.ts';
 import { groundLeadM2, groundLeadParts } from '../new-leads.ts';
-import { healthyFigures, healthyInWords, LAMP_CAUTIONS, LAMP_ON, readFigures, TEN_LOUD } from '../supply-ways.ts';
+import { healthyFigure, healthyInWords, LAMP_CAUTIONS, LAMP_ON, readFigures, TEN_LOUD } from '../supply-ways.ts';
 import { AmpName, ampName } from '../the-amp.ts';
 import { FITTER } from '../who.ts';
 
@@ -20,7 +20,7 @@ export const sharedGroundScrew: Cause = {
     what: `The ground of ${ampName(f)} sits under one screw with other grounds, and the screw makes poor contact: they lift each other.`,
     background:
       'What one draws then moves the ground of all: each goes silent or noisy with the other, and alone each seems sound.',
-    numbers: [...readFigures(f, 'ground'), ...healthyFigures(f, 'ground')],
+    numbers: [...readFigures(f, 'ground'), healthyFigure(f, 'ground')],
     repair: [{ do: 'own-ground' }],
     fix: [
       'Key off, main fuse out, battery minus off. Line-level plugs out of the amplifier.',

@@ -3,6 +3,7 @@ import type { Cause } from '../cause.ts';
 import { capital } from '../the-amp.ts';
 import { placed, rearChannelThatIsSilent } from '../where.ts';
 import { REAR_OVER_FRONT_HEALTHY, rearOverFrontRead } from './rear-over-front.ts';
+import { UNIT_REPAIR, UNIT_REPAIR_STEPS } from './unit-repair.ts';
 
 export const unitChannelDead: Cause = {
   id: 'unit-channel-dead',
@@ -19,20 +20,17 @@ export const unitChannelDead: Cause = {
   mends: ['unit'],
   article: 'measure-a-speaker-pair',
   remedy: (f) => ({
+    ...UNIT_REPAIR,
     what: 'One output of the head unit gives nothing.',
     background:
       'A short that stays on for long kills an output. Until the unit is repaired, an amplifier fed from another pair can drive that speaker.',
     numbers: [...rearOverFrontRead(f), REAR_OVER_FRONT_HEALTHY],
-    repair: [{ do: 'repair-unit' }],
     fix: [
       'Key off, plug apart, meter on ohms: the run on that output to the frame, and across its two wires. A short there kills the next output, too.',
-      'Write down what is stored: rear on or off, level, bass. A unit from an exchange comes back as delivered.',
-      'Have the head unit repaired or exchanged.',
+      ...UNIT_REPAIR_STEPS,
     ],
     tools: 'Meter',
     minutes: 30,
-    who: 'An electronics workshop, or a dealer.',
-    parts: ['Repair or exchange of the head unit'],
     notBuy: ['A speaker for that corner: it gets nothing to play.', 'A reflash: it does not mend an output.'],
     cautions: ['short-suspected', 'key-off', 'ohms-dead', 'bridge', 'warranty', 'loud-tone'],
     proofOfCure: {

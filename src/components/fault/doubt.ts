@@ -1,5 +1,6 @@
 import type { Doubt } from '../../inference/doubt.ts';
 import { chanceOf } from '../../inference/posterior.ts';
+import { outcomeNamed } from '../../steps/outcome.ts';
 import type { Step } from '../../steps/step.ts';
 import { knownOf } from '../flow/said.ts';
 import { type FaultView, UNTHOUGHT } from './view.ts';
@@ -14,6 +15,8 @@ function wouldShow({ model, believed }: FaultView, cause: string, step: Step): s
   return likeliest && (step.outcomes[likeliest.outcome] ?? likeliest.outcome);
 }
 
+const UNDO_AND_REDO =
+  'That brought it back. Undo it, and do it once more: if the sound goes and comes with it, that is the proof.';
 const LOOK_ONCE_MORE = 'Look once more, another way if you can.';
 
 /** Why a question is asked once more: what does not fit, or that all hangs on it. Nobody is said to have been wrong. */

@@ -1,5 +1,6 @@
 import { AC_DIGITS } from '../../compute/meter.ts';
 import { formatQuantity, formatRange } from '../../compute/quantity.ts';
+import { rearAmpMayBeThere } from '../fitted/amp-there.ts';
 import { fedFromRear } from '../fitted/fed-from.ts';
 import { type Band, bandOf, measurement, type ReadingStep, type Situation, type Values } from '../step.ts';
 import { acReading, leastReferenceV, nothingBelowV, tooLittle } from '../tools/ac-volts.ts';
@@ -72,6 +73,7 @@ export const ampIn: ReadingStep<'ok' | 'low' | 'none'> = measurement({
   tool: 'meter',
   minutes: 8,
   conditions: ['amp-uncovered', 'amp-outputs-off', 'panel-off', 'tone-400', 'meter-on-ac'],
+  sensible: rearAmpMayBeThere,
   observes: ['settings', 'profile', 'unit', 'unit-leads'],
   cautions: ['bridge', 'loud-tone', 'flat-battery'],
   tones: ['400hz'],

@@ -1,3 +1,4 @@
+import { ampMayBeThere } from '../fitted/amp-there.ts';
 import { type ChoiceStep, choice } from '../step.ts';
 
 export const ampLight: ChoiceStep<'normal' | 'off' | 'fault'> = choice({
@@ -15,6 +16,7 @@ export const ampLight: ChoiceStep<'normal' | 'off' | 'fault'> = choice({
   tool: 'none',
   minutes: 1,
   conditions: ['head-unit-playing'],
+  sensible: ampMayBeThere,
   observes: ['settings', 'profile', 'unit', 'unit-leads', 'amp-supply', 'amp', 'run'],
   cautions: ['hot'],
   options: { normal: 'Lit as usual', off: 'Off', fault: 'Fault colour, or blinking' },

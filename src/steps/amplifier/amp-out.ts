@@ -1,5 +1,7 @@
 import { voltageRatio } from '../../compute/decibel.ts';
 import { formatQuantity } from '../../compute/quantity.ts';
+import { rearAmpMayBeThere } from '../fitted/amp-there.ts';
+import { is } from '../outcome.ts';
 import { type Band, bandOf, measurement, type ReadingStep, type Situation, type Values } from '../step.ts';
 import { acReading, tooLittle } from '../tools/ac-volts.ts';
 import { smallestDigitV } from '../tools/smallest-digit.ts';
@@ -79,6 +81,7 @@ export const ampOut: ReadingStep<'ok' | 'low' | 'none'> = measurement({
   tool: 'meter',
   minutes: 8,
   conditions: ['amp-uncovered', 'amp-outputs-off', 'tone-400', 'meter-on-ac'],
+  sensible: (f) => rearAmpMayBeThere(f) && !is(f, 'amp-light', 'off', 'fault'),
   observes: ['settings', 'profile', 'unit', 'unit-leads', 'amp-supply', 'amp'],
   cautions: ['amp-output', 'key-off', 'bridge', 'loud-tone', 'flat-battery'],
   tones: ['400hz'],

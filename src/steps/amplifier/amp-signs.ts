@@ -1,3 +1,5 @@
+import { ampMayBeThere } from '../fitted/amp-there.ts';
+import { is } from '../outcome.ts';
 import { type ChoiceStep, choice } from '../step.ts';
 
 export const ampSigns: ChoiceStep<'alive' | 'dead'> = choice({
@@ -14,6 +16,7 @@ export const ampSigns: ChoiceStep<'alive' | 'dead'> = choice({
   tool: 'ears',
   minutes: 11,
   conditions: ['volume-zero'],
+  sensible: (f) => ampMayBeThere(f) && is(f, 'amp-light', 'cannot'),
   observes: ['settings', 'profile', 'unit', 'unit-leads', 'amp-supply', 'amp', 'run'],
   cautions: ['hot', 'wakes-loud'],
   options: { alive: 'Yes, it clicks or gets warm', dead: 'No, nothing at all' },

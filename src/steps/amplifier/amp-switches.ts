@@ -1,3 +1,5 @@
+import { ampMayBeThere } from '../fitted/amp-there.ts';
+import { theAmp } from '../fitted/the-amp.ts';
 import { type ChoiceStep, choice } from '../step.ts';
 
 export const ampSwitches: ChoiceStep<'right' | 'mode' | 'range' | 'turn-on'> = choice({
@@ -17,6 +19,7 @@ export const ampSwitches: ChoiceStep<'right' | 'mode' | 'range' | 'turn-on'> = c
   tool: 'none',
   minutes: 5,
   conditions: ['amp-uncovered'],
+  sensible: (f) => ampMayBeThere(f) && theAmp(f).kind !== 'factory',
   observes: ['amp'],
   cautions: ['hot'],
   options: {

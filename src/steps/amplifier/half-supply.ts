@@ -1,5 +1,7 @@
 import { HALF_SUPPLY_PAIR_DIFFERENCE_V, halfSupplyBandV } from '../../compute/half-supply.ts';
 import { formatRange } from '../../compute/quantity.ts';
+import { rearAmpMayBeThere } from '../fitted/amp-there.ts';
+import { is } from '../outcome.ts';
 import { type Band, bandOf, measurement, type ReadingStep } from '../step.ts';
 
 const wireReading = (label: string) => ({
@@ -36,6 +38,7 @@ export const halfSupply: ReadingStep<'half' | 'zero' | 'one-odd' | 'unclear'> = 
   tool: 'meter',
   minutes: 6,
   conditions: ['amp-uncovered', 'music-paused', 'black-on-minus', 'meter-on-dc'],
+  sensible: (f) => rearAmpMayBeThere(f) && !is(f, 'rear-amp-input', 'line'),
   observes: ['unit', 'unit-leads'],
   cautions: ['bridge'],
   probes: { red: 'amp-in-plus', black: 'battery-minus' },

@@ -1,3 +1,4 @@
+import { is } from '../outcome.ts';
 import { type ChoiceStep, choice } from '../step.ts';
 
 export const oneByOne: ChoiceStep<'one' | 'together' | 'none'> = choice({
@@ -15,6 +16,8 @@ export const oneByOne: ChoiceStep<'one' | 'together' | 'none'> = choice({
   tool: 'none',
   minutes: 8,
   conditions: ['key-off', 'amp-uncovered', 'amp-outputs-off'],
+  sensible: (f) =>
+    is(f, 'speakers-unplugged', 'clears') && !is(f, 'amp-wires-to-frame', 'shorted') && !is(f, 'amp-runs', 'low'),
   observes: ['run', 'speaker', 'amp'],
   cautions: ['key-off', 'into-a-short', 'bridge'],
   options: {

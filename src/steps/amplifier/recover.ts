@@ -1,4 +1,6 @@
+import { ampMayBeThere } from '../fitted/amp-there.ts';
 import { type ChoiceStep, choice } from '../step.ts';
+import { goesOffAtTimes, showsFault } from './seen-on.ts';
 
 export const recover: ChoiceStep<'at-once' | 'after-minutes' | 'key-cycle' | 'stays'> = choice({
   place: 'amplifier',
@@ -15,6 +17,7 @@ export const recover: ChoiceStep<'at-once' | 'after-minutes' | 'key-cycle' | 'st
   tool: 'none',
   minutes: 4,
   conditions: ['head-unit-playing'],
+  sensible: (f) => ampMayBeThere(f) && (showsFault(f) || goesOffAtTimes(f)),
   observes: ['amp-supply', 'amp', 'run', 'speaker'],
   cautions: ['hot', 'into-a-short'],
   options: {

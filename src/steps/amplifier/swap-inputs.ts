@@ -1,3 +1,4 @@
+import { is } from '../outcome.ts';
 import { type ChoiceStep, choice } from '../step.ts';
 
 export const swapInputs: ChoiceStep<'plays' | 'silent'> = choice({
@@ -16,6 +17,8 @@ export const swapInputs: ChoiceStep<'plays' | 'silent'> = choice({
   tool: 'ears',
   minutes: 6,
   conditions: ['key-off', 'amp-uncovered'],
+  sensible: (f) =>
+    is(f, 'front-drive', 'same') && !is(f, 'rear-inputs', 'front') && !is(f, 'amp-light', 'off', 'fault'),
   observes: ['amp-supply', 'amp', 'run', 'speaker'],
   cautions: ['key-off', 'loud-tone'],
   options: { plays: 'Yes, the rear plays', silent: 'No, still silent' },

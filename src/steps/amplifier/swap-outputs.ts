@@ -1,3 +1,4 @@
+import { is } from '../outcome.ts';
 import { type ChoiceStep, choice } from '../step.ts';
 
 export const swapOutputs: ChoiceStep<'plays' | 'silent'> = choice({
@@ -15,6 +16,11 @@ export const swapOutputs: ChoiceStep<'plays' | 'silent'> = choice({
   tool: 'ears',
   minutes: 8,
   conditions: ['key-off', 'amp-uncovered', 'amp-outputs-off'],
+  sensible: (f) =>
+    is(f, 'front-drive', 'same') &&
+    !is(f, 'wire-to-frame', 'shorted', 'unclear') &&
+    !is(f, 'run-ohms', 'low') &&
+    !is(f, 'amp-light', 'off', 'fault'),
   observes: ['run', 'speaker'],
   cautions: ['key-off', 'short-suspected'],
   options: { plays: 'Yes, they play', silent: 'No, still silent' },

@@ -1,3 +1,5 @@
+import { rearAmpMayBeThere } from '../fitted/amp-there.ts';
+import { is } from '../outcome.ts';
 import { type ChoiceStep, choice } from '../step.ts';
 
 export const rearHiss: ChoiceStep<'hiss' | 'silent'> = choice({
@@ -15,6 +17,7 @@ export const rearHiss: ChoiceStep<'hiss' | 'silent'> = choice({
   tool: 'ears',
   minutes: 1,
   conditions: ['music-paused'],
+  sensible: (f) => rearAmpMayBeThere(f) && !is(f, 'amp-light', 'off', 'fault'),
   observes: ['amp-supply', 'amp', 'run', 'speaker'],
   cautions: ['loud-tone'],
   options: { hiss: 'Yes, hiss or a thump', silent: 'Dead silence' },

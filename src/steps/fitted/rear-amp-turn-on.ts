@@ -1,5 +1,7 @@
 import { ampDriving, withAmpKnown } from '../../rig/rig.ts';
+import { is } from '../outcome.ts';
 import { type RigStep, rigQuestion } from '../step.ts';
+import { rearAmpMayBeThere } from './amp-there.ts';
 
 export const rearAmpTurnOn: RigStep<'wire' | 'signal' | 'dc'> = rigQuestion({
   place: 'fitted',
@@ -14,6 +16,7 @@ export const rearAmpTurnOn: RigStep<'wire' | 'signal' | 'dc'> = rigQuestion({
   why: 'An amplifier that listens stays off when the rear outputs of the head unit are silent. One with a wire does not care.',
   tool: 'none',
   minutes: 1,
+  sensible: (f) => rearAmpMayBeThere(f) && !is(f, 'which-amp', 'cannot'),
   observes: [],
   options: { wire: 'By a remote wire', signal: 'By hearing a signal', dc: 'By sensing DC on its inputs' },
   outcomes: { wire: 'a remote wire', signal: 'hearing a signal', dc: 'sensing DC' },

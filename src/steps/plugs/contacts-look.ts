@@ -1,3 +1,4 @@
+import { is } from '../outcome.ts';
 import { type ChoiceStep, choice } from '../step.ts';
 
 export const contactsLook: ChoiceStep<'apart' | 'film' | 'clean'> = choice({
@@ -14,6 +15,7 @@ export const contactsLook: ChoiceStep<'apart' | 'film' | 'clean'> = choice({
   tool: 'none',
   minutes: 1,
   conditions: ['key-off', 'lid-plug-apart'],
+  sensible: (f) => is(f, 'lid-check', 'cured', 'reacts', 'no-effect', 'hiss-now'),
   observes: ['run'],
   cautions: ['key-off'],
   options: { apart: 'It was apart or not locked', film: 'Together, with dirt or a film', clean: 'Together and clean' },

@@ -1,3 +1,6 @@
+import { mayBeOff } from '../amplifier/seen-on.ts';
+import { ampMayBeThere } from '../fitted/amp-there.ts';
+import { switchedBy } from '../fitted/switched-by.ts';
 import { type ChoiceStep, choice } from '../step.ts';
 
 export const inputPlug: ChoiceStep<'cured' | 'no-change'> = choice({
@@ -14,6 +17,7 @@ export const inputPlug: ChoiceStep<'cured' | 'no-change'> = choice({
   tool: 'none',
   minutes: 3,
   conditions: ['key-off', 'amp-uncovered'],
+  sensible: (f) => ampMayBeThere(f) && mayBeOff(f) && switchedBy(f) !== 'wire',
   observes: ['unit-leads', 'amp'],
   cautions: ['key-off', 'wakes-loud'],
   options: { cured: 'Yes, it wakes', 'no-change': 'No change' },

@@ -1,4 +1,5 @@
 import { formatQuantity, formatRange } from '../../compute/quantity.ts';
+import { is } from '../outcome.ts';
 import { type Band, measurement, type ReadingStep } from '../step.ts';
 import { bassRatio } from './bass-ratio.ts';
 import { ALL_TONES, badTones, FRONT_PAIR, referenceToneV, speakersOff, TONE_READINGS } from './tones.ts';
@@ -36,6 +37,7 @@ export const tonesOff: ReadingStep<'boosted' | 'flat' | 'cut' | 'unclear'> = mea
   tool: 'meter',
   minutes: 10,
   conditions: ['controls-flat', 'amp-outputs-off', 'panel-off', 'tone-400', 'meter-on-ac'],
+  sensible: (f) => !is(f, 'unit-kind', 'replaced'),
   observes: ['settings', 'profile', 'unit'],
   cautions: ['bridge', 'loud-tone', 'flat-battery'],
   tones: ALL_TONES,

@@ -1,4 +1,5 @@
 import { formatQuantity, formatRange } from '../../compute/quantity.ts';
+import { is } from '../outcome.ts';
 import { type Band, bandOf, measurement, type ReadingStep, type Situation } from '../step.ts';
 import { acReading } from '../tools/ac-volts.ts';
 import { cleanOffV, FRONT_PAIR, speakersOff } from './tones.ts';
@@ -37,6 +38,7 @@ export const topStep: ReadingStep<'full' | 'lowered' | 'unclear'> = measurement(
   tool: 'meter',
   minutes: 5,
   conditions: ['controls-flat', 'amp-outputs-off', 'panel-off', 'tone-80', 'meter-on-ac'],
+  sensible: (f) => !is(f, 'unit-kind', 'replaced'),
   observes: ['settings', 'profile', 'unit'],
   cautions: ['full-tone', 'bridge', 'flat-battery'],
   tones: ['80hz'],

@@ -1,6 +1,8 @@
 import { coilBandOhm } from '../../compute/impedance.ts';
 import { formatQuantity } from '../../compute/quantity.ts';
 import { ampEstimate, estimate } from '../../rig/rig.ts';
+import { mayProtectItself } from '../amplifier/seen-on.ts';
+import { ampMayBeThere } from '../fitted/amp-there.ts';
 import { ampPair, theAmp } from '../fitted/the-amp.ts';
 import { type Band, labelIn, measurement, type ReadingStep, type Situation, type Values } from '../step.ts';
 import { LEADS_OHM, ohmReading, SHORTED_RATIO } from './ohms.ts';
@@ -51,6 +53,7 @@ export const ampRuns: ReadingStep<'ok' | 'low' | 'heavy'> = measurement({
   tool: 'meter',
   minutes: 5,
   conditions: ['key-off', 'amp-uncovered', 'amp-outputs-off', 'meter-on-ohms'],
+  sensible: (f) => ampMayBeThere(f) && mayProtectItself(f),
   observes: ['run', 'speaker'],
   cautions: ['ohms-dead', 'key-off'],
   probes: { red: 'run-plus', black: 'run-minus' },

@@ -1,3 +1,5 @@
+import { mayProtectItself } from '../amplifier/seen-on.ts';
+import { ampMayBeThere } from '../fitted/amp-there.ts';
 import { measurement, type ReadingStep } from '../step.ts';
 import { ohmReading } from './ohms.ts';
 import { wireToFrame } from './wire-to-frame.ts';
@@ -18,6 +20,7 @@ export const ampWiresToFrame: ReadingStep<'clear' | 'shorted' | 'unclear'> = mea
   tool: 'meter',
   minutes: 6,
   conditions: ['key-off', 'amp-uncovered', 'amp-outputs-off', 'meter-on-ohms'],
+  sensible: (f) => ampMayBeThere(f) && mayProtectItself(f),
   observes: ['run', 'speaker'],
   cautions: ['ohms-dead', 'key-off', 'bridge'],
   probes: { red: 'run-plus', black: 'frame' },

@@ -1,6 +1,7 @@
 import { coilBandOhm } from '../../compute/impedance.ts';
 import { formatRange } from '../../compute/quantity.ts';
 import { estimate } from '../../rig/rig.ts';
+import { is } from '../outcome.ts';
 import { type Band, bandOf, measurement, type ReadingStep, type Situation } from '../step.ts';
 import { LEADS_OHM, lessLeads, OPEN_RATIO, ohmReading, SHORTED_RATIO, withLeads } from './ohms.ts';
 
@@ -35,6 +36,7 @@ export const coilOhms: ReadingStep<'ok' | 'open' | 'low' | 'unclear'> = measurem
   tool: 'meter',
   minutes: 8,
   conditions: ['key-off', 'grille-off', 'meter-on-ohms'],
+  sensible: (f) => is(f, 'run-ohms', 'open', 'low', 'high', 'unclear'),
   observes: ['speaker'],
   cautions: ['ohms-dead', 'cone', 'warranty'],
   probes: { red: 'speaker-plus', black: 'speaker-minus' },

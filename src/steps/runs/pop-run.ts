@@ -1,3 +1,4 @@
+import { isKnown } from '../outcome.ts';
 import { type ChoiceStep, choice } from '../step.ts';
 
 export const popRun: ChoiceStep<'moves' | 'dead'> = choice({
@@ -15,6 +16,7 @@ export const popRun: ChoiceStep<'moves' | 'dead'> = choice({
   tool: 'cell',
   minutes: 6,
   conditions: ['key-off', 'rear-plug-apart'],
+  sensible: (f) => !isKnown(f, 'run-ohms'),
   observes: ['run', 'speaker'],
   cautions: ['key-off', 'cell'],
   options: { moves: 'Both click', dead: 'No click on one or both' },

@@ -1,3 +1,4 @@
+import { is } from '../outcome.ts';
 import { type ChoiceStep, choice } from '../step.ts';
 
 export const popSpeaker: ChoiceStep<'moves' | 'dead'> = choice({
@@ -11,6 +12,7 @@ export const popSpeaker: ChoiceStep<'moves' | 'dead'> = choice({
   tool: 'cell',
   minutes: 8,
   conditions: ['key-off', 'grille-off'],
+  sensible: (f) => is(f, 'pop-run', 'dead'),
   observes: ['speaker'],
   cautions: ['cell', 'cone', 'warranty'],
   options: { moves: 'Yes, it moves', dead: 'No, nothing' },

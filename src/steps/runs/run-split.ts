@@ -1,3 +1,4 @@
+import { is } from '../outcome.ts';
 import { type ChoiceStep, choice } from '../step.ts';
 
 /** Where along an open run the open place is, at the docking plug. */
@@ -17,6 +18,7 @@ export const runSplit: ChoiceStep<'bike-side' | 'contacts' | 'lid-side' | 'no-pl
   tool: 'meter',
   minutes: 5,
   conditions: ['key-off', 'rear-plug-apart', 'lid-plug-apart', 'meter-on-ohms'],
+  sensible: (f) => (is(f, 'run-ohms', 'open') || is(f, 'pop-run', 'dead')) && !is(f, 'lid-check', 'no-plug'),
   observes: ['run', 'speaker'],
   cautions: ['ohms-dead', 'key-off'],
   options: {

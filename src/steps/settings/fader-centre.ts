@@ -1,3 +1,4 @@
+import { is } from '../outcome.ts';
 import { type ChoiceStep, choice, EVERY_PART } from '../step.ts';
 
 export const faderCentre: ChoiceStep<'cured' | 'plays' | 'no-change'> = choice({
@@ -15,6 +16,7 @@ export const faderCentre: ChoiceStep<'cured' | 'plays' | 'no-change'> = choice({
   tool: 'ears',
   minutes: 1,
   conditions: ['head-unit-playing'],
+  sensible: (f) => !(is(f, 'rear-inputs', 'front') && (is(f, 'rear-hiss', 'hiss') || is(f, 'lid-check', 'hiss-now'))),
   observes: EVERY_PART,
   options: {
     'no-change': 'No, still silent',

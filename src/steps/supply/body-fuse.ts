@@ -1,4 +1,7 @@
+import { mayBeOff } from '../amplifier/seen-on.ts';
+import { is } from '../outcome.ts';
 import { type ChoiceStep, choice } from '../step.ts';
+import { supplyMayFail } from './may-fail.ts';
 
 export const bodyFuse: ChoiceStep<'whole' | 'blown' | 'none'> = choice({
   place: 'supply',
@@ -15,6 +18,11 @@ export const bodyFuse: ChoiceStep<'whole' | 'blown' | 'none'> = choice({
   tool: 'none',
   minutes: 3,
   conditions: ['key-off', 'amp-uncovered'],
+  sensible: (f) =>
+    supplyMayFail(f) &&
+    mayBeOff(f) &&
+    !is(f, 'remote-jumper', 'wakes', 'fault') &&
+    !is(f, 'amp-terminals', 'plus-open', 'ground-open'),
   observes: ['amp-supply', 'amp'],
   cautions: ['key-off', 'fuse'],
   options: { whole: 'All whole', blown: 'One is burnt through', none: 'It has none' },

@@ -1,4 +1,5 @@
 import { type ChoiceStep, choice } from '../step.ts';
+import { fuseIsOpen } from './may-fail.ts';
 
 /** A lamp lets only its own current through, so it can stand in for the fuse while the short is still there. */
 export const fuseLamp: ChoiceStep<'dark' | 'bright'> = choice({
@@ -18,6 +19,7 @@ export const fuseLamp: ChoiceStep<'dark' | 'bright'> = choice({
   tool: 'test-lamp',
   minutes: 5,
   conditions: ['amp-uncovered', 'remote-off', 'amp-outputs-off', 'lamp-for-fuse'],
+  sensible: fuseIsOpen,
   observes: ['amp-supply', 'amp'],
   cautions: ['key-off', 'lamp-hot', 'minus-first', 'fuse'],
   options: { dark: 'Dark, perhaps after a short glow', bright: 'Bright, and it stays bright' },

@@ -1,4 +1,5 @@
 import { type ChoiceStep, choice } from '../step.ts';
+import { fuseMayBeOpen } from './may-fail.ts';
 
 export const fuseLook: ChoiceStep<'blown' | 'whole'> = choice({
   place: 'supply',
@@ -16,6 +17,7 @@ export const fuseLook: ChoiceStep<'blown' | 'whole'> = choice({
   tool: 'none',
   minutes: 2,
   conditions: ['fuse-out'],
+  sensible: fuseMayBeOpen,
   observes: ['amp-supply'],
   cautions: ['key-off', 'hot'],
   options: { blown: 'Burnt through, or the breaker had tripped', whole: 'It looks whole' },

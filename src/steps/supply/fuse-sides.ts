@@ -1,7 +1,9 @@
 import { formatRange } from '../../compute/quantity.ts';
+import { is } from '../outcome.ts';
 import { labelIn, measurement, type ReadingStep } from '../step.ts';
 import { dcReading } from '../tools/dc-volts.ts';
 import { batteryV } from './amp-feed.ts';
+import { supplyMayFail } from './may-fail.ts';
 import { DRIFT_V, NEAR_V, plusBands } from './terminal-bands.ts';
 
 /** Both sides of the main fuse, while it sits in its holder. */
@@ -21,6 +23,7 @@ export const fuseSides: ReadingStep<'whole' | 'open' | 'no-feed'> = measurement(
   tool: 'meter',
   minutes: 3,
   conditions: ['black-on-minus', 'meter-on-dc'],
+  sensible: (f) => supplyMayFail(f) && is(f, 'amp-terminals', 'plus-open', 'cannot'),
   observes: ['amp-supply'],
   cautions: ['plus-probe', 'hot'],
   probes: { red: 'fuse-out', black: 'battery-minus' },

@@ -1,3 +1,4 @@
+import { is } from '../outcome.ts';
 import { type ChoiceStep, choice } from '../step.ts';
 
 export const leadOffAmp: ChoiceStep<'bright' | 'dark'> = choice({
@@ -15,6 +16,7 @@ export const leadOffAmp: ChoiceStep<'bright' | 'dark'> = choice({
   tool: 'test-lamp',
   minutes: 5,
   conditions: ['amp-uncovered', 'remote-off', 'amp-outputs-off', 'lamp-for-fuse', 'minus-off'],
+  sensible: (f) => is(f, 'fuse-lamp', 'bright'),
   observes: ['amp-supply', 'amp'],
   cautions: ['minus-first', 'lamp-hot'],
   options: { bright: 'Still bright', dark: 'Dark now' },

@@ -1,8 +1,9 @@
 import { formatQuantity } from '../../compute/quantity.ts';
-import { numberIn } from '../outcome.ts';
+import { is, numberIn } from '../outcome.ts';
 import { measurement, type ReadingStep, type Situation } from '../step.ts';
 import { dcReading } from '../tools/dc-volts.ts';
 import { supplyUnderLoad } from './supply-under-load.ts';
+import { weakestPart } from './weakest-part.ts';
 
 const lostOnPlusV = ({ facts }: Situation): number => numberIn(facts[supplyUnderLoad.id], 'plusDropV', 'V') ?? 0;
 
@@ -23,6 +24,8 @@ export const plusPath: ReadingStep<'ring' | 'holder' | 'lead'> = measurement({
   tool: 'meter',
   minutes: 4,
   conditions: ['amp-uncovered', 'line-leads-out', 'lamp-on', 'meter-on-dc'],
+  // Worn on its own is no reason, but with one more thing beside it the weakest part is looked into.
+  sensible: (f) => is(f, 'supply-under-load', 'plus-drop') || weakestPart(f) === 'plus',
   observes: ['amp-supply'],
   cautions: ['plus-probe', 'lamp-hot', 'hot'],
   probes: { red: 'battery-plus', black: 'fuse-in' },

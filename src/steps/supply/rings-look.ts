@@ -1,4 +1,6 @@
+import { is } from '../outcome.ts';
 import { type ChoiceStep, choice } from '../step.ts';
+import { supplyMayFail } from './may-fail.ts';
 
 export const ringsLook: ChoiceStep<'battery' | 'ground' | 'tight'> = choice({
   place: 'supply',
@@ -15,6 +17,7 @@ export const ringsLook: ChoiceStep<'battery' | 'ground' | 'tight'> = choice({
   tool: 'none',
   minutes: 3,
   conditions: ['minus-off'],
+  sensible: (f) => supplyMayFail(f) && !is(f, 'supply-under-load', 'ok'),
   observes: ['amp-supply'],
   cautions: ['minus-first'],
   options: {

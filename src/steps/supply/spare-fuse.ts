@@ -1,4 +1,6 @@
+import { is } from '../outcome.ts';
 import { type ChoiceStep, choice } from '../step.ts';
+import { fuseIsOpen, fuseMayBeOpen } from './may-fail.ts';
 
 export const spareFuse: ChoiceStep<'wakes' | 'holds' | 'opens'> = choice({
   place: 'supply',
@@ -17,6 +19,8 @@ export const spareFuse: ChoiceStep<'wakes' | 'holds' | 'opens'> = choice({
   tool: 'spare-fuse',
   minutes: 4,
   conditions: ['amp-uncovered', 'remote-off', 'amp-outputs-off', 'fuse-out'],
+  sensible: (f) =>
+    is(f, 'fuse-lamp', 'dark', 'cannot') || (is(f, 'fuse-look', 'whole') && fuseMayBeOpen(f) && !fuseIsOpen(f)),
   observes: ['amp-supply', 'amp'],
   cautions: ['fuse', 'key-off', 'hot'],
   options: {

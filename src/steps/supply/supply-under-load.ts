@@ -1,10 +1,12 @@
 import { KEY_ON_FLAT_V, KEY_ON_HEALTHY_V } from '../../compute/amp-supply.ts';
 import { formatQuantity } from '../../compute/quantity.ts';
+import { is } from '../outcome.ts';
 import { labelIn, measurement, type ReadingStep, type Situation, type Values } from '../step.ts';
 import { dcReading } from '../tools/dc-volts.ts';
 import { healthyPathOhm, LAMP_A } from './amp-feed.ts';
 import { BATTERY, BATTERY_BANDS } from './battery.ts';
 import { bandsOfDrop, cuttingOutV, type Drop, isDrop } from './drops.ts';
+import { supplyMayFail } from './may-fail.ts';
 import { DRIFT_V } from './terminal-bands.ts';
 
 function togetherCutsOut(values: Values, situation: Situation): boolean {
@@ -42,6 +44,7 @@ export const supplyUnderLoad: ReadingStep<'ok' | 'unclear' | 'plus-drop' | 'grou
     tool: 'meter',
     minutes: 10,
     conditions: ['amp-uncovered', 'line-leads-out', 'lamp-on', 'meter-on-dc'],
+    sensible: (f) => supplyMayFail(f) && is(f, 'amp-terminals', 'ok', 'unclear'),
     observes: ['amp-supply'],
     cautions: ['plus-probe', 'lamp-hot', 'ground-open'],
     probes: { red: 'battery-plus', black: 'amp-plus' },

@@ -1,5 +1,6 @@
 import { theAmp } from '../fitted/the-amp.ts';
 import { type ChoiceStep, choice } from '../step.ts';
+import { supplyMayFail } from './may-fail.ts';
 
 export const supplyWiggle: ChoiceStep<'no-effect' | 'battery' | 'holder' | 'ground' | 'remote' | 'input'> = choice({
   place: 'supply',
@@ -16,6 +17,7 @@ export const supplyWiggle: ChoiceStep<'no-effect' | 'battery' | 'holder' | 'grou
   tool: 'none',
   minutes: 5,
   conditions: ['amp-uncovered', 'head-unit-playing'],
+  sensible: supplyMayFail,
   observes: ['unit-leads', 'amp-supply', 'amp'],
   cautions: ['hot', 'wakes-loud'],
   options: {

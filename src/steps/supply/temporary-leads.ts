@@ -1,4 +1,6 @@
+import { is, isKnown } from '../outcome.ts';
 import { type ChoiceStep, choice } from '../step.ts';
+import { fuseIsOpen, supplyMayFail } from './may-fail.ts';
 
 /** Both ways bypassed, one at a time: the test of leads for whoever has no meter. */
 export const temporaryLeads: ChoiceStep<'plus' | 'ground' | 'neither'> = choice({
@@ -18,6 +20,8 @@ export const temporaryLeads: ChoiceStep<'plus' | 'ground' | 'neither'> = choice(
   tool: 'jumper',
   minutes: 10,
   conditions: ['key-off', 'amp-uncovered'],
+  sensible: (f) =>
+    supplyMayFail(f) && !isKnown(f, 'supply-under-load') && !fuseIsOpen(f) && !is(f, 'fuse-lamp', 'bright'),
   observes: ['amp-supply', 'amp'],
   cautions: ['minus-first', 'temporary-lead', 'key-off', 'ground-open'],
   options: {

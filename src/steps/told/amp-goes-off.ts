@@ -1,4 +1,4 @@
-import { answeredWith } from '../outcome.ts';
+import { answeredWith, is } from '../outcome.ts';
 import { type ChoiceStep, choice } from '../step.ts';
 
 export const ampGoesOff: ChoiceStep<'stays-on' | 'always' | 'bumps' | 'running' | 'loud' | 'hot' | 'quiet'> = choice({
@@ -12,6 +12,8 @@ export const ampGoesOff: ChoiceStep<'stays-on' | 'always' | 'bumps' | 'running' 
   why: 'Bumps point to a contact, loud music to volts that are lost, heat to its cooling, quiet music to its listening.',
   tool: 'none',
   minutes: 0.5,
+  sensible: (f) =>
+    is(f, 'amp-light', 'normal', 'fault') || is(f, 'amp-signs', 'alive') || is(f, 'amp-history', 'comes-and-goes'),
   observes: ['settings', 'profile', 'unit', 'unit-leads', 'amp-supply', 'amp', 'run', 'speaker'],
   options: {
     'stays-on': 'It stays on, it is only silent',

@@ -1,3 +1,4 @@
+import { ampMayBeThere } from '../fitted/amp-there.ts';
 import { type ChoiceStep, choice } from '../step.ts';
 
 export const ampHistory: ChoiceStep<'never' | 'stopped' | 'comes-and-goes'> = choice({
@@ -10,6 +11,7 @@ export const ampHistory: ChoiceStep<'never' | 'stopped' | 'comes-and-goes'> = ch
   why: 'One that never came on points to the fitting. One that stopped points to a fuse, a contact or the last work.',
   tool: 'none',
   minutes: 0.3,
+  sensible: ampMayBeThere,
   observes: [],
   options: { never: 'Never', stopped: 'It did, then it stopped', 'comes-and-goes': 'It comes and goes' },
   outcomes: { never: 'never came on', stopped: 'worked, then stopped', 'comes-and-goes': 'comes and goes' },

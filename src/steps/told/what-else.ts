@@ -1,3 +1,4 @@
+import { is } from '../outcome.ts';
 import { type ChoiceStep, choice } from '../step.ts';
 
 export const whatElse: ChoiceStep<'nothing' | 'accessories' | 'unit' | 'bike'> = choice({
@@ -10,6 +11,7 @@ export const whatElse: ChoiceStep<'nothing' | 'accessories' | 'unit' | 'bike'> =
   why: 'A dead socket names the fuse that the remote wire shares. A clock set back names the battery posts.',
   tool: 'none',
   minutes: 1,
+  sensible: (f) => !is(f, 'amp-history', 'never'),
   observes: ['unit', 'amp-supply'],
   options: {
     nothing: 'Nothing else',

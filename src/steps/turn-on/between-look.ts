@@ -1,3 +1,7 @@
+import { mayBeOff } from '../amplifier/seen-on.ts';
+import { ampMayBeThere } from '../fitted/amp-there.ts';
+import { switchedBy } from '../fitted/switched-by.ts';
+import { theAmp } from '../fitted/the-amp.ts';
 import { type ChoiceStep, choice } from '../step.ts';
 
 export const betweenLook: ChoiceStep<'box' | 'direct'> = choice({
@@ -15,6 +19,7 @@ export const betweenLook: ChoiceStep<'box' | 'direct'> = choice({
   tool: 'none',
   minutes: 3,
   conditions: ['amp-uncovered'],
+  sensible: (f) => ampMayBeThere(f) && mayBeOff(f) && (switchedBy(f) ?? 'dc') === 'dc' && theAmp(f).input !== 'line',
   observes: ['unit-leads'],
   options: { box: 'Yes, something is in between', direct: 'No, straight speaker wires' },
   outcomes: { box: 'a converter or a line lead', direct: 'straight speaker wires' },

@@ -1,3 +1,6 @@
+import { mayBeOff } from '../amplifier/seen-on.ts';
+import { ampMayBeThere } from '../fitted/amp-there.ts';
+import { is } from '../outcome.ts';
 import { type ChoiceStep, choice } from '../step.ts';
 
 export const remoteJumper: ChoiceStep<'wakes' | 'dead' | 'fault' | 'no-terminal'> = choice({
@@ -17,6 +20,7 @@ export const remoteJumper: ChoiceStep<'wakes' | 'dead' | 'fault' | 'no-terminal'
   tool: 'jumper',
   minutes: 3,
   conditions: ['amp-uncovered', 'line-leads-out', 'remote-off', 'volume-zero'],
+  sensible: (f) => ampMayBeThere(f) && mayBeOff(f) && !is(f, 'amp-terminals', 'plus-open', 'ground-open'),
   observes: ['amp-supply', 'amp', 'run', 'speaker'],
   cautions: ['jumper', 'wakes-loud', 'ground-open'],
   options: {

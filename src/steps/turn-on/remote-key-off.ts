@@ -1,4 +1,6 @@
 import { REMOTE_NOTHING_BELOW_V } from '../../compute/amp-supply.ts';
+import { mayHaveRemote } from '../fitted/switched-by.ts';
+import { is } from '../outcome.ts';
 import { measurement, type ReadingStep } from '../step.ts';
 import { dcReading } from '../tools/dc-volts.ts';
 
@@ -16,6 +18,9 @@ export const remoteKeyOff: ReadingStep<'dead' | 'live'> = measurement({
   tool: 'meter',
   minutes: 12,
   conditions: ['amp-uncovered', 'key-off', 'black-on-minus', 'meter-on-dc'],
+  sensible: (f) =>
+    mayHaveRemote(f) &&
+    (is(f, 'amp-terminals', 'battery-low') || is(f, 'supply-under-load', 'battery-sags') || is(f, 'what-else', 'bike')),
   observes: ['unit-leads', 'amp-supply'],
   probes: { red: 'amp-remote', black: 'battery-minus' },
   readings: { remoteV: dcReading('Remote terminal, key off') },

@@ -1,3 +1,6 @@
+import { mayBeOff } from '../amplifier/seen-on.ts';
+import { mayHaveRemote } from '../fitted/switched-by.ts';
+import { isKnown } from '../outcome.ts';
 import { type ChoiceStep, choice } from '../step.ts';
 
 export const remoteLamp: ChoiceStep<'lit' | 'dark'> = choice({
@@ -14,6 +17,7 @@ export const remoteLamp: ChoiceStep<'lit' | 'dark'> = choice({
   tool: 'test-lamp',
   minutes: 2,
   conditions: ['amp-uncovered', 'head-unit-playing'],
+  sensible: (f) => mayHaveRemote(f) && mayBeOff(f) && !isKnown(f, 'remote-volts'),
   observes: ['unit', 'unit-leads', 'amp-supply'],
   options: { lit: 'It lights', dark: 'It stays dark' },
   outcomes: { lit: 'lights', dark: 'dark' },

@@ -1,3 +1,5 @@
+import { mayHaveRemote } from '../fitted/switched-by.ts';
+import { is } from '../outcome.ts';
 import { labelIn, measurement, type ReadingStep } from '../step.ts';
 import { dcReading } from '../tools/dc-volts.ts';
 import { remoteBands, remoteHealthy } from './remote-bands.ts';
@@ -17,6 +19,7 @@ export const remoteSource: ReadingStep<'live' | 'low' | 'dead'> = measurement({
   tool: 'meter',
   minutes: 6,
   conditions: ['head-unit-playing', 'black-on-minus', 'meter-on-dc'],
+  sensible: (f) => mayHaveRemote(f) && is(f, 'remote-volts', 'none', 'low', 'unclear'),
   observes: ['unit', 'unit-leads', 'amp-supply'],
   cautions: ['data'],
   probes: { red: 'remote-start', black: 'battery-minus' },

@@ -1,3 +1,5 @@
+import { mayHaveRemote } from '../fitted/switched-by.ts';
+import { is } from '../outcome.ts';
 import { type ChoiceStep, choice } from '../step.ts';
 
 export const remoteStartLamp: ChoiceStep<'lit' | 'dark'> = choice({
@@ -11,6 +13,7 @@ export const remoteStartLamp: ChoiceStep<'lit' | 'dark'> = choice({
   tool: 'test-lamp',
   minutes: 5,
   conditions: ['head-unit-playing'],
+  sensible: (f) => mayHaveRemote(f) && is(f, 'remote-lamp', 'dark'),
   observes: ['unit', 'unit-leads', 'amp-supply'],
   cautions: ['data'],
   options: { lit: 'It lights', dark: 'It stays dark' },

@@ -1,4 +1,6 @@
+import { mayHaveRemote } from '../fitted/switched-by.ts';
 import { labelIn, measurement, type ReadingStep } from '../step.ts';
+import { supplyMayFail } from '../supply/may-fail.ts';
 import { dcReading } from '../tools/dc-volts.ts';
 import { remoteBands, remoteHealthy } from './remote-bands.ts';
 
@@ -17,6 +19,7 @@ export const remoteVolts: ReadingStep<'ok' | 'low' | 'none' | 'unclear'> = measu
   tool: 'meter',
   minutes: 2,
   conditions: ['amp-uncovered', 'head-unit-playing', 'black-on-minus', 'meter-on-dc'],
+  sensible: (f) => mayHaveRemote(f) && supplyMayFail(f),
   observes: ['unit', 'unit-leads', 'amp-supply'],
   probes: { red: 'amp-remote', black: 'battery-minus' },
   readings: { remoteV: dcReading('Remote terminal') },

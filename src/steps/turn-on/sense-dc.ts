@@ -1,8 +1,10 @@
 import { SENSE_DC_HIGHEST_V, SENSE_DC_LOWEST_V } from '../../compute/amp-supply.ts';
 import { HALF_SUPPLY_PAIR_DIFFERENCE_V, halfSupplyBandV } from '../../compute/half-supply.ts';
 import { formatRange } from '../../compute/quantity.ts';
+import { switchedBy } from '../fitted/switched-by.ts';
 import { type Band, labelIn, measurement, type ReadingStep } from '../step.ts';
 import { batteryV } from '../supply/amp-feed.ts';
+import { supplyMayFail } from '../supply/may-fail.ts';
 import { dcReading } from '../tools/dc-volts.ts';
 
 function dcBands(supplyV: number): readonly Band[] {
@@ -31,6 +33,7 @@ export const senseDc: ReadingStep<'half' | 'zero' | 'one-odd' | 'unclear'> = mea
   tool: 'meter',
   minutes: 5,
   conditions: ['amp-uncovered', 'music-paused', 'black-on-minus', 'meter-on-dc'],
+  sensible: (f) => supplyMayFail(f) && (switchedBy(f) ?? 'dc') === 'dc',
   observes: ['unit', 'unit-leads'],
   cautions: ['bridge'],
   probes: { red: 'amp-in-plus', black: 'battery-minus' },

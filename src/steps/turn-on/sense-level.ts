@@ -1,6 +1,8 @@
 import { SENSE_HIGHEST_V, SENSE_LOWEST_V } from '../../compute/amp-supply.ts';
 import { formatQuantity, formatRange } from '../../compute/quantity.ts';
+import { switchedBy } from '../fitted/switched-by.ts';
 import { type Band, labelIn, measurement, type ReadingStep, type Situation, type Values } from '../step.ts';
+import { supplyMayFail } from '../supply/may-fail.ts';
 import { acReading, UNIT_AC_POSSIBLE_V } from '../tools/ac-volts.ts';
 import { smallestDigitV } from '../tools/smallest-digit.ts';
 
@@ -38,6 +40,7 @@ export const senseLevel: ReadingStep<'ok' | 'low' | 'none' | 'unclear'> = measur
   tool: 'meter',
   minutes: 6,
   conditions: ['amp-uncovered', 'amp-outputs-off', 'tone-400', 'meter-on-ac'],
+  sensible: (f) => supplyMayFail(f) && (switchedBy(f) ?? 'signal') === 'signal',
   observes: ['settings', 'profile', 'unit', 'unit-leads'],
   cautions: ['bridge', 'loud-tone', 'amp-output'],
   tones: ['400hz'],

@@ -1,3 +1,7 @@
+import { mayBeOff } from '../amplifier/seen-on.ts';
+import { ampMayBeThere } from '../fitted/amp-there.ts';
+import { switchedBy } from '../fitted/switched-by.ts';
+import { is } from '../outcome.ts';
 import { type ChoiceStep, choice } from '../step.ts';
 
 export const wakesWhenLoud: ChoiceStep<'awake' | 'wakes' | 'wakes-silent' | 'fault' | 'stays-off'> = choice({
@@ -16,6 +20,11 @@ export const wakesWhenLoud: ChoiceStep<'awake' | 'wakes' | 'wakes-silent' | 'fau
   tool: 'ears',
   minutes: 2,
   conditions: ['head-unit-playing'],
+  sensible: (f) =>
+    ampMayBeThere(f) &&
+    mayBeOff(f) &&
+    switchedBy(f) !== 'dc' &&
+    (switchedBy(f) !== 'wire' || is(f, 'remote-volts', 'ok', 'unclear')),
   observes: ['settings', 'profile', 'unit', 'unit-leads', 'amp-supply', 'amp', 'run', 'speaker'],
   cautions: ['loud-tone'],
   options: {

@@ -1,3 +1,6 @@
+import { mayBeOff } from '../amplifier/seen-on.ts';
+import { mayHaveRemote } from '../fitted/switched-by.ts';
+import { is } from '../outcome.ts';
 import { type ChoiceStep, choice } from '../step.ts';
 
 export const adapterLook: ChoiceStep<'gap' | 'through'> = choice({
@@ -15,6 +18,7 @@ export const adapterLook: ChoiceStep<'gap' | 'through'> = choice({
   tool: 'none',
   minutes: 5,
   conditions: ['key-off', 'panel-off'],
+  sensible: (f) => is(f, 'unit-kind', 'replaced') && mayHaveRemote(f) && mayBeOff(f),
   observes: ['unit-leads'],
   cautions: ['key-off', 'data'],
   options: { gap: 'No, the place is empty', through: 'Yes, it goes through' },

@@ -1,4 +1,5 @@
 import { formatQuantity } from '../../compute/quantity.ts';
+import { is } from '../outcome.ts';
 import { measurement, type ReadingStep } from '../step.ts';
 import { leastReferenceV } from '../tools/ac-volts.ts';
 import { beforeTheTone, rearUnplugged } from './before-the-tone.ts';
@@ -23,6 +24,7 @@ export const rearPairAgain: ReadingStep<RearPairOutcome> = measurement({
   why: 'A rear pair that is weak, or there on one side only, is more often a setting than a broken output.',
   // Three of its own. What it needs stands from the first reading.
   minutes: 8,
+  sensible: (f) => is(f, 'rear-pair', 'none', 'uneven', 'one-only'),
   givenUnder: ['meter-digit', 'rear-pair'],
   ifCannot: 'We go on with the first reading.',
 });

@@ -1,4 +1,5 @@
 import { type ChoiceStep, choice } from '../step.ts';
+import { rearPairFound, rearPairSilent } from './rear-pair-found.ts';
 
 /** How the rear pairs were read: a break before the place, or a short after it, looks like a head unit that sends nothing. */
 export const rearPairPlace: ChoiceStep<'unit' | 'on-the-way' | 'loaded'> = choice({
@@ -15,6 +16,7 @@ export const rearPairPlace: ChoiceStep<'unit' | 'on-the-way' | 'loaded'> = choic
   why: 'A plug left apart behind the fairing, or a short on the speaker run, reads exactly like a head unit that sends nothing.',
   tool: 'none',
   minutes: 0.2,
+  sensible: (f) => rearPairSilent(f) || rearPairFound(f) === 'one-only',
   observes: [],
   options: {
     unit: 'At the head unit’s own plug, rear unplugged',

@@ -1,5 +1,7 @@
 import { formatQuantity, formatRange } from '../../compute/quantity.ts';
 import { chosen } from '../../rig/rig.ts';
+import { ampHearsRear } from '../fitted/fed-from.ts';
+import { is } from '../outcome.ts';
 import { type Band, bandOf, measurement, type ReadingStep, type Situation, type Values } from '../step.ts';
 import { acReading, leastReferenceV, nothingBelowV, tooLittle } from '../tools/ac-volts.ts';
 import { beforeTheTone, rearUnplugged } from './before-the-tone.ts';
@@ -60,6 +62,7 @@ export const rearPair: ReadingStep<RearPairOutcome> = measurement({
   tool: 'meter',
   minutes: 8,
   conditions: ['controls-flat', 'amp-outputs-off', 'rear-off-unit', 'panel-off', 'tone-400', 'meter-on-ac'],
+  sensible: (f) => !is(f, 'rear-inputs', 'front') && (f.outcome('which-amp') === undefined || ampHearsRear(f)),
   observes: ['settings', 'profile', 'unit', 'unit-leads'],
   cautions: ['bridge', 'loud-tone', 'flat-battery'],
   tones: ['400hz'],

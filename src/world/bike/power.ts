@@ -16,7 +16,16 @@ import { noBattery } from '../rules/no-battery.ts';
 import { refuse } from '../rules/refuse.ts';
 import { type Amp, ohmNow, type World } from '../state.ts';
 import type { ValuedRig } from '../valued-rig.ts';
-import { ampNodes, BATTERY_PLUS, BIKE_PLUS, MINUS, UNIT_GROUND, UNIT_PLUS, UNIT_SWITCHED } from './nodes.ts';
+import {
+  ampNodes,
+  BATTERY_PLUS,
+  BIKE_PLUS,
+  MINUS,
+  SHARED_SCREW,
+  UNIT_GROUND,
+  UNIT_PLUS,
+  UNIT_SWITCHED,
+} from './nodes.ts';
 import { handlingOf } from './wiring.ts';
 
 /* Values without a source are from memory of the trade: common practice, no published source. */
@@ -36,6 +45,8 @@ export const LAMP_OHM = 12 / LAMP_A;
 /** What is switched on, and what it plays. */
 export interface PowerState {
   readonly unitOn: boolean;
+  /** A battery that has switched itself off. */
+  readonly batteryOff: boolean;
   /** By amplifier: off, or the average watts that it gives to its speakers. */
   readonly amps: readonly ('off' | { readonly outputW: number })[];
 }
@@ -51,7 +62,14 @@ function bikeElements({ supply, unit }: World, moment: Moment, unitOn: boolean):
     contact('unit permanent', [BIKE_PLUS, UNIT_PLUS], ohmNow(unit.permanent, 'unit-plug', moment)),
     contact('unit switched', [BIKE_PLUS, UNIT_SWITCHED], closed),
     resistor('unit switched input', [UNIT_SWITCHED, UNIT_GROUND], REMOTE_INPUT_OHM),
-    contact('unit ground', [UNIT_GROUND, MINUS], ohmNow(unit.ground, 'unit-plug', moment)),
+    contact(
+      'unit ground',
+      [UNIT_GROUND, supply.sharedScrew ? SHARED_SCREW : MINUS],
+      ohmNow(unit.ground, 'unit-plug', moment),
+    ),
+    ...(supply.sharedScrew
+      ? [contact('shared screw', [SHARED_SCREW, MINUS], ohmNow(supply.sharedScrew.joint, 'amp-supply', moment))]
+      : []),
     resistor('unit', [UNIT_PLUS, UNIT_GROUND], unitOn ? NOMINAL_V / UNIT_AWAKE_A : UNIT_ASLEEP_OHM),
   ];
 }
@@ -64,12 +82,17 @@ function ampElements(amp: Amp, i: number, world: World, moment: Moment, unitOn: 
   return [
     contact(`ring ${i}`, [BATTERY_PLUS, at.fuseIn], ohmNow(amp.ring, 'battery', moment)),
     contact(`holder ${i}`, [at.fuseIn, at.holder], ohmNow(amp.holder, 'amp-supply', moment)),
-    fuse(`fuse ${i}`, [at.holder, at.fuseOut], { ratedA: world.rig.amps[i]?.mainFuseA ?? 0, open: amp.fuseOpen }),
-    wire(`plus lead ${i}`, [at.fuseOut, at.plus], amp.plusLead),
+    fuse(`fuse ${i}`, [at.holder, at.fuseOut], { ratedA: amp.fuseRatedA, open: amp.fuseOpen }),
+    wire(`plus lead ${i}`, [at.fuseOut, at.plusEnd], amp.plusLead, ohmNow(amp.plusCopper, 'amp-supply', moment)),
+    contact(`terminal ${i}`, [at.plusEnd, at.plus], ohmNow(amp.terminal, 'amp-supply', moment)),
     wire(`ground lead ${i}`, [at.ground, at.groundRing], amp.groundLead),
     contact(`ground ring ${i}`, [at.groundRing, at.minusRing], ohmNow(amp.groundRing, 'amp-supply', moment)),
-    contact(`minus ring ${i}`, [at.minusRing, MINUS], ohmNow(amp.minusRing, 'battery', moment)),
-    contact(`chafed ${i}`, [at.plus, MINUS], ohmNow(amp.leadToFrame, 'amp-supply', moment)),
+    contact(
+      `minus ring ${i}`,
+      [at.minusRing, i === world.about && world.supply.sharedScrew?.holds === 'both' ? SHARED_SCREW : MINUS],
+      ohmNow(amp.minusRing, 'battery', moment),
+    ),
+    contact(`chafed ${i}`, [at.plusEnd, MINUS], ohmNow(amp.leadToFrame, 'amp-supply', moment)),
     contact(`inside ${i}`, [at.plus, at.ground], ohmNow(amp.shortInside, 'amp-supply', moment)),
     contact(`remote source ${i}`, [BIKE_PLUS, at.remoteStart], live ? amp.remoteSourceOhm : Infinity),
     contact(`remote pin ${i}`, [at.remoteStart, at.remotePin], ohmNow(amp.remotePin, 'unit-plug', moment)),
@@ -81,6 +104,9 @@ function ampElements(amp: Amp, i: number, world: World, moment: Moment, unitOn: 
     resistor(`amp off ${i}`, [at.plus, at.ground], AMP_OFF_OHM),
   ];
 }
+
+/** What a battery that has switched itself off still shows, and what any load makes nothing of. From memory: 0 to 5 V. */
+const SWITCHED_OFF = { openV: 3, internalOhm: 2_000, acceptOhm: 2_000 };
 
 /** A battery of no capacity is none. */
 const hasBattery = ({ supply }: World): boolean => supply.internalOhm < Infinity && supply.openV > 0;
@@ -96,8 +122,8 @@ const limitA = ({ supply }: World, { engine }: Moment): number =>
   ({ off: 0, idle: supply.idleA, cruise: supply.cruiseA })[engine];
 
 /** Battery, charging and the amplifiers that are on: what draws no straight line. */
-function nonlinearParts(world: World, moment: Moment, amps: PowerState['amps']): Nonlinear[] {
-  const { supply } = world;
+function nonlinearParts(world: World, moment: Moment, { amps, batteryOff }: Omit<PowerState, 'unitOn'>): Nonlinear[] {
+  const supply = batteryOff ? { ...world.supply, ...SWITCHED_OFF } : world.supply;
   const loads = amps.flatMap((state, i) => {
     const { plus, ground } = ampNodes(i);
     if (state === 'off') return [];
@@ -125,7 +151,7 @@ function powerWiring(world: World, moment: Moment, { unitOn, amps }: PowerState)
       ...world.amps.flatMap((amp, i) => ampElements(amp, i, world, moment, unitOn)),
     ];
     const allOn = amps.map(() => ({ outputW: 0 }));
-    const first = nonlinearParts(world, moment, allOn).map((part) => part.first);
+    const first = nonlinearParts(world, moment, { amps: allOn, batteryOff: false }).map((part) => part.first);
     const network = { elements, reference: MINUS, frequencyHz: 0 };
     const refusal = noBattery({ elements: first }) ?? refuse({ ...network, elements: [...elements, ...first] });
     return { linear: new Equations(network), refusal, solved: new Map() };
@@ -140,11 +166,11 @@ export function solvePower(world: World, moment: Moment, state: PowerState, mete
   const { linear, refusal, solved } = powerWiring(world, moment, state);
   if (refusal) return { ok: false, ...refusal, steps: 0 };
   const solveNow = () => {
-    const parts = nonlinearParts(world, moment, state.amps);
+    const parts = nonlinearParts(world, moment, state);
     return solveNonlinearChecked(meter ? linear.with([meter]) : linear, parts);
   };
   if (meter) return solveNow();
-  const key = state.amps.map((one) => (one === 'off' ? one : one.outputW)).join();
+  const key = `${state.batteryOff} ${state.amps.map((one) => (one === 'off' ? one : one.outputW))}`;
   const solution = solved.get(key) ?? solveNow();
   solved.set(key, solution);
   return solution;

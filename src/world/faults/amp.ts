@@ -76,7 +76,7 @@ export const AMP_FAULTS: readonly Fault[] = [
     apply: (world) =>
       withAmp(world, ({ inputPlug, inputs }) => {
         const input = inputs['rear-left'] ? 'rear-left' : 'front-left';
-        return { inputPlug: { ...inputPlug, [input]: { ...inputPlug[input], plus: OPEN } } };
+        return { inputPlug: { ...inputPlug, [input]: { ...inputPlug[input], plus: { ...OPEN, wants: 'wire' } } } };
       }),
   },
   {

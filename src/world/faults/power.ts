@@ -1,11 +1,8 @@
 import { OPEN } from '../healthy.ts';
-import { always, decades, even, type Fault, hasAmp, withAmp, withNoise, withSupply, withUnit } from './kit.ts';
+import { always, decades, even, type Fault, hasAmp, withAmp, withSupply, withUnit } from './kit.ts';
 
 /** A lead that looks thick outside and has a third of the copper, which is aluminium inside. */
 const THIN_SECTION_RATIO = 1 / 4;
-
-/** Ripple of the current that an amplifier draws with the engine running. An estimate. */
-const RIPPLE_A = 0.2;
 
 /** From here on music at an ordinary level pulls the amplifier below its least volts; less than that makes it chatter. */
 const STEADILY_OFF_OHM = 2.2;
@@ -92,7 +89,7 @@ export const POWER_FAULTS: readonly Fault[] = [
     severity: null,
     weights: { 'no-sound-at-all': 5 },
     fits: always,
-    apply: (world) => withUnit(world, { permanent: OPEN }),
+    apply: (world) => withUnit(world, { permanent: { ...OPEN, wants: 'pin' } }),
   },
   {
     id: 'unit-feed-missing',
@@ -101,7 +98,8 @@ export const POWER_FAULTS: readonly Fault[] = [
     severity: null,
     weights: { 'cuts-out': 4 },
     fits: always,
-    apply: (world) => withUnit(world, ({ switched }) => ({ switched: { ...switched, movedOhm: Infinity } })),
+    apply: (world) =>
+      withUnit(world, ({ switched }) => ({ switched: { ...switched, movedOhm: Infinity, wants: 'pin' } })),
   },
   {
     id: 'amp-ground-resistive',
@@ -109,13 +107,7 @@ export const POWER_FAULTS: readonly Fault[] = [
     severity: decades('groundOhm', 0.05, 0.6),
     weights: { 'distortion-at-volume': 6, 'whine-or-ticking': 6, 'cuts-out': 7 },
     fits: hasAmp,
-    // What it draws, in time with the charging current, lifts its ground: some tenths of an ampere of ripple.
-    apply: (world, ohm) =>
-      withNoise(withAmp(world, { groundRing: { ohm, movedOhm: Infinity } }), {
-        kind: 'follows',
-        enters: 'amp-ground',
-        levelV: RIPPLE_A * ohm,
-      }),
+    apply: (world, ohm) => withAmp(world, { groundRing: { ohm, movedOhm: Infinity } }),
   },
   {
     id: 'amp-ground-resistive',

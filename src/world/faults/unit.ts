@@ -1,5 +1,5 @@
 import { OPEN, shapeOf } from '../healthy.ts';
-import type { World } from '../state.ts';
+import type { Contact, World } from '../state.ts';
 import {
   always,
   both,
@@ -14,7 +14,6 @@ import {
   REAR,
   turnsOnBy,
   withAmp,
-  withNoise,
   withPhone,
   withSettings,
   withUnit,
@@ -23,8 +22,10 @@ import {
 /** A stored profile that switches the rear off does so once. */
 const rearOn = ({ unit }: World): boolean => unit.rearOn;
 
-const OPEN_PAIR = { plus: OPEN, minus: OPEN };
-const REAR_PAIRS_OPEN = Object.fromEntries(REAR.map((corner) => [corner, OPEN_PAIR]));
+/** An adapter that has no wire for a pair, and one that has the wires and lacks the pins. */
+const NO_WIRE: Contact = { ...OPEN, wants: 'wire' };
+const NO_PIN: Contact = { ...OPEN, wants: 'pin' };
+const REAR_PAIRS_OPEN = Object.fromEntries(REAR.map((corner) => [corner, { plus: NO_WIRE, minus: NO_WIRE }]));
 
 /** Faults of the head unit, of its wires, and of the profile that is stored in it. */
 export const UNIT_FAULTS: readonly Fault[] = [
@@ -124,7 +125,7 @@ export const UNIT_FAULTS: readonly Fault[] = [
     severity: null,
     weights: { 'amp-wont-turn-on': 3, 'no-sound-at-all': 3 },
     fits: both(isReplaced, turnsOnBy('wire')),
-    apply: (world) => withAmp(world, { remotePin: OPEN }),
+    apply: (world) => withAmp(world, { remotePin: NO_WIRE }),
   },
   {
     id: 'replaced-unit-adapter-gap',
@@ -133,7 +134,8 @@ export const UNIT_FAULTS: readonly Fault[] = [
     severity: null,
     weights: { 'one-speaker-or-side-dead': 3 },
     fits: isReplaced,
-    apply: (world) => withUnit(world, ({ plug }) => ({ plug: { ...plug, 'front-left': OPEN_PAIR } })),
+    apply: (world) =>
+      withUnit(world, ({ plug }) => ({ plug: { ...plug, 'front-left': { plus: NO_PIN, minus: NO_PIN } } })),
   },
   {
     id: 'bridge-output-grounded',
@@ -141,12 +143,7 @@ export const UNIT_FAULTS: readonly Fault[] = [
     severity: decades('groundOhm', 0.05, 8),
     weights: { 'no-sound-at-all': 3, 'whine-or-ticking': 3 },
     fits: always,
-    // What does not make the output give up still hums: the ground's own ripple is in the pair now.
-    apply: (world, ohm) =>
-      withNoise(
-        withUnit(world, ({ toGround }) => ({ toGround: { ...toGround, 'front-left': { ohm } } })),
-        { kind: 'follows', enters: 'source-lead', levelV: 0.05 },
-      ),
+    apply: (world, ohm) => withUnit(world, ({ toGround }) => ({ toGround: { ...toGround, 'front-left': { ohm } } })),
   },
   {
     id: 'rear-channels-disabled',

@@ -74,7 +74,7 @@ export const WIRING_FAULTS: readonly Fault[] = [
     'lid-contacts-dirty',
     'Dirty plug contacts',
     decades('dockOhm', 30, 1e6),
-    (ohm) => ({ dock: { ohm, movedOhm: 0.5 } }),
+    (ohm) => ({ dock: { ohm, movedOhm: 0.5, wants: 'cleaning' } }),
     {
       both: { 'no-rear-sound': 4 },
       one: { 'one-speaker-or-side-dead': 5 },
@@ -84,7 +84,7 @@ export const WIRING_FAULTS: readonly Fault[] = [
     'lid-contacts-dirty',
     'Dirty plug contacts that open on bumps',
     decades('dockOhm', 1, 4),
-    (ohm) => ({ dock: { ohm, movedOhm: Infinity } }),
+    (ohm) => ({ dock: { ohm, movedOhm: Infinity, wants: 'cleaning' } }),
     {
       one: { 'cuts-out': 6 },
     },

@@ -1,6 +1,8 @@
 import { describe, expect, it } from 'vitest';
 import { titleOf } from '../../../src/causes/cause.ts';
 import { lidContactsDirty } from '../../../src/causes/plugs/lid-contacts-dirty.ts';
+import { loomsUnjoined } from '../../../src/causes/plugs/looms-unjoined.ts';
+import { rearPairsCrossed } from '../../../src/causes/plugs/rear-pairs-crossed.ts';
 import { rearPlugOff } from '../../../src/causes/plugs/rear-plug-off.ts';
 import { secondConnectorDirty } from '../../../src/causes/plugs/second-connector-dirty.ts';
 import { failsRatio } from '../../../src/causes/repair-action.ts';
@@ -23,5 +25,21 @@ describe('a plug of the rear loom', () => {
   });
   it('adds more than 1 Ω when it is dirty: common practice, no published source', () => {
     expect(figuresOf(lidContactsDirty, onBike(ON_AMP))).toMatchObject({ 'bad-contact': 'above 1 Ω' });
+  });
+});
+
+describe('rear pairs that are crossed', () => {
+  it('are told by a coil between wires that do not belong together: 2.8 to 3.8 Ω of a 4 Ω speaker', () => {
+    expect(figuresOf(rearPairsCrossed, onBike(ON_AMP))).toEqual({ 'coil-cold': '2.8 to 3.8 Ω' });
+    expect(rearPairsCrossed.remedy(onBike(ON_AMP)).repair).toEqual([{ do: 'uncross-pairs' }]);
+  });
+});
+
+describe('halves of a loom that were never joined', () => {
+  it('are joined, and nothing is bought', () => {
+    expect(loomsUnjoined.remedy(onBike(ON_AMP))).toMatchObject({
+      repair: [{ do: 'join-looms', where: 'rear' }],
+      parts: [],
+    });
   });
 });

@@ -1,0 +1,194 @@
+import { type Draw, drawFrom, pick } from '../observe/draw.ts';
+import { type Observer, observe } from '../observe/index.ts';
+import type { Rig } from '../rig/rig.ts';
+import type { Facts } from '../steps/step.ts';
+import { causeOfFault } from '../survey/survey-of.ts';
+import { BASIC_METER, EXACT_METER, GOOD_METER } from '../world/meter.ts';
+import { COMPLAINTS, type Ridden } from '../world/symptoms/index.ts';
+import { believedRig } from './believed-rig.ts';
+import type { Present } from './bikes.ts';
+import type { Observe } from './observe.ts';
+import { type Played, play, type Ride, type Stages } from './play.ts';
+import { falseAnswers, unableTo, withoutMeter } from './rider.ts';
+import { leftOut } from './stages.ts';
+import { strangeTrials } from './strange-mode.ts';
+import { nameOf, type Subject } from './subjects.ts';
+
+/** One case to play, and what was made hard about it. */
+export interface Trial {
+  readonly faults: readonly Present[];
+  readonly ride: Ride;
+  readonly hardship?: string;
+  /** What it is counted under besides its mode: oddities by class. */
+  readonly classes?: readonly string[];
+}
+
+/** What a mode is played with. */
+export interface Table {
+  readonly flow: string;
+  readonly stages: Stages;
+  /** Of a mode that tries each step of a case in turn, how many are drawn; Infinity for all. */
+  readonly turns: number;
+}
+
+export interface Mode {
+  readonly id: string;
+  readonly says: string;
+  trials(table: Table, subject: Subject): readonly Trial[];
+}
+
+const seeing =
+  (observer: Observer): Observe =>
+  (step, bike, situation) =>
+    observe(step, bike, situation, observer);
+
+/** The same step shows the same person the same, whenever it is asked and whatever was asked before. */
+export const steady = (seeds: readonly (string | number)[], meter = EXACT_METER): Observe => {
+  return (step, bike, situation) => observe(step, bike, situation, { meter, draw: drawFrom(...seeds, step.id) });
+};
+
+const ids = (mode: string, { name }: Subject, faults: readonly Present[]) => [mode, name, nameOf(faults)] as const;
+
+/** The causes that stand for faults, over all flows of the table. */
+export const rightFor = (stages: Stages, faults: readonly Present[]): ReadonlySet<string> =>
+  new Set(
+    Object.values(stages).flatMap(({ late }) =>
+      faults.flatMap(({ fault }) => causeOfFault(Object.values(late.causes), fault)?.id ?? []),
+    ),
+  );
+
+export function rideOf(
+  { flow, stages }: Table,
+  { bikes, complaint }: Subject,
+  faults: readonly Present[],
+  believed: Rig,
+  sees: Observe,
+): Ride {
+  return {
+    stages,
+    start: flow,
+    believed,
+    bike: bikes.with(faults),
+    complains: (bike: Ridden) => COMPLAINTS[complaint](bike) === 'yes',
+    right: rightFor(stages, faults),
+    observe: sees,
+  };
+}
+
+const single = (
+  id: string,
+  says: string,
+  rider: (subject: Subject, draw: Draw, seeds: readonly string[]) => { believed: Rig; sees: Observe },
+): Mode => ({
+  id,
+  says,
+  trials: (table, subject) =>
+    subject.faults.map((present) => {
+      const seeds = ids(id, subject, [present]);
+      const { believed, sees } = rider(subject, drawFrom(...seeds), seeds);
+      return { faults: [present], ride: rideOf(table, subject, [present], believed, sees) };
+    }),
+});
+
+const drawn = <T>(draw: Draw, from: readonly T[], most: number): readonly T[] => {
+  const left = [...from];
+  const taken: T[] = [];
+  while (left.length > 0 && taken.length < most) taken.push(left.splice(Math.floor(draw() * left.length), 1)[0] as T);
+  return taken;
+};
+
+/** Each step of a careful rider's way in turn, or so many of them. */
+const inTurn = (id: string, says: string, hard: (step: string, sees: Observe, draw: Draw) => Observe): Mode => ({
+  id,
+  says,
+  trials: (table, subject) =>
+    subject.faults.flatMap((present) => {
+      const seeds = ids(id, subject, [present]);
+      const draw = drawFrom(...seeds);
+      const sees = steady(seeds);
+      const ride = rideOf(table, subject, [present], subject.paper, sees);
+      const way = [...new Set(play(ride).asked.filter((step) => !step.startsWith('again ')))];
+      return drawn(draw, way, table.turns).map((step) => ({
+        faults: [present],
+        ride: { ...ride, observe: hard(step, sees, draw) },
+        hardship: `${id} ${step}`,
+      }));
+    }),
+});
+
+/** Somebody who errs once at one step, and sees it right when he looks again. */
+export function errsOnce(stepId: string, sees: Observe, draw: Draw): Observe {
+  let erred = false;
+  return (step, bike, situation) => {
+    const truth = sees(step, bike, situation);
+    if (step.id !== stepId || erred) return truth;
+    erred = true;
+    const wrong = falseAnswers(step, truth, situation);
+    return wrong.length > 0 ? pick(draw, wrong) : truth;
+  };
+}
+
+/** Somebody who errs at one step, and repeats it. */
+export function errsAlways(stepId: string, sees: Observe, draw: Draw): Observe {
+  const said = new Map<string, Facts[string]>();
+  return (step, bike, situation) => {
+    if (step.id !== stepId) return sees(step, bike, situation);
+    const before = said.get(step.id);
+    if (before) return before;
+    const truth = sees(step, bike, situation);
+    const wrong = falseAnswers(step, truth, situation);
+    const answer = wrong.length > 0 ? pick(draw, wrong) : truth;
+    said.set(step.id, answer);
+    return answer;
+  };
+}
+
+const twoFaults: Mode = {
+  id: 'two',
+  says: 'two faults, each of which causes the complaint',
+  trials: (table, subject) => {
+    const [first, ...others] = subject.faults;
+    const second =
+      first && others.find(({ fault }) => fault.id !== first.fault.id && fault.fits(subject.bikes.with([first]).world));
+    if (!first || !second) return [];
+    const faults = [first, second];
+    const right = rightFor(table.stages, faults);
+    if (right.size < 2) return [];
+    return [{ faults, ride: rideOf(table, subject, faults, subject.paper, steady(ids('two', subject, faults))) }];
+  },
+};
+
+const leftOutMode: Mode = {
+  id: 'left-out',
+  says: 'the cause is one that nobody thought of',
+  trials: (table, subject) =>
+    subject.faults.map((present) => {
+      const ride = rideOf(table, subject, [present], subject.paper, steady(ids('left-out', subject, [present])));
+      return { faults: [present], ride: { ...ride, stages: leftOut(table.stages, [...ride.right]) } };
+    }),
+};
+
+/** The ways a case is made hard. */
+export const MODES: readonly Mode[] = [
+  single('exact', 'exact meter, everything about the bike known', ({ paper }, _, seeds) => ({
+    believed: paper,
+    sees: steady(seeds),
+  })),
+  single('real', 'a real meter: its accuracy, its digits, its frequencies', ({ paper }, draw) => ({
+    believed: paper,
+    sees: seeing({ meter: pick(draw, [BASIC_METER, GOOD_METER]), draw }),
+  })),
+  single('believed', 'the bike as its owner describes it: guesses and gaps', ({ paper }, draw, seeds) => ({
+    believed: believedRig(draw, paper),
+    sees: steady(seeds),
+  })),
+  single('no-meter', 'no meter', ({ paper }, _, seeds) => ({ believed: paper, sees: withoutMeter(steady(seeds)) })),
+  inTurn('cannot', 'one step that cannot be done, each in turn', (step, sees) => unableTo(step, sees)),
+  inTurn('false', 'one false answer, each in turn, put right when asked again', errsOnce),
+  inTurn('false-kept', 'one false answer, each in turn, and kept', errsAlways),
+  twoFaults,
+  leftOutMode,
+  { id: 'strange', says: 'people and bikes outside the model’s habits', trials: strangeTrials },
+];
+
+export const playTrial = ({ ride }: Trial): Played => play(ride);

@@ -1,0 +1,196 @@
+import type { Late, StagedFlow } from '../../machines/kit.ts';
+import { answered, confirmed, handedOver, repaired, revised } from '../case/change.ts';
+import type { Case } from '../case/events.ts';
+import { replay } from '../case/replay.ts';
+import type { Standing } from '../case/standing.ts';
+import type { Cause } from '../causes/cause.ts';
+import { effortOf } from '../causes/repair-action.ts';
+import type { Certainty } from '../inference/certainty.ts';
+import type { Rig } from '../rig/rig.ts';
+import { type ConditionId, conditionOf } from '../steps/conditions.ts';
+import { outcomeOf, usable } from '../steps/outcome.ts';
+import type { Answer, Step } from '../steps/step.ts';
+import { harmsOf } from '../world/harm.ts';
+import { withRepairs } from '../world/repair.ts';
+import { type Ridden, ridden } from '../world/symptoms/index.ts';
+import type { Observe } from './observe.ts';
+
+/** A flow with what its page fetches late. */
+export interface Stage {
+  readonly flow: StagedFlow;
+  readonly late: Late;
+}
+export type Stages = Readonly<Record<string, Stage>>;
+
+/** One case: a bike, who answers for it, and what is right for it. */
+export interface Ride {
+  readonly stages: Stages;
+  /** The flow that it starts in. */
+  readonly start: string;
+  readonly believed: Rig;
+  readonly bike: Ridden;
+  complains(bike: Ridden): boolean;
+  /** The causes that stand for what this bike has, by the ids of its faults. */
+  readonly right: ReadonlySet<string>;
+  readonly observe: Observe;
+}
+
+/** One end that a flow came to, and what the rider made of it. */
+export interface Round {
+  readonly flow: string;
+  /** The cause that the verdict names, or its list, the likeliest first. */
+  readonly named: readonly string[];
+  readonly certainty: Certainty;
+  /** Which of them are right: their repair takes the complaint away and replaces nothing that is sound. */
+  readonly right: readonly boolean[];
+  /** Whether a repair was done that took nothing away, and whether it cost a part, a visit or a reflash. */
+  readonly vain: boolean;
+  readonly part: boolean;
+  readonly harms: readonly string[];
+  readonly way: string;
+}
+
+export interface Played {
+  readonly rounds: readonly Round[];
+  readonly cured: boolean;
+  readonly minutes: number;
+  /** Steps in the order they were asked, a second look with a mark before it. */
+  readonly asked: readonly string[];
+  readonly case: Case;
+}
+
+const MOST_ROUNDS = 6;
+const MOST_QUESTIONS = 90;
+/** How often somebody takes readings again that the flow cannot use, before it becomes "I can't". */
+const TRIES = 3;
+/** A second look takes less: everything stands ready. An estimate. */
+const AGAIN_RATIO = 0.3;
+const AGAIN_MOST_MINUTES = 1;
+const COSTLY: ReadonlySet<string> = new Set(['part', 'visit', 'reflash']);
+
+/** A second look is a look at the bike, not at what was answered before. */
+function look(step: Step, bike: Ridden, { rig, facts }: Standing, observe: Observe): Answer {
+  const others = Object.fromEntries(Object.entries(facts).filter(([id]) => id !== step.id));
+  for (let i = 0; i < TRIES; i++) {
+    const answer = observe(step, bike, { rig, facts: others });
+    if (usable(step, answer, { rig, facts: { ...others, [step.id]: answer } })) return answer;
+  }
+  return { cannot: true };
+}
+
+/** Two looks at one thing may differ in the last digit and still say the same. */
+function saysTheSame(step: Step, answer: Answer, { rig, facts, terminals }: Standing): boolean {
+  const before = terminals.find((terminal) => terminal.step.id === step.id);
+  return before?.outcome === outcomeOf(step, { rig, facts: { ...facts, [step.id]: answer } });
+}
+
+interface Done {
+  readonly after: Ridden;
+  readonly cured: boolean;
+  readonly costly: boolean;
+  readonly harms: readonly string[];
+}
+
+/** What the fix of a cause does to a bike. */
+function done({ complains }: Ride, bike: Ridden, cause: Cause, { findings }: Standing): Done {
+  const { repair } = cause.remedy(findings);
+  const world = withRepairs(bike.world, repair);
+  const after = world === bike.world ? bike : ridden(world);
+  return {
+    after,
+    cured: !complains(after),
+    costly: COSTLY.has(effortOf(repair)),
+    harms: harmsOf(bike.world, world).map(({ id }) => `${cause.id}: ${id}`),
+  };
+}
+
+/**
+ * A rider buys on proof. What is only likely and costs money is checked first, and so is each entry of a list, in its
+ * order. A check is harmless, made for this one question, and tells the truth.
+ */
+function act(
+  ride: Ride,
+  bike: Ridden,
+  before: Case,
+  named: readonly string[],
+  certainty: Certainty,
+  standing: Standing,
+) {
+  const { late } = ride.stages[before.flow] as Stage;
+  let it = before;
+  const right: boolean[] = [];
+  let acted:
+    | { it: Case; bike: Ridden; cured: boolean; vain: boolean; part: boolean; harms: readonly string[] }
+    | undefined;
+  for (const id of named) {
+    const cause = late.causes[id];
+    if (!cause) {
+      right.push(false);
+      continue;
+    }
+    const fix = done(ride, bike, cause, standing);
+    const known = ride.right.has(id);
+    // A part that replaces a sound one is never right, also where the complaint goes away with it.
+    const isRight = known ? fix.cured || ride.right.size > 1 : fix.cured && !fix.costly;
+    right.push(isRight);
+    if (acted) continue;
+    const checked = certainty === 'short list' || (certainty === 'likely' && fix.costly);
+    if (checked && !isRight) it = repaired(it, id, 'not-it');
+    else {
+      const vain = !isRight && !fix.cured;
+      acted = {
+        it: repaired(it, id),
+        bike: fix.after,
+        cured: fix.cured,
+        vain,
+        part: vain && fix.costly,
+        harms: fix.harms,
+      };
+    }
+  }
+  return { right, ...(acted ?? { it, bike, cured: false, vain: false, part: false, harms: [] }) };
+}
+
+/** Plays a case on the shipped logic: answers, second looks, hand-overs, repairs, until it is cured or patience ends. */
+export function play(ride: Ride): Played {
+  let it: Case = { flow: ride.start, events: [{ type: 'rig', rig: ride.believed }] };
+  let bike = ride.bike;
+  const rounds: Round[] = [];
+  const asked: string[] = [];
+  const paid = new Set<ConditionId>();
+  let minutes = 0;
+  let cured = false;
+  while (rounds.length < MOST_ROUNDS && asked.length < MOST_QUESTIONS) {
+    const { flow, late } = ride.stages[it.flow] as Stage;
+    const standing = replay(flow, it, late);
+    const { open } = standing;
+    if (open.kind === 'step') {
+      const { step } = open;
+      asked.push(step.id);
+      minutes += step.minutes;
+      for (const id of step.conditions ?? []) {
+        if (paid.has(id)) minutes -= conditionOf(id).minutes;
+        paid.add(id);
+      }
+      it = answered(it, step.id, look(step, bike, standing, ride.observe));
+    } else if (open.kind === 'doubt') {
+      const { step } = open;
+      asked.push(`again ${step.id}`);
+      minutes += Math.min(AGAIN_MOST_MINUTES, AGAIN_RATIO * step.minutes);
+      const answer = look(step, bike, standing, ride.observe);
+      it = saysTheSame(step, answer, standing) ? confirmed(it, step.id) : revised(it, step.id, answer);
+    } else if (open.kind === 'onward') {
+      it = handedOver(it, standing, open.to.flow, open.to.told);
+    } else if (open.kind === 'cause' || open.kind === 'list') {
+      const named = open.kind === 'cause' ? [open.cause] : open.causes;
+      const certainty = open.kind === 'cause' ? open.certainty : 'short list';
+      const { right, vain, part, harms, ...acted } = act(ride, bike, it, named, certainty, standing);
+      const way = standing.terminals.map(({ step, outcome }) => `${step.id}=${outcome}`).join(' ');
+      rounds.push({ flow: flow.id, named, certainty, right, vain, part, harms, way });
+      ({ bike, cured } = acted);
+      if (cured || acted.it === it) break;
+      it = acted.it;
+    } else break;
+  }
+  return { rounds, cured, minutes, asked, case: it };
+}
