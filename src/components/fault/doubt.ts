@@ -22,6 +22,7 @@ const LOOK_ONCE_MORE = 'Look once more, another way if you can.';
 /** Why a question is asked once more: what does not fit, or that all hangs on it. Nobody is said to have been wrong. */
 export function doubtInWords(view: FaultView, step: Step, because: Doubt['because']): string {
   const given = `“${step.short}: ${knownOf(step, view.standing)}”`;
+  if (outcomeNamed(view.standing.findings, step.id) === 'cured') return UNDO_AND_REDO;
   if (because === 'pivotal')
     return `All hangs on this one answer: ${given}. Take it once more, another way if you can.`;
   const leader = view.shares.find(({ cause }) => cause !== UNTHOUGHT)?.cause;
