@@ -3,8 +3,8 @@ import type { Step } from '../../steps/step.ts';
 import { knownOf, withUnit } from '../flow/said.ts';
 import type { FaultView } from './view.ts';
 
-/** An answer that moved the odds by less than a tenth of a bit said nothing. */
-const LEAST_BITS = 0.1;
+/** An answer that moved the odds by less than a quarter of a bit said next to nothing. */
+const LEAST_BITS = 0.25;
 const MOST_SHOWN = 5;
 
 /** The answers that moved a cause most, for it and against it. */

@@ -1,6 +1,6 @@
 import { useEffect, useState } from 'preact/hooks';
 import type { Moved } from '../../inference/evidence.ts';
-import { knownOf } from '../flow/said.ts';
+import { outcomeNamed } from '../../steps/outcome.ts';
 import { strongest } from './Evidence.tsx';
 import { ShareBar } from './ShareBar.tsx';
 import { shareInWords } from './shares.ts';
@@ -10,20 +10,44 @@ import { type FaultView, UNTHOUGHT } from './view.ts';
 const LIKELY_ENOUGH_SHARE = 0.01;
 const MOVED_BY = 2;
 
+/** An answer in a few words: what it was about, and what it meant on this bike. */
+function inBrief({ flow, standing }: FaultView, id: string): string | undefined {
+  const step = flow.steps.get(id);
+  const outcome = outcomeNamed(standing.findings, id) ?? '';
+  return step && `${step.short}: ${step.outcomes[outcome] ?? outcome}`;
+}
+
 function Because({ view, answers }: { readonly view: FaultView; readonly answers: readonly Moved[] }) {
   return (
     <>
-      {answers.map(({ step: id, bits }) => {
-        const step = view.flow.steps.get(id);
-        return (
-          step && (
-            <span class="because" key={id}>
-              {bits > 0 ? 'for it' : 'against it'}: {step.short}, {knownOf(step, view.standing)}
-            </span>
-          )
-        );
-      })}
+      {answers.map(({ step, bits }) => (
+        <span class="because" key={step}>
+          {bits > 0 ? 'for it: ' : 'against it: '}
+          {inBrief(view, step)}
+        </span>
+      ))}
     </>
+  );
+}
+
+/** Who is unlikely now, gathered by the answer that spoke most against each. */
+function Unlikely({ view, causes }: { readonly view: FaultView; readonly causes: readonly string[] }) {
+  const byAnswer = Map.groupBy(causes, (cause) => {
+    const [most] = view.moved(cause).toSorted((a, b) => a.bits - b.bits);
+    return most && most.bits < 0 ? inBrief(view, most.step) : undefined;
+  });
+  return (
+    <details>
+      <summary>Unlikely now: {causes.length}</summary>
+      <ul class="suspects">
+        {[...byAnswer].map(([answer = 'Seldom among callers, or unlikely all together', own]) => (
+          <li key={answer}>
+            <span class="because">{answer}</span>
+            {own.map(view.nameOf).join('; ')}
+          </li>
+        ))}
+      </ul>
+    </details>
   );
 }
 
@@ -42,22 +66,7 @@ export function SuspectList({ view }: { readonly view: FaultView }) {
           </li>
         ))}
       </ol>
-      {unlikely.length > 0 && (
-        <details>
-          <summary>Unlikely now: {unlikely.length}</summary>
-          <ul class="suspects">
-            {unlikely.map(({ cause }) => {
-              const most = view.moved(cause).toSorted((a, b) => a.bits - b.bits)[0];
-              return (
-                <li key={cause}>
-                  {view.nameOf(cause)}
-                  {most && most.bits < 0 && <Because view={view} answers={[most]} />}
-                </li>
-              );
-            })}
-          </ul>
-        </details>
-      )}
+      {unlikely.length > 0 && <Unlikely view={view} causes={unlikely.map(({ cause }) => cause)} />}
       <p class="hint">
         The odds come from a model of the bike and from what callers usually have. They rank; they prove nothing.
       </p>
@@ -89,6 +98,8 @@ export function Suspects({ view }: { readonly view: FaultView }) {
       </aside>
     );
   const [first] = view.shares;
+  // Before anything is known of this bike, the odds are those of all callers: no help at the foot of a phone.
+  if (view.standing.terminals.length === 0) return null;
   return (
     <details class="strip" open={open} onToggle={(event) => setOpen(event.currentTarget.open)}>
       <summary>
