@@ -4,10 +4,18 @@ import { type Certainty, certaintyOf } from '../src/inference/certainty.ts';
 import { type Doubt, doubts } from '../src/inference/doubt.ts';
 import { type Next, nextSteps, type Offer } from '../src/inference/next.ts';
 import { reckoned } from '../src/inference/pairs.ts';
-import { type Knowledge, type Observation, type Posterior, ranked, type Share } from '../src/inference/posterior.ts';
+import {
+  type Knowledge,
+  likeliestOutcome,
+  type Observation,
+  type Posterior,
+  ranked,
+  type Share,
+} from '../src/inference/posterior.ts';
 import { compile, isUnthought, type Model } from '../src/inference/table.ts';
 import { type ConditionId, conditionOf } from '../src/steps/conditions.ts';
-import { type Findings, is, outcomeNamed } from '../src/steps/outcome.ts';
+import type { StepId } from '../src/steps/ids.ts';
+import { type Findings, findingsFrom, is, outcomeNamed } from '../src/steps/outcome.ts';
 import type { Step } from '../src/steps/step.ts';
 import { toolsAtHand } from '../src/steps/tools/tools-at-hand.ts';
 import type { FlowContext, HandsOver, StagedFlow } from './kit.ts';
@@ -33,8 +41,8 @@ export interface Reckoning {
   readonly certainty: Certainty;
   /** Steps that could be asked now, the best first. */
   readonly next: readonly Next[];
-  /** What somebody with a meter should measure first, where whoever asks has none. */
-  readonly measureFirst?: readonly string[];
+  /** Without a meter: what whoever has one should measure first. */
+  readonly measureFirst: readonly string[];
 }
 
 export interface Decided {
@@ -94,35 +102,80 @@ const readyConditions = (flow: StagedFlow, f: Findings): ReadonlySet<ConditionId
     }),
   );
 
+const makesSense = (step: Step, f: Findings): boolean =>
+  outcomeNamed(f, step.id) === undefined && (step.sensible?.(f) ?? true);
 const canBeAsked = (step: Step, f: Findings): boolean =>
-  outcomeNamed(f, step.id) === undefined && (step.sensible?.(f) ?? true) && !(step.tool === 'meter' && hasNoMeter(f));
+  makesSense(step, f) && !(step.tool === 'meter' && hasNoMeter(f));
 
-/** What may be asked now: what makes sense, with what has to come first done. What waits for others is credited to them. */
-export function offersOf(flow: StagedFlow, f: Findings): readonly Offer[] {
+const MOST_TO_MEASURE = 3;
+/** The readings that would tell most, for somebody who has no meter to pass on. */
+function measuredFirst(flow: StagedFlow, f: Findings, model: Model, believed: Posterior): readonly string[] {
+  if (!hasNoMeter(f)) return [];
+  const readings = flow.asked.filter(
+    (step) => step.tool === 'meter' && step.kind === 'reading' && (step.sensible?.(f) ?? true),
+  );
+  const offers = readings.map(({ id, minutes, place }) => ({ step: id, minutes, place }));
+  return nextSteps(model, believed, offers)
+    .filter(({ bits }) => bits > LEAST_BITS)
+    .slice(0, MOST_TO_MEASURE)
+    .map(({ step }) => step);
+}
+
+/** Findings in which some steps came out as they most likely will. */
+const supposing = (f: Findings, supposed: ReadonlyMap<string, string>): Findings =>
+  findingsFrom(
+    f,
+    (id) => outcomeNamed(f, id) ?? supposed.get(id),
+    (id) => f.values(id as StepId),
+  );
+
+/**
+ * What may be asked now: what makes sense, with what has to come first done. What waits for others, and would make sense
+ * once they came out as they most likely will, is credited to them.
+ */
+export function offersOf(
+  flow: StagedFlow,
+  f: Findings,
+  likeliest: (step: Step) => string | undefined,
+): readonly Offer[] {
   const ready = readyConditions(flow, f);
   const open = new Map(flow.asked.filter((step) => canBeAsked(step, f)).map((step) => [step.id, step]));
-  const waitsFor = (id: string) => flow.before(id).filter((first) => open.has(first));
-  /** Everything that has to be asked before a step, however far back. */
-  const allBefore = (id: string, found = new Set<string>()): ReadonlySet<string> => {
-    for (const first of waitsFor(id))
-      if (!found.has(first)) {
-        found.add(first);
-        allBefore(first, found);
-      }
-    return found;
+  const minutesOf = (id: string) => {
+    const step = flow.steps.get(id);
+    return step ? minutesNow(step, ready) : 0;
   };
-  const minutes = new Map([...open.values()].map((step) => [step.id, minutesNow(step, ready)]));
+  const isWanted = (id: string) => {
+    const step = flow.steps.get(id);
+    return step !== undefined && outcomeNamed(f, id) === undefined && !(step.tool === 'meter' && hasNoMeter(f));
+  };
+  /** Everything that has to be asked before a step, however far back, the first of them first. */
+  const allBefore = (id: string, found: readonly string[] = []): readonly string[] =>
+    flow.before(id).reduce<readonly string[]>((so, first) => {
+      if (so.includes(first) || !isWanted(first)) return so;
+      return [...allBefore(first, so), first];
+    }, found);
   const opens = new Map<string, { step: string; minutes: number }[]>();
-  for (const id of open.keys()) {
-    const first = allBefore(id);
-    const total = [id, ...first].reduce((sum, one) => sum + (minutes.get(one) ?? 0), 0);
-    for (const one of first)
-      if (waitsFor(one).length === 0)
-        opens.set(one, [...(opens.get(one) ?? []), { step: id, minutes: total - (minutes.get(one) ?? 0) }]);
+  for (const step of flow.asked) {
+    if (!isWanted(step.id)) continue;
+    const first = allBefore(step.id);
+    if (first.length === 0) continue;
+    const supposed = new Map<string, string>();
+    let possible = true;
+    for (const id of [...first, step.id]) {
+      const one = flow.steps.get(id) as Step;
+      // What makes no sense on this bike is not waited for, and what it would open is not opened.
+      if (one.sensible?.(supposing(f, supposed)) === false) possible = id !== step.id && possible && open.has(id);
+      const outcome = likeliest(one);
+      if (outcome !== undefined) supposed.set(id, outcome);
+    }
+    if (!possible) continue;
+    const total = [...first, step.id].reduce((sum, id) => sum + minutesOf(id), 0);
+    for (const id of first)
+      if (open.has(id)) opens.set(id, [...(opens.get(id) ?? []), { step: step.id, minutes: total - minutesOf(id) }]);
   }
   return [...open.values()]
-    .filter(({ id }) => waitsFor(id).length === 0)
-    .map(({ id, place }) => ({ step: id, minutes: minutes.get(id) ?? 0, place, opens: opens.get(id) ?? [] }));
+    .filter(({ id }) => !flow.before(id).some((first) => open.has(first)))
+    .map(({ id, place }) => ({ step: id, minutes: minutesOf(id), place, opens: opens.get(id) ?? [] }));
 }
 
 /** What a bit is worth, in minutes of asking: the dearer the fix, the surer one wants to be. Judged, tuned in the proof. */
@@ -182,10 +235,16 @@ export function decide(flow: StagedFlow, context: FlowContext, f: Findings): Dec
   const known: Knowledge = { observations: observationsOf(flow, f, confirmed), repairs: context.repairs ?? [] };
   const { model, believed } = reckoned(compile(late.table), known);
   const shares = ranked(model, believed);
-  const next = nextSteps(model, believed, offersOf(flow, f), lastPlace(flow, context));
+  const next = nextSteps(
+    model,
+    believed,
+    offersOf(flow, f, (one) => likeliestOutcome(model, believed, one.id)),
+    lastPlace(flow, context),
+  );
   const doubted = doubts(model, known, believed);
   const certainty = certaintyOf(model, known, believed, doubted.length > 0);
-  const reckoning: Reckoning = { model, known, believed, shares, certainty, next };
+  const measureFirst = measuredFirst(flow, f, model, believed);
+  const reckoning: Reckoning = { model, known, believed, shares, certainty, next, measureFirst };
   const done = (decision: Decision): Decided => ({ decision, reckoning });
 
   const leader = late.causes[shares[0]?.cause ?? ''];

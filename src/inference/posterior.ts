@@ -161,3 +161,15 @@ export function chanceOf(
   }
   return total > 0 ? sum / total : undefined;
 }
+
+/** The outcome that a step most likely gives now, or undefined where the table does not know it. */
+export function likeliestOutcome(model: Model, { rows }: Posterior, step: string): string | undefined {
+  const chances = model.steps.get(step);
+  if (!chances) return undefined;
+  let [best, most]: [string | undefined, number] = [undefined, 0];
+  for (const [name, o] of chances.outcomes) {
+    const share = (chances.byRow[o] as Float64Array).reduce((sum, chance, r) => sum + chance * (rows[r] as number), 0);
+    if (share > most) [best, most] = [name, share];
+  }
+  return best;
+}

@@ -40,7 +40,7 @@ export function rearAmp({ world }: Ridden): number | null {
 }
 
 /** The lamp of the amplifier; off where there is no supply at all. */
-export function lampOf(bike: Ridden, moment: Partial<Moment>): 'off' | 'normal' | 'fault' {
+export function lampOf(bike: Ridden, moment: Partial<Moment>): 'off' | 'normal' | 'fault' | 'blinks' {
   const { now } = bike.at(moment);
   return (now.ok && now.amps[ampOf(bike) ?? -1]?.lamp) || 'off';
 }

@@ -2,14 +2,14 @@ import { type Draw, drawFrom, pick } from '../observe/draw.ts';
 import { type Observer, observe } from '../observe/index.ts';
 import type { Rig } from '../rig/rig.ts';
 import type { Facts } from '../steps/step.ts';
-import { causeOfFault } from '../survey/survey-of.ts';
-import { BASIC_METER, EXACT_METER, GOOD_METER } from '../world/meter.ts';
+import { BASIC_METER, GOOD_METER } from '../world/meter.ts';
 import { COMPLAINTS, type Ridden } from '../world/symptoms/index.ts';
 import { believedRig } from './believed-rig.ts';
 import type { Present } from './bikes.ts';
 import type { Observe } from './observe.ts';
 import { type Played, play, type Ride, type Stages } from './play.ts';
 import { falseAnswers, unableTo, withoutMeter } from './rider.ts';
+import { rightFor, steady } from './riders.ts';
 import { leftOut } from './stages.ts';
 import { strangeTrials } from './strange-mode.ts';
 import { nameOf, type Subject } from './subjects.ts';
@@ -42,20 +42,7 @@ const seeing =
   (step, bike, situation) =>
     observe(step, bike, situation, observer);
 
-/** The same step shows the same person the same, whenever it is asked and whatever was asked before. */
-export const steady = (seeds: readonly (string | number)[], meter = EXACT_METER): Observe => {
-  return (step, bike, situation) => observe(step, bike, situation, { meter, draw: drawFrom(...seeds, step.id) });
-};
-
 const ids = (mode: string, { name }: Subject, faults: readonly Present[]) => [mode, name, nameOf(faults)] as const;
-
-/** The causes that stand for faults, over all flows of the table. */
-export const rightFor = (stages: Stages, faults: readonly Present[]): ReadonlySet<string> =>
-  new Set(
-    Object.values(stages).flatMap(({ late }) =>
-      faults.flatMap(({ fault }) => causeOfFault(Object.values(late.causes), fault)?.id ?? []),
-    ),
-  );
 
 export function rideOf(
   { flow, stages }: Table,
@@ -71,6 +58,7 @@ export function rideOf(
     bike: bikes.with(faults),
     complains: (bike: Ridden) => COMPLAINTS[complaint](bike) === 'yes',
     right: rightFor(stages, faults),
+    rightByIds: faults.length > 1,
     observe: sees,
   };
 }
@@ -158,6 +146,20 @@ const twoFaults: Mode = {
   },
 };
 
+/** What all answers that need no meter allow together: the flow without a meter is held against it. */
+const withoutMeterAll: Mode = {
+  id: 'no-meter-all',
+  says: 'no meter, and every other step answered: the bound of the mode above',
+  trials: (table, subject) =>
+    subject.faults.map((present) => {
+      const sees = withoutMeter(steady(ids('no-meter', subject, [present])));
+      return {
+        faults: [present],
+        ride: { ...rideOf(table, subject, [present], subject.paper, sees), answersAll: true },
+      };
+    }),
+};
+
 const leftOutMode: Mode = {
   id: 'left-out',
   says: 'the cause is one that nobody thought of',
@@ -183,6 +185,7 @@ export const MODES: readonly Mode[] = [
     sees: steady(seeds),
   })),
   single('no-meter', 'no meter', ({ paper }, _, seeds) => ({ believed: paper, sees: withoutMeter(steady(seeds)) })),
+  withoutMeterAll,
   inTurn('cannot', 'one step that cannot be done, each in turn', (step, sees) => unableTo(step, sees)),
   inTurn('false', 'one false answer, each in turn, put right when asked again', errsOnce),
   inTurn('false-kept', 'one false answer, each in turn, and kept', errsAlways),

@@ -8,6 +8,7 @@ import { effortOf } from '../causes/repair-action.ts';
 import type { Certainty } from '../inference/certainty.ts';
 import type { Rig } from '../rig/rig.ts';
 import { type ConditionId, conditionOf } from '../steps/conditions.ts';
+import type { StepId } from '../steps/ids.ts';
 import { outcomeOf, usable } from '../steps/outcome.ts';
 import type { Answer, Step } from '../steps/step.ts';
 import { harmsOf } from '../world/harm.ts';
@@ -32,7 +33,11 @@ export interface Ride {
   complains(bike: Ridden): boolean;
   /** The causes that stand for what this bike has, by the ids of its faults. */
   readonly right: ReadonlySet<string>;
+  /** Whether the ids alone decide: with two faults mending one leaves the complaint, and some faults have no repair of their own. */
+  readonly rightByIds: boolean;
   readonly observe: Observe;
+  /** Whether every step of a flow that makes sense is answered before anything is asked: the most that answers can tell. */
+  readonly answersAll?: boolean;
 }
 
 /** One end that a flow came to, and what the rider made of it. */
@@ -131,7 +136,7 @@ function act(
     const fix = done(ride, bike, cause, standing);
     const known = ride.right.has(id);
     // A part that replaces a sound one is never right, also where the complaint goes away with it.
-    const isRight = known ? fix.cured || ride.right.size > 1 : fix.cured && !fix.costly;
+    const isRight = known ? fix.cured || ride.rightByIds : fix.cured && !fix.costly;
     right.push(isRight);
     if (acted) continue;
     const checked = certainty === 'short list' || (certainty === 'likely' && fix.costly);
@@ -151,6 +156,19 @@ function act(
   return { right, ...(acted ?? { it, bike, cured: false, vain: false, part: false, harms: [] }) };
 }
 
+/** The case with every step of its flow answered that makes sense, one after the other. */
+function withAll(ride: Ride, bike: Ridden, before: Case): Case {
+  const { flow, late } = ride.stages[before.flow] as Stage;
+  let it = before;
+  for (const step of flow.steps.values()) {
+    const standing = replay(flow, it, late);
+    const asks =
+      standing.findings.outcome(step.id as StepId) === undefined && step.sensible?.(standing.findings) !== false;
+    if (asks) it = answered(it, step.id, look(step, bike, standing, ride.observe));
+  }
+  return it;
+}
+
 /** Plays a case on the shipped logic: answers, second looks, hand-overs, repairs, until it is cured or patience ends. */
 export function play(ride: Ride): Played {
   let it: Case = { flow: ride.start, events: [{ type: 'rig', rig: ride.believed }] };
@@ -160,6 +178,7 @@ export function play(ride: Ride): Played {
   const paid = new Set<ConditionId>();
   let minutes = 0;
   let cured = false;
+  if (ride.answersAll) it = withAll(ride, bike, it);
   while (rounds.length < MOST_ROUNDS && asked.length < MOST_QUESTIONS) {
     const { flow, late } = ride.stages[it.flow] as Stage;
     const standing = replay(flow, it, late);
@@ -181,6 +200,7 @@ export function play(ride: Ride): Played {
       it = saysTheSame(step, answer, standing) ? confirmed(it, step.id) : revised(it, step.id, answer);
     } else if (open.kind === 'onward') {
       it = handedOver(it, standing, open.to.flow, open.to.told);
+      if (ride.answersAll) it = withAll(ride, bike, it);
     } else if (open.kind === 'cause' || open.kind === 'list') {
       const named = open.kind === 'cause' ? [open.cause] : open.causes;
       const certainty = open.kind === 'cause' ? open.certainty : 'short list';

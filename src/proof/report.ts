@@ -33,7 +33,7 @@ export function tableOf(result: Result, failures = true): string {
     if (mode.cases === 0) return [];
     const { cases } = mode;
     const figures = [
-      id.padEnd(10),
+      id.padEnd(12),
       String(cases).padStart(6),
       percent(mode.first, cases).padStart(6),
       percent(mode.listed, cases).padStart(7),
@@ -53,6 +53,6 @@ export function tableOf(result: Result, failures = true): string {
       ].join('\n'),
     ];
   });
-  const head = 'mode        cases  first  listed  proved  right  cured  vain/100  parts/1000  harm    min  asked';
+  const head = 'mode          cases  first  listed  proved  right  cured  vain/100  parts/1000  harm    min  asked';
   return [head, ...rows].join('\n');
 }

@@ -3,6 +3,7 @@ import { asBuilt, randomRig, type WholeRig } from '../survey/random-rig.ts';
 import { FAULTS, type Fault, keyOf, severityAt, weightOf } from '../world/faults/index.ts';
 import type { ComplaintId } from '../world/symptoms/index.ts';
 import { type Bikes, bikesOf, type Present } from './bikes.ts';
+import { weighted } from './weighted.ts';
 
 /** A random bike, what its papers say, what is complained of, and faults that give it the complaint. */
 export interface Subject {
@@ -19,16 +20,6 @@ export interface Sample {
   readonly seed: number;
   /** How many faults are drawn for each bike. */
   readonly faultsPerBike: number;
-}
-
-/** One of several, each as often as its weight says. */
-export function weighted<T>(draw: Draw, from: readonly (readonly [T, number])[]): T | undefined {
-  let left = draw() * from.reduce((sum, [, weight]) => sum + weight, 0);
-  for (const [one, weight] of from) {
-    left -= weight;
-    if (weight > 0 && left <= 0) return one;
-  }
-  return from.at(-1)?.[0];
 }
 
 /** How often it is the front amplifier that stays off, on a bike with two. An estimate. */

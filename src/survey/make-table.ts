@@ -1,5 +1,5 @@
 import type { Row, Table } from '../inference/table.ts';
-import { type Counts, type Seen, type Survey, survey } from './survey.ts';
+import { type Counts, type Found, gathered, type Seen, type Survey } from './survey.ts';
 
 type Shows = Map<string, readonly number[]>;
 
@@ -52,8 +52,8 @@ function join(a: Gathered, b: Gathered, names: Record<string, string[]>): void {
 }
 
 /** What is built in and what is told of the past differ from bike to bike, and keep no rows apart. */
-export function makeTable(what: Survey, notApart: readonly string[]): Table {
-  const seen = survey(what);
+export function makeTable(what: Survey, found: readonly Found[], notApart: readonly string[]): Table {
+  const seen = gathered(what, found);
   const names = outcomesOf(seen);
   const apart = new Set(notApart);
   const kept: Gathered[] = [];

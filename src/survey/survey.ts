@@ -3,7 +3,7 @@ import { observe } from '../observe/index.ts';
 import type { Rig } from '../rig/rig.ts';
 import { findingsOver, learnedRig, outcomeOf } from '../steps/outcome.ts';
 import type { Answer, Facts, Situation, Step } from '../steps/step.ts';
-import { type Fault, severityAt, weightOf } from '../world/faults/index.ts';
+import { type Fault, keyOf, severityAt, weightOf } from '../world/faults/index.ts';
 import { healthyWorld } from '../world/healthy.ts';
 import { BASIC_METER, GOOD_METER } from '../world/meter.ts';
 import type { World } from '../world/state.ts';
@@ -106,43 +106,57 @@ const merge = (a: Counts, b: Counts): Counts => {
   return a;
 };
 
-/**
- * What every fault shows, by kind of build, wherever it causes one of the complaints. Its weight among callers is spread
- * evenly over the bikes on which it does.
- */
-export function survey(what: Survey): readonly Seen[] {
-  const seen = new Map<string, Seen>();
-  const keyed = what.faults.flatMap((fault) => {
-    const cause = what.causeOf(fault);
-    return cause === undefined ? [] : [{ fault, cause }];
-  });
-  for (const [complaint, callers] of Object.entries(what.complaints) as [ComplaintId, number][]) {
-    const found: { cause: string; fault: Fault; counts: Counts; kind: string }[] = [];
+/** What one fault shows on one bike, at one severity. Plain data, so that several cores can look at a share of the bikes. */
+export interface Found {
+  readonly complaint: ComplaintId;
+  readonly cause: string;
+  readonly fault: string;
+  readonly kind: string;
+  readonly counts: Counts;
+}
+
+/** Looks at every fault on every bike, wherever it causes one of the complaints. */
+export function lookOver(what: Survey): readonly Found[] {
+  const found: Found[] = [];
+  for (const complaint of Object.keys(what.complaints) as ComplaintId[])
     for (const rig of what.rigs)
       for (const healthy of worldsOf(rig, complaint)) {
         if (COMPLAINTS[complaint](ridden(healthy)) !== 'no') continue;
-        for (const { fault, cause } of keyed) {
-          if (!fault.fits(healthy)) continue;
+        for (const fault of what.faults) {
+          const cause = what.causeOf(fault);
+          if (cause === undefined || !fault.fits(healthy)) continue;
           for (const share of fault.severity ? SEVERITY_SHARES : [0]) {
             const bike = ridden(fault.apply(healthy, severityAt(fault, share)));
             if (COMPLAINTS[complaint](bike) !== 'yes') continue;
             const counts: Counts = new Map();
             lookAt(what, bike, rig, counts);
-            found.push({ cause, fault, counts, kind: kindOf(what, counts) });
+            found.push({ complaint, cause, fault: keyOf(fault), kind: kindOf(what, counts), counts });
           }
         }
       }
-    const byFault = Map.groupBy(found, (one) => one.fault);
-    const total = [...byFault.keys()].reduce((sum, fault) => sum + (weightOf(fault, complaint) ?? SELDOM_WEIGHT), 0);
-    for (const [fault, own] of byFault) {
-      const weight = (callers * (weightOf(fault, complaint) ?? SELDOM_WEIGHT)) / total / own.length;
-      for (const { cause, counts, kind } of own) {
-        const name = `${fault.id}@${fault.variant ?? ''} ${complaint}`;
-        const key = `${name} ${kind}`;
-        const before = seen.get(key);
-        seen.set(key, {
+  return found;
+}
+
+/** The same by fault and kind of build. The weight of a fault among callers is spread evenly over the bikes that show it. */
+export function gathered(what: Survey, found: readonly Found[]): readonly Seen[] {
+  const seen = new Map<string, Seen>();
+  const faults = new Map(what.faults.map((fault) => [keyOf(fault), fault]));
+  for (const [complaint, own] of Map.groupBy(found, (one) => one.complaint)) {
+    const weightFor = (key: string) => {
+      const fault = faults.get(key);
+      return (fault && weightOf(fault, complaint)) ?? SELDOM_WEIGHT;
+    };
+    const byFault = Map.groupBy(own, (one) => one.fault);
+    const total = [...byFault.keys()].reduce((sum, key) => sum + weightFor(key), 0);
+    const callers = what.complaints[complaint] ?? 0;
+    for (const [key, looks] of byFault) {
+      const weight = (callers * weightFor(key)) / total / looks.length;
+      for (const { cause, counts, kind } of looks) {
+        const name = `${key} ${complaint} ${kind}`;
+        const before = seen.get(name);
+        seen.set(name, {
           cause,
-          fault: name,
+          fault: key,
           kind,
           weight: (before?.weight ?? 0) + weight,
           looks: (before?.looks ?? 0) + 1,

@@ -1,4 +1,4 @@
-import { always, type Fault, REAR, withSpeakers } from '../world/faults/kit.ts';
+import { always, type Fault, hasAmp, REAR, withAmp, withSpeakers } from '../world/faults/kit.ts';
 import type { Speaker } from '../world/state.ts';
 
 const silenced = (gives: Speaker['gives']): Fault => ({
@@ -11,12 +11,20 @@ const silenced = (gives: Speaker['gives']): Fault => ({
   apply: (world) => withSpeakers(world, REAR, { gives }),
 });
 
-/**
- * Whatever nobody thought of: the rear is silent, and all that can be read is as on a sound bike. With it among the causes
- * being the only one left is not enough: something has to be seen that is not as it should be. That is what a verdict of
- * the site means, so the least possible has to mean it, too. What goes wrong unseen may leave the hiss or take it.
- */
-export const UNLISTED: readonly Fault[] = [silenced('hiss only'), silenced('nothing')];
+/** Its lamp stays dark, and all that can be read around it is sound. */
+const staysOff: Fault = {
+  id: 'unlisted',
+  variant: 'stays off',
+  title: 'An amplifier that stays off for a reason that no reading shows',
+  severity: null,
+  weights: {},
+  fits: hasAmp,
+  apply: (world) => withAmp(world, { alive: false }),
+};
 
-/** How often it is that, as a share of all other causes together. An estimate. */
-export const UNLISTED_SHARE = 0.03;
+/**
+ * Whatever nobody thought of: the rear is silent, or the amplifier is, and all that can be read is as on a sound bike. With
+ * it among the causes being the only one left is not enough: something has to be seen that is not as it should be. What goes
+ * wrong unseen may leave the hiss or take it.
+ */
+export const UNLISTED: readonly Fault[] = [silenced('hiss only'), silenced('nothing'), staysOff];

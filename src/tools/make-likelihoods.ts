@@ -1,9 +1,12 @@
 import { spawnSync } from 'node:child_process';
 import { writeFileSync } from 'node:fs';
+import { availableParallelism } from 'node:os';
+import { Worker } from 'node:worker_threads';
 import { FAULT_FLOWS } from '../case/flows.ts';
 import { CAUSE_FILES, CAUSES } from '../causes/all.ts';
 import { pack } from '../likelihoods/packed.ts';
 import { makeTable } from '../survey/make-table.ts';
+import type { Found } from '../survey/survey.ts';
 import { buildSteps, surveyOf } from '../survey/survey-of.ts';
 
 /*
@@ -20,11 +23,41 @@ if (wanted.length === 0) throw new RangeError(`one of ${FAULT_FLOWS.map(([id]) =
 
 const nameOf = (id: string): string => id.replace(/-(.)/g, (_, letter: string) => letter.toUpperCase());
 
+/** A few bikes a time, so that no core is left with much when the others are done. */
+const BIKES_A_SHARE = 5;
+
+/** Each core takes the next share of the bikes; what they found is put in the order of the bikes, whoever looked. */
+async function foundOn(flow: string, bikes: number): Promise<readonly Found[]> {
+  const shares = Array.from({ length: Math.ceil(bikes / BIKES_A_SHARE) }, (_, i) => i * BIKES_A_SHARE);
+  const results: (readonly Found[])[] = [];
+  let handedOut = 0;
+  const work = () =>
+    new Promise<void>((resolve, reject) => {
+      const worker = new Worker(new URL('./likelihoods-worker.ts', import.meta.url));
+      let at = -1;
+      const next = () => {
+        at = handedOut++;
+        const first = shares[at];
+        if (first === undefined) resolve(worker.terminate().then(() => undefined));
+        else worker.postMessage({ flow, first, count: BIKES_A_SHARE });
+      };
+      worker.on('message', (found: readonly Found[]) => {
+        results[at] = found;
+        next();
+      });
+      worker.once('error', reject);
+      next();
+    });
+  await Promise.all(Array.from({ length: availableParallelism() }, work));
+  return results.flat();
+}
+
 for (const [id, listed] of wanted) {
   const startedAt = performance.now();
   const flow = await listed.load();
   const told = [...flow.told];
-  const table = makeTable(surveyOf(listed, flow, CAUSES), [...buildSteps(flow), ...told]);
+  const what = surveyOf(listed, flow, CAUSES);
+  const table = makeTable(what, await foundOn(id, what.rigs.length), [...buildSteps(flow), ...told]);
   const packed = pack(table);
   writeFileSync(`${FOLDER}/${id}.json`, `${JSON.stringify(packed)}\n`);
   const causes = CAUSE_FILES.filter(([, cause]) => flow.causes.includes(cause.id));

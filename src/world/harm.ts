@@ -8,7 +8,7 @@ import { CLAD_RATIO } from './elements/wire.ts';
 import { COIL_RATIO, FULL_STEP_V } from './healthy.ts';
 import { togetherOhm } from './hear.ts';
 import { sound } from './repair/sound.ts';
-import type { Amp, Contact, World } from './state.ts';
+import { type Amp, isJoined, type World } from './state.ts';
 import { driverOf, isFitted } from './valued-rig.ts';
 
 /** One way in which a repair hurts somebody or something: what was sound before, or nobody's business, is wrong after it. */
@@ -108,9 +108,6 @@ const needsUnaltered = ({ rig }: World): boolean =>
 
 /* Volts where none should be. */
 
-/** More than this to the frame is damp, and no joint. */
-const JOINED_OHM = 50;
-const isJoined = ({ ohm }: Contact): boolean => ohm < JOINED_OHM;
 const wiresOnGround = ({ unit, runs }: World): readonly Corner[] =>
   CORNERS.filter((corner) => isJoined(unit.toGround[corner]) || isJoined(runs[corner].toFrame));
 const isLiveOnFrame = ({ leadToFrame, fuseOpen }: Amp): boolean => isJoined(leadToFrame) && !fuseOpen;

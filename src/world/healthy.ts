@@ -13,6 +13,7 @@ import { axleOf, type Corner, inFrontOf, perCorner } from '../rig/corner.ts';
 import type { AmpValues } from '../rig/fields.ts';
 import type { Rig } from '../rig/rig.ts';
 import { cleanIntoV } from './bike/clip.ts';
+import { REST_RATIO } from './bike/stage.ts';
 import { SOUND_CONTACT_OHM } from './elements/contact.ts';
 import type { Amp, Contact, Run, Speaker, World } from './state.ts';
 import { driverOf, isAmplified, mainAmp, type ValuedRig, valuedRig } from './valued-rig.ts';
@@ -120,6 +121,7 @@ function healthyAmp(rig: ValuedRig, made: AmpValues): Amp {
     remotePin: SOUND,
     remoteWire: SOUND,
     turnOn: made.turnOn,
+    lampBelow: 'off',
     senseV: 0.075,
     sleepsInQuiet: false,
     level: made.input,
@@ -194,6 +196,8 @@ export function healthyWorld(described: Rig): World {
     rig,
     supply: {
       openV: rig.supplyOffV + (BASE_A.off + UNIT_AWAKE_A) * internalOhm,
+      surfaceV: 0,
+      batteryC: 20,
       internalOhm,
       acceptOhm: ACCEPT_OHM_AH / rig.batteryAh,
       capacityRatio: 1,
@@ -221,6 +225,10 @@ export function healthyWorld(described: Rig): World {
       plug: perCorner(() => SOUND_PAIR),
       rearPairs: 'own',
       toGround: perCorner(() => OPEN),
+      restRatio: REST_RATIO,
+      restsWhenOff: true,
+      levelRatio: perCorner(() => 1),
+      residueV: 0,
       outputDcV: perCorner(() => 0),
     },
     settings: {

@@ -4,7 +4,7 @@ import { coilTop, tab } from './bike/nodes.ts';
 import type { Operating } from './bike/operate.ts';
 import { magnitude, subtract } from './complex.ts';
 import type { Moment } from './moment.ts';
-import { type Amp, ohmNow, type Speaker, type World } from './state.ts';
+import { type Amp, isJoined, ohmNow, type Speaker, type World } from './state.ts';
 import { driverOf, isFitted } from './valued-rig.ts';
 
 /* What an ear can tell. Limits are estimates: nobody publishes how quiet a motorcycle may be. */
@@ -48,7 +48,7 @@ const SILENT_WAVE: Wave = { cleanV: 0, overdriveDb: 0 };
 /** Noise that wiring by itself lets in with the engine running, before any gain. */
 function wiringNoiseV({ unit, supply }: World, amp: Amp | undefined, moment: Moment): number {
   if (moment.engine === 'off') return 0;
-  const groundedV = CORNERS.some((corner) => unit.toGround[corner].ohm < Infinity) ? GROUNDED_PAIR_V : 0;
+  const groundedV = CORNERS.some((corner) => isJoined(unit.toGround[corner])) ? GROUNDED_PAIR_V : 0;
   if (!amp) return groundedV;
   const groundOhm = Math.min(ohmNow(amp.groundRing, 'amp-supply', moment), GROUND_MOST_OHM);
   return groundedV + RIPPLE_SHARE_RATIO * supply.rippleV + RIPPLE_A * groundOhm;

@@ -13,10 +13,14 @@ export interface Contact {
   readonly movedOhm?: number;
   readonly hotOhm?: number;
   /** The work that makes it sound again, where pushing it home or tightening it does not. */
-  readonly wants?: 'cleaning' | 'pin' | 'wire';
+  readonly wants?: 'cleaning' | 'pin' | 'wire' | 'joining';
 }
 export const ohmNow = ({ ohm, movedOhm, hotOhm }: Contact, place: Place, moment: Moment): number =>
   movedOhm !== undefined && moment.moves.includes(place) ? movedOhm : hotOhm !== undefined && moment.hot ? hotOhm : ohm;
+
+/** More than this from a wire to the frame is damp, and no joint. */
+const JOINED_OHM = 50;
+export const isJoined = ({ ohm }: Contact): boolean => ohm < JOINED_OHM;
 
 /** Both wires of a pair. */
 export interface PairOf<T> {
@@ -28,6 +32,9 @@ export interface Supply {
   /** Volts of the battery without any load. */
   readonly openV: number;
   readonly internalOhm: number;
+  /** Volts above that, which a charge leaves on its plates until something draws. */
+  readonly surfaceV: number;
+  readonly batteryC: number;
   /** What it shows to current that goes in. */
   readonly acceptOhm: number;
   readonly capacityRatio: number;
@@ -70,6 +77,13 @@ export interface Unit {
   readonly rearPairs: RearPairs;
   /** What joins one wire of a pair to ground. */
   readonly toGround: PerCorner<Contact>;
+  /** Where its outputs rest, over its supply, and whether those rest too that the stored profile switches off. */
+  readonly restRatio: number;
+  readonly restsWhenOff: boolean;
+  /** What an output gives over what it should: no two are alike. */
+  readonly levelRatio: PerCorner<number>;
+  /** What a meter on AC reads across each awake output of its switching, tone or not; no ear hears it. */
+  readonly residueV: number;
   /** DC between the two wires of a pair: that of a damaged output. */
   readonly outputDcV: PerCorner<number>;
 }
@@ -119,6 +133,8 @@ export interface Amp {
   readonly remoteWire: Contact;
   /** What the turn-on selector stands on. */
   readonly turnOn: 'wire' | 'signal' | 'dc';
+  /** What its lamp does while it wants to be on and has too few volts. */
+  readonly lampBelow: 'off' | 'blinks' | 'fault';
   readonly senseV: number;
   readonly sleepsInQuiet: boolean;
   readonly level: 'speaker' | 'line';
@@ -147,7 +163,7 @@ export interface Run {
   readonly second: Contact;
   readonly dock: Contact;
   readonly lidLead: Contact;
-  /** What joins its plus wire to the frame, and its two wires to each other. */
+  /** What joins its plus wire to the frame (a metal, or damp), and its two wires to each other. */
   readonly toFrame: Contact;
   readonly acrossPair: Contact;
   readonly reversed: boolean;

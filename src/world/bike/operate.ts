@@ -23,7 +23,7 @@ const AMP_MOST_V = 16.5;
 export type Asleep = 'no-supply' | 'undervoltage' | 'overvoltage' | 'no-turn-on' | 'dead' | 'heat' | 'wet';
 export interface AmpNow {
   /** What its lamp shows. */
-  readonly lamp: 'off' | 'normal' | 'fault';
+  readonly lamp: 'off' | 'normal' | 'fault' | 'blinks';
   readonly why: Asleep | Protects | null;
   readonly supplyV: number;
   readonly side: AmpSide;
@@ -91,8 +91,16 @@ function keptOff(world: World, moment: Moment, i: number, power: Solved, unit: U
   return amp.coolsBadly && moment.hot ? 'heat' : null;
 }
 
-const lampOf = (why: AmpNow['why']): AmpNow['lamp'] =>
-  why === null ? 'normal' : ['short', 'load', 'dc', 'heat', 'wet', 'overvoltage'].includes(why) ? 'fault' : 'off';
+/** With less than this at its terminals no lamp of an amplifier shows anything. From memory. */
+const LAMP_LEAST_V = 6;
+const FAULTS_SHOWN: readonly AmpNow['why'][] = ['short', 'load', 'dc', 'heat', 'wet', 'overvoltage'];
+/** What the lamp shows; `isTold` says whether it is told to be on. */
+function lampOf({ lampBelow }: Amp, why: AmpNow['why'], supplyV: number, isTold: () => boolean): AmpNow['lamp'] {
+  if (why === null) return 'normal';
+  if (why === 'undervoltage') return lampBelow;
+  if (why === 'no-supply' && lampBelow !== 'off' && supplyV >= LAMP_LEAST_V && isTold()) return lampBelow;
+  return FAULTS_SHOWN.includes(why) ? 'fault' : 'off';
+}
 
 const soundness = oncePerKey<Wiring, Refusal | null>();
 /** The first of the signal networks of this bike that cannot be, by the name of what is to blame. */
@@ -164,7 +172,8 @@ export function operate(world: World, moment: Moment): Operated {
       };
       const side = ampSide(world, moment, i, given);
       const why = fallen.get(i) ?? off ?? side.protects;
-      return { lamp: lampOf(why), why, supplyV, side };
+      const lamp = lampOf(world.amps[i] as Amp, why, supplyV, () => isTurnedOn(world, moment, i, power, unit));
+      return { lamp, why, supplyV, side };
     });
     const next: PowerState = {
       unitOn,

@@ -2,6 +2,7 @@ import { EFFICIENCY_RATIO, LAMP_A } from '../../steps/supply/amp-feed.ts';
 import { chargedBattery } from '../elements/charged-battery.ts';
 import { charging } from '../elements/charging.ts';
 import { contact } from '../elements/contact.ts';
+import { type Filament, filament } from '../elements/filament.ts';
 import { fuse } from '../elements/fuse.ts';
 import { powerLoad } from '../elements/power-load.ts';
 import { resistor } from '../elements/resistor.ts';
@@ -16,6 +17,7 @@ import { noBattery } from '../rules/no-battery.ts';
 import { refuse } from '../rules/refuse.ts';
 import { type Amp, ohmNow, type World } from '../state.ts';
 import type { ValuedRig } from '../valued-rig.ts';
+import { batteryNow, drains } from './battery-now.ts';
 import {
   ampNodes,
   BATTERY_PLUS,
@@ -39,8 +41,10 @@ export const REMOTE_INPUT_OHM = 2_200;
 /** The shield of a line-level lead joins the amplifier's ground to the unit's. */
 const SHIELD_OHM = 0.5;
 
-/** A head lamp bulb that glows: on the amplifier's terminals a load that is known, in the place of its fuse a guard. */
-export const LAMP_OHM = 12 / LAMP_A;
+/** A head lamp bulb: on the amplifier's terminals a load that is known, in the place of its fuse a guard. */
+export const LAMP: Filament = { ratedV: 12, ratedA: LAMP_A };
+/** What it has while it glows in full. */
+export const LAMP_OHM = LAMP.ratedV / LAMP.ratedA;
 
 /** What is switched on, and what it plays. */
 export interface PowerState {
@@ -99,14 +103,10 @@ function ampElements(amp: Amp, i: number, world: World, moment: Moment, unitOn: 
     contact(`remote wire ${i}`, [at.remotePin, at.remote], remoteOhm),
     resistor(`remote input ${i}`, [at.remote, at.ground], REMOTE_INPUT_OHM),
     ...(moment.jumper ? [contact(`jumper ${i}`, [at.plus, at.remote], 0.1)] : []),
-    ...(moment.lamp && i === world.about ? [resistor(`lamp ${i}`, [at.plus, at.ground], LAMP_OHM)] : []),
     ...(shielded ? [resistor(`shield ${i}`, [at.ground, UNIT_GROUND], SHIELD_OHM)] : []),
     resistor(`amp off ${i}`, [at.plus, at.ground], AMP_OFF_OHM),
   ];
 }
-
-/** What a battery that has switched itself off still shows, and what any load makes nothing of. From memory: 0 to 5 V. */
-const SWITCHED_OFF = { openV: 3, internalOhm: 2_000, acceptOhm: 2_000 };
 
 /** A battery of no capacity is none. */
 const hasBattery = ({ supply }: World): boolean => supply.internalOhm < Infinity && supply.openV > 0;
@@ -123,7 +123,7 @@ const limitA = ({ supply }: World, { engine }: Moment): number =>
 
 /** Battery, charging and the amplifiers that are on: what draws no straight line. */
 function nonlinearParts(world: World, moment: Moment, { amps, batteryOff }: Omit<PowerState, 'unitOn'>): Nonlinear[] {
-  const supply = batteryOff ? { ...world.supply, ...SWITCHED_OFF } : world.supply;
+  const { supply, about } = world;
   const loads = amps.flatMap((state, i) => {
     const { plus, ground } = ampNodes(i);
     if (state === 'off') return [];
@@ -132,8 +132,13 @@ function nonlinearParts(world: World, moment: Moment, { amps, batteryOff }: Omit
   });
   const made = { setV: supply.regulatorV, limitA: limitA(world, moment) };
   return [
-    ...(hasBattery(world) ? [chargedBattery('battery', [BATTERY_PLUS, MINUS], supply)] : []),
+    ...(hasBattery(world)
+      ? [chargedBattery('battery', [BATTERY_PLUS, MINUS], batteryNow(supply, moment, batteryOff))]
+      : []),
     ...loads,
+    ...(moment.lamp && about !== null
+      ? [filament(`lamp ${about}`, [ampNodes(about).plus, ampNodes(about).ground], LAMP)]
+      : []),
     ...(made.limitA === 0 ? [] : [charging('charging', [BIKE_PLUS, MINUS], made)]),
   ];
 }
@@ -170,7 +175,7 @@ export function solvePower(world: World, moment: Moment, state: PowerState, mete
     return solveNonlinearChecked(meter ? linear.with([meter]) : linear, parts);
   };
   if (meter) return solveNow();
-  const key = `${state.batteryOff} ${state.amps.map((one) => (one === 'off' ? one : one.outputW))}`;
+  const key = `${state.batteryOff} ${drains(moment)} ${state.amps.map((one) => (one === 'off' ? one : one.outputW))}`;
   const solution = solved.get(key) ?? solveNow();
   solved.set(key, solution);
   return solution;

@@ -18,7 +18,6 @@ import {
   legDcA,
   loadOhm,
   NO_SHIFT,
-  REST_RATIO,
   type Stages,
   stageElements,
   TEST_TONE_HZ,
@@ -163,8 +162,11 @@ export function unitSide(
   const wiring = unitWiring(world, moment);
   const solveWith = (stages: Stages, hz: number) =>
     wiring.solveOnce(givenBy(stages, grounds, hz), () => unitOutputs(world, stages, grounds), hz);
+  const { rearOn, restRatio, restsWhenOff, outputDcV } = world.unit;
   const awake = every((corner) =>
-    on ? { restV: REST_RATIO * volts, toneV: waves[corner].cleanV, offsetV: world.unit.outputDcV[corner] } : 'off',
+    on && (rearOn || restsWhenOff || axleOf(corner) === 'front')
+      ? { restV: restRatio * volts, toneV: waves[corner].cleanV, offsetV: outputDcV[corner] }
+      : 'off',
   );
   const first = solveWith(awake, 0);
   const hurt = CORNERS.filter(

@@ -1,5 +1,6 @@
 import { OPEN, shapeOf } from '../healthy.ts';
 import type { Contact, World } from '../state.ts';
+import { driverOf } from '../valued-rig.ts';
 import {
   always,
   both,
@@ -12,6 +13,7 @@ import {
   isReplaced,
   noAmp,
   REAR,
+  REAR_LEFT,
   turnsOnBy,
   withAmp,
   withPhone,
@@ -26,6 +28,12 @@ const rearOn = ({ unit }: World): boolean => unit.rearOn;
 const NO_WIRE: Contact = { ...OPEN, wants: 'wire' };
 const NO_PIN: Contact = { ...OPEN, wants: 'pin' };
 const REAR_PAIRS_OPEN = Object.fromEntries(REAR.map((corner) => [corner, { plus: NO_WIRE, minus: NO_WIRE }]));
+
+/** Whether the rear is fed from the rear pairs of the unit, directly or through an amplifier. */
+const fromRearPairs = (world: World): boolean => {
+  const driver = driverOf(world.rig, 'rear-left');
+  return hasRear(world) && (driver === 'unit' || world.amps[driver]?.inputs['rear-left'] === 'rear-left');
+};
 
 /** Faults of the head unit, of its wires, and of the profile that is stored in it. */
 export const UNIT_FAULTS: readonly Fault[] = [
@@ -53,6 +61,52 @@ export const UNIT_FAULTS: readonly Fault[] = [
     weights: { 'one-speaker-or-side-dead': 2 },
     fits: always,
     apply: (world) => withUnit(world, { deadChannels: ['front-left'] }),
+  },
+  {
+    id: 'unit-channel-dead',
+    variant: 'one-rear',
+    title: 'One rear output of the head unit dead',
+    severity: null,
+    weights: { 'one-speaker-or-side-dead': 1 },
+    fits: hasRear,
+    apply: (world) => withUnit(world, { deadChannels: REAR_LEFT }),
+  },
+  {
+    id: 'rear-pairs-crossed',
+    variant: 'sides-changed',
+    title: 'Left and right rear pairs changed over',
+    severity: null,
+    // Everything plays. Only balance, and every test that goes by sides, is turned round.
+    weights: {},
+    fits: fromRearPairs,
+    apply: (world) => withUnit(world, { rearPairs: 'sides-changed' }),
+  },
+  {
+    id: 'rear-pairs-crossed',
+    variant: 'minuses-changed',
+    title: 'Rear pairs with each other’s minus wire',
+    severity: null,
+    // What is the same on both sides plays as ever. One side alone comes out of both, at half the volts.
+    weights: {},
+    fits: fromRearPairs,
+    apply: (world) => withUnit(world, { rearPairs: 'minuses-changed' }),
+  },
+  {
+    id: 'rear-pairs-crossed',
+    variant: 'like-with-like',
+    title: 'Rear pairs joined plus with plus, minus with minus',
+    severity: null,
+    weights: { 'no-rear-sound': 1 },
+    fits: fromRearPairs,
+    apply: (world) => withUnit(world, { rearPairs: 'like-with-like' }),
+  },
+  {
+    id: 'unit-fuse-open',
+    title: 'Fuse on the head unit open',
+    severity: null,
+    weights: { 'no-sound-at-all': 4 },
+    fits: always,
+    apply: (world) => withUnit(world, { fuseOpen: true }),
   },
   {
     id: 'unit-output-driven-too-far',
@@ -136,6 +190,16 @@ export const UNIT_FAULTS: readonly Fault[] = [
     fits: isReplaced,
     apply: (world) =>
       withUnit(world, ({ plug }) => ({ plug: { ...plug, 'front-left': { plus: NO_PIN, minus: NO_PIN } } })),
+  },
+  {
+    id: 'replaced-unit-adapter-gap',
+    variant: 'one-rear',
+    title: 'Adapter of the replaced head unit without one rear pair',
+    severity: null,
+    weights: { 'one-speaker-or-side-dead': 2 },
+    fits: both(isReplaced, hasRear),
+    apply: (world) =>
+      withUnit(world, ({ plug }) => ({ plug: { ...plug, 'rear-left': { plus: NO_WIRE, minus: NO_WIRE } } })),
   },
   {
     id: 'bridge-output-grounded',

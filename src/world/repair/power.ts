@@ -90,7 +90,7 @@ export const POWER: Repairs<
         return withAmp(world, { terminal: CLAMP });
     }
   },
-  // Straight to the minus post, off a screw that it shared: what came in by two grounds at two points is gone with the second point.
+  // Straight to the minus post, off a screw that it shared: what came in by two grounds at two points is gone.
   'own-ground': (world) => ({
     ...withSupply(withAmp(world, { groundRing: LUG, minusRing: LUG }), ({ sharedScrew }) => ({
       sharedScrew: sharedScrew && { ...sharedScrew, holds: 'unit' },
@@ -108,12 +108,14 @@ export const POWER: Repairs<
   },
   // All rings at its posts come off and go on again. The ripple that a worn one let through is the charging's own again.
   'replace-battery': (world) => {
-    const { openV, internalOhm, acceptOhm, capacityRatio } = sound(world).supply;
+    const { openV, surfaceV, internalOhm, acceptOhm, capacityRatio, cutOffV } = sound(world).supply;
     return withSupply(atEachAmp(world, { ring: SOUND, minusRing: LUG }), (now) => ({
       openV,
+      surfaceV,
       internalOhm,
       acceptOhm,
       capacityRatio,
+      cutOffV,
       rippleV: now.capacityRatio * now.rippleV,
       bikeRing: SOUND,
     }));

@@ -16,8 +16,8 @@ export const cornersAt = (where: Where = 'all'): readonly Corner[] =>
   CORNERS.filter((corner) => where === 'all' || where === corner || where === axleOf(corner));
 
 export type Mend = (contact: Contact) => Contact;
-/** Pushed home or tightened. A film, a pin that has slipped back and a wire that is broken stay as they are. */
-export const seated: Mend = (contact) => (contact.wants === undefined ? SOUND : contact);
+/** Pushed home, joined or tightened. A film, a pin that has slipped back and a wire that is broken stay as they are. */
+export const seated: Mend = (contact) => (contact.wants === undefined || contact.wants === 'joining' ? SOUND : contact);
 /** Cleaned, and pushed home after that. */
 export const cleaned: Mend = (contact) => (contact.wants === 'cleaning' ? SOUND : seated(contact));
 /** With a pin that latches. */

@@ -1,0 +1,108 @@
+import { type Corner, cornersOf, sideOf } from '../../../rig/corner.ts';
+import type { ReadingStep, Situation } from '../../../steps/step.ts';
+import type { TestPoint } from '../../../steps/test-points.ts';
+import type { Moment } from '../../../world/moment.ts';
+import { acV, dcV, type Look } from '../../../world/probe.ts';
+import type { World } from '../../../world/state.ts';
+import type { Ridden } from '../../../world/symptoms/index.ts';
+import { ground, type Spot, spotOf } from '../../../world/test-points.ts';
+import { driverOf, isFitted } from '../../../world/valued-rig.ts';
+
+/* Where the probes of a reading belong, and what a meter would read at another place. */
+
+export interface Points {
+  readonly red: TestPoint;
+  readonly black: TestPoint;
+}
+
+const MINUS = 'battery-minus';
+/** Steps that go from place to place, reading by reading, as their words say. */
+const FROM_PLACE_TO_PLACE: Readonly<Record<string, Readonly<Record<string, Points>>>> = {
+  'amp-terminals': {
+    batteryV: { red: 'battery-plus', black: MINUS },
+    plusV: { red: 'amp-plus', black: MINUS },
+    groundV: { red: 'amp-ground', black: MINUS },
+  },
+  'fuse-sides': { inV: { red: 'fuse-in', black: MINUS }, outV: { red: 'fuse-out', black: MINUS } },
+  'supply-under-load': {
+    batteryV: { red: 'battery-plus', black: MINUS },
+    ampV: { red: 'amp-plus', black: 'amp-ground' },
+    plusDropV: { red: 'battery-plus', black: 'amp-plus' },
+    groundDropV: { red: 'amp-ground', black: MINUS },
+  },
+  'plus-path': {
+    ringV: { red: 'battery-plus', black: 'fuse-in' },
+    holderV: { red: 'fuse-in', black: 'fuse-out' },
+  },
+};
+
+/** Where a reading is taken, or null where the step leaves that open. */
+export function pointsOf(step: ReadingStep, name: string, situation: Situation): Points | null {
+  const known = FROM_PLACE_TO_PLACE[step.id]?.[name];
+  if (known) return known;
+  const probes = step.readings[name]?.probes ?? step.probes;
+  if (probes === 'not drawn') return null;
+  return typeof probes === 'function' ? probes(situation) : probes;
+}
+
+/** Steps that read a tone. Every other step in volts reads DC. */
+const WITH_A_TONE = [
+  'rear-pair',
+  'rear-pair-again',
+  'amp-in',
+  'amp-out',
+  'tones-off',
+  'tones-running',
+  'top-step',
+  'sense-level',
+];
+export const readsTone = ({ id }: ReadingStep): boolean => WITH_A_TONE.includes(id);
+
+/** The corner whose wires a reading means: of the amplifier in question, else of the rear; the left one where it is open. */
+export function cornerOf({ rig, about }: World, name: string): Corner {
+  const side = name.startsWith('right') ? 'right' : 'left';
+  const both = [...cornersOf('rear'), ...cornersOf('front')].filter((corner) => sideOf(corner) === side);
+  const meant = both.find((corner) => isFitted(rig, corner) && (about === null || driverOf(rig, corner) === about));
+  return meant ?? (side === 'right' ? 'rear-right' : 'rear-left');
+}
+
+/** What is done to the bike at some steps: a bulb on the amplifier's terminals, the key off, the music paused. */
+const CONDITIONS: Readonly<Record<string, Partial<Moment>>> = {
+  'supply-under-load': { lamp: true, toneHz: null },
+  'plus-path': { lamp: true, toneHz: null },
+  'remote-key-off': { key: 'off', toneHz: null },
+  'half-supply': { toneHz: null },
+  'sense-dc': { toneHz: null },
+};
+export const conditionOf = ({ id }: ReadingStep): Partial<Moment> => CONDITIONS[id] ?? {};
+
+export function lookAt(bike: Ridden, moment: Partial<Moment>): Look | null {
+  const seen = bike.at(moment);
+  return seen.now.ok ? { world: bike.world, moment: seen.moment, now: seen.now } : null;
+}
+
+/** DC between two places of the bike, or null where one of them is not there. */
+export function dcBetween(bike: Ridden, moment: Partial<Moment>, { red, black }: Points, corner: Corner) {
+  const look = lookAt(bike, moment);
+  const [plus, minus] = [spotOf(red, bike.world, corner), spotOf(black, bike.world, corner)];
+  if (!look || !plus || !minus) return null;
+  const read = dcV(look, plus, minus);
+  return read.ok ? read.value : null;
+}
+
+/** DC of a place against ground, with the music paused; nothing where there is no such place. */
+export function restsAtV(bike: Ridden, point: TestPoint, corner: Corner): number {
+  const look = lookAt(bike, { toneHz: null });
+  const spot = spotOf(point, bike.world, corner);
+  if (!look || !spot) return 0;
+  const read = dcV(look, spot, ground(spot.where));
+  return read.ok ? read.value : 0;
+}
+
+/** AC of a tone across two spots. */
+export function toneAcross(bike: Ridden, moment: Partial<Moment>, red: Spot | null, black: Spot | null): number {
+  const look = lookAt(bike, moment);
+  if (!look || !red || !black) return 0;
+  const read = acV(look, red, black);
+  return read.ok ? read.value : 0;
+}
