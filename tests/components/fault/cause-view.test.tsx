@@ -3,12 +3,12 @@ import { describe, expect, it } from 'vitest';
 import { CauseView } from '../../../src/components/fault/CauseView.tsx';
 import type { Certainty } from '../../../src/inference/certainty.ts';
 import { CAUTIONS } from '../../../src/steps/cautions.ts';
-import { given, late, view, words } from './pump.ts';
+import { given, late, view, words } from './fan.ts';
 
 const ALL = { hum: 'silent', shaft: 'free', 'tools-at-hand': 'meter', socket: { socketV: '12' } };
 const shown = (id: string, certainty: Certainty, answers: Parameters<typeof given>[0] = ALL) => {
   const cause = late.causes[id];
-  if (!cause) throw new RangeError(`cause must be one of the pump’s, got ${id}`);
+  if (!cause) throw new RangeError(`cause must be one of the fan’s, got ${id}`);
   return renderToString(
     <CauseView view={view(given(answers))} cause={cause} certainty={certainty} root="/" onReopen={() => undefined}>
       buttons

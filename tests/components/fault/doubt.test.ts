@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { doubtInWords } from '../../../src/components/fault/doubt.ts';
-import { given, hum, shaft, view } from './pump.ts';
+import { given, hum, shaft, view } from './fan.ts';
 
 const steps = [hum, shaft].map((step) => step as Parameters<typeof doubtInWords>[1]);
 const [humStep, shaftStep] = steps as [(typeof steps)[0], (typeof steps)[0]];

@@ -1,7 +1,7 @@
 import { renderToString } from 'preact-render-to-string';
 import { describe, expect, it } from 'vitest';
 import { ListView } from '../../../src/components/fault/ListView.tsx';
-import { given, view, words } from './pump.ts';
+import { given, view, words } from './fan.ts';
 
 const nothing = () => undefined;
 const shown = (answers: Parameters<typeof given>[0], causes: readonly string[], mayGo = true) =>
@@ -36,8 +36,10 @@ describe('the list of those who are left', () => {
     expect(shown({ ...SILENT, 'tools-at-hand': 'meter' }, ['breaker-off'])).not.toContain('workshop');
   });
   it('sends on what another flow looks for, unless the case has just come from there', () => {
-    const other = ['elsewhere: pipes'];
-    expect(shown({ hum: 'hums' }, other)).toMatch(/It runs dry .*The pump is sound.* Go on with “It runs dry”/);
+    const other = ['elsewhere: ducts'];
+    expect(shown({ hum: 'hums' }, other)).toMatch(
+      /It blows nowhere .*The fan is sound.* Go on with “It blows nowhere”/,
+    );
     expect(shown({ hum: 'hums' }, other)).not.toContain('This is it');
     expect(shown({ hum: 'hums' }, other, false)).not.toContain('Go on with');
   });

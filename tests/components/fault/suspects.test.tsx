@@ -4,11 +4,11 @@ import { answerableNow } from '../../../src/components/fault/OutOfTurn.tsx';
 import { SuspectList } from '../../../src/components/fault/Suspects.tsx';
 import { whyNow } from '../../../src/components/fault/why-now.ts';
 import type { Step } from '../../../src/steps/step.ts';
-import { given, hum, pump, shaft, view, words } from './pump.ts';
+import { fan, given, hum, shaft, view, words } from './fan.ts';
 
 const shown = (answers: Parameters<typeof given>[0]) =>
   words(renderToString(<SuspectList view={view(given(answers))} />));
-const step = (id: string) => pump.steps.get(id) as Step;
+const step = (id: string) => fan.steps.get(id) as Step;
 
 describe('the list of suspects', () => {
   it('stands from the first question on, by the odds of all callers', () => {

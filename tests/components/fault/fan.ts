@@ -9,7 +9,7 @@ import { choice, measurement, type Step } from '../../../src/steps/step.ts';
 import { toolsAtHand } from '../../../src/steps/tools/tools-at-hand.ts';
 import { type Short, toAnswer } from '../../short-answers.ts';
 
-/* A garden pump that does not start: a fault flow small enough to see what each of its screens must say. */
+/* A fan that does not turn: a fault flow small enough to see what each of its screens must say. */
 
 const WORDS = { phone: 'P?', how: ['Look.'], why: 'Because.', minutes: 1, observes: ['amp'] } as const;
 
@@ -49,8 +49,8 @@ export const socket = measurement<'live' | 'dead'>({
   outcomes: { live: 'live', dead: 'dead' },
 });
 
-export const pump = flow('pump', {
-  title: 'The pump does not start',
+export const fan = flow('fan', {
+  title: 'The fan does not start',
   stages: {
     fitted: [],
     told: [],
@@ -60,7 +60,7 @@ export const pump = flow('pump', {
   safe: [],
   causes: ['breaker-off', 'rotor-stuck', 'motor-dead'],
   handsOver: [
-    { flow: 'pipes', title: 'It runs dry', because: 'The pump is sound, the pipe is not.', causes: ['pipe-empty'] },
+    { flow: 'ducts', title: 'It blows nowhere', because: 'The fan is sound, the duct is not.', causes: ['duct-shut'] },
   ],
 });
 
@@ -94,7 +94,7 @@ const table: Table = {
     row('breaker-off', 3, { hum: [0, 1], shaft: [1, 0], socket: [0, 1] }),
     row('rotor-stuck', 3, { hum: [1, 0], shaft: [0, 1], socket: [1, 0] }),
     row('motor-dead', 2, { hum: [0, 1], shaft: [1, 0], socket: [1, 0] }),
-    row('elsewhere: pipes', 2, { hum: [1, 0], shaft: [1, 0], socket: [1, 0] }),
+    row('elsewhere: ducts', 2, { hum: [1, 0], shaft: [1, 0], socket: [1, 0] }),
     row(UNTHOUGHT_SOUND, 1, { hum: [1, 0], shaft: [1, 0], socket: [1, 0] }),
   ],
 };
@@ -119,7 +119,7 @@ export const late: Late = {
   },
 };
 
-export const begun: Case = { flow: pump.id, events: [{ type: 'rig', rig: {} }] };
+export const begun: Case = { flow: fan.id, events: [{ type: 'rig', rig: {} }] };
 
 /** A case with these answers, each given twice, so that none is in doubt. */
 export const surely = (answers: Readonly<Record<string, Short>>): Case =>
@@ -128,7 +128,7 @@ export const surely = (answers: Readonly<Record<string, Short>>): Case =>
 export const given = (answers: Readonly<Record<string, Short>>): Case =>
   Object.entries(answers).reduce((it, [step, short]) => answered(it, step, toAnswer(short)), begun);
 
-export const view = (it: Case) => viewOf(pump, replayStaged(pump, it, late), late);
+export const view = (it: Case) => viewOf(fan, replayStaged(fan, it, late), late);
 
 /** The visible words of a piece of markup, in its order. */
 export const words = (html: string): string =>
