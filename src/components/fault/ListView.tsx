@@ -28,7 +28,7 @@ function Left({ view, cause, onPick, onNotIt, onGo }: Omit<Props, 'causes' | 'on
       <p>{view.splitOf(cause) ?? elsewhere?.because}</p>
       {!elsewhere && (
         <button type="button" onClick={() => onPick(cause)}>
-          This is it<span class="sr-only">: {view.nameOf(cause)}</span>
+          This is it<span class="sr-only"> – {view.nameOf(cause)}</span>
         </button>
       )}
       {elsewhere && onGo && (
@@ -37,32 +37,43 @@ function Left({ view, cause, onPick, onNotIt, onGo }: Omit<Props, 'causes' | 'on
         </button>
       )}
       <button type="button" class="plain" onClick={() => onNotIt(cause)}>
-        It is not this<span class="sr-only">: {view.nameOf(cause)}</span>
+        It is not this<span class="sr-only"> – {view.nameOf(cause)}</span>
       </button>
     </li>
   );
 }
 
+/** When what nobody thought of has so large a share, no cause of the list explains what was answered. */
+const EXPLAINS_NOTHING_SHARE = 0.5;
+
+/** What can honestly be said of a list: it holds the cause, it may not, or it does not. */
+function saidOf(view: FaultView, causes: readonly string[]): { readonly title: string; readonly text: string } {
+  const [first] = view.shares;
+  const unthought = first?.cause === UNTHOUGHT ? first.shareRatio : 0;
+  if (causes.length === 0 || unthought >= EXPLAINS_NOTHING_SHARE)
+    return {
+      title: 'Nothing in this list explains all of it',
+      text: 'Each cause that is known here would have shown something else somewhere. It is one that is not in this list, two at once, or an answer that was taken at another place than was meant. What is known stands below.',
+    };
+  if (unthought > 0)
+    return {
+      title: 'What is known points to no one cause',
+      text: 'Nothing that was answered speaks clearly for any of them. The likeliest stand here, each with its check; what would tell most stands at the end.',
+    };
+  return {
+    title: causes.length === 1 ? 'It may be this' : `It is most likely one of these ${causes.length}`,
+    text: 'No question that can be answered here tells more. Each has a check that does.',
+  };
+}
+
 /** Those who are left where nothing that can be asked here tells them apart. */
 export function ListView({ view, causes, onReopen, ...acts }: Props) {
+  const { title, text } = saidOf(view, causes);
   const unthought = view.shares[0]?.cause === UNTHOUGHT || causes.length === 0;
   return (
     <article class="verdict">
-      <h1 tabIndex={-1}>
-        {unthought
-          ? 'Nothing in this list explains all of it'
-          : causes.length === 1
-            ? 'It may be this'
-            : `It is most likely one of these ${causes.length}`}
-      </h1>
-      {unthought ? (
-        <p>
-          Each cause that is known here would have shown something else somewhere. It is one that is not in this list,
-          two at once, or an answer that was taken at another place than was meant. What is known stands below.
-        </p>
-      ) : (
-        <p>No question that can be answered here tells them apart. Each has a check that does.</p>
-      )}
+      <h1 tabIndex={-1}>{title}</h1>
+      <p>{text}</p>
       {causes.length > 0 && (
         <ol class="lefts">
           {causes.map((cause) => (

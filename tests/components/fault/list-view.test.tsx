@@ -24,7 +24,7 @@ describe('the list of those who are left', () => {
   it('gives each its odds, the check that separates it without a meter, and both answers to that check', () => {
     expect(text).toMatch(/most likely one of these 2/);
     expect(text).toMatch(
-      /Breaker off about 6 in 10 Breaker off: by eye\? This is it : Breaker off It is not this : Breaker off/,
+      /Breaker off about 6 in 10 Breaker off: by eye\? This is it – Breaker off It is not this – Breaker off/,
     );
     expect(text).toMatch(/Motor dead about 4 in 10 Motor dead: by eye\? This is it/);
   });
