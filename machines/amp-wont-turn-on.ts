@@ -2,31 +2,37 @@ import { ampDc } from '../src/steps/amplifier/amp-dc.ts';
 import { ampLight } from '../src/steps/amplifier/amp-light.ts';
 import { ampSigns } from '../src/steps/amplifier/amp-signs.ts';
 import { ampSwitches } from '../src/steps/amplifier/amp-switches.ts';
+import { gainDown } from '../src/steps/amplifier/gain-down.ts';
 import { oneByOne } from '../src/steps/amplifier/one-by-one.ts';
 import { recover } from '../src/steps/amplifier/recover.ts';
+import { signalPlugOut } from '../src/steps/amplifier/signal-plug-out.ts';
 import { speakersUnplugged } from '../src/steps/amplifier/speakers-unplugged.ts';
-import { frontAmpTurnOn } from '../src/steps/fitted/front-amp-turn-on.ts';
-import { rearAmpTurnOn } from '../src/steps/fitted/rear-amp-turn-on.ts';
-import { unitKind } from '../src/steps/fitted/unit-kind.ts';
-import { whichAmp } from '../src/steps/fitted/which-amp.ts';
+import { waterLook } from '../src/steps/amplifier/water-look.ts';
+import { ampChannels } from '../src/steps/fitted/amp-channels.ts';
+import { batteryKind } from '../src/steps/fitted/battery-kind.ts';
+import { is } from '../src/steps/outcome.ts';
 import { inputPlug } from '../src/steps/plugs/input-plug.ts';
+import { pinLook } from '../src/steps/plugs/pin-look.ts';
 import { ampRuns } from '../src/steps/runs/amp-runs.ts';
 import { ampWiresToFrame } from '../src/steps/runs/amp-wires-to-frame.ts';
+import { bulbToFrame } from '../src/steps/runs/bulb-to-frame.ts';
 import { ampTerminals } from '../src/steps/supply/amp-terminals.ts';
 import { bodyFuse } from '../src/steps/supply/body-fuse.ts';
+import { copperLook } from '../src/steps/supply/copper-look.ts';
 import { fuseLamp } from '../src/steps/supply/fuse-lamp.ts';
 import { fuseLook } from '../src/steps/supply/fuse-look.ts';
 import { fuseSides } from '../src/steps/supply/fuse-sides.ts';
+import { jointDrop } from '../src/steps/supply/joint-drop.ts';
 import { leadOffAmp } from '../src/steps/supply/lead-off-amp.ts';
+import { lowestVolts } from '../src/steps/supply/lowest-volts.ts';
 import { plusPath } from '../src/steps/supply/plus-path.ts';
 import { ringsLook } from '../src/steps/supply/rings-look.ts';
+import { sharedScrew } from '../src/steps/supply/shared-screw.ts';
 import { spareFuse } from '../src/steps/supply/spare-fuse.ts';
 import { supplyUnderLoad } from '../src/steps/supply/supply-under-load.ts';
 import { supplyWiggle } from '../src/steps/supply/supply-wiggle.ts';
 import { temporaryLeads } from '../src/steps/supply/temporary-leads.ts';
 import { ampGoesOff } from '../src/steps/told/amp-goes-off.ts';
-import { ampHistory } from '../src/steps/told/amp-history.ts';
-import { lastChange } from '../src/steps/told/last-change.ts';
 import { whatElse } from '../src/steps/told/what-else.ts';
 import { metersDigit } from '../src/steps/tools/meter-digit.ts';
 import { toolsAtHand } from '../src/steps/tools/tools-at-hand.ts';
@@ -43,58 +49,65 @@ import { senseLevel } from '../src/steps/turn-on/sense-level.ts';
 import { wakesWhenLoud } from '../src/steps/turn-on/wakes-when-loud.ts';
 import { adapterLook } from '../src/steps/unit/adapter-look.ts';
 import { rearPair } from '../src/steps/unit/rear-pair.ts';
+import { opening } from './amp-wont-turn-on.opening.ts';
 import { before, flow } from './kit.ts';
 
 /** The amplifier stays off, or goes off at times: its lamp is dark or shows a fault, though the head unit plays. */
-export const ampWontTurnOn = flow('amp-wont-turn-on', {
-  title: 'The amplifier stays off',
-  stages: {
-    fitted: [whichAmp, rearAmpTurnOn, frontAmpTurnOn, unitKind],
-    told: [ampHistory, lastChange],
-    look: [
-      ampLight,
-      ampGoesOff,
-      ampSigns,
-      whatElse,
-      recover,
-      ampSwitches,
-      wakesWhenLoud,
-      inputPlug,
-      adapterLook,
-      betweenLook,
-      keyPositions,
-      supplyWiggle,
-      ringsLook,
-      fuseLook,
-      bodyFuse,
-      speakersUnplugged,
-      oneByOne,
-      remoteJumper,
-      remoteLamp,
-      remoteStartLamp,
-      fuseLamp,
-      leadOffAmp,
-      spareFuse,
-      temporaryLeads,
-      toolsAtHand,
-    ],
-    measure: [
-      remoteVolts,
-      remoteSource,
-      remoteKeyOff,
-      ampTerminals,
-      fuseSides,
-      supplyUnderLoad,
-      plusPath,
-      senseLevel,
-      senseDc,
-      ampWiresToFrame,
-      ampRuns,
-      ampDc,
-      metersDigit,
-      rearPair,
-    ],
-  },
+export const ampWontTurnOn = flow(opening, {
+  look: [
+    ampLight,
+    ampGoesOff,
+    ampSigns,
+    whatElse,
+    recover,
+    ampSwitches,
+    wakesWhenLoud,
+    gainDown,
+    inputPlug,
+    pinLook,
+    signalPlugOut,
+    waterLook,
+    adapterLook,
+    betweenLook,
+    keyPositions,
+    supplyWiggle,
+    ringsLook,
+    sharedScrew,
+    copperLook,
+    batteryKind,
+    fuseLook,
+    bodyFuse,
+    speakersUnplugged,
+    bulbToFrame,
+    oneByOne,
+    remoteJumper,
+    remoteLamp,
+    remoteStartLamp,
+    fuseLamp,
+    leadOffAmp,
+    spareFuse,
+    temporaryLeads,
+    toolsAtHand,
+  ],
+  measure: [
+    remoteVolts,
+    remoteSource,
+    remoteKeyOff,
+    ampTerminals,
+    fuseSides,
+    ampChannels,
+    supplyUnderLoad,
+    plusPath,
+    jointDrop,
+    lowestVolts,
+    senseLevel,
+    senseDc,
+    ampWiresToFrame,
+    ampRuns,
+    ampDc,
+    metersDigit,
+    rearPair,
+  ],
   safe: [
     before(ampGoesOff, ampLight),
     before(wakesWhenLoud, ampLight),
@@ -103,7 +116,9 @@ export const ampWontTurnOn = flow('amp-wont-turn-on', {
     before(ampSigns, ampLight),
     // With an open ground the current of a jumper or of a lamp goes through the shield of a line-level lead.
     before(remoteJumper, ampTerminals),
-    before(supplyUnderLoad, ampTerminals),
+    before(supplyUnderLoad, ampTerminals, ampChannels),
+    before(jointDrop, supplyUnderLoad),
+    before(signalPlugOut, ampLight),
     before(temporaryLeads, ampTerminals),
     before(plusPath, supplyUnderLoad),
     // A lamp in the place of the fuse comes before any new fuse.
@@ -165,7 +180,15 @@ export const ampWontTurnOn = flow('amp-wont-turn-on', {
       flow: 'no-rear-sound',
       title: 'The head unit sends it nothing',
       because:
-        'The amplifier sleeps because nothing reaches it. Why the rear is silent is looked for in the next part.',
+        'The amplifier is on, or sleeps because nothing reaches it. Why the rear is silent is looked for in the next part.',
+      // It is on now, and stays on: what is silent is silent for another reason.
+      isIt: {
+        when: (f) =>
+          is(f, 'amp-light', 'normal') &&
+          (is(f, 'amp-goes-off', 'stays-on') ||
+            (is(f, 'amp-goes-off', 'cannot') && !is(f, 'amp-history', 'comes-and-goes'))),
+        by: [ampLight],
+      },
       causes: [
         'fader-or-balance-off',
         'rear-control-off',

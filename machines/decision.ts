@@ -15,10 +15,11 @@ import {
 import { compile, isUnthought, type Model } from '../src/inference/table.ts';
 import { type ConditionId, conditionOf } from '../src/steps/conditions.ts';
 import type { StepId } from '../src/steps/ids.ts';
-import { type Findings, findingsFrom, is, outcomeNamed } from '../src/steps/outcome.ts';
+import { type Findings, findingsFrom, outcomeNamed } from '../src/steps/outcome.ts';
 import type { Step } from '../src/steps/step.ts';
 import { toolsAtHand } from '../src/steps/tools/tools-at-hand.ts';
-import type { FlowContext, HandsOver, StagedFlow } from './kit.ts';
+import { elsewhere, type FlowContext, type HandsOver, type StagedFlow } from './machine.ts';
+import { canBeAsked, hasNoMeter } from './sense.ts';
 
 /** What a flow does next, and why. */
 export type Decision =
@@ -49,9 +50,6 @@ export interface Decided {
   readonly decision: Decision;
   readonly reckoning?: Reckoning;
 }
-
-/** The cause that stands in the table of a flow for all causes that another flow looks for. */
-export const elsewhere = (flow: string): string => `elsewhere: ${flow}`;
 
 /** States that any reading is taken in: they are not what makes two readings fail together. */
 const ORDINARY: ReadonlySet<string> = new Set([
@@ -85,8 +83,6 @@ export function observationsOf(flow: StagedFlow, f: Findings, confirmed: Readonl
   });
 }
 
-const hasNoMeter = (f: Findings): boolean => is(f, 'tools-at-hand', 'none', 'cannot');
-
 /** Minutes of a step on top of what stands ready from the steps before it. */
 function minutesNow(step: Step, ready: ReadonlySet<ConditionId>): number {
   const paid = (step.conditions ?? []).reduce((sum, id) => (ready.has(id) ? sum + conditionOf(id).minutes : sum), 0);
@@ -102,11 +98,6 @@ const readyConditions = (flow: StagedFlow, f: Findings): ReadonlySet<ConditionId
     }),
   );
 
-const makesSense = (step: Step, f: Findings): boolean =>
-  outcomeNamed(f, step.id) === undefined && (step.sensible?.(f) ?? true);
-const canBeAsked = (step: Step, f: Findings): boolean =>
-  makesSense(step, f) && !(step.tool === 'meter' && hasNoMeter(f));
-
 const MOST_TO_MEASURE = 3;
 /** The readings that would tell most, for somebody who has no meter to pass on. */
 function measuredFirst(flow: StagedFlow, f: Findings, model: Model, believed: Posterior): readonly string[] {
@@ -119,6 +110,16 @@ function measuredFirst(flow: StagedFlow, f: Findings, model: Model, believed: Po
     .filter(({ bits }) => bits > LEAST_BITS)
     .slice(0, MOST_TO_MEASURE)
     .map(({ step }) => step);
+}
+
+/** A function of a step that works out its answer once for each. */
+function onceEach<T>(make: (step: Step) => T): (step: Step) => T {
+  const known = new Map<Step, { readonly made: T }>();
+  return (step) => {
+    const found = known.get(step) ?? { made: make(step) };
+    known.set(step, found);
+    return found.made;
+  };
 }
 
 /** Findings in which some steps came out as they most likely will. */
@@ -202,6 +203,21 @@ const lastPlace = (flow: StagedFlow, { facts }: FlowContext): string | undefined
     .map((id) => flow.steps.get(id))
     .findLast((step) => step !== undefined && flow.asked.includes(step))?.place;
 
+/** The flow whose complaint it is after all, or the answer that says so and is given once more before that. */
+function anotherComplaint(
+  flow: StagedFlow,
+  { mayHandOver = true, confirmed = [], left = [], repairs = [] }: FlowContext,
+  f: Findings,
+): Decision | undefined {
+  // Whoever said that it is not that has looked.
+  const isNot = (flowId: string) => repairs.some(({ cause }) => cause === elsewhere(flowId));
+  const to = mayHandOver ? flow.handsOver.find(({ flow: other, isIt }) => isIt?.when(f) && !isNot(other)) : undefined;
+  if (!to) return undefined;
+  const isOpen = (id: string) => f.facts[id] !== undefined && !confirmed.includes(id) && !left.includes(id);
+  const open = to.isIt?.by.find(({ id }) => isOpen(id));
+  return open ? { kind: 'confirm', step: open, because: 'pivotal' } : { kind: 'hand over', to };
+}
+
 function conclusion(
   flow: StagedFlow,
   { mayHandOver = true }: FlowContext,
@@ -225,10 +241,8 @@ const surelyElsewhere = (flow: StagedFlow, { mayHandOver = true }: FlowContext, 
   first.shareRatio >= SURELY_SHARE &&
   flow.handsOver.some((to) => elsewhere(to.flow) === first.cause);
 
-/** What comes next, decided once from everything that is known. */
+/** What comes next once everything in order is answered, decided once from everything that is known. */
 export function decide(flow: StagedFlow, context: FlowContext, f: Findings): Decided {
-  const inOrder = flow.inOrder.find((step) => canBeAsked(step, f));
-  if (inOrder) return { decision: { kind: 'ask', step: inOrder } };
   const { late } = context;
   if (!late) return { decision: { kind: 'wait' } };
   const confirmed = new Set(context.confirmed ?? []);
@@ -238,7 +252,11 @@ export function decide(flow: StagedFlow, context: FlowContext, f: Findings): Dec
   const next = nextSteps(
     model,
     believed,
-    offersOf(flow, f, (one) => likeliestOutcome(model, believed, one.id)),
+    offersOf(
+      flow,
+      f,
+      onceEach((one) => likeliestOutcome(model, believed, one.id)),
+    ),
     lastPlace(flow, context),
   );
   const doubted = doubts(model, known, believed);
@@ -246,6 +264,8 @@ export function decide(flow: StagedFlow, context: FlowContext, f: Findings): Dec
   const measureFirst = measuredFirst(flow, f, model, believed);
   const reckoning: Reckoning = { model, known, believed, shares, certainty, next, measureFirst };
   const done = (decision: Decision): Decided => ({ decision, reckoning });
+  const another = anotherComplaint(flow, context, f);
+  if (another) return done(another);
 
   const leader = late.causes[shares[0]?.cause ?? ''];
   const perBit = leader ? MINUTES_PER_BIT[effort(leader, f)] : UNKNOWN_MINUTES_PER_BIT;

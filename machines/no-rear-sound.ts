@@ -6,74 +6,75 @@ import { halfSupply } from '../src/steps/amplifier/half-supply.ts';
 import { swapInputs } from '../src/steps/amplifier/swap-inputs.ts';
 import { swapOutputs } from '../src/steps/amplifier/swap-outputs.ts';
 import { fourCorners } from '../src/steps/ears/four-corners.ts';
+import { frontPlays } from '../src/steps/ears/front-plays.ts';
 import { rearHiss } from '../src/steps/ears/rear-hiss.ts';
 import { deliveredWith } from '../src/steps/fitted/delivered-with.ts';
-import { frontDrive } from '../src/steps/fitted/front-drive.ts';
 import { rearAmpInput } from '../src/steps/fitted/rear-amp-input.ts';
-import { rearAmpTurnOn } from '../src/steps/fitted/rear-amp-turn-on.ts';
-import { rearDrive } from '../src/steps/fitted/rear-drive.ts';
-import { rearInputs } from '../src/steps/fitted/rear-inputs.ts';
 import { rearRating } from '../src/steps/fitted/rear-rating.ts';
-import { unitKind } from '../src/steps/fitted/unit-kind.ts';
 import { contactsLook } from '../src/steps/plugs/contacts-look.ts';
+import { inputPlug } from '../src/steps/plugs/input-plug.ts';
 import { lidCheck } from '../src/steps/plugs/lid-check.ts';
+import { pinLook } from '../src/steps/plugs/pin-look.ts';
 import { wiggle } from '../src/steps/plugs/wiggle.ts';
+import { bulbToFrame } from '../src/steps/runs/bulb-to-frame.ts';
 import { coilOhms } from '../src/steps/runs/coil-ohms.ts';
 import { popRun } from '../src/steps/runs/pop-run.ts';
 import { popSpeaker } from '../src/steps/runs/pop-speaker.ts';
 import { runOhms } from '../src/steps/runs/run-ohms.ts';
 import { runSplit } from '../src/steps/runs/run-split.ts';
+import { secondLook } from '../src/steps/runs/second-look.ts';
 import { wireToFrame } from '../src/steps/runs/wire-to-frame.ts';
 import { faderCentre } from '../src/steps/settings/fader-centre.ts';
 import { rearControl } from '../src/steps/settings/rear-control.ts';
-import { lastChange } from '../src/steps/told/last-change.ts';
-import { rearHistory } from '../src/steps/told/rear-history.ts';
 import { metersDigit } from '../src/steps/tools/meter-digit.ts';
 import { toolsAtHand } from '../src/steps/tools/tools-at-hand.ts';
 import { adapterLook } from '../src/steps/unit/adapter-look.ts';
 import { rearPair } from '../src/steps/unit/rear-pair.ts';
 import { rearPairAgain } from '../src/steps/unit/rear-pair-again.ts';
+import { unitReplug } from '../src/steps/unit/unit-replug.ts';
 import { before, flow } from './kit.ts';
+import { opening } from './no-rear-sound.opening.ts';
 
 /** No sound from the rear: the front plays, the rear speakers do not. */
-export const noRearSound = flow('no-rear-sound', {
-  title: 'No sound from the rear',
-  stages: {
-    fitted: [unitKind, rearDrive, frontDrive, rearInputs, rearAmpTurnOn],
-    told: [rearHistory, lastChange],
-    look: [
-      ampLight,
-      rearHiss,
-      faderCentre,
-      rearControl,
-      fourCorners,
-      lidCheck,
-      contactsLook,
-      ampSwitches,
-      adapterLook,
-      wiggle,
-      swapInputs,
-      popRun,
-      popSpeaker,
-      deliveredWith,
-      toolsAtHand,
-    ],
-    measure: [
-      rearRating,
-      runOhms,
-      runSplit,
-      coilOhms,
-      wireToFrame,
-      metersDigit,
-      rearPair,
-      rearPairAgain,
-      rearAmpInput,
-      ampIn,
-      halfSupply,
-      ampOut,
-      swapOutputs,
-    ],
-  },
+export const noRearSound = flow(opening, {
+  look: [
+    frontPlays,
+    ampLight,
+    rearHiss,
+    faderCentre,
+    rearControl,
+    fourCorners,
+    lidCheck,
+    contactsLook,
+    ampSwitches,
+    adapterLook,
+    wiggle,
+    inputPlug,
+    pinLook,
+    secondLook,
+    unitReplug,
+    bulbToFrame,
+    swapInputs,
+    popRun,
+    popSpeaker,
+    deliveredWith,
+    toolsAtHand,
+  ],
+  measure: [
+    rearRating,
+    runOhms,
+    runSplit,
+    coilOhms,
+    wireToFrame,
+    metersDigit,
+    rearPair,
+    rearPairAgain,
+    rearAmpInput,
+    ampIn,
+    halfSupply,
+    ampOut,
+    swapOutputs,
+  ],
   safe: [
     // Settings before readings that they change; the chain is followed from where the sound begins.
     before(fourCorners, faderCentre),
@@ -106,6 +107,7 @@ export const noRearSound = flow('no-rear-sound', {
     'amp-channel-dead',
     'rear-plug-off',
     'lid-contacts-dirty',
+    'unit-plug-dirty',
     'second-connector-dirty',
     'looms-unjoined',
     'rear-pairs-crossed',

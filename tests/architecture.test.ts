@@ -166,7 +166,7 @@ describe('the check of an import', () => {
       [],
     );
     expect(wrongArrows('machines/kit.ts', "import type { Rig } from '../src/rig/rig.ts';")).toEqual([]);
-    expect(wrongArrows('src/case/link.ts', "import { flow } from '../../machines/kit.ts';")).toEqual([]);
+    expect(wrongArrows('src/case/link.ts', "import { flow } from '../../machines/machine.ts';")).toEqual([]);
     expect(wrongArrows('src/pages/find/x/index.astro', "import X from '../../../components/flows/X.tsx';")).toEqual([]);
   });
   it('tells a type from a value', () => {
@@ -174,7 +174,7 @@ describe('the check of an import', () => {
     expect(wrongArrows('src/steps/step.ts', "import { type TONES } from '../sound/tone.ts';")).toEqual([]);
     expect(first('src/steps/step.ts', "import { TONES } from '../sound/tone.ts';")).toMatch(/only types of sound/);
     expect(first('src/steps/step.ts', "import { type T, TONES } from '../sound/tone.ts';")).toMatch(/only types/);
-    expect(first('src/browser/x.ts', "import { flow } from '../../machines/kit.ts';")).toMatch(
+    expect(first('src/browser/x.ts', "import { flow } from '../../machines/machine.ts';")).toMatch(
       /only types of machines/,
     );
   });
@@ -182,11 +182,11 @@ describe('the check of an import', () => {
     expect(first('src/rig/rig.ts', "import { x } from '../verdicts/verdict.ts';")).toMatch(
       /rig may not import verdicts/,
     );
-    expect(first('src/verdicts/x.ts', "import { x } from '../../machines/kit.ts';")).toMatch(/may not import machines/);
+    expect(first('src/verdicts/x.ts', "import { x } from '../../machines/machine.ts';")).toMatch(/may not import machines/);
     expect(first('src/plan/x.ts', "import { x } from '../verdicts/verdict.ts';")).toMatch(
       /plan may not import verdicts/,
     );
-    expect(first('src/plan/x.ts', "import { x } from '../../machines/kit.ts';")).toMatch(/may not import machines/);
+    expect(first('src/plan/x.ts', "import { x } from '../../machines/machine.ts';")).toMatch(/may not import machines/);
     expect(first('src/causes/x.ts', "import { x } from '../plan/facts.ts';")).toMatch(/causes may not import plan/);
     expect(first('machines/x.ts', "import { x } from '../src/case/replay.ts';")).toMatch(
       /machines may not import case/,

@@ -115,8 +115,43 @@ async function pathOf(flow: string): Promise<string | undefined> {
 /** The fragment of an address that asks for a new case. */
 export const NEW_CASE = 'new';
 
-/** The case that a page opens with: a new one where that is asked for, that of the link in its address, else the one kept here, else a fresh one. */
-export async function load(flow: AnyFlow, fragment: string): Promise<Loaded> {
+/** A flow, as much of it as is there, and the way to all of it. */
+export interface Arriving {
+  readonly flow: AnyFlow;
+  readonly whole: () => Promise<AnyFlow>;
+}
+
+/** Whether a case holds only what the part of a flow that is there knows of. */
+const isCovered = ({ events }: Case, flow: AnyFlow): boolean =>
+  events.every((event) =>
+    event.type === 'answer' || event.type === 'revise'
+      ? flow.steps.has(event.step)
+      : event.type === 'rig' || event.type === 'note' || event.type === 'confirm' || event.type === 'leave',
+  );
+
+/** The case kept here as it is, where what it can be used for is not known yet. */
+const untouched = (flow: AnyFlow): Case | undefined => {
+  const opened = fromText(openText(flow.id) ?? '');
+  return opened.ok ? opened.case : undefined;
+};
+
+/**
+ * The case that a page opens with: a new one where that is asked for, that of the link in its address, else the one kept
+ * here, else a fresh one. What an answer is worth is known to the whole flow only, so an earlier case waits for it.
+ */
+export async function load({ flow, whole }: Arriving, fragment: string): Promise<Loaded> {
+  const kept = untouched(flow);
+  const byLink = fragment.includes('.');
+  if (!byLink && (kept === undefined || isCovered(kept, flow))) return loadInto(flow, fragment);
+  try {
+    return await loadInto(await whole(), fragment);
+  } catch {
+    const notices = byLink ? ['This link could not be read without a signal. Open it again when there is one.'] : [];
+    return { case: kept ?? fresh(flow, notices), notices, keptAside: keepsAside(flow) };
+  }
+}
+
+async function loadInto(flow: AnyFlow, fragment: string): Promise<Loaded> {
   const notices: string[] = [];
   const kept = stored(flow, notices);
   if (fragment === NEW_CASE) return begin(flow, kept, notices);

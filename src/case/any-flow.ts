@@ -1,4 +1,4 @@
-import type { StagedFlow } from '../../machines/kit.ts';
+import type { StagedFlow } from '../../machines/machine.ts';
 import type { Flow } from '../../machines/rows.ts';
 
 /** A flow by stages, or one of explicit rows. */

@@ -1,4 +1,5 @@
-import type { Late, StagedFlow } from '../../machines/kit.ts';
+import type { Late, StagedFlow } from '../../machines/machine.ts';
+import type { Opening } from '../../machines/opening.ts';
 import type { Flow } from '../../machines/rows.ts';
 
 interface Named {
@@ -19,6 +20,8 @@ export interface FaultFlow extends Named {
   readonly kind: 'fault';
   /** The complaints of the model that it takes on, each with its share of the callers who come to it. */
   readonly complaints: Readonly<Record<string, number>>;
+  /** How it opens: all that a page needs until its second question. */
+  open(): Promise<Opening>;
   load(): Promise<StagedFlow>;
   /** What its causes show and how they are mended, made by `npm run likelihoods`. */
   late(): Promise<Late>;
@@ -43,7 +46,8 @@ export const FLOWS = {
       'Find out why the rear speakers of a touring motorcycle are silent, one question at a time, with the readings to expect on your bike.',
     goesOnIn: ['is-a-reflash-needed'],
     says: 'The lids don’t play · only the fairing plays · the passenger hears nothing',
-    complaints: { 'no-rear-sound': 1 },
+    complaints: { 'no-rear-sound': 0.9, 'rear-weak': 0.1 },
+    open: async () => (await import('../../machines/no-rear-sound.opening.ts')).opening,
     load: async () => (await import('../../machines/no-rear-sound.ts')).noRearSound,
     late: async () => (await import('../likelihoods/no-rear-sound.ts')).late,
   },
@@ -55,6 +59,7 @@ export const FLOWS = {
       'Find out why the amplifier of a touring motorcycle stays off or shows its fault lamp, one question at a time, with the readings to expect on your bike.',
     says: 'No light on the amp · red light · goes into protect · only wakes when cranked up',
     complaints: { 'amp-wont-turn-on': 0.8, 'amp-goes-off': 0.2 },
+    open: async () => (await import('../../machines/amp-wont-turn-on.opening.ts')).opening,
     load: async () => (await import('../../machines/amp-wont-turn-on.ts')).ampWontTurnOn,
     late: async () => (await import('../likelihoods/amp-wont-turn-on.ts')).late,
   },

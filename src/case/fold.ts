@@ -1,4 +1,4 @@
-import type { Late } from '../../machines/kit.ts';
+import type { Late } from '../../machines/machine.ts';
 import { failsRatio } from '../causes/repair-action.ts';
 import type { Repaired } from '../inference/posterior.ts';
 import type { Rig } from '../rig/rig.ts';

@@ -7,7 +7,7 @@ import {
   findingsIn,
   type Late,
   type StagedFlow,
-} from '../../machines/kit.ts';
+} from '../../machines/machine.ts';
 import { outcomeNamed } from '../steps/outcome.ts';
 import type { Case } from './events.ts';
 import { type Folded, fold } from './fold.ts';

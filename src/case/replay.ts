@@ -1,4 +1,4 @@
-import type { Late } from '../../machines/kit.ts';
+import type { Late } from '../../machines/machine.ts';
 import { type AnyFlow, isStaged } from './any-flow.ts';
 import type { Case } from './events.ts';
 import { replayRows } from './replay-rows.ts';

@@ -1,5 +1,5 @@
 import type { Decided } from '../../machines/decision.ts';
-import type { HandsOver } from '../../machines/kit.ts';
+import type { HandsOver } from '../../machines/machine.ts';
 import type { Remedy } from '../causes/cause.ts';
 import type { Certainty } from '../inference/certainty.ts';
 import type { Doubt } from '../inference/doubt.ts';

@@ -3,6 +3,8 @@
  * full-width letters and signs, decimal separators, minus signs. Marks that only steer the direction of writing go.
  */
 export function plainText(text: string): string {
+  // Nearly all text is ASCII already, and a replay reads every reading of a case again.
+  if (/^[!-~]*$/.test(text)) return text;
   return text
     .replace(/\p{Nd}/gu, digitValue)
     .replace(/[\uFF01-\uFF5E]/g, (wide) => String.fromCharCode(wide.charCodeAt(0) - FULL_WIDTH_OFFSET))

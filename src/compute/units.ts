@@ -1,5 +1,5 @@
 /** What a reader can be asked for. Each is the unit a value is in, once prefixes are gone. */
-export type Unit = 'V' | 'A' | 'Ω' | 'W' | 'Hz' | 'dB' | 'm' | 'mm²' | 'Ah' | '%' | 'speaker';
+export type Unit = 'V' | 'A' | 'Ω' | 'W' | 'Hz' | 'dB' | 'm' | 'mm²' | 'Ah' | '%' | 'speaker' | 'channel';
 
 /** Prefix letter, or none, against the power of ten it stands for. */
 export const PREFIXES = { '': 0, µ: -6, m: -3, c: -2, k: 3, M: 6 } as const;
@@ -157,5 +157,14 @@ export const UNITS: Readonly<Record<Unit, UnitRow>> = {
     written: [['', 0]],
     largest: 1000,
     example: '12',
+  },
+  channel: {
+    plural: 'channels',
+    singular: 'channel',
+    spellings: [],
+    prefixes: [''],
+    written: [['', 0]],
+    largest: 1000,
+    example: '4',
   },
 };

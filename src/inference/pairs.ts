@@ -48,6 +48,14 @@ function together(chances: Chances, a: number, b: number, sound: number): readon
   return all.map((p, o) => (o === sound ? asSound : odd > 0 ? (p / odd) * (1 - asSound) : p));
 }
 
+/** The chances of an outcome with those of the pairs behind them. */
+function extended(own: Float64Array, made: readonly (readonly number[])[], outcome: number): Float64Array {
+  const all = new Float64Array(own.length + made.length);
+  all.set(own);
+  for (const [i, one] of made.entries()) all[own.length + i] = one[outcome] as number;
+  return all;
+}
+
 /**
  * The model with a row for each pair of the likeliest causes. A pair goes under the name of the one that is likelier by
  * itself: that is the one to be mended first. Once it was, the pair goes under the other, which the repair left in place.
@@ -75,7 +83,7 @@ export function withPairs(model: Model, known: Knowledge, believed: Posterior): 
       const made = pairs.map(([a, b]) =>
         build.has(step) ? chances.byRow.map((own) => own[a.row] as number) : together(chances, a.row, b.row, sound),
       );
-      const byRow = chances.byRow.map((own, o) => Float64Array.from([...own, ...made.map((one) => one[o] as number)]));
+      const byRow = chances.byRow.map((own, o) => extended(own, made, o));
       return [step, { ...chances, byRow }];
     }),
   );

@@ -1,4 +1,4 @@
-import type { Late } from '../../machines/kit.ts';
+import type { Late } from '../../machines/machine.ts';
 import type { Cause } from '../causes/cause.ts';
 import { type PackedTable, unpack } from './packed.ts';
 

@@ -9,6 +9,7 @@ import { loomsUnjoined } from '../causes/plugs/looms-unjoined.ts';
 import { rearPairsCrossed } from '../causes/plugs/rear-pairs-crossed.ts';
 import { rearPlugOff } from '../causes/plugs/rear-plug-off.ts';
 import { secondConnectorDirty } from '../causes/plugs/second-connector-dirty.ts';
+import { unitPlugDirty } from '../causes/plugs/unit-plug-dirty.ts';
 import { lidLeadBroken } from '../causes/runs/lid-lead-broken.ts';
 import { loadTooLow } from '../causes/runs/load-too-low.ts';
 import { speakerPairShorted } from '../causes/runs/speaker-pair-shorted.ts';
@@ -26,4 +27,4 @@ import { lateOf } from './late.ts';
 import table from './no-rear-sound.json' with { type: 'json' };
 
 /** Made by `npm run likelihoods`. Do not edit: change the model, the steps or the flow, and make it anew. */
-export const late = lateOf(table, [ampInputPlugOff, ampInputTooLow, channelModeWrong, converterDead, inputPinPushedBack, ampChannelDead, lidContactsDirty, loomsUnjoined, rearPairsCrossed, rearPlugOff, secondConnectorDirty, lidLeadBroken, loadTooLow, speakerPairShorted, speakerWireOpen, speakerWireToFrame, faderOrBalanceOff, rearControlOff, coilOpen, adapterWithoutRear, profileReverted, rearChannelsDisabled, replacedUnitSetting, unitOutputGrounded]);
+export const late = lateOf(table, [ampInputPlugOff, ampInputTooLow, channelModeWrong, converterDead, inputPinPushedBack, ampChannelDead, lidContactsDirty, loomsUnjoined, rearPairsCrossed, rearPlugOff, secondConnectorDirty, unitPlugDirty, lidLeadBroken, loadTooLow, speakerPairShorted, speakerWireOpen, speakerWireToFrame, faderOrBalanceOff, rearControlOff, coilOpen, adapterWithoutRear, profileReverted, rearChannelsDisabled, replacedUnitSetting, unitOutputGrounded]);

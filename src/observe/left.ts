@@ -7,7 +7,7 @@ import { SOUND } from '../world/healthy.ts';
 import type { Moment } from '../world/moment.ts';
 import type { Settings, World } from '../world/state.ts';
 import { type Ridden, whenAmpGoesOff } from '../world/symptoms/index.ts';
-import { changed, isOpen, lampOf, REAR, rearPlays } from './bike.ts';
+import { bestOf, changed, isOpen, lampOf, ofConcern, REAR } from './bike.ts';
 
 /* Some steps change what they look at, and leave it so: the next one meets another bike than the first. */
 
@@ -25,7 +25,7 @@ export const turnedUp = (bike: Ridden): Ridden =>
 /** Every plug of the rear pushed home. A film stays where it is. */
 export const pushedHome = (bike: Ridden): Ridden =>
   changed(bike, 'pushed home', (world) => {
-    const apart = REAR.filter((corner) => isOpen(world.runs[corner].dock));
+    const apart = REAR.filter((corner) => isOpen(world.runs[corner].dock) && !world.runs[corner].dock.wants);
     if (apart.length === 0) return world;
     const mated = apart.map((corner) => [corner, { ...world.runs[corner], dock: SOUND }]);
     return { ...world, runs: { ...world.runs, ...Object.fromEntries(mated) } };
@@ -44,6 +44,10 @@ const DEEDS: readonly (readonly [step: Step, done: (bike: Ridden) => Ridden])[] 
   [lidCheck, pushedHome],
 ];
 
+/** Outcomes of these steps with which the rear is heard, and with which there was nothing to do. */
+const HEARD = ['cured', 'plays', 'weak'];
+const NOT_THERE = ['none', 'no-plug'];
+
 /**
  * The bike as the steps so far left it. What somebody says not to have helped, although it would have, was not done: a
  * wrong answer is a plug that was not pushed.
@@ -53,8 +57,9 @@ export function asLeft(found: Ridden, situation: Situation): Ridden {
     const outcome = outcomeOf(step, situation);
     if (outcome === undefined || outcome === 'cannot') return bike;
     const after = done(bike);
-    if (after === bike) return bike;
-    return rearPlays(after) === (outcome === 'cured') ? after : bike;
+    if (after === bike || NOT_THERE.includes(outcome)) return bike;
+    const heard = bestOf(after, ofConcern(found)) !== 'silent';
+    return heard === HEARD.includes(outcome) ? after : bike;
   }, found);
 }
 

@@ -1,6 +1,6 @@
 import { perCorner } from '../rig/corner.ts';
 import { OPEN, SOUND } from '../world/healthy.ts';
-import type { Amp, Contact, PairOf, Run, World } from '../world/state.ts';
+import type { Amp, Contact, PairOf, Run, Supply, World } from '../world/state.ts';
 import type { Ridden } from '../world/symptoms/index.ts';
 import { changed, isOpen } from './bike.ts';
 import { happens, type Observer } from './observer.ts';
@@ -13,10 +13,17 @@ const REACTS_SHARE = 1 / 3;
 /** What a contact is while a finger presses it: what it is known to become, or, with luck, sound where it was open. */
 type Pressed = (contact: Contact) => Contact;
 
+/** A pin that has slipped back, a wire that is not there, and a half that was never joined: no finger on the plug reaches it. */
+const outOfReach = ({ wants }: Contact): boolean => wants !== undefined && wants !== 'cleaning';
+
 const pressed =
   (lucky: boolean): Pressed =>
   (contact) =>
-    contact.movedOhm !== undefined ? { ohm: contact.movedOhm } : lucky && isOpen(contact) ? SOUND : contact;
+    contact.movedOhm !== undefined
+      ? { ohm: contact.movedOhm }
+      : lucky && isOpen(contact) && !outOfReach(contact)
+        ? SOUND
+        : contact;
 
 /** A fuse holder grips with springs: a finger moves those where they only burnt, too. */
 const BURNT_OHM = 1;
@@ -49,11 +56,15 @@ const runPressed = (run: Run, lucky: boolean): Run => {
   return {
     ...run,
     joint: pairOf(press, run.joint),
+    second: press(run.second),
     dock: press(run.dock),
     lidLead: press(run.lidLead),
     toFrame: lifted(lucky)(run.toFrame),
   };
 };
+
+const screwPressed = (screw: Supply['sharedScrew'], press: Pressed): Supply['sharedScrew'] =>
+  screw && { ...screw, joint: press(screw.joint) };
 
 /** Things that a finger can be laid on, one after the other, and what the bike is meanwhile. */
 const PRESSED = {
@@ -68,10 +79,32 @@ const PRESSED = {
   }),
   holder: (world: World, lucky: boolean): World => ({
     ...world,
-    amps: world.amps.map((amp) => ({ ...amp, holder: sprung(lucky)(amp.holder) })),
+    amps: world.amps.map((amp) => ({
+      ...amp,
+      holder: sprung(lucky)(amp.holder),
+      plusCopper: pressed(lucky)(amp.plusCopper),
+    })),
   }),
-  ground: onAmps(({ groundRing }, press) => ({ groundRing: press(groundRing) })),
+  terminal: onAmps(({ terminal }, press) => ({ terminal: press(terminal) })),
+  ground: (world: World, lucky: boolean): World => ({
+    ...onAmps(({ groundRing }, press) => ({ groundRing: press(groundRing) }))(world, lucky),
+    supply: { ...world.supply, sharedScrew: screwPressed(world.supply.sharedScrew, pressed(lucky)) },
+  }),
   remote: onAmps(({ remoteWire }, press) => ({ remoteWire: press(remoteWire) })),
+  unit: (world: World, lucky: boolean): World => {
+    const { plug, permanent, switched, ground } = world.unit;
+    const press = pressed(lucky);
+    return {
+      ...world,
+      unit: {
+        ...world.unit,
+        plug: perCorner((corner) => pairOf(press, plug[corner])),
+        permanent: press(permanent),
+        switched: press(switched),
+        ground: press(ground),
+      },
+    };
+  },
 } as const satisfies Record<string, (world: World, lucky: boolean) => World>;
 
 export type Pressable = keyof typeof PRESSED;

@@ -1,4 +1,4 @@
-import type { Late, StagedFlow } from '../../machines/kit.ts';
+import type { Late, StagedFlow } from '../../machines/machine.ts';
 import { answered, confirmed, handedOver, repaired, revised } from '../case/change.ts';
 import type { Case } from '../case/events.ts';
 import { replay } from '../case/replay.ts';

@@ -173,6 +173,15 @@ export const CONDITIONS = {
     opens: true,
     where: (situation) => theAmp(situation).input !== 'speaker',
   },
+  'signal-plug-out': {
+    bike: 'Key off. Signal plug off the amplifier, line-level leads too, their ends kept off metal.',
+    phone:
+      'Key off, then pull the thin signal plug off the amplifier, round line plugs too, and keep their ends off metal.',
+    minutes: 1,
+    cautions: ['key-off', 'bridge'],
+    undo: 'Key off, signal plug home until it locks.',
+    opens: true,
+  },
   'remote-off': {
     bike: 'Key off. Remote wire off the amplifier, its end insulated.',
     phone: 'Key off, then take the thin remote wire off the amplifier and tape its end.',

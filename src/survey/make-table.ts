@@ -4,7 +4,7 @@ import { type Counts, type Found, gathered, type Seen, type Survey } from './sur
 type Shows = Map<string, readonly number[]>;
 
 /** Rows of one cause whose shares differ by less than this at every step are one row: that is chance, not another kind. */
-const SAME_SHARE = 0.2;
+const SAME_SHARE = 0.3;
 
 const outcomesOf = (seen: readonly Seen[]): Record<string, string[]> => {
   const names: Record<string, string[]> = {};

@@ -1,4 +1,4 @@
-import { elsewhere, type StagedFlow } from '../../machines/kit.ts';
+import { elsewhere, type StagedFlow } from '../../machines/machine.ts';
 import type { FaultFlow } from '../case/flows.ts';
 import type { Cause } from '../causes/cause.ts';
 import { UNTHOUGHT_SOUND } from '../inference/table.ts';

@@ -6,7 +6,7 @@ import { type FileOf, gzipped, scriptGraph, scriptsOf } from './page-size.ts';
  * place of them, and says before anything else which files the first question needs.
  */
 
-const NAMED = ['data-module', 'data-late'] as const;
+const NAMED = ['data-module', 'data-whole', 'data-late'] as const;
 
 /** Puts files in place of the modules that a page names, and lists what its first question needs in its head. */
 export function finishFlowPage(

@@ -30,12 +30,12 @@ const chance = (table: Table, step: string, outcome: string, r: number) => {
 };
 
 describe('a table made ready', () => {
-  // P = (n·p + m·P₀) / (n + m): Mitchell, Machine Learning (1997), eq. 6.22, m-estimate of probability. By hand with m = 3.
-  it('mixes three looks at an average bike into each row', () => {
+  // P = (n·p + m·P₀) / (n + m): Mitchell, Machine Learning (1997), eq. 6.22, m-estimate of probability. By hand with m = 1.
+  it('mixes one look at an average bike into each row', () => {
     // All bikes of the complaint: (6 · 0 + 3 · 0.5 + 1 · 1) / 10 = 0.25 hum.
-    expectClose(chance(pump, 'hum', 'hums', 0) ?? 0, (7 * 0 + 3 * 0.25) / 10);
-    expectClose(chance(pump, 'hum', 'hums', 1) ?? 0, (7 * 0.5 + 3 * 0.25) / 10);
-    expectClose(chance(pump, 'hum', 'hums', 2) ?? 0, (17 * 1 + 3 * 0.25) / 20);
+    expectClose(chance(pump, 'hum', 'hums', 0) ?? 0, (7 * 0 + 0.25) / 8);
+    expectClose(chance(pump, 'hum', 'hums', 1) ?? 0, (7 * 0.5 + 0.25) / 8);
+    expectClose(chance(pump, 'hum', 'hums', 2) ?? 0, (17 * 1 + 0.25) / 18);
   });
   it('gives a row that was never looked at the mean over those that were', () => {
     // (6 · 1 + 3 · 0) / 9, (3 · 0.25) / 9, (3 · 0.75) / 9

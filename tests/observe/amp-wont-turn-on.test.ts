@@ -97,6 +97,13 @@ const DECIDED: readonly Decision[] = [
     why: 'A ring that only just touches has far more than the 2.6 Ω at which the idle current alone holds the amplifier off.',
   },
   {
+    faults: ['battery-lug-loose @amp-ring'],
+    test: 'fuse-check',
+    hand: 'ok',
+    circuit: 'ok/sags',
+    why: 'Behind a ring of hundreds of ohms the standby of the amplifier alone loses half a volt, on both sides of the fuse.',
+  },
+  {
     faults: ['turn-on-mode-wrong @set-to-sense-but-wire-used'],
     test: 'remote-jumper',
     hand: 'dead',

@@ -88,12 +88,22 @@ describe('the conditions of the steps', () => {
       /unplug|plugs? apart|plugs? off|speakers off the amp|pull (each|the|every|that|one|all)|wire off|fuse (pulled|out)|in place of the fuse|plugs? into/i;
     // What observes no part asks about something that was done, or is fitted.
     const steps = STEPS.filter((step) => step.observes.length > 0 && opening.test(told(step)));
-    expect(steps.length).toBeGreaterThan(25);
+    expect(steps.length).toBeGreaterThan(20);
     for (const step of steps) expect(firstOf(step), step.id).toContain('key-off');
   });
   it('are those of steps that are asked at the bike: what is told or fitted needs none', () => {
     for (const step of STEPS.filter(({ kind, observes }) => kind === 'rig' || observes.length === 0))
       expect(step.conditions ?? [], step.id).not.toContain('amp-outputs-off');
+  });
+  it('give their cautions, which the step repeats only where the danger lasts for as long as it does', () => {
+    const lasting = ['bridge', 'lamp-hot', 'fuse', 'minus-first', 'key-off', 'wakes-loud'];
+    for (const { id, conditions = [], cautions = [] } of STEPS) {
+      const given: readonly string[] = conditions.flatMap((one) => conditionOf(one).cautions);
+      expect(
+        cautions.filter((one) => given.includes(one) && !lasting.includes(one)),
+        id,
+      ).toEqual([]);
+    }
   });
   it('can all stand at once', () => {
     for (const { id, conditions = [] } of STEPS)

@@ -286,6 +286,8 @@ describe('the rear on an amplifier', () => {
   it('keeps its outputs where they are while a short is possible, or its lamp is not lit as usual', () => {
     expect(asks('swap-outputs', { ...SAME, 'wire-to-frame': 'unclear' })).toBe(false);
     expect(asks('swap-outputs', { ...SAME, 'run-ohms': 'low' })).toBe(false);
+    expect(asks('swap-outputs', { ...SAME, 'bulb-to-frame': 'to-frame' })).toBe(false);
+    expect(asks('swap-outputs', { ...SAME, 'bulb-to-frame': 'clear' })).toBe(true);
     expect(asked(['swap-inputs', 'swap-outputs'], { ...SAME, 'amp-light': 'fault' })).toEqual([]);
   });
   it('is not listened to, nor read at its outputs, while the amplifier is off', () => {
@@ -306,6 +308,58 @@ describe('the rear on an amplifier', () => {
   });
 });
 
+describe('a step that was never asked before', () => {
+  it('is not asked of an amplifier that is on and stays on, where it is about one that fails', () => {
+    const fails = [
+      'signal-plug-out',
+      'gain-down',
+      'water-look',
+      'lowest-volts',
+      'copper-look',
+      'shared-screw',
+    ] as const;
+    expect(asked(fails, { ...ON, 'amp-goes-off': 'stays-on' })).toEqual([]);
+    expect(asked([...fails, 'fuses-blown', 'pin-look'], { 'rear-drive': 'unit' })).toEqual([]);
+  });
+  it('asks when the rear is silent only where it ever played', () => {
+    expect(asks('when-silent', { 'rear-history': 'never' })).toBe(false);
+    expect(asks('when-silent', { 'rear-history': 'comes-and-goes' })).toBe(true);
+  });
+  it('pulls the signal plug under a fault lamp, and not of an amplifier that sleeps without it', () => {
+    expect(asks('signal-plug-out', { ...FAULT, 'rear-amp-turn-on': 'wire' })).toBe(true);
+    expect(asks('signal-plug-out', { ...FAULT, 'rear-amp-turn-on': 'signal' })).toBe(false);
+    expect(asks('signal-plug-out', { ...DARK, 'rear-amp-turn-on': 'wire' })).toBe(false);
+  });
+  it('turns the gain down only where loud music makes it go off', () => {
+    expect(asks('gain-down', { ...ON, 'amp-goes-off': 'loud' })).toBe(true);
+    expect(asks('gain-down', { ...ON, 'amp-goes-off': 'bumps' })).toBe(false);
+  });
+  it('looks for the lowest volts once the steady ones were read, and for the joints once the lamp showed a loss', () => {
+    expect(asks('lowest-volts', DARK)).toBe(false);
+    expect(asks('lowest-volts', { ...DARK, 'amp-terminals': 'sags' })).toBe(true);
+    expect(asks('lowest-volts', { ...DARK, 'amp-terminals': 'plus-open' })).toBe(false);
+    expect(asks('joint-drop', { ...DARK, 'supply-under-load': 'ok' })).toBe(false);
+    expect(asks('joint-drop', { ...DARK, 'supply-under-load': 'ground-drop' })).toBe(true);
+  });
+  it('takes the bulb where no meter read the same, and where the amplifier may protect itself', () => {
+    expect(asks('bulb-to-frame', ON_AMP)).toBe(true);
+    expect(asks('bulb-to-frame', { ...ON_AMP, 'wire-to-frame': 'clear' })).toBe(true);
+    expect(asks('bulb-to-frame', { ...ON_AMP, 'wire-to-frame': 'clear', 'run-ohms': 'ok' })).toBe(false);
+    expect(asks('bulb-to-frame', FAULT)).toBe(true);
+    expect(asks('bulb-to-frame', DARK)).toBe(false);
+  });
+  it('leads from a plus that sags to the load, and not to a jumper or the fuses of the amplifier', () => {
+    const sags = { ...DARK, 'amp-terminals': 'sags' } as const;
+    expect(asked(['supply-under-load', 'fuse-sides', 'fuse-look'], sags)).toHaveLength(3);
+    expect(asked(['remote-jumper', 'body-fuse'], sags)).toEqual([]);
+  });
+  it('asks for signs of life where there is no lamp, and what trips it where the lamp blinks', () => {
+    expect(asks('amp-signs', { ...ON, 'amp-light': 'none' })).toBe(true);
+    expect(asks('speakers-unplugged', { ...ON, 'amp-light': 'blinks' })).toBe(true);
+    expect(asked(['rear-hiss', 'amp-out', 'swap-inputs'], { ...ON_AMP, 'amp-light': 'blinks' })).toEqual([]);
+  });
+});
+
 describe('every step', () => {
   it('says of a case of which nothing is known whether it makes sense', () => {
     for (const id of Object.keys(ALL_STEPS) as StepId[]) expect(typeof asks(id), id).toBe('boolean');
@@ -319,6 +373,7 @@ describe('every step', () => {
       { ...DARK, 'amp-light': 'cannot', 'rear-amp-turn-on': 'cannot' },
       { ...FAULT, 'speakers-unplugged': 'clears', 'supply-under-load': 'plus-drop' },
       { ...ON_AMP, 'front-drive': 'same', 'lid-check': 'cured', 'rear-pair': 'none', 'run-ohms': 'open' },
+      { ...ON, 'amp-goes-off': 'loud' },
       { 'pop-run': 'dead', 'tones-off': 'flat' },
     ];
     const never = (Object.keys(ALL_STEPS) as StepId[]).filter((id) => !cases.some((outcomes) => asks(id, outcomes)));

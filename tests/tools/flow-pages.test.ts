@@ -12,31 +12,35 @@ const BUILT: Record<string, string> = {
   '_astro/screens.js': 'import"./a.js";import"./figures.js";export const s="screens of any flow";',
   '_astro/figures.js': 'export const f="figures";',
   '_astro/list.js': 'const one=()=>import("./one.js"),two=()=>import("./two.js"),l=()=>import("./one-late.js");',
-  '_astro/one.js': 'import"./steps.js";export const one={};',
+  '_astro/one.opening.js': 'import"./steps.js";export const opening={};',
+  '_astro/one.js': 'import"./steps.js";import"./one.opening.js";export const one={};',
   '_astro/steps.js': 'export const steps="steps of one";',
   '_astro/two.js': 'export const two="a flow of its own";',
   '_astro/one-late.js': 'import"./figures.js";export const late="its table";',
 };
 const fileOf = (path: string) => BUILT[path];
 const MODULES = {
+  'machines/one.opening.ts': '_astro/one.opening.js',
   'machines/one.ts': '_astro/one.js',
   'machines/two.ts': '_astro/two.js',
   'src/likelihoods/one.ts': '_astro/one-late.js',
 };
 const page = (base: string, place: string) =>
   `<html><head><title>x</title></head><body><div id="flow" ${place}></div><script type="module" src="${base}_astro/wake.js"></script></body></html>`;
-const ONE = 'data-module="machines/one.ts" data-late="src/likelihoods/one.ts"';
+const ONE = 'data-module="machines/one.opening.ts" data-whole="machines/one.ts" data-late="src/likelihoods/one.ts"';
 
 describe('the page of a flow, finished', () => {
   it.each(['/', '/sub/'])('names the files of its flow in place of the modules, when the site lives at %s', (base) => {
     const html = finishFlowPage(page(base, ONE), base, fileOf, MODULES);
-    expect(html).toContain('data-module="_astro/one.js" data-late="_astro/one-late.js"');
+    expect(html).toContain(
+      'data-module="_astro/one.opening.js" data-whole="_astro/one.js" data-late="_astro/one-late.js"',
+    );
   });
   it.each(['/', '/sub/'])('announces all that its first question needs and nothing more, at %s', (base) => {
     const html = finishFlowPage(page(base, ONE), base, fileOf, MODULES);
     const announced = [...html.matchAll(/<link rel="modulepreload" href="([^"]+)">/g)].map(([, href]) => href);
     expect(announced.toSorted()).toEqual(
-      ['a.js', 'one.js', 'steps.js', 'wake.js'].map((file) => `${base}_astro/${file}`),
+      ['a.js', 'one.opening.js', 'steps.js', 'wake.js'].map((file) => `${base}_astro/${file}`),
     );
     expect(html.indexOf('modulepreload')).toBeLessThan(html.indexOf('</head>'));
   });
@@ -66,13 +70,15 @@ describe('what a flow page weighs', () => {
     expect([one?.page, two?.page]).toEqual(['find/one/', 'plan/two/']);
     expect(more).toEqual([]);
   });
-  it('is at first its script and its own flow', () => {
-    expect(one?.bytesFirst).toBe(gz('_astro/wake.js', '_astro/a.js', '_astro/one.js', '_astro/steps.js'));
+  it('is at first its script and how its own flow opens', () => {
+    expect(one?.bytesFirst).toBe(gz('_astro/wake.js', '_astro/a.js', '_astro/one.opening.js', '_astro/steps.js'));
     expect(two?.bytesFirst).toBe(gz('_astro/wake.js', '_astro/a.js', '_astro/two.js'));
   });
   it('is in all whatever it may fetch, each file once, but for the flows of other pages', () => {
     const shared = ['_astro/wake.js', '_astro/a.js', '_astro/screens.js', '_astro/figures.js', '_astro/list.js'];
-    expect(one?.bytesAll).toBe(gz(...shared, '_astro/one.js', '_astro/steps.js', '_astro/one-late.js'));
+    expect(one?.bytesAll).toBe(
+      gz(...shared, '_astro/one.opening.js', '_astro/one.js', '_astro/steps.js', '_astro/one-late.js'),
+    );
     expect(two?.bytesAll).toBe(gz(...shared, '_astro/two.js'));
   });
 });

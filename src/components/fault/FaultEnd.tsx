@@ -1,6 +1,6 @@
 import type { ComponentChildren } from 'preact';
 import { useEffect, useRef, useState } from 'preact/hooks';
-import { elsewhere, type HandsOver } from '../../../machines/kit.ts';
+import { elsewhere, type HandsOver } from '../../../machines/machine.ts';
 import { cured, learntHere, repaired } from '../../case/change.ts';
 import type { Case } from '../../case/events.ts';
 import type { Standing } from '../../case/standing.ts';

@@ -1,4 +1,4 @@
-import type { HandsOver } from '../../../machines/kit.ts';
+import type { HandsOver } from '../../../machines/machine.ts';
 
 interface Props {
   readonly to: HandsOver;

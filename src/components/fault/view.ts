@@ -1,5 +1,5 @@
 import { causeTitle, observationsOf } from '../../../machines/decision.ts';
-import { elsewhere, type HandsOver, type Late, type StagedFlow } from '../../../machines/kit.ts';
+import { elsewhere, type HandsOver, type Late, type StagedFlow } from '../../../machines/machine.ts';
 import type { Standing } from '../../case/standing.ts';
 import type { Cause } from '../../causes/cause.ts';
 import { evidence, type Moved } from '../../inference/evidence.ts';

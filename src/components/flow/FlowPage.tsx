@@ -1,7 +1,8 @@
-import { useEffect, useMemo, useRef, useState } from 'preact/hooks';
+import { useCallback, useEffect, useMemo, useRef, useState } from 'preact/hooks';
+import type { Late } from '../../../machines/machine.ts';
 import { handOver } from '../../browser/case-store.ts';
 import { draftOf, dropDraft, keepDraft } from '../../browser/drafts.ts';
-import { type Stand, useCase } from '../../browser/use-case.ts';
+import { useCase } from '../../browser/use-case.ts';
 import { useSeat } from '../../browser/use-seat.ts';
 import { type AnyFlow, isStaged } from '../../case/any-flow.ts';
 import { answered, confirmed, leftAsItIs, noted, revised } from '../../case/change.ts';
@@ -21,9 +22,10 @@ import { type LoadParts, useParts } from './use-parts.ts';
 import { fromMyBike, Wire } from './Wire.tsx';
 
 export interface FlowPageProps extends PageData {
-  readonly flow: AnyFlow;
-  /** Where a case of this flow stands. */
-  readonly stand: Stand;
+  /** The flow as far as its first questions need it. */
+  readonly opening: AnyFlow;
+  /** Where a case of this flow stands, given as much of it as is there. */
+  readonly stand: (flow: AnyFlow, it: Case, late: Late | undefined) => Standing;
   /** The address of the site's root, with a slash at its end. */
   readonly root: string;
   readonly load: LoadParts;
@@ -69,10 +71,13 @@ function nameOf(open: Open): string {
 }
 
 /** Everything of a flow on one page: the wire of what was answered, the open question or the verdict, what is left. */
-export function FlowPage({ flow, stand, root, load, links, goesOnIn }: FlowPageProps) {
+export function FlowPage({ opening, stand, root, load, links, goesOnIn }: FlowPageProps) {
   const { parts, missing, fetchNow } = useParts(load);
+  const flow = parts?.fault?.flow ?? opening;
   const late = parts?.fault?.late;
-  const session = useCase(flow, stand, late, root);
+  const standOf = useCallback((it: Case) => stand(flow, it, late), [flow, stand, late]);
+  const whole = async () => (await load()).fault?.flow ?? opening;
+  const session = useCase({ flow, whole, stand: standOf, root });
   const { case: it, ready, standing, move } = session;
   const seat = useSeat();
   const [byHand, setByHand] = useState<ByHand>();

@@ -22,6 +22,7 @@ export const CONDITION_NAMES: Readonly<Record<ConditionId, string>> = {
   'rear-plug-apart': 'rear speaker plug apart',
   'lid-plug-apart': 'lid plug apart',
   'grille-off': 'grille off',
+  'signal-plug-out': 'signal plug off the amplifier',
   'line-leads-out': 'line-level leads out',
   'remote-off': 'remote wire off',
   'fuse-out': 'main fuse out',

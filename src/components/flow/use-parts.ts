@@ -1,13 +1,13 @@
 import type { FunctionComponent } from 'preact';
 import { useEffect, useState } from 'preact/hooks';
-import type { Late } from '../../../machines/kit.ts';
+import type { Late, StagedFlow } from '../../../machines/machine.ts';
 import type { Standing } from '../../case/standing.ts';
 
 /** What the first question of a flow does not need. */
 export interface Parts {
   readonly common: typeof import('./parts.ts');
-  /** Of a fault flow: its screens, and what its causes show and how they are mended. */
-  readonly fault?: typeof import('../fault/parts.ts') & { readonly late: Late };
+  /** Of a fault flow: its screens, all of it, and what its causes show and how they are mended. */
+  readonly fault?: typeof import('../fault/parts.ts') & { readonly flow: StagedFlow; readonly late: Late };
   /** Of a flow of rows. */
   readonly plan?: typeof import('../plan/parts.ts');
   /** Something drawn under the open step and in the verdict. */

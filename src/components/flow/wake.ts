@@ -1,5 +1,5 @@
 import { h, hydrate } from 'preact';
-import type { Late } from '../../../machines/kit.ts';
+import type { Late } from '../../../machines/machine.ts';
 import type { AnyFlow } from '../../case/any-flow.ts';
 import type { Case } from '../../case/events.ts';
 import type { Standing } from '../../case/standing.ts';
@@ -8,15 +8,25 @@ import type { PageData } from './page-data.ts';
 import type { Parts } from './use-parts.ts';
 
 /*
- * The built page already shows the first question of its flow, and says which modules hold the flow and what it needs
- * late. So one script wakes any flow of its kind, and none carries a list of all.
+ * The built page already shows the first question of its flow, and says which modules hold that flow and what it needs
+ * later. So one script wakes any flow of its kind, and none carries a list of all.
  */
 
+/** The modules that a page of one kind has besides its first. */
+export interface Later {
+  /** All of the flow. */
+  whole<F>(): Promise<F>;
+  /** What its causes show and how they are mended. */
+  late(): Promise<Late>;
+}
+
 /** What differs between the pages of fault flows and those of rows. */
-export interface Kind<F extends AnyFlow> {
+export interface Kind<First, F extends AnyFlow> {
+  /** The flow as far as the first module has it. */
+  opening(first: First): F;
   stand(flow: F, it: Case, late: Late | undefined): Standing;
   /** Fetches the screens of this kind. */
-  parts(late: () => Promise<Late>): Promise<Pick<Parts, 'fault' | 'plan'>>;
+  parts(later: Later): Promise<Pick<Parts, 'fault' | 'plan'>>;
 }
 
 /** The one thing that a module exports. */
@@ -28,20 +38,22 @@ async function onlyExport<T>(address: string): Promise<T> {
 
 const PICTURES = { profile: () => import('../plan/ProfileChart.tsx').then(({ ProfileChart }) => ProfileChart) };
 
-export async function wake<F extends AnyFlow>(kind: Kind<F>): Promise<void> {
+export async function wake<First, F extends AnyFlow>(kind: Kind<First, F>): Promise<void> {
   const place = document.getElementById('flow');
   if (!place) return;
-  const { root = '/', module = '', late: lateAt = '', page = '{}' } = place.dataset;
+  const { root = '/', module = '', whole = '', late = '', page = '{}' } = place.dataset;
   const data = JSON.parse(page) as PageData;
-  const flow = await onlyExport<F>(root + module);
+  const later: Later = { whole: () => onlyExport(root + whole), late: () => onlyExport(root + late) };
   const load = async (): Promise<Parts> => {
     const [common, own, Picture] = await Promise.all([
       import('./parts.ts'),
-      kind.parts(() => onlyExport<Late>(root + lateAt)),
+      kind.parts(later),
       data.picture && PICTURES[data.picture](),
     ]);
     return { common, ...own, ...(Picture && { Picture }) };
   };
-  const stand = (it: Case, late: Late | undefined) => kind.stand(flow, it, late);
-  hydrate(h(FlowPage, { ...data, flow, stand, root, load }), place);
+  const opening = kind.opening(await onlyExport<First>(root + module));
+  // Whatever the page stands on is of its kind: the opening, or the whole that follows it.
+  const stand = (flow: AnyFlow, it: Case, table: Late | undefined) => kind.stand(flow as F, it, table);
+  hydrate(h(FlowPage, { ...data, opening, stand, root, load }), place);
 }

@@ -9,12 +9,8 @@ export const ampDc: ReadingStep<'ok' | 'offset' | 'unclear'> = measurement({
   id: 'amp-dc',
   short: 'DC across its outputs',
   ask: 'Speakers off, music paused: what DC voltage is across each output of the amplifier, at the most?',
-  phone:
-    'Speakers still off, music paused. Meter on DC, one probe on each screw of an output, all of them. The highest?',
-  how: [
-    'Key off, speakers off the amplifier, key on, music paused.',
-    'Meter on DC volts, one probe on each screw of one output. Every output. Type the highest, without its sign.',
-  ],
+  phone: 'One probe on each screw of one output, never to metal. Every output in turn: the highest number?',
+  how: ['One probe on each screw of one output, never to metal. Every output.', 'Type the highest, without its sign.'],
   why: 'A healthy output has next to no DC across it. A damaged one pushes the coil to one side, and protection steps in.',
   tool: 'meter',
   minutes: 4,

@@ -28,10 +28,9 @@ export const halfSupply: ReadingStep<'half' | 'zero' | 'one-odd' | 'unclear'> = 
   short: 'DC on the rear input wires',
   ask: 'Music paused: what DC voltage is on each rear input wire, against battery minus?',
   phone:
-    'Meter on DC volts, black on the battery minus post. Battery plus first. Then red on each of the thin rear input wires in turn.',
+    'Red on battery plus: number? Then red on each of the two thin wires of one rear input, touching nothing else: two numbers?',
   how: [
-    'Head unit on, music paused.',
-    'Black probe on the battery minus post. Red on battery plus: note it.',
+    'Red on battery plus: note it.',
     'Red on both wires of one rear input pair at the amplifier, on the side toward the head unit.',
   ],
   why: 'A wire that reaches a live output rests at about half the supply. No DC where there is AC at the head unit means that the wire does not come from there.',

@@ -10,7 +10,7 @@ export const seenOn = (f: Findings): boolean =>
 
 /** Whether it is on and goes off at times, or may. */
 export const goesOffAtTimes = (f: Findings): boolean =>
-  is(f, 'amp-goes-off', 'bumps', 'running', 'loud', 'hot', 'quiet') ||
+  is(f, 'amp-goes-off', 'bumps', 'wet', 'running', 'loud', 'hot', 'quiet', 'unknown') ||
   (is(f, 'amp-history', 'comes-and-goes') && !is(f, 'amp-goes-off', 'stays-on', 'always'));
 
 /** Whether it showed its fault lamp, by itself or woken for a moment. */
@@ -26,6 +26,9 @@ export const staysOn = (f: Findings): boolean => seenOn(f) && !goesOffAtTimes(f)
 /** Whether it may be dark right now, so that something can wake it. */
 export const mayBeOff = (f: Findings): boolean => !seenOn(f) && !is(f, 'amp-light', 'fault');
 
+/** Whether its lamp was looked for and tells nothing. */
+export const hasNoLamp = (f: Findings): boolean => is(f, 'amp-light', 'none', 'cannot');
+
 /** Whether it may protect itself from its load. One that is simply dark has nothing to protect itself with. */
 export const mayProtectItself = (f: Findings): boolean =>
-  showsFault(f) || goesOffAtTimes(f) || is(f, 'amp-light', 'cannot');
+  showsFault(f) || goesOffAtTimes(f) || hasNoLamp(f) || is(f, 'amp-light', 'blinks');

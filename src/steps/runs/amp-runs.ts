@@ -5,7 +5,7 @@ import { mayProtectItself } from '../amplifier/seen-on.ts';
 import { ampMayBeThere } from '../fitted/amp-there.ts';
 import { ampPair, theAmp } from '../fitted/the-amp.ts';
 import { type Band, labelIn, measurement, type ReadingStep, type Situation, type Values } from '../step.ts';
-import { LEADS_OHM, ohmReading, SHORTED_RATIO } from './ohms.ts';
+import { belowLeads, LEADS_OHM, ohmReading, SHORTED_RATIO } from './ohms.ts';
 
 /** Two speakers of the ohms that an amplifier is rated into, side by side, read less than this share of them. Common practice, no published source. */
 const HEAVY_RATIO = 0.45;
@@ -43,9 +43,9 @@ export const ampRuns: ReadingStep<'ok' | 'low' | 'heavy'> = measurement({
   id: 'amp-runs',
   short: 'Its speaker runs in ohms',
   ask: 'Plugs off: how many ohms does each speaker run of this amplifier show, at the least?',
-  phone: 'Probes held together: number? Then the two wires of each speaker run in turn. The lowest number?',
+  phone: 'Probes held together: number? Then the two wires of each speaker run in turn: the lowest number?',
   how: [
-    'Key off, speaker plugs off the amplifier, meter on ohms. Hold the probes together: that is your leads.',
+    'Hold the probes together: that is your leads.',
     'One probe on each wire of a run. All runs of this amplifier, front and rear if it drives both.',
     'Type the lowest number.',
   ],
@@ -55,12 +55,13 @@ export const ampRuns: ReadingStep<'ok' | 'low' | 'heavy'> = measurement({
   conditions: ['key-off', 'amp-uncovered', 'amp-outputs-off', 'meter-on-ohms'],
   sensible: (f) => ampMayBeThere(f) && mayProtectItself(f),
   observes: ['run', 'speaker'],
-  cautions: ['ohms-dead', 'key-off'],
+  cautions: ['key-off'],
   probes: { red: 'run-plus', black: 'run-minus' },
   readings: {
     leadsOhm: LEADS_OHM,
     lowestOhm: ohmReading('Lowest of its runs'),
   },
+  unusable: belowLeads(['lowestOhm']),
   bands: (reading, { leadsOhm = 0 }, s) =>
     reading === 'lowestOhm'
       ? runBands(s).map((band) => ({

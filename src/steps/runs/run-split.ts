@@ -10,7 +10,7 @@ export const runSplit: ChoiceStep<'bike-side' | 'contacts' | 'lid-side' | 'no-pl
   phone:
     'Measure at the lid plug. Plug apart, lid half: ohms? Then plug together, just before it on the bike side: ohms?',
   how: [
-    'Key off. Lid plug apart, lid half: is the coil there?',
+    'Lid plug apart, lid half: is the coil there?',
     'Plug together, on the bike’s side close to the plug: is the coil there?',
     'Keep the lid still for both.',
   ],
@@ -18,9 +18,9 @@ export const runSplit: ChoiceStep<'bike-side' | 'contacts' | 'lid-side' | 'no-pl
   tool: 'meter',
   minutes: 5,
   conditions: ['key-off', 'rear-plug-apart', 'lid-plug-apart', 'meter-on-ohms'],
-  sensible: (f) => (is(f, 'run-ohms', 'open') || is(f, 'pop-run', 'dead')) && !is(f, 'lid-check', 'no-plug'),
+  sensible: (f) => (is(f, 'run-ohms', 'open') || is(f, 'pop-run', 'dead', 'faint')) && !is(f, 'lid-check', 'no-plug'),
   observes: ['run', 'speaker'],
-  cautions: ['ohms-dead', 'key-off'],
+  cautions: ['key-off'],
   options: {
     'lid-side': 'Not even from the lid half',
     contacts: 'From the lid half, but not through the plug',

@@ -12,9 +12,8 @@ export const wireToFrame: ReadingStep<'clear' | 'shorted' | 'unclear'> = measure
   short: 'Speaker wires to the frame',
   ask: 'Plug apart: what is the lowest reading from any rear speaker wire to the frame?',
   phone:
-    'Key off, rear speaker plug apart. One probe on a bare bolt of the frame, the other on each wire in turn. What is the lowest number, or does it beep?',
+    'One probe on a bare bolt of the frame, the other on each wire in turn. What is the lowest number, or does it beep?',
   how: [
-    'Key off, rear speaker plug apart.',
     'One probe on bright bare metal of the frame, the other on each of the four wires.',
     'Move lids, steering and seat. Type the lowest reading. “OL” is the good one.',
   ],
@@ -23,7 +22,7 @@ export const wireToFrame: ReadingStep<'clear' | 'shorted' | 'unclear'> = measure
   minutes: 6,
   conditions: ['key-off', 'rear-plug-apart', 'meter-on-ohms'],
   observes: ['run'],
-  cautions: ['ohms-dead', 'key-off'],
+  cautions: ['key-off'],
   probes: { red: 'run-plus', black: 'frame' },
   readings: { lowestOhm: ohmReading('Lowest of the four wires') },
   bands: () => [

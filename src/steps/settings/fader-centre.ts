@@ -1,12 +1,13 @@
 import { is } from '../outcome.ts';
 import { type ChoiceStep, choice, EVERY_PART } from '../step.ts';
 
-export const faderCentre: ChoiceStep<'cured' | 'plays' | 'no-change'> = choice({
+export const faderCentre: ChoiceStep<'cured' | 'plays' | 'weak' | 'no-change' | 'none'> = choice({
   place: 'settings',
   id: 'fader-centre',
   short: 'Fader and balance in the middle',
   ask: 'Put fader and balance in the middle. Does the rear play now?',
-  phone: 'Open the sound menu and put both sliders exactly in the middle. Does the back play now?',
+  phone:
+    'Music on, not loud. In the sound menu put fader and balance exactly in the middle. Does the back play now? Weakly? Did one stand off the middle? Or is there no such menu?',
   how: [
     'Note where both stand now.',
     'Play music at a low volume.',
@@ -22,7 +23,15 @@ export const faderCentre: ChoiceStep<'cured' | 'plays' | 'no-change'> = choice({
     'no-change': 'No, still silent',
     cured: 'Yes. One stood off the middle',
     plays: 'It plays, and both were in the middle already',
+    weak: 'It plays, but only weakly',
+    none: 'There is no fader and no balance',
   },
-  outcomes: { 'no-change': 'no change', cured: 'rear plays', plays: 'plays just now anyway' },
-  ifCannot: 'No such menu, or you cannot find it: the readings go round it.',
+  outcomes: {
+    'no-change': 'no change',
+    cured: 'rear plays',
+    plays: 'plays just now anyway',
+    weak: 'plays weakly',
+    none: 'no such menu',
+  },
+  ifCannot: 'You cannot find the menu: the readings go round it.',
 });

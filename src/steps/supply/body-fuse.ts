@@ -10,9 +10,9 @@ export const bodyFuse: ChoiceStep<'whole' | 'blown' | 'none'> = choice({
   ask: 'Does the amplifier have fuses of its own beside its power plug, and are they whole?',
   phone: 'Look beside the thick wires on the amplifier. Are there small coloured fuses in it? Pull them: strips whole?',
   how: [
-    'Key off. Look beside its power terminals, under a cover too.',
+    'Look beside its power terminals, under a cover too.',
     'Pull each fuse, look at its strip and its blades, and push it back home.',
-    'A meter at hand: key off, fuse out, it must read next to nothing in ohms.',
+    'A meter at hand: fuse out, it must read next to nothing in ohms.',
   ],
   why: 'An open fuse in the amplifier looks exactly like a dead amplifier, and costs a hundredth of one.',
   tool: 'none',
@@ -22,7 +22,7 @@ export const bodyFuse: ChoiceStep<'whole' | 'blown' | 'none'> = choice({
     supplyMayFail(f) &&
     mayBeOff(f) &&
     !is(f, 'remote-jumper', 'wakes', 'fault') &&
-    !is(f, 'amp-terminals', 'plus-open', 'ground-open'),
+    !is(f, 'amp-terminals', 'plus-open', 'ground-open', 'sags'),
   observes: ['amp-supply', 'amp'],
   cautions: ['key-off', 'fuse'],
   options: { whole: 'All whole', blown: 'One is burnt through', none: 'It has none' },

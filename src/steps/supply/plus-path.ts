@@ -14,9 +14,8 @@ export const plusPath: ReadingStep<'ring' | 'holder' | 'lead'> = measurement({
   short: 'Where the plus way loses',
   ask: 'Lamp on again: how much is lost at the battery ring, and how much across the fuse holder?',
   phone:
-    'Lamp back on. Red on the battery post itself, black on the holder’s battery side: number? Then across the holder?',
+    'Red on the battery post itself, black on the holder’s battery side, touching nothing else: number? Then across the holder?',
   how: [
-    'Lamp on as before.',
     'Ring: battery plus post itself to the metal of the holder on the battery side.',
     'Holder: one side of the fuse holder to the other, the fuse in it.',
   ],
@@ -27,7 +26,7 @@ export const plusPath: ReadingStep<'ring' | 'holder' | 'lead'> = measurement({
   // Worn on its own is no reason, but with one more thing beside it the weakest part is looked into.
   sensible: (f) => is(f, 'supply-under-load', 'plus-drop') || weakestPart(f) === 'plus',
   observes: ['amp-supply'],
-  cautions: ['plus-probe', 'lamp-hot', 'hot'],
+  cautions: ['plus-probe', 'lamp-hot'],
   probes: { red: 'battery-plus', black: 'fuse-in' },
   readings: { ringV: dcReading('Post to holder'), holderV: dcReading('Across the holder') },
   bands: () => null,

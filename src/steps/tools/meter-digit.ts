@@ -5,9 +5,9 @@ export const metersDigit: ChoiceStep<'0.001' | '0.01' | '0.1'> = choice({
   id: 'meter-digit',
   short: 'Smallest AC digit',
   ask: 'On its lowest AC volts range, what is the last digit your meter shows?',
-  phone: 'Turn the meter to AC volts, lowest range, probes apart. How many digits stand behind the point?',
+  phone: 'Lowest AC volts range, probes apart. How many digits stand behind the point?',
   how: [
-    'AC volts (V~), lowest range. Probes in the air.',
+    'The lowest range, probes in the air.',
     'Then both probes on a resting battery: it must read 0. A meter that shows about 27 V there lies on every speaker wire: do not use it.',
   ],
   why: 'A basic meter starts at 200 V AC and sees nothing below 0.1 V. We then ask for more signal instead of guessing.',

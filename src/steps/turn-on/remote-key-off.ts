@@ -9,11 +9,8 @@ export const remoteKeyOff: ReadingStep<'dead' | 'live'> = measurement({
   id: 'remote-key-off',
   short: 'Remote terminal, key off',
   ask: 'Key off for ten minutes: what DC voltage is on the remote terminal now?',
-  phone: 'Key off, take it out, wait ten minutes. Red on the thin remote terminal, black on battery minus: number?',
-  how: [
-    'Key off and out. Wait ten minutes: some modules keep power for a while.',
-    'Black probe on the battery minus post, red on the remote terminal.',
-  ],
+  phone: 'Take the key out and wait ten minutes. Red on the thin remote terminal: number?',
+  how: ['Key out. Wait ten minutes: some modules keep power for a while.', 'Red probe on the remote terminal.'],
   why: 'A remote wire on a feed that never goes off keeps the amplifier awake day and night, and that empties the battery.',
   tool: 'meter',
   minutes: 12,

@@ -8,10 +8,10 @@ export const remoteLamp: ChoiceStep<'lit' | 'dark'> = choice({
   id: 'remote-lamp',
   short: 'LED lamp on the remote terminal',
   ask: 'An LED test lamp between the remote terminal and battery minus, head unit on: does it light?',
-  phone: 'Clip of the LED lamp on battery minus, its tip on the thin remote terminal. Radio on: does it light?',
+  phone: 'Clip of the LED lamp on battery minus, its tip on the thin remote terminal: does it light?',
   how: [
     'An LED test lamp. One with a bulb loads the thin wire and tells nothing.',
-    'Clip on the battery minus post, tip on the remote terminal, head unit on.',
+    'Clip on the battery minus post, tip on the remote terminal.',
   ],
   why: 'Without a meter this tells whether any volts arrive. It cannot tell eight from twelve.',
   tool: 'test-lamp',

@@ -9,9 +9,8 @@ export const remoteSource: ReadingStep<'live' | 'low' | 'dead'> = measurement({
   id: 'remote-source',
   short: 'Where the remote wire begins',
   ask: 'What DC voltage is at the other end of the remote wire, where it was tapped?',
-  phone: 'Follow the thin wire to its start, at the radio or at a fuse. Red there, black on battery minus: number?',
+  phone: 'Follow the thin wire to its start, at the radio or at a fuse. Red there, away from the data wires: number?',
   how: [
-    'Head unit on. Black probe on the battery minus post.',
     'Red probe where the remote wire begins: the head unit’s remote output, or the feed it was tapped from.',
     'Look at the tap: a connector that never bit through the insulation is the usual place.',
   ],

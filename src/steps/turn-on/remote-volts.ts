@@ -9,9 +9,9 @@ export const remoteVolts: ReadingStep<'ok' | 'low' | 'none' | 'unclear'> = measu
   id: 'remote-volts',
   short: 'Remote terminal',
   ask: 'Head unit on: what DC voltage is on the amplifier’s remote terminal, against battery minus?',
-  phone: 'Black stays on the battery minus post. Red on the thin terminal marked remote, head unit on: number?',
+  phone: 'Red on the thin terminal marked remote: number?',
   how: [
-    'Head unit on and playing. Black probe on the battery minus post, not on the amplifier’s ground.',
+    'Black stays on the battery minus post, not on the amplifier’s ground.',
     'Red probe on the remote terminal, the wire in it.',
     'A test lamp with a bulb in the meter’s place would load the wire: use the meter.',
   ],

@@ -23,9 +23,8 @@ export const senseDc: ReadingStep<'half' | 'zero' | 'one-odd' | 'unclear'> = mea
   id: 'sense-dc',
   short: 'DC on its input wires',
   ask: 'Music paused: what DC voltage is on both wires of one input pair, against battery minus?',
-  phone: 'Pause the music. Black on the battery minus post, red on one thin input wire, then on its partner. Numbers?',
+  phone: 'Red on one thin input wire, then on its partner, touching nothing else: two numbers?',
   how: [
-    'Head unit on, music paused. Black probe on the battery minus post.',
     'Red probe on both wires of one input pair where they enter the amplifier, plug fitted.',
     'Left and right, if the first pair reads nothing.',
   ],

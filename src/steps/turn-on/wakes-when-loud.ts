@@ -4,7 +4,7 @@ import { switchedBy } from '../fitted/switched-by.ts';
 import { is } from '../outcome.ts';
 import { type ChoiceStep, choice } from '../step.ts';
 
-export const wakesWhenLoud: ChoiceStep<'awake' | 'wakes' | 'wakes-silent' | 'fault' | 'stays-off'> = choice({
+export const wakesWhenLoud: ChoiceStep<'awake' | 'wakes' | 'wakes-silent' | 'blinks' | 'fault' | 'stays-off'> = choice({
   place: 'turn-on',
   id: 'wakes-when-loud',
   short: 'Turned up for a moment',
@@ -26,10 +26,11 @@ export const wakesWhenLoud: ChoiceStep<'awake' | 'wakes' | 'wakes-silent' | 'fau
     switchedBy(f) !== 'dc' &&
     (switchedBy(f) !== 'wire' || is(f, 'remote-volts', 'ok', 'unclear')),
   observes: ['settings', 'profile', 'unit', 'unit-leads', 'amp-supply', 'amp', 'run', 'speaker'],
-  cautions: ['loud-tone'],
+  cautions: ['loud-tone', 'wakes-loud'],
   options: {
     wakes: 'It wakes, and its speakers play',
     'wakes-silent': 'It wakes, and its speakers stay silent',
+    blinks: 'It comes on briefly and goes dark again',
     fault: 'Its fault lamp comes on',
     'stays-off': 'No, it stays off',
     awake: 'It is on by now, at my usual volume already',
@@ -38,6 +39,7 @@ export const wakesWhenLoud: ChoiceStep<'awake' | 'wakes' | 'wakes-silent' | 'fau
     awake: 'on by now at the usual volume',
     wakes: 'wakes when loud, and plays',
     'wakes-silent': 'wakes when loud, and stays silent',
+    blinks: 'on for a moment when loud',
     fault: 'fault lamp when loud',
     'stays-off': 'stays off',
   },

@@ -210,6 +210,18 @@ export const UNIT_FAULTS: readonly Fault[] = [
     apply: (world, ohm) => withUnit(world, ({ toGround }) => ({ toGround: { ...toGround, 'front-left': { ohm } } })),
   },
   {
+    id: 'unit-plug-dirty',
+    title: 'Rear pairs lost in the head unit’s own plug',
+    severity: decades('pinOhm', 2_000, 1e6),
+    weights: { 'no-rear-sound': 3 },
+    fits: hasRear,
+    apply: (world, ohm) => {
+      const filmed = { ohm, movedOhm: 0.5, wants: 'cleaning' } as const;
+      const pairs = Object.fromEntries(REAR.map((corner) => [corner, { plus: filmed, minus: filmed }]));
+      return withUnit(world, ({ plug }) => ({ plug: { ...plug, ...pairs } }));
+    },
+  },
+  {
     id: 'rear-channels-disabled',
     title: 'Rear channels switched off in the stored profile',
     severity: null,

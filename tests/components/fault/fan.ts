@@ -1,4 +1,5 @@
-import { flow, type Late } from '../../../machines/kit.ts';
+import { flow } from '../../../machines/kit.ts';
+import type { Late } from '../../../machines/machine.ts';
 import { answered, confirmed } from '../../../src/case/change.ts';
 import type { Case } from '../../../src/case/events.ts';
 import { replayStaged } from '../../../src/case/replay-staged.ts';
@@ -49,20 +50,23 @@ export const socket = measurement<'live' | 'dead'>({
   outcomes: { live: 'live', dead: 'dead' },
 });
 
-export const fan = flow('fan', {
-  title: 'The fan does not start',
-  stages: {
-    fitted: [],
-    told: [],
+export const fan = flow(
+  { id: 'fan', title: 'The fan does not turn', fitted: [], told: [] },
+  {
     look: [hum, shaft, toolsAtHand] as unknown as readonly Step[],
     measure: [socket],
+    safe: [],
+    causes: ['breaker-off', 'rotor-stuck', 'motor-dead'],
+    handsOver: [
+      {
+        flow: 'ducts',
+        title: 'It blows nowhere',
+        because: 'The fan is sound, the duct is not.',
+        causes: ['duct-shut'],
+      },
+    ],
   },
-  safe: [],
-  causes: ['breaker-off', 'rotor-stuck', 'motor-dead'],
-  handsOver: [
-    { flow: 'ducts', title: 'It blows nowhere', because: 'The fan is sound, the duct is not.', causes: ['duct-shut'] },
-  ],
-});
+);
 
 const REMEDY: Remedy = {
   what: 'The breaker is off.',

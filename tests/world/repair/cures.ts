@@ -148,6 +148,7 @@ export const CURES: Readonly<Record<string, Cure>> = {
   'lid-contacts-dirty@one-rear': actions({ do: 'clean-contacts', plug: 'rear-dock', where: 'rear-left' }),
   'lid-contacts-dirty@intermittent': actions({ do: 'clean-contacts', plug: 'rear-dock', where: 'rear-left' }),
   'lid-contacts-dirty@weak': actions({ do: 'clean-contacts', plug: 'rear-dock' }),
+  'unit-plug-dirty': actions({ do: 'clean-contacts', plug: 'unit' }),
   'second-connector-dirty@both-rear': actions({ do: 'clean-contacts', plug: 'second' }),
   'second-connector-dirty@one-rear': actions({ do: 'clean-contacts', plug: 'second', where: 'rear-left' }),
   'second-connector-dirty@open': actions({ do: 'clean-contacts', plug: 'second' }),
