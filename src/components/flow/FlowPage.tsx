@@ -17,7 +17,7 @@ import { Notices } from './Notices.tsx';
 import { OpenStep } from './OpenStep.tsx';
 import { Overtaken } from './Overtaken.tsx';
 import type { PageData } from './page-data.ts';
-import { readyFor } from './ready.ts';
+import type { Ready } from './ready.ts';
 import { type LoadParts, useParts } from './use-parts.ts';
 import { fromMyBike, Wire } from './Wire.tsx';
 
@@ -36,6 +36,9 @@ interface ByHand {
   readonly step: Step;
   readonly why: 'again' | 'out of turn';
 }
+
+/** What is fitted and told needs nothing done first; what is looked at and measured comes with the parts that say it. */
+const NOTHING_TO_DO: Ready = { bike: [], phone: [], standing: [], cautions: [] };
 
 const sameAnswer = (a: Answer, b: Answer | undefined): boolean => JSON.stringify(a) === JSON.stringify(b);
 
@@ -181,7 +184,7 @@ export function FlowPage({ opening, stand, root, load, links, goesOnIn }: FlowPa
                 key={shown}
                 step={asked}
                 situation={standing}
-                ready={readyFor(asked, it, flow.steps, standing)}
+                ready={parts?.common.readyFor(asked, it, flow.steps, standing) ?? NOTHING_TO_DO}
                 seat={seat}
                 was={doubted ? undefined : byHand ? standing.facts[asked.id] : standing.unusable}
                 lastTime={doubted ? undefined : session.read[asked.id]}

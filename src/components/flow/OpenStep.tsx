@@ -1,7 +1,6 @@
 import { useEffect, useRef, useState } from 'preact/hooks';
 import type { Seat } from '../../browser/seat.ts';
 import { useNumberKeys } from '../../browser/use-number-keys.ts';
-import { conditionOf } from '../../steps/conditions.ts';
 import { offered } from '../../steps/outcome.ts';
 import type { Answer, Situation, Step } from '../../steps/step.ts';
 import { TOOL_NAMES } from '../../steps/step.ts';
@@ -146,7 +145,7 @@ export function OpenStep(props: Props) {
           Takes {minutesInWords(step.minutes)}, with {TOOL_NAMES[step.tool]}.
         </p>
       )}
-      <Cautions ids={[...ready.next.flatMap((id) => conditionOf(id).cautions), ...(step.cautions ?? [])]} />
+      <Cautions ids={[...ready.cautions, ...(step.cautions ?? [])]} />
       <Before ready={ready} />
       {!quick && how}
       <div inert={settling}>

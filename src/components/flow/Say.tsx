@@ -1,4 +1,3 @@
-import { conditionOf } from '../../steps/conditions.ts';
 import { offered } from '../../steps/outcome.ts';
 import type { Situation, Step } from '../../steps/step.ts';
 import type { Ready } from './ready.ts';
@@ -20,12 +19,11 @@ interface Props {
 }
 
 /** What is said to a caller. He hears nothing else, so it begins with what has to be done and ends with every answer. */
-export function Say({ step, situation, ready: { putBack, next } }: Props) {
-  const first = [...putBack.map((id) => conditionOf(id).undo), ...next.map((id) => conditionOf(id).phone)];
+export function Say({ step, situation, ready: { phone } }: Props) {
   return (
     <div class="say seat-only-phone">
       <p class="hint">Say:</p>
-      {first.length > 0 && <p>{first.join(' ')}</p>}
+      {phone.length > 0 && <p>{phone.join(' ')}</p>}
       <p>{step.phone}</p>
       <p>{answersIn(step, situation)}</p>
     </div>

@@ -4,4 +4,5 @@
  */
 export { Measuring } from './Measuring.tsx';
 export { Notes } from './Notes.tsx';
+export { readyFor } from './ready.ts';
 export { Share } from './Share.tsx';

@@ -1,9 +1,11 @@
 import type { Case } from '../../case/events.ts';
+import type { CautionId } from '../../steps/cautions.ts';
 import { type ConditionId, conditionOf, toDo } from '../../steps/conditions.ts';
 import type { Situation, Step } from '../../steps/step.ts';
+import { CONDITION_NAMES } from './condition-names.ts';
 
 /** What has to be done before a question makes sense, after what was done for those before it. */
-export interface Ready {
+interface ToDo {
   /** What was opened for an earlier step and is not needed any more: first it goes back together. */
   readonly putBack: readonly ConditionId[];
   /** To be brought about now, in this order. */
@@ -33,7 +35,7 @@ const without = (stands: readonly ConditionId[], gone: readonly ConditionId[]) =
   stands.filter((id) => !gone.includes(id));
 
 /** What has to be done before a step of a case. */
-export function readyFor(step: Step, it: Case, steps: ReadonlyMap<string, Step>, situation: Situation): Ready {
+export function toDoFor(step: Step, it: Case, steps: ReadonlyMap<string, Step>, situation: Situation): ToDo {
   const stands = doneLately(it, steps).reduce<readonly ConditionId[]>(
     (so, other) => toDo(other.conditions ?? [], without(so, leftOpen(other, so)), situation).stands,
     [],
@@ -42,4 +44,29 @@ export function readyFor(step: Step, it: Case, steps: ReadonlyMap<string, Step>,
   const whole = without(stands, putBack);
   const { next } = toDo(step.conditions ?? [], whole, situation);
   return { putBack, next, standing: (step.conditions ?? []).filter((id) => whole.includes(id) && !next.includes(id)) };
+}
+
+/** What has to be done before a question, in words. */
+export interface Ready {
+  readonly bike: readonly string[];
+  readonly phone: readonly string[];
+  /** What stands already, by its name. */
+  readonly standing: readonly string[];
+  readonly cautions: readonly CautionId[];
+}
+
+/** Where what is done next begins with the key off, the bare sentence says nothing. */
+const withoutBareKey = (next: readonly ConditionId[]): readonly ConditionId[] =>
+  next.filter((id, i) => id !== 'key-off' || !conditionOf(next[i + 1] ?? id).bike.startsWith('Key off.'));
+
+export function readyFor(step: Step, it: Case, steps: ReadonlyMap<string, Step>, situation: Situation): Ready {
+  const { putBack, next, standing } = toDoFor(step, it, steps, situation);
+  const undone = putBack.flatMap((id) => conditionOf(id).undo ?? []);
+  const said = withoutBareKey(next);
+  return {
+    bike: [...undone, ...said.map((id) => conditionOf(id).bike)],
+    phone: [...undone, ...said.map((id) => conditionOf(id).phone)],
+    standing: standing.map((id) => CONDITION_NAMES[id]),
+    cautions: next.flatMap((id) => conditionOf(id).cautions),
+  };
 }

@@ -1,7 +1,8 @@
 import { describe, expect, it } from 'vitest';
 import { answered, repaired, revised } from '../../../src/case/change.ts';
 import type { Case } from '../../../src/case/events.ts';
-import { readyFor } from '../../../src/components/flow/ready.ts';
+import { FAULT_FLOWS } from '../../../src/case/flows.ts';
+import { readyFor, toDoFor } from '../../../src/components/flow/ready.ts';
 import { ALL_STEPS } from '../../../src/steps/all.ts';
 import { CONDITIONS, type ConditionId } from '../../../src/steps/conditions.ts';
 import type { Step } from '../../../src/steps/step.ts';
@@ -10,7 +11,7 @@ const steps = new Map(Object.values(ALL_STEPS).map((step) => [step.id, step as S
 const begun: Case = { flow: 'no-rear-sound', events: [{ type: 'rig', rig: {} }] };
 const done = (...ids: readonly string[]): Case =>
   ids.reduce((it, step) => answered(it, step, { option: 'any' }), begun);
-const readyAt = (id: string, it: Case) => readyFor(steps.get(id) as Step, it, steps, { rig: {}, facts: {} });
+const readyAt = (id: string, it: Case) => toDoFor(steps.get(id) as Step, it, steps, { rig: {}, facts: {} });
 
 describe('what has to be done before a question', () => {
   it('is everything that it needs, where nothing was done yet', () => {
@@ -61,5 +62,30 @@ describe('every step after every other', () => {
           expect([...next, ...standing], `${first}, ${then}`).toContain(id);
         for (const id of putBack) expect(needs(then), `${first}, ${then}`).not.toContain(id);
       }
+  });
+});
+
+describe('what has to be done, in words', () => {
+  const words = (id: string) => readyFor(steps.get(id) as Step, begun, steps, { rig: {}, facts: {} });
+  it('says key off once where the next thing begins with it', () => {
+    expect(words('run-ohms').bike.filter((line) => line === CONDITIONS['key-off'].bike)).toEqual([]);
+    expect(words('run-ohms').bike[0]).toMatch(/^Key off\./);
+    expect(words('run-ohms').phone[0]).toMatch(/^Key off/);
+  });
+  it('carries every caution of what is done, those of the bare key included', () => {
+    for (const [id, step] of steps) {
+      const { next } = toDoFor(step, begun, steps, { rig: {}, facts: {} });
+      const all = next.flatMap((one) => CONDITIONS[one].cautions);
+      expect(readyFor(step, begun, steps, { rig: {}, facts: {} }).cautions, id).toEqual(all);
+    }
+  });
+});
+
+describe('what is fitted and told', () => {
+  it('needs nothing done first: it is asked before the words for that have arrived', async () => {
+    for (const [, flow] of FAULT_FLOWS) {
+      const { fitted, told } = await flow.open();
+      for (const step of [...fitted, ...told]) expect([step.id, step.conditions ?? []]).toEqual([step.id, []]);
+    }
   });
 });

@@ -3,7 +3,6 @@ import { describe, expect, it } from 'vitest';
 import { readyFor } from '../../../src/components/flow/ready.ts';
 import { Say } from '../../../src/components/flow/Say.tsx';
 import { ALL_STEPS } from '../../../src/steps/all.ts';
-import { CONDITIONS } from '../../../src/steps/conditions.ts';
 import { offered } from '../../../src/steps/outcome.ts';
 import type { Step } from '../../../src/steps/step.ts';
 
@@ -22,8 +21,8 @@ const said = (step: Step): string => {
 describe.each([...steps])('what is said to a caller of %s', (_, step) => {
   const text = said(step);
   it('begins with what has to be done first, in the words for the phone', () => {
-    const { next } = readyFor(step, { flow: '', events: [] }, steps, situation);
-    const places = next.map((id) => text.indexOf(CONDITIONS[id].phone));
+    const { phone } = readyFor(step, { flow: '', events: [] }, steps, situation);
+    const places = phone.map((sentence) => text.indexOf(sentence));
     expect(places).not.toContain(-1);
     for (const place of places) expect(place).toBeLessThan(text.indexOf(step.phone));
   });
