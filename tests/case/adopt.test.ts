@@ -6,7 +6,8 @@ import { noRearSound } from '../../machines/no-rear-sound.ts';
 import { whatIsInTheHeadUnit } from '../../machines/what-is-in-the-head-unit.ts';
 import { adopt } from '../../src/case/adopt.ts';
 import type { CaseEvent } from '../../src/case/events.ts';
-import { stand } from '../journey.ts';
+import { isStaged, replay } from '../../src/case/replay.ts';
+import { late } from '../../src/likelihoods/no-rear-sound.ts';
 import { anyCase } from './any-case.ts';
 
 const RIG: CaseEvent = { type: 'rig', rig: { unitKind: 'factory' } };
@@ -20,7 +21,9 @@ describe('a case of today', () => {
     { type: 'answer', step: 'fader-centre', answer: { option: 'no-change' } },
     { type: 'answer', step: 'rear-pair', answer: { readings: { frontV: 'loud' } } },
     { type: 'revise', step: 'fader-centre', answer: { cannot: true } },
-    { type: 'repair', verdict: 'coil-open' },
+    { type: 'leave', step: 'fader-centre' },
+    { type: 'repair', verdict: 'coil-open', result: 'better' },
+    { type: 'repair', verdict: 'elsewhere: amp-wont-turn-on', result: 'not-it' },
     { type: 'cured', verdict: 'coil-open' },
     { type: 'handOver', flow: 'is-a-reflash-needed' },
   ];
@@ -93,6 +96,35 @@ describe('what a flow of today cannot use', () => {
   });
 });
 
+describe('a repair of an earlier version', () => {
+  it.each([
+    ['no-rear-sound', noRearSound, 'replaced-unit-adapter-gap', 'adapter-without-rear'],
+    ['amp-wont-turn-on', ampWontTurnOn, 'replaced-unit-adapter-gap', 'adapter-without-remote'],
+    ['amp-wont-turn-on', ampWontTurnOn, 'amp-load-too-low', 'load-too-low'],
+    ['amp-wont-turn-on', ampWontTurnOn, 'main-fuse-open', 'main-fuse-open'],
+  ])('in %s follows the one cause that took its verdict over', (_, flow, then, now) => {
+    const of = (verdict: string): CaseEvent[] => [
+      { type: 'repair', verdict, result: 'better' },
+      { type: 'cured', verdict },
+    ];
+    expect(adopt(flow, { flow: flow.id, events: of(then) })).toEqual({
+      case: { flow: flow.id, events: of(now) },
+      refused: [],
+    });
+  });
+  it.each(['battery-low', 'wire-chafed', 'amp-short-list', 'constructor', '__proto__'])(
+    'that is now several causes, or none, is left out with a sentence: %s',
+    (verdict) => {
+      const { case: it_, refused } = adopt(ampWontTurnOn, {
+        flow: ampWontTurnOn.id,
+        events: [{ type: 'repair', verdict }],
+      });
+      expect(it_.events).toEqual([]);
+      expect(refused).toEqual([`A repair after “${verdict}” was left out: this flow has no such verdict.`]);
+    },
+  );
+});
+
 describe('a case of another flow', () => {
   it('becomes one of this flow, with the answers to questions that both ask', () => {
     const { case: it_, refused } = adopt(whatIsInTheHeadUnit, {
@@ -113,22 +145,19 @@ describe('a case of another flow', () => {
 });
 
 describe('any case', () => {
-  it.each([noRearSound, ampWontTurnOn, isAReflashNeeded, whatIsInTheHeadUnit])(
-    'can be replayed in $id once it is adopted',
-    (flow) => {
-      fc.assert(
-        fc.property(anyCase, (it_) => {
-          const { case: usable, refused } = adopt(flow, it_);
-          const leftOut = it_.events.length - usable.events.length;
-          expect(refused.length).toBeLessThanOrEqual(Math.min(3, leftOut));
-          expect(refused.length > 0).toBe(leftOut > 0);
-          expect(usable.flow).toBe(flow.id);
-          expect(adopt(flow, usable)).toEqual({ case: usable, refused: [] });
-          const { state, open } = stand(flow, usable);
-          expect([state, open.kind]).not.toContain(undefined);
-          expect(open.kind).not.toBe('waiting');
-        }),
-      );
-    },
-  );
+  it.each([noRearSound, isAReflashNeeded, whatIsInTheHeadUnit])('can be replayed in $id once it is adopted', (flow) => {
+    fc.assert(
+      fc.property(anyCase, (it_) => {
+        const { case: usable, refused } = adopt(flow, it_);
+        const leftOut = it_.events.length - usable.events.length;
+        expect(refused.length).toBeLessThanOrEqual(Math.min(3, leftOut));
+        expect(refused.length > 0).toBe(leftOut > 0);
+        expect(usable.flow).toBe(flow.id);
+        expect(adopt(flow, usable)).toEqual({ case: usable, refused: [] });
+        const { state, open } = replay(flow, usable, isStaged(flow) ? late : undefined);
+        expect(state).not.toBe('');
+        expect(open.kind).not.toBe('waiting');
+      }),
+    );
+  });
 });
