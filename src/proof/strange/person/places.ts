@@ -2,7 +2,7 @@ import { type Corner, cornersOf, sideOf } from '../../../rig/corner.ts';
 import type { ReadingStep, Situation } from '../../../steps/step.ts';
 import type { TestPoint } from '../../../steps/test-points.ts';
 import type { Moment } from '../../../world/moment.ts';
-import { acV, dcV, type Look } from '../../../world/probe.ts';
+import { acV, dcV, type Look, ohms } from '../../../world/probe.ts';
 import type { World } from '../../../world/state.ts';
 import type { Ridden } from '../../../world/symptoms/index.ts';
 import { ground, type Spot, spotOf } from '../../../world/test-points.ts';
@@ -87,6 +87,15 @@ export function dcBetween(bike: Ridden, moment: Partial<Moment>, { red, black }:
   const [plus, minus] = [spotOf(red, bike.world, corner), spotOf(black, bike.world, corner)];
   if (!look || !plus || !minus) return null;
   const read = dcV(look, plus, minus);
+  return read.ok ? read.value : null;
+}
+
+/** Ohms between two places of a bike that is off, or null where one of them is not there. */
+export function ohmsBetween(bike: Ridden, moment: Partial<Moment>, { red, black }: Points, corner: Corner) {
+  const look = lookAt(bike, moment);
+  const [plus, minus] = [spotOf(red, bike.world, corner), spotOf(black, bike.world, corner)];
+  if (!look || !plus || !minus) return null;
+  const read = ohms(look, plus, minus);
   return read.ok ? read.value : null;
 }
 
