@@ -2,10 +2,10 @@ import { type Corner, cornersOf, sideOf } from '../../../rig/corner.ts';
 import type { ReadingStep, Situation } from '../../../steps/step.ts';
 import type { TestPoint } from '../../../steps/test-points.ts';
 import type { Moment } from '../../../world/moment.ts';
-import { acV, dcV, type Look, ohms } from '../../../world/probe.ts';
+import { dcV, type Look, ohms } from '../../../world/probe.ts';
 import type { World } from '../../../world/state.ts';
 import type { Ridden } from '../../../world/symptoms/index.ts';
-import { ground, type Spot, spotOf } from '../../../world/test-points.ts';
+import { ground, spotOf } from '../../../world/test-points.ts';
 import { driverOf, isFitted } from '../../../world/valued-rig.ts';
 
 /* Where the probes of a reading belong, and what a meter would read at another place. */
@@ -76,7 +76,7 @@ const CONDITIONS: Readonly<Record<string, Partial<Moment>>> = {
 };
 export const conditionOf = ({ id }: ReadingStep): Partial<Moment> => CONDITIONS[id] ?? {};
 
-export function lookAt(bike: Ridden, moment: Partial<Moment>): Look | null {
+function lookAt(bike: Ridden, moment: Partial<Moment>): Look | null {
   const seen = bike.at(moment);
   return seen.now.ok ? { world: bike.world, moment: seen.moment, now: seen.now } : null;
 }
@@ -105,13 +105,5 @@ export function restsAtV(bike: Ridden, point: TestPoint, corner: Corner): number
   const spot = spotOf(point, bike.world, corner);
   if (!look || !spot) return 0;
   const read = dcV(look, spot, ground(spot.where));
-  return read.ok ? read.value : 0;
-}
-
-/** AC of a tone across two spots. */
-export function toneAcross(bike: Ridden, moment: Partial<Moment>, red: Spot | null, black: Spot | null): number {
-  const look = lookAt(bike, moment);
-  if (!look || !red || !black) return 0;
-  const read = acV(look, red, black);
   return read.ok ? read.value : 0;
 }
