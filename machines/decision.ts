@@ -206,12 +206,15 @@ const lastPlace = (flow: StagedFlow, { facts }: FlowContext): string | undefined
 /** The flow whose complaint it is after all, or the answer that says so and is given once more before that. */
 function anotherComplaint(
   flow: StagedFlow,
-  { mayHandOver = true, confirmed = [] }: FlowContext,
+  { mayHandOver = true, confirmed = [], left = [], repairs = [] }: FlowContext,
   f: Findings,
 ): Decision | undefined {
-  const to = mayHandOver ? flow.handsOver.find(({ isIt }) => isIt?.when(f)) : undefined;
+  // Whoever said that it is not that has looked.
+  const isNot = (flowId: string) => repairs.some(({ cause }) => cause === elsewhere(flowId));
+  const to = mayHandOver ? flow.handsOver.find(({ flow: other, isIt }) => isIt?.when(f) && !isNot(other)) : undefined;
   if (!to) return undefined;
-  const open = to.isIt?.by.find(({ id }) => f.facts[id] !== undefined && !confirmed.includes(id));
+  const isOpen = (id: string) => f.facts[id] !== undefined && !confirmed.includes(id) && !left.includes(id);
+  const open = to.isIt?.by.find(({ id }) => isOpen(id));
   return open ? { kind: 'confirm', step: open, because: 'pivotal' } : { kind: 'hand over', to };
 }
 
@@ -289,10 +292,10 @@ export function decide(flow: StagedFlow, context: FlowContext, f: Findings): Dec
     return done({ kind: 'ask', step: askFirst ? (toolsAtHand as unknown as Step) : step });
   }
   // A cure is proof once it was undone and done again.
-  const [doubt] =
-    doubted.length > 0 || cured === undefined || confirmed.has(cured)
-      ? doubted
-      : [{ step: cured, because: 'pivotal' as const }];
+  const doubt =
+    doubted.length > 0 || cured === undefined || confirmed.has(cured) || context.left?.includes(cured)
+      ? doubted.find(({ step }) => !context.left?.includes(step))
+      : { step: cured, because: 'pivotal' as const };
   const again = doubt && flow.steps.get(doubt.step);
   if (again && (context.askedAgain ?? 0) < MOST_CONFIRMED)
     return done({ kind: 'confirm', step: again, because: doubt.because });

@@ -21,6 +21,8 @@ export interface FlowContext {
   readonly facts: Facts;
   /** Steps whose answer was given a second time and stayed. */
   readonly confirmed?: readonly string[];
+  /** Doubted answers that could not be given a second time. */
+  readonly left?: readonly string[];
   /** How many answers were asked for again since the last repair. */
   readonly askedAgain?: number;
   readonly repairs?: readonly Repaired[];
@@ -31,7 +33,9 @@ export interface FlowContext {
 
 export type FlowEvent =
   | { readonly type: 'answer'; readonly step: string; readonly answer: Answer }
-  | { readonly type: 'confirm'; readonly step: string };
+  | { readonly type: 'confirm'; readonly step: string }
+  /** A doubted answer cannot be given a second time. */
+  | { readonly type: 'leave'; readonly step: string };
 
 /** Another flow that takes a case on: which causes it looks for, what they are called together, and why it is better at it. */
 export interface HandsOver {
@@ -85,6 +89,8 @@ export interface StagedFlow {
   readonly asked: readonly Step[];
   readonly causes: readonly string[];
   readonly handsOver: readonly HandsOver[];
+  /** Whatever it can think of: its causes, and one for all that each other flow looks for. */
+  readonly ends: readonly string[];
   before(step: string): readonly string[];
   readonly decide: Decide | undefined;
   readonly machine: FlowMachine;
@@ -146,6 +152,12 @@ function machineOf(flow: Omit<StagedFlow, 'machine'>) {
       return {
         ...context,
         confirmed: [...(context.confirmed ?? []), event.step],
+        askedAgain: (context.askedAgain ?? 0) + 1,
+      };
+    if (event.type === 'leave')
+      return {
+        ...context,
+        left: [...(context.left ?? []), event.step],
         askedAgain: (context.askedAgain ?? 0) + 1,
       };
     const given = new Map(Object.entries(context.facts));
@@ -228,8 +240,14 @@ function machineOf(flow: Omit<StagedFlow, 'machine'>) {
       told: stageOf(stages.told),
       look: stageOf(stages.look),
       measure: stageOf(stages.measure),
-      /** An answer is given once more: it stays, or it is another one. */
-      doubt: { on: { ...onAnswer, confirm: { target: '#deciding', actions: learn } } },
+      /** An answer is given once more: it stays, or it is another one. Or it cannot be given again. */
+      doubt: {
+        on: {
+          ...onAnswer,
+          confirm: { target: '#deciding', actions: learn },
+          leave: { target: '#deciding', actions: learn },
+        },
+      },
       /** What the causes show and how they are mended has not arrived yet. */
       waiting: {},
       ...Object.fromEntries([...onward, ...concluded]),
@@ -265,6 +283,7 @@ export function staged(id: string, spec: FlowSpec, decide?: Decide): StagedFlow 
     asked: [...look, ...measure],
     causes: spec.causes,
     handsOver: spec.handsOver,
+    ends: [...spec.causes, ...spec.handsOver.map((to) => elsewhere(to.flow))],
     before: (step: string) => [
       ...new Set([...(firstOf.get(step) ?? []), ...(all.find((one) => one.id === step)?.givenUnder ?? [])]),
     ],

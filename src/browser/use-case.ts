@@ -1,11 +1,10 @@
 import { useEffect, useMemo, useRef, useState } from 'preact/hooks';
-import type { Flow } from '../../machines/rows.ts';
+import type { AnyFlow } from '../case/any-flow.ts';
 import { fromText, toText } from '../case/case-text.ts';
 import { back, bikeOf, canGoBack, onBike } from '../case/change.ts';
 import type { Case } from '../case/events.ts';
-import { FLOWS, type FlowId } from '../case/flows.ts';
 import { lastReadings, type ReadingsByStep } from '../case/last-time.ts';
-import { replay } from '../case/replay.ts';
+import type { Standing } from '../case/standing.ts';
 import type { Rig } from '../rig/rig.ts';
 import {
   begin,
@@ -34,11 +33,25 @@ const saysOtherwise = (saved: Rig, known: Rig): boolean =>
 /** The address without the fragment: what a link carried is in the case now, and a reload must not bring it back. */
 const bareAddress = () => location.pathname + location.search;
 
+/** What a page brings of its flow. */
+export interface FlowOfPage {
+  /** The flow, or as much of it as has arrived. */
+  readonly flow: AnyFlow;
+  /** All of it, once it is needed. */
+  readonly whole: () => Promise<AnyFlow>;
+  /** Where a case of it stands. */
+  readonly stand: (it: Case) => Standing;
+  /** The address of the site's root. */
+  readonly root: string;
+}
+
+const NOT_ARRIVED = 'The rest of this page has not arrived. Find a signal and try it again.';
+
 /**
  * The case of a page: opened from the link or from this device, kept at every step, and moved through with the
  * browser's own back and forward.
  */
-export function useCase(flow: Flow) {
+export function useCase({ flow, whole, stand, root }: FlowOfPage) {
   const [it, setCase] = useState<Case>({ flow: flow.id, events: [] });
   const [ready, setReady] = useState(false);
   const [notices, setNotices] = useState<readonly string[]>([]);
@@ -70,8 +83,7 @@ export function useCase(flow: Flow) {
 
   const show = (loaded: Loaded) => {
     if (loaded.elsewhere) {
-      const [here, there] = [FLOWS[flow.id as FlowId].path, FLOWS[loaded.elsewhere].path];
-      location.replace(location.pathname.replace(here, there) + location.hash);
+      location.replace(root + loaded.elsewhere + location.hash);
       return;
     }
     readBefore.current = {};
@@ -85,7 +97,7 @@ export function useCase(flow: Flow) {
   };
 
   useEffect(() => {
-    const open = () => load(flow, location.hash.slice(1)).then(show);
+    const open = () => load({ flow, whole }, location.hash.slice(1)).then(show);
     open().then(() => setReady(true));
     const onPop = (event: PopStateEvent) => {
       const text = textOf(event.state);
@@ -110,9 +122,9 @@ export function useCase(flow: Flow) {
       window.removeEventListener('storage', onStorage);
       window.removeEventListener('pageshow', look);
     };
-  }, [flow]);
+  }, []);
 
-  const standing = useMemo(() => replay(flow, it), [flow, it]);
+  const standing = useMemo(() => stand(it), [stand, it]);
   const read = useMemo(() => {
     readBefore.current = { ...readBefore.current, ...lastReadings(it.events) };
     return readBefore.current;
@@ -132,6 +144,10 @@ export function useCase(flow: Flow) {
     setNotices(loaded.notices);
     setKeptAside(loaded.keptAside);
   };
+  /** What an earlier case can be used for is known once all of the flow is there. */
+  const withWhole = (act: (all: AnyFlow) => void) => {
+    whole().then(act, () => setNotices([NOT_ARRIVED]));
+  };
   return {
     case: it,
     ready,
@@ -149,24 +165,28 @@ export function useCase(flow: Flow) {
     goBack: canGoBack(it) ? () => move(back(it)) : undefined,
     startAgain: () => unlessOvertaken(() => change(begin(flow, it))),
     reopenAside: () =>
-      unlessOvertaken(() => {
-        const aside = takeBackAside(flow, it);
-        if (aside) change(aside);
-      }),
+      withWhole((all) =>
+        unlessOvertaken(() => {
+          const aside = takeBackAside(all, it);
+          if (aside) change(aside);
+        }),
+      ),
     /**
      * Above 0 when another tab has gone on with this flow, and more each time something is not done for it: nothing is
      * kept until it is said which of the two cases counts.
      */
     overtaken,
     unlessOvertaken,
-    takeNewer: () => {
-      dropDrafts(flow.id);
-      show(takeNewer(flow));
-    },
-    goOnWithThis: () => {
-      const older = goOnWithOlder(flow, it);
-      if ('noRoom' in older) setNotices([older.noRoom]);
-      else show(older);
-    },
+    takeNewer: () =>
+      withWhole((all) => {
+        dropDrafts(all.id);
+        show(takeNewer(all));
+      }),
+    goOnWithThis: () =>
+      withWhole((all) => {
+        const older = goOnWithOlder(all, it);
+        if ('noRoom' in older) setNotices([older.noRoom]);
+        else show(older);
+      }),
   };
 }

@@ -1,6 +1,7 @@
-import type { Flow } from '../../machines/rows.ts';
 import type { Answer, Step } from '../steps/step.ts';
+import { type AnyFlow, isStaged } from './any-flow.ts';
 import type { Case, CaseEvent } from './events.ts';
+import { verdictNow } from './old-ids.ts';
 
 const fits = (step: Step, answer: Answer): boolean => {
   if ('cannot' in answer) return true;
@@ -12,40 +13,47 @@ const fits = (step: Step, answer: Answer): boolean => {
 const sentence = (names: readonly string[], one: (name: string) => string, many: string): readonly string[] =>
   names.length === 0 ? [] : [names.length === 1 ? one(names[0] ?? '') : `${names.length} ${many}`];
 
+/** What a flow can end in, and a repair can follow on. */
+const verdictsOf = (flow: AnyFlow): ReadonlySet<string> =>
+  new Set(
+    isStaged(flow)
+      ? flow.ends
+      : Object.values(flow.states).flatMap((state) => ('verdict' in state ? [state.verdict.id] : [])),
+  );
+
 /**
  * What a flow of today can use of a case from anywhere: an older version, another flow, a tampered link. The rest is
- * left out, with one sentence for each reason. Answers that a hand-over brought stay, also those to steps that this flow has not: the
- * flow that the case goes on to, or back to, need not ask them again.
+ * left out, with one sentence for each reason. Answers that a hand-over brought stay, also those to steps that this flow
+ * has not: the flow that the case goes on to, or back to, need not ask them again.
  */
-export function adopt(flow: Flow, it: Case): { readonly case: Case; readonly refused: readonly string[] } {
+export function adopt(flow: AnyFlow, it: Case): { readonly case: Case; readonly refused: readonly string[] } {
   const noSuchStep: string[] = [];
   const noLongerAnswers: string[] = [];
   const noSuchVerdict: string[] = [];
   const handedOverAt = it.events.findLastIndex((event) => event.type === 'handOver' && event.flow === flow.id);
-  const verdicts = new Set(
-    Object.values(flow.states).flatMap((state) => ('verdict' in state ? [state.verdict.id] : [])),
-  );
-  const keep = (event: CaseEvent, i: number): boolean => {
+  const verdicts = verdictsOf(flow);
+  const kept = (event: CaseEvent, i: number): CaseEvent | readonly [] => {
     switch (event.type) {
       case 'answer':
       case 'revise': {
         const step = flow.steps.get(event.step);
-        if (!step && i < handedOverAt) return true;
+        if (!step && i < handedOverAt) return event;
         if (!step) noSuchStep.push(event.step);
         else if (!fits(step, event.answer)) noLongerAnswers.push(step.short);
-        return step !== undefined && fits(step, event.answer);
+        return step !== undefined && fits(step, event.answer) ? event : [];
       }
       case 'repair':
       case 'cured': {
-        if (verdicts.has(event.verdict)) return true;
+        const verdict = verdictNow(flow.id, event.verdict);
+        if (verdicts.has(verdict)) return { ...event, verdict };
         noSuchVerdict.push(event.verdict);
-        return false;
+        return [];
       }
       default:
-        return true;
+        return event;
     }
   };
-  const events = it.events.filter(keep);
+  const events = it.events.flatMap(kept);
   const refused = [
     ...sentence(
       noSuchStep,

@@ -1,6 +1,6 @@
 import { validateRig } from '../rig/validate.ts';
 import type { Answer } from '../steps/step.ts';
-import type { Case, CaseEvent } from './events.ts';
+import type { Case, CaseEvent, RepairResult } from './events.ts';
 import { MOST_ID_CHARS, MOST_NOTE_CHARS, MOST_READING_CHARS, MOST_READINGS, withinLimits } from './limits.ts';
 
 type Packed = readonly [kind: string, ...rest: unknown[]];
@@ -18,6 +18,8 @@ function pack(event: CaseEvent): Packed {
       return ['r', event.step, packAnswer(event.answer)];
     case 'confirm':
       return ['k', event.step];
+    case 'leave':
+      return ['l', event.step];
     case 'repair':
       return event.result && event.result !== 'still' ? ['f', event.verdict, event.result] : ['f', event.verdict];
     case 'cured':
@@ -29,6 +31,8 @@ function pack(event: CaseEvent): Packed {
   }
 }
 
+const RESULTS: readonly unknown[] = ['still', 'better', 'not-it'] satisfies RepairResult[];
+const isResult = (value: unknown): value is RepairResult => RESULTS.includes(value);
 const isText = (value: unknown): value is string => typeof value === 'string';
 const isId = (value: unknown): value is string => isText(value) && value.length <= MOST_ID_CHARS;
 const isRecord = (value: unknown): value is Record<string, unknown> =>
@@ -56,10 +60,9 @@ function unpack(packed: unknown): CaseEvent | null {
     return answer && { type: kind === 'a' ? 'answer' : 'revise', step: first, answer };
   }
   if (kind === 'k') return { type: 'confirm', step: first };
+  if (kind === 'l') return { type: 'leave', step: first };
   if (kind === 'f')
-    return second === 'better' || second === 'not-it'
-      ? { type: 'repair', verdict: first, result: second }
-      : { type: 'repair', verdict: first };
+    return isResult(second) ? { type: 'repair', verdict: first, result: second } : { type: 'repair', verdict: first };
   if (kind === 'c') return { type: 'cured', verdict: first };
   return kind === 'h' ? { type: 'handOver', flow: first } : null;
 }

@@ -5,8 +5,14 @@ import type { Flow } from '../../machines/rows.ts';
 interface Named {
   readonly path: string;
   readonly title: string;
+  /** One sentence for search engines and previews. */
+  readonly description: string;
   /** How callers say it. */
   readonly says?: string;
+  /** The flows that its answers can be taken on to, by id. */
+  readonly goesOnIn?: readonly string[];
+  /** Something drawn under the open question and in the verdict. */
+  readonly picture?: 'profile';
 }
 
 /** A flow that starts from a complaint: the model of the bike can have it, so it is proved. */
@@ -36,6 +42,9 @@ export const FLOWS = {
     kind: 'fault',
     path: 'find/no-rear-sound/',
     title: 'No sound from the rear',
+    description:
+      'Find out why the rear speakers of a touring motorcycle are silent, one question at a time, with the readings to expect on your bike.',
+    goesOnIn: ['is-a-reflash-needed'],
     says: 'The lids don’t play · only the fairing plays · the passenger hears nothing',
     complaints: { 'no-rear-sound': 0.9, 'rear-weak': 0.1 },
     open: async () => (await import('../../machines/no-rear-sound.opening.ts')).opening,
@@ -46,6 +55,8 @@ export const FLOWS = {
     kind: 'fault',
     path: 'find/amp-wont-turn-on/',
     title: 'The amplifier stays off',
+    description:
+      'Find out why the amplifier of a touring motorcycle stays off or shows its fault lamp, one question at a time, with the readings to expect on your bike.',
     says: 'No light on the amp · red light · goes into protect · only wakes when cranked up',
     complaints: { 'amp-wont-turn-on': 0.8, 'amp-goes-off': 0.2 },
     open: async () => (await import('../../machines/amp-wont-turn-on.opening.ts')).opening,
@@ -56,12 +67,20 @@ export const FLOWS = {
     kind: 'plan',
     path: 'plan/is-a-reflash-needed/',
     title: 'Does it need a reflash at all?',
+    description:
+      'Find out whether a planned change to the sound of a touring motorcycle needs the head unit reflashed, who can do it, and what not to pay for.',
+    goesOnIn: ['what-is-in-the-head-unit'],
+    picture: 'profile',
     load: async () => (await import('../../machines/is-a-reflash-needed.ts')).isAReflashNeeded,
   },
   'what-is-in-the-head-unit': {
     kind: 'reading',
     path: 'find/what-is-in-the-head-unit/',
     title: 'What is in this head unit now?',
+    description:
+      'Read the stored output profile of a factory head unit by what it does, with two tones and a multimeter.',
+    goesOnIn: ['is-a-reflash-needed', 'no-rear-sound'],
+    picture: 'profile',
     load: async () => (await import('../../machines/what-is-in-the-head-unit.ts')).whatIsInTheHeadUnit,
   },
 } as const satisfies Readonly<Record<string, FaultFlow | RowsFlow>>;

@@ -14,7 +14,9 @@ export interface Folded {
   /** Steps whose answers came with a hand-over. */
   readonly brought: ReadonlySet<string>;
   readonly checked: ReadonlySet<string>;
-  /** How many answers were given once more since the last repair. */
+  /** Doubted answers that could not be given once more. */
+  readonly left: ReadonlySet<string>;
+  /** How many answers were to be given once more since the last repair. */
   readonly askedAgain: number;
   readonly repairs: readonly Repaired[];
   readonly cured: string | undefined;
@@ -38,6 +40,7 @@ const CHECK_ERRS_RATIO = 0.05;
 export function fold(events: readonly CaseEvent[], steps: Steps, late: Late | undefined): Folded {
   const facts = new Map<string, Answer>();
   const checked = new Set<string>();
+  const left = new Set<string>();
   let brought: ReadonlySet<string> = new Set();
   const repairs: Repaired[] = [];
   const notes: string[] = [];
@@ -62,19 +65,24 @@ export function fold(events: readonly CaseEvent[], steps: Steps, late: Late | un
         checked.add(event.step);
         askedAgain += 1;
         break;
+      case 'leave':
+        left.add(event.step);
+        askedAgain += 1;
+        break;
       case 'repair': {
+        if (event.result === 'not-it') {
+          repairs.push({ cause: event.verdict, failsRatio: CHECK_ERRS_RATIO, result: event.result });
+          learnt = true;
+          break;
+        }
         const cause = late?.causes[event.verdict];
         if (!cause) break;
         [cured, learnt] = [undefined, true];
-        if (event.result === 'not-it') {
-          repairs.push({ cause: cause.id, failsRatio: CHECK_ERRS_RATIO, result: 'still' });
-          break;
-        }
         const findings = findingsOver(steps)({ rig, facts: Object.fromEntries(facts) });
         const actions = cause.remedy(findings).repair;
         repairs.push({ cause: cause.id, failsRatio: failsRatio(actions), result: event.result ?? 'still' });
         dropMended(cause.mends, facts, steps);
-        for (const id of checked) if (!facts.has(id)) checked.delete(id);
+        for (const again of [checked, left]) for (const id of again) if (!facts.has(id)) again.delete(id);
         askedAgain = 0;
         break;
       }
@@ -90,5 +98,5 @@ export function fold(events: readonly CaseEvent[], steps: Steps, late: Late | un
         break;
     }
   }
-  return { rig, facts: Object.fromEntries(facts), brought, checked, askedAgain, repairs, cured, notes, learnt };
+  return { rig, facts: Object.fromEntries(facts), brought, checked, left, askedAgain, repairs, cured, notes, learnt };
 }

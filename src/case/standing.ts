@@ -45,6 +45,7 @@ export interface Standing {
   readonly unusable: Answer | undefined;
   /** Steps whose answers were given or looked at a second time. */
   readonly checked: ReadonlySet<string>;
+  /** The causes whose fix was done, and did not cure it. */
   readonly repairs: readonly string[];
   readonly cured: string | undefined;
   readonly notes: readonly string[];

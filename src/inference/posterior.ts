@@ -12,11 +12,14 @@ export interface Observation {
   readonly confirmed?: boolean;
 }
 
-/** A repair that was done, how likely it is that it left its cause in place, and what became of the complaint. */
+/**
+ * A repair that was done, how likely it is that it left its cause in place, and what became of the complaint; or a check
+ * that said before any repair that it is not this cause, and how often such a check is wrong.
+ */
 export interface Repaired {
   readonly cause: string;
   readonly failsRatio: number;
-  readonly result: 'still' | 'better';
+  readonly result: 'still' | 'better' | 'not-it';
 }
 
 export interface Knowledge {

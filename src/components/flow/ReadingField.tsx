@@ -31,10 +31,11 @@ function goOn(event: KeyboardEvent, { step, name }: Props): void {
 }
 
 /**
- * A button sees to the faults by itself, and a sentence that appears between its press and its release would push it
- * from under the finger.
+ * A button below sees to the faults by itself, and a sentence that appears between its press and its release would push
+ * it from under the finger. The button beside the field stays where it is.
  */
-const goesToAButton = (event: FocusEvent) => event.relatedTarget instanceof HTMLButtonElement;
+const goesToAButton = ({ relatedTarget, currentTarget }: FocusEvent) =>
+  relatedTarget instanceof HTMLButtonElement && !(currentTarget as Element).parentElement?.contains(relatedTarget);
 
 /** The field of one reading, with its unit and, for ohms, a key for an open circuit. */
 export function ReadingField(props: Props) {

@@ -1,10 +1,10 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { faultOf, isSaidWhileTyping } from '../../../src/components/flow/reading-fault.ts';
-import { runOhms } from '../../../src/steps/ohms.ts';
 import { isPossible, valuesIn } from '../../../src/steps/outcome.ts';
-import { tonesOff } from '../../../src/steps/profile-tones.ts';
-import { rearPair } from '../../../src/steps/rear-volts.ts';
+import { tonesOff } from '../../../src/steps/profile/tones-off.ts';
+import { runOhms } from '../../../src/steps/runs/run-ohms.ts';
+import { rearPair } from '../../../src/steps/unit/rear-pair.ts';
 import { anyStep } from '../../steps/situation.ts';
 
 const [run, pair, tones] = [anyStep(runOhms), anyStep(rearPair), anyStep(tonesOff)];

@@ -1,7 +1,7 @@
 import { renderToString } from 'preact-render-to-string';
 import { describe, expect, it } from 'vitest';
 import { ReadingForm } from '../../../src/components/flow/ReadingForm.tsx';
-import { runOhms } from '../../../src/steps/ohms.ts';
+import { runOhms } from '../../../src/steps/runs/run-ohms.ts';
 import { anyStep } from '../../steps/situation.ts';
 
 type Texts = Readonly<Record<string, string>>;

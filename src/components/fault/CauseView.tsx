@@ -1,0 +1,101 @@
+import type { ComponentChildren } from 'preact';
+import { assumedFor } from '../../causes/assumed.ts';
+import type { Cause, Remedy } from '../../causes/cause.ts';
+import { figureText } from '../../causes/figure.ts';
+import { effortOf } from '../../causes/repair-action.ts';
+import type { Certainty } from '../../inference/certainty.ts';
+import { CAUTIONS } from '../../steps/cautions.ts';
+import type { Step } from '../../steps/step.ts';
+import { DontPayFor, DoThis, Numbers } from '../flow/FixParts.tsx';
+import { HowSure } from '../flow/HowSure.tsx';
+import { Lines } from '../flow/Lines.tsx';
+import { ProofOfCure } from '../flow/ProofOfCure.tsx';
+import { Evidence } from './Evidence.tsx';
+import { shareInWords } from './shares.ts';
+import { type FaultView, UNTHOUGHT } from './view.ts';
+
+/** Whether a fix costs more than hands and a few minutes: then it is made sure of first. */
+export const isDear = ({ repair }: Remedy): boolean => effortOf(repair) !== 'hands';
+
+/** What the word for how sure it is rests on. It says no more than was reckoned. */
+function because(view: FaultView, cause: Cause, certainty: Certainty, dear: boolean): string {
+  if (certainty === 'proved') return 'It leads by far, and it would still lead without any one of the readings below.';
+  const share = shareInWords(view.shareOf(cause.id));
+  const odds = `${share[0]?.toUpperCase()}${share.slice(1)}.`;
+  return dear ? `${odds} Make sure with the check below before you buy or book anything.` : odds;
+}
+
+const ALTERNATIVE_SHARE = 0.03;
+const MOST_ALTERNATIVES = 3;
+
+function Alternatives({ view, cause }: { readonly view: FaultView; readonly cause: string }) {
+  const others = view.shares
+    .filter((one) => one.cause !== cause && one.shareRatio >= ALTERNATIVE_SHARE)
+    .slice(0, MOST_ALTERNATIVES);
+  if (others.length === 0) return null;
+  return (
+    <>
+      <h2>It may also be</h2>
+      <ul>
+        {others.map((other) => (
+          <li key={other.cause}>
+            <b>{view.nameOf(other.cause)}</b>, {shareInWords(other.shareRatio)}.{' '}
+            {view.splitOf(other.cause) ?? (other.cause === UNTHOUGHT ? '' : view.lookedForBy(other.cause)?.because)}
+          </li>
+        ))}
+      </ul>
+    </>
+  );
+}
+
+interface Props {
+  readonly view: FaultView;
+  readonly cause: Cause;
+  readonly certainty: Certainty;
+  readonly root: string;
+  readonly onReopen: (step: Step) => void;
+  /** What can be said of the fix: it is cured, it is not. */
+  readonly children: ComponentChildren;
+}
+
+/** A cause as a verdict: what is wrong, how sure that is, what to do, and only then why. */
+export function CauseView({ view, cause, certainty, root, onReopen, children }: Props) {
+  const { findings } = view.standing;
+  const remedy = cause.remedy(findings);
+  const split = view.splitOf(cause.id);
+  const dear = isDear(remedy);
+  return (
+    <article class="verdict">
+      <h1 tabIndex={-1}>{remedy.what}</h1>
+      <HowSure certainty={certainty} because={because(view, cause, certainty, dear)} />
+      {certainty !== 'proved' && split && (
+        <section class="check">
+          <h2>{dear ? 'Check this first' : 'The check that tells'}</h2>
+          <p>{split}</p>
+        </section>
+      )}
+      <DoThis {...remedy} />
+      <Lines title="What to get" lines={remedy.parts} />
+      <Numbers numbers={remedy.numbers.map((figure) => ({ label: figure.label, value: figureText(figure) }))} />
+      <DontPayFor notBuy={remedy.notBuy} ifDoneAnyway={remedy.ifDoneAnyway} />
+      <section class="prove">
+        <h2>Prove the cure</h2>
+        <ProofOfCure proof={remedy.proofOfCure} hasMeter={view.hasMeter} />
+        {children}
+      </section>
+      <Evidence view={view} cause={cause.id} onReopen={onReopen} />
+      {remedy.background && <p>{remedy.background}</p>}
+      <Alternatives view={view} cause={cause.id} />
+      <Lines title="Assumed, because nobody knew" lines={assumedFor((f) => cause.remedy(f), findings)} />
+      <p class="hint">
+        <a href={`${root}my-bike/`}>Say what you have in “My bike”</a>, and the numbers follow.{' '}
+        {CAUTIONS['local-rules']}
+      </p>
+      {cause.article && (
+        <p>
+          <a href={`${root}read/${cause.article}/`}>The background to this</a>
+        </p>
+      )}
+    </article>
+  );
+}

@@ -1,0 +1,76 @@
+import { causeTitle, observationsOf } from '../../../machines/decision.ts';
+import { elsewhere, type HandsOver, type Late, type StagedFlow } from '../../../machines/machine.ts';
+import type { Standing } from '../../case/standing.ts';
+import type { Cause } from '../../causes/cause.ts';
+import { evidence, type Moved } from '../../inference/evidence.ts';
+import { reckoned } from '../../inference/pairs.ts';
+import { type Knowledge, type Posterior, ranked, type Share } from '../../inference/posterior.ts';
+import { compile, isUnthought, type Model } from '../../inference/table.ts';
+import { is } from '../../steps/outcome.ts';
+
+/** What stands for all that nobody thought of, where causes are listed by name. */
+export const UNTHOUGHT = 'unthought';
+
+/** What the screens of a fault flow ask of a case: names, shares, and what moved them. */
+export interface FaultView {
+  readonly flow: StagedFlow;
+  readonly standing: Standing;
+  readonly late: Late;
+  readonly model: Model;
+  readonly believed: Posterior;
+  /** All causes, the likeliest first; what nobody thought of stands among them once. */
+  readonly shares: readonly Share[];
+  readonly hasMeter: boolean;
+  nameOf(cause: string): string;
+  causeOf(cause: string): Cause | undefined;
+  shareOf(cause: string): number;
+  /** The flow that looks for a cause which is not looked for here. */
+  lookedForBy(cause: string): HandsOver | undefined;
+  /** The check that separates a cause from the rest, with the tools at hand. */
+  splitOf(cause: string): string | undefined;
+  /** What each answer did for or against a cause, the strongest first. */
+  moved(cause: string): readonly Moved[];
+}
+
+const NOT_IN_THE_LIST = 'Something that is not in this list';
+
+/** Two suspects stand for what nobody thought of. To whoever reads them they are one. */
+function thoughtOfOrNot(shares: readonly Share[]): readonly Share[] {
+  const thought = shares.filter(({ cause }) => !isUnthought(cause));
+  const shareRatio = shares.reduce((sum, one) => (isUnthought(one.cause) ? sum + one.shareRatio : sum), 0);
+  return [...thought, { cause: UNTHOUGHT, shareRatio }].toSorted((a, b) => b.shareRatio - a.shareRatio);
+}
+
+/** The questions that are asked in a fixed order need no reckoning; whoever watches sees it from the start. */
+function reckonedNow(flow: StagedFlow, { decided, findings, checked }: Standing, late: Late) {
+  if (decided?.reckoning) return decided.reckoning;
+  const known: Knowledge = { observations: observationsOf(flow, findings, checked), repairs: [] };
+  const { model, believed } = reckoned(compile(late.table), known);
+  return { model, believed, known, shares: ranked(model, believed) };
+}
+
+export function viewOf(flow: StagedFlow, standing: Standing, late: Late): FaultView {
+  const { model, believed, known, shares } = reckonedNow(flow, standing, late);
+  const { findings } = standing;
+  const hasMeter = is(findings, 'tools-at-hand', 'meter');
+  const all = thoughtOfOrNot(shares);
+  let movedBy: ReturnType<typeof evidence> | undefined;
+  return {
+    flow,
+    standing,
+    late,
+    model,
+    believed,
+    shares: all,
+    hasMeter,
+    nameOf: (cause) => (cause === UNTHOUGHT ? NOT_IN_THE_LIST : causeTitle(flow, cause, findings, late.causes)),
+    causeOf: (cause) => late.causes[cause],
+    shareOf: (cause) => all.find((one) => one.cause === cause)?.shareRatio ?? 0,
+    lookedForBy: (cause) => flow.handsOver.find((to) => elsewhere(to.flow) === cause),
+    splitOf: (cause) => late.causes[cause]?.split[hasMeter ? 'byMeter' : 'without'],
+    moved: (cause) => {
+      movedBy ??= evidence(model, known);
+      return movedBy(cause);
+    },
+  };
+}

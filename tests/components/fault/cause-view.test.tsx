@@ -1,0 +1,100 @@
+import { renderToString } from 'preact-render-to-string';
+import { describe, expect, it } from 'vitest';
+import { CauseView } from '../../../src/components/fault/CauseView.tsx';
+import type { Certainty } from '../../../src/inference/certainty.ts';
+import { CAUTIONS } from '../../../src/steps/cautions.ts';
+import { given, late, view, words } from './fan.ts';
+
+const ALL = { hum: 'silent', shaft: 'free', 'tools-at-hand': 'meter', socket: { socketV: '12' } };
+const shown = (id: string, certainty: Certainty, answers: Parameters<typeof given>[0] = ALL) => {
+  const cause = late.causes[id];
+  if (!cause) throw new RangeError(`cause must be one of the fan’s, got ${id}`);
+  return renderToString(
+    <CauseView view={view(given(answers))} cause={cause} certainty={certainty} root="/" onReopen={() => undefined}>
+      buttons
+    </CauseView>,
+  );
+};
+const order = (text: string, ...parts: readonly string[]) => parts.map((part) => text.indexOf(part));
+
+describe('a cause as a verdict', () => {
+  const html = shown('motor-dead', 'proved');
+  const text = words(html);
+
+  it('says what is wrong and how sure first, then what to do, then why', () => {
+    const places = order(
+      text,
+      'The motor is dead.',
+      'Proved.',
+      'Do this',
+      'Put in another motor.',
+      'Don’t pay for',
+      'Prove the cure',
+      'buttons',
+      'How we know',
+      'Motors wear.',
+    );
+    expect(places).not.toContain(-1);
+    expect(places).toEqual(places.toSorted((a, b) => a - b));
+  });
+  it('has everything that the fix takes, no finer than it is known', () => {
+    for (const part of [
+      'A motor of 200 W',
+      'Winding above 12 Ω',
+      'about 60 minutes',
+      'A bigger breaker.',
+      'It opens again.',
+      'It runs.',
+    ])
+      expect(text).toContain(part);
+  });
+  it('shows every caution of its fix, in front of it, under the signal word of each', () => {
+    for (const id of ['fuse', 'key-off'] as const)
+      expect(text.indexOf(CAUTIONS[id])).toBeLessThan(text.indexOf('Put in'));
+    expect(text).toMatch(/Warning Never a bigger fuse.* Notice Key off/);
+  });
+  it('names as evidence the answers that moved it, with their readings', () => {
+    expect(text).toMatch(/How we know .*Socket : live \(socket 12 V\)/);
+    expect(text).toContain('Hum : silent');
+  });
+});
+
+describe('how sure a cause is', () => {
+  const ring = (html: string) => /<p class="how-sure">.*?<\/svg>/.exec(html)?.[0];
+  it('differs in words and in shape', () => {
+    const all = (['proved', 'likely', 'short list'] as const).map((certainty) => shown('motor-dead', certainty));
+    expect(all.map((html) => /Proved\.|Likely\.|Not proved yet\./.exec(html)?.[0])).toEqual([
+      'Proved.',
+      'Likely.',
+      'Not proved yet.',
+    ]);
+    expect(new Set(all.map(ring)).size).toBe(3);
+  });
+  it('sends nobody to buy a part on odds: the check comes first', () => {
+    const text = words(shown('motor-dead', 'likely', { hum: 'silent' }));
+    expect(text).toContain('Make sure with the check below before you buy or book anything.');
+    expect(text).toMatch(/Check this first Motor dead: by eye\? Do this/);
+    expect(words(shown('breaker-off', 'likely', { hum: 'silent' }))).not.toContain('buy');
+  });
+  it('has its check by meter where there is one', () => {
+    expect(words(shown('motor-dead', 'likely'))).toContain('Motor dead: by meter?');
+  });
+});
+
+describe('what else it may be', () => {
+  const text = words(shown('breaker-off', 'likely', { hum: 'silent' }));
+  it('is every other cause with a share worth a word, each with the check that separates it', () => {
+    expect(text).toMatch(/It may also be Motor dead , about 4 in 10\. Motor dead: by eye\?/);
+  });
+  it('is left out where nothing else is likely', () => {
+    const alone = words(shown('rotor-stuck', 'proved', { hum: 'hums', shaft: 'stuck', socket: { socketV: '12' } }));
+    expect(alone).not.toContain('It may also be Breaker off');
+  });
+});
+
+describe('what speaks against it', () => {
+  it('is said as openly as what speaks for it', () => {
+    const text = words(shown('motor-dead', 'likely', { hum: 'hums', socket: { socketV: '12' } }));
+    expect(text).toMatch(/What speaks against it Hum : hums/);
+  });
+});
