@@ -55,7 +55,7 @@ describe('the output that its gain is set to', () => {
   });
   it('says how to work it out where nobody knows its rating', () => {
     expect(outputInWords(found(KNOWN))).toBe('17.3 V');
-    expect(outputInWords(found(UNKNOWN))).toBe('the root of watts × ohms, less a tenth (17.3 V for 90 W into 4 Ω)');
+    expect(outputInWords(found(UNKNOWN))).toBe('the root of watts × ohms, less a tenth (8.16 V for 40 W into 2 Ω)');
   });
 });
 

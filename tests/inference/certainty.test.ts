@@ -56,20 +56,36 @@ describe('a verdict', () => {
     expect(shareOf(model, posterior(model, knowing(odd)), 'a')).toBeLessThan(0.5);
     expect(sure(knowing([...odd, seen('fitted', 'wire', { trust: 'build' })]), false, table)).toBe('proved');
   });
-  it('is likely when a sound bike shows the same once in five, or a third as often as the cause', () => {
-    const shown = (byCause: number, bySound: number) =>
-      sure(knowing([seen('a1', 'wrong'), seen('a2', 'wrong')]), false, {
+  it('is likely while nothing points at it: a sound bike or any other cause shows the same a quarter as often', () => {
+    const shown = (byCause: number, bySound: number, byOther = 0) => {
+      const odd = (share: number) => ({ a1: [1 - share, share], a2: [1 - share, share] });
+      return sure(knowing([seen('a1', 'wrong'), seen('a2', 'wrong')]), false, {
         steps: places.steps,
-        rows: [
-          row('a', { a1: [1 - byCause, byCause], a2: [1 - byCause, byCause] }, 20),
-          row('b', { a1: [1, 0], a2: [1, 0] }),
-          row(UNTHOUGHT_SOUND, { a1: [1 - bySound, bySound], a2: [1 - bySound, bySound] }),
-        ],
+        rows: [row('a', odd(byCause), 80), row('b', odd(byOther)), row(UNTHOUGHT_SOUND, odd(bySound))],
       });
-    expect(shown(1, 0.19)).toBe('proved');
-    expect(shown(1, 0.21)).toBe('likely');
-    expect(shown(0.6, 0.19)).toBe('proved');
-    expect(shown(0.56, 0.19)).toBe('likely');
+    };
+    expect(shown(1, 0.24)).toBe('proved');
+    expect(shown(1, 0.26)).toBe('likely');
+    expect(shown(1, 0, 0.24)).toBe('proved');
+    expect(shown(1, 0, 0.26)).toBe('likely');
+    // What the cause itself seldom shows points at nothing.
+    expect(shown(0.31, 0)).toBe('proved');
+    expect(shown(0.29, 0)).toBe('likely');
+  });
+  it('is likely while an answer does not fit, one that it gives less than once in twenty', () => {
+    const table = (fits: number): Table => ({
+      steps: { ...places.steps, hum: ['hums', 'silent'] },
+      rows: [
+        ...places.rows.map((one) => ({
+          ...one,
+          weight: one.cause === 'a' ? 1000 : one.weight,
+          shows: { ...one.shows, hum: one.cause === 'a' ? [1 - fits, fits] : [0.5, 0.5] },
+        })),
+      ],
+    });
+    const known = knowing([...['a1', 'a2'].map((step) => seen(step, 'wrong')), seen('hum', 'silent')]);
+    expect(sure(known, false, table(0.06))).toBe('proved');
+    expect(sure(known, false, table(0.04))).toBe('likely');
   });
   it('is likely when nothing was seen that a sound bike does not show, although all others are ruled out', () => {
     const table: Table = {

@@ -59,6 +59,9 @@ export const CONVERTER_RIGS: Readonly<Record<string, Rig>> = {
   },
 };
 
+/** A build with a lithium battery, which guards itself. */
+export const LITHIUM_RIG: Rig = { ...EXAMPLE_RIGS['frame-fairing'], batteryKind: 'lithium' };
+
 export const anyBike: fc.Arbitrary<Rig> = fc.oneof(exampleRig, usualRig);
 
 /** A place that the bike has to have. */
