@@ -228,8 +228,11 @@ function conclusion(
   // The other flow has the steps for it, and hands back what is not its own.
   const to = mayHandOver ? flow.handsOver.find((other) => elsewhere(other.flow) === first?.cause) : undefined;
   if (to) return { kind: 'hand over', to };
-  if (first && certainty !== 'short list') return { kind: 'conclude', cause: first.cause, certainty };
-  const listed = shares.filter(({ cause, shareRatio }) => !isUnthought(cause) && shareRatio >= LISTED_SHARE);
+  if (first && flow.causes.includes(first.cause) && certainty !== 'short list')
+    return { kind: 'conclude', cause: first.cause, certainty };
+  // A list is never empty: where all that is likely is nobody's here, it says who of its own comes next.
+  const own = shares.filter(({ cause }) => flow.causes.includes(cause));
+  const listed = own.filter(({ shareRatio }, i) => i === 0 || shareRatio >= LISTED_SHARE);
   return { kind: 'list', causes: listed.slice(0, MOST_LISTED).map(({ cause }) => cause) };
 }
 
