@@ -228,14 +228,12 @@ function conclusion(
   // The other flow has the steps for it, and hands back what is not its own.
   const to = mayHandOver ? flow.handsOver.find((other) => elsewhere(other.flow) === first?.cause) : undefined;
   if (to) return { kind: 'hand over', to };
-  // What another flow looks for has no remedy here: a case that just came from there ends in a list.
-  if (first && certainty !== 'short list' && flow.causes.includes(first.cause))
+  if (first && flow.causes.includes(first.cause) && certainty !== 'short list')
     return { kind: 'conclude', cause: first.cause, certainty };
-  const named = shares.filter(({ cause }) => !isUnthought(cause));
-  const listed = named.filter(({ shareRatio }) => shareRatio >= LISTED_SHARE);
-  // Where it is hardly any of them, the likeliest are still what to look at first.
-  const causes = (listed.length > 0 ? listed : named).slice(0, MOST_LISTED).map(({ cause }) => cause);
-  return { kind: 'list', causes };
+  // A list is never empty: where all that is likely is nobody's here, it says who of its own comes next.
+  const own = shares.filter(({ cause }) => flow.causes.includes(cause));
+  const listed = own.filter(({ shareRatio }, i) => i === 0 || shareRatio >= LISTED_SHARE);
+  return { kind: 'list', causes: listed.slice(0, MOST_LISTED).map(({ cause }) => cause) };
 }
 
 /** So sure that it is another flow's, its own steps are the shorter way. */

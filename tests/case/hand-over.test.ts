@@ -188,7 +188,7 @@ describe('the flows of the site', () => {
           at = next;
         }
       }),
-      { numRuns: 60 },
+      { numRuns: 40, endOnFailure: true },
     );
   }, 120_000);
 });
