@@ -66,6 +66,16 @@ function groupOf({ id, tool, conditions = [] }: Step): string {
   return tool === 'meter' ? conditions.filter((one) => !ORDINARY.has(one)).join(' ') : id;
 }
 
+/** Whether a step that was answered took the same reading once more, under the same condition. */
+const isReadAgain = (flow: StagedFlow, f: Findings, step: Step): boolean =>
+  step.kind === 'reading' &&
+  flow.asked.some(
+    (other) =>
+      f.facts[other.id] !== undefined &&
+      (other.givenUnder as readonly string[] | undefined)?.includes(step.id) === true &&
+      groupOf(other) === groupOf(step),
+  );
+
 /** What is known of the steps of a flow, in the form that the inference takes it. */
 export function observationsOf(flow: StagedFlow, f: Findings, confirmed: ReadonlySet<string>): readonly Observation[] {
   return [...flow.steps.values()].flatMap((step): Observation[] => {
@@ -77,7 +87,7 @@ export function observationsOf(flow: StagedFlow, f: Findings, confirmed: Readonl
         outcome,
         group: groupOf(step),
         trust: step.kind === 'rig' ? 'build' : flow.told.has(step.id) ? 'told' : 'seen',
-        confirmed: confirmed.has(step.id),
+        confirmed: confirmed.has(step.id) || isReadAgain(flow, f, step),
       },
     ];
   });
