@@ -92,7 +92,7 @@ export function outputInWords(f: Findings): string {
 }
 
 const ratingInWords = (f: Findings): string => {
-  const { powerW, ratedOhm } = ampLoad(f);
+  const { powerW, ratedOhm } = leastLoad(f);
   return `${formatQuantity(powerW, 'W')} into ${formatQuantity(ratedOhm, 'Ω')}`;
 };
 

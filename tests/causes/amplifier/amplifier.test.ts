@@ -83,7 +83,7 @@ describe('a gain that is too high', () => {
   });
   it('names the rating that its figure belongs to, and says where it is assumed', () => {
     expect(labelsFor(gainTooHigh, KNOWN)['gain-output']).toBe('Output to set, 90 W into 4 Ω');
-    expect(labelsFor(gainTooHigh, UNKNOWN)['gain-output']).toBe('Output to set, 90 W into 4 Ω (assumed)');
+    expect(labelsFor(gainTooHigh, UNKNOWN)['gain-output']).toBe('Output to set, 40 W into 2 Ω (assumed)');
     expect(gainTooHigh.remedy(found(KNOWN)).fix.join(' ')).toMatch(/turn the gain up to 17\.3 V, and no further/);
     expect(gainTooHigh.remedy(found(UNKNOWN)).fix.join(' ')).toMatch(/the root of watts × ohms, less a tenth/);
   });
