@@ -99,7 +99,6 @@ export const noRearSound = flow(opening, {
     'profile-reverted',
     'replaced-unit-setting',
     'adapter-without-rear',
-    'unit-output-grounded',
     'amp-input-plug-off',
     'input-pin-pushed-back',
     'converter-dead',
@@ -116,7 +115,6 @@ export const noRearSound = flow(opening, {
     'speaker-wire-open',
     'speaker-wire-to-frame',
     'speaker-pair-shorted',
-    'load-too-low',
     'coil-open',
   ],
   handsOver: [

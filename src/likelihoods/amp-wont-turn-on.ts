@@ -18,10 +18,8 @@ import { batteryUndercharged } from '../causes/battery/battery-undercharged.ts';
 import { batteryWorn } from '../causes/battery/battery-worn.ts';
 import { chargingTooHigh } from '../causes/battery/charging-too-high.ts';
 import { chargingTooLow } from '../causes/battery/charging-too-low.ts';
-import { lidLeadBroken } from '../causes/runs/lid-lead-broken.ts';
 import { loadTooLow } from '../causes/runs/load-too-low.ts';
 import { speakerPairShorted } from '../causes/runs/speaker-pair-shorted.ts';
-import { speakerWireOpen } from '../causes/runs/speaker-wire-open.ts';
 import { speakerWireToFrame } from '../causes/runs/speaker-wire-to-frame.ts';
 import { ampGroundOpen } from '../causes/supply/amp-ground-open.ts';
 import { ampGroundResistive } from '../causes/supply/amp-ground-resistive.ts';
@@ -35,7 +33,6 @@ import { plusLeadChafed } from '../causes/supply/plus-lead-chafed.ts';
 import { plusLeadTooThin } from '../causes/supply/plus-lead-too-thin.ts';
 import { sharedGroundScrew } from '../causes/supply/shared-ground-screw.ts';
 import { adapterWithoutRemote } from '../causes/turn-on/adapter-without-remote.ts';
-import { remoteOnPermanent } from '../causes/turn-on/remote-on-permanent.ts';
 import { remoteSourceDead } from '../causes/turn-on/remote-source-dead.ts';
 import { remoteVoltsLow } from '../causes/turn-on/remote-volts-low.ts';
 import { remoteWireOpen } from '../causes/turn-on/remote-wire-open.ts';
@@ -67,10 +64,8 @@ export const late = lateOf(table, [
   batteryWorn,
   chargingTooHigh,
   chargingTooLow,
-  lidLeadBroken,
   loadTooLow,
   speakerPairShorted,
-  speakerWireOpen,
   speakerWireToFrame,
   ampGroundOpen,
   ampGroundResistive,
@@ -84,7 +79,6 @@ export const late = lateOf(table, [
   plusLeadTooThin,
   sharedGroundScrew,
   adapterWithoutRemote,
-  remoteOnPermanent,
   remoteSourceDead,
   remoteVoltsLow,
   remoteWireOpen,

@@ -11,7 +11,6 @@ import { rearPlugOff } from '../causes/plugs/rear-plug-off.ts';
 import { secondConnectorDirty } from '../causes/plugs/second-connector-dirty.ts';
 import { unitPlugDirty } from '../causes/plugs/unit-plug-dirty.ts';
 import { lidLeadBroken } from '../causes/runs/lid-lead-broken.ts';
-import { loadTooLow } from '../causes/runs/load-too-low.ts';
 import { speakerPairShorted } from '../causes/runs/speaker-pair-shorted.ts';
 import { speakerWireOpen } from '../causes/runs/speaker-wire-open.ts';
 import { speakerWireToFrame } from '../causes/runs/speaker-wire-to-frame.ts';
@@ -22,7 +21,6 @@ import { adapterWithoutRear } from '../causes/unit/adapter-without-rear.ts';
 import { profileReverted } from '../causes/unit/profile-reverted.ts';
 import { rearChannelsDisabled } from '../causes/unit/rear-channels-disabled.ts';
 import { replacedUnitSetting } from '../causes/unit/replaced-unit-setting.ts';
-import { unitOutputGrounded } from '../causes/unit/unit-output-grounded.ts';
 import { lateOf } from './late.ts';
 import table from './no-rear-sound.json' with { type: 'json' };
 
@@ -41,7 +39,6 @@ export const late = lateOf(table, [
   secondConnectorDirty,
   unitPlugDirty,
   lidLeadBroken,
-  loadTooLow,
   speakerPairShorted,
   speakerWireOpen,
   speakerWireToFrame,
@@ -52,5 +49,4 @@ export const late = lateOf(table, [
   profileReverted,
   rearChannelsDisabled,
   replacedUnitSetting,
-  unitOutputGrounded,
 ]);

@@ -25,6 +25,9 @@ export function kindOf({ rearFitted, amps }: WholeRig): BuildKind {
 const unitKindOf = (kind: BuildKind, nth: number): WholeRig['unitKind'] =>
   nth % 4 === 3 && kind !== 'amp for the unaltered output' ? 'replaced' : 'factory';
 
+/** Every seventh bike has a lithium battery, about as many as among random ones: chance would leave some kinds without. */
+const batteryKindOf = (nth: number): WholeRig['batteryKind'] => (nth % 7 === 1 ? 'lithium' : 'lead');
+
 /** So many bikes of a kind, always the same ones. */
 export function fixedRigs(kind: BuildKind, count: number): readonly WholeRig[] {
   const draw = drawFrom('fixed', kind);
@@ -32,7 +35,7 @@ export function fixedRigs(kind: BuildKind, count: number): readonly WholeRig[] {
   while (found.length < count) {
     const rig = randomRig(draw);
     if (kindOf(rig) === kind && rig.rearFitted === 'yes' && rig.unitKind === unitKindOf(kind, found.length))
-      found.push(rig);
+      found.push({ ...rig, batteryKind: batteryKindOf(found.length) });
   }
   return found;
 }

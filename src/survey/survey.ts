@@ -42,6 +42,10 @@ const SEVERITY_SHARES = [0.05, 0.5, 0.95];
 /** What has to be known before anything is read: what is fitted, and the meter. */
 const KNOWN_FIRST = new Set(['tools-at-hand', 'meter-digit']);
 
+/** What is asked only of whoever could not do another step: it is looked at as if that had been so. */
+const INSTEAD_OF: Readonly<Record<string, string>> = { 'amp-signs': 'amp-light' };
+const CANNOT: Answer = { cannot: true };
+
 const add = (counts: Counts, step: string, outcome: string, times: number): void => {
   const own = counts.get(step) ?? new Map<string, number>();
   own.set(outcome, (own.get(outcome) ?? 0) + times);
@@ -68,18 +72,34 @@ function answerAll(steps: readonly Step[], bike: Ridden, rig: Rig, look: number)
   return { base, chancy, say: (step: Step) => facts[step.id] ?? say(step, base) };
 }
 
+/**
+ * Tells whether anybody is asked a step on this bike. What stands in for a reading makes no sense once that is known: a
+ * step that needs no meter is asked as well of whoever has none, or has not read it yet.
+ */
+function askedOn(steps: readonly Step[], { rig, facts }: Situation): (step: Step) => boolean {
+  const given = findingsOver(new Map(steps.map((step) => [step.id, step])));
+  const readings = steps.filter(({ tool }) => tool === 'meter').map(({ id }) => [id, CANNOT] as const);
+  const before = { ...facts, ...Object.fromEntries(readings) };
+  const [all, unread] = [given({ rig, facts }), given({ rig, facts: before })];
+  return (step) => {
+    const { tool, sensible, id } = step;
+    if (!sensible || sensible(all) || (tool !== 'meter' && sensible(unread))) return true;
+    const other = INSTEAD_OF[id];
+    return other !== undefined && sensible(given({ rig, facts: { ...before, [other]: CANNOT } }));
+  };
+}
+
 /** Looks at every step of one bike, and counts what was found where it makes sense to ask. */
 function lookAt({ steps }: Survey, bike: Ridden, rig: Rig, counts: Counts): void {
-  const byId = new Map(steps.map((step) => [step.id, step]));
   for (let look = 0; look < LOOKS; look++) {
     const { base, chancy, say } = answerAll(steps, bike, rig, look);
     const answers = new Map(steps.map((step) => [step, say(step)]));
     const facts = { ...base.facts, ...Object.fromEntries([...answers].map(([step, answer]) => [step.id, answer])) };
-    const f = findingsOver(byId)({ rig: base.rig, facts });
+    const isAsked = askedOn(steps, { rig: base.rig, facts });
     for (const [step, answer] of answers) {
       // What chance has no say in is the same for everybody.
       const times = chancy.has(step.id) && step.kind === 'choice' ? 1 : look === 0 ? LOOKS : 0;
-      if (times === 0 || KNOWN_FIRST.has(step.id) || step.sensible?.(f) === false) continue;
+      if (times === 0 || KNOWN_FIRST.has(step.id) || !isAsked(step)) continue;
       const outcome = outcomeOf(step, { ...base, facts: { ...base.facts, [step.id]: answer } });
       if (outcome !== undefined && outcome !== 'cannot') add(counts, step.id, outcome, times);
     }

@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { certaintyOf } from '../../src/inference/certainty.ts';
-import { type Knowledge, posterior, ranked, shareOf } from '../../src/inference/posterior.ts';
+import { certaintyOf, wouldPoint } from '../../src/inference/certainty.ts';
+import { type Knowledge, type Observation, posterior, ranked, shareOf } from '../../src/inference/posterior.ts';
 import {
   compile,
   isUnthought,
@@ -56,36 +56,62 @@ describe('a verdict', () => {
     expect(shareOf(model, posterior(model, knowing(odd)), 'a')).toBeLessThan(0.5);
     expect(sure(knowing([...odd, seen('fitted', 'wire', { trust: 'build' })]), false, table)).toBe('proved');
   });
-  it('is likely while nothing points at it: a sound bike or any other cause shows the same a quarter as often', () => {
-    const shown = (byCause: number, bySound: number, byOther = 0) => {
-      const odd = (share: number) => ({ a1: [1 - share, share], a2: [1 - share, share] });
-      return sure(knowing([seen('a1', 'wrong'), seen('a2', 'wrong')]), false, {
-        steps: places.steps,
-        rows: [row('a', odd(byCause), 80), row('b', odd(byOther)), row(UNTHOUGHT_SOUND, odd(bySound))],
-      });
-    };
-    expect(shown(1, 0.24)).toBe('proved');
-    expect(shown(1, 0.26)).toBe('likely');
-    expect(shown(1, 0, 0.24)).toBe('proved');
-    expect(shown(1, 0, 0.26)).toBe('likely');
-    // What the cause itself seldom shows points at nothing.
-    expect(shown(0.31, 0)).toBe('proved');
-    expect(shown(0.29, 0)).toBe('likely');
-  });
-  it('is likely while an answer does not fit, one that it gives less than once in twenty', () => {
-    const table = (fits: number): Table => ({
-      steps: { ...places.steps, hum: ['hums', 'silent'] },
+  /** Two wrong answers that `a` gives so often, while `b` and a sound bike give them so often. */
+  const shown = (byCause: number, { byOther = 0, bySound = 0 }, more: readonly Observation[] = []) => {
+    const both = (wrong: number) => ({ a1: [1 - wrong, wrong], a2: [1 - wrong, wrong] });
+    return sure(knowing([seen('a1', 'wrong'), seen('a2', 'wrong'), ...more]), false, {
+      steps: { ...places.steps, fitted: ['wire', 'signal'] },
       rows: [
-        ...places.rows.map((one) => ({
-          ...one,
-          weight: one.cause === 'a' ? 1000 : one.weight,
-          shows: { ...one.shows, hum: one.cause === 'a' ? [1 - fits, fits] : [0.5, 0.5] },
-        })),
+        row('a', { ...both(byCause), fitted: [1, 0] }, 20),
+        row('b', { ...both(byOther), fitted: [0, 1] }),
+        row(UNTHOUGHT_SOUND, { ...both(bySound), fitted: [0.5, 0.5] }),
       ],
     });
-    const known = knowing([...['a1', 'a2'].map((step) => seen(step, 'wrong')), seen('hum', 'silent')]);
-    expect(sure(known, false, table(0.06))).toBe('proved');
-    expect(sure(known, false, table(0.04))).toBe('likely');
+  };
+  it('is likely when a sound bike shows the same a quarter as often as the cause', () => {
+    expect(shown(1, { bySound: 0.24 })).toBe('proved');
+    expect(shown(1, { bySound: 0.26 })).toBe('likely');
+    expect(shown(0.8, { bySound: 0.19 })).toBe('proved');
+    expect(shown(0.74, { bySound: 0.19 })).toBe('likely');
+  });
+  it('is likely when another cause shows the same a quarter as often, unless this build hardly has that one', () => {
+    expect(shown(1, { byOther: 0.24 })).toBe('proved');
+    expect(shown(1, { byOther: 0.26 })).toBe('likely');
+    expect(shown(1, { byOther: 0.26 }, [seen('fitted', 'wire', { trust: 'build' })])).toBe('proved');
+  });
+  it('is likely when the cause shows it in less than three of ten cases, however seldom others do', () => {
+    expect(shown(0.31, {})).toBe('proved');
+    expect(shown(0.29, {})).toBe('likely');
+  });
+  it('is likely when an answer was seen that the cause gives less than once in twenty', () => {
+    const misfit = (share: number) =>
+      sure(knowing([seen('a1', 'wrong'), seen('a2', 'wrong'), seen('b1', 'wrong')]), false, {
+        steps: places.steps,
+        rows: [
+          row('a', { a1: [0, 1], a2: [0, 1], b1: [1 - share, share] }, 20),
+          row('b', { a1: [1, 0], a2: [1, 0], b1: [1, 0] }),
+          row(UNTHOUGHT_SOUND, { a1: [1, 0], a2: [1, 0], b1: [0.99, 0.01] }),
+        ],
+      });
+    expect(misfit(0.06)).toBe('proved');
+    expect(misfit(0.04)).toBe('likely');
+  });
+  it('is likely when an outcome was seen that nobody is known to give: nobody has understood this bike', () => {
+    const odd = [seen('a1', 'wrong'), seen('a2', 'wrong')];
+    expect(sure(knowing([...odd, seen('b1', 'loose')]))).toBe('likely');
+    // What is told, and a step of which the table says nothing at all, bar nothing.
+    expect(sure(knowing([...odd, seen('b1', 'loose', { trust: 'told' })]))).toBe('proved');
+    expect(sure(knowing([...odd, seen('colour', 'red')]))).toBe('proved');
+  });
+  it('is proved by a cure that was undone and done again: that stands by itself', () => {
+    const cured = (confirmed: boolean) =>
+      sure(knowing([seen('a1', 'wrong', { confirmed })]), false, {
+        ...places,
+        rows: places.rows.map((one) => (one.cause === 'a' ? { ...one, weight: 3 } : one)),
+      });
+    // Without the one answer it has 3 / (7 · 1.06) = 0.40.
+    expect(cured(true)).toBe('proved');
+    expect(cured(false)).toBe('likely');
   });
   it('is likely when nothing was seen that a sound bike does not show, although all others are ruled out', () => {
     const table: Table = {
@@ -125,6 +151,42 @@ describe('a verdict', () => {
     const model = compile(table);
     expect(ranked(model, posterior(model, sound))[0]?.cause).toBe(UNTHOUGHT_SOUND);
     expect(sure(sound, false, table)).toBe('short list');
+  });
+});
+
+describe('the steps that would point at a cause', () => {
+  const pointing = (table: Table, known: Knowledge, cause: string, steps: readonly string[]) => {
+    const model = compile(table);
+    return wouldPoint(model, known, posterior(model, known), cause, steps);
+  };
+  it('are those at which it mostly shows what no other cause and no sound bike shows', () => {
+    expect(pointing(places, NOTHING_KNOWN, 'a', STEPS)).toEqual(['a1', 'a2']);
+    expect(pointing(places, NOTHING_KNOWN, 'b', STEPS)).toEqual(['b1', 'b2']);
+    expect(pointing(places, NOTHING_KNOWN, 'd', STEPS)).toEqual([]);
+  });
+  it('are of those that were named, and of those that the table knows', () => {
+    expect(pointing(places, NOTHING_KNOWN, 'a', ['b1', 'a2', 'colour'])).toEqual(['a2']);
+  });
+  it('are none at which it mostly shows what a sound bike shows, whatever it shows at times', () => {
+    const table = (wrong: number): Table => ({
+      steps: { lamp: ['right', 'wrong'] },
+      rows: [row('a', { lamp: [1 - wrong, wrong] }), row(UNTHOUGHT_SOUND, { lamp: [1, 0] })],
+    });
+    expect(pointing(table(0.55), NOTHING_KNOWN, 'a', ['lamp'])).toEqual(['lamp']);
+    expect(pointing(table(0.45), NOTHING_KNOWN, 'a', ['lamp'])).toEqual([]);
+  });
+  it('are more where the build leaves out the other cause that shows the same', () => {
+    const table: Table = {
+      steps: { lamp: ['right', 'wrong'], fitted: ['wire', 'signal'] },
+      rows: [
+        row('a', { lamp: [0, 1], fitted: [1, 0] }, 20),
+        row('b', { lamp: [0, 1], fitted: [0, 1] }),
+        row(UNTHOUGHT_SOUND, { lamp: [1, 0], fitted: [0.5, 0.5] }),
+      ],
+    };
+    expect(pointing(table, NOTHING_KNOWN, 'a', ['lamp'])).toEqual([]);
+    const wire = knowing([seen('fitted', 'wire', { trust: 'build' })]);
+    expect(pointing(table, wire, 'a', ['lamp'])).toEqual(['lamp']);
   });
 });
 

@@ -50,11 +50,16 @@ describe('a table made ready', () => {
     expectClose(shareOf(model, believed, UNTHOUGHT_ODD), 0.03 / 1.06);
     expectClose(shareOf(model, believed, 'fuse'), 0.6 / 1.06);
   });
+  // Bikes of the complaint: 0.75 silent, 2/3 without volts. The sound one hums, with full volts.
   it('lets the odd one of them show half what a sound bike shows, and half what bikes of the complaint do', () => {
     const odd = compile(pump).causeOf.length - 1;
     expectClose(chance(pump, 'hum', 'silent', odd) ?? 0, (0 + 0.75) / 2);
     expectClose(chance(pump, 'volts', 'none', odd) ?? 0, (0 + 2 / 3) / 2);
     expectClose(chance(pump, 'volts', 'full', odd) ?? 0, (1 + 1 / 4) / 2);
+  });
+  it('lets it show what bikes of the complaint do where no sound bike was looked at', () => {
+    const without = { ...pump, rows: pump.rows.filter(({ cause }) => cause !== UNTHOUGHT_SOUND) };
+    expectClose(chance(without, 'hum', 'silent', compile(without).causeOf.length - 1) ?? 0, 0.75);
   });
   it('does not let sound bikes into the mean over the bikes of the complaint', () => {
     const { rows } = pump;

@@ -155,7 +155,7 @@ describe('the end of a flow', () => {
     expect(end).toMatchObject({ kind: 'cause', cause: 'jammed', certainty: 'proved' });
     expect(end).toMatchObject({ remedy: { what: 'jammed, on factory outlet' } });
   });
-  it('is a list of its own causes, the likeliest first, nobody without a name in it, where nobody leads', () => {
+  it('is a list of who is left of its own causes, the likeliest first, where nobody leads', () => {
     const { open: end, state } = standing({
       outlet: null,
       stood: null,
@@ -165,6 +165,15 @@ describe('the end of a flow', () => {
     });
     expect(state).toBe('short list');
     expect(end).toEqual({ kind: 'list', causes: ['jammed', 'float-stuck', 'winding-open', 'lead-cut'] });
+  });
+  it('is never an empty list: where another flow’s cause is likely that may not be handed over, it names its own', () => {
+    const answers = { outlet: 'wall', stood: 'used', hum: 'silent', float: 'no-change', 'tools-at-hand': 'meter' };
+    const given = Object.entries({ ...answers, volts: DEAD, winding: WHOLE });
+    const facts = Object.fromEntries(given.map(([step, short]) => [step, toAnswer(short)]));
+    const context = { rig: {}, facts, late: pumpLate, askedAgain: 2 };
+    expect(decisionOf(pump, context).decision.kind).toBe('hand over');
+    const { decision } = decisionOf(pump, { ...context, mayHandOver: false });
+    expect(decision).toEqual({ kind: 'list', causes: [expect.stringMatching(new RegExp(pump.causes.join('|')))] });
   });
   it('is the flow that goes on, where what it looks for leads', () => {
     const it_ = { outlet: 'wall', stood: 'used', hum: 'silent', float: 'no-change', 'tools-at-hand': 'meter' };

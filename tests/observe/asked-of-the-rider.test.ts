@@ -23,6 +23,7 @@ const rigNamed = (name: string): Rig => TWENTY_RIGS[name] ?? expect.fail(`no rig
 const BY_WIRE = rigNamed('front and rear on one amplifier by wire');
 const REAR_ONLY = rigNamed('amplifier on the rear only, by wire');
 const LISTENS = rigNamed('amplifier on the rear only that listens');
+const LITHIUM: Rig = { ...BY_WIRE, batteryKind: 'lithium' };
 const NO_AMP = rigNamed('no amplifier, built with two');
 
 const withFault = (key: string, rig: Rig, share = 0.5): Ridden => {
@@ -94,7 +95,7 @@ const ROWS: readonly Row[] = [
   ['copper-look', 'plus-lead-clad', BY_WIRE, 'clad'],
   ['copper-look', 'plus-lead-too-thin', BY_WIRE, 'copper'],
   ['shared-screw', 'shared-ground-screw', BY_WIRE, 'cannot/shared'],
-  ['battery-kind', 'battery-cuts-off', BY_WIRE, 'lithium'],
+  ['battery-kind', 'battery-cuts-off', LITHIUM, 'lithium'],
   ['fuse-look', 'fuse-holder-open', BY_WIRE, 'holder/whole'],
   ['supply-wiggle', 'amp-terminal-loose@bumps', BY_WIRE, 'terminal'],
   ['wiggle', 'unit-feed-missing@intermittent', BY_WIRE, 'unit-plug'],

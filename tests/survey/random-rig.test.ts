@@ -88,4 +88,8 @@ describe('the fixed bikes', () => {
     expect(fixedRigs(kind, 5)).toEqual(rigs);
     expect(fixedRigs(kind, 2)).toEqual(rigs.slice(0, 2));
   });
+  it.each(BUILD_KINDS)('of the kind “%s” have a lithium battery one time in seven, and one of two has it', (kind) => {
+    const lithium = (count: number) => fixedRigs(kind, count).filter(({ batteryKind }) => batteryKind === 'lithium');
+    expect([2, 7, 14, 20].map((count) => lithium(count).length)).toEqual([1, 1, 2, 3]);
+  });
 });

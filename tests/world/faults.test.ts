@@ -4,7 +4,7 @@ import { FAULTS, keyOf, severityAt } from '../../src/world/faults/index.ts';
 import { healthyWorld } from '../../src/world/healthy.ts';
 import { COMPLAINTS, type ComplaintId, ridden } from '../../src/world/symptoms/index.ts';
 import { TWENTY_RIGS } from '../observe/rigs.ts';
-import { CONVERTER_RIGS, LITHIUM_RIG } from './bikes.ts';
+import { CONVERTER_RIGS, LITHIUM_RIGS } from './bikes.ts';
 
 /** What goes wrong with the sound on touring motorcycles, by place. Common practice of the trade, no published source. */
 const CATALOGUE: Readonly<Record<string, readonly string[]>> = {
@@ -102,12 +102,13 @@ const FROM_CASES: readonly string[] = [
   'input-dc',
   'water-inside',
   'unit-fuse-open',
+  'unit-plug-dirty',
   'rear-pairs-crossed',
   'second-connector-dirty',
   'looms-unjoined',
   'unit-plug-dirty',
 ];
-const RIGS: readonly Rig[] = [...Object.values(TWENTY_RIGS), ...Object.values(CONVERTER_RIGS), LITHIUM_RIG];
+const RIGS: readonly Rig[] = [...Object.values({ ...TWENTY_RIGS, ...CONVERTER_RIGS, ...LITHIUM_RIGS })];
 
 describe('the faults', () => {
   it('are the 80 that the trade knows, and those that solved cases add', () => {

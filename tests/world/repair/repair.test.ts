@@ -14,13 +14,13 @@ import { repaired, withRepairs } from '../../../src/world/repair.ts';
 import type { World } from '../../../src/world/state.ts';
 import { COMPLAINTS, type ComplaintId, ridden } from '../../../src/world/symptoms/index.ts';
 import { TWENTY_RIGS } from '../../observe/rigs.ts';
-import { CONVERTER_RIGS, LITHIUM_RIG } from '../bikes.ts';
+import { CONVERTER_RIGS, LITHIUM_RIGS } from '../bikes.ts';
 import { CURES } from './cures.ts';
 
 const RIGS: Readonly<Record<string, Rig>> = {
   ...TWENTY_RIGS,
   ...CONVERTER_RIGS,
-  'lithium battery': LITHIUM_RIG,
+  ...LITHIUM_RIGS,
   'two speakers': EXAMPLE_RIGS['fork-fairing'],
 };
 const FRAME = EXAMPLE_RIGS['frame-fairing'];

