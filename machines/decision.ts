@@ -1,6 +1,6 @@
 import { type Cause, titleOf } from '../src/causes/cause.ts';
 import { effortOf } from '../src/causes/repair-action.ts';
-import { type Certainty, certaintyOf } from '../src/inference/certainty.ts';
+import { type Certainty, certaintyOf, wouldPoint } from '../src/inference/certainty.ts';
 import { type Doubt, doubts } from '../src/inference/doubt.ts';
 import { type Next, nextSteps, type Offer } from '../src/inference/next.ts';
 import { reckoned } from '../src/inference/pairs.ts';
@@ -228,8 +228,11 @@ function conclusion(
   // The other flow has the steps for it, and hands back what is not its own.
   const to = mayHandOver ? flow.handsOver.find((other) => elsewhere(other.flow) === first?.cause) : undefined;
   if (to) return { kind: 'hand over', to };
-  if (first && certainty !== 'short list') return { kind: 'conclude', cause: first.cause, certainty };
-  const listed = shares.filter(({ cause, shareRatio }) => !isUnthought(cause) && shareRatio >= LISTED_SHARE);
+  if (first && flow.causes.includes(first.cause) && certainty !== 'short list')
+    return { kind: 'conclude', cause: first.cause, certainty };
+  // A list is never empty: where all that is likely is nobody's here, it says who of its own comes next.
+  const own = shares.filter(({ cause }) => flow.causes.includes(cause));
+  const listed = own.filter(({ shareRatio }, i) => i === 0 || shareRatio >= LISTED_SHARE);
   return { kind: 'list', causes: listed.slice(0, MOST_LISTED).map(({ cause }) => cause) };
 }
 
@@ -241,6 +244,17 @@ const surelyElsewhere = (flow: StagedFlow, { mayHandOver = true }: FlowContext, 
   first.shareRatio >= SURELY_SHARE &&
   flow.handsOver.some((to) => elsewhere(to.flow) === first.cause);
 
+/** So little is spent on a step that only earns the word “proved”. */
+const EARN_MINUTES = 2;
+const EARN_SHARE = 0.9;
+/** A step that would point at the cause which leads, where it is sure enough and the step costs next to nothing. */
+function earning({ model, known, believed, shares: [first], next }: Reckoning, offers: readonly Offer[]) {
+  if (!first || isUnthought(first.cause) || first.shareRatio < EARN_SHARE) return undefined;
+  const cheap = offers.filter(({ minutes }) => minutes <= EARN_MINUTES).map(({ step }) => step);
+  const pointing = wouldPoint(model, known, believed, first.cause, cheap);
+  return next.find(({ step }) => pointing.includes(step))?.step;
+}
+
 /** What comes next once everything in order is answered, decided once from everything that is known. */
 export function decide(flow: StagedFlow, context: FlowContext, f: Findings): Decided {
   const { late } = context;
@@ -249,16 +263,9 @@ export function decide(flow: StagedFlow, context: FlowContext, f: Findings): Dec
   const known: Knowledge = { observations: observationsOf(flow, f, confirmed), repairs: context.repairs ?? [] };
   const { model, believed } = reckoned(compile(late.table), known);
   const shares = ranked(model, believed);
-  const next = nextSteps(
-    model,
-    believed,
-    offersOf(
-      flow,
-      f,
-      onceEach((one) => likeliestOutcome(model, believed, one.id)),
-    ),
-    lastPlace(flow, context),
-  );
+  const likeliest = onceEach((one) => likeliestOutcome(model, believed, one.id));
+  const offers = offersOf(flow, f, likeliest);
+  const next = nextSteps(model, believed, offers, lastPlace(flow, context));
   const doubted = doubts(model, known, believed);
   const certainty = certaintyOf(model, known, believed, doubted.length > 0);
   const measureFirst = measuredFirst(flow, f, model, believed);
@@ -271,11 +278,13 @@ export function decide(flow: StagedFlow, context: FlowContext, f: Findings): Dec
   const perBit = leader ? MINUTES_PER_BIT[effort(leader, f)] : UNKNOWN_MINUTES_PER_BIT;
   // What brought the sound back ends the search, but for a look at what it was done to.
   const cured = known.observations.find(({ outcome }) => outcome === 'cured')?.step;
-  const worth = next.find(
-    ({ step, bits, score }) =>
-      bits > LEAST_BITS && score * perBit > 1 && (cured === undefined || flow.before(step).includes(cured)),
+  const isLeft = (id: string) => cured === undefined || flow.before(id).includes(cured);
+  const worth = next.find(({ step, bits, score }) => bits > LEAST_BITS && score * perBit > 1 && isLeft(step));
+  const earns = earning(
+    reckoning,
+    offers.filter((offer) => isLeft(offer.step)),
   );
-  const step = worth && flow.steps.get(worth.step);
+  const step = flow.steps.get(worth?.step ?? earns ?? '');
   if (step && !surelyElsewhere(flow, context, shares)) {
     const askFirst = step.tool === 'meter' && canBeAsked(toolsAtHand, f);
     return done({ kind: 'ask', step: askFirst ? (toolsAtHand as unknown as Step) : step });

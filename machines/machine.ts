@@ -3,6 +3,7 @@ import type { Cause, Remedy } from '../src/causes/cause.ts';
 import type { Repaired } from '../src/inference/posterior.ts';
 import type { Table } from '../src/inference/table.ts';
 import type { Rig } from '../src/rig/rig.ts';
+import { dropDependents } from '../src/steps/given-under.ts';
 import { type Findings, findingsOver, learnedRig } from '../src/steps/outcome.ts';
 import type { Answer, Facts, Step } from '../src/steps/step.ts';
 import type { Decided } from './decision.ts';
@@ -159,8 +160,20 @@ function machineOf(flow: Omit<StagedFlow, 'machine'>) {
         left: [...(context.left ?? []), event.step],
         askedAgain: (context.askedAgain ?? 0) + 1,
       };
-    const facts = { ...context.facts, [event.step]: event.answer };
-    return { ...context, facts, rig: learnedRig(context.rig, [...flow.steps.values()], facts) };
+    const given = new Map(Object.entries(context.facts));
+    const changed = given.has(event.step);
+    if (changed) dropDependents(event.step, given, flow.steps);
+    const facts = Object.fromEntries(given.set(event.step, event.answer));
+    return {
+      ...context,
+      facts,
+      rig: learnedRig(context.rig, [...flow.steps.values()], facts),
+      // An answer that is changed was looked at twice as well.
+      ...(changed && {
+        confirmed: [...(context.confirmed ?? []), event.step],
+        askedAgain: (context.askedAgain ?? 0) + 1,
+      }),
+    };
   });
   const onAnswer = { answer: { target: '#deciding', actions: learn } } as const;
 

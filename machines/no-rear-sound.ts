@@ -88,6 +88,7 @@ export const noRearSound = flow(opening, {
     before(coilOhms, runOhms),
     before(runSplit, runOhms),
     before(popSpeaker, popRun),
+    before(secondLook, lidCheck),
     // A short on the run would take the good output with it.
     before(swapOutputs, rearHiss, runOhms, wireToFrame),
   ],

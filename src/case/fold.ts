@@ -2,6 +2,7 @@ import type { Late } from '../../machines/machine.ts';
 import { failsRatio } from '../causes/repair-action.ts';
 import type { Repaired } from '../inference/posterior.ts';
 import type { Rig } from '../rig/rig.ts';
+import { dropDependents } from '../steps/given-under.ts';
 import { findingsOver } from '../steps/outcome.ts';
 import { type Answer, EVERY_PART, type Facts, type Part, type Step } from '../steps/step.ts';
 import type { CaseEvent } from './events.ts';
@@ -25,17 +26,6 @@ export interface Folded {
 }
 
 type Steps = ReadonlyMap<string, Step>;
-
-/** Drops what was given under an answer that is gone, and what was given under that in turn. */
-function dropDependents(step: string, facts: Map<string, Answer>, steps: Steps): void {
-  const stale = [step];
-  for (let gone = stale.pop(); gone !== undefined; gone = stale.pop())
-    for (const id of facts.keys())
-      if ((steps.get(id)?.givenUnder as readonly string[] | undefined)?.includes(gone)) {
-        facts.delete(id);
-        stale.push(id);
-      }
-}
 
 /** Drops what a repair may have altered. What a step of another flow observes is not known here, so that goes as well. */
 function dropMended(mends: readonly Part[], facts: Map<string, Answer>, steps: Steps): void {

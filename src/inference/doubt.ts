@@ -13,7 +13,7 @@ import type { Model } from './table.ts';
 /** An answer that the likeliest cause gives less often than this does not fit it. */
 const MISFIT_CHANCE = 0.05;
 /** An answer without which the likeliest cause falls below this is one that all hangs on. */
-const PIVOTAL_SHARE = 0.3;
+const PIVOTAL_SHARE = 0.5;
 
 export interface Doubt {
   readonly step: string;

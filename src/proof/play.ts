@@ -14,6 +14,7 @@ import type { Answer, Step } from '../steps/step.ts';
 import { harmsOf } from '../world/harm.ts';
 import { withRepairs } from '../world/repair.ts';
 import { type Ridden, ridden } from '../world/symptoms/index.ts';
+import { type Lead, leadOf } from './calibration.ts';
 import type { Observe } from './observe.ts';
 
 /** A flow with what its page fetches late. */
@@ -52,6 +53,8 @@ export interface Round {
   readonly vain: boolean;
   readonly part: boolean;
   readonly harms: readonly string[];
+  /** Who led, and with what share. */
+  readonly lead: Lead | undefined;
   readonly way: string;
 }
 
@@ -73,8 +76,19 @@ const AGAIN_RATIO = 0.3;
 const AGAIN_MOST_MINUTES = 1;
 const COSTLY: ReadonlySet<string> = new Set(['part', 'visit', 'reflash']);
 
+/** The minutes of a step, those of conditions that stand from a step before left out. */
+export function minutesNow(step: Step, paid: Set<ConditionId>): number {
+  let { minutes } = step;
+  for (const id of step.conditions ?? []) {
+    if (paid.has(id)) minutes -= conditionOf(id).minutes;
+    paid.add(id);
+  }
+  return minutes;
+}
+export const againMinutes = ({ minutes }: Step): number => Math.min(AGAIN_MOST_MINUTES, AGAIN_RATIO * minutes);
+
 /** A second look is a look at the bike, not at what was answered before. */
-function look(step: Step, bike: Ridden, { rig, facts }: Standing, observe: Observe): Answer {
+export function look(step: Step, bike: Ridden, { rig, facts }: Standing, observe: Observe): Answer {
   const others = Object.fromEntries(Object.entries(facts).filter(([id]) => id !== step.id));
   for (let i = 0; i < TRIES; i++) {
     const answer = observe(step, bike, { rig, facts: others });
@@ -84,7 +98,7 @@ function look(step: Step, bike: Ridden, { rig, facts }: Standing, observe: Obser
 }
 
 /** Two looks at one thing may differ in the last digit and still say the same. */
-function saysTheSame(step: Step, answer: Answer, { rig, facts, terminals }: Standing): boolean {
+export function saysTheSame(step: Step, answer: Answer, { rig, facts, terminals }: Standing): boolean {
   const before = terminals.find((terminal) => terminal.step.id === step.id);
   return before?.outcome === outcomeOf(step, { rig, facts: { ...facts, [step.id]: answer } });
 }
@@ -186,16 +200,12 @@ export function play(ride: Ride): Played {
     if (open.kind === 'step') {
       const { step } = open;
       asked.push(step.id);
-      minutes += step.minutes;
-      for (const id of step.conditions ?? []) {
-        if (paid.has(id)) minutes -= conditionOf(id).minutes;
-        paid.add(id);
-      }
+      minutes += minutesNow(step, paid);
       it = answered(it, step.id, look(step, bike, standing, ride.observe));
     } else if (open.kind === 'doubt') {
       const { step } = open;
       asked.push(`again ${step.id}`);
-      minutes += Math.min(AGAIN_MOST_MINUTES, AGAIN_RATIO * step.minutes);
+      minutes += againMinutes(step);
       const answer = look(step, bike, standing, ride.observe);
       it = saysTheSame(step, answer, standing) ? confirmed(it, step.id) : revised(it, step.id, answer);
     } else if (open.kind === 'onward') {
@@ -206,7 +216,8 @@ export function play(ride: Ride): Played {
       const certainty = open.kind === 'cause' ? open.certainty : 'short list';
       const { right, vain, part, harms, ...acted } = act(ride, bike, it, named, certainty, standing);
       const way = standing.terminals.map(({ step, outcome }) => `${step.id}=${outcome}`).join(' ');
-      rounds.push({ flow: flow.id, named, certainty, right, vain, part, harms, way });
+      const lead = leadOf(standing.decided?.reckoning?.shares ?? [], ride.right, flow.handsOver);
+      rounds.push({ flow: flow.id, named, certainty, right, vain, part, harms, lead, way });
       ({ bike, cured } = acted);
       if (cured || acted.it === it) break;
       it = acted.it;

@@ -1,4 +1,5 @@
 import { toText } from '../case/case-text.ts';
+import { addBins, type Bins, binsOf } from './calibration.ts';
 import { MODES, type Mode, playTrial, type Trial } from './modes.ts';
 import type { Played, Stages } from './play.ts';
 import { nameOf, subjectOf } from './subjects.ts';
@@ -34,6 +35,8 @@ export interface ModeResult {
   readonly questions: number;
   /** By class of what was made hard: cases, and those in which the first verdict was right. */
   readonly classes: Readonly<Record<string, readonly [cases: number, first: number]>>;
+  /** Shares of the leading cause at each verdict, and how often it was that. */
+  readonly bins: Bins;
   readonly failures: readonly Failure[];
 }
 export type Result = Readonly<Record<string, ModeResult>>;
@@ -61,6 +64,7 @@ export const NOTHING: ModeResult = {
   minutes: 0,
   questions: 0,
   classes: {},
+  bins: {},
   failures: [],
 };
 
@@ -87,6 +91,7 @@ export const add = (a: ModeResult, b: ModeResult): ModeResult => ({
   minutes: a.minutes + b.minutes,
   questions: a.questions + b.questions,
   classes: addClasses(a.classes, b.classes),
+  bins: addBins(a.bins, b.bins),
   failures: [...a.failures, ...b.failures],
 });
 
@@ -140,6 +145,7 @@ function tryOne(flow: string, { name }: { readonly name: string }, trial: Trial)
     minutes: played.minutes,
     questions: played.asked.length,
     classes: Object.fromEntries((trial.classes ?? []).map((one) => [one, [1, isFirst ? 1 : 0] as const])),
+    bins: binsOf(rounds.flatMap(({ lead }) => lead ?? [])),
     failures: failure ? [failure] : [],
   };
 }

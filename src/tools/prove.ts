@@ -2,6 +2,7 @@ import { availableParallelism } from 'node:os';
 import { parseArgs } from 'node:util';
 import { Worker } from 'node:worker_threads';
 import { FAULT_FLOWS } from '../case/flows.ts';
+import { calibrationTable } from '../proof/calibration.ts';
 import { merged, type Proof, type Result } from '../proof/prove.ts';
 import { tableOf } from '../proof/report.ts';
 
@@ -11,6 +12,10 @@ import { tableOf } from '../proof/report.ts';
  * Random bikes with faults answer the shipped flows until they are cured; the faults are drawn by how often callers have
  * them. `--faults` is how many are drawn for each bike. Modes that try each step of a case in turn take `--turns` of them,
  * or `all`. The same arguments give the same result, on any number of cores.
+ *
+ * npm run prove -- --calibration --modes exact,real
+ *
+ * What the shares at verdicts are worth besides: of those that were said to be nine in ten, how many were right.
  */
 
 const { values } = parseArgs({
@@ -23,6 +28,7 @@ const { values } = parseArgs({
     modes: { type: 'string' },
     json: { type: 'boolean', default: false },
     short: { type: 'boolean', default: false },
+    calibration: { type: 'boolean', default: false },
   },
 });
 
@@ -83,6 +89,10 @@ if (values.json)
     JSON.stringify({ flows: Object.fromEntries(byFlow.map(([flow, modesOf]) => [flow, { modes: modesOf }])) }),
   );
 else {
-  for (const [flow, result] of byFlow) console.log(`${flow}\n${tableOf(result, !values.short)}\n`);
+  for (const [flow, result] of byFlow) {
+    console.log(`${flow}\n${tableOf(result, !values.short)}\n`);
+    if (values.calibration)
+      for (const [mode, { bins }] of Object.entries(result)) console.log(`${mode}\n${calibrationTable(bins)}\n`);
+  }
   console.log(`${rigs} bikes, seed ${seed}, ${((performance.now() - startedAt) / 1000).toFixed(0)} s`);
 }

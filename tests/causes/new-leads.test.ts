@@ -12,7 +12,7 @@ import { healthyDropV } from '../../src/causes/supply-ways.ts';
 import { ampOf } from '../../src/causes/the-amp.ts';
 import { largestFuseA } from '../../src/compute/fuse.ts';
 import { ampEstimate, type KnownAmp } from '../../src/rig/rig.ts';
-import { LAMP_A } from '../../src/steps/amp-feed.ts';
+import { LAMP_A } from '../../src/steps/supply/amp-feed.ts';
 import { anyRig } from '../rig/any-rig.ts';
 import { found, KNOWN, TWO_AMPS, UNKNOWN } from './found.ts';
 

@@ -3,7 +3,7 @@ import { describe, expect, it } from 'vitest';
 import type { Figure } from '../../src/causes/figure.ts';
 import { figureText } from '../../src/causes/figure.ts';
 import { healthyDropV, healthyInWords, lampDrewA, readFigures } from '../../src/causes/supply-ways.ts';
-import { supplyUnderLoad } from '../../src/steps/supply.ts';
+import { supplyUnderLoad } from '../../src/steps/supply/supply-under-load.ts';
 import { expectClose } from '../compute/close.ts';
 import { anyRig } from '../rig/any-rig.ts';
 import { found, KNOWN, UNKNOWN } from './found.ts';

@@ -1,10 +1,11 @@
 import { describe, expect, it } from 'vitest';
 import { initialTransition, transition } from 'xstate';
 import { ask, claim, conclude, decide, rowsFlow } from '../../machines/rows.ts';
+import type { PlanVerdict } from '../../src/plan/verdict.ts';
 import type { Rig } from '../../src/rig/rig.ts';
+import { outcomeNamed } from '../../src/steps/outcome.ts';
 import type { Answer, Facts } from '../../src/steps/step.ts';
 import { choice, measurement, rigQuestion } from '../../src/steps/step.ts';
-import type { Verdict } from '../../src/verdicts/verdict.ts';
 
 const WORDS = { phone: 'P?', how: ['Look.'], why: 'Because.', tool: 'none', minutes: 1, observes: [] } as const;
 /** A garden pump that does not start: small enough to see every way through it. */
@@ -41,14 +42,16 @@ const volts = measurement<'live' | 'dead'>({
   healthy: () => 'Healthy is 10 V and more.',
   outcomes: { live: 'live', dead: 'dead' },
 });
-const ends = (id: string): Verdict => ({
+const readIn = (answer: Answer | undefined) => (answer && 'readings' in answer ? answer.readings['outletV'] : 'no');
+const ends = (id: string): PlanVerdict => ({
   id,
   title: id,
   faults: [],
   evidence: [],
   mends: [],
-  remedy: ({ rig, values }) => ({
-    what: `${id}, ${rig.unitKind ?? 'unknown'}, ${values('volts')['outletV'] ?? 'no'} V`,
+  article: 'pumps',
+  remedy: ({ rig, facts }) => ({
+    what: `${id}, ${rig.unitKind ?? 'unknown'}, ${readIn(facts['volts'])} V`,
     certainty: 'likely',
     howSure: 'By looking.',
     numbers: [],
@@ -62,7 +65,7 @@ const ends = (id: string): Verdict => ({
   }),
 });
 
-const onLead = claim('it hangs on a lead', (f) => f.outcome('outlet') === 'lead');
+const onLead = claim('it hangs on a lead', (f) => outcomeNamed(f, 'outlet') === 'lead');
 const pump = rowsFlow('pump', 'The pump does not start', {
   askOutlet: ask(outlet, { wall: 'listen', lead: 'listen', cannot: 'listen' }),
   listen: ask(hum, { hums: 'jammed', silent: 'measure', cannot: 'measure' }),

@@ -1,6 +1,6 @@
-import type { KnownAmp, Rig } from '../../../src/rig/rig.ts';
-import { type Findings, findingsFrom } from '../../../src/steps/outcome.ts';
-import type { AmpNeed } from '../../../src/verdicts/plan/amp-need.ts';
+import type { AmpNeed } from '../../src/plan/amp-need.ts';
+import type { KnownAmp, Rig } from '../../src/rig/rig.ts';
+import { type Findings, findingsFrom } from '../../src/steps/outcome.ts';
 
 /** A case in which these steps have these outcomes. */
 export const known = (outcomes: Readonly<Record<string, string | undefined>>, rig: Rig = {}): Findings =>

@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { leastCost, minutesByTest, type Problem, type Test } from '../../src/diagnosis/least-cost.ts';
+import { leastCost, minutesByTest, type Problem, type Test } from '../../src/proof/least-cost.ts';
 
 const plain = (id: string, minutes: number, outcomes: readonly string[]): Test => ({
   id,

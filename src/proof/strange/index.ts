@@ -13,6 +13,8 @@ import { TURN_ON } from './bike/turn-on.ts';
 import { type Draw, drawFrom, type Observe, ODDITY_CLASSES, type Oddity, type OddityClass, pick } from './oddity.ts';
 import { AGREEABLE } from './person/agreeable.ts';
 import { BUILD } from './person/build.ts';
+import { COMPLAINT } from './person/complaint.ts';
+import { CONDITIONS } from './person/conditions.ts';
 import { DEEDS } from './person/deeds.ts';
 import { EARS } from './person/ears.ts';
 import { METER } from './person/meter.ts';
@@ -20,6 +22,8 @@ import { OHMS } from './person/ohms.ts';
 import { PAST } from './person/past.ts';
 import { PLUGS } from './person/plugs.ts';
 import { PROBES } from './person/probes.ts';
+import { PROOFS } from './person/proofs.ts';
+import { TYPING } from './person/typing.ts';
 import { UNSURE } from './person/unsure.ts';
 import { WORDS } from './person/words.ts';
 
@@ -44,11 +48,15 @@ export const ODDITIES: readonly Oddity[] = [
   ...PROTECTION,
   ...DEEDS,
   ...PROBES,
+  ...CONDITIONS,
+  ...PROOFS,
   ...METER,
   ...OHMS,
+  ...TYPING,
   ...EARS,
   ...PLUGS,
   ...PAST,
+  ...COMPLAINT,
   ...BUILD,
   ...WORDS,
   ...AGREEABLE,
@@ -60,6 +68,9 @@ const CONTRADICT: readonly (readonly [OddityClass, OddityClass])[] = [
   ['agreeable', 'build'],
   ['agreeable', 'unsure'],
   ['lamp', 'past'],
+  ['complaint', 'past'],
+  ['probes', 'conditions'],
+  ['probes', 'proofs'],
   ['speakers', 'leads'],
 ];
 const contradict = (a: Oddity, b: Oddity): boolean =>

@@ -17,7 +17,7 @@ export const unitReplug: ChoiceStep<'cured' | 'no-change'> = choice({
   minutes: 7,
   conditions: ['key-off', 'panel-off'],
   observes: ['unit-leads'],
-  cautions: ['key-off', 'data'],
+  cautions: ['key-off'],
   options: { cured: 'Yes, it plays', 'no-change': 'No change' },
   outcomes: { cured: 'plays after plugging again', 'no-change': 'no change' },
   ifCannot: 'The panel stays on: go on without.',

@@ -25,6 +25,9 @@ const worn = (world: World, times: number): World =>
 /** Where the circuit inside a lithium battery of four cells takes it off. From memory. */
 const CUT_OFF_V = 10.5;
 
+/** Only such a battery guards itself. */
+const isLithium = ({ rig }: World): boolean => rig.batteryKind === 'lithium';
+
 /** Faults of battery and charging, of what draws from them, and of what they put into the sound. */
 export const CHARGING_FAULTS: readonly Fault[] = [
   {
@@ -46,7 +49,7 @@ export const CHARGING_FAULTS: readonly Fault[] = [
     title: 'Lithium battery that switches itself off under load',
     severity: even('timesInternalRatio', 3, 6),
     weights: { 'cuts-out': 2, 'battery-flat-or-low': 1 },
-    fits: always,
+    fits: isLithium,
     apply: (world, times) => withSupply(worn(world, times), { cutOffV: CUT_OFF_V }),
   },
   {
@@ -55,7 +58,7 @@ export const CHARGING_FAULTS: readonly Fault[] = [
     title: 'Lithium battery that has switched itself off, empty',
     severity: even('openV', 9, 10.4),
     weights: { 'no-sound-at-all': 2, 'battery-flat-or-low': 2 },
-    fits: always,
+    fits: isLithium,
     apply: (world, openV) => withSupply(world, { cutOffV: CUT_OFF_V, openV }),
   },
   {

@@ -8,7 +8,7 @@ import { remoteWireOpen } from '../../../src/causes/turn-on/remote-wire-open.ts'
 import { turnOnModeWrong } from '../../../src/causes/turn-on/turn-on-mode-wrong.ts';
 import { unitFeedMissing } from '../../../src/causes/turn-on/unit-feed-missing.ts';
 import type { Rig } from '../../../src/rig/rig.ts';
-import { remoteVolts } from '../../../src/steps/turn-on.ts';
+import { remoteVolts } from '../../../src/steps/turn-on/remote-volts.ts';
 import { figuresFor, found, KNOWN, TWO_AMPS, UNKNOWN } from '../found.ts';
 
 const doneTo = (cause: Cause, rig: Rig) => cause.remedy(found(rig)).repair;

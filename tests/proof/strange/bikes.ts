@@ -38,7 +38,7 @@ export function rigOf(i: number): Rig {
 }
 export const soundWorld = (i: number): World => healthyWorld(rigOf(i));
 
-const ABOUT = ['no-rear-sound', 'amp-wont-turn-on', 'cuts-out'] as const;
+const ABOUT = ['no-rear-sound', 'rear-weak', 'one-speaker-or-side-dead', 'amp-wont-turn-on', 'cuts-out'] as const;
 export const FAULTS_OF_THE_FLOWS = [...FAULTS, ...STRANGE_FAULTS].filter(({ weights }) =>
   ABOUT.some((complaint) => weights[complaint]),
 );

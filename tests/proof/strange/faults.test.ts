@@ -32,10 +32,10 @@ describe('a fault that exists only here', () => {
     },
   );
 
-  it('of a seat that pinches is gone while the seat is off, and one behind the knobs leaves them as they are', () => {
+  it('of a seat that pinches is gone while the seat is off, and a dead input stage leaves the hiss of the output', () => {
     for (const [id, step] of [
       ['pinched-by-the-seat', 'run-ohms'],
-      ['amp-rear-inputs-dead', 'amp-switches'],
+      ['amp-rear-inputs-dead', 'rear-hiss'],
     ] as const) {
       const fault = STRANGE_FAULTS.find((one) => one.id === id) ?? expect.fail();
       const sound = worlds.find((world) => fault.fits(world)) ?? expect.fail();
@@ -44,6 +44,13 @@ describe('a fault that exists only here', () => {
       expect(seen).toEqual(saidBy(careful, ridden(sound)).get(step));
       expect(seen).not.toEqual(saidBy(careful, bike).get(step));
     }
+  });
+  it('of an input stage is silent on its pair, with its knobs as they should be', () => {
+    const fault = STRANGE_FAULTS.find(({ id }) => id === 'amp-rear-inputs-dead') ?? expect.fail();
+    const sound = worlds.find((world) => fault.fits(world)) ?? expect.fail();
+    const seen = saidBy(fault.person?.(careful) ?? careful, ridden(fault.apply(sound, 0)));
+    expect(seen.get('amp-switches')).toEqual({ option: 'right' });
+    expect(seen.get('four-corners')).toEqual({ option: 'no-rear' });
   });
 });
 

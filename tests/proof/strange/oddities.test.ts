@@ -1,3 +1,4 @@
+import { isDeepStrictEqual } from 'node:util';
 import { describe, expect, it } from 'vitest';
 import { drawFrom } from '../../../src/observe/draw.ts';
 import {
@@ -13,7 +14,10 @@ import { COMPLAINTS, type ComplaintId, ridden } from '../../../src/world/symptom
 import { careful, faultyWorld, STEPS, saidBy, soundWorld } from './bikes.ts';
 
 const SOUND_BIKES = 60;
+/** What shows with a fault only fits no sound bike. It is tried on sound ones all the same. */
+const SHOWS_WITH_A_FAULT = ['rest-nothing-when-off', 'lamp-red-at-low-volts'];
 const MOST_FAULTY_BIKES = 500;
+const DRAWS = ['a', 'b', 'c', 'd', 'e', 'f'];
 
 /** What a bike complains of beside what it is known to complain of. */
 function complaints(world: World, beside: readonly string[] = []): readonly string[] {
@@ -54,7 +58,7 @@ describe('an oddity', () => {
       const before = complaints(sound);
       // Each on every third bike.
       for (const one of ODDITIES.filter((_, n) => (n + i) % 3 === 0)) {
-        if (!one.bike || !one.fits(sound)) continue;
+        if (!one.bike || !(one.fits(sound) || SHOWS_WITH_A_FAULT.includes(one.id))) continue;
         tried.add(one.id);
         const more = complaints(oddBike(sound, [one], `sound ${i}`), before);
         expect([one.id, i, more]).toEqual([one.id, i, []]);
@@ -63,11 +67,13 @@ describe('an oddity', () => {
     expect(ODDITIES.filter(({ id, bike }) => bike && !tried.has(id)).map(({ id }) => id)).toEqual([]);
   });
 
-  it('of a bike changes every bike that it fits', () => {
+  it('of a bike changes every bike that it fits, by one draw or another', () => {
     for (let i = 0; i < 20; i++) {
       const world = faultyWorld(i, drawFrom('fits', i));
-      for (const one of ODDITIES.filter(({ bike, fits }) => bike && fits(world)))
-        expect([one.id, oddBike(world, [one], 'fits')]).not.toEqual([one.id, world]);
+      for (const one of ODDITIES.filter(({ bike, fits }) => bike && fits(world))) {
+        const changes = DRAWS.some((seed) => !isDeepStrictEqual(oddBike(world, [one], seed), world));
+        expect([one.id, i, changes]).toEqual([one.id, i, true]);
+      }
     }
   });
 

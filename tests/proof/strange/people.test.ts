@@ -1,42 +1,10 @@
 import { describe, expect, it } from 'vitest';
 import { drawFrom } from '../../../src/observe/draw.ts';
-import { type Observe, ODDITIES, oddRider } from '../../../src/proof/strange/index.ts';
+import { ODDITIES } from '../../../src/proof/strange/index.ts';
 import { halfWaveShownV } from '../../../src/proof/strange/person/meter.ts';
-import { EXAMPLE_RIGS } from '../../../src/rig/examples.ts';
-import type { Rig } from '../../../src/rig/rig.ts';
-import type { Answer } from '../../../src/steps/step.ts';
-import { FAULTS, keyOf, severityAt } from '../../../src/world/faults/index.ts';
-import { healthyWorld } from '../../../src/world/healthy.ts';
-import { type Ridden, ridden } from '../../../src/world/symptoms/index.ts';
+import { ridden } from '../../../src/world/symptoms/index.ts';
 import { careful, faultyWorld, STEPS } from './bikes.ts';
-
-/* Two amplifiers; that of the rear is switched by a remote wire. */
-const [FRONT_AMP, REAR_AMP] = EXAMPLE_RIGS.trunk.amps;
-const RIG: Rig = { ...EXAMPLE_RIGS.trunk, amps: [FRONT_AMP, { ...REAR_AMP, turnOn: 'wire' }] };
-function bikeWith(key: string): Ridden {
-  const fault = FAULTS.find((one) => keyOf(one) === key) ?? expect.fail(`no fault ${key}`);
-  return ridden(fault.apply(healthyWorld(RIG), severityAt(fault, 0.5)));
-}
-const SOUND = ridden(healthyWorld(RIG));
-
-const rider = (id: string, seed = 'rider'): Observe => {
-  const one = ODDITIES.find((oddity) => oddity.id === id) ?? expect.fail(`no oddity ${id}`);
-  return oddRider(careful, [one], seed);
-};
-function says(sees: Observe, step: string, bike: Ridden): Answer {
-  const found = STEPS.find(({ id }) => id === step) ?? expect.fail(`no step ${step}`);
-  return sees(found, bike, { rig: bike.world.rig, facts: {} });
-}
-const optionOf = (sees: Observe, step: string, bike: Ridden) => {
-  const answer = says(sees, step, bike);
-  return 'option' in answer ? answer.option : 'cannot' in answer ? 'cannot' : expect.fail(`${step} is a reading`);
-};
-const readingsOf = (sees: Observe, step: string, bike: Ridden) => {
-  const answer = says(sees, step, bike);
-  return 'readings' in answer ? answer.readings : expect.fail(`${step} gave no reading`);
-};
-const numbers = (readings: Readonly<Record<string, string>>) =>
-  Object.values(readings).map((text) => Number.parseFloat(text));
+import { bikeWith, numbers, optionOf, readingsOf, rider, SOUND } from './riders.ts';
 
 describe('ears', () => {
   it('that never hear a hiss call it silence, and hear music as ever', () => {
@@ -172,6 +140,14 @@ describe('what was left undone', () => {
   });
 });
 
+describe('somebody who does not look round', () => {
+  it('notices nothing of what else stopped', () => {
+    const dark = bikeWith('unit-feed-missing');
+    expect(optionOf(careful, 'what-else', dark)).toBe('unit');
+    expect(optionOf(rider('notices-nothing-else'), 'what-else', dark)).toBe('nothing');
+  });
+});
+
 describe('somebody who is asked again', () => {
   /** Whose second look is better, or who never did the same twice. */
   const SECOND_LOOK = [
@@ -184,6 +160,9 @@ describe('somebody who is asked again', () => {
     'plays-in-the-middle',
     'wrong-by-ten',
     'tips-scratch-no-bare-metal',
+    'open-typed-as-one',
+    'another-number-each-time',
+    'music-for-the-tone',
   ];
   const steady = ODDITIES.filter(({ id, person, class: of }) => person && of !== 'deeds' && !SECOND_LOOK.includes(id));
   it.each(steady.map(({ id }) => id))('says the same again: %s', (id) => {

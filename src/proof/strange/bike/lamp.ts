@@ -1,10 +1,12 @@
+import type { Answer } from '../../../steps/step.ts';
+import { withAmp } from '../../../world/faults/kit.ts';
 import { LOUD_VOLUME, type Moment } from '../../../world/moment.ts';
 import type { World } from '../../../world/state.ts';
 import { type Ridden, ridden } from '../../../world/symptoms/index.ts';
-import { happens, type Oddity } from '../oddity.ts';
+import { happens, type Oddity, pick } from '../oddity.ts';
 import { type Given, instead, optionIn, saying, swapped } from '../person/saying.ts';
 
-/* Lamps of amplifiers that do not show what the model's do. What the amplifier does is the same. */
+/* Lamps of amplifiers that do not show what most do. What the amplifier does is the same. */
 
 const JUMPED: Partial<Moment> = { jumper: true, toneHz: null, apart: ['remote'] };
 /** Some volts are there, and too few: what shows the fault colour, blinks as it starts again and again, or stays lit. */
@@ -27,18 +29,28 @@ const LOOKS: Readonly<Record<string, Partial<Moment>>> = {
   'wakes-when-loud': { volumeRatio: LOUD_VOLUME },
   'remote-jumper': JUMPED,
 };
-const whileStarving = (say: (given: Given) => Given['answer']) =>
-  saying((given) => {
-    const moment = LOOKS[given.step.id];
-    return moment && starves(given.bike, moment) ? say(given) : given.answer;
-  });
+const starvesAt = ({ step, bike }: Given): boolean => {
+  const moment = LOOKS[step.id];
+  return moment !== undefined && starves(bike, moment);
+};
 
-const RED = swapped({
-  'amp-light': { off: 'fault' },
-  'speakers-unplugged': { dark: 'stays' },
-  'wakes-when-loud': { 'stays-off': 'fault' },
-  'remote-jumper': { dead: 'fault' },
-});
+const DARK_AT: Readonly<Record<string, string>> = {
+  'amp-light': 'off',
+  'speakers-unplugged': 'dark',
+  'wakes-when-loud': 'stays-off',
+  'remote-jumper': 'dead',
+};
+/**
+ * The bike’s own lamp shows low volts from about half of them on, and while it is told to be on. Others do so from 3 V
+ * on, told or not. Where a step has no word for a lamp that blinks, it is said to show its fault.
+ */
+function showsIt(given: Given): Answer {
+  const { step, bike, answer } = given;
+  const told = optionIn(answer);
+  if (told !== 'blinks' && (told !== DARK_AT[step.id] || !starvesAt(given))) return answer;
+  const blinks = bike.world.amps[bike.world.about ?? -1]?.lampBelow === 'blinks';
+  return instead(given, ...(blinks ? ['blinks'] : []), 'fault', 'stays');
+}
 const LIT = swapped({
   'amp-light': { off: 'normal' },
   'speakers-unplugged': { dark: 'clears', stays: 'clears' },
@@ -55,14 +67,16 @@ export const LAMP: readonly Oddity[] = [
     says: 'a lamp that blinks or turns red when the volts are too low',
     class: 'lamp',
     fits: starvesAtAll,
-    person: whileStarving(RED),
+    bike: (world, draw) => withAmp(world, { lampBelow: pick(draw, ['fault', 'blinks'] as const) }),
+    person: saying(showsIt),
   },
   {
     id: 'lamp-lit-at-low-volts',
     says: 'a lamp that stays lit as usual when the volts are too low to play',
     class: 'lamp',
+    // To the bike a lamp that is lit is an amplifier that is on, so it is only told.
     fits: starvesAtAll,
-    person: whileStarving(LIT),
+    person: saying((given) => (starvesAt(given) ? LIT(given) : given.answer)),
   },
   {
     id: 'no-lamp',

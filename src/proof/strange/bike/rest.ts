@@ -1,55 +1,56 @@
-import { axleOf } from '../../../rig/corner.ts';
-import { REST_RATIO } from '../../../world/bike/stage.ts';
-import { turnsOnBy } from '../../../world/faults/kit.ts';
+import { axleOf, perCorner } from '../../../rig/corner.ts';
+import { hasAmp, turnsOnBy, withUnit } from '../../../world/faults/kit.ts';
 import type { World } from '../../../world/state.ts';
 import { spotOf } from '../../../world/test-points.ts';
-import { between, type Draw, happens, type Observe, type Oddity } from '../oddity.ts';
+import { between, happens, type Observe, type Oddity } from '../oddity.ts';
 import { cornerOf, pointsOf, readsTone } from '../person/places.ts';
 import { retyped, saying, typed } from '../person/saying.ts';
+import type { Change } from './harmless.ts';
 
 /* Where outputs rest that are sound: anywhere near half the supply, or at nothing while their channel is off. */
 
-/** Less than this on a wire comes from no output that is on. */
-const LIVE_V = 1;
-/** The two wires of a pair lie apart by less than a healthy pair may. */
-const APART_V = 0.45;
+/** The two wires of a pair lie apart by less than a healthy pair may. What a damaged output adds comes on top. */
+const APART_V = [0.1, 0.45] as const;
+const restsOff: Change = (world, draw) => {
+  const restRatio = between(draw, 0.4, 0.55);
+  const apartV = between(draw, ...APART_V) * (happens(draw, 0.5) ? 1 : -1);
+  return withUnit(world, ({ outputDcV }) => ({
+    restRatio,
+    outputDcV: perCorner((corner) => outputDcV[corner] + apartV),
+  }));
+};
 
-const onSignalWires =
-  (change: (value: number, red: string, bike: World, name: string) => number | undefined) =>
-  (observe: Observe): Observe =>
-    saying((given) =>
-      retyped(given, (name, value, { step, situation, bike }) => {
-        const points = readsTone(step) ? null : pointsOf(step, name, situation);
-        if (points?.black !== 'battery-minus') return undefined;
-        if (!points.red.startsWith('amp-in') && !points.red.startsWith('unit-')) return undefined;
-        const reads = change(value, points.red, bike.world, name);
-        return reads === undefined ? undefined : typed(reads, 'V');
-      }),
-    )(observe);
-
-function restsOff(draw: Draw): (observe: Observe) => Observe {
-  const share = between(draw, 0.4, 0.55) / REST_RATIO;
-  const apartV = between(draw, 0.1, APART_V) * (happens(draw, 0.5) ? 0.5 : -0.5);
-  return onSignalWires((value, red) =>
-    value > LIVE_V ? share * value + (red.endsWith('plus') ? apartV : -apartV) : undefined,
-  );
-}
-
-/** Whether the head unit's channel behind an input is off: not enabled, or dead. */
+/** The head unit's channel behind an input of the amplifier. */
+const channelAt = (world: World, name: string) => spotOf('amp-in-plus', world, cornerOf(world, name))?.corner ?? null;
+const isDead = (world: World, name: string): boolean => {
+  const from = channelAt(world, name);
+  return from !== null && world.unit.deadChannels.includes(from);
+};
 function isOff(world: World, name: string): boolean {
-  const { unit } = world;
-  const from = spotOf('amp-in-plus', world, cornerOf(world, name))?.corner;
-  return from != null && (unit.deadChannels.includes(from) || (axleOf(from) === 'rear' && !unit.rearOn));
+  const from = channelAt(world, name);
+  return isDead(world, name) || (from !== null && axleOf(from) === 'rear' && !world.unit.rearOn);
 }
 const waitsForDc = turnsOnBy('dc');
+
+const NOTHING_V = 0.02;
+/** A channel that is dead rests at half the supply on every bike: that one does not shows in what is told only. */
+const deadRestsAtNothing = (observe: Observe): Observe =>
+  saying((given) =>
+    retyped(given, (name, _, { step, situation, bike }) => {
+      const points = readsTone(step) ? null : pointsOf(step, name, situation);
+      if (points?.black !== 'battery-minus' || !isDead(bike.world, name)) return undefined;
+      const onSignalWire = points.red.startsWith('amp-in') || points.red.startsWith('unit-');
+      return onSignalWire ? typed(NOTHING_V, 'V') : undefined;
+    }),
+  )(observe);
 
 export const REST: readonly Oddity[] = [
   {
     id: 'rest-unequal',
     says: 'outputs that rest at 0.40 to 0.55 of the supply, the two wires some tenths of a volt apart',
     class: 'rest',
-    fits: ({ about }) => about !== null,
-    person: (observe, draw) => restsOff(draw)(observe),
+    fits: hasAmp,
+    bike: restsOff,
   },
   {
     id: 'rest-nothing-when-off',
@@ -57,6 +58,7 @@ export const REST: readonly Oddity[] = [
     class: 'rest',
     // An amplifier that waits for that DC would stay off.
     fits: (world) => isOff(world, '') && !waitsForDc(world),
-    person: (observe) => onSignalWires((_, __, world, name) => (isOff(world, name) ? 0.02 : undefined))(observe),
+    bike: (world) => withUnit(world, { restsWhenOff: false }),
+    person: deadRestsAtNothing,
   },
 ];

@@ -1,15 +1,13 @@
-import { copperResistanceOhm } from '../../../compute/wire.ts';
 import { decades, even, hasAmp, withAmp, withSupply } from '../../../world/faults/kit.ts';
-import type { Amp } from '../../../world/state.ts';
 import { type StrangeFault, withPast } from './strange-fault.ts';
 
 /* Of the way from the battery to the amplifier and back. */
 
-/** A plus lead that has so many ohms more at its end, seen from the fuse: the terminal is where the lead ends. */
-function endingInOhms({ plusLead }: Amp, ohm: number): Partial<Amp> {
-  const perMetre = copperResistanceOhm({ lengthM: 1, sectionM2: plusLead.sectionM2 });
-  return { plusLead: { ...plusLead, lengthM: plusLead.lengthM + ohm / perMetre } };
-}
+/**
+ * The posts of the model have no clamp of their own, so its ohms are among the inner ones of the battery. A charge makes
+ * those sound where a battery has lost nothing of what it holds, and it makes no clamp sound: this one has lost a little.
+ */
+const IN_USE_RATIO = 0.98;
 
 export const STRANGE_POWER: readonly StrangeFault[] = [
   withPast(
@@ -22,9 +20,10 @@ export const STRANGE_POWER: readonly StrangeFault[] = [
       rightCauses: ['battery-lug-loose'],
       fits: hasAmp,
       apply: (world, ohm) =>
-        withSupply(world, ({ internalOhm, acceptOhm }) => ({
+        withSupply(world, ({ internalOhm, acceptOhm, capacityRatio }) => ({
           internalOhm: internalOhm + ohm,
           acceptOhm: acceptOhm + ohm,
+          capacityRatio: IN_USE_RATIO * capacityRatio,
         })),
     },
     { before: { 'comes-and-goes': 3 }, lastChange: { battery: 3 } },
@@ -62,7 +61,7 @@ export const STRANGE_POWER: readonly StrangeFault[] = [
       weights: { 'amp-wont-turn-on': 3 },
       rightCauses: ['amp-terminal-loose'],
       fits: hasAmp,
-      apply: (world, ohm) => withAmp(world, (amp) => endingInOhms(amp, ohm)),
+      apply: (world, ohm) => withAmp(world, { terminal: { ohm, wants: 'cleaning' } }),
     },
     { before: { 'comes-and-goes': 2 }, lastChange: { fitted: 2, opened: 2 } },
   ),
@@ -74,7 +73,7 @@ export const STRANGE_POWER: readonly StrangeFault[] = [
       weights: { 'amp-wont-turn-on': 2 },
       rightCauses: ['plus-lead-broken', 'plus-lead-too-thin'],
       fits: hasAmp,
-      apply: (world, ohm) => withAmp(world, (amp) => endingInOhms(amp, ohm)),
+      apply: (world, ohm) => withAmp(world, { plusCopper: { ohm } }),
     },
     { lastChange: { workshop: 2 } },
   ),

@@ -1,8 +1,10 @@
 import { CORNERS, type Corner, perCorner } from '../../../rig/corner.ts';
 import { decades, driven, REAR, withAmp, withNoise, withUnit } from '../../../world/faults/kit.ts';
 import { OPEN, SOUND } from '../../../world/healthy.ts';
+import { oncePer } from '../../../world/remembered.ts';
 import type { Contact, PairOf, World } from '../../../world/state.ts';
-import { saying, swapped } from '../person/saying.ts';
+import { type Ridden, ridden } from '../../../world/symptoms/index.ts';
+import type { Observe } from '../oddity.ts';
 import { type StrangeFault, withPast } from './strange-fault.ts';
 
 /* Of the signal's way from the head unit into the amplifier. */
@@ -20,9 +22,23 @@ const takesRearPairs = (world: World): boolean => {
 };
 const onLine = ({ amps, about }: World): boolean => about !== null && amps[about]?.level === 'line';
 
-const LOOSE: Contact = { ...OPEN, movedOhm: SOUND.ohm };
+/** It touches while somebody presses it, and slips back: pushing the plug home is no cure. */
+const UNLATCHED: Contact = { ...OPEN, movedOhm: SOUND.ohm, wants: 'pin' };
+const NO_WIRE: Contact = { ...OPEN, wants: 'wire' };
 const onPairs = (world: World, corners: readonly Corner[], pair: PairOf<Contact>): World =>
   withUnit(world, ({ plug }) => ({ plug: { ...plug, ...Object.fromEntries(corners.map((c) => [c, pair])) } }));
+
+/** Steps that listen for the hiss of an output stage. */
+const FOR_A_HISS = ['rear-hiss', 'lid-check'];
+const withStages = oncePer(
+  (bike: Ridden): Ridden =>
+    ridden(withAmp(bike.world, ({ gainRatio }) => ({ deadChannels: [], gainRatio: { ...gainRatio, rear: 0 } }))),
+);
+/** A channel that is dead on the bike does not hiss. Where only its input stage is dead, the output stage does. */
+const hissesAllTheSame =
+  (observe: Observe): Observe =>
+  (step, bike, situation) =>
+    observe(step, FOR_A_HISS.includes(step.id) ? withStages(bike) : bike, situation);
 
 export const STRANGE_SIGNAL: readonly StrangeFault[] = [
   withPast(
@@ -33,7 +49,7 @@ export const STRANGE_SIGNAL: readonly StrangeFault[] = [
       weights: { 'no-rear-sound': 4 },
       rightCauses: ['input-pin-pushed-back', 'adapter-without-rear'],
       fits: takesRearPairs,
-      apply: (world) => onPairs(world, REAR, { plus: LOOSE, minus: LOOSE }),
+      apply: (world) => onPairs(world, REAR, { plus: UNLATCHED, minus: UNLATCHED }),
     },
     { before: { 'comes-and-goes': 5 }, lastChange: { unit: 4, workshop: 3 } },
   ),
@@ -46,7 +62,7 @@ export const STRANGE_SIGNAL: readonly StrangeFault[] = [
       weights: { 'one-speaker-or-side-dead': 3 },
       rightCauses: ['input-pin-pushed-back', 'adapter-without-rear'],
       fits: takesRearPairs,
-      apply: (world) => onPairs(world, ['rear-left'], { plus: LOOSE, minus: LOOSE }),
+      apply: (world) => onPairs(world, ['rear-left'], { plus: UNLATCHED, minus: UNLATCHED }),
     },
     { before: { 'comes-and-goes': 5 }, lastChange: { unit: 4, workshop: 3 } },
   ),
@@ -58,7 +74,7 @@ export const STRANGE_SIGNAL: readonly StrangeFault[] = [
       weights: { 'no-rear-sound': 3 },
       rightCauses: ['adapter-without-rear', 'looms-unjoined'],
       fits: rearByUnit,
-      apply: (world) => onPairs(world, REAR, { plus: SOUND, minus: OPEN }),
+      apply: (world) => onPairs(world, REAR, { plus: SOUND, minus: NO_WIRE }),
     },
     { before: { never: 5 }, lastChange: { unit: 3, fitted: 2 } },
   ),
@@ -88,7 +104,7 @@ export const STRANGE_SIGNAL: readonly StrangeFault[] = [
       apply: (world, levelV) =>
         withNoise(
           withAmp(world, ({ inputPlug }) => ({
-            inputPlug: perCorner((corner) => ({ ...inputPlug[corner], minus: OPEN })),
+            inputPlug: perCorner((corner) => ({ ...inputPlug[corner], minus: NO_WIRE })),
           })),
           { kind: 'follows', enters: 'amp-input', levelV },
         ),
@@ -103,9 +119,8 @@ export const STRANGE_SIGNAL: readonly StrangeFault[] = [
       weights: { 'no-rear-sound': 3 },
       rightCauses: ['amp-channel-dead'],
       fits: rearByAmp,
-      apply: (world) => withAmp(world, ({ gainRatio }) => ({ gainRatio: { ...gainRatio, rear: 0 } })),
-      // Its knobs stand as they should: what is dead is behind them.
-      person: saying(swapped({ 'amp-switches': { range: 'right' } })),
+      apply: (world) => withAmp(world, { deadChannels: REAR }),
+      person: hissesAllTheSame,
     },
     { before: { never: 0.3 }, lastChange: { battery: 2 } },
   ),

@@ -1,5 +1,7 @@
 import { hasAmp } from '../../../world/faults/kit.ts';
+import type { World } from '../../../world/state.ts';
 import { ridden, whenAmpGoesOff } from '../../../world/symptoms/index.ts';
+import { isUntouched } from '../bike/harmless.ts';
 import type { Oddity } from '../oddity.ts';
 import { instead, saying } from './saying.ts';
 
@@ -7,6 +9,11 @@ import { instead, saying } from './saying.ts';
 
 /** Harmless things that people remember before the one that matters. */
 const WASHED = ['washed', 'rain', 'opened'];
+
+/** A feed that is dead, a unit or a battery that is not as it should be: somebody could have seen it. */
+const somethingElseStopped = (world: World): boolean =>
+  world.amps.some(({ remoteSource }) => remoteSource === 'dead') ||
+  !isUntouched(world, ({ supply, unit: { permanent, switched, ground } }) => [supply, permanent, switched, ground]);
 
 export const PAST: readonly Oddity[] = [
   {
@@ -31,7 +38,14 @@ export const PAST: readonly Oddity[] = [
     class: 'past',
     fits: (world) => whenAmpGoesOff(ridden(world)).length > 0,
     person: saying((given) =>
-      ['amp-goes-off', 'when-it-fails'].includes(given.step.id) ? instead(given, 'hot', 'heat') : given.answer,
+      ['amp-goes-off', 'when-silent'].includes(given.step.id) ? instead(given, 'hot') : given.answer,
     ),
+  },
+  {
+    id: 'notices-nothing-else',
+    says: 'somebody who does not notice what else stopped',
+    class: 'past',
+    fits: (world) => hasAmp(world) && somethingElseStopped(world),
+    person: saying((given) => (given.step.id === 'what-else' ? instead(given, 'nothing') : given.answer)),
   },
 ];

@@ -2,10 +2,10 @@ import { type Corner, cornersOf, sideOf } from '../../../rig/corner.ts';
 import type { ReadingStep, Situation } from '../../../steps/step.ts';
 import type { TestPoint } from '../../../steps/test-points.ts';
 import type { Moment } from '../../../world/moment.ts';
-import { acV, dcV, type Look } from '../../../world/probe.ts';
+import { dcV, type Look, ohms } from '../../../world/probe.ts';
 import type { World } from '../../../world/state.ts';
 import type { Ridden } from '../../../world/symptoms/index.ts';
-import { ground, type Spot, spotOf } from '../../../world/test-points.ts';
+import { ground, spotOf } from '../../../world/test-points.ts';
 import { driverOf, isFitted } from '../../../world/valued-rig.ts';
 
 /* Where the probes of a reading belong, and what a meter would read at another place. */
@@ -76,7 +76,7 @@ const CONDITIONS: Readonly<Record<string, Partial<Moment>>> = {
 };
 export const conditionOf = ({ id }: ReadingStep): Partial<Moment> => CONDITIONS[id] ?? {};
 
-export function lookAt(bike: Ridden, moment: Partial<Moment>): Look | null {
+function lookAt(bike: Ridden, moment: Partial<Moment>): Look | null {
   const seen = bike.at(moment);
   return seen.now.ok ? { world: bike.world, moment: seen.moment, now: seen.now } : null;
 }
@@ -90,19 +90,20 @@ export function dcBetween(bike: Ridden, moment: Partial<Moment>, { red, black }:
   return read.ok ? read.value : null;
 }
 
+/** Ohms between two places of a bike that is off, or null where one of them is not there. */
+export function ohmsBetween(bike: Ridden, moment: Partial<Moment>, { red, black }: Points, corner: Corner) {
+  const look = lookAt(bike, moment);
+  const [plus, minus] = [spotOf(red, bike.world, corner), spotOf(black, bike.world, corner)];
+  if (!look || !plus || !minus) return null;
+  const read = ohms(look, plus, minus);
+  return read.ok ? read.value : null;
+}
+
 /** DC of a place against ground, with the music paused; nothing where there is no such place. */
 export function restsAtV(bike: Ridden, point: TestPoint, corner: Corner): number {
   const look = lookAt(bike, { toneHz: null });
   const spot = spotOf(point, bike.world, corner);
   if (!look || !spot) return 0;
   const read = dcV(look, spot, ground(spot.where));
-  return read.ok ? read.value : 0;
-}
-
-/** AC of a tone across two spots. */
-export function toneAcross(bike: Ridden, moment: Partial<Moment>, red: Spot | null, black: Spot | null): number {
-  const look = lookAt(bike, moment);
-  if (!look || !red || !black) return 0;
-  const read = acV(look, red, black);
   return read.ok ? read.value : 0;
 }

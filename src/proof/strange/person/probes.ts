@@ -2,12 +2,19 @@ import type { Answer, ReadingStep } from '../../../steps/step.ts';
 import { hasAmp } from '../../../world/faults/kit.ts';
 import type { Draw, Observe, Oddity } from '../oddity.ts';
 import { conditionOf, cornerOf, dcBetween, type Points, pointsOf, readsTone } from './places.ts';
-import { type Given, instead, optionIn, type ReadingGiven, retyped, saying, typed, unitOf } from './saying.ts';
+import {
+  type Given,
+  instead,
+  LOOKS_AGAIN_SHARE,
+  optionIn,
+  type ReadingGiven,
+  retyped,
+  saying,
+  typed,
+  unitOf,
+} from './saying.ts';
 
 /* Probes on the wrong post, for a whole class of readings. */
-
-/** Of those who are asked again, half look where their probes are. */
-const LOOKS_AGAIN_SHARE = 0.5;
 
 const readsDc = (step: ReadingStep, name: string): boolean => !readsTone(step) && unitOf(step, name) === 'V';
 

@@ -27,6 +27,9 @@ export const saying =
     };
   };
 
+/** Of those who are asked again, half look at what they did. */
+export const LOOKS_AGAIN_SHARE = 0.5;
+
 export const optionIn = (answer: Answer): string | undefined => ('option' in answer ? answer.option : undefined);
 
 /** The first of these options that the step offers on this bike, or what was said before. */

@@ -1,26 +1,10 @@
-import { axleOf } from '../../../rig/corner.ts';
-import type { Place } from '../../../world/moment.ts';
 import type { World } from '../../../world/state.ts';
-import { heardCorners, type Ridden, ridden } from '../../../world/symptoms/symptom.ts';
+import { ridden } from '../../../world/symptoms/symptom.ts';
 import type { Observe, Oddity } from '../oddity.ts';
+import { comesAndGoes, heard } from './hearing.ts';
 import { instead, retyped, saying, typed, unitOf } from './saying.ts';
 
 /* Questions that are understood as other questions, and numbers that are said as other numbers. */
-
-const heard = (bike: Ridden, axle: 'front' | 'rear', moves: readonly Place[] = []): boolean =>
-  heardCorners(bike, bike.at({ moves })).some((corner) => axleOf(corner) === axle);
-
-const ANYWHERE: readonly (readonly Place[])[] = [
-  ['battery'],
-  ['amp-supply'],
-  ['amp-inputs'],
-  ['rear-run'],
-  ['lid'],
-  ['unit-plug'],
-];
-/** A rear that is silent, and plays for a moment when something is moved. */
-const comesAndGoes = (bike: Ridden): boolean =>
-  !heard(bike, 'rear') && ANYWHERE.some((moves) => heard(bike, 'rear', moves));
 
 /** Readings of a case before the one that is read aloud wrong, at most. */
 const MOST_BEFORE = 4;
