@@ -1,9 +1,12 @@
 import { parseArgs } from 'node:util';
-import { FLOWS, isFlowId } from '../case/flows.ts';
-import { type Benched, bench, benchFlow, benchJson } from '../proof/bench.ts';
+import { FLOW_LIST, FLOWS, isFlowId } from '../case/flows.ts';
+import { type Benched, bench, benchFlow, benchJson, type PageBytes } from '../proof/bench.ts';
 import { flowCost, type Way } from '../proof/flow-cost.ts';
 import { BUILD_KINDS, fixedRigs } from '../survey/fixed-rigs.ts';
 import type { ComplaintId } from '../world/symptoms/index.ts';
+import { builtFiles, pagesOf, textOf } from './built-site.ts';
+import { flowBytes } from './flow-pages.ts';
+import { siteBase, siteFolder } from './site.ts';
 
 /*
  * npm run bench [-- --json]
@@ -56,9 +59,20 @@ async function printWays(id: string): Promise<void> {
   }
 }
 
+/** What each flow's page weighs, where the site was built. */
+async function bytesByFlow(): Promise<Readonly<Record<string, PageBytes>>> {
+  const files = await builtFiles(siteFolder());
+  const weighed = flowBytes(pagesOf(files), siteBase(), textOf(files));
+  return Object.fromEntries(
+    weighed.flatMap(({ page, ...bytes }) =>
+      FLOW_LIST.filter(([, { path }]) => path === page).map(([id]) => [id, bytes] as const),
+    ),
+  );
+}
+
 if (values.flow) await printWays(values.flow);
 else {
   const flows = await bench();
-  if (values.json) console.log(benchJson(flows, {}));
+  if (values.json) console.log(benchJson(flows, await bytesByFlow()));
   else printTable(flows);
 }
