@@ -26,7 +26,13 @@ export type Decision =
   | { readonly kind: 'ask'; readonly step: Step }
   /** An answer is given once more before anything is concluded. */
   | { readonly kind: 'confirm'; readonly step: Step; readonly because: Doubt['because'] }
-  | { readonly kind: 'conclude'; readonly cause: string; readonly certainty: Certainty }
+  /** A cause, and what else it may be: the next likeliest, each with a check of its own. */
+  | {
+      readonly kind: 'conclude';
+      readonly cause: string;
+      readonly certainty: Certainty;
+      readonly besides: readonly string[];
+    }
   | { readonly kind: 'list'; readonly causes: readonly string[] }
   | { readonly kind: 'hand over'; readonly to: HandsOver }
   /** What the page fetches late is not here yet. */
@@ -66,6 +72,16 @@ function groupOf({ id, tool, conditions = [] }: Step): string {
   return tool === 'meter' ? conditions.filter((one) => !ORDINARY.has(one)).join(' ') : id;
 }
 
+/** Whether a step that was answered took the same reading once more, under the same condition. */
+const isReadAgain = (flow: StagedFlow, f: Findings, step: Step): boolean =>
+  step.kind === 'reading' &&
+  flow.asked.some(
+    (other) =>
+      f.facts[other.id] !== undefined &&
+      (other.givenUnder as readonly string[] | undefined)?.includes(step.id) === true &&
+      groupOf(other) === groupOf(step),
+  );
+
 /** What is known of the steps of a flow, in the form that the inference takes it. */
 export function observationsOf(flow: StagedFlow, f: Findings, confirmed: ReadonlySet<string>): readonly Observation[] {
   return [...flow.steps.values()].flatMap((step): Observation[] => {
@@ -77,7 +93,7 @@ export function observationsOf(flow: StagedFlow, f: Findings, confirmed: Readonl
         outcome,
         group: groupOf(step),
         trust: step.kind === 'rig' ? 'build' : flow.told.has(step.id) ? 'told' : 'seen',
-        confirmed: confirmed.has(step.id),
+        confirmed: confirmed.has(step.id) || isReadAgain(flow, f, step),
       },
     ];
   });
@@ -218,6 +234,15 @@ function anotherComplaint(
   return open ? { kind: 'confirm', step: open, because: 'pivotal' } : { kind: 'hand over', to };
 }
 
+/** What is named beside a cause: three others at most, and none that is next to impossible. */
+const BESIDES_SHARE = 0.02;
+const MOST_BESIDES = 3;
+const besidesOf = (shares: readonly Share[], cause: string): readonly string[] =>
+  shares
+    .filter((one) => one.cause !== cause && !isUnthought(one.cause) && one.shareRatio >= BESIDES_SHARE)
+    .slice(0, MOST_BESIDES)
+    .map((one) => one.cause);
+
 function conclusion(
   flow: StagedFlow,
   { mayHandOver = true }: FlowContext,
@@ -229,7 +254,7 @@ function conclusion(
   const to = mayHandOver ? flow.handsOver.find((other) => elsewhere(other.flow) === first?.cause) : undefined;
   if (to) return { kind: 'hand over', to };
   if (first && flow.causes.includes(first.cause) && certainty !== 'short list')
-    return { kind: 'conclude', cause: first.cause, certainty };
+    return { kind: 'conclude', cause: first.cause, certainty, besides: besidesOf(shares, first.cause) };
   // A list is never empty: where all that is likely is nobody's here, it says who of its own comes next.
   const own = shares.filter(({ cause }) => flow.causes.includes(cause));
   const listed = own.filter(({ shareRatio }, i) => i === 0 || shareRatio >= LISTED_SHARE);

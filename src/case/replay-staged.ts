@@ -32,7 +32,13 @@ function openOf({ decision }: Decided, output: FlowOutput | undefined): Open {
   if (output && 'onward' in output) return { kind: 'onward', to: output.onward };
   if (output && 'list' in output) return { kind: 'list', causes: output.list };
   if (output && decision.kind === 'conclude')
-    return { kind: 'cause', cause: output.cause, certainty: decision.certainty, remedy: output.remedy };
+    return {
+      kind: 'cause',
+      cause: output.cause,
+      certainty: decision.certainty,
+      besides: decision.besides,
+      remedy: output.remedy,
+    };
   if (decision.kind === 'ask') return { kind: 'step', step: decision.step };
   if (decision.kind === 'confirm') return { kind: 'doubt', step: decision.step, because: decision.because };
   return { kind: 'waiting' };

@@ -19,7 +19,13 @@ export interface Terminal {
 export type Open =
   | { readonly kind: 'step'; readonly step: Step }
   | { readonly kind: 'doubt'; readonly step: Step; readonly because: Doubt['because'] }
-  | { readonly kind: 'cause'; readonly cause: string; readonly certainty: Certainty; readonly remedy: Remedy }
+  | {
+      readonly kind: 'cause';
+      readonly cause: string;
+      readonly certainty: Certainty;
+      readonly besides: readonly string[];
+      readonly remedy: Remedy;
+    }
   | { readonly kind: 'list'; readonly causes: readonly string[] }
   | { readonly kind: 'onward'; readonly to: HandsOver }
   /** What the page fetches late is needed, and not here yet. */

@@ -42,8 +42,53 @@ import { remoteWireOpen } from '../causes/turn-on/remote-wire-open.ts';
 import { turnOnModeWrong } from '../causes/turn-on/turn-on-mode-wrong.ts';
 import { unitFeedMissing } from '../causes/turn-on/unit-feed-missing.ts';
 import { unitOutputGrounded } from '../causes/unit/unit-output-grounded.ts';
-import { lateOf } from './late.ts';
 import table from './amp-wont-turn-on.json' with { type: 'json' };
+import { lateOf } from './late.ts';
 
 /** Made by `npm run likelihoods`. Do not edit: change the model, the steps or the flow, and make it anew. */
-export const late = lateOf(table, [ampInputPlugOff, converterDead, inputDc, inputPinPushedBack, oneInputLeadOpen, senseNoHalfSupply, senseStarved, sleepsInQuiet, ampBodyFuseOpen, ampDead, ampOutputDc, ampShortedInside, ampTooHot, gainTooHigh, waterInside, batteryCutsOff, batteryUndercharged, batteryWorn, chargingTooHigh, chargingTooLow, lidLeadBroken, loadTooLow, speakerPairShorted, speakerWireOpen, speakerWireToFrame, ampGroundOpen, ampGroundResistive, ampTerminalLoose, batteryLugLoose, bothLeadsBad, fuseHolderBad, mainFuseOpen, plusLeadBroken, plusLeadChafed, plusLeadTooThin, sharedGroundScrew, adapterWithoutRemote, remoteOnPermanent, remoteSourceDead, remoteVoltsLow, remoteWireOpen, turnOnModeWrong, unitFeedMissing, unitOutputGrounded]);
+export const late = lateOf(table, [
+  ampInputPlugOff,
+  converterDead,
+  inputDc,
+  inputPinPushedBack,
+  oneInputLeadOpen,
+  senseNoHalfSupply,
+  senseStarved,
+  sleepsInQuiet,
+  ampBodyFuseOpen,
+  ampDead,
+  ampOutputDc,
+  ampShortedInside,
+  ampTooHot,
+  gainTooHigh,
+  waterInside,
+  batteryCutsOff,
+  batteryUndercharged,
+  batteryWorn,
+  chargingTooHigh,
+  chargingTooLow,
+  lidLeadBroken,
+  loadTooLow,
+  speakerPairShorted,
+  speakerWireOpen,
+  speakerWireToFrame,
+  ampGroundOpen,
+  ampGroundResistive,
+  ampTerminalLoose,
+  batteryLugLoose,
+  bothLeadsBad,
+  fuseHolderBad,
+  mainFuseOpen,
+  plusLeadBroken,
+  plusLeadChafed,
+  plusLeadTooThin,
+  sharedGroundScrew,
+  adapterWithoutRemote,
+  remoteOnPermanent,
+  remoteSourceDead,
+  remoteVoltsLow,
+  remoteWireOpen,
+  turnOnModeWrong,
+  unitFeedMissing,
+  unitOutputGrounded,
+]);

@@ -27,4 +27,30 @@ import { lateOf } from './late.ts';
 import table from './no-rear-sound.json' with { type: 'json' };
 
 /** Made by `npm run likelihoods`. Do not edit: change the model, the steps or the flow, and make it anew. */
-export const late = lateOf(table, [ampInputPlugOff, ampInputTooLow, channelModeWrong, converterDead, inputPinPushedBack, ampChannelDead, lidContactsDirty, loomsUnjoined, rearPairsCrossed, rearPlugOff, secondConnectorDirty, unitPlugDirty, lidLeadBroken, loadTooLow, speakerPairShorted, speakerWireOpen, speakerWireToFrame, faderOrBalanceOff, rearControlOff, coilOpen, adapterWithoutRear, profileReverted, rearChannelsDisabled, replacedUnitSetting, unitOutputGrounded]);
+export const late = lateOf(table, [
+  ampInputPlugOff,
+  ampInputTooLow,
+  channelModeWrong,
+  converterDead,
+  inputPinPushedBack,
+  ampChannelDead,
+  lidContactsDirty,
+  loomsUnjoined,
+  rearPairsCrossed,
+  rearPlugOff,
+  secondConnectorDirty,
+  unitPlugDirty,
+  lidLeadBroken,
+  loadTooLow,
+  speakerPairShorted,
+  speakerWireOpen,
+  speakerWireToFrame,
+  faderOrBalanceOff,
+  rearControlOff,
+  coilOpen,
+  adapterWithoutRear,
+  profileReverted,
+  rearChannelsDisabled,
+  replacedUnitSetting,
+  unitOutputGrounded,
+]);

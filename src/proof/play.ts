@@ -107,6 +107,8 @@ interface Done {
   readonly after: Ridden;
   readonly cured: boolean;
   readonly costly: boolean;
+  /** Whether it exchanges something. */
+  readonly part: boolean;
   readonly harms: readonly string[];
 }
 
@@ -119,6 +121,7 @@ function done({ complains }: Ride, bike: Ridden, cause: Cause, { findings }: Sta
     after,
     cured: !complains(after),
     costly: COSTLY.has(effortOf(repair)),
+    part: effortOf(repair) === 'part',
     harms: harmsOf(bike.world, world).map(({ id }) => `${cause.id}: ${id}`),
   };
 }
@@ -141,7 +144,7 @@ function act(
   let acted:
     | { it: Case; bike: Ridden; cured: boolean; vain: boolean; part: boolean; harms: readonly string[] }
     | undefined;
-  for (const id of named) {
+  for (const [i, id] of named.entries()) {
     const cause = late.causes[id];
     if (!cause) {
       right.push(false);
@@ -149,11 +152,11 @@ function act(
     }
     const fix = done(ride, bike, cause, standing);
     const known = ride.right.has(id);
-    // A part that replaces a sound one is never right, also where the complaint goes away with it.
-    const isRight = known ? fix.cured || ride.rightByIds : fix.cured && !fix.costly;
+    // A part that is exchanged for nothing is never right, also where the complaint goes away with it.
+    const isRight = known ? fix.cured || ride.rightByIds : fix.cured && !fix.part;
     right.push(isRight);
     if (acted) continue;
-    const checked = certainty === 'short list' || (certainty === 'likely' && fix.costly);
+    const checked = i > 0 || certainty === 'short list' || (certainty === 'likely' && fix.costly);
     if (checked && !isRight) it = repaired(it, id, 'not-it');
     else {
       const vain = !isRight && !fix.cured;
@@ -212,7 +215,7 @@ export function play(ride: Ride): Played {
       it = handedOver(it, standing, open.to.flow, open.to.told);
       if (ride.answersAll) it = withAll(ride, bike, it);
     } else if (open.kind === 'cause' || open.kind === 'list') {
-      const named = open.kind === 'cause' ? [open.cause] : open.causes;
+      const named = open.kind === 'cause' ? [open.cause, ...open.besides] : open.causes;
       const certainty = open.kind === 'cause' ? open.certainty : 'short list';
       const { right, vain, part, harms, ...acted } = act(ride, bike, it, named, certainty, standing);
       const way = standing.terminals.map(({ step, outcome }) => `${step.id}=${outcome}`).join(' ');

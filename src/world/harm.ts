@@ -48,7 +48,7 @@ const anyAmp =
 /** What a channel of a head unit is made for. Common practice, no published source. */
 const UNIT_RATED_OHM = 4;
 /** Coils of one rating differ by so much, and are none too few for it. */
-const TOO_FEW_RATIO = 0.9;
+const TOO_FEW_RATIO = 0.85;
 
 /** Rated ohms together of the speakers that hang on a channel. */
 const ratedOhm = ({ speakers }: World, corner: Corner): number => togetherOhm(speakers[corner]) / COIL_RATIO;

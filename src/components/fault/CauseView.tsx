@@ -12,7 +12,7 @@ import { Lines } from '../flow/Lines.tsx';
 import { ProofOfCure } from '../flow/ProofOfCure.tsx';
 import { Evidence } from './Evidence.tsx';
 import { shareInWords } from './shares.ts';
-import { type FaultView, UNTHOUGHT } from './view.ts';
+import type { FaultView } from './view.ts';
 
 /** Whether a fix costs more than hands and a few minutes: then it is made sure of first. */
 export const isDear = ({ repair }: Remedy): boolean => effortOf(repair) !== 'hands';
@@ -26,13 +26,8 @@ function because(view: FaultView, cause: Cause, certainty: Certainty, dear: bool
   return dear ? `${odds} Make sure with the check below before you buy or book anything.` : odds;
 }
 
-const ALTERNATIVE_SHARE = 0.03;
-const MOST_ALTERNATIVES = 3;
-
-function Alternatives({ view, cause }: { readonly view: FaultView; readonly cause: string }) {
-  const others = view.shares
-    .filter((one) => one.cause !== cause && one.shareRatio >= ALTERNATIVE_SHARE)
-    .slice(0, MOST_ALTERNATIVES);
+function Alternatives({ view, besides }: { readonly view: FaultView; readonly besides: readonly string[] }) {
+  const others = view.shares.filter((one) => besides.includes(one.cause));
   if (others.length === 0) return null;
   return (
     <>
@@ -41,7 +36,7 @@ function Alternatives({ view, cause }: { readonly view: FaultView; readonly caus
         {others.map((other) => (
           <li key={other.cause}>
             <b>{view.nameOf(other.cause)}</b>, {shareInWords(other.shareRatio)}.{' '}
-            {view.splitOf(other.cause) ?? (other.cause === UNTHOUGHT ? '' : view.lookedForBy(other.cause)?.because)}
+            {view.splitOf(other.cause) ?? view.lookedForBy(other.cause)?.because}
           </li>
         ))}
       </ul>
@@ -53,6 +48,8 @@ interface Props {
   readonly view: FaultView;
   readonly cause: Cause;
   readonly certainty: Certainty;
+  /** What else it may be. */
+  readonly besides: readonly string[];
   readonly root: string;
   readonly onReopen: (step: Step) => void;
   /** What can be said of the fix: it is cured, it is not. */
@@ -60,7 +57,7 @@ interface Props {
 }
 
 /** A cause as a verdict: what is wrong, how sure that is, what to do, and only then why. */
-export function CauseView({ view, cause, certainty, root, onReopen, children }: Props) {
+export function CauseView({ view, cause, certainty, besides, root, onReopen, children }: Props) {
   const { findings } = view.standing;
   const remedy = cause.remedy(findings);
   const split = view.splitOf(cause.id);
@@ -86,7 +83,7 @@ export function CauseView({ view, cause, certainty, root, onReopen, children }: 
       </section>
       <Evidence view={view} cause={cause.id} onReopen={onReopen} />
       {remedy.background && <p>{remedy.background}</p>}
-      <Alternatives view={view} cause={cause.id} />
+      <Alternatives view={view} besides={besides} />
       <Lines title="Assumed, because nobody knew" lines={assumedFor((f) => cause.remedy(f), findings)} />
       <p class="hint">
         <a href={`${root}my-bike/`}>Say what you have in “My bike”</a>, and the numbers follow.{' '}

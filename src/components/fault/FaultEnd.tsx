@@ -69,7 +69,14 @@ function OneCause({ cause, certainty, ...props }: Props & { readonly cause: Caus
           <ProofOfCure proof={remedy.proofOfCure} hasMeter={view.hasMeter} />
         </div>
       )}
-      <CauseView view={view} cause={cause} certainty={certainty} root={root} onReopen={onReopen}>
+      <CauseView
+        view={view}
+        cause={cause}
+        certainty={certainty}
+        besides={view.standing.open.kind === 'cause' ? view.standing.open.besides : []}
+        root={root}
+        onReopen={onReopen}
+      >
         {!done && (
           <Outcome case={it} cause={cause} checkFirst={certainty !== 'proved' || isDear(remedy)} onMove={onMove} />
         )}

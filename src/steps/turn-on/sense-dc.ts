@@ -1,6 +1,7 @@
 import { SENSE_DC_HIGHEST_V, SENSE_DC_LOWEST_V } from '../../compute/amp-supply.ts';
 import { HALF_SUPPLY_PAIR_DIFFERENCE_V, halfSupplyBandV } from '../../compute/half-supply.ts';
 import { formatRange } from '../../compute/quantity.ts';
+import { showsFault } from '../amplifier/seen-on.ts';
 import { switchedBy } from '../fitted/switched-by.ts';
 import { type Band, labelIn, measurement, type ReadingStep } from '../step.ts';
 import { batteryV } from '../supply/amp-feed.ts';
@@ -28,11 +29,12 @@ export const senseDc: ReadingStep<'half' | 'zero' | 'one-odd' | 'unclear'> = mea
     'Red probe on both wires of one input pair where they enter the amplifier, plug fitted.',
     'Left and right, if the first pair reads nothing.',
   ],
-  why: 'This amplifier wakes on the DC that rests on a speaker wire. Behind a transformer, a capacitor or a line output there is none.',
+  why: 'Half the supply rests on both speaker wires alike. An amplifier may wake on it; one wire that is off makes it protect itself. Behind a transformer, a capacitor or a line output there is none.',
   tool: 'meter',
   minutes: 5,
   conditions: ['amp-uncovered', 'music-paused', 'black-on-minus', 'meter-on-dc'],
-  sensible: (f) => supplyMayFail(f) && (switchedBy(f) ?? 'dc') === 'dc',
+  // DC that should not be there makes an amplifier protect itself, however it is switched.
+  sensible: (f) => (supplyMayFail(f) && (switchedBy(f) ?? 'dc') === 'dc') || showsFault(f),
   observes: ['unit', 'unit-leads'],
   cautions: ['bridge'],
   probes: { red: 'amp-in-plus', black: 'battery-minus' },
