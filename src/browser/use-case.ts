@@ -94,11 +94,13 @@ export function useCase({ flow, whole, stand, root }: FlowOfPage) {
     setNotices(unsaved ? [...loaded.notices, unsaved] : loaded.notices);
     setKeptAside(loaded.keptAside);
     setMyBike(savedBike([]));
+    // Together with the case: what is drawn of it at first is drawn with what was typed in it.
+    setReady(true);
   };
 
   useEffect(() => {
     const open = () => load({ flow, whole }, location.hash.slice(1)).then(show);
-    open().then(() => setReady(true));
+    open();
     const onPop = (event: PopStateEvent) => {
       const text = textOf(event.state);
       const opened = text === undefined ? undefined : fromText(text);

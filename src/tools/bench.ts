@@ -1,19 +1,17 @@
-import { existsSync, readdirSync, readFileSync } from 'node:fs';
-import { join } from 'node:path';
 import { parseArgs } from 'node:util';
-import { FAULT_FLOWS, FLOWS, isFlowId } from '../case/flows.ts';
+import { FLOW_LIST, FLOWS, isFlowId } from '../case/flows.ts';
 import { type Benched, bench, benchFlow, benchJson, type PageBytes } from '../proof/bench.ts';
 import { flowCost, type Way } from '../proof/flow-cost.ts';
 import { BUILD_KINDS, fixedRigs } from '../survey/fixed-rigs.ts';
 import type { ComplaintId } from '../world/symptoms/index.ts';
+import { builtFiles, pagesOf, textOf } from './built-site.ts';
 import { flowBytes } from './flow-pages.ts';
 import { siteBase, siteFolder } from './site.ts';
 
 /*
  * npm run bench [-- --json]
  *
- * Expected minutes of each flow on some twenty fixed bikes, against the least that any order of its steps could take; and
- * what its page weighs, where the site was built.
+ * Expected minutes of each flow on some twenty fixed bikes, against the least that any order of its steps could take.
  *
  * npm run bench -- --flow amp-wont-turn-on --bike "amp by wire" [--nth 3]
  *
@@ -28,25 +26,6 @@ const { values } = parseArgs({
     nth: { type: 'string', default: '0' },
   },
 });
-
-/** What the page of each flow weighs in the build, by id. Nothing where there is no build. */
-function bytesInBuild(): Readonly<Record<string, PageBytes>> {
-  const folder = siteFolder();
-  if (!existsSync(folder)) return {};
-  const fileOf = (path: string) =>
-    existsSync(join(folder, path)) ? readFileSync(join(folder, path), 'utf8') : undefined;
-  const pages = readdirSync(folder, { recursive: true, encoding: 'utf8' })
-    .map((name) => name.replaceAll('\\', '/'))
-    .filter((name) => name.endsWith('.html'))
-    .map((path) => ({ path, html: fileOf(path) ?? '' }));
-  const weighed = new Map(flowBytes(pages, siteBase(), fileOf).map(({ page, ...bytes }) => [page, bytes]));
-  return Object.fromEntries(
-    FAULT_FLOWS.flatMap(([id, { path }]) => {
-      const bytes = weighed.get(path);
-      return bytes ? [[id, bytes] as const] : [];
-    }),
-  );
-}
 
 function printTable(flows: Readonly<Record<string, Benched>>): void {
   for (const [id, { minutes, least, ratio, exact, steps }] of Object.entries(flows)) {
@@ -80,9 +59,20 @@ async function printWays(id: string): Promise<void> {
   }
 }
 
+/** What each flow's page weighs, where the site was built. */
+async function bytesByFlow(): Promise<Readonly<Record<string, PageBytes>>> {
+  const files = await builtFiles(siteFolder());
+  const weighed = flowBytes(pagesOf(files), siteBase(), textOf(files));
+  return Object.fromEntries(
+    weighed.flatMap(({ page, ...bytes }) =>
+      FLOW_LIST.filter(([, { path }]) => path === page).map(([id]) => [id, bytes] as const),
+    ),
+  );
+}
+
 if (values.flow) await printWays(values.flow);
 else {
   const flows = await bench();
-  if (values.json) console.log(benchJson(flows, bytesInBuild()));
+  if (values.json) console.log(benchJson(flows, await bytesByFlow()));
   else printTable(flows);
 }

@@ -1,3 +1,4 @@
+import { posix } from 'node:path';
 import { tagsOf } from './check-html.ts';
 import { type FileOf, gzipped, scriptGraph, scriptsOf } from './page-size.ts';
 
@@ -47,17 +48,24 @@ export interface FlowBytes {
 const laterImports = (source: string): readonly string[] =>
   [...source.matchAll(/\bimport\(\s*["'`](\.{1,2}\/[^"'`]+)["'`]/g)].map(([, specifier = '']) => specifier);
 
-/** Everything that is reached from some files, at once or later, but for the flows of other pages. */
+/** The files that a built module fetches once they are needed. */
+const laterFiles = (file: string, fileOf: FileOf): readonly string[] =>
+  laterImports(fileOf(file) ?? '').map((specifier) => posix.join(posix.dirname(file), specifier));
+
+/**
+ * Everything that is reached from some files, at once or later. The list of flows is left out: it is fetched only for a
+ * link that belongs to another page, on the way there.
+ */
 function everything(entries: readonly string[], others: ReadonlySet<string>, fileOf: FileOf): ReadonlySet<string> {
   const found = new Set<string>();
   const waiting = [...entries];
+  const isTheList = (file: string) => laterFiles(file, fileOf).some((later) => others.has(later));
   for (let entry = waiting.pop(); entry !== undefined; entry = waiting.pop()) {
-    if (others.has(entry)) continue;
+    if (isTheList(entry)) continue;
     for (const file of scriptGraph([entry], fileOf)) {
       if (found.has(file)) continue;
       found.add(file);
-      const folder = file.slice(0, file.lastIndexOf('/') + 1);
-      waiting.push(...laterImports(fileOf(file) ?? '').map((specifier) => folder + specifier.replace('./', '')));
+      waiting.push(...laterFiles(file, fileOf));
     }
   }
   return found;

@@ -144,8 +144,11 @@ export async function openByHand(page: Page, id: string): Promise<void> {
 export const REAR_OFF: Answers = {
   'unit-kind': 'factory',
   'rear-drive': 'unit',
+  'which-silent': 'both',
   'rear-history': 'never',
+  'when-silent': 'always',
   'last-change': 'fitted',
+  'tried-already': 'nothing',
   'fader-centre': 'no-change',
   'rear-control': 'none',
   'four-corners': 'no-rear',

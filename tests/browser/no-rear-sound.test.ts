@@ -69,24 +69,27 @@ describe('a rider with dead rear speakers, at 360 px', () => {
 
   it('goes back with the button of the page and with that of the browser', async () => {
     const { page, close } = await visit('find/no-rear-sound/');
-    await flowIsAwake(page);
-    await tap(page, 'Yes, the factory one', 'An amplifier');
+    await rideOn(page, REAR_OFF, 'rear-history');
+    const isOpen = (id: string) => page.getByRole('heading', { name: stepNamed(id).ask }).waitFor();
+    await tap(page, 'Never');
+    const next = (await openStep(page))?.id ?? '';
     await tap(page, 'Back one step');
-    await page.getByRole('heading', { name: stepNamed('rear-drive').ask }).waitFor();
-    await tap(page, 'The head unit, no amplifier', 'Never');
+    await isOpen('rear-history');
+    await tap(page, 'Never');
+    await isOpen(next);
     await page.goBack();
-    await page.getByRole('heading', { name: stepNamed('rear-history').ask }).waitFor();
+    await isOpen('rear-history');
     await page.goForward();
-    await page.getByRole('heading', { name: stepNamed('last-change').ask }).waitFor();
+    await isOpen(next);
     await close();
   });
 
   it('finds the case again after a reload, up to the open question', async () => {
     const { page, close } = await visit('find/no-rear-sound/');
-    await rideOn(page, REAR_OFF, 'last-change');
+    const asked = await rideOn(page, REAR_OFF, 'last-change');
     await page.reload();
     await page.getByRole('heading', { name: stepNamed('last-change').ask }).waitFor();
-    expect(await page.locator('.terminal').count()).toBe(3);
+    expect(await page.locator('.terminal').count()).toBe(asked.length);
     await close();
   });
 
@@ -311,7 +314,7 @@ describe('the three seats', () => {
     await page.keyboard.press('0');
     await page.getByText('We go on as if there were none.').waitFor();
     await page.keyboard.press('0');
-    await page.getByRole('heading', { name: stepNamed('rear-history').ask }).waitFor();
+    await page.getByRole('heading', { name: stepNamed('rear-drive').ask }).waitFor({ state: 'detached' });
     expect(await page.locator('.terminal').allInnerTexts()).toEqual([
       expect.stringContaining('factory'),
       expect.stringContaining('not known'),
@@ -331,7 +334,7 @@ describe('my bike', () => {
     await page.reload();
     await page.getByRole('heading', { name: stepNamed('rear-drive').ask }).waitFor();
     await tap(page, 'Work it out for my bike as it is saved now');
-    await page.getByRole('heading', { name: stepNamed('rear-history').ask }).waitFor();
+    await page.getByRole('heading', { name: stepNamed('rear-drive').ask }).waitFor({ state: 'detached' });
     expect(await page.locator('.terminal').first().innerText()).toMatch(
       /From “My bike”[\s\S]*rear driven by: the head unit; rear speaker, rated: 2 Ω/,
     );

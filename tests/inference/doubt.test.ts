@@ -6,10 +6,9 @@ import { knowing, NOTHING_KNOWN, rightOrWrong, row, seen } from './tables.ts';
 
 /* Made up for the test: `a` is wrong at three places, the others at one. */
 const places = rightOrWrong(['a1', 'a2', 'a3', 'b1', 'c1'], { a: ['a1', 'a2', 'a3'], b: ['b1'], c: ['c1'] });
-/** Of three causes `b` alone is half of all cases, and more. */
-const commonB: Table = {
+const rareB: Table = {
   ...places,
-  rows: places.rows.map((one) => (one.cause === 'b' ? { ...one, weight: 3 } : one)),
+  rows: places.rows.map((one) => (one.cause === 'b' ? { ...one, weight: 0.3 } : one)),
 };
 const doubted = (known: Knowledge, table: Table = places) => {
   const model = compile(table);
@@ -88,14 +87,14 @@ describe('the answers to be given once more', () => {
   it('leave out what is told of the past: asking again brings the same story', () => {
     const given = ['a1', 'a2', 'a3'].map((step) => seen(step, 'wrong'));
     expect(doubted(knowing([...given, seen('b1', 'wrong', { trust: 'told' })]))).toEqual([]);
-    expect(doubted(knowing([seen('b1', 'wrong', { trust: 'told' })]))).toEqual([]);
+    expect(doubted(knowing([seen('b1', 'wrong', { trust: 'told' })]), rareB)).toEqual([]);
   });
   it('have what is said of the build if it does not fit, and not because all hangs on it', () => {
     const given = ['a1', 'a2', 'a3'].map((step) => seen(step, 'wrong'));
     expect(doubted(knowing([...given, seen('b1', 'wrong', { trust: 'build' })]))).toEqual([
       { step: 'b1', because: 'misfit' },
     ]);
-    expect(doubted(knowing([seen('b1', 'wrong', { trust: 'build' })]))).toEqual([]);
+    expect(doubted(knowing([seen('b1', 'wrong', { trust: 'build' })]), rareB)).toEqual([]);
   });
   it('leave out those of which the table says nothing', () => {
     const given = ['a1', 'a2', 'a3'].map((step) => seen(step, 'wrong'));

@@ -19,7 +19,8 @@ export const isDear = ({ repair }: Remedy): boolean => effortOf(repair) !== 'han
 
 /** What the word for how sure it is rests on. It says no more than was reckoned. */
 function because(view: FaultView, cause: Cause, certainty: Certainty, dear: boolean): string {
-  if (certainty === 'proved') return 'It leads by far, and it would still lead without any one of the readings below.';
+  if (certainty === 'proved')
+    return 'Something that was seen points at this and at no other cause, and all else that was seen fits it.';
   const share = shareInWords(view.shareOf(cause.id));
   const odds = `${share[0]?.toUpperCase()}${share.slice(1)}.`;
   return dear ? `${odds} Make sure with the check below before you buy or book anything.` : odds;

@@ -6,11 +6,23 @@ import { CAUTIONS } from '../../../src/steps/cautions.ts';
 import { given, late, view, words } from './fan.ts';
 
 const ALL = { hum: 'silent', shaft: 'free', 'tools-at-hand': 'meter', socket: { socketV: '12' } };
-const shown = (id: string, certainty: Certainty, answers: Parameters<typeof given>[0] = ALL) => {
+const shown = (
+  id: string,
+  certainty: Certainty,
+  answers: Parameters<typeof given>[0] = ALL,
+  besides: readonly string[] = [],
+) => {
   const cause = late.causes[id];
   if (!cause) throw new RangeError(`cause must be one of the fan’s, got ${id}`);
   return renderToString(
-    <CauseView view={view(given(answers))} cause={cause} certainty={certainty} root="/" onReopen={() => undefined}>
+    <CauseView
+      view={view(given(answers))}
+      cause={cause}
+      certainty={certainty}
+      besides={besides}
+      root="/"
+      onReopen={() => undefined}
+    >
       buttons
     </CauseView>,
   );
@@ -82,13 +94,13 @@ describe('how sure a cause is', () => {
 });
 
 describe('what else it may be', () => {
-  const text = words(shown('breaker-off', 'likely', { hum: 'silent' }));
-  it('is every other cause with a share worth a word, each with the check that separates it', () => {
+  const text = words(shown('breaker-off', 'likely', { hum: 'silent' }, ['motor-dead', 'elsewhere: ducts']));
+  it('is said of each with its odds and the check that separates it, or why another flow looks for it', () => {
     expect(text).toMatch(/It may also be Motor dead , about 4 in 10\. Motor dead: by eye\?/);
+    expect(text).toMatch(/It blows nowhere , (about|less than) 1 in \d+\. The fan is sound, the duct is not\./);
   });
   it('is left out where nothing else is likely', () => {
-    const alone = words(shown('rotor-stuck', 'proved', { hum: 'hums', shaft: 'stuck', socket: { socketV: '12' } }));
-    expect(alone).not.toContain('It may also be Breaker off');
+    expect(words(shown('rotor-stuck', 'proved'))).not.toContain('It may also be');
   });
 });
 
