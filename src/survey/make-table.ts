@@ -58,6 +58,8 @@ export function makeTable(what: Survey, found: readonly Found[], notApart: reado
   const apart = new Set(notApart);
   const kept: Gathered[] = [];
   for (const { cause, weight, looks, counts } of seen) {
+    // What no caller ever has, no answer can make likely.
+    if (weight === 0) continue;
     const row: Gathered = { cause, weight, looks, shows: sharesOf(counts, names) };
     const same = kept.find((other) => other.cause === cause && alike(row.shows, other.shows, apart));
     if (same) join(same, row, names);

@@ -106,7 +106,6 @@ const FROM_CASES: readonly string[] = [
   'rear-pairs-crossed',
   'second-connector-dirty',
   'looms-unjoined',
-  'unit-plug-dirty',
 ];
 const RIGS: readonly Rig[] = [...Object.values({ ...TWENTY_RIGS, ...CONVERTER_RIGS, ...LITHIUM_RIGS })];
 
