@@ -109,11 +109,7 @@ export const ampWontTurnOn = flow(opening, {
     rearPair,
   ],
   safe: [
-    before(ampGoesOff, ampLight),
-    before(wakesWhenLoud, ampLight),
-    before(recover, ampLight),
-    before(speakersUnplugged, ampLight),
-    before(ampSigns, ampLight),
+    ...[ampGoesOff, ampSigns, recover, wakesWhenLoud, speakersUnplugged, signalPlugOut].map((step) => before(step, ampLight)),
     // With an open ground the current of a jumper or of a lamp goes through the shield of a line-level lead.
     before(remoteJumper, ampTerminals),
     before(supplyUnderLoad, ampTerminals, ampChannels),
@@ -123,7 +119,6 @@ export const ampWontTurnOn = flow(opening, {
     before(gainDown, ampGoesOff),
     before(bulbToFrame, speakersUnplugged),
     before(sharedScrew, ringsLook),
-    before(signalPlugOut, ampLight),
     before(temporaryLeads, ampTerminals),
     before(plusPath, supplyUnderLoad),
     // A lamp in the place of the fuse comes before any new fuse.
