@@ -109,7 +109,9 @@ export const ampWontTurnOn = flow(opening, {
     rearPair,
   ],
   safe: [
-    ...[ampGoesOff, ampSigns, recover, wakesWhenLoud, speakersUnplugged, signalPlugOut].map((step) => before(step, ampLight)),
+    ...[ampGoesOff, ampSigns, recover, wakesWhenLoud, speakersUnplugged, signalPlugOut].map((step) =>
+      before(step, ampLight),
+    ),
     // With an open ground the current of a jumper or of a lamp goes through the shield of a line-level lead.
     before(remoteJumper, ampTerminals),
     before(supplyUnderLoad, ampTerminals, ampChannels),
