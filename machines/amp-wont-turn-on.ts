@@ -146,6 +146,7 @@ export const ampWontTurnOn = flow(opening, {
     'remote-wire-open',
     'remote-source-dead',
     'remote-volts-low',
+    'remote-on-permanent',
     'adapter-without-remote',
     'turn-on-mode-wrong',
     'sense-starved',

@@ -75,7 +75,8 @@ export function fold(events: readonly CaseEvent[], steps: Steps, late: Late | un
           learnt = true;
           break;
         }
-        const cause = late?.causes[event.verdict];
+        // A link can name anything: what every object has is no cause.
+        const cause = late && Object.hasOwn(late.causes, event.verdict) ? late.causes[event.verdict] : undefined;
         if (!cause) break;
         [cured, learnt] = [undefined, true];
         const findings = findingsOver(steps)({ rig, facts: Object.fromEntries(facts) });

@@ -84,6 +84,10 @@ describe('a case', () => {
     const it_ = noted(repaired(noted(ended, 'step 14 of 30'), 'winding-open'), 'blue wire');
     expect(stand(it_).notes).toEqual(['step 14 of 30', 'blue wire']);
   });
+  it('takes no notice of a repair of what is no cause, whatever a link calls it', () => {
+    for (const name of ['no-such-cause', 'toString', 'constructor'])
+      expect(plain(stand(repaired(fresh, name)))).toEqual(plain(stand(fresh)));
+  });
   it('gives the same standing each time it is replayed, and is not changed by it', () => {
     fc.assert(
       fc.property(anyCase, (it_) => {

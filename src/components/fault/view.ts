@@ -54,6 +54,8 @@ export function viewOf(flow: StagedFlow, standing: Standing, late: Late): FaultV
   const { findings } = standing;
   const hasMeter = is(findings, 'tools-at-hand', 'meter');
   const all = thoughtOfOrNot(shares);
+  // Who noted what as cured may come out of a link: what every object has is no cause.
+  const causeOf = (cause: string) => (Object.hasOwn(late.causes, cause) ? late.causes[cause] : undefined);
   let movedBy: ReturnType<typeof evidence> | undefined;
   return {
     flow,
@@ -64,10 +66,10 @@ export function viewOf(flow: StagedFlow, standing: Standing, late: Late): FaultV
     shares: all,
     hasMeter,
     nameOf: (cause) => (cause === UNTHOUGHT ? NOT_IN_THE_LIST : causeTitle(flow, cause, findings, late.causes)),
-    causeOf: (cause) => late.causes[cause],
+    causeOf,
     shareOf: (cause) => all.find((one) => one.cause === cause)?.shareRatio ?? 0,
     lookedForBy: (cause) => flow.handsOver.find((to) => elsewhere(to.flow) === cause),
-    splitOf: (cause) => late.causes[cause]?.split[hasMeter ? 'byMeter' : 'without'],
+    splitOf: (cause) => causeOf(cause)?.split[hasMeter ? 'byMeter' : 'without'],
     moved: (cause) => {
       movedBy ??= evidence(model, known);
       return movedBy(cause);

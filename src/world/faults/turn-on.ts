@@ -1,5 +1,17 @@
 import { OPEN, shapeOf } from '../healthy.ts';
-import { both, decades, even, type Fault, hasAmp, isFactory, theAmp, turnsOnBy, withAmp, withUnit } from './kit.ts';
+import {
+  both,
+  decades,
+  even,
+  type Fault,
+  hasAmp,
+  isFactory,
+  theAmp,
+  turnsOnBy,
+  withAmp,
+  withSupply,
+  withUnit,
+} from './kit.ts';
 
 /** A sensing amplifier that was made for the unaltered output wakes somewhere here. By its papers; from memory. */
 const STARVED_SENSE = even('senseV', 0.45, 0.85);
@@ -47,6 +59,15 @@ export const TURN_ON_FAULTS: readonly Fault[] = [
     weights: { 'battery-flat-or-low': 7 },
     fits: turnsOnBy('wire'),
     apply: (world) => withAmp(world, { remoteSource: 'permanent' }),
+  },
+  {
+    id: 'remote-on-permanent',
+    variant: 'emptied',
+    title: 'Remote wire on a feed that never goes off, and the battery empty by it',
+    severity: even('openV', 9.5, 11.5),
+    weights: { 'battery-flat-or-low': 4, 'amp-wont-turn-on': 1 },
+    fits: turnsOnBy('wire'),
+    apply: (world, openV) => withSupply(withAmp(world, { remoteSource: 'permanent' }), { openV }),
   },
   {
     id: 'sense-starved-by-profile',

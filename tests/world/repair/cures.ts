@@ -74,6 +74,7 @@ export const CURES: Readonly<Record<string, Cure>> = {
   'remote-source-dead': actions({ do: 'move-remote', to: 'switched-feed' }),
   'remote-volts-low': actions({ do: 'fit-remote-relay' }),
   'remote-on-permanent': actions({ do: 'move-remote', to: 'switched-feed' }),
+  'remote-on-permanent@emptied': actions({ do: 'move-remote', to: 'switched-feed' }, { do: 'charge-battery' }),
   'sense-starved-by-profile': actions({ do: 'select-profile', level: 'full', boost: 'as-delivered' }),
   'sense-no-half-supply': actions({ do: 'wake-by-wire' }),
   'turn-on-mode-wrong@sense-but-wire-used': actions({ do: 'set-selector', selector: 'turn-on', to: 'wire' }),
