@@ -33,7 +33,6 @@ import { plusLeadChafed } from '../causes/supply/plus-lead-chafed.ts';
 import { plusLeadTooThin } from '../causes/supply/plus-lead-too-thin.ts';
 import { sharedGroundScrew } from '../causes/supply/shared-ground-screw.ts';
 import { adapterWithoutRemote } from '../causes/turn-on/adapter-without-remote.ts';
-import { remoteOnPermanent } from '../causes/turn-on/remote-on-permanent.ts';
 import { remoteSourceDead } from '../causes/turn-on/remote-source-dead.ts';
 import { remoteVoltsLow } from '../causes/turn-on/remote-volts-low.ts';
 import { remoteWireOpen } from '../causes/turn-on/remote-wire-open.ts';
@@ -80,7 +79,6 @@ export const late = lateOf(table, [
   plusLeadTooThin,
   sharedGroundScrew,
   adapterWithoutRemote,
-  remoteOnPermanent,
   remoteSourceDead,
   remoteVoltsLow,
   remoteWireOpen,
