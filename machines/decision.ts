@@ -197,6 +197,8 @@ export function offersOf(
 
 /** What a bit is worth, in minutes of asking: the dearer the fix, the surer one wants to be. Judged, tuned in the proof. */
 const MINUTES_PER_BIT = { hands: 40, 'small part': 60, visit: 150, part: 150, reflash: 150 } as const;
+/** What nobody pays for on the word of one witness. */
+const DEAR: ReadonlySet<string> = new Set(['part', 'visit', 'reflash']);
 const UNKNOWN_MINUTES_PER_BIT = 60;
 /** So little is no reason to ask: it is what slips leave. */
 const LEAST_BITS = 0.01;
@@ -269,13 +271,18 @@ const surelyElsewhere = (flow: StagedFlow, { mayHandOver = true }: FlowContext, 
   first.shareRatio >= SURELY_SHARE &&
   flow.handsOver.some((to) => elsewhere(to.flow) === first.cause);
 
-/** So little is spent on a step that only earns the word “proved”. */
+/** So little is spent on a step that only earns the word “proved”, and so much where the fix is dear. */
 const EARN_MINUTES = 2;
+const EARN_DEAR_MINUTES = 5;
 const EARN_SHARE = 0.9;
 /** A step that would point at the cause which leads, where it is sure enough and the step costs next to nothing. */
-function earning({ model, known, believed, shares: [first], next }: Reckoning, offers: readonly Offer[]) {
+function earning(
+  { model, known, believed, shares: [first], next }: Reckoning,
+  offers: readonly Offer[],
+  mostMinutes: number,
+) {
   if (!first || isUnthought(first.cause) || first.shareRatio < EARN_SHARE) return undefined;
-  const cheap = offers.filter(({ minutes }) => minutes <= EARN_MINUTES).map(({ step }) => step);
+  const cheap = offers.filter(({ minutes }) => minutes <= mostMinutes).map(({ step }) => step);
   const pointing = wouldPoint(model, known, believed, first.cause, cheap);
   return next.find(({ step }) => pointing.includes(step))?.step;
 }
@@ -292,15 +299,19 @@ export function decide(flow: StagedFlow, context: FlowContext, f: Findings): Dec
   const offers = offersOf(flow, f, likeliest);
   const next = nextSteps(model, believed, offers, lastPlace(flow, context));
   const doubted = doubts(model, known, believed);
-  const certainty = certaintyOf(model, known, believed, doubted.length > 0);
+  const leader = late.causes[shares[0]?.cause ?? ''];
+  const fix = leader && effort(leader, f);
+  const certainty = certaintyOf(model, known, believed, {
+    hangsOnOne: doubted.length > 0,
+    witnesses: fix && DEAR.has(fix) ? 2 : 1,
+  });
   const measureFirst = measuredFirst(flow, f, model, believed);
   const reckoning: Reckoning = { model, known, believed, shares, certainty, next, measureFirst };
   const done = (decision: Decision): Decided => ({ decision, reckoning });
   const another = anotherComplaint(flow, context, f);
   if (another) return done(another);
 
-  const leader = late.causes[shares[0]?.cause ?? ''];
-  const perBit = leader ? MINUTES_PER_BIT[effort(leader, f)] : UNKNOWN_MINUTES_PER_BIT;
+  const perBit = fix ? MINUTES_PER_BIT[fix] : UNKNOWN_MINUTES_PER_BIT;
   // What brought the sound back ends the search, but for a look at what it was done to.
   const cured = known.observations.find(({ outcome }) => outcome === 'cured')?.step;
   const isLeft = (id: string) => cured === undefined || flow.before(id).includes(cured);
@@ -308,6 +319,7 @@ export function decide(flow: StagedFlow, context: FlowContext, f: Findings): Dec
   const earns = earning(
     reckoning,
     offers.filter((offer) => isLeft(offer.step)),
+    fix && DEAR.has(fix) ? EARN_DEAR_MINUTES : EARN_MINUTES,
   );
   const step = flow.steps.get(worth?.step ?? earns ?? '');
   if (step && !surelyElsewhere(flow, context, shares)) {

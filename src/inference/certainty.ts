@@ -39,9 +39,11 @@ function pointer(model: Model, { observations }: Knowledge, believed: Posterior,
   };
 }
 
-function pointsAtIt(model: Model, known: Knowledge, believed: Posterior, cause: string): boolean {
+/** How many answers point at it that do not fail together. */
+function witnessesOf(model: Model, known: Knowledge, believed: Posterior, cause: string): number {
   const points = pointer(model, known, believed, cause);
-  return known.observations.some(({ step, outcome, trust }) => trust === 'seen' && points(step, outcome));
+  const groups = groupsOf(known.observations.filter(({ trust }) => trust === 'seen'));
+  return groups.filter((group) => group.some(({ step, outcome }) => points(step, outcome))).length;
 }
 
 /** The steps, of those named, that would point at the cause if they came out as it mostly lets them. */
@@ -85,15 +87,23 @@ function standsWithoutAnyGroup(model: Model, { observations, repairs }: Knowledg
   });
 }
 
-/** How sure the likeliest cause is. An answer on which all hangs and that nobody confirmed leaves it at "likely". */
-export function certaintyOf(model: Model, known: Knowledge, believed: Posterior, hangsOnOne: boolean): Certainty {
+/**
+ * How sure the likeliest cause is. An answer on which all hangs and that nobody confirmed leaves it at "likely". Where a
+ * wrong verdict is dear, more than one witness has to point at it.
+ */
+export function certaintyOf(
+  model: Model,
+  known: Knowledge,
+  believed: Posterior,
+  { hangsOnOne, witnesses = 1 }: { readonly hangsOnOne: boolean; readonly witnesses?: number },
+): Certainty {
   const [first] = ranked(model, believed);
   if (!first || isUnthought(first.cause) || first.shareRatio < LIKELY_SHARE) return 'short list';
   if (first.shareRatio < PROVED_SHARE || hangsOnOne) return 'likely';
   const smaller = first.shareRatio / PRIOR_SMALLER;
   const stands = smaller / (smaller + 1 - first.shareRatio) >= STANDS_SHARE;
   return stands &&
-    pointsAtIt(model, known, believed, first.cause) &&
+    witnessesOf(model, known, believed, first.cause) >= witnesses &&
     everythingFits(model, known, believed, first.cause) &&
     standsWithoutAnyGroup(model, known, first.cause)
     ? 'proved'

@@ -18,7 +18,7 @@ const STEPS = ['a1', 'a2', 'b1', 'b2', 'c1', 'c2'];
 const places = rightOrWrong(STEPS, { a: ['a1', 'a2'], b: ['b1', 'b2'], c: ['c1', 'c2'], d: [], e: [] });
 const sure = (known: Knowledge, hangsOnOne = false, table: Table = places) => {
   const model = compile(table);
-  return certaintyOf(model, known, posterior(model, known), hangsOnOne);
+  return certaintyOf(model, known, posterior(model, known), { hangsOnOne });
 };
 
 describe('a verdict', () => {
@@ -200,7 +200,7 @@ describe('the share of the leader', () => {
       model,
       known,
       { ...believed, causes: believed.causes.map((_, c) => (model.causes[c] === 'a' ? share : others)) },
-      false,
+      { hangsOnOne: false },
     );
   };
   it('makes it likely from 0.6', () => {
@@ -234,8 +234,8 @@ describe('the certainty, in any table and after any answers', () => {
         ({ model, known }) => {
           const believed = posterior(model, known);
           const [first] = ranked(model, believed);
-          expect(certaintyOf(model, known, believed, true)).not.toBe('proved');
-          if (certaintyOf(model, known, believed, false) !== 'proved') return;
+          expect(certaintyOf(model, known, believed, { hangsOnOne: true })).not.toBe('proved');
+          if (certaintyOf(model, known, believed, { hangsOnOne: false }) !== 'proved') return;
           proved++;
           expect(first?.shareRatio).toBeGreaterThanOrEqual(0.95);
           expect(isUnthought(first?.cause ?? '')).toBe(false);
@@ -253,7 +253,7 @@ describe('the certainty, in any table and after any answers', () => {
         ...believed,
         causes: believed.causes.map((_, c) => (model.causes[c] === unthought ? 0.99 : 0.001)),
       };
-      expect(certaintyOf(model, NOTHING_KNOWN, leads, false)).toBe('short list');
+      expect(certaintyOf(model, NOTHING_KNOWN, leads, { hangsOnOne: false })).toBe('short list');
     }
   });
 });
