@@ -40,6 +40,13 @@ function neededFor(step: Step, others: readonly Step[], suspects: readonly Suspe
   return others.flatMap(({ id }) => (asked.every(({ shown }) => !shown.atLast(step, id)) ? [id] : []));
 }
 
+/** Whether the flow asked a step of somebody of whom it had not asked the other: what is known later would have ruled it out. */
+const wasAskedWithout = (ends: readonly Asked[], step: string, other: string): boolean =>
+  ends.some(({ told }) => {
+    const at = told.findIndex((one) => one.step.id === step);
+    return at >= 0 && !told.slice(0, at).some((one) => one.step.id === other);
+  });
+
 /**
  * The search's problem: the steps of a flow that a bike allows, what each caller would show, and what comes before what, for
  * safety and for sense. Where a constraint holds for some callers only it is left out, so that what is found stays a bound
@@ -83,11 +90,12 @@ export function problemOf(
     });
     const meter = step.tool === 'meter' && steps.some(({ id }) => id === 'tools-at-hand') ? ['tools-at-hand'] : [];
     const others = steps.filter((other) => other !== step);
+    const needed = neededFor(step, others, suspects).filter((id) => !wasAskedWithout(ends, step.id, id));
     return {
       id: step.id,
       minutes: step.minutes,
       setups: (step.conditions ?? []).filter((id: ConditionId) => id in SETUP_MINUTES),
-      after: [...new Set([...safe, ...meter, ...neededFor(step, others, suspects)])],
+      after: [...new Set([...safe, ...meter, ...needed])],
       outcomes: outcomesAt(step),
     };
   });

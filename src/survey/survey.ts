@@ -96,11 +96,12 @@ function lookAt({ steps }: Survey, bike: Ridden, rig: Rig, counts: Counts): void
     const answers = new Map(steps.map((step) => [step, say(step)]));
     const facts = { ...base.facts, ...Object.fromEntries([...answers].map(([step, answer]) => [step.id, answer])) };
     const isAsked = askedOn(steps, { rig: base.rig, facts });
-    for (const [step, answer] of answers) {
+    for (const step of steps) {
       // What chance has no say in is the same for everybody.
       const times = chancy.has(step.id) && step.kind === 'choice' ? 1 : look === 0 ? LOOKS : 0;
       if (times === 0 || KNOWN_FIRST.has(step.id) || !isAsked(step)) continue;
-      const outcome = outcomeOf(step, { ...base, facts: { ...base.facts, [step.id]: answer } });
+      // Where a step is judged by what another one read, that was read before.
+      const outcome = outcomeOf(step, { ...base, facts });
       if (outcome !== undefined && outcome !== 'cannot') add(counts, step.id, outcome, times);
     }
   }
