@@ -83,6 +83,25 @@ describe('a verdict', () => {
     expect(shown(0.31, {})).toBe('proved');
     expect(shown(0.29, {})).toBe('likely');
   });
+  it('needs two that point at it where a wrong one is dear, and two that fail together are one', () => {
+    const model = compile({
+      steps: places.steps,
+      rows: [
+        row('a', { a1: [0, 1], a2: [0, 1], b1: [0, 1] }, 20),
+        // It gives b1 as well, so that b1 speaks for `a` and does not point at it.
+        row('b', { a1: [1, 0], a2: [1, 0], b1: [0, 1] }),
+        row(UNTHOUGHT_SOUND, { a1: [1, 0], a2: [1, 0], b1: [0.8, 0.2] }),
+      ],
+    });
+    const dear = (...observations: Observation[]) => {
+      const known = knowing(observations);
+      return certaintyOf(model, known, posterior(model, known), { hangsOnOne: false, witnesses: 2 });
+    };
+    const together = { group: 'key off' };
+    expect(dear(seen('a1', 'wrong'), seen('a2', 'wrong'))).toBe('proved');
+    expect(dear(seen('a1', 'wrong'), seen('b1', 'wrong'))).toBe('likely');
+    expect(dear(seen('a1', 'wrong', together), seen('a2', 'wrong', together), seen('b1', 'wrong'))).toBe('likely');
+  });
   it('is likely when an answer was seen that the cause gives less than once in twenty', () => {
     const misfit = (share: number) =>
       sure(knowing([seen('a1', 'wrong'), seen('a2', 'wrong'), seen('b1', 'wrong')]), false, {
