@@ -71,6 +71,7 @@ export const CURES: Readonly<Record<string, Cure>> = {
 
   'remote-wire-open': actions({ do: 'renew-wire', wire: 'remote' }),
   'remote-wire-open@intermittent': actions({ do: 'renew-wire', wire: 'remote' }),
+  'remote-wire-open@bad-joint': actions({ do: 'renew-wire', wire: 'remote' }),
   'remote-source-dead': actions({ do: 'move-remote', to: 'switched-feed' }),
   'remote-volts-low': actions({ do: 'fit-remote-relay' }),
   'remote-on-permanent': actions({ do: 'move-remote', to: 'switched-feed' }),
