@@ -1,4 +1,5 @@
 import { is } from '../../steps/outcome.ts';
+import { NEARLY_EMPTY } from '../battery-state.ts';
 import type { Cause } from '../cause.ts';
 import { healthyRemoteInWords, REMOTE_PARTS, remoteFigures, SWITCHED_FEED, TOLD_NOTHING } from '../remote-wire.ts';
 import { TEN_STARTS } from '../supply-ways.ts';
@@ -25,7 +26,7 @@ export const remoteVoltsLow: Cause = {
     numbers: remoteFigures(f),
     repair: [{ do: 'move-remote', to: 'switched-feed' }],
     fix: [
-      'The battery below 12 V? Charge it first, and read the wire again.',
+      `The battery ${NEARLY_EMPTY}? Charge it first, and read the wire again.`,
       'Key off. Remote wire off the point that it is tapped from, the end there taped.',
       SWITCHED_FEED,
       'Never a lamp that can be dimmed. Several amplifiers on one output: let it switch a relay, and the relay the amplifiers.',

@@ -57,6 +57,8 @@ const TOLD: Readonly<Record<string, Told>> = {
   'both-leads-bad': { before: LOOSE },
   'amp-terminal-loose': { before: LOOSE, lastChange: { lead: 4, fitted: 4 } },
   'shared-ground-screw': { before: LOOSE, lastChange: { lead: 2, fitted: 2, workshop: 2, battery: 2 } },
+  'battery-undercharged': { before: { never: 0.2, 'comes-and-goes': 2 }, lastChange: { stood: 6 } },
+  'battery-worn': { before: { never: 0.2, 'comes-and-goes': 2 }, lastChange: { stood: 1.5 } },
   'battery-cuts-off': { before: { never: 0.2, 'comes-and-goes': 3 }, lastChange: { stood: 4, battery: 4 } },
   'input-pin-pushed-back': {
     before: { never: 2, 'comes-and-goes': 2 },

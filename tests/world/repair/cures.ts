@@ -179,6 +179,7 @@ export const CURES: Readonly<Record<string, Cure>> = {
   'battery-cuts-off': actions({ do: 'replace-battery' }),
   'battery-cuts-off@empty': actions({ do: 'charge-battery' }),
   'battery-undercharged': actions({ do: 'charge-battery' }),
+  'battery-undercharged@stood': actions({ do: 'charge-battery' }),
   'regulator-out-of-range@low': actions({ do: 'repair-charging' }, { do: 'charge-battery' }),
   'regulator-out-of-range@high': actions({ do: 'repair-charging' }),
   'regulator-ripple': actions({ do: 'repair-charging' }),
