@@ -9,12 +9,13 @@ export const plusLeadChafed: Cause = {
   id: 'plus-lead-chafed',
   title: (f) => `The plus lead of ${ampName(f)} touches the frame`,
   faults: ['wire-chafed@plus-lead'],
-  split: {
+  split: (f) => ({
     byMeter:
       'Key off, fuse out, battery minus off, plus lead off the amplifier, meter on ohms: lead to bare frame metal, above 100 kΩ?',
-    without:
-      'Battery minus off, plus lead off the amplifier and taped, a 21 to 55 W lamp in the fuse’s place, minus on: does it stay bright?',
-  },
+    without: is(f, 'lead-off-amp', 'bright')
+      ? 'The lamp still in the fuse’s place, the lead off the amplifier and taped: does it flicker as you move the lead along its way?'
+      : 'Battery minus off, plus lead off the amplifier and taped, a 21 to 55 W lamp in the fuse’s place, minus on: does it stay bright?',
+  }),
   mends: ['amp-supply'],
   remedy: (f) => ({
     what: `The plus lead of ${ampName(f)} is chafed through to the frame, and that opened its main fuse.`,

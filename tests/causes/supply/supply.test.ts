@@ -66,6 +66,18 @@ describe('an open main fuse', () => {
   });
 });
 
+describe('a plus lead on the frame', () => {
+  it('is blamed alone only where the lamp was bright without the amplifier', () => {
+    const background = (known: Known) => plusLeadChafed.remedy(answered(known)).background;
+    expect(background({ 'lead-off-amp': 'bright' })).toMatch(/is not what opens the fuse/);
+    expect(background({ 'spare-fuse': 'opens' })).not.toMatch(/is not what opens the fuse/);
+  });
+  it('is told apart by moving it where the lamp was bright without the amplifier', () => {
+    expect(splitOf(plusLeadChafed, answered({ 'lead-off-amp': 'bright' })).without).toMatch(/flicker as you move/);
+    expect(splitOf(plusLeadChafed, answered({})).without).toMatch(/does it stay bright/);
+  });
+});
+
 describe('a bad fuse holder', () => {
   // Below 25 mV sound, above 75 mV bad at 5 A: common practice, no published source.
   it('shows what a holder loses with the lamp, and what was read across it', () => {

@@ -61,6 +61,11 @@ describe('the remote wire', () => {
     expect(remoteVoltsLow.remedy(answered({ 'remote-volts': 'low' })).what).toMatch(/feed/);
     expect(remoteWireOpen.remedy(answered({ 'remote-volts': 'none' })).what).toMatch(/broken/);
   });
+  it('is not told apart by looking for volts at its start once they were looked for', () => {
+    const before = splitOf(remoteSourceDead, answered({ 'remote-volts': 'none' }));
+    expect(splitOf(remoteSourceDead, answered({ 'remote-source': 'dead' })).byMeter).not.toBe(before.byMeter);
+    expect(splitOf(remoteSourceDead, answered({ 'remote-start-lamp': 'dark' })).without).not.toBe(before.without);
+  });
   it('is not told apart by reading both its ends once they were read', () => {
     const atBothEnds = splitOf(remoteWireOpen, answered({ 'remote-volts': 'low', 'remote-source': 'live' }));
     expect(atBothEnds).not.toEqual(splitOf(remoteWireOpen, answered({ 'remote-volts': 'low' })));
