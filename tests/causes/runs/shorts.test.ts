@@ -34,6 +34,12 @@ describe('a speaker wire on the frame', () => {
     };
     expect(titleOf(speakerWireToFrame, front)).toBe('Front speaker wire on the frame');
   });
+  it('is not told apart by reading all wires to the frame once one read low', () => {
+    const before = splitOf(speakerWireToFrame, answered({})).byMeter;
+    expect(before).toMatch(/each speaker wire/);
+    for (const known of [{ 'wire-to-frame': 'shorted' }, { 'amp-wires-to-frame': 'shorted' }] as const)
+      expect(splitOf(speakerWireToFrame, answered(known)).byMeter).not.toBe(before);
+  });
 });
 
 describe('a speaker run that is shorted', () => {
@@ -67,14 +73,5 @@ describe('too few ohms for an amplifier', () => {
       const [action] = loadTooLow.remedy(onBike(rig)).repair;
       expect(action).toMatchObject({ do: 'rewire-speakers', togetherOhm: 2 * rig.rearRatedOhm });
     }
-  });
-});
-
-describe('a speaker wire on the frame', () => {
-  it('is not told apart by reading all wires to the frame once one read low', () => {
-    const before = splitOf(speakerWireToFrame, answered({})).byMeter;
-    expect(before).toMatch(/each speaker wire/);
-    for (const known of [{ 'wire-to-frame': 'shorted' }, { 'amp-wires-to-frame': 'shorted' }] as const)
-      expect(splitOf(speakerWireToFrame, answered(known)).byMeter).not.toBe(before);
   });
 });
