@@ -77,3 +77,4 @@ export function givesWay(f: Findings): readonly Figure[] {
 }
 
 export const KEY_ON_OR_MORE = `${formatQuantity(KEY_ON_HEALTHY_V, 'V')} or more`;
+export const NEARLY_EMPTY = `below ${formatQuantity(KEY_ON_FLAT_V, 'V')}`;

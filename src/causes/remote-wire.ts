@@ -1,6 +1,6 @@
 import { REMOTE_LOSS_V, REMOTE_ON_HIGHEST_V, REMOTE_ON_LOWEST_V } from '../compute/amp-supply.ts';
 import { formatQuantity } from '../compute/quantity.ts';
-import type { Findings } from '../steps/outcome.ts';
+import { type Findings, is } from '../steps/outcome.ts';
 import { batteryV } from '../steps/supply/amp-feed.ts';
 import type { Figure } from './figure.ts';
 
@@ -9,10 +9,19 @@ import type { Figure } from './figure.ts';
 /** Within a volt of the battery, and in any case enough for every amplifier. */
 const healthyRemoteV = (f: Findings): number => Math.max(REMOTE_ON_HIGHEST_V, batteryV(f) - REMOTE_LOSS_V);
 
+/** Good where it begins, and too little of it at the amplifier: lost in the wire, and not for want of a feed. */
+export const weakAlongTheWire = (f: Findings): boolean =>
+  is(f, 'remote-source', 'live') && is(f, 'remote-volts', 'low', 'unclear');
+
 function readRemote(f: Findings): readonly Figure[] {
   const { remoteV } = f.values('remote-volts');
-  if (remoteV === undefined) return [];
-  return [{ id: 'remote-read', label: 'Remote terminal, as read', value: remoteV, unit: 'V', digits: 3 }];
+  const { startV } = f.values('remote-source');
+  const read = (id: string, label: string, value: number | undefined): readonly Figure[] =>
+    value === undefined ? [] : [{ id, label, value, unit: 'V', digits: 3 }];
+  return [
+    ...read('remote-start-read', 'Where the wire begins, as read', startV),
+    ...read('remote-read', 'Remote terminal, as read', remoteV),
+  ];
 }
 
 export const remoteFigures = (f: Findings): readonly Figure[] => [

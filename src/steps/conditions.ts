@@ -1,7 +1,8 @@
 import { chosen } from '../rig/rig.ts';
 import type { CautionId } from './cautions.ts';
 import { theAmp } from './fitted/the-amp.ts';
-import type { Situation } from './step.ts';
+import { answeredWith } from './outcome.ts';
+import type { Facts, Situation } from './step.ts';
 
 /**
  * A state that a step needs before its question makes sense, and that then stands ready for other steps as well. It is
@@ -16,7 +17,7 @@ export interface Condition {
   readonly minutes: number;
   readonly cautions: readonly CautionId[];
   /** What is done once no step needs it any more. */
-  readonly undo?: string;
+  readonly undo?: string | ((facts: Facts) => string);
   /** A plug, a fuse or a wire is opened for it: the key is off by then. */
   readonly opens?: true;
   /** The bikes on which there is such a thing, or may be. */
@@ -195,7 +196,10 @@ export const CONDITIONS = {
     phone: 'Key off, then pull the main fuse of the amplifier, near the battery.',
     minutes: 0,
     cautions: ['key-off', 'hot', 'fuse'],
-    undo: 'Key off, a fuse of the same rating back in.',
+    undo: (facts) =>
+      answeredWith(facts, 'spare-fuse', 'opens') || answeredWith(facts, 'fuse-lamp', 'bright')
+        ? 'The fuse stays out: something behind it is shorted.'
+        : 'Key off, a fuse of the same rating back in.',
     opens: true,
   },
   'lamp-for-fuse': {
@@ -219,6 +223,12 @@ export const CONDITIONS = {
 
 export type ConditionId = keyof typeof CONDITIONS;
 export const conditionOf = (id: ConditionId): Condition => CONDITIONS[id];
+
+/** How a condition is undone, with these answers known. */
+export function undoOf(id: ConditionId, facts: Facts): string | undefined {
+  const { undo } = conditionOf(id);
+  return typeof undo === 'function' ? undo(facts) : undo;
+}
 
 /** Of each of these only one can stand: the later one ends the other. */
 const ONE_OF: readonly (readonly ConditionId[])[] = [

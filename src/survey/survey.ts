@@ -43,7 +43,9 @@ const SEVERITY_SHARES = [0.05, 0.5, 0.95];
 const KNOWN_FIRST = new Set(['tools-at-hand', 'meter-digit']);
 
 /** What is asked only of whoever could not do another step: it is looked at as if that had been so. */
-const INSTEAD_OF: Readonly<Record<string, string>> = { 'amp-signs': 'amp-light' };
+const INSTEAD_OF: Readonly<Record<string, string>> = { 'amp-signs': 'amp-light', 'spare-fuse': 'fuse-lamp' };
+/** What ends the asking of others: these were asked before it, and they are looked at as of then. */
+const ENDS_ASKING: readonly string[] = ['fuse-lamp', 'spare-fuse'];
 const CANNOT: Answer = { cannot: true };
 
 const add = (counts: Counts, step: string, outcome: string, times: number): void => {
@@ -80,10 +82,12 @@ function askedOn(steps: readonly Step[], { rig, facts }: Situation): (step: Step
   const given = findingsOver(new Map(steps.map((step) => [step.id, step])));
   const readings = steps.filter(({ tool }) => tool === 'meter').map(({ id }) => [id, CANNOT] as const);
   const before = { ...facts, ...Object.fromEntries(readings) };
-  const [all, unread] = [given({ rig, facts }), given({ rig, facts: before })];
+  const stillAsking = (from: Facts): Facts =>
+    Object.fromEntries(Object.entries(from).filter(([id]) => !ENDS_ASKING.includes(id)));
+  const [all, unread] = [facts, before].map((from) => [from, stillAsking(from)].map((so) => given({ rig, facts: so })));
   return (step) => {
     const { tool, sensible, id } = step;
-    if (!sensible || sensible(all) || (tool !== 'meter' && sensible(unread))) return true;
+    if (!sensible || all?.some(sensible) || (tool !== 'meter' && unread?.some(sensible))) return true;
     const other = INSTEAD_OF[id];
     return other !== undefined && sensible(given({ rig, facts: { ...before, [other]: CANNOT } }));
   };

@@ -3,7 +3,7 @@ import { basename } from 'node:path';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { CAUSE_FILES, CAUSES } from '../../src/causes/all.ts';
-import { type Cause, type Remedy, titleOf } from '../../src/causes/cause.ts';
+import { type Cause, type Remedy, splitOf, titleOf } from '../../src/causes/cause.ts';
 import { figureText } from '../../src/causes/figure.ts';
 import type { RepairAction } from '../../src/causes/repair-action.ts';
 import { EXAMPLE_RIGS } from '../../src/rig/examples.ts';
@@ -80,7 +80,7 @@ const asked = ({ repair, fix, proofOfCure }: Remedy): readonly CautionId[] => {
 /** All sentences of a remedy. */
 const textsOf = (cause: Cause, findings: Findings): readonly string[] => {
   const { numbers, repair: _, cautions: __, minutes: ___, proofOfCure, ...rest } = cause.remedy(findings);
-  const { byMeter, without } = cause.split;
+  const { byMeter, without } = splitOf(cause, findings);
   return [
     titleOf(cause, findings),
     byMeter,
@@ -110,8 +110,11 @@ describe('every cause', () => {
     expect(CAUSES.filter(({ faults }) => faults.length === 0)).toEqual([]);
   });
   it('says what it mends, how it is told from the rest, and names an article that there is', () => {
-    for (const { id, mends, split, article } of CAUSES) {
+    for (const cause of CAUSES) {
+      const { id, mends, article } = cause;
       expect(mends, id).not.toEqual([]);
+      const [split] = BIKES.map((findings) => splitOf(cause, findings));
+      if (!split) expect.fail('no bike');
       expect(split.byMeter, id).toMatch(/[?.]$/);
       expect(split.without, id).toMatch(/[?.]$/);
       if (article === undefined) continue;

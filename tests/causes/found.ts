@@ -2,7 +2,8 @@ import type { Cause, Remedy } from '../../src/causes/cause.ts';
 import { figureText } from '../../src/causes/figure.ts';
 import { EXAMPLE_RIGS } from '../../src/rig/examples.ts';
 import type { Rig } from '../../src/rig/rig.ts';
-import type { Findings } from '../../src/steps/outcome.ts';
+import type { KnownOf, StepId } from '../../src/steps/ids.ts';
+import { type Findings, findingsFrom } from '../../src/steps/outcome.ts';
 import type { Facts, Values } from '../../src/steps/step.ts';
 
 /** One amplifier for everything: 4 × 90 W into 4 Ω, 1.6 m of 8.37 mm², a 40 A fuse, a remote wire. */
@@ -21,6 +22,16 @@ export const found = (rig: Rig, read: Read = {}, facts: Facts = {}): Findings =>
   outcome: () => undefined,
   values: (step) => read[step] ?? {},
 });
+
+/** Outcomes of steps, by step. */
+export type Known = { readonly [Id in StepId]?: KnownOf<Id> };
+/** The bike with one known amplifier, with these outcomes. */
+export const answered = (known: Known): Findings =>
+  findingsFrom(
+    { rig: KNOWN, facts: {} },
+    (id) => (known as Readonly<Record<string, string>>)[id],
+    () => ({}),
+  );
 
 /** The figures of a remedy as they are written, by id. */
 export const figuresOf = ({ numbers }: Remedy): Readonly<Record<string, string>> =>

@@ -231,6 +231,16 @@ describe('the torch bulb', () => {
   });
 });
 
+describe('what changed last', () => {
+  const standing = (fault: string) =>
+    Array.from({ length: 400 }, (_, seed) => said('last-change', withFault(fault, BY_WIRE), {}, seed + 1)).filter(
+      (it) => it === 'stood',
+    ).length;
+  it('is months of standing for a battery that is empty, far more often than for one that is worn', () => {
+    expect(standing('battery-undercharged@stood')).toBeGreaterThan(2 * standing('battery-worn'));
+  });
+});
+
 describe('what was tried already', () => {
   const odds = (bike: Ridden, tried: string) =>
     Array.from({ length: 400 }, (_, seed) => said('tried-already', bike, {}, seed + 1)).filter((it) => it === tried)

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { ALL_STEPS } from '../../src/steps/all.ts';
-import { CONDITIONS, type ConditionId, conditionOf, standTogether, toDo } from '../../src/steps/conditions.ts';
+import { CONDITIONS, type ConditionId, conditionOf, standTogether, toDo, undoOf } from '../../src/steps/conditions.ts';
 import type { Step } from '../../src/steps/step.ts';
 import { on } from './situation.ts';
 
@@ -44,7 +44,7 @@ describe('the words of a condition', () => {
   it('start every tone from a volume of zero, and turn it down afterwards', () => {
     for (const id of IDS.filter((one) => one.startsWith('tone-'))) {
       for (const text of said(id)) expect(text).toMatch(/^Volume at zero.* one step at a time\.$/);
-      expect(conditionOf(id).undo).toMatch(/^Volume at zero/);
+      expect(undoOf(id, {})).toMatch(/^Volume at zero/);
     }
   });
   it('keep an engine outdoors, on the stand and in neutral', () => {
@@ -57,7 +57,9 @@ describe('the words of a condition', () => {
   });
   it('name the watts of the lamp in the place of the fuse, and the same rating for the fuse that goes back', () => {
     for (const text of said('lamp-for-fuse')) expect(text).toMatch(/21 to 55 W/);
-    expect(conditionOf('fuse-out').undo).toMatch(/same rating/);
+    expect(undoOf('fuse-out', {})).toMatch(/same rating/);
+    for (const facts of [{ 'spare-fuse': { option: 'opens' } }, { 'fuse-lamp': { option: 'bright' } }])
+      expect(undoOf('fuse-out', facts)).toMatch(/stays out/);
   });
   it('insulate the end of a remote wire that is off, and keep speaker plugs off metal', () => {
     expect(said('remote-off').join(' ')).toMatch(/end insulated.*tape its end/);

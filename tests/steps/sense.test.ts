@@ -157,6 +157,25 @@ describe('the fuses and leads of an amplifier', () => {
     expect(asks('spare-fuse', { ...DARK, 'fuse-look': 'whole' })).toBe(true);
     expect(asks('spare-fuse', { ...DARK, 'fuse-look': 'whole', 'fuse-sides': 'open' })).toBe(false);
   });
+  it('have no fuse put back in once a new one opened, or a lamp in its place stayed bright', () => {
+    const fed = [
+      ...['amp-terminals', 'fuse-sides', 'supply-under-load', 'plus-path', 'joint-drop', 'lowest-volts'],
+      ...['supply-wiggle', 'temporary-leads', 'remote-jumper', 'speakers-unplugged', 'one-by-one', 'signal-plug-out'],
+      ...['gain-down', 'amp-dc', 'amp-out', 'amp-signs', 'wakes-when-loud', 'key-positions'],
+    ] as StepId[];
+    const known = [
+      DARK,
+      { ...DARK, 'rear-drive': 'amp', 'amp-light': 'none', 'amp-goes-off': 'loud' },
+      { ...FAULT, 'speakers-unplugged': 'clears' },
+      { ...DARK, 'amp-terminals': 'sags', 'supply-under-load': 'plus-drop' },
+      { ...DARK, 'amp-terminals': 'ok', 'remote-volts': 'low' },
+    ] as const satisfies readonly Outcomes[];
+    const ever = (more: Outcomes) => fed.filter((id) => known.some((outcomes) => asks(id, { ...outcomes, ...more })));
+    expect(ever({})).toEqual(fed);
+    expect(ever({ 'spare-fuse': 'opens' })).toEqual([]);
+    expect(ever({ 'fuse-lamp': 'bright' })).toEqual([]);
+    expect(asks('fuse-lamp', { ...DARK, 'fuse-look': 'whole', 'spare-fuse': 'opens' })).toBe(true);
+  });
   it('look at the fuses of the amplifier itself only where plus and ground may be there', () => {
     expect(asks('body-fuse', { ...DARK, 'amp-terminals': 'ok' })).toBe(true);
     expect(asks('body-fuse', { ...DARK, 'amp-terminals': 'plus-open' })).toBe(false);
@@ -367,7 +386,8 @@ describe('every step', () => {
   it('can make sense on some bike: an amplifier that is dark, on, at fault or unseen, and a rear that is silent', () => {
     const cases: readonly Outcomes[] = [
       {},
-      { ...DARK, 'amp-terminals': 'plus-open', 'fuse-look': 'blown', 'fuse-lamp': 'bright', 'remote-lamp': 'dark' },
+      { ...DARK, 'fuse-look': 'blown', 'fuse-lamp': 'bright', 'remote-lamp': 'dark' },
+      { ...DARK, 'amp-terminals': 'plus-open', 'fuse-look': 'blown', 'fuse-lamp': 'dark' },
       { ...DARK, 'amp-terminals': 'battery-low', 'remote-volts': 'none', 'unit-kind': 'replaced' },
       { ...DARK, 'which-amp': 'front', 'amp-terminals': 'ok', 'fuse-lamp': 'dark' },
       { ...DARK, 'amp-light': 'cannot', 'rear-amp-turn-on': 'cannot' },

@@ -14,6 +14,8 @@ const SHOWN_BY: Readonly<Record<string, Readonly<Record<string, string>>>> = {
     'bulb-to-frame': 'speaker-wire-to-frame@both-rear',
     'remote-lamp': 'remote-wire-open',
     'temporary-leads': 'amp-ground-open',
+    'spare-fuse': 'wire-chafed@plus-lead',
+    'amp-terminals': 'wire-chafed@plus-lead',
   },
 };
 

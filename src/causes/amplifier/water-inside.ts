@@ -1,6 +1,6 @@
 import type { Cause } from '../cause.ts';
 import { TEN_STARTS } from '../supply-ways.ts';
-import { AmpName, ampName } from '../the-amp.ts';
+import { ampName } from '../the-amp.ts';
 import { YOURSELF_OR_FITTER } from '../who.ts';
 
 export const waterInside: Cause = {
@@ -42,8 +42,8 @@ export const waterInside: Cause = {
     ifDoneAnyway: 'A new one in the same wet place lasts until the next rain.',
     cautions: ['minus-first', 'key-off', 'into-a-short', 'warranty', 'hot'],
     proofOfCure: {
-      byEar: `${TEN_STARTS} The same after the next wash or rain. ${AmpName(f)} stays on for thirty minutes.`,
-      byMeter: 'Key off, speaker plugs off it: each speaker wire above 100 kΩ to the frame.',
+      byEar: `${TEN_STARTS} It plays for thirty minutes, and the same after the next wash or rain.`,
+      byMeter: `Key off, speaker plugs off it: each speaker wire above 100 kΩ to the frame. Plugs back: ${ampName(f)} comes on, and plays for thirty minutes.`,
     },
   }),
 };

@@ -14,7 +14,8 @@ export const batteryUndercharged: Cause = {
   mends: ['amp-supply'],
   remedy: (f) => ({
     what: 'The battery has too little charge: loud music pulls it under the volts at which an amplifier switches itself off.',
-    background: 'Short rides, heated gear, or the radio on with the engine off take more than the road puts back.',
+    background:
+      'Short rides, months of standing, heated gear, or the radio on with the engine off take more than the road puts back.',
     numbers: [...batteryRead(f), ...KEY_ON_FIGURES, CUT_OUT],
     repair: [{ do: 'charge-battery' }],
     fix: [

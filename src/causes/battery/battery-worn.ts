@@ -7,6 +7,7 @@ import {
   givesWay,
   KEY_ON_FIGURES,
   KEY_ON_OR_MORE,
+  NEARLY_EMPTY,
   RUNNING,
 } from '../battery-state.ts';
 import type { Cause } from '../cause.ts';
@@ -18,7 +19,7 @@ export const batteryWorn: Cause = {
   title: 'The battery is worn out',
   faults: ['battery-worn'],
   split: {
-    byMeter: 'Full and rested, key on for fifteen minutes, music off: does it fall below 11.8 V?',
+    byMeter: `Full and rested, key on for fifteen minutes, music off: does it fall ${NEARLY_EMPTY}?`,
     without: 'Charged for a night: is the starter still slow the next morning, or the lamps dim as it turns?',
   },
   mends: ['amp-supply'],
@@ -28,7 +29,7 @@ export const batteryWorn: Cause = {
     numbers: [...batteryRead(f), ...givesWay(f), ...KEY_ON_FIGURES, CUT_OUT],
     repair: [{ do: 'replace-battery' }],
     fix: [
-      `Charge the old one fully first, then four hours’ rest. ${FULL_AND_RESTED} Key on for fifteen minutes: below 11.8 V, it is worn.`,
+      `Charge the old one fully first, then four hours’ rest. ${FULL_AND_RESTED} Key on for fifteen minutes: ${NEARLY_EMPTY}, it is worn.`,
       'Key off. Minus rings off together, then plus.',
       'The new one: size and chemistry that the bike asks for, fully charged before it goes in.',
       'Rings bright, plus tight, then minus. No ring may turn by hand.',

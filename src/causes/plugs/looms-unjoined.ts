@@ -4,7 +4,7 @@ import { YOURSELF_OR_FITTER } from '../who.ts';
 
 export const loomsUnjoined: Cause = {
   id: 'looms-unjoined',
-  title: 'Front and rear half of the loom never joined',
+  title: 'Front and rear half of the loom not joined',
   faults: ['looms-unjoined'],
   split: {
     byMeter: 'Key off, meter on ohms: the coils from the rear half of the loom, and open from whatever feeds it?',

@@ -1,3 +1,4 @@
+import { is } from '../../steps/outcome.ts';
 import type { Cause } from '../cause.ts';
 import { figureText } from '../figure.ts';
 import { capital } from '../the-amp.ts';
@@ -9,10 +10,15 @@ export const speakerWireToFrame: Cause = {
   id: 'speaker-wire-to-frame',
   title: (f) => capital(placed(speakersInQuestion(f), 'speaker wire on the frame')),
   faults: ['speaker-wire-to-frame'],
-  split: {
-    byMeter: 'Key off, plug apart, meter on ohms, lids moving: each speaker wire to bare frame metal, above 100 kΩ?',
-    without:
-      'Key off, all speaker plugs apart. Plug in one at a time, key off between: does one of them silence the rest?',
+  split: (f) => {
+    const wasRead = is(f, 'wire-to-frame', 'shorted') || is(f, 'amp-wires-to-frame', 'shorted');
+    return {
+      byMeter: wasRead
+        ? 'Key off, meter on ohms, on the wire that read low to bare frame metal: does it jump as you move lids, seat and steering, and is it clear with the speaker off that run?'
+        : 'Key off, plug apart, meter on ohms, lids moving: each speaker wire to bare frame metal, above 100 kΩ?',
+      without:
+        'Key off, all speaker plugs apart. Plug in one at a time, key off between: does one of them silence the rest?',
+    };
   },
   mends: ['run'],
   article: 'half-the-supply-on-a-speaker-wire',

@@ -1,3 +1,4 @@
+import { is } from '../../steps/outcome.ts';
 import type { Cause } from '../cause.ts';
 import { fuseFigures, fuseInWords, fusePart, renewMainFuse } from '../main-fuse.ts';
 import { MINUS_BACK } from '../supply-ways.ts';
@@ -8,16 +9,19 @@ export const plusLeadChafed: Cause = {
   id: 'plus-lead-chafed',
   title: (f) => `The plus lead of ${ampName(f)} touches the frame`,
   faults: ['wire-chafed@plus-lead'],
-  split: {
+  split: (f) => ({
     byMeter:
       'Key off, fuse out, battery minus off, plus lead off the amplifier, meter on ohms: lead to bare frame metal, above 100 kΩ?',
-    without:
-      'Battery minus off, plus lead off the amplifier and taped, a 21 to 55 W lamp in the fuse’s place, minus on: does it stay bright?',
-  },
+    without: is(f, 'lead-off-amp', 'bright')
+      ? 'The lamp still in the fuse’s place, the lead off the amplifier and taped: does it flicker as you move the lead along its way?'
+      : 'Battery minus off, plus lead off the amplifier and taped, a 21 to 55 W lamp in the fuse’s place, minus on: does it stay bright?',
+  }),
   mends: ['amp-supply'],
   remedy: (f) => ({
     what: `The plus lead of ${ampName(f)} is chafed through to the frame, and that opened its main fuse.`,
-    background: `${AmpName(f)} is not what opens the fuse: the lead shorts before it.`,
+    background: is(f, 'lead-off-amp', 'bright')
+      ? `${AmpName(f)} is not what opens the fuse: the lead shorts before it.`
+      : `Then the lead shorts before the amplifier. A lamp in the fuse’s place, with the lead off ${ampName(f)}, tells one from the other.`,
     numbers: fuseFigures(f),
     repair: [{ do: 'free-wire', wire: 'plus-lead' }, renewMainFuse(f)],
     fix: [
@@ -32,7 +36,10 @@ export const plusLeadChafed: Cause = {
     minutes: 45,
     who: FITTER,
     parts: ['Sealed crimp, sleeve, grommets, cable ties', fusePart(f)],
-    notBuy: ['A bigger fuse: the lead would burn in its place.', 'An amplifier: it was not the trouble.'],
+    notBuy: [
+      'A bigger fuse: the lead would burn in its place.',
+      'An amplifier, before the lead was mended and it was tried.',
+    ],
     ifDoneAnyway: 'With a bigger fuse the lead itself becomes the fuse, beside a fuel tank.',
     cautions: ['minus-first', 'fuse', 'lamp-hot', 'battery-gas', 'hot'],
     proofOfCure: {

@@ -1,16 +1,28 @@
+import { is } from '../../steps/outcome.ts';
 import type { Cause } from '../cause.ts';
 import { healthyRemoteInWords, REMOTE_PARTS, remoteFigures, SWITCHED_FEED, TOLD_NOTHING } from '../remote-wire.ts';
 import { TEN_STARTS } from '../supply-ways.ts';
 import { ampName } from '../the-amp.ts';
 import { FITTER } from '../who.ts';
 
+/** For whoever found its start dead: why it is. */
+const FEED = {
+  byMeter:
+    'Key off: is the fuse of the feed that it is tapped from whole? Then, key turned through all positions: does one give it volts?',
+  without:
+    'Key off: is the fuse of the feed that it is tapped from whole? Then, key turned through all positions: does the LED lamp light in one?',
+};
+
 export const remoteSourceDead: Cause = {
   id: 'remote-source-dead',
   title: (f) => `The remote wire of ${ampName(f)} is tapped from a dead or wrong feed`,
   faults: ['remote-source-dead'],
-  split: {
-    byMeter: 'Head unit on, red where the remote wire begins, black on the battery minus post: no volts?',
-    without: 'Head unit on: does an LED test lamp stay dark where the remote wire begins?',
+  split: (f) => {
+    if (is(f, 'remote-source', 'dead') || is(f, 'remote-start-lamp', 'dark')) return FEED;
+    return {
+      byMeter: 'Head unit on, red where the remote wire begins, black on the battery minus post: no volts?',
+      without: 'Head unit on: does an LED test lamp stay dark where the remote wire begins?',
+    };
   },
   mends: ['amp-supply', 'unit-leads', 'unit'],
   remedy: (f) => ({

@@ -15,7 +15,7 @@ import { shareInWords } from './shares.ts';
 import type { FaultView } from './view.ts';
 
 /** Whether a fix costs more than hands and a few minutes: then it is made sure of first. */
-export const isDear = ({ repair }: Remedy): boolean => effortOf(repair) !== 'hands';
+export const isDear = ({ repair, alreadyDone }: Remedy): boolean => !alreadyDone && effortOf(repair) !== 'hands';
 
 /** What the word for how sure it is rests on. It says no more than was reckoned. */
 function because(view: FaultView, cause: Cause, certainty: Certainty, dear: boolean): string {

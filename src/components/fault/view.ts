@@ -1,7 +1,7 @@
 import { causeTitle, observationsOf } from '../../../machines/decision.ts';
 import { elsewhere, type HandsOver, type Late, type StagedFlow } from '../../../machines/machine.ts';
 import type { Standing } from '../../case/standing.ts';
-import type { Cause } from '../../causes/cause.ts';
+import { type Cause, splitOf } from '../../causes/cause.ts';
 import { evidence, type Moved } from '../../inference/evidence.ts';
 import { reckoned } from '../../inference/pairs.ts';
 import { type Knowledge, type Posterior, ranked, type Share } from '../../inference/posterior.ts';
@@ -69,7 +69,10 @@ export function viewOf(flow: StagedFlow, standing: Standing, late: Late): FaultV
     causeOf,
     shareOf: (cause) => all.find((one) => one.cause === cause)?.shareRatio ?? 0,
     lookedForBy: (cause) => flow.handsOver.find((to) => elsewhere(to.flow) === cause),
-    splitOf: (cause) => causeOf(cause)?.split[hasMeter ? 'byMeter' : 'without'],
+    splitOf: (id) => {
+      const cause = causeOf(id);
+      return cause && splitOf(cause, findings)[hasMeter ? 'byMeter' : 'without'];
+    },
     moved: (cause) => {
       movedBy ??= evidence(model, known);
       return movedBy(cause);

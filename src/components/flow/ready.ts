@@ -1,6 +1,6 @@
 import type { Case } from '../../case/events.ts';
 import type { CautionId } from '../../steps/cautions.ts';
-import { type ConditionId, conditionOf, toDo } from '../../steps/conditions.ts';
+import { type ConditionId, conditionOf, toDo, undoOf } from '../../steps/conditions.ts';
 import type { Situation, Step } from '../../steps/step.ts';
 import { CONDITION_NAMES } from './condition-names.ts';
 
@@ -61,7 +61,7 @@ const withoutBareKey = (next: readonly ConditionId[]): readonly ConditionId[] =>
 
 export function readyFor(step: Step, it: Case, steps: ReadonlyMap<string, Step>, situation: Situation): Ready {
   const { putBack, next, standing } = toDoFor(step, it, steps, situation);
-  const undone = putBack.flatMap((id) => conditionOf(id).undo ?? []);
+  const undone = putBack.flatMap((id) => undoOf(id, situation.facts) ?? []);
   const said = withoutBareKey(next);
   return {
     bike: [...undone, ...said.map((id) => conditionOf(id).bike)],

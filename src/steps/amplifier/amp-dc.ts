@@ -2,6 +2,7 @@ import { OUTPUT_DC_BAD_V, OUTPUT_DC_HEALTHY_V } from '../../compute/amp-supply.t
 import { ampMayBeThere } from '../fitted/amp-there.ts';
 import { is } from '../outcome.ts';
 import { measurement, type ReadingStep } from '../step.ts';
+import { fuseStaysOut } from '../supply/may-fail.ts';
 import { mayProtectItself } from './seen-on.ts';
 
 export const ampDc: ReadingStep<'ok' | 'offset' | 'unclear'> = measurement({
@@ -15,7 +16,7 @@ export const ampDc: ReadingStep<'ok' | 'offset' | 'unclear'> = measurement({
   tool: 'meter',
   minutes: 4,
   conditions: ['amp-uncovered', 'amp-outputs-off', 'music-paused', 'meter-on-dc'],
-  sensible: (f) => ampMayBeThere(f) && mayProtectItself(f) && !is(f, 'speakers-unplugged', 'stays'),
+  sensible: (f) => ampMayBeThere(f) && !fuseStaysOut(f) && mayProtectItself(f) && !is(f, 'speakers-unplugged', 'stays'),
   observes: ['amp'],
   cautions: ['amp-output', 'bridge'],
   probes: { red: 'amp-out-plus', black: 'amp-out-minus' },

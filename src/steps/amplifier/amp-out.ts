@@ -3,6 +3,7 @@ import { formatQuantity } from '../../compute/quantity.ts';
 import { rearAmpMayBeThere } from '../fitted/amp-there.ts';
 import { is } from '../outcome.ts';
 import { type Band, bandOf, measurement, type ReadingStep, type Situation, type Values } from '../step.ts';
+import { fuseStaysOut } from '../supply/may-fail.ts';
 import { acReading, tooLittle } from '../tools/ac-volts.ts';
 import { HIDDEN_RATIO, hiddenBy } from '../tools/residue.ts';
 import { smallestDigitV } from '../tools/smallest-digit.ts';
@@ -67,7 +68,7 @@ export const ampOut: ReadingStep<'ok' | 'low' | 'none'> = measurement({
   tool: 'meter',
   minutes: 8,
   conditions: ['amp-uncovered', 'amp-outputs-off', 'tone-400', 'meter-on-ac'],
-  sensible: (f) => rearAmpMayBeThere(f) && !is(f, 'amp-light', 'off', 'fault', 'blinks'),
+  sensible: (f) => rearAmpMayBeThere(f) && !fuseStaysOut(f) && !is(f, 'amp-light', 'off', 'fault', 'blinks'),
   observes: ['settings', 'profile', 'unit', 'unit-leads', 'amp-supply', 'amp'],
   cautions: ['amp-output', 'key-off', 'bridge'],
   tones: ['400hz'],

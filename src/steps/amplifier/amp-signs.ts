@@ -1,5 +1,6 @@
 import { ampMayBeThere } from '../fitted/amp-there.ts';
 import { type ChoiceStep, choice } from '../step.ts';
+import { fuseStaysOut } from '../supply/may-fail.ts';
 import { hasNoLamp } from './seen-on.ts';
 
 export const ampSigns: ChoiceStep<'alive' | 'cycles' | 'dead'> = choice({
@@ -17,7 +18,7 @@ export const ampSigns: ChoiceStep<'alive' | 'cycles' | 'dead'> = choice({
   tool: 'ears',
   minutes: 11,
   conditions: ['volume-zero'],
-  sensible: (f) => ampMayBeThere(f) && hasNoLamp(f),
+  sensible: (f) => ampMayBeThere(f) && !fuseStaysOut(f) && hasNoLamp(f),
   observes: ['settings', 'profile', 'unit', 'unit-leads', 'amp-supply', 'amp', 'run'],
   cautions: ['hot', 'wakes-loud'],
   options: {

@@ -1,6 +1,7 @@
 import { ampMayBeThere } from '../fitted/amp-there.ts';
 import { is } from '../outcome.ts';
 import { type ChoiceStep, choice } from '../step.ts';
+import { fuseStaysOut } from '../supply/may-fail.ts';
 
 export const gainDown: ChoiceStep<'stays-on' | 'goes-off'> = choice({
   place: 'amplifier',
@@ -18,7 +19,7 @@ export const gainDown: ChoiceStep<'stays-on' | 'goes-off'> = choice({
   tool: 'none',
   minutes: 4,
   conditions: ['amp-uncovered', 'head-unit-playing'],
-  sensible: (f) => ampMayBeThere(f) && is(f, 'amp-goes-off', 'loud'),
+  sensible: (f) => ampMayBeThere(f) && !fuseStaysOut(f) && is(f, 'amp-goes-off', 'loud'),
   observes: ['settings', 'profile', 'unit', 'amp-supply', 'amp', 'run', 'speaker'],
   cautions: ['loud-tone'],
   options: { 'stays-on': 'No, it stays on now', 'goes-off': 'Yes, it still goes off' },

@@ -1,5 +1,6 @@
 import { is } from '../outcome.ts';
 import { type ChoiceStep, choice } from '../step.ts';
+import { fuseStaysOut } from '../supply/may-fail.ts';
 
 export const oneByOne: ChoiceStep<'one' | 'each' | 'together' | 'none'> = choice({
   place: 'amplifier',
@@ -18,6 +19,7 @@ export const oneByOne: ChoiceStep<'one' | 'each' | 'together' | 'none'> = choice
   minutes: 8,
   conditions: ['key-off', 'amp-uncovered', 'amp-outputs-off'],
   sensible: (f) =>
+    !fuseStaysOut(f) &&
     is(f, 'speakers-unplugged', 'clears') &&
     !is(f, 'amp-wires-to-frame', 'shorted') &&
     !is(f, 'amp-runs', 'low') &&

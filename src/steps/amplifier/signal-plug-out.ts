@@ -1,6 +1,7 @@
 import { ampMayBeThere } from '../fitted/amp-there.ts';
 import { switchedBy } from '../fitted/switched-by.ts';
 import { type ChoiceStep, choice } from '../step.ts';
+import { fuseStaysOut } from '../supply/may-fail.ts';
 import { showsFault } from './seen-on.ts';
 
 export const signalPlugOut: ChoiceStep<'clears' | 'stays' | 'dark'> = choice({
@@ -18,7 +19,7 @@ export const signalPlugOut: ChoiceStep<'clears' | 'stays' | 'dark'> = choice({
   tool: 'none',
   minutes: 4,
   conditions: ['amp-uncovered', 'volume-zero', 'signal-plug-out', 'music-paused'],
-  sensible: (f) => ampMayBeThere(f) && showsFault(f) && (switchedBy(f) ?? 'wire') === 'wire',
+  sensible: (f) => ampMayBeThere(f) && !fuseStaysOut(f) && showsFault(f) && (switchedBy(f) ?? 'wire') === 'wire',
   observes: ['unit', 'unit-leads', 'amp-supply', 'amp', 'run', 'speaker'],
   cautions: ['key-off', 'bridge', 'wakes-loud'],
   options: { clears: 'Yes, normal now', stays: 'No, still the fault lamp', dark: 'No, it is dark now' },

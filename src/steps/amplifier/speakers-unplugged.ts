@@ -1,6 +1,7 @@
 import { ampMayBeThere } from '../fitted/amp-there.ts';
 import { answeredWith } from '../outcome.ts';
 import { type ChoiceStep, choice } from '../step.ts';
+import { fuseStaysOut } from '../supply/may-fail.ts';
 import { mayProtectItself } from './seen-on.ts';
 
 export const speakersUnplugged: ChoiceStep<'clears' | 'stays' | 'dark'> = choice({
@@ -14,7 +15,7 @@ export const speakersUnplugged: ChoiceStep<'clears' | 'stays' | 'dark'> = choice
   tool: 'none',
   minutes: 4,
   conditions: ['amp-uncovered', 'amp-outputs-off', 'head-unit-playing'],
-  sensible: (f) => ampMayBeThere(f) && mayProtectItself(f),
+  sensible: (f) => ampMayBeThere(f) && !fuseStaysOut(f) && mayProtectItself(f),
   observes: ['amp-supply', 'amp', 'run', 'speaker'],
   cautions: ['key-off', 'bridge'],
   options: { clears: 'Yes, normal now', stays: 'No, still the fault lamp, or blinking', dark: 'No, it is dark now' },

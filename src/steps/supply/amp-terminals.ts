@@ -3,7 +3,7 @@ import { formatRange } from '../../compute/quantity.ts';
 import { type Band, labelIn, measurement, type ReadingStep, type Values } from '../step.ts';
 import { dcReading } from '../tools/dc-volts.ts';
 import { BATTERY, BATTERY_BANDS } from './battery.ts';
-import { supplyMayFail } from './may-fail.ts';
+import { fuseStaysOut, supplyMayFail } from './may-fail.ts';
 import { DRIFT_V, NEAR_V, plusBands } from './terminal-bands.ts';
 
 function groundBands(supplyV: number): readonly Band[] {
@@ -40,7 +40,7 @@ export const ampTerminals: ReadingStep<
   tool: 'meter',
   minutes: 3,
   conditions: ['amp-uncovered', 'head-unit-playing', 'black-on-minus', 'meter-on-dc'],
-  sensible: supplyMayFail,
+  sensible: (f) => supplyMayFail(f) && !fuseStaysOut(f),
   observes: ['amp-supply'],
   cautions: ['plus-probe'],
   probes: { red: 'amp-plus', black: 'battery-minus' },

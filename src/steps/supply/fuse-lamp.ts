@@ -1,3 +1,4 @@
+import { is } from '../outcome.ts';
 import { type ChoiceStep, choice } from '../step.ts';
 import { fuseIsOpen } from './may-fail.ts';
 
@@ -17,7 +18,7 @@ export const fuseLamp: ChoiceStep<'dark' | 'dim' | 'bright'> = choice({
   tool: 'test-lamp',
   minutes: 5,
   conditions: ['amp-uncovered', 'remote-off', 'amp-outputs-off', 'lamp-for-fuse'],
-  sensible: fuseIsOpen,
+  sensible: (f) => fuseIsOpen(f) || is(f, 'spare-fuse', 'opens'),
   observes: ['amp-supply', 'amp'],
   cautions: ['key-off', 'lamp-hot', 'minus-first', 'fuse'],
   options: {

@@ -3,7 +3,7 @@ import { is } from '../outcome.ts';
 import { labelIn, measurement, type ReadingStep } from '../step.ts';
 import { dcReading } from '../tools/dc-volts.ts';
 import { batteryV } from './amp-feed.ts';
-import { supplyMayFail } from './may-fail.ts';
+import { fuseStaysOut, supplyMayFail } from './may-fail.ts';
 import { DRIFT_V, NEAR_V, plusBands } from './terminal-bands.ts';
 
 /** Both sides of the main fuse, while it sits in its holder. */
@@ -22,7 +22,7 @@ export const fuseSides: ReadingStep<'whole' | 'sags' | 'open' | 'no-feed'> = mea
   tool: 'meter',
   minutes: 3,
   conditions: ['black-on-minus', 'meter-on-dc'],
-  sensible: (f) => supplyMayFail(f) && is(f, 'amp-terminals', 'plus-open', 'sags', 'cannot'),
+  sensible: (f) => supplyMayFail(f) && !fuseStaysOut(f) && is(f, 'amp-terminals', 'plus-open', 'sags', 'cannot'),
   observes: ['amp-supply'],
   cautions: ['plus-probe', 'hot'],
   probes: { red: 'fuse-out', black: 'battery-minus' },

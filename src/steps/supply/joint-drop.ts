@@ -5,7 +5,7 @@ import { type Band, labelIn, measurement, type Reading, type ReadingStep } from 
 import { MOST_V } from '../tools/dc-volts.ts';
 import { LAMP_A } from './amp-feed.ts';
 import { LAST_DIGIT_V } from './drops.ts';
-import { supplyMayFail } from './may-fail.ts';
+import { fuseStaysOut, supplyMayFail } from './may-fail.ts';
 
 /** A terminal that holds its copper has less than this. Common practice, no published source. */
 const TERMINAL_OHM = 0.001;
@@ -45,7 +45,8 @@ export const jointDrop: ReadingStep<'ok' | 'unclear' | 'plus' | 'ground'> = meas
   tool: 'meter',
   minutes: 5,
   conditions: ['amp-uncovered', 'line-leads-out', 'lamp-on', 'meter-on-dc'],
-  sensible: (f) => supplyMayFail(f) && is(f, 'supply-under-load', 'unclear', 'plus-drop', 'ground-drop'),
+  sensible: (f) =>
+    supplyMayFail(f) && !fuseStaysOut(f) && is(f, 'supply-under-load', 'unclear', 'plus-drop', 'ground-drop'),
   observes: ['amp-supply'],
   cautions: ['plus-probe', 'lamp-hot'],
   probes: { red: 'plus-copper', black: 'amp-plus' },

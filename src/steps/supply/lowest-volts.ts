@@ -5,7 +5,7 @@ import { is } from '../outcome.ts';
 import { type Band, labelIn, measurement, type ReadingStep, type Situation } from '../step.ts';
 import { dcReading, MOST_V } from '../tools/dc-volts.ts';
 import { batteryV } from './amp-feed.ts';
-import { supplyMayFail } from './may-fail.ts';
+import { fuseStaysOut, supplyMayFail } from './may-fail.ts';
 import { nothingBelowV } from './terminal-bands.ts';
 
 function lowestBands(situation: Situation): readonly Band[] {
@@ -41,7 +41,10 @@ export const lowestVolts: ReadingStep<'holds' | 'unclear' | 'sags' | 'none'> = m
   minutes: 5,
   conditions: ['amp-uncovered', 'head-unit-playing', 'meter-on-dc'],
   sensible: (f) =>
-    supplyMayFail(f) && (mayBeOff(f) || goesOffAtTimes(f)) && is(f, 'amp-terminals', 'ok', 'unclear', 'sags', 'cannot'),
+    supplyMayFail(f) &&
+    !fuseStaysOut(f) &&
+    (mayBeOff(f) || goesOffAtTimes(f)) &&
+    is(f, 'amp-terminals', 'ok', 'unclear', 'sags', 'cannot'),
   observes: ['amp-supply'],
   cautions: ['plus-probe', 'wakes-loud'],
   probes: { red: 'amp-plus', black: 'amp-ground' },

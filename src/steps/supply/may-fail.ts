@@ -8,6 +8,9 @@ export const supplyMayFail = (f: Findings): boolean => ampMayBeThere(f) && !stay
 /** Whether no volts come out of its main fuse, as seen or read. */
 export const fuseIsOpen = (f: Findings): boolean => is(f, 'fuse-look', 'blown') || is(f, 'fuse-sides', 'open');
 
+/** Whether something shorts what its main fuse feeds: a lamp stayed bright there, or a new fuse opened too. */
+export const fuseStaysOut = (f: Findings): boolean => is(f, 'spare-fuse', 'opens') || is(f, 'fuse-lamp', 'bright');
+
 /** Whether its main fuse may be open: nobody read a plus behind it, and nothing woke it. */
 export const fuseMayBeOpen = (f: Findings): boolean =>
   supplyMayFail(f) &&

@@ -2,6 +2,7 @@ import { formatQuantity } from '../../compute/quantity.ts';
 import { is, numberIn } from '../outcome.ts';
 import { measurement, type ReadingStep, type Situation } from '../step.ts';
 import { dcReading } from '../tools/dc-volts.ts';
+import { fuseStaysOut } from './may-fail.ts';
 import { supplyUnderLoad } from './supply-under-load.ts';
 import { weakestPart } from './weakest-part.ts';
 
@@ -24,7 +25,7 @@ export const plusPath: ReadingStep<'ring' | 'holder' | 'lead'> = measurement({
   minutes: 4,
   conditions: ['amp-uncovered', 'line-leads-out', 'lamp-on', 'meter-on-dc'],
   // Worn on its own is no reason, but with one more thing beside it the weakest part is looked into.
-  sensible: (f) => is(f, 'supply-under-load', 'plus-drop') || weakestPart(f) === 'plus',
+  sensible: (f) => !fuseStaysOut(f) && (is(f, 'supply-under-load', 'plus-drop') || weakestPart(f) === 'plus'),
   observes: ['amp-supply'],
   cautions: ['plus-probe', 'lamp-hot'],
   probes: { red: 'battery-plus', black: 'fuse-in' },

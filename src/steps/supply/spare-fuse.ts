@@ -19,7 +19,7 @@ export const spareFuse: ChoiceStep<'wakes' | 'holds' | 'fault' | 'opens'> = choi
   minutes: 4,
   conditions: ['amp-uncovered', 'remote-off', 'amp-outputs-off', 'fuse-out'],
   sensible: (f) =>
-    is(f, 'fuse-lamp', 'dark', 'dim', 'cannot') ||
+    (fuseIsOpen(f) && is(f, 'fuse-lamp', 'dark', 'dim', 'cannot')) ||
     (is(f, 'fuse-look', 'whole', 'holder') && fuseMayBeOpen(f) && !fuseIsOpen(f)),
   observes: ['amp-supply', 'amp'],
   cautions: ['fuse', 'key-off'],

@@ -6,7 +6,7 @@ import { dcReading } from '../tools/dc-volts.ts';
 import { healthyPathOhm, LAMP_A } from './amp-feed.ts';
 import { BATTERY, BATTERY_BANDS } from './battery.ts';
 import { bandsOfDrop, cuttingOutV, type Drop, isDrop } from './drops.ts';
-import { supplyMayFail } from './may-fail.ts';
+import { fuseStaysOut, supplyMayFail } from './may-fail.ts';
 import { DRIFT_V } from './terminal-bands.ts';
 
 function togetherCutsOut(values: Values, situation: Situation): boolean {
@@ -42,7 +42,7 @@ export const supplyUnderLoad: ReadingStep<'ok' | 'unclear' | 'plus-drop' | 'grou
     tool: 'meter',
     minutes: 10,
     conditions: ['amp-uncovered', 'line-leads-out', 'lamp-on', 'meter-on-dc'],
-    sensible: (f) => supplyMayFail(f) && is(f, 'amp-terminals', 'ok', 'unclear', 'sags'),
+    sensible: (f) => supplyMayFail(f) && !fuseStaysOut(f) && is(f, 'amp-terminals', 'ok', 'unclear', 'sags'),
     observes: ['amp-supply'],
     cautions: ['plus-probe', 'lamp-hot'],
     probes: { red: 'battery-plus', black: 'amp-plus' },

@@ -1,6 +1,6 @@
 import { theAmp } from '../fitted/the-amp.ts';
 import { type ChoiceStep, choice } from '../step.ts';
-import { supplyMayFail } from './may-fail.ts';
+import { fuseStaysOut, supplyMayFail } from './may-fail.ts';
 
 export const supplyWiggle: ChoiceStep<'no-effect' | 'battery' | 'holder' | 'terminal' | 'ground' | 'remote' | 'input'> =
   choice({
@@ -19,7 +19,7 @@ export const supplyWiggle: ChoiceStep<'no-effect' | 'battery' | 'holder' | 'term
     tool: 'none',
     minutes: 5,
     conditions: ['amp-uncovered', 'head-unit-playing'],
-    sensible: supplyMayFail,
+    sensible: (f) => supplyMayFail(f) && !fuseStaysOut(f),
     observes: ['unit-leads', 'amp-supply', 'amp'],
     cautions: ['wakes-loud'],
     options: {

@@ -1,6 +1,6 @@
-import { is, isKnown } from '../outcome.ts';
+import { isKnown } from '../outcome.ts';
 import { type ChoiceStep, choice } from '../step.ts';
-import { fuseIsOpen, supplyMayFail } from './may-fail.ts';
+import { fuseIsOpen, fuseStaysOut, supplyMayFail } from './may-fail.ts';
 
 /** Both ways bypassed, one at a time: the test of leads for whoever has no meter. */
 export const temporaryLeads: ChoiceStep<'plus' | 'ground' | 'both' | 'neither'> = choice({
@@ -21,8 +21,7 @@ export const temporaryLeads: ChoiceStep<'plus' | 'ground' | 'both' | 'neither'> 
   tool: 'jumper',
   minutes: 10,
   conditions: ['key-off', 'amp-uncovered'],
-  sensible: (f) =>
-    supplyMayFail(f) && !isKnown(f, 'supply-under-load') && !fuseIsOpen(f) && !is(f, 'fuse-lamp', 'bright'),
+  sensible: (f) => supplyMayFail(f) && !isKnown(f, 'supply-under-load') && !fuseIsOpen(f) && !fuseStaysOut(f),
   observes: ['amp-supply', 'amp'],
   cautions: ['minus-first', 'temporary-lead', 'key-off', 'ground-open'],
   options: {

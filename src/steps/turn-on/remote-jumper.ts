@@ -2,6 +2,7 @@ import { mayBeOff } from '../amplifier/seen-on.ts';
 import { ampMayBeThere } from '../fitted/amp-there.ts';
 import { is } from '../outcome.ts';
 import { type ChoiceStep, choice } from '../step.ts';
+import { fuseStaysOut } from '../supply/may-fail.ts';
 
 export const remoteJumper: ChoiceStep<'wakes' | 'blinks' | 'dead' | 'fault' | 'no-terminal'> = choice({
   place: 'turn-on',
@@ -19,7 +20,8 @@ export const remoteJumper: ChoiceStep<'wakes' | 'blinks' | 'dead' | 'fault' | 'n
   tool: 'jumper',
   minutes: 3,
   conditions: ['amp-uncovered', 'line-leads-out', 'remote-off', 'volume-zero'],
-  sensible: (f) => ampMayBeThere(f) && mayBeOff(f) && !is(f, 'amp-terminals', 'plus-open', 'ground-open', 'sags'),
+  sensible: (f) =>
+    ampMayBeThere(f) && !fuseStaysOut(f) && mayBeOff(f) && !is(f, 'amp-terminals', 'plus-open', 'ground-open', 'sags'),
   observes: ['amp-supply', 'amp', 'run', 'speaker'],
   cautions: ['jumper', 'wakes-loud'],
   options: {

@@ -3,6 +3,7 @@ import { ampMayBeThere } from '../fitted/amp-there.ts';
 import { switchedBy } from '../fitted/switched-by.ts';
 import { is } from '../outcome.ts';
 import { type ChoiceStep, choice } from '../step.ts';
+import { fuseStaysOut } from '../supply/may-fail.ts';
 
 export const wakesWhenLoud: ChoiceStep<'awake' | 'wakes' | 'wakes-silent' | 'blinks' | 'fault' | 'stays-off'> = choice({
   place: 'turn-on',
@@ -21,6 +22,7 @@ export const wakesWhenLoud: ChoiceStep<'awake' | 'wakes' | 'wakes-silent' | 'bli
   minutes: 2,
   conditions: ['head-unit-playing'],
   sensible: (f) =>
+    !fuseStaysOut(f) &&
     ampMayBeThere(f) &&
     mayBeOff(f) &&
     switchedBy(f) !== 'dc' &&

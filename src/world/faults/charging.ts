@@ -70,6 +70,15 @@ export const CHARGING_FAULTS: readonly Fault[] = [
     apply: (world, openV) => withSupply(world, { openV }),
   },
   {
+    id: 'battery-undercharged',
+    variant: 'stood',
+    title: 'Battery emptied by months of standing',
+    severity: even('openV', 9.5, 11.5),
+    weights: { 'battery-flat-or-low': 4, 'amp-wont-turn-on': 1 },
+    fits: always,
+    apply: (world, openV) => withSupply(world, { openV }),
+  },
+  {
     id: 'regulator-out-of-range',
     variant: 'low',
     title: 'Regulator passes too little',

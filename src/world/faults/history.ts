@@ -36,7 +36,7 @@ const TOLD: Readonly<Record<string, Told>> = {
   'rear-channels-disabled': { before: { never: 30, stopped: 0.1, ...STEADY }, lastChange: { fitted: 6 } },
   'profile-reverted': { before: { never: 0, ...STEADY }, lastChange: { workshop: 6, reflash: 3, unit: 3 } },
   'replaced-unit-setting': { before: { never: 2, ...STEADY }, lastChange: { unit: 12 } },
-  'replaced-unit-adapter-gap': { before: { never: 2, ...STEADY }, lastChange: { unit: 12 } },
+  'replaced-unit-adapter-gap': { before: { never: 4, stopped: 1, ...STEADY }, lastChange: { unit: 12, rain: 0.1 } },
   'sense-starved-by-profile': { lastChange: { reflash: 15, nothing: 0.5 } },
   'turn-on-mode-wrong': FROM_THE_FITTING,
   'sense-no-half-supply': FROM_THE_FITTING,
@@ -57,6 +57,8 @@ const TOLD: Readonly<Record<string, Told>> = {
   'both-leads-bad': { before: LOOSE },
   'amp-terminal-loose': { before: LOOSE, lastChange: { lead: 4, fitted: 4 } },
   'shared-ground-screw': { before: LOOSE, lastChange: { lead: 2, fitted: 2, workshop: 2, battery: 2 } },
+  'battery-undercharged': { before: { never: 0.2, 'comes-and-goes': 2 }, lastChange: { stood: 6 } },
+  'battery-worn': { before: { never: 0.2, 'comes-and-goes': 2 }, lastChange: { stood: 1.5 } },
   'battery-cuts-off': { before: { never: 0.2, 'comes-and-goes': 3 }, lastChange: { stood: 4, battery: 4 } },
   'input-pin-pushed-back': {
     before: { never: 2, 'comes-and-goes': 2 },

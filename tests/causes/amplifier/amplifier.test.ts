@@ -102,6 +102,7 @@ describe('what costs next to nothing', () => {
       // Common practice, no published source.
       expect(figuresFor(waterInside, rig)).toEqual({ 'wire-to-frame-dry': 'above 100 kΩ' });
       expect(waterInside.remedy(found(rig)).parts).toEqual([]);
+      for (const proof of Object.values(waterInside.remedy(found(rig)).proofOfCure)) expect(proof).toMatch(/plays/);
     }
   });
 });

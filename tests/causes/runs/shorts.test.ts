@@ -1,9 +1,10 @@
 import { describe, expect, it } from 'vitest';
-import { titleOf } from '../../../src/causes/cause.ts';
+import { splitOf, titleOf } from '../../../src/causes/cause.ts';
 import { loadTooLow } from '../../../src/causes/runs/load-too-low.ts';
 import { speakerPairShorted } from '../../../src/causes/runs/speaker-pair-shorted.ts';
 import { speakerWireToFrame } from '../../../src/causes/runs/speaker-wire-to-frame.ts';
 import { EXAMPLE_RIGS } from '../../../src/rig/examples.ts';
+import { answered } from '../found.ts';
 import { figuresOf, ON_AMP, onBike } from '../on-bike.ts';
 
 const AMP_OF_ALL = onBike(ON_AMP, { 'which-amp': 'rear' });
@@ -32,6 +33,12 @@ describe('a speaker wire on the frame', () => {
       facts: { 'which-amp': { option: 'front' } },
     };
     expect(titleOf(speakerWireToFrame, front)).toBe('Front speaker wire on the frame');
+  });
+  it('is not told apart by reading all wires to the frame once one read low', () => {
+    const before = splitOf(speakerWireToFrame, answered({})).byMeter;
+    expect(before).toMatch(/each speaker wire/);
+    for (const known of [{ 'wire-to-frame': 'shorted' }, { 'amp-wires-to-frame': 'shorted' }] as const)
+      expect(splitOf(speakerWireToFrame, answered(known)).byMeter).not.toBe(before);
   });
 });
 

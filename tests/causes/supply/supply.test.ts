@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { splitOf } from '../../../src/causes/cause.ts';
 import { ampGroundOpen } from '../../../src/causes/supply/amp-ground-open.ts';
 import { ampGroundResistive } from '../../../src/causes/supply/amp-ground-resistive.ts';
 import { ampTerminalLoose } from '../../../src/causes/supply/amp-terminal-loose.ts';
@@ -11,7 +12,7 @@ import { plusLeadChafed } from '../../../src/causes/supply/plus-lead-chafed.ts';
 import { plusLeadTooThin } from '../../../src/causes/supply/plus-lead-too-thin.ts';
 import { sharedGroundScrew } from '../../../src/causes/supply/shared-ground-screw.ts';
 import type { Rig } from '../../../src/rig/rig.ts';
-import { figuresFor, found, KNOWN, TWO_AMPS, UNKNOWN } from '../found.ts';
+import { answered, figuresFor, found, KNOWN, type Known, TWO_AMPS, UNKNOWN } from '../found.ts';
 
 const MM2 = 1e-6;
 const CUT_OUT = { 'cut-out': '9.0 to 10.5 V' };
@@ -38,6 +39,42 @@ describe('an open main fuse', () => {
     const thin: Rig = { ...KNOWN, amps: [{ ...KNOWN.amps?.[0], plusLeadM2: 3.31 * MM2, mainFuseA: 20 }] };
     expect(mainFuseOpen.remedy(found(thin)).background).toMatch(/8\.37 mm² of copper with a 40 A fuse/);
     expect(mainFuseOpen.remedy(found(KNOWN)).background).not.toMatch(/mm²/);
+  });
+  it('gets no further fuse once a new one opened, or a lamp in its place stayed bright', () => {
+    for (const known of [{ 'spare-fuse': 'opens' }, { 'fuse-lamp': 'bright' }] as const) {
+      const f = answered({ 'fuse-look': 'blown', ...known });
+      const { fix, parts } = mainFuseOpen.remedy(f);
+      expect(parts).toEqual([]);
+      expect(fix.join(' ')).toMatch(/fuse stays out.*No fuse before/);
+      expect([...fix, ...Object.values(splitOf(mainFuseOpen, f))].join(' ')).not.toMatch(/new fuse:|fuse in,/i);
+    }
+  });
+  it('is mended where the new one holds: nothing to buy, the rating, and why the old one opened', () => {
+    const { what, fix, parts, alreadyDone } = mainFuseOpen.remedy(answered({ 'spare-fuse': 'wakes' }));
+    expect([alreadyDone, parts]).toEqual([true, []]);
+    expect(what).toMatch(/new one holds.*comes on/);
+    expect(fix[0]).toMatch(/40 A, as before/);
+    expect(fix.join(' ')).toMatch(/why the old one opened/);
+    expect(fix.join(' ')).not.toMatch(/One new fuse/);
+  });
+  it('is told apart by a test that was not done yet', () => {
+    const asked = (known: Known) => splitOf(mainFuseOpen, answered(known)).without;
+    expect(asked({})).toMatch(/strip burnt through/);
+    expect(asked({ 'fuse-look': 'blown' })).toMatch(/lamp in the fuse’s place/);
+    expect(asked({ 'fuse-look': 'blown', 'fuse-lamp': 'dark' })).toMatch(/^One new fuse/);
+    expect(asked({ 'spare-fuse': 'wakes' })).toMatch(/^Ten loud minutes/);
+  });
+});
+
+describe('a plus lead on the frame', () => {
+  it('is blamed alone only where the lamp was bright without the amplifier', () => {
+    const background = (known: Known) => plusLeadChafed.remedy(answered(known)).background;
+    expect(background({ 'lead-off-amp': 'bright' })).toMatch(/is not what opens the fuse/);
+    expect(background({ 'spare-fuse': 'opens' })).not.toMatch(/is not what opens the fuse/);
+  });
+  it('is told apart by moving it where the lamp was bright without the amplifier', () => {
+    expect(splitOf(plusLeadChafed, answered({ 'lead-off-amp': 'bright' })).without).toMatch(/flicker as you move/);
+    expect(splitOf(plusLeadChafed, answered({})).without).toMatch(/does it stay bright/);
   });
 });
 

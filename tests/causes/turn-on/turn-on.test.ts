@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import type { Cause } from '../../../src/causes/cause.ts';
+import { splitOf } from '../../../src/causes/cause.ts';
 import { adapterWithoutRemote } from '../../../src/causes/turn-on/adapter-without-remote.ts';
 import { remoteOnPermanent } from '../../../src/causes/turn-on/remote-on-permanent.ts';
 import { remoteSourceDead } from '../../../src/causes/turn-on/remote-source-dead.ts';
@@ -9,7 +10,7 @@ import { turnOnModeWrong } from '../../../src/causes/turn-on/turn-on-mode-wrong.
 import { unitFeedMissing } from '../../../src/causes/turn-on/unit-feed-missing.ts';
 import type { Rig } from '../../../src/rig/rig.ts';
 import { remoteVolts } from '../../../src/steps/turn-on/remote-volts.ts';
-import { figuresFor, found, KNOWN, TWO_AMPS, UNKNOWN } from '../found.ts';
+import { answered, figuresFor, found, KNOWN, TWO_AMPS, UNKNOWN } from '../found.ts';
 
 const doneTo = (cause: Cause, rig: Rig) => cause.remedy(found(rig)).repair;
 
@@ -52,6 +53,23 @@ describe('the remote wire', () => {
     expect(remoteOnPermanent.remedy(found({ batteryAh: 20 })).background).toMatch(
       /half of 20 Ah is gone in some 11 hours/,
     );
+  });
+  it('is bad along its way where it reads well at its start and weak at its end, and no feed is blamed then', () => {
+    const read = answered({ 'remote-volts': 'low', 'remote-source': 'live' });
+    expect(remoteWireOpen.remedy(read).what).toMatch(/good at its start and weak at .*hardly conducts/);
+    expect(remoteVoltsLow.remedy(read).what).not.toMatch(/feed/);
+    expect(remoteVoltsLow.remedy(answered({ 'remote-volts': 'low' })).what).toMatch(/feed/);
+    expect(remoteWireOpen.remedy(answered({ 'remote-volts': 'none' })).what).toMatch(/broken/);
+  });
+  it('is not told apart by looking for volts at its start once they were looked for', () => {
+    const before = splitOf(remoteSourceDead, answered({ 'remote-volts': 'none' }));
+    expect(splitOf(remoteSourceDead, answered({ 'remote-source': 'dead' })).byMeter).not.toBe(before.byMeter);
+    expect(splitOf(remoteSourceDead, answered({ 'remote-start-lamp': 'dark' })).without).not.toBe(before.without);
+  });
+  it('is not told apart by reading both its ends once they were read', () => {
+    const atBothEnds = splitOf(remoteWireOpen, answered({ 'remote-volts': 'low', 'remote-source': 'live' }));
+    expect(atBothEnds).not.toEqual(splitOf(remoteWireOpen, answered({ 'remote-volts': 'low' })));
+    expect(atBothEnds.byMeter).toMatch(/past the tap/);
   });
 });
 

@@ -71,6 +71,7 @@ export const CURES: Readonly<Record<string, Cure>> = {
 
   'remote-wire-open': actions({ do: 'renew-wire', wire: 'remote' }),
   'remote-wire-open@intermittent': actions({ do: 'renew-wire', wire: 'remote' }),
+  'remote-wire-open@bad-joint': actions({ do: 'renew-wire', wire: 'remote' }),
   'remote-source-dead': actions({ do: 'move-remote', to: 'switched-feed' }),
   'remote-volts-low': actions({ do: 'fit-remote-relay' }),
   'remote-on-permanent': actions({ do: 'move-remote', to: 'switched-feed' }),
@@ -178,6 +179,7 @@ export const CURES: Readonly<Record<string, Cure>> = {
   'battery-cuts-off': actions({ do: 'replace-battery' }),
   'battery-cuts-off@empty': actions({ do: 'charge-battery' }),
   'battery-undercharged': actions({ do: 'charge-battery' }),
+  'battery-undercharged@stood': actions({ do: 'charge-battery' }),
   'regulator-out-of-range@low': actions({ do: 'repair-charging' }, { do: 'charge-battery' }),
   'regulator-out-of-range@high': actions({ do: 'repair-charging' }),
   'regulator-ripple': actions({ do: 'repair-charging' }),

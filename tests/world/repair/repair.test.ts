@@ -164,6 +164,7 @@ describe('a repair of something else', () => {
     ['amp-body-fuse-open', 'amp-wont-turn-on', { do: 'renew-fuse', fuse: 'main' }],
     ['remote-source-dead', 'amp-wont-turn-on', { do: 'renew-wire', wire: 'remote' }],
     ['remote-wire-open', 'amp-wont-turn-on', { do: 'move-remote', to: 'switched-feed' }],
+    ['remote-wire-open@bad-joint', 'amp-wont-turn-on', { do: 'move-remote', to: 'switched-feed' }],
     ['replaced-unit-adapter-gap@remote', 'amp-wont-turn-on', { do: 'renew-wire', wire: 'remote' }],
     ['amp-heat-protect', 'amp-wont-turn-on', { do: 'repair-amp' }],
     ['rear-plug-off@both-rear', 'no-rear-sound', { do: 'seat-plug', plug: 'rear-dock', where: 'front' }],
