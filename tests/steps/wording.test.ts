@@ -4,6 +4,7 @@ import { ampWontTurnOn } from '../../machines/amp-wont-turn-on.ts';
 import { isAReflashNeeded } from '../../machines/is-a-reflash-needed.ts';
 import { noRearSound } from '../../machines/no-rear-sound.ts';
 import { whatIsInTheHeadUnit } from '../../machines/what-is-in-the-head-unit.ts';
+import { probesOf } from '../../src/components/flow/probes.ts';
 import { EXAMPLE_RIGS } from '../../src/rig/examples.ts';
 import { ALL_STEPS } from '../../src/steps/all.ts';
 import { CAUTIONS } from '../../src/steps/cautions.ts';
@@ -114,7 +115,9 @@ describe('the cautions of a step', () => {
   const touches = (point: RegExp) => (step: Step) =>
     step.kind === 'reading' &&
     SITUATIONS.some((s) =>
-      Object.values(typeof step.probes === 'function' ? step.probes(s) : step.probes).some((at) => point.test(at)),
+      Object.values(step.readings)
+        .flatMap((reading) => Object.values(probesOf(step, reading, s) ?? {}))
+        .some((at) => point.test(at)),
     );
 
   it('warn of the bridge output wherever a probe touches one of the head unit', () => {
@@ -155,6 +158,7 @@ describe('the cautions of a step', () => {
     expect(ids.toSorted()).toEqual([
       'amp-terminals',
       'fuse-sides',
+      'half-supply',
       'joint-drop',
       'lowest-volts',
       'plus-path',

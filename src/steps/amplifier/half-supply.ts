@@ -39,13 +39,13 @@ export const halfSupply: ReadingStep<'half' | 'zero' | 'one-odd' | 'unclear'> = 
   conditions: ['amp-uncovered', 'music-paused', 'black-on-minus', 'meter-on-dc'],
   sensible: (f) => rearAmpMayBeThere(f) && !is(f, 'rear-amp-input', 'line'),
   observes: ['unit', 'unit-leads'],
-  cautions: ['bridge'],
+  cautions: ['bridge', 'plus-probe'],
   probes: { red: 'amp-in-plus', black: 'battery-minus' },
   readings: {
     batteryV: {
       label: 'Battery plus',
       unit: 'V',
-      probes: 'not drawn',
+      probes: { red: 'battery-plus', black: 'battery-minus' },
       possible: [8, 16],
       impossible:
         'A 12 V battery that runs the head unit reads 8 to 16 V. Is the meter on DC volts, black on the minus post?',

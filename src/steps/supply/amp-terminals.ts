@@ -47,7 +47,7 @@ export const ampTerminals: ReadingStep<
   readings: {
     batteryV: BATTERY,
     plusV: dcReading('Amplifier plus'),
-    groundV: dcReading('Amplifier ground'),
+    groundV: { ...dcReading('Amplifier ground'), probes: { red: 'amp-ground', black: 'battery-minus' } },
   },
   unusable: aboveTheBattery(['plusV', 'groundV']),
   bands: (reading, { batteryV: supplyV }) => {

@@ -28,7 +28,10 @@ export const plusPath: ReadingStep<'ring' | 'holder' | 'lead'> = measurement({
   observes: ['amp-supply'],
   cautions: ['plus-probe', 'lamp-hot'],
   probes: { red: 'battery-plus', black: 'fuse-in' },
-  readings: { ringV: dcReading('Post to holder'), holderV: dcReading('Across the holder') },
+  readings: {
+    ringV: dcReading('Post to holder'),
+    holderV: { ...dcReading('Across the holder'), probes: { red: 'fuse-in', black: 'fuse-out' } },
+  },
   bands: () => null,
   judge: (values, s) => {
     const { ringV = 0, holderV = 0 } = values;

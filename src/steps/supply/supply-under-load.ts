@@ -48,9 +48,9 @@ export const supplyUnderLoad: ReadingStep<'ok' | 'unclear' | 'plus-drop' | 'grou
     probes: { red: 'battery-plus', black: 'amp-plus' },
     readings: {
       batteryV: BATTERY,
-      ampV: dcReading('Amplifier plus to its ground'),
+      ampV: { ...dcReading('Amplifier plus to its ground'), probes: { red: 'amp-plus', black: 'amp-ground' } },
       plusDropV: dcReading('Lost on the plus way'),
-      groundDropV: dcReading('Lost on the ground way'),
+      groundDropV: { ...dcReading('Lost on the ground way'), probes: { red: 'amp-ground', black: 'battery-minus' } },
     },
     unusable: notAdding,
     bands: (reading, values, s) => {
