@@ -1,9 +1,11 @@
 import { renderToString } from 'preact-render-to-string';
 import { describe, expect, it } from 'vitest';
+import type { Cause } from '../../../src/causes/cause.ts';
 import { CauseView } from '../../../src/components/fault/CauseView.tsx';
+import type { FaultView } from '../../../src/components/fault/view.ts';
 import type { Certainty } from '../../../src/inference/certainty.ts';
 import { CAUTIONS } from '../../../src/steps/cautions.ts';
-import { given, late, view, words } from './fan.ts';
+import { given, late, surely, view, words } from './fan.ts';
 
 const ALL = { hum: 'silent', shaft: 'free', 'tools-at-hand': 'meter', socket: { socketV: '12' } };
 const shown = (
@@ -27,6 +29,7 @@ const shown = (
     </CauseView>,
   );
 };
+const motor = late.causes['motor-dead'] as Cause;
 const order = (text: string, ...parts: readonly string[]) => parts.map((part) => text.indexOf(part));
 
 describe('a cause as a verdict', () => {
@@ -87,6 +90,25 @@ describe('how sure a cause is', () => {
     expect(text).toContain('Make sure with the check below before you buy or book anything.');
     expect(text).toMatch(/Check this first Motor dead: by eye\? Do this/);
     expect(words(shown('breaker-off', 'likely', { hum: 'silent' }))).not.toContain('buy');
+  });
+  it('says of a proof that what carries it was given twice, and else only that no one answer does', () => {
+    const proof = (seen: FaultView) =>
+      words(
+        renderToString(
+          <CauseView view={seen} cause={motor} certainty="proved" besides={[]} root="/" onReopen={() => undefined}>
+            buttons
+          </CauseView>,
+        ),
+      );
+    const once = view(given(ALL));
+    const twice = view(surely(ALL));
+    expect(twice.hangsOn('motor-dead').map(({ step }) => step)).toEqual(['socket', 'hum']);
+    expect(proof(twice)).toContain('The answers that it hangs on were given twice.');
+    expect(proof(twice)).not.toContain('would still lead');
+    expect(proof(once)).not.toMatch(/given twice|would still lead/);
+    expect(proof({ ...once, hangsOn: () => [] })).toContain(
+      'It would still lead without any one of the readings below.',
+    );
   });
   it('has its check by meter where there is one', () => {
     expect(words(shown('motor-dead', 'likely'))).toContain('Motor dead: by meter?');
