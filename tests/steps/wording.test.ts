@@ -203,3 +203,27 @@ describe('the cautions of a step', () => {
     'spare-fuse',
   ])('ask for the key off in %s, where a plug goes in or out', (id) => expect(without('key-off', [id])).toEqual([]));
 });
+
+/* A caller hears the spoken line and nothing else. Harm that the trade knows, from memory. */
+describe('the spoken line of a step', () => {
+  const phoneOf = (id: string) => STEPS.get(id)?.phone ?? '';
+  it.each(['lid-check', 'swap-outputs', 'swap-inputs', 'input-plug', 'body-fuse', 'one-by-one', 'spare-fuse'])(
+    'says key off in %s, before a plug or a fuse goes in or out',
+    (id) => expect(phoneOf(id)).toMatch(/key off/i),
+  );
+  it('asks for no swap of outputs while a wire may touch the frame', () =>
+    expect(phoneOf('swap-outputs')).toMatch(/^Skip this if .* touch the frame\./));
+  it.each(['supply-under-load', 'plus-path', 'joint-drop'])('says how the hot lamp is held in %s', (id) =>
+    expect(phoneOf(id)).toMatch(/very hot: hold it by its leads, away from seat and plastic\./),
+  );
+  it.each(['amp-terminals', 'supply-under-load', 'half-supply'])(
+    'keeps the probe off the frame at the battery plus in %s',
+    (id) => expect(phoneOf(id)).toMatch(/never touching the frame/),
+  );
+  it('sets a turn-on selector to wire and keeps the remote wire off before the jumper goes on', () =>
+    expect(phoneOf('remote-jumper')).toMatch(
+      /Key off, set it to wire\. The remote wire stays off\..* never to ground/,
+    ));
+  it('tells whoever has a meter that reads DC as AC to take another one', () =>
+    expect(phoneOf('meter-digit')).toMatch(/about 27\?.* another meter/));
+});

@@ -28,7 +28,7 @@ export const halfSupply: ReadingStep<'half' | 'zero' | 'one-odd' | 'unclear'> = 
   short: 'DC on the rear input wires',
   ask: 'Music paused: what DC voltage is on each rear input wire, against battery minus?',
   phone:
-    'Red on battery plus: number? Then red on each of the two thin wires of one rear input, touching nothing else: two numbers?',
+    'Red on battery plus, never touching the frame with it: number? Then red on each of the two thin wires of one rear input, touching nothing else: two numbers?',
   how: [
     'Red on battery plus: note it.',
     'Red on both wires of one rear input pair at the amplifier, on the side toward the head unit.',
