@@ -2,6 +2,7 @@ import { renderToString } from 'preact-render-to-string';
 import { describe, expect, it } from 'vitest';
 import type { Cause } from '../../../src/causes/cause.ts';
 import { CauseView } from '../../../src/components/fault/CauseView.tsx';
+import { strongest } from '../../../src/components/fault/Evidence.tsx';
 import type { FaultView } from '../../../src/components/fault/view.ts';
 import type { Certainty } from '../../../src/inference/certainty.ts';
 import { CAUTIONS } from '../../../src/steps/cautions.ts';
@@ -130,5 +131,18 @@ describe('what speaks against it', () => {
   it('is said as openly as what speaks for it', () => {
     const text = words(shown('motor-dead', 'likely', { hum: 'hums', socket: { socketV: '12' } }));
     expect(text).toMatch(/What speaks against it Hum : hums/);
+  });
+});
+
+describe('what counts as evidence', () => {
+  const { flow } = view(given(ALL));
+  const moved = (bits: number) => () => [{ step: 'hum', outcome: 'silent', bits }];
+  const shownOf = (told: boolean, bits: number) =>
+    strongest({ flow: told ? { ...flow, told: new Set(['hum']) } : flow, moved: moved(bits) }, 'motor-dead').length;
+  it('is what was seen, from a quarter of a bit on', () => {
+    expect([shownOf(false, 0.2), shownOf(false, 0.3), shownOf(false, -0.3)]).toEqual([0, 1, 1]);
+  });
+  it('is what was merely told only where it weighs a whole bit', () => {
+    expect([shownOf(true, 0.9), shownOf(true, -0.9), shownOf(true, 1.1)]).toEqual([0, 0, 1]);
   });
 });
