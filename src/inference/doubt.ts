@@ -26,6 +26,15 @@ const without = ({ observations, repairs }: Knowledge, one: Observation): Knowle
   repairs,
 });
 
+/** The answers without any one of which a cause would not lead by itself, the one it hangs on most first. */
+export const hangsOn = (model: Model, known: Knowledge, cause: string): readonly Observation[] =>
+  known.observations
+    .filter((one) => says(model, one))
+    .map((one) => ({ one, share: shareOf(model, posterior(model, without(known, one)), cause) }))
+    .filter(({ share }) => share < PIVOTAL_SHARE)
+    .toSorted((a, b) => a.share - b.share)
+    .map(({ one }) => one);
+
 /**
  * The answers to be given once more before a verdict, the one that matters most first: those that the likeliest cause
  * hardly ever gives, then those without which it would not lead. What was confirmed is not doubted again.
@@ -40,11 +49,8 @@ export function doubts(model: Model, known: Knowledge, believed: Posterior): rea
     .filter(({ chance }) => chance < MISFIT_CHANCE)
     .toSorted((a, b) => a.chance - b.chance)
     .map(({ one }): Doubt => ({ step: one.step, because: 'misfit' }));
-  const pivotal = open
-    .filter(({ trust }) => trust === 'seen')
-    .map((one) => ({ one, share: shareOf(model, posterior(model, without(known, one)), first.cause) }))
-    .filter(({ share }) => share < PIVOTAL_SHARE)
-    .toSorted((a, b) => a.share - b.share)
-    .map(({ one }): Doubt => ({ step: one.step, because: 'pivotal' }));
+  const pivotal = hangsOn(model, known, first.cause)
+    .filter((one) => one.trust === 'seen' && open.includes(one))
+    .map((one): Doubt => ({ step: one.step, because: 'pivotal' }));
   return [...misfits, ...pivotal.filter(({ step }) => !misfits.some((misfit) => misfit.step === step))];
 }

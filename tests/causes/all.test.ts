@@ -8,7 +8,7 @@ import { figureText } from '../../src/causes/figure.ts';
 import type { RepairAction } from '../../src/causes/repair-action.ts';
 import { EXAMPLE_RIGS } from '../../src/rig/examples.ts';
 import type { CautionId } from '../../src/steps/cautions.ts';
-import type { Findings } from '../../src/steps/outcome.ts';
+import { type Findings, is } from '../../src/steps/outcome.ts';
 import { anyRig } from '../rig/any-rig.ts';
 import { ON_UNIT, onBike } from './on-bike.ts';
 
@@ -20,6 +20,7 @@ const BIKES: readonly Findings[] = [
   ...Object.values(EXAMPLE_RIGS).flatMap((rig) => [
     onBike(rig),
     onBike(rig, { 'which-amp': 'rear', 'last-change': 'reflash' }),
+    onBike(rig, { 'tools-at-hand': 'meter' }),
   ]),
 ];
 
@@ -72,8 +73,9 @@ const WORDS: readonly (readonly [words: RegExp, asks: CautionId])[] = [
   [/\b\d+ Hz tone\b/, 'loud-tone'],
   [/\brpm\b|engine running|start the engine/i, 'outdoors'],
 ];
-const asked = ({ repair, fix, proofOfCure }: Remedy): readonly CautionId[] => {
-  const said = [...fix, proofOfCure.byEar, proofOfCure.byMeter ?? ''].join(' ');
+/** What is said of a fix to somebody with or without a meter: the proof by meter is only for whoever has one. */
+const asked = ({ repair, fix, proofOfCure }: Remedy, hasMeter: boolean): readonly CautionId[] => {
+  const said = [...fix, proofOfCure.byEar, (hasMeter && proofOfCure.byMeter) || ''].join(' ');
   return [...repair.flatMap(askedBy), ...WORDS.flatMap(([words, asks]) => (words.test(said) ? [asks] : []))];
 };
 
@@ -149,9 +151,22 @@ describe('the remedy of every cause', () => {
   it('has the cautions that its actions and its words ask for', () => {
     const lacking = onEach((cause, findings) => {
       const remedy = cause.remedy(findings);
-      return asked(remedy).filter((caution) => !remedy.cautions.includes(caution));
+      return asked(remedy, is(findings, 'tools-at-hand', 'meter')).filter(
+        (caution) => !remedy.cautions.includes(caution),
+      );
     });
     expect(lacking).toEqual([]);
+  });
+  it('warns of nothing that its fix has no use for', () => {
+    const cautionsOf = (id: string, tools: string) =>
+      CAUSES.find((cause) => cause.id === id)?.remedy(onBike({}, { 'tools-at-hand': tools })).cautions;
+    expect(cautionsOf('fader-or-balance-off', 'none')).toEqual(['riding']);
+    expect(cautionsOf('fader-or-balance-off', 'meter')).toEqual(['riding', 'bridge', 'loud-tone']);
+    expect(cautionsOf('battery-lug-loose', 'none')).toEqual(['minus-first', 'battery-gas']);
+    expect(cautionsOf('battery-lug-loose', 'meter')).toContain('lamp-hot');
+    expect(cautionsOf('coil-open', 'none')).toContain('cell');
+    expect(cautionsOf('coil-open', 'meter')).not.toContain('cell');
+    expect(cautionsOf('coil-open', 'meter')).not.toContain('loud-tone');
   });
   it('says each caution once', () => {
     const twice = onEach((cause, findings) => {

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { doubts } from '../../src/inference/doubt.ts';
+import { doubts, hangsOn } from '../../src/inference/doubt.ts';
 import { type Knowledge, posterior, ranked } from '../../src/inference/posterior.ts';
 import { compile, type Table } from '../../src/inference/table.ts';
 import { knowing, NOTHING_KNOWN, rightOrWrong, row, seen } from './tables.ts';
@@ -101,5 +101,17 @@ describe('the answers to be given once more', () => {
     expect(doubted(knowing([...given, seen('b1', 'loose'), seen('colour', 'red')]))).toEqual([]);
     const even = rightOrWrong(['x'], Object.fromEntries(['a', 'b', 'c', 'd', 'e'].map((id) => [id, ['x']])));
     expect(doubted(knowing([seen('x', 'loose'), seen('colour', 'red')]), even)).toEqual([]);
+  });
+});
+
+describe('the answers that a cause hangs on', () => {
+  const of = (known: Knowledge) => hangsOn(compile(places), known, 'a').map(({ step }) => step);
+  it('are none while any one of them can be left out', () => {
+    expect(of(knowing([seen('a1', 'wrong'), seen('a2', 'wrong')]))).toEqual([]);
+  });
+  it('hold one that was given twice, which is no second witness', () => {
+    const twice = { ...seen('a1', 'wrong'), confirmed: true };
+    expect(doubted(knowing([twice]))).toEqual([]);
+    expect(of(knowing([twice]))).toEqual(['a1']);
   });
 });

@@ -4,6 +4,7 @@ import { ampWontTurnOn } from '../../machines/amp-wont-turn-on.ts';
 import { isAReflashNeeded } from '../../machines/is-a-reflash-needed.ts';
 import { noRearSound } from '../../machines/no-rear-sound.ts';
 import { whatIsInTheHeadUnit } from '../../machines/what-is-in-the-head-unit.ts';
+import { probesOf } from '../../src/components/flow/probes.ts';
 import { EXAMPLE_RIGS } from '../../src/rig/examples.ts';
 import { ALL_STEPS } from '../../src/steps/all.ts';
 import { CAUTIONS } from '../../src/steps/cautions.ts';
@@ -114,7 +115,9 @@ describe('the cautions of a step', () => {
   const touches = (point: RegExp) => (step: Step) =>
     step.kind === 'reading' &&
     SITUATIONS.some((s) =>
-      Object.values(typeof step.probes === 'function' ? step.probes(s) : step.probes).some((at) => point.test(at)),
+      Object.values(step.readings)
+        .flatMap((reading) => Object.values(probesOf(step, reading, s) ?? {}))
+        .some((at) => point.test(at)),
     );
 
   it('warn of the bridge output wherever a probe touches one of the head unit', () => {
@@ -155,6 +158,7 @@ describe('the cautions of a step', () => {
     expect(ids.toSorted()).toEqual([
       'amp-terminals',
       'fuse-sides',
+      'half-supply',
       'joint-drop',
       'lowest-volts',
       'plus-path',
@@ -198,4 +202,28 @@ describe('the cautions of a step', () => {
     'body-fuse',
     'spare-fuse',
   ])('ask for the key off in %s, where a plug goes in or out', (id) => expect(without('key-off', [id])).toEqual([]));
+});
+
+/* A caller hears the spoken line and nothing else. Harm that the trade knows, from memory. */
+describe('the spoken line of a step', () => {
+  const phoneOf = (id: string) => STEPS.get(id)?.phone ?? '';
+  it.each(['lid-check', 'swap-outputs', 'swap-inputs', 'input-plug', 'body-fuse', 'one-by-one', 'spare-fuse'])(
+    'says key off in %s, before a plug or a fuse goes in or out',
+    (id) => expect(phoneOf(id)).toMatch(/key off/i),
+  );
+  it('asks for no swap of outputs while a wire may touch the frame', () =>
+    expect(phoneOf('swap-outputs')).toMatch(/^Skip this if .* touch the frame\./));
+  it.each(['supply-under-load', 'plus-path', 'joint-drop'])('says how the hot lamp is held in %s', (id) =>
+    expect(phoneOf(id)).toMatch(/very hot: hold it by its leads, away from seat and plastic\./),
+  );
+  it.each(['amp-terminals', 'supply-under-load', 'half-supply'])(
+    'keeps the probe off the frame at the battery plus in %s',
+    (id) => expect(phoneOf(id)).toMatch(/never touching the frame/),
+  );
+  it('sets a turn-on selector to wire and keeps the remote wire off before the jumper goes on', () =>
+    expect(phoneOf('remote-jumper')).toMatch(
+      /Key off, set it to wire\. The remote wire stays off\..* never to ground/,
+    ));
+  it('tells whoever has a meter that reads DC as AC to take another one', () =>
+    expect(phoneOf('meter-digit')).toMatch(/about 27\?.* another meter/));
 });

@@ -1,6 +1,7 @@
 import type { Cause } from '../cause.ts';
 import { REAR_AS_LOUD_AS_FRONT, REAR_OVER_FRONT_HEALTHY, rearOverFrontRead } from '../unit/rear-over-front.ts';
 import { YOURSELF } from '../who.ts';
+import { withMeter } from '../with-meter.ts';
 
 export const faderOrBalanceOff: Cause = {
   id: 'fader-or-balance-off',
@@ -26,7 +27,7 @@ export const faderOrBalanceOff: Cause = {
     who: YOURSELF,
     parts: [],
     notBuy: ['Speakers, an amplifier or a reflash: nothing is broken.'],
-    cautions: ['riding', 'bridge', 'loud-tone'],
+    cautions: ['riding', ...withMeter(f, ['bridge', 'loud-tone'])],
     proofOfCure: { ...REAR_AS_LOUD_AS_FRONT, byEar: 'All four corners play equally loud.' },
   }),
 };

@@ -2,6 +2,7 @@ import { OUTPUT_DC_HEALTHY_V } from '../../compute/amp-supply.ts';
 import { formatQuantity } from '../../compute/quantity.ts';
 import { ampDriving, estimate, type Rig } from '../../rig/rig.ts';
 import type { CautionId } from '../../steps/cautions.ts';
+import { is } from '../../steps/outcome.ts';
 import type { Cause } from '../cause.ts';
 import { rearRunFigures } from '../runs/run-figures.ts';
 import { capital } from '../the-amp.ts';
@@ -28,6 +29,7 @@ const ratedInWords = (rig: Rig): string =>
     : formatQuantity(rig.rearRatedOhm, 'Ω');
 
 const AMP_CAUTIONS: readonly CautionId[] = ['amp-output'];
+const CELL_CAUTIONS: readonly CautionId[] = ['cell'];
 
 export const coilOpen: Cause = {
   id: 'coil-open',
@@ -60,9 +62,9 @@ export const coilOpen: Cause = {
       'key-off',
       'ohms-dead',
       'cone',
-      'cell',
+      // The cell is the check of whoever has no meter.
+      ...(is(f, 'tools-at-hand', 'meter') ? [] : CELL_CAUTIONS),
       'bridge',
-      'loud-tone',
       'warranty',
       ...(onAmp(f.rig) ? AMP_CAUTIONS : []),
     ],

@@ -1,6 +1,7 @@
 import type { Cause } from '../cause.ts';
 import { CUT_OUT, healthyFigure, LAMP_CAUTIONS, LAMP_ON, readFigures } from '../supply-ways.ts';
 import { YOURSELF } from '../who.ts';
+import { withMeter } from '../with-meter.ts';
 
 export const batteryLugLoose: Cause = {
   id: 'battery-lug-loose',
@@ -35,7 +36,7 @@ export const batteryLugLoose: Cause = {
     who: YOURSELF,
     parts: [],
     notBuy: ['A battery, a fuse or an amplifier: a screw was loose.'],
-    cautions: ['minus-first', 'battery-gas', ...LAMP_CAUTIONS],
+    cautions: ['minus-first', 'battery-gas', ...withMeter(f, LAMP_CAUTIONS)],
     proofOfCure: {
       byEar: 'Press every ring with one finger, music on: nothing flickers. After a ride the clock still runs.',
       byMeter: `${LAMP_ON}: each ring against its own post below 10 mV, and steady when you press.`,

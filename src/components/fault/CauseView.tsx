@@ -17,17 +17,27 @@ import type { FaultView } from './view.ts';
 /** Whether a fix costs more than hands and a few minutes: then it is made sure of first. */
 export const isDear = ({ repair, alreadyDone }: Remedy): boolean => !alreadyDone && effortOf(repair) !== 'hands';
 
+/** What a proof stands on: all its answers alike, or some that were given twice. */
+function standsOn(view: FaultView, cause: Cause): string {
+  const pivotal = view.hangsOn(cause.id);
+  if (pivotal.length === 0) return ' It would still lead without any one of the readings below.';
+  if (pivotal.some(({ confirmed }) => !confirmed)) return '';
+  return pivotal.length === 1
+    ? ' The one answer that it hangs on was given twice.'
+    : ' The answers that it hangs on were given twice.';
+}
+
 /** What the word for how sure it is rests on. It says no more than was reckoned. */
 function because(view: FaultView, cause: Cause, certainty: Certainty, dear: boolean): string {
   if (certainty === 'proved')
-    return 'Something that was seen points at this and at no other cause, and all else that was seen fits it.';
+    return `Something that was seen points at this and at no other cause, and all else that was seen fits it.${standsOn(view, cause)}`;
   const share = shareInWords(view.shareOf(cause.id));
   const odds = `${share[0]?.toUpperCase()}${share.slice(1)}.`;
   return dear ? `${odds} Make sure with the check below before you buy or book anything.` : odds;
 }
 
 function Alternatives({ view, besides }: { readonly view: FaultView; readonly besides: readonly string[] }) {
-  const others = view.shares.filter((one) => besides.includes(one.cause));
+  const others = view.shares.filter((one) => besides.includes(one.cause) && !view.ruledOut.has(one.cause));
   if (others.length === 0) return null;
   return (
     <>
@@ -66,9 +76,9 @@ export function CauseView({ view, cause, certainty, besides, root, onReopen, chi
     <article class="verdict">
       <h1 tabIndex={-1}>{remedy.what}</h1>
       <HowSure certainty={certainty} because={because(view, cause, certainty, dear)} />
-      {certainty !== 'proved' && split && (
+      {split && (
         <section class="check">
-          <h2>{dear ? 'Check this first' : 'The check that tells'}</h2>
+          <h2>{dear && certainty !== 'proved' ? 'Check this first' : 'The check that tells'}</h2>
           <p>{split}</p>
         </section>
       )}

@@ -5,12 +5,21 @@ import type { FaultView } from './view.ts';
 
 /** An answer that moved the odds by less than a quarter of a bit said next to nothing. */
 const LEAST_BITS = 0.25;
+/** What is told of the past and said of the build, “nothing known” among it, has to weigh more before it is worth a line. */
+const LEAST_BITS_TOLD = 1;
 const MOST_SHOWN = 5;
 
+const leastBits = (flow: FaultView['flow'], step: string): number =>
+  flow.told.has(step) || flow.steps.get(step)?.kind === 'rig' ? LEAST_BITS_TOLD : LEAST_BITS;
+
 /** The answers that moved a cause most, for it and against it. */
-export function strongest({ moved }: Pick<FaultView, 'moved'>, cause: string, most = MOST_SHOWN): readonly Moved[] {
+export function strongest(
+  { flow, moved }: Pick<FaultView, 'flow' | 'moved'>,
+  cause: string,
+  most = MOST_SHOWN,
+): readonly Moved[] {
   return moved(cause)
-    .filter(({ bits }) => Math.abs(bits) >= LEAST_BITS)
+    .filter(({ step, bits }) => Math.abs(bits) >= leastBits(flow, step))
     .slice(0, most);
 }
 

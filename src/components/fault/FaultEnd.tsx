@@ -9,7 +9,7 @@ import { effortOf } from '../../causes/repair-action.ts';
 import type { Certainty } from '../../inference/certainty.ts';
 import type { Facts, Step } from '../../steps/step.ts';
 import { ProofOfCure } from '../flow/ProofOfCure.tsx';
-import { CauseView, isDear } from './CauseView.tsx';
+import { CauseView } from './CauseView.tsx';
 import { ListView } from './ListView.tsx';
 import { OnwardView } from './OnwardView.tsx';
 import type { FaultView } from './view.ts';
@@ -26,8 +26,7 @@ interface Props {
 }
 
 /** What came of a fix, and whether it was needed at all. */
-function Outcome(props: Pick<Props, 'case' | 'onMove'> & { readonly cause: Cause; readonly checkFirst: boolean }) {
-  const { case: it, cause, checkFirst, onMove } = props;
+function Outcome({ case: it, cause, onMove }: Pick<Props, 'case' | 'onMove'> & { readonly cause: Cause }) {
   return (
     <>
       <button type="button" class="go" onClick={() => onMove(cured(it, cause.id))}>
@@ -39,11 +38,9 @@ function Outcome(props: Pick<Props, 'case' | 'onMove'> & { readonly cause: Cause
       <button type="button" onClick={() => onMove(repaired(it, cause.id, 'better'))}>
         Better, not gone
       </button>
-      {checkFirst && (
-        <button type="button" onClick={() => onMove(repaired(it, cause.id, 'not-it'))}>
-          The check says it is not this
-        </button>
-      )}
+      <button type="button" onClick={() => onMove(repaired(it, cause.id, 'not-it'))}>
+        The check says it is not this
+      </button>
     </>
   );
 }
@@ -69,6 +66,11 @@ function OneCause({ cause, certainty, ...props }: Props & { readonly cause: Caus
           <ProofOfCure proof={remedy.proofOfCure} hasMeter={view.hasMeter} />
         </div>
       )}
+      {!done && view.ruledOut.has(cause.id) && (
+        <div class="notice" role="status">
+          <p>You ruled this out, and nothing else fits better. Do its check once more, another way if you can.</p>
+        </div>
+      )}
       <CauseView
         view={view}
         cause={cause}
@@ -77,9 +79,7 @@ function OneCause({ cause, certainty, ...props }: Props & { readonly cause: Caus
         root={root}
         onReopen={onReopen}
       >
-        {!done && (
-          <Outcome case={it} cause={cause} checkFirst={certainty !== 'proved' || isDear(remedy)} onMove={onMove} />
-        )}
+        {!done && <Outcome case={it} cause={cause} onMove={onMove} />}
       </CauseView>
       {effortOf(remedy.repair) === 'reflash' && goesOn}
     </>

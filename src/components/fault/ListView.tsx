@@ -36,9 +36,13 @@ function Left({ view, cause, onPick, onNotIt, onGo }: Omit<Props, 'causes' | 'on
           Go on with “{elsewhere.title}”
         </button>
       )}
-      <button type="button" class="plain" onClick={() => onNotIt(cause)}>
-        It is not this<span class="sr-only"> – {view.nameOf(cause)}</span>
-      </button>
+      {view.ruledOut.has(cause) ? (
+        <p class="hint">You ruled it out.</p>
+      ) : (
+        <button type="button" class="plain" onClick={() => onNotIt(cause)}>
+          It is not this<span class="sr-only"> – {view.nameOf(cause)}</span>
+        </button>
+      )}
     </li>
   );
 }
@@ -70,13 +74,14 @@ function saidOf(view: FaultView, causes: readonly string[]): { readonly title: s
 export function ListView({ view, causes, onReopen, ...acts }: Props) {
   const { title, text } = saidOf(view, causes);
   const unthought = view.shares[0]?.cause === UNTHOUGHT || causes.length === 0;
+  const inOrder = causes.toSorted((a, b) => Number(view.ruledOut.has(a)) - Number(view.ruledOut.has(b)));
   return (
     <article class="verdict">
       <h1 tabIndex={-1}>{title}</h1>
       <p>{text}</p>
       {causes.length > 0 && (
         <ol class="lefts">
-          {causes.map((cause) => (
+          {inOrder.map((cause) => (
             <Left key={cause} view={view} cause={cause} {...acts} />
           ))}
         </ol>

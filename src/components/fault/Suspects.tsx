@@ -53,8 +53,9 @@ function Unlikely({ view, causes }: { readonly view: FaultView; readonly causes:
 
 /** Who is suspected, the likeliest first, with what moved each; and who is unlikely now, with what spoke most against it. */
 export function SuspectList({ view }: { readonly view: FaultView }) {
-  const likely = view.shares.filter(({ shareRatio }) => shareRatio >= LIKELY_ENOUGH_SHARE);
-  const unlikely = view.shares.filter((one) => !likely.includes(one) && one.cause !== UNTHOUGHT);
+  const open = view.shares.filter(({ cause }) => !view.ruledOut.has(cause));
+  const likely = open.filter(({ shareRatio }) => shareRatio >= LIKELY_ENOUGH_SHARE);
+  const unlikely = open.filter((one) => !likely.includes(one) && one.cause !== UNTHOUGHT);
   return (
     <>
       <ol class="suspects">
@@ -63,6 +64,12 @@ export function SuspectList({ view }: { readonly view: FaultView }) {
             {view.nameOf(cause)} <span class="hint">{shareInWords(shareRatio)}</span>
             <ShareBar shareRatio={shareRatio} />
             {cause !== UNTHOUGHT && <Because view={view} answers={strongest(view, cause, MOVED_BY)} />}
+          </li>
+        ))}
+        {[...view.ruledOut].map((cause) => (
+          <li key={cause}>
+            <s>{view.nameOf(cause)}</s>{' '}
+            <span class="hint">{view.causeOf(cause) ? 'you ruled it out by its check' : 'you ruled it out'}</span>
           </li>
         ))}
       </ol>

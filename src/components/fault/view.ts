@@ -2,9 +2,10 @@ import { causeTitle, observationsOf } from '../../../machines/decision.ts';
 import { elsewhere, type HandsOver, type Late, type StagedFlow } from '../../../machines/machine.ts';
 import type { Standing } from '../../case/standing.ts';
 import { type Cause, splitOf } from '../../causes/cause.ts';
+import { hangsOn } from '../../inference/doubt.ts';
 import { evidence, type Moved } from '../../inference/evidence.ts';
 import { reckoned } from '../../inference/pairs.ts';
-import { type Knowledge, type Posterior, ranked, type Share } from '../../inference/posterior.ts';
+import { type Knowledge, type Observation, type Posterior, ranked, type Share } from '../../inference/posterior.ts';
 import { compile, isUnthought, type Model } from '../../inference/table.ts';
 import { is } from '../../steps/outcome.ts';
 
@@ -18,8 +19,13 @@ export interface FaultView {
   readonly late: Late;
   readonly model: Model;
   readonly believed: Posterior;
-  /** All causes, the likeliest first; what nobody thought of stands among them once. */
+  /**
+   * All causes, the likeliest first; what nobody thought of stands among them once. What was ruled out by its check
+   * comes last, whatever the answers still say for it.
+   */
   readonly shares: readonly Share[];
+  /** The causes whose own check said that it is not them. */
+  readonly ruledOut: ReadonlySet<string>;
   readonly hasMeter: boolean;
   nameOf(cause: string): string;
   causeOf(cause: string): Cause | undefined;
@@ -30,6 +36,8 @@ export interface FaultView {
   splitOf(cause: string): string | undefined;
   /** What each answer did for or against a cause, the strongest first. */
   moved(cause: string): readonly Moved[];
+  /** The answers without any one of which a cause would not lead, the one it hangs on most first. */
+  hangsOn(cause: string): readonly Observation[];
 }
 
 const NOT_IN_THE_LIST = 'Something that is not in this list';
@@ -53,7 +61,9 @@ export function viewOf(flow: StagedFlow, standing: Standing, late: Late): FaultV
   const { model, believed, known, shares } = reckonedNow(flow, standing, late);
   const { findings } = standing;
   const hasMeter = is(findings, 'tools-at-hand', 'meter');
-  const all = thoughtOfOrNot(shares);
+  const ruledOut = new Set(known.repairs.flatMap(({ cause, result }) => (result === 'not-it' ? [cause] : [])));
+  const listed = thoughtOfOrNot(shares);
+  const all = [...listed.filter((one) => !ruledOut.has(one.cause)), ...listed.filter((one) => ruledOut.has(one.cause))];
   // Who noted what as cured may come out of a link: what every object has is no cause.
   const causeOf = (cause: string) => (Object.hasOwn(late.causes, cause) ? late.causes[cause] : undefined);
   let movedBy: ReturnType<typeof evidence> | undefined;
@@ -64,6 +74,7 @@ export function viewOf(flow: StagedFlow, standing: Standing, late: Late): FaultV
     model,
     believed,
     shares: all,
+    ruledOut,
     hasMeter,
     nameOf: (cause) => (cause === UNTHOUGHT ? NOT_IN_THE_LIST : causeTitle(flow, cause, findings, late.causes)),
     causeOf,
@@ -77,5 +88,6 @@ export function viewOf(flow: StagedFlow, standing: Standing, late: Late): FaultV
       movedBy ??= evidence(model, known);
       return movedBy(cause);
     },
+    hangsOn: (cause) => hangsOn(model, known, cause),
   };
 }

@@ -28,7 +28,7 @@ export const halfSupply: ReadingStep<'half' | 'zero' | 'one-odd' | 'unclear'> = 
   short: 'DC on the rear input wires',
   ask: 'Music paused: what DC voltage is on each rear input wire, against battery minus?',
   phone:
-    'Red on battery plus: number? Then red on each of the two thin wires of one rear input, touching nothing else: two numbers?',
+    'Red on battery plus, never touching the frame with it: number? Then red on each of the two thin wires of one rear input, touching nothing else: two numbers?',
   how: [
     'Red on battery plus: note it.',
     'Red on both wires of one rear input pair at the amplifier, on the side toward the head unit.',
@@ -39,13 +39,13 @@ export const halfSupply: ReadingStep<'half' | 'zero' | 'one-odd' | 'unclear'> = 
   conditions: ['amp-uncovered', 'music-paused', 'black-on-minus', 'meter-on-dc'],
   sensible: (f) => rearAmpMayBeThere(f) && !is(f, 'rear-amp-input', 'line'),
   observes: ['unit', 'unit-leads'],
-  cautions: ['bridge'],
+  cautions: ['bridge', 'plus-probe'],
   probes: { red: 'amp-in-plus', black: 'battery-minus' },
   readings: {
     batteryV: {
       label: 'Battery plus',
       unit: 'V',
-      probes: 'not drawn',
+      probes: { red: 'battery-plus', black: 'battery-minus' },
       possible: [8, 16],
       impossible:
         'A 12 V battery that runs the head unit reads 8 to 16 V. Is the meter on DC volts, black on the minus post?',

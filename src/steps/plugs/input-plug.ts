@@ -9,7 +9,7 @@ export const inputPlug: ChoiceStep<'cured' | 'fault' | 'no-change' | 'no-plug'> 
   short: 'The amplifier’s signal plug',
   ask: 'Pull the signal plug at the amplifier, look at its pins, push it home: does it wake now?',
   phone:
-    'Pull the thin signal plug at the amplifier, look inside, push it till it clicks. Volume low, key on, wait ten seconds: lamp on, its fault colour, or still dark? Or are there only screws?',
+    'Key off, pull the thin signal plug at the amplifier, look inside, push it till it clicks. Volume low, key on, wait ten seconds: lamp on, its fault colour, or still dark? Or are there only screws?',
   how: [
     'Pull the signal plug, look for bent, pushed-back or green pins, push it home until it locks.',
     'Key on, music at your usual volume, wait ten seconds.',

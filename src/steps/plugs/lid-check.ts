@@ -9,7 +9,7 @@ export const lidCheck: ChoiceStep<'cured' | 'reacts' | 'plays' | 'weak' | 'no-ef
     short: 'Lid and case plugs',
     ask: 'Push every lid, bag and case plug fully home, then move the lid slowly. Does the sound come back?',
     phone:
-      'Push every lid and case plug till it clicks. Key on, music low, open and close the lid slowly: does the back play, come and go, play weakly, or stay dead? Or is there no plug?',
+      'With the key off, push every lid and case plug till it clicks. Then key on, music low, open and close the lid slowly: does the back play, come and go, play weakly, or stay dead? Or is there no plug?',
     how: [
       'Pull each plug, look at it, push it home until it locks.',
       'Key on, play music.',

@@ -31,7 +31,7 @@ export const ampTerminals: ReadingStep<
   short: 'Plus and ground at the amplifier',
   ask: 'What do battery plus, amplifier plus and amplifier ground read, against the battery minus post?',
   phone:
-    'Red on battery plus: number? On the amplifier’s thick plus, touching no metal beside it: number? On its ground: number?',
+    'Red on battery plus, never touching the frame with it: number? On the amplifier’s thick plus, touching no metal beside it: number? On its ground: number?',
   how: [
     'Black stays there for all three. The post is too far? A long test lead.',
     'Red probe: battery plus post, then the amplifier’s plus terminal, then its ground terminal.',
@@ -47,7 +47,7 @@ export const ampTerminals: ReadingStep<
   readings: {
     batteryV: BATTERY,
     plusV: dcReading('Amplifier plus'),
-    groundV: dcReading('Amplifier ground'),
+    groundV: { ...dcReading('Amplifier ground'), probes: { red: 'amp-ground', black: 'battery-minus' } },
   },
   unusable: aboveTheBattery(['plusV', 'groundV']),
   bands: (reading, { batteryV: supplyV }) => {

@@ -8,7 +8,8 @@ export const bodyFuse: ChoiceStep<'whole' | 'blown' | 'none'> = choice({
   id: 'body-fuse',
   short: 'The amplifier’s own fuses',
   ask: 'Does the amplifier have fuses of its own beside its power plug, and are they whole?',
-  phone: 'Look beside the thick wires on the amplifier. Are there small coloured fuses in it? Pull them: strips whole?',
+  phone:
+    'Look beside the thick wires on the amplifier. Are there small coloured fuses in it? Key off, pull them: strips whole?',
   how: [
     'Look beside its power terminals, under a cover too.',
     'Pull each fuse, look at its strip and its blades, and push it back home.',

@@ -26,7 +26,10 @@ export const fuseSides: ReadingStep<'whole' | 'sags' | 'open' | 'no-feed'> = mea
   observes: ['amp-supply'],
   cautions: ['plus-probe', 'hot'],
   probes: { red: 'fuse-out', black: 'battery-minus' },
-  readings: { inV: dcReading('Battery side'), outV: dcReading('Amplifier side') },
+  readings: {
+    inV: { ...dcReading('Battery side'), probes: { red: 'fuse-in', black: 'battery-minus' } },
+    outV: dcReading('Amplifier side'),
+  },
   bands: (_, __, s) => plusBands(batteryV(s)),
   judge: (values, s) => {
     const bands = plusBands(batteryV(s));

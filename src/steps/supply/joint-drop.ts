@@ -35,7 +35,7 @@ export const jointDrop: ReadingStep<'ok' | 'unclear' | 'plus' | 'ground'> = meas
   short: 'Joints at the amplifier’s terminals',
   ask: 'Lamp on: how much is lost between the copper of each lead and the metal of its terminal at the amplifier?',
   phone:
-    'The lamp on, held by its leads. One probe on the bare copper of the thick plus lead, the other on its screw at the amplifier, never to metal beside it: number? Then the same at the ground?',
+    'The lamp is very hot: hold it by its leads, away from seat and plastic. One probe on the bare copper of the thick plus lead, the other on its screw at the amplifier, never to metal beside it: number? Then the same at the ground?',
   how: [
     'Needle tips: on the strands where they leave the insulation, not on the sleeve that is pressed round them.',
     'Plus: copper of the lead to the metal of the terminal block. Ground: terminal block to copper of the lead.',

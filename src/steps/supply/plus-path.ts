@@ -15,7 +15,7 @@ export const plusPath: ReadingStep<'ring' | 'holder' | 'lead'> = measurement({
   short: 'Where the plus way loses',
   ask: 'Lamp on again: how much is lost at the battery ring, and how much across the fuse holder?',
   phone:
-    'Red on the battery post itself, black on the holder’s battery side, touching nothing else: number? Then across the holder?',
+    'The lamp is very hot: hold it by its leads, away from seat and plastic. Red on the battery plus post itself, black on the holder’s battery side, touching nothing else: number? Then across the holder?',
   how: [
     'Ring: battery plus post itself to the metal of the holder on the battery side.',
     'Holder: one side of the fuse holder to the other, the fuse in it.',
@@ -29,7 +29,10 @@ export const plusPath: ReadingStep<'ring' | 'holder' | 'lead'> = measurement({
   observes: ['amp-supply'],
   cautions: ['plus-probe', 'lamp-hot'],
   probes: { red: 'battery-plus', black: 'fuse-in' },
-  readings: { ringV: dcReading('Post to holder'), holderV: dcReading('Across the holder') },
+  readings: {
+    ringV: dcReading('Post to holder'),
+    holderV: { ...dcReading('Across the holder'), probes: { red: 'fuse-in', black: 'fuse-out' } },
+  },
   bands: () => null,
   judge: (values, s) => {
     const { ringV = 0, holderV = 0 } = values;

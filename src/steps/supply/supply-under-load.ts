@@ -33,7 +33,7 @@ export const supplyUnderLoad: ReadingStep<'ok' | 'unclear' | 'plus-drop' | 'grou
     short: 'Supply with a 55 W lamp on it',
     ask: 'With a 55 W lamp on its plus and ground: how much is lost on the way there and back?',
     phone:
-      'Four numbers, slowly, touching no metal beside it: battery post to post. Amplifier plus to its ground. Battery plus to amplifier plus. Amplifier ground to battery minus.',
+      'The lamp is very hot: hold it by its leads, away from seat and plastic. Four numbers, the probe on a plus never touching the frame. Battery post to post. Amplifier plus to its ground. Battery plus to amplifier plus. Amplifier ground to battery minus.',
     how: [
       'Battery: plus post to minus post. Amplifier: plus to ground terminal.',
       'Lost on plus: battery plus post to amplifier plus. Lost on ground: amplifier ground to battery minus post.',
@@ -48,9 +48,9 @@ export const supplyUnderLoad: ReadingStep<'ok' | 'unclear' | 'plus-drop' | 'grou
     probes: { red: 'battery-plus', black: 'amp-plus' },
     readings: {
       batteryV: BATTERY,
-      ampV: dcReading('Amplifier plus to its ground'),
+      ampV: { ...dcReading('Amplifier plus to its ground'), probes: { red: 'amp-plus', black: 'amp-ground' } },
       plusDropV: dcReading('Lost on the plus way'),
-      groundDropV: dcReading('Lost on the ground way'),
+      groundDropV: { ...dcReading('Lost on the ground way'), probes: { red: 'amp-ground', black: 'battery-minus' } },
     },
     unusable: notAdding,
     bands: (reading, values, s) => {

@@ -10,7 +10,7 @@ export const remoteJumper: ChoiceStep<'wakes' | 'blinks' | 'dead' | 'fault' | 'n
   short: 'Jumper from plus to remote',
   ask: 'Join the amplifier’s own plus to its remote terminal through a 1 A fuse for five seconds. Does it wake?',
   phone:
-    'A lead with a 1 amp fuse from amplifier plus to its remote terminal only, never to ground, five seconds. Lamp on, on briefly, its fault colour, or dark?',
+    'A turn-on selector on sensing? Key off, set it to wire. The remote wire stays off. Then a lead with a 1 amp fuse from amplifier plus to its remote terminal only, never to ground, five seconds. Lamp on, on briefly, its fault colour, or dark?',
   how: [
     'A turn-on selector stands on sensing? Set it to wire for this, key off.',
     'Fused lead, 1 A: amplifier plus to remote terminal, five seconds. Watch the lamp. Take it off.',

@@ -38,7 +38,10 @@ export const senseDc: ReadingStep<'half' | 'zero' | 'one-odd' | 'unclear'> = mea
   observes: ['unit', 'unit-leads'],
   cautions: ['bridge'],
   probes: { red: 'amp-in-plus', black: 'battery-minus' },
-  readings: { plusV: dcReading('One wire of the pair'), minusV: dcReading('The other wire') },
+  readings: {
+    plusV: dcReading('One wire of the pair'),
+    minusV: { ...dcReading('The other wire'), probes: { red: 'amp-in-minus', black: 'battery-minus' } },
+  },
   bands: (_, __, s) => dcBands(batteryV(s)),
   judge: (values, s) => {
     const { plusV = 0, minusV = 0 } = values;

@@ -51,6 +51,7 @@ export const senseLevel: ReadingStep<'ok' | 'low' | 'none' | 'unclear'> = measur
     loudV: acReading('Three quarters up'),
     papersV: {
       ...acReading('Threshold in its papers', true),
+      probes: 'not drawn',
       possible: [0.01, 5],
       impossible: 'Thresholds lie between 0.01 and 5 V. Leave it empty if you are not sure.',
     },

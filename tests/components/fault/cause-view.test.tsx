@@ -1,9 +1,12 @@
 import { renderToString } from 'preact-render-to-string';
 import { describe, expect, it } from 'vitest';
+import type { Cause } from '../../../src/causes/cause.ts';
 import { CauseView } from '../../../src/components/fault/CauseView.tsx';
+import { strongest } from '../../../src/components/fault/Evidence.tsx';
+import type { FaultView } from '../../../src/components/fault/view.ts';
 import type { Certainty } from '../../../src/inference/certainty.ts';
 import { CAUTIONS } from '../../../src/steps/cautions.ts';
-import { given, late, view, words } from './fan.ts';
+import { given, late, surely, view, words } from './fan.ts';
 
 const ALL = { hum: 'silent', shaft: 'free', 'tools-at-hand': 'meter', socket: { socketV: '12' } };
 const shown = (
@@ -27,6 +30,7 @@ const shown = (
     </CauseView>,
   );
 };
+const motor = late.causes['motor-dead'] as Cause;
 const order = (text: string, ...parts: readonly string[]) => parts.map((part) => text.indexOf(part));
 
 describe('a cause as a verdict', () => {
@@ -88,6 +92,25 @@ describe('how sure a cause is', () => {
     expect(text).toMatch(/Check this first Motor dead: by eye\? Do this/);
     expect(words(shown('breaker-off', 'likely', { hum: 'silent' }))).not.toContain('buy');
   });
+  it('says of a proof that what carries it was given twice, and else only that no one answer does', () => {
+    const proof = (seen: FaultView) =>
+      words(
+        renderToString(
+          <CauseView view={seen} cause={motor} certainty="proved" besides={[]} root="/" onReopen={() => undefined}>
+            buttons
+          </CauseView>,
+        ),
+      );
+    const once = view(given(ALL));
+    const twice = view(surely(ALL));
+    expect(twice.hangsOn('motor-dead').map(({ step }) => step)).toEqual(['socket', 'hum']);
+    expect(proof(twice)).toContain('The answers that it hangs on were given twice.');
+    expect(proof(twice)).not.toContain('would still lead');
+    expect(proof(once)).not.toMatch(/given twice|would still lead/);
+    expect(proof({ ...once, hangsOn: () => [] })).toContain(
+      'It would still lead without any one of the readings below.',
+    );
+  });
   it('has its check by meter where there is one', () => {
     expect(words(shown('motor-dead', 'likely'))).toContain('Motor dead: by meter?');
   });
@@ -108,5 +131,18 @@ describe('what speaks against it', () => {
   it('is said as openly as what speaks for it', () => {
     const text = words(shown('motor-dead', 'likely', { hum: 'hums', socket: { socketV: '12' } }));
     expect(text).toMatch(/What speaks against it Hum : hums/);
+  });
+});
+
+describe('what counts as evidence', () => {
+  const { flow } = view(given(ALL));
+  const moved = (bits: number) => () => [{ step: 'hum', outcome: 'silent', bits }];
+  const shownOf = (told: boolean, bits: number) =>
+    strongest({ flow: told ? { ...flow, told: new Set(['hum']) } : flow, moved: moved(bits) }, 'motor-dead').length;
+  it('is what was seen, from a quarter of a bit on', () => {
+    expect([shownOf(false, 0.2), shownOf(false, 0.3), shownOf(false, -0.3)]).toEqual([0, 1, 1]);
+  });
+  it('is what was merely told only where it weighs a whole bit', () => {
+    expect([shownOf(true, 0.9), shownOf(true, -0.9), shownOf(true, 1.1)]).toEqual([0, 0, 1]);
   });
 });

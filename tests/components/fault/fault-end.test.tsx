@@ -3,23 +3,20 @@ import { describe, expect, it } from 'vitest';
 import { cured, repaired } from '../../../src/case/change.ts';
 import type { Case } from '../../../src/case/events.ts';
 import { FaultEnd } from '../../../src/components/fault/FaultEnd.tsx';
+import type { FaultView } from '../../../src/components/fault/view.ts';
 import { given, surely, view, words } from './fan.ts';
 
 const nothing = () => undefined;
-const shown = (it: Case) =>
-  words(
-    renderToString(
-      <FaultEnd
-        view={view(it)}
-        case={it}
-        root="/"
-        onMove={nothing}
-        onReopen={nothing}
-        onGoOn={nothing}
-        goesOn={<p>Take it further</p>}
-      />,
-    ),
-  );
+const propsOf = (it: Case, seen: FaultView) => ({
+  view: seen,
+  case: it,
+  root: '/',
+  onMove: nothing,
+  onReopen: nothing,
+  onGoOn: nothing,
+  goesOn: <p>Take it further</p>,
+});
+const shown = (it: Case) => words(renderToString(<FaultEnd {...propsOf(it, view(it))} />));
 const HANDS = surely({ hum: 'silent', shaft: 'free', 'tools-at-hand': 'meter', socket: { socketV: '0' } });
 const PART = surely({ hum: 'silent', shaft: 'free', 'tools-at-hand': 'meter', socket: { socketV: '12' } });
 
@@ -30,6 +27,16 @@ describe('the end in a cause', () => {
   it('lets the check speak against a fix that costs more than hands', () => {
     expect(view(PART).standing.open.kind).toBe('cause');
     expect(shown(PART)).toContain('The check says it is not this');
+  });
+  it('lets the check speak against a proved fix by hand, too, and shows that check', () => {
+    const proved = renderToString(<FaultEnd {...propsOf(HANDS, view(HANDS))} />);
+    expect(view(HANDS).standing.open).toMatchObject({ kind: 'cause', cause: 'breaker-off' });
+    expect(words(proved)).toMatch(/The check that tells Breaker off: by meter\?.* The check says it is not this/);
+  });
+  it('says of a cause that was ruled out and comes up again that its check is to be done once more', () => {
+    const again = view(repaired(HANDS, 'breaker-off', 'not-it'));
+    const it_ = { ...again, standing: { ...again.standing, open: view(HANDS).standing.open } };
+    expect(words(renderToString(<FaultEnd {...propsOf(HANDS, it_)} />))).toMatch(/^You ruled this out.* once more/);
   });
   it('says that it is noted as cured, and asks for nothing but that it came back', () => {
     const text = shown(cured(HANDS, 'breaker-off'));

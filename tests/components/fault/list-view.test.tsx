@@ -1,5 +1,6 @@
 import { renderToString } from 'preact-render-to-string';
 import { describe, expect, it } from 'vitest';
+import { repaired } from '../../../src/case/change.ts';
 import { ListView } from '../../../src/components/fault/ListView.tsx';
 import { given, view, words } from './fan.ts';
 
@@ -27,6 +28,23 @@ describe('the list of those who are left', () => {
       /Breaker off about 6 in 10 Breaker off: by eye\? This is it – Breaker off It is not this – Breaker off/,
     );
     expect(text).toMatch(/Motor dead about 4 in 10 Motor dead: by eye\? This is it/);
+  });
+  it('puts last who was ruled out, and does not offer to rule it out again', () => {
+    const after = view(repaired(given(SILENT), 'breaker-off', 'not-it'));
+    const list = words(
+      renderToString(
+        <ListView
+          view={after}
+          causes={['breaker-off', 'motor-dead']}
+          onReopen={nothing}
+          onPick={nothing}
+          onNotIt={nothing}
+          onGo={nothing}
+        />,
+      ),
+    );
+    expect(list).toMatch(/It is not this – Motor dead .*Breaker off .*You ruled it out\./);
+    expect(list).not.toContain('It is not this – Breaker off');
   });
   it('says by meter what separates them to whoever has one', () => {
     expect(shown({ ...SILENT, 'tools-at-hand': 'meter' }, ['breaker-off'])).toContain('Breaker off: by meter?');

@@ -1,5 +1,6 @@
 import { renderToString } from 'preact-render-to-string';
 import { describe, expect, it } from 'vitest';
+import { repaired } from '../../../src/case/change.ts';
 import { answerableNow } from '../../../src/components/fault/OutOfTurn.tsx';
 import { SuspectList } from '../../../src/components/fault/Suspects.tsx';
 import { whyNow } from '../../../src/components/fault/why-now.ts';
@@ -16,6 +17,14 @@ describe('the list of suspects', () => {
   });
   it('says of each what moved it most, for and against', () => {
     expect(shown({ hum: 'silent' })).toMatch(/Breaker off about 6 in 10 for it: Hum: silent/);
+  });
+  it('puts a cause that was ruled out by its check last, however likely its answers leave it', () => {
+    const after = view(repaired(given({ hum: 'silent', shaft: 'free' }), 'breaker-off', 'not-it'));
+    expect(after.shares.at(-1)?.cause).toBe('breaker-off');
+    const html = renderToString(<SuspectList view={after} />);
+    expect(html).toContain('<s>Breaker off</s>');
+    expect(words(html)).toMatch(/^Motor dead .*Breaker off you ruled it out by its check/);
+    expect(words(html).match(/Breaker off/g)).toHaveLength(1);
   });
   it('folds who is unlikely now, under the answer that spoke most against each', () => {
     const text = shown({ hum: 'silent', shaft: 'free', socket: { socketV: '0' } });

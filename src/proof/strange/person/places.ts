@@ -15,31 +15,8 @@ export interface Points {
   readonly black: TestPoint;
 }
 
-const MINUS = 'battery-minus';
-/** Steps that go from place to place, reading by reading, as their words say. */
-const FROM_PLACE_TO_PLACE: Readonly<Record<string, Readonly<Record<string, Points>>>> = {
-  'amp-terminals': {
-    batteryV: { red: 'battery-plus', black: MINUS },
-    plusV: { red: 'amp-plus', black: MINUS },
-    groundV: { red: 'amp-ground', black: MINUS },
-  },
-  'fuse-sides': { inV: { red: 'fuse-in', black: MINUS }, outV: { red: 'fuse-out', black: MINUS } },
-  'supply-under-load': {
-    batteryV: { red: 'battery-plus', black: MINUS },
-    ampV: { red: 'amp-plus', black: 'amp-ground' },
-    plusDropV: { red: 'battery-plus', black: 'amp-plus' },
-    groundDropV: { red: 'amp-ground', black: MINUS },
-  },
-  'plus-path': {
-    ringV: { red: 'battery-plus', black: 'fuse-in' },
-    holderV: { red: 'fuse-in', black: 'fuse-out' },
-  },
-};
-
 /** Where a reading is taken, or null where the step leaves that open. */
 export function pointsOf(step: ReadingStep, name: string, situation: Situation): Points | null {
-  const known = FROM_PLACE_TO_PLACE[step.id]?.[name];
-  if (known) return known;
   const probes = step.readings[name]?.probes ?? step.probes;
   if (probes === 'not drawn') return null;
   return typeof probes === 'function' ? probes(situation) : probes;
