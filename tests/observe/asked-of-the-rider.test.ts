@@ -77,7 +77,11 @@ const ROWS: readonly Row[] = [
   ['gain-down', 'main-fuse-open', BY_WIRE, 'cannot'],
   ['water-look', 'water-inside@fault', BY_WIRE, 'dry/wet'],
   ['pin-look', 'input-pin-pushed-back', BY_WIRE, 'back/level'],
-  ['pin-look', 'amp-input-plug-off@rear', BY_WIRE, 'level'],
+  ['pin-look', 'amp-input-plug-off@rear', BY_WIRE, 'level/out'],
+  ['wiggle', 'amp-input-plug-off@rear', REAR_ONLY, 'amp-input/no-effect'],
+  ['remote-lamp', 'remote-wire-open', BY_WIRE, 'dark/out'],
+  ['remote-lamp', 'remote-source-dead', BY_WIRE, 'dark'],
+  ['supply-wiggle', 'remote-wire-open', BY_WIRE, 'no-effect/remote'],
   ['bulb-to-frame', 'speaker-wire-to-frame@both-rear', BY_WIRE, 'to-frame'],
   ['bulb-to-frame', 'speaker-wire-to-frame@lid-moves', BY_WIRE, 'to-frame'],
   ['bulb-to-frame', 'speaker-wire-to-frame@one-rear', NO_AMP, 'to-frame'],
@@ -110,7 +114,7 @@ const ROWS: readonly Row[] = [
   ['four-corners', 'amp-input-too-low@weak', REAR_ONLY, 'rear-weak'],
   ['four-corners', 'coil-open@one', NO_AMP, 'other'],
   ['input-plug', 'input-pin-pushed-back', LISTENS, 'no-change'],
-  ['input-plug', 'amp-input-plug-off@rear', LISTENS, 'cured'],
+  ['input-plug', 'amp-input-plug-off@rear', LISTENS, 'cured/out'],
 ];
 
 describe('what is told and seen of a fault', () => {

@@ -15,11 +15,12 @@ export const remoteWireOpen: Cause = {
   },
   mends: ['amp-supply', 'unit-leads'],
   remedy: (f) => ({
-    what: `The thin remote wire is broken, or its tap makes no contact. Nothing tells ${ampName(f)} to come on.`,
+    what: `The thin remote wire is open: out of its terminal, broken, or its tap makes no contact. Nothing tells ${ampName(f)} to come on.`,
     numbers: remoteFigures(f),
     repair: [{ do: 'renew-wire', wire: 'remote' }],
     fix: [
-      'Key off. Look at the tap first: a connector that never bit through the insulation is the usual place.',
+      'Key off. The amplifier’s own remote terminal first: is the wire in it, bare copper under the screw, and held when you pull?',
+      'Then its other end: a tap that never bit through the insulation is the usual place.',
       'Then where it bends: steering, seat hinge, grommets. Pull gently: where it stretches the copper is gone.',
       'New wire past the bad place: soldered or sealed crimp, sleeve, strain relief. A 1 A fuse at its start.',
     ],
