@@ -79,6 +79,8 @@ const ROWS: readonly Row[] = [
   ['pin-look', 'input-pin-pushed-back', BY_WIRE, 'back/level'],
   ['pin-look', 'amp-input-plug-off@rear', BY_WIRE, 'level/out'],
   ['wiggle', 'amp-input-plug-off@rear', REAR_ONLY, 'amp-input/no-effect'],
+  ['wiggle', 'lid-contacts-dirty@intermittent', NO_AMP, 'rear-run'],
+  ['wiggle', 'lid-lead-broken@intermittent', NO_AMP, 'rear-run'],
   ['remote-lamp', 'remote-wire-open', BY_WIRE, 'dark/out'],
   ['remote-lamp', 'remote-source-dead', BY_WIRE, 'dark'],
   ['supply-wiggle', 'remote-wire-open', BY_WIRE, 'no-effect/remote'],

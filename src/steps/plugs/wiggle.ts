@@ -21,7 +21,7 @@ export const wiggle: ChoiceStep<'amp-input' | 'rear-run' | 'amp-supply' | 'unit-
   ],
   why: 'What reacts to a finger is where the contact is bad. What does not react proves nothing.',
   tool: 'ears',
-  minutes: 10,
+  minutes: 5,
   conditions: ['head-unit-playing'],
   observes: ['unit-leads', 'amp-supply', 'run'],
   cautions: ['riding', 'hot'],

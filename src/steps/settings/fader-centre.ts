@@ -26,6 +26,7 @@ export const faderCentre: ChoiceStep<'cured' | 'plays' | 'weak' | 'no-change' | 
     weak: 'It plays, but only weakly',
     none: 'There is no fader and no balance',
   },
+  justNow: ['plays'],
   outcomes: {
     'no-change': 'no change',
     cured: 'rear plays',

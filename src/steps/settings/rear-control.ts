@@ -23,6 +23,7 @@ export const rearControl: ChoiceStep<'cured' | 'plays' | 'weak' | 'no-change' | 
     weak: 'It is up, and the rear plays weakly',
     none: 'There is no such control',
   },
+  justNow: ['plays'],
   outcomes: {
     cured: 'rear plays',
     'no-change': 'on, no change',

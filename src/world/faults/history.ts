@@ -31,7 +31,7 @@ const FROM_THE_FITTING: Told = { before: { never: 4, 'comes-and-goes': 0.2 }, la
 const OPENED: Told = { lastChange: { opened: 3, workshop: 2, fitted: 2 } };
 
 const TOLD: Readonly<Record<string, Told>> = {
-  'fader-or-balance-off': { before: { never: 0.1 }, lastChange: { battery: 3 } },
+  'fader-or-balance-off': { before: { never: 0.1, ...STEADY }, lastChange: { battery: 3 } },
   'rear-control-off': { before: { never: 0.3 } },
   'rear-channels-disabled': { before: { never: 30, stopped: 0.1, ...STEADY }, lastChange: { fitted: 6 } },
   'profile-reverted': { before: { never: 0, ...STEADY }, lastChange: { workshop: 6, reflash: 3, unit: 3 } },
