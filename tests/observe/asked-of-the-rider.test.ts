@@ -90,7 +90,7 @@ const ROWS: readonly Row[] = [
   ['bulb-to-frame', 'speaker-pair-shorted@one-rear', BY_WIRE, 'across'],
   ['bulb-to-frame', 'speaker-pair-shorted@both-rear', NO_AMP, 'across'],
   ['bulb-to-frame', 'coil-open@both-rear', NO_AMP, 'clear'],
-  ['second-look', 'second-connector-dirty@open', NO_AMP, 'dirty/none'],
+  ['second-look', 'second-connector-dirty@open', NO_AMP, 'dirty/none/plays'],
   ['second-look', 'looms-unjoined', NO_AMP, 'apart/none'],
   ['joint-drop', 'amp-terminal-loose@severe', BY_WIRE, 'plus'],
   ['joint-drop', 'fuse-holder-resistive@severe', BY_WIRE, 'ok'],
