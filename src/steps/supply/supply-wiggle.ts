@@ -1,4 +1,5 @@
 import { theAmp } from '../fitted/the-amp.ts';
+import { is } from '../outcome.ts';
 import { type ChoiceStep, choice } from '../step.ts';
 import { supplyMayFail } from './may-fail.ts';
 
@@ -20,7 +21,8 @@ export const supplyWiggle: ChoiceStep<'no-effect' | 'battery' | 'holder' | 'term
     tool: 'none',
     minutes: 5,
     conditions: ['amp-uncovered', 'head-unit-playing'],
-    sensible: supplyMayFail,
+    // With its fuse blown there is no lamp that could flicker.
+    sensible: (f) => supplyMayFail(f) && !is(f, 'fuse-look', 'blown'),
     observes: ['unit-leads', 'amp-supply', 'amp'],
     cautions: ['wakes-loud'],
     options: {
