@@ -17,6 +17,7 @@ import { type ConditionId, conditionOf } from '../src/steps/conditions.ts';
 import type { StepId } from '../src/steps/ids.ts';
 import { type Findings, findingsFrom, outcomeNamed } from '../src/steps/outcome.ts';
 import type { Step } from '../src/steps/step.ts';
+import { rearComesAndGoes } from '../src/steps/told/comes-and-goes.ts';
 import { toolsAtHand } from '../src/steps/tools/tools-at-hand.ts';
 import { elsewhere, type FlowContext, type HandsOver, type StagedFlow } from './machine.ts';
 import { canBeAsked, hasNoMeter } from './sense.ts';
@@ -87,6 +88,7 @@ export function observationsOf(flow: StagedFlow, f: Findings, confirmed: Readonl
   return [...flow.steps.values()].flatMap((step): Observation[] => {
     const outcome = outcomeNamed(f, step.id);
     if (outcome === undefined || outcome === 'cannot') return [];
+    if (step.kind === 'choice' && step.justNow?.includes(outcome) && rearComesAndGoes(f)) return [];
     return [
       {
         step: step.id,

@@ -1,5 +1,6 @@
 import type { Axle } from '../rig/corner.ts';
-import type { Findings } from '../steps/outcome.ts';
+import { frontDrive } from '../steps/fitted/front-drive.ts';
+import { type Findings, is } from '../steps/outcome.ts';
 import type { Where } from './repair-action.ts';
 import { ampOf, pairOf } from './the-amp.ts';
 
@@ -8,11 +9,28 @@ import { ampOf, pairOf } from './the-amp.ts';
 /** The channels of the amplifier that a case is about. */
 export const ampChannels = (f: Findings): Axle | 'both' => (ampOf(f).drives === 'both' ? 'both' : pairOf(f));
 
-/** All speakers of the amplifier that stays off, where a case is about one; the rear where it is silent. */
+/**
+ * All speakers of the amplifier that stays off, where a case is about one; the rear where it is silent. Whoever calls it
+ * the rear’s may have one that drives everything: until somebody says what drives the front, any of them.
+ */
 export function speakersInQuestion(f: Findings): Where {
   if (f.outcome('which-amp') === undefined) return 'rear';
-  return ampOf(f).drives === 'both' ? 'all' : pairOf(f);
+  if (pairOf(f) === 'front') return ampOf(f).drives === 'both' ? 'all' : 'front';
+  const front = frontDrive.known(f.rig);
+  return front === undefined || front === 'same' ? 'all' : 'rear';
 }
+
+/** The speakers whose wires may touch the frame: the rear where it was a rear wire that read so. */
+export const placeToFrame = (f: Findings): Where =>
+  is(f, 'wire-to-frame', 'shorted') ? 'rear' : speakersInQuestion(f);
+
+/** The first step of a fix where nobody knows yet which run it is. */
+export const findTheRun = (where: Where): readonly string[] =>
+  where === 'all'
+    ? [
+        'Find which run it is, front ones too: with a meter, run by run. No meter? Key off, unplug one run, key on for a moment, volume low: lamp clear? Key off, plug it back, try the next.',
+      ]
+    : [];
 
 type Side = 'left' | 'right';
 

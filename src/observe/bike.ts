@@ -69,6 +69,12 @@ export function lampOf(bike: Ridden, moment: Partial<Moment>): 'off' | 'normal' 
 
 export const isOpen = ({ ohm }: Contact): boolean => ohm === Infinity;
 
+/** Whether a signal plug of the amplifier is not home: open, with nothing in it that wants mending. */
+export const inputNotHome = ({ world }: Ridden): boolean =>
+  Object.values(world.amps[world.about ?? -1]?.inputPlug ?? {}).some((pair) =>
+    Object.values(pair).some((contact) => isOpen(contact) && contact.wants === undefined),
+  );
+
 /** Whether the amplifier is on and has nothing to complain of, at an ordinary level. */
 export const ampIsOn = (bike: Ridden, moment: Partial<Moment> = {}): boolean => lampOf(bike, moment) === 'normal';
 

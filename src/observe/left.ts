@@ -1,10 +1,14 @@
 import { outcomeOf } from '../steps/outcome.ts';
+import { inputPlug } from '../steps/plugs/input-plug.ts';
 import { lidCheck } from '../steps/plugs/lid-check.ts';
+import { pinLook } from '../steps/plugs/pin-look.ts';
+import { secondLook } from '../steps/runs/second-look.ts';
 import { faderCentre } from '../steps/settings/fader-centre.ts';
 import { rearControl } from '../steps/settings/rear-control.ts';
 import type { Situation, Step } from '../steps/step.ts';
 import { SOUND } from '../world/healthy.ts';
 import type { Moment } from '../world/moment.ts';
+import { repaired } from '../world/repair.ts';
 import type { Settings, World } from '../world/state.ts';
 import { type Ridden, whenAmpGoesOff } from '../world/symptoms/index.ts';
 import { bestOf, changed, isOpen, lampOf, ofConcern, REAR } from './bike.ts';
@@ -38,14 +42,25 @@ export const flat = (bike: Ridden): Ridden =>
     return set.phone.bassDb === 0 ? set : { ...set, phone: { ...set.phone, bassDb: 0 } };
   });
 
+/** The signal plug of the amplifier pushed home. */
+export const signalHome = (bike: Ridden): Ridden =>
+  changed(bike, 'signal plug home', (world) => repaired(world, { do: 'seat-plug', plug: 'amp-input' }));
+
+/** The second connector of the rear loom pushed home, with luck its film wiped. */
+export const secondHome = (bike: Ridden): Ridden =>
+  changed(bike, 'second connector pushed home', (world) => repaired(world, { do: 'clean-contacts', plug: 'second' }));
+
 const DEEDS: readonly (readonly [step: Step, done: (bike: Ridden) => Ridden])[] = [
   [faderCentre, centred],
   [rearControl, turnedUp],
   [lidCheck, pushedHome],
+  [inputPlug, signalHome],
+  [pinLook, signalHome],
+  [secondLook, secondHome],
 ];
 
 /** Outcomes of these steps with which the rear is heard, and with which there was nothing to do. */
-const HEARD = ['cured', 'plays', 'weak'];
+const HEARD = ['cured', 'out', 'plays', 'weak'];
 const NOT_THERE = ['none', 'no-plug'];
 
 /**

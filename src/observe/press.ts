@@ -2,13 +2,17 @@ import { perCorner } from '../rig/corner.ts';
 import { OPEN, SOUND } from '../world/healthy.ts';
 import type { Amp, Contact, PairOf, Run, Supply, World } from '../world/state.ts';
 import type { Ridden } from '../world/symptoms/index.ts';
-import { changed, isOpen } from './bike.ts';
-import { happens, type Observer } from './observer.ts';
+import { changed, inputNotHome, isOpen } from './bike.ts';
+import type { Observer } from './observer.ts';
 
 /* A finger on plugs and leads. What is loose reacts; what is broken may, since its ends still lie side by side. */
 
 /** How often the ends of a broken joint, or a wire that touches, react to a finger. An estimate. */
 const REACTS_SHARE = 1 / 3;
+/** The same of a remote wire: one that hangs out of its terminal is seen, too. An estimate. */
+const REMOTE_REACTS_SHARE = 1 / 2;
+/** How often a signal plug that is not home hangs right out: nothing reacts, and nobody notices it. An estimate. */
+const HANGS_UNSEEN_SHARE = 1 / 4;
 
 /** What a contact is while a finger presses it: what it is known to become, or, with luck, sound where it was open. */
 type Pressed = (contact: Contact) => Contact;
@@ -118,9 +122,12 @@ export function reacting(
   isBack: (bike: Ridden) => boolean,
   observer: Observer,
 ): Pressable | null {
-  const lucky = happens(observer, REACTS_SHARE);
+  const luck = observer.draw();
+  const hangsUnseen = luck >= 1 - HANGS_UNSEEN_SHARE && inputNotHome(bike);
   const there = isBack(bike);
   const reacts = (name: Pressable) => {
+    if (name === 'input' && hangsUnseen) return false;
+    const lucky = luck < (name === 'remote' ? REMOTE_REACTS_SHARE : REACTS_SHARE);
     const under = changed(bike, `${name} pressed, ${lucky}`, (world) => {
       const after = PRESSED[name](world, lucky);
       return same(after, world) ? world : after;

@@ -103,6 +103,8 @@ export interface ChoiceStep<O extends string = string> extends Wording<O> {
   readonly options: Readonly<Record<O, string>>;
   /** Options that make no sense on this bike. */
   leftOut?(situation: Situation): readonly NoInfer<O>[];
+  /** Options that only say that it plays at this moment: where it comes and goes they speak for and against nothing. */
+  readonly justNow?: readonly NoInfer<O>[];
 }
 
 /** A question about what is fitted. It is skipped when "my bike" already says. */

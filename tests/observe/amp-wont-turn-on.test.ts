@@ -76,6 +76,13 @@ const ROWS: Readonly<Record<string, RowMeans>> = {
 
 const DECIDED: readonly Decision[] = [
   {
+    faults: ['amp-input-plug-off @sense'],
+    test: 'wiggle',
+    hand: 'reacts',
+    circuit: 'no-effect/reacts',
+    why: 'A plug that is right out reacts to no finger, and not everybody notices that it hangs.',
+  },
+  {
     faults: ['amp-ground-resistive @over-1-ohm', 'fuse-holder-resistive @over-1-ohm'],
     test: 'amp-light',
     hand: 'off/fault',

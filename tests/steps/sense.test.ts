@@ -138,6 +138,10 @@ describe('the fuses and leads of an amplifier', () => {
     expect(asks('fuse-sides', { ...DARK, 'amp-terminals': 'ok' })).toBe(false);
     expect(asks('fuse-sides', { ...DARK, 'amp-terminals': 'plus-open' })).toBe(true);
   });
+  it('get no finger on them while the fuse is blown: no lamp could flicker', () => {
+    expect(asks('supply-wiggle', { ...DARK, 'fuse-look': 'whole' })).toBe(true);
+    expect(asks('supply-wiggle', { ...DARK, 'fuse-look': 'blown' })).toBe(false);
+  });
   it('leave a fuse in that a plus was read behind, or that let a jumper wake it', () => {
     expect(asks('fuse-look', DARK)).toBe(true);
     expect(asks('fuse-look', { ...DARK, 'amp-terminals': 'ground-open' })).toBe(false);
@@ -398,5 +402,12 @@ describe('every step', () => {
     ];
     const never = (Object.keys(ALL_STEPS) as StepId[]).filter((id) => !cases.some((outcomes) => asks(id, outcomes)));
     expect(never).toEqual([]);
+  });
+});
+
+describe('the rating of a rear speaker', () => {
+  it('is asked only of somebody who may have a meter to set it against', () => {
+    expect(asks('rear-rating')).toBe(true);
+    expect(asks('rear-rating', { 'tools-at-hand': 'none' })).toBe(false);
   });
 });

@@ -9,7 +9,7 @@ export const ampInputPlugOff: Cause = {
   split: {
     byMeter:
       '400 Hz tone, one volume step: across a pair at the head unit, then across that input at the amplifier. The same?',
-    without: 'Key off, pull the signal plug, push it home until it locks, listen.',
+    without: 'Key off, pull the signal plug, push it home until it locks. Key on, music low: does it play?',
   },
   mends: ['unit-leads'],
   article: 'amplifiers-that-listen',

@@ -63,7 +63,7 @@ const ratingAssumed = (f: Findings): boolean => {
 export const gainSteps = (f: Findings, input = inputOf(f)): readonly string[] => [
   ...(ratingAssumed(f)
     ? [
-        'Read watts and ohms of one channel in its papers. Other ones than above? It clips at the root of watts times ohms.',
+        'Read watts and ohms of one channel in its papers. Other ones than above? It clips at the square root of watts times ohms, in volts.',
       ]
     : []),
   'Key off, speakers off the amplifier, range set to what comes in. Key on.',

@@ -20,7 +20,7 @@ export const ampChannelDead: Cause = {
     numbers: gainFigures(f),
     repair: [{ do: 'repair-amp' }],
     fix: [
-      'Key off. Read its selectors first: inputs as wired, crossover of those channels on full range, gain above its lowest. Key on, listen.',
+      'Key off. Read its selectors first: inputs as wired, crossover of those channels on full range, gain above its lowest. Key on, music low: listen.',
       'Key off, plugs apart: the run of that output in ohms and to the frame. A short there killed it: mend that first.',
       'A spare channel may play that speaker meanwhile.',
       'Ask a workshop what a repair costs. Say: which outputs, signal at the input, lamp normal.',

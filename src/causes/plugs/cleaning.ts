@@ -4,7 +4,7 @@ import type { Figure } from '../figure.ts';
 /** Contacts that are cleaned, not exchanged. */
 export const CLEANING_STEPS: readonly string[] = [
   'Contact cleaner and a lint-free cloth on both halves. No abrasive on plated contacts.',
-  'Dry, bend slack sockets a little closer, contact grease on.',
+  'Let it dry, close slack sockets a little, then contact grease.',
   'Push the plug home until it locks.',
 ];
 export const CLEANING_TOOLS = 'Contact cleaner, lint-free cloth, contact grease';

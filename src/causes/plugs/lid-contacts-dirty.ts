@@ -23,7 +23,10 @@ export const lidContactsDirty: Cause = {
       { do: 'seat-plug', plug: 'rear-dock', where: rearRunThatIsOpen(f) },
       { do: 'clean-contacts', plug: 'rear-dock', where: rearRunThatIsOpen(f) },
     ],
-    fix: ['Key off. Push the plug home until it locks, listen. No change? Key off, plug apart.', ...CLEANING_STEPS],
+    fix: [
+      'Key off. Push the plug home until it locks. Key on, music low: does it play? No? Key off, plug apart.',
+      ...CLEANING_STEPS,
+    ],
     tools: CLEANING_TOOLS,
     minutes: 20,
     who: YOURSELF,

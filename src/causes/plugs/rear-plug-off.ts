@@ -10,7 +10,7 @@ export const rearPlugOff: Cause = {
   faults: ['rear-plug-off'],
   split: {
     byMeter: 'Key off, meter on ohms from the far end of the run: open, and its coil once the plug is pushed home?',
-    without: 'Key off, pull every lid and case plug and push it home until it locks.',
+    without: 'Key off, pull every lid and case plug and push it home until it locks. Key on, music low: does it play?',
   },
   mends: ['run'],
   article: 'read-a-coil-in-ohms',

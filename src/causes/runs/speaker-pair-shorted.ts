@@ -1,14 +1,17 @@
-import type { Findings } from '../../steps/outcome.ts';
+import { type Findings, is } from '../../steps/outcome.ts';
 import type { Cause } from '../cause.ts';
 import type { Where } from '../repair-action.ts';
 import { capital } from '../the-amp.ts';
-import { onePlaced, placed, rearRunThatIsShorted, speakersInQuestion } from '../where.ts';
+import { findTheRun, onePlaced, placed, rearRunThatIsShorted, speakersInQuestion } from '../where.ts';
 import { YOURSELF_OR_FITTER } from '../who.ts';
 import { coilFigure, lowestRunRead, RUN_WHOLE, rearRunFigures } from './run-figures.ts';
 
+/** The rear where it was a rear run that read shorted, whatever else hangs on the amplifier. */
+const axleOf = (f: Findings): Where => (is(f, 'run-ohms', 'low') ? 'rear' : speakersInQuestion(f));
+
 /** Where a case is about the rear, the readings of its two runs tell the side. */
 function placeOf(f: Findings): Where {
-  const speakers = speakersInQuestion(f);
+  const speakers = axleOf(f);
   return speakers === 'rear' ? rearRunThatIsShorted(f) : speakers;
 }
 
@@ -26,12 +29,10 @@ export const speakerPairShorted: Cause = {
   remedy: (f) => ({
     what: `${onePlaced(placeOf(f), 'speaker run')} is shorted: its plus and its minus touch each other.`,
     background: 'Loose strands at a terminal do it, or a lead that was pinched flat.',
-    numbers:
-      speakersInQuestion(f) === 'rear'
-        ? rearRunFigures(f)
-        : [...lowestRunRead(f), coilFigure(f, speakersInQuestion(f))],
+    numbers: axleOf(f) === 'rear' ? rearRunFigures(f) : [...lowestRunRead(f), coilFigure(f, axleOf(f))],
     repair: [{ do: 'renew-wire', wire: 'speaker-run', where: placeOf(f) }],
     fix: [
+      ...findTheRun(placeOf(f)),
       'Leave that run off: do not start again and again into the short.',
       'Key off, plug apart, meter on ohms: the run that reads next to nothing is the one. One wire off its speaker: still so?',
       'Make its ends anew, no loose strands. A pinched stretch: new wire.',

@@ -21,7 +21,7 @@ export const speakerWireOpen: Cause = {
     numbers: rearRunFigures(f),
     repair: [{ do: 'renew-wire', wire: 'speaker-run', where: rearRunThatIsOpen(f) }],
     fix: [
-      'Key off. Push every plug of the run home, listen. No change? Key off, plug apart.',
+      'Key off. Push every plug of the run home. Key on, music low: does it play? No? Key off, plug apart.',
       'Follow the run from the speaker back: terminals, crimps, where it passes seat, frame and steering.',
       'Make the joint anew, with a sealed crimp or solder and sleeve. A worn stretch: new wire.',
       'Sleeve it where it rubs, with slack at the steering.',

@@ -1,37 +1,38 @@
 import { is } from '../../steps/outcome.ts';
 import type { Cause } from '../cause.ts';
-import { figureText } from '../figure.ts';
+import type { figureText } from '../figure.ts';
 import { capital } from '../the-amp.ts';
-import { onePlaced, placed, speakersInQuestion } from '../where.ts';
-import { YOURSELF_OR_FITTER } from '../who.ts';
-import { CLEAR_OF_FRAME, lowestToFrameRead, TOUCHES_FRAME } from './run-figures.ts';
+import { type findTheRun, type onePlaced, placed, placeToFrame } from '../where.ts';
+import type { YOURSELF_OR_FITTER } from '../who.ts';
+import type { CLEAR_OF_FRAME, lowestToFrameRead, TOUCHES_FRAME } from './run-figures.ts';
 
 export const speakerWireToFrame: Cause = {
   id: 'speaker-wire-to-frame',
-  title: (f) => capital(placed(speakersInQuestion(f), 'speaker wire on the frame')),
+  title: (f) => capital(placed(placeToFrame(f), 'speaker wire on the frame')),
   faults: ['speaker-wire-to-frame'],
-  split: (f) => {
-    const wasRead = is(f, 'wire-to-frame', 'shorted') || is(f, 'amp-wires-to-frame', 'shorted');
-    return {
-      byMeter: wasRead
-        ? 'Key off, meter on ohms, on the wire that read low to bare frame metal: does it jump as you move lids, seat and steering, and is it clear with the speaker off that run?'
+  split: (f) => ({
+    byMeter:
+      is(f, 'wire-to-frame', 'shorted') || is(f, 'amp-wires-to-frame', 'shorted')
+        ? 'Key off, unplug one run at a time: with which one off is the lamp clear, or do the rest play? Does that one alone read ohms to the frame?'
         : 'Key off, plug apart, meter on ohms, lids moving: each speaker wire to bare frame metal, above 100 kΩ?',
-      without:
-        'Key off, all speaker plugs apart. Plug in one at a time, key off between: does one of them silence the rest?',
-    };
-  },
+    without:
+      'Key off, unplug one run at a time, the rest plugged in: with one of them off, is the lamp clear, or do the rest play?',
+  }),
   mends: ['run'],
   article: 'half-the-supply-on-a-speaker-wire',
   remedy: (f) => ({
-    what: `${onePlaced(speakersInQuestion(f), 'speaker wire')} touches metal. What drives it rests at half the supply, and is shorted to ground.`,
+    what: `${onePlaced(placeToFrame(f), 'speaker wire')} touches metal. What drives it rests at half the supply, and is shorted to ground.`,
     background:
       'Pinched under a grille or the seat, bent at a hinge, or a bare terminal on a metal lid. It may touch only with the lid shut.',
     numbers: [...lowestToFrameRead(f), CLEAR_OF_FRAME, TOUCHES_FRAME],
-    repair: [{ do: 'free-wire', wire: 'speaker-run', where: speakersInQuestion(f) }],
+    repair: [{ do: 'free-wire', wire: 'speaker-run', where: placeToFrame(f) }],
     fix: [
+      ...findTheRun(placeToFrame(f)),
       'Leave that run off: do not start again and again into the short.',
       'Key off, plugs apart. Meter on ohms, red on one wire after the other, black on bare bright frame metal. Move lids, steering and seat.',
-      'Look under grilles, at lid hinges, under the seat, at bare terminals on metal.',
+      placeToFrame(f) === 'rear'
+        ? 'Look under grilles, at lid hinges, under the seat, at bare terminals on metal.'
+        : 'Look under grilles, behind the fairing, at its brackets, at lid hinges, under the seat, at bare terminals on metal.',
       'Free the wire, insulate it, and tie it with slack.',
       'All wires of all runs to the frame once more, before a plug goes back.',
     ],

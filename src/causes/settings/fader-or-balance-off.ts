@@ -14,7 +14,7 @@ export const faderOrBalanceOff: Cause = {
   mends: ['settings'],
   remedy: (f) => ({
     what: 'The fader or the balance stands away from the middle and turns the rear down.',
-    background: 'Battery work resets it, and a key pressed in a pocket moves it.',
+    background: 'Battery work can reset it, and a child or a passenger moves it.',
     numbers: [...rearOverFrontRead(f), REAR_OVER_FRONT_HEALTHY],
     repair: [{ do: 'centre-fader' }],
     fix: [

@@ -33,7 +33,7 @@ const CELL_CAUTIONS: readonly CautionId[] = ['cell'];
 
 export const coilOpen: Cause = {
   id: 'coil-open',
-  title: (f) => capital(placed(rearRunThatIsOpen(f), 'coil open')),
+  title: (f) => capital(placed(rearRunThatIsOpen(f), 'speaker dead: coil open')),
   faults: ['coil-open'],
   split: {
     byMeter: 'Key off, grille off, one wire off, meter on ohms at the speaker’s own tabs: open?',
@@ -42,7 +42,7 @@ export const coilOpen: Cause = {
   mends: ['speaker'],
   article: 'read-a-coil-in-ohms',
   remedy: (f) => ({
-    what: `${onePlaced(rearRunThatIsOpen(f), 'coil')} is open: the speaker itself is dead.`,
+    what: `${onePlaced(rearRunThatIsOpen(f), 'speaker')} is dead: its voice coil is open.`,
     background: 'Two coils rarely die at once by age. Too much power or a clipped signal burns them.',
     numbers: rearRunFigures(f),
     repair: [{ do: 'replace-speaker', where: rearRunThatIsOpen(f), ratedOhm: estimate(f.rig, 'rearRatedOhm').value }],

@@ -30,13 +30,13 @@ export const remoteWireOpen: Cause = {
   remedy: (f) => ({
     what: weakAlongTheWire(f)
       ? `The remote wire is good at its start and weak at ${ampName(f)}: its tap, or a joint in it, hardly conducts.`
-      : `The thin remote wire is broken, or its tap makes no good contact. Nothing, or too little, tells ${ampName(f)} to come on.`,
+      : `The thin remote wire is out of its terminal or broken, or its tap makes no good contact. Nothing, or too little, tells ${ampName(f)} to come on.`,
     background:
       'A green or half-made joint still shows full volts where nothing is drawn. At the little that a remote terminal draws most of them are lost in it.',
     numbers: remoteFigures(f),
     repair: [{ do: 'renew-wire', wire: 'remote' }],
     fix: [
-      'Key off. Is the wire home under its screw or in its plug at the amplifier?',
+      'Key off. The amplifier’s own remote terminal first: is the wire in it, bare copper under the screw, and held when you pull?',
       'Then the tap: a connector that never bit through the insulation, or a green splice, is the usual place.',
       'Then where it bends: steering, seat hinge, grommets. Pull gently: where it stretches the copper is gone.',
       'New joint, or new wire past the bad place: soldered or sealed crimp, sleeve, strain relief. A 1 A fuse at its start.',

@@ -24,7 +24,7 @@ export function doubtInWords(view: FaultView, step: Step, because: Doubt['becaus
   const given = `“${step.short}: ${knownOf(step, view.standing)}”`;
   if (outcomeNamed(view.standing.findings, step.id) === 'cured') return UNDO_AND_REDO;
   if (because === 'pivotal')
-    return `All hangs on this one answer: ${given}. Take it once more, another way if you can.`;
+    return `Everything rests on this answer: ${given}. Take it once more, another way if you can.`;
   const leader = view.shares.find(({ cause }) => cause !== UNTHOUGHT)?.cause;
   const shown = leader === undefined ? undefined : wouldShow(view, leader, step);
   const rest = leader === undefined || shown === undefined ? '' : `: “${view.nameOf(leader)}” would show “${shown}”`;

@@ -71,7 +71,9 @@ export function ReadingForm(props: Props) {
 
   return (
     <form onSubmit={submit} noValidate>
-      {fromLastTime && <p class="notice">The fields show what you read last time. Read again, and type over it.</p>}
+      {fromLastTime && (
+        <p class="notice">The fields show what you read last time. Measure again and change what is different.</p>
+      )}
       {names.map((name) => {
         const reading = step.readings[name];
         if (!reading) return null;

@@ -1,10 +1,15 @@
-import { repaired } from '../../world/repair.ts';
-import { ampOf, changed, lampOf } from '../bike.ts';
-import { CANNOT, option, type Say } from '../observer.ts';
+import { ampOf, inputNotHome, lampOf } from '../bike.ts';
+import { signalHome } from '../left.ts';
+import { CANNOT, happens, option, type Say } from '../observer.ts';
 
-export const sayInputPlug: Say = ({ bike }) => {
+/** How often a plug that is not home hangs out for everybody to see. An estimate. */
+const HANGS_OUT_SHARE = 0.5;
+
+export const sayInputPlug: Say = ({ bike, observer }) => {
   if (ampOf(bike) === null) return CANNOT;
-  const home = changed(bike, 'signal plug home', (world) => repaired(world, { do: 'seat-plug', plug: 'amp-input' }));
+  const home = signalHome(bike);
   const [before, after] = [lampOf(bike, {}), lampOf(home, {})];
-  return option(before === after || after === 'off' ? 'no-change' : after === 'normal' ? 'cured' : 'fault');
+  if (before === after || after === 'off') return option('no-change');
+  if (after !== 'normal') return option('fault');
+  return option(inputNotHome(bike) && happens(observer, HANGS_OUT_SHARE) ? 'out' : 'cured');
 };

@@ -1,5 +1,6 @@
 import { offered } from '../../steps/outcome.ts';
-import { bestOf, ofConcern } from '../bike.ts';
+import type { Ridden } from '../../world/symptoms/index.ts';
+import { bestOf, ofConcern, playing, REAR } from '../bike.ts';
 import { option, type Say } from '../observer.ts';
 import { type Pressable, reacting } from '../press.ts';
 
@@ -21,6 +22,11 @@ export const sayWiggle: Say = ({ step, found, bike, situation, observer }) => {
   const corners = ofConcern(found);
   const offers = offered(step, situation).map(([name]) => name);
   const names = ALL.filter((name) => offers.includes(FOR_THE_REAR[name]));
-  const reacts = reacting(bike, names, (it) => bestOf(it, corners) !== 'silent', observer);
+  // Where both sides play just now, one that goes under the finger is heard to go.
+  const bothPlay = REAR.every((corner) => playing(bike, corner) === 'plays');
+  const isBack = bothPlay
+    ? (it: Ridden) => REAR.every((corner) => playing(it, corner) !== 'silent')
+    : (it: Ridden) => bestOf(it, corners) !== 'silent';
+  const reacts = reacting(bike, names, isBack, observer);
   return option(reacts ? FOR_THE_REAR[reacts] : 'no-effect');
 };

@@ -1,4 +1,6 @@
+import { is } from '../outcome.ts';
 import { type ChoiceStep, choice, EVERY_PART } from '../step.ts';
+import { rearComesAndGoes } from '../told/comes-and-goes.ts';
 
 export const fourCorners: ChoiceStep<'all' | 'no-rear' | 'rear-weak' | 'one-corner' | 'one-side' | 'none' | 'other'> =
   choice({
@@ -17,6 +19,8 @@ export const fourCorners: ChoiceStep<'all' | 'no-rear' | 'rear-weak' | 'one-corn
     tool: 'ears',
     minutes: 3,
     conditions: ['head-unit-playing'],
+    // A rear that comes and goes, and plays just now, plays at every corner: that tells nothing.
+    sensible: (f) => !(rearComesAndGoes(f) && is(f, 'fader-centre', 'plays')),
     observes: EVERY_PART,
     options: {
       'no-rear': 'The front plays, the rear never',
@@ -27,6 +31,7 @@ export const fourCorners: ChoiceStep<'all' | 'no-rear' | 'rear-weak' | 'one-corn
       none: 'Nothing plays anywhere',
       other: 'Something else: a front speaker is silent',
     },
+    justNow: ['all'],
     outcomes: {
       'no-rear': 'front only',
       all: 'all four play',

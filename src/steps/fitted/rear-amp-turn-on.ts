@@ -20,7 +20,7 @@ export const rearAmpTurnOn: RigStep<'wire' | 'signal' | 'dc'> = rigQuestion({
   observes: [],
   options: { wire: 'By a remote wire', signal: 'By hearing a signal', dc: 'By sensing DC on its inputs' },
   outcomes: { wire: 'a remote wire', signal: 'hearing a signal', dc: 'sensing DC' },
-  ifCannot: 'We take it as one that listens until a reading says otherwise.',
+  ifCannot: 'We keep both in mind, and look for a remote wire.',
   article: 'amplifiers-that-listen',
   known: (rig) => ampDriving(rig, 'rear')?.turnOn,
   learn: (turnOn, rig) => withAmpKnown(rig, 'rear', { turnOn }),

@@ -3,13 +3,13 @@ import { ampMayBeThere } from '../fitted/amp-there.ts';
 import { switchedBy } from '../fitted/switched-by.ts';
 import { type ChoiceStep, choice } from '../step.ts';
 
-export const inputPlug: ChoiceStep<'cured' | 'fault' | 'no-change' | 'no-plug'> = choice({
+export const inputPlug: ChoiceStep<'cured' | 'out' | 'fault' | 'no-change' | 'no-plug'> = choice({
   place: 'plugs',
   id: 'input-plug',
   short: 'The amplifier’s signal plug',
   ask: 'Pull the signal plug at the amplifier, look at its pins, push it home: does it wake now?',
   phone:
-    'Key off, pull the thin signal plug at the amplifier, look inside, push it till it clicks. Volume low, key on, wait ten seconds: lamp on, its fault colour, or still dark? Or are there only screws?',
+    'Key off. Did the thin signal plug at the amplifier hang out? Look inside, push it till it clicks. Volume low, key on, wait ten seconds: lamp on, its fault colour, or still dark? Or are there only screws?',
   how: [
     'Pull the signal plug, look for bent, pushed-back or green pins, push it home until it locks.',
     'Key on, music at your usual volume, wait ten seconds.',
@@ -23,12 +23,14 @@ export const inputPlug: ChoiceStep<'cured' | 'fault' | 'no-change' | 'no-plug'> 
   cautions: ['key-off', 'wakes-loud'],
   options: {
     cured: 'Yes, it wakes',
+    out: 'It hung out. It is in now, and it wakes',
     'no-change': 'No change',
     fault: 'Its fault lamp comes on',
     'no-plug': 'It has screws, no plug',
   },
   outcomes: {
     cured: 'wakes after pushing home',
+    out: 'hung out, wakes when in',
     'no-change': 'no change',
     fault: 'fault lamp after pushing home',
     'no-plug': 'no such plug',

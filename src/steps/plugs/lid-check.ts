@@ -32,6 +32,7 @@ export const lidCheck: ChoiceStep<'cured' | 'reacts' | 'plays' | 'weak' | 'no-ef
     },
     // Only an amplifier that was not heard can be heard now.
     leftOut: (s) => (ampDriving(s.rig, 'rear') && s.facts[rearHiss.id] ? [] : ['hiss-now']),
+    justNow: ['plays'],
     outcomes: {
       'no-effect': 'no effect',
       cured: 'plays after pushing home',

@@ -18,11 +18,12 @@ export const rearControl: ChoiceStep<'cured' | 'plays' | 'weak' | 'no-change' | 
   observes: EVERY_PART,
   options: {
     cured: 'Yes, that was it',
-    'no-change': 'It is on, still silent',
+    'no-change': 'It is on. Still silent, on one side or both',
     plays: 'It plays, and it was up already',
     weak: 'It is up, and the rear plays weakly',
     none: 'There is no such control',
   },
+  justNow: ['plays'],
   outcomes: {
     cured: 'rear plays',
     'no-change': 'on, no change',

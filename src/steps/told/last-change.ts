@@ -1,14 +1,14 @@
 import { type ChoiceStep, choice } from '../step.ts';
 
 export const lastChange: ChoiceStep<
-  'nothing' | 'fitted' | 'workshop' | 'reflash' | 'unit' | 'opened' | 'battery' | 'lead' | 'rain' | 'stood'
+  'nothing' | 'fitted' | 'workshop' | 'reflash' | 'unit' | 'opened' | 'front' | 'battery' | 'lead' | 'rain' | 'stood'
 > = choice({
   place: 'told',
   id: 'last-change',
   short: 'Last change',
   ask: 'What was the last thing done to the bike before this?',
   phone:
-    'What was the last thing anybody did to the bike: a service, a reflash, the radio or battery, a new lead, parts fitted, a case off, a wash, heavy rain, months of standing? Or nothing?',
+    'What was the last thing anybody did to the bike: a service, a reflash, the radio or battery, a new lead, parts fitted, the fairing or a case off, a wash, heavy rain, months of standing? Or nothing?',
   how: [
     'Service, a wash, a case taken off, a battery change: all of it counts, even if it has nothing to do with sound.',
   ],
@@ -23,6 +23,7 @@ export const lastChange: ChoiceStep<
     reflash: 'A reflash of the head unit',
     unit: 'The head unit was replaced or swapped',
     opened: 'A case or lid was off, or it was washed',
+    front: 'Front speakers, or the fairing was off',
     battery: 'Work at the battery',
     lead: 'A lead or a cable was replaced',
     rain: 'It was ridden in heavy rain',
@@ -35,6 +36,7 @@ export const lastChange: ChoiceStep<
     reflash: 'a reflash',
     unit: 'head unit swapped',
     opened: 'case or lid off, or washed',
+    front: 'front speakers, or fairing off',
     battery: 'battery work',
     lead: 'a lead replaced',
     rain: 'heavy rain',

@@ -3,7 +3,7 @@ import { type ChoiceStep, choice } from '../step.ts';
 export const triedAlready: ChoiceStep<'nothing' | 'plugs' | 'lead' | 'fuse' | 'speakers' | 'amp' | 'reflash'> = choice({
   place: 'told',
   id: 'tried-already',
-  short: 'Tried already',
+  short: 'Already tried',
   ask: 'What has been tried already, without success?',
   phone:
     'What did anybody try already that did not help: plugs pushed home, another cable, a new fuse, other speakers, another amplifier, a reflash, or nothing?',

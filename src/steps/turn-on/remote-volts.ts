@@ -12,7 +12,7 @@ export const remoteVolts: ReadingStep<'ok' | 'low' | 'none' | 'unclear'> = measu
   phone: 'Red on the thin terminal marked remote: number?',
   how: [
     'Black stays on the battery minus post, not on the amplifier’s ground.',
-    'Red probe on the remote terminal, the wire in it.',
+    'Red probe on the remote terminal, the wire in it. It hangs out? Read the terminal as it is: that is the answer.',
     'A test lamp with a bulb in the meter’s place would load the wire: use the meter.',
   ],
   why: 'The remote wire is the amplifier’s switch. Without its volts the best supply does nothing.',

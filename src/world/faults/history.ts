@@ -14,6 +14,7 @@ const CHANGE: History['lastChange'] = {
   reflash: 0.5,
   unit: 0.3,
   opened: 1.5,
+  front: 0.7,
   battery: 1,
   lead: 0.4,
   rain: 0.7,
@@ -31,7 +32,7 @@ const FROM_THE_FITTING: Told = { before: { never: 4, 'comes-and-goes': 0.2 }, la
 const OPENED: Told = { lastChange: { opened: 3, workshop: 2, fitted: 2 } };
 
 const TOLD: Readonly<Record<string, Told>> = {
-  'fader-or-balance-off': { before: { never: 0.1 }, lastChange: { battery: 3 } },
+  'fader-or-balance-off': { before: { never: 0.1, ...STEADY }, lastChange: { battery: 3 } },
   'rear-control-off': { before: { never: 0.3 } },
   'rear-channels-disabled': { before: { never: 30, stopped: 0.1, ...STEADY }, lastChange: { fitted: 6 } },
   'profile-reverted': { before: { never: 0, ...STEADY }, lastChange: { workshop: 6, reflash: 3, unit: 3 } },
@@ -42,7 +43,7 @@ const TOLD: Readonly<Record<string, Told>> = {
   'sense-no-half-supply': FROM_THE_FITTING,
   'channel-mode-wrong': FROM_THE_FITTING,
   'amp-input-too-low': { before: { never: 2 }, lastChange: { fitted: 3, reflash: 3 } },
-  'amp-input-plug-off': { before: { never: 0.5 }, lastChange: { fitted: 3, workshop: 2, battery: 1.5 } },
+  'amp-input-plug-off': { before: { never: 0.5 }, lastChange: { fitted: 3, workshop: 2, battery: 1.5, front: 3 } },
   'amp-channel-dead': { before: { never: 0.3, 'comes-and-goes': 0.5 } },
   'amp-body-fuse-open': { before: { never: 0.5 }, lastChange: { fitted: 2, battery: 2 } },
   'amp-dead': { before: { never: 0.3 } },
@@ -62,7 +63,7 @@ const TOLD: Readonly<Record<string, Told>> = {
   'battery-cuts-off': { before: { never: 0.2, 'comes-and-goes': 3 }, lastChange: { stood: 4, battery: 4 } },
   'input-pin-pushed-back': {
     before: { never: 2, 'comes-and-goes': 2 },
-    lastChange: { lead: 3, fitted: 4, workshop: 2 },
+    lastChange: { lead: 3, fitted: 4, workshop: 2, front: 2 },
   },
   'converter-dead': { before: { never: 0.5 }, lastChange: { fitted: 2 } },
   'input-dc': { before: { never: 0.3 }, lastChange: { unit: 2 } },
@@ -70,17 +71,17 @@ const TOLD: Readonly<Record<string, Told>> = {
   'unit-fuse-open': { before: { never: 0.2 }, lastChange: { unit: 4, battery: 3 } },
   'rear-pairs-crossed': { before: { never: 8, 'comes-and-goes': 0.1 }, lastChange: { fitted: 6, unit: 4 } },
   'looms-unjoined': { before: { never: 30, stopped: 0.3, ...STEADY }, lastChange: { fitted: 6, workshop: 2 } },
-  'unit-plug-dirty': { before: LOOSE, lastChange: { rain: 4, unit: 3, stood: 2, workshop: 2 } },
+  'unit-plug-dirty': { before: LOOSE, lastChange: { rain: 4, unit: 3, stood: 2, workshop: 2, front: 2 } },
   'second-connector-dirty': { before: LOOSE, lastChange: { rain: 4, stood: 4, opened: 2, workshop: 2 } },
-  'remote-wire-open': { lastChange: { lead: 2, fitted: 3 } },
+  'remote-wire-open': { lastChange: { lead: 2, fitted: 3, front: 2 } },
   'remote-source-dead': { before: { never: 2 }, lastChange: { fitted: 6 } },
   'remote-volts-low': { lastChange: { fitted: 3 } },
   'rear-plug-off': { ...OPENED, before: { never: 0.3 } },
   'lid-contacts-dirty': { before: LOOSE, lastChange: { rain: 4, stood: 4, opened: 2 } },
   'lid-lead-broken': { before: LOOSE },
   'speaker-wire-open': { lastChange: { lead: 2, fitted: 3 } },
-  'speaker-wire-to-frame': { ...OPENED, before: { never: 0.5 } },
-  'speaker-pair-shorted': { before: { never: 0.5 }, lastChange: { fitted: 2 } },
+  'speaker-wire-to-frame': { before: { never: 0.5 }, lastChange: { ...OPENED.lastChange, front: 3 } },
+  'speaker-pair-shorted': { before: { never: 0.5 }, lastChange: { fitted: 2, front: 2 } },
   'coil-open': { before: { never: 0.3, 'comes-and-goes': 0.5 } },
 };
 

@@ -27,6 +27,25 @@ describe('a speaker wire on the frame', () => {
       { do: 'free-wire', wire: 'speaker-run', where: 'all' },
     ]);
   });
+  it('is any of them while nobody said what drives the front, and the fix begins with finding which', () => {
+    const rear = { amps: [{ drives: 'rear' }] } as const;
+    const unsaid = onBike(rear, { 'which-amp': 'rear' });
+    expect(titleOf(speakerWireToFrame, unsaid)).toBe('Speaker wire on the frame');
+    expect(speakerWireToFrame.remedy(unsaid).what).toMatch(/^A speaker wire touches metal/);
+    expect(speakerWireToFrame.remedy(unsaid).fix[0]).toMatch(/^Find which run it is/);
+    expect(titleOf(speakerPairShorted, unsaid)).toBe('Speaker run shorted');
+    expect(speakerPairShorted.remedy(unsaid).fix[0]).toMatch(/^Find which run it is/);
+    const frontOnUnit = onBike({ ...rear, frontFedBy: 'unit' }, { 'which-amp': 'rear' });
+    expect(titleOf(speakerWireToFrame, frontOnUnit)).toBe('Rear speaker wire on the frame');
+    expect(speakerWireToFrame.remedy(frontOnUnit).fix[0]).toMatch(/^Leave that run off/);
+  });
+  it('is one of the rear where a rear wire read to the frame, whatever else hangs on the amplifier', () => {
+    const read = onBike(ON_AMP, { 'which-amp': 'rear', 'wire-to-frame': 'shorted' });
+    expect(titleOf(speakerWireToFrame, read)).toBe('Rear speaker wire on the frame');
+  });
+  it('is told by unplugging the runs in turn, which is not the reading that named it', () => {
+    for (const check of Object.values(speakerWireToFrame.split)) expect(check).toMatch(/unplug one run at a time/);
+  });
   it('is one of the front where the amplifier of the front trips', () => {
     const front = {
       ...onBike(EXAMPLE_RIGS.trunk, { 'which-amp': 'front' }),

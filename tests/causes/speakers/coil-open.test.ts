@@ -6,13 +6,13 @@ import { ON_AMP, ON_UNIT, onBike } from '../on-bike.ts';
 describe('an open coil', () => {
   it('has its side in title and repair where one run is open and the other is not', () => {
     const findings = onBike(ON_AMP, {}, { 'run-ohms': { leadsOhm: 0.2, leftOhm: Infinity, rightOhm: 3.5 } });
-    expect(titleOf(coilOpen, findings)).toBe('Rear left coil open');
+    expect(titleOf(coilOpen, findings)).toBe('Rear left speaker dead: coil open');
     expect(coilOpen.remedy(findings).repair).toEqual([{ do: 'replace-speaker', where: 'rear-left', ratedOhm: 4 }]);
   });
   it('is both of them where both runs are open, or nobody read them', () => {
     const both = onBike(ON_AMP, {}, { 'run-ohms': { leadsOhm: 0.2, leftOhm: Infinity, rightOhm: Infinity } });
     for (const findings of [both, onBike(ON_AMP)]) {
-      expect(titleOf(coilOpen, findings)).toBe('Rear coil open');
+      expect(titleOf(coilOpen, findings)).toBe('Rear speaker dead: coil open');
       expect(coilOpen.remedy(findings).repair).toMatchObject([{ where: 'rear' }]);
     }
   });

@@ -15,7 +15,7 @@ describe('an answer in doubt', () => {
   });
   it('on which all hangs: that it does', () => {
     const says = doubtInWords(view(given({ shaft: 'stuck' })), shaftStep, 'pivotal');
-    expect(says).toBe('All hangs on this one answer: “Shaft: stuck”. Take it once more, another way if you can.');
+    expect(says).toBe('Everything rests on this answer: “Shaft: stuck”. Take it once more, another way if you can.');
   });
   it('is never called wrong', () => {
     for (const because of ['misfit', 'pivotal'] as const)
