@@ -1,10 +1,10 @@
 import { is } from '../../steps/outcome.ts';
 import type { Cause } from '../cause.ts';
-import type { figureText } from '../figure.ts';
+import { figureText } from '../figure.ts';
 import { capital } from '../the-amp.ts';
-import { type findTheRun, type onePlaced, placed, placeToFrame } from '../where.ts';
-import type { YOURSELF_OR_FITTER } from '../who.ts';
-import type { CLEAR_OF_FRAME, lowestToFrameRead, TOUCHES_FRAME } from './run-figures.ts';
+import { findTheRun, onePlaced, placed, placeToFrame } from '../where.ts';
+import { YOURSELF_OR_FITTER } from '../who.ts';
+import { CLEAR_OF_FRAME, lowestToFrameRead, TOUCHES_FRAME } from './run-figures.ts';
 
 export const speakerWireToFrame: Cause = {
   id: 'speaker-wire-to-frame',
