@@ -33,6 +33,7 @@ import { plusLeadChafed } from '../causes/supply/plus-lead-chafed.ts';
 import { plusLeadTooThin } from '../causes/supply/plus-lead-too-thin.ts';
 import { sharedGroundScrew } from '../causes/supply/shared-ground-screw.ts';
 import { adapterWithoutRemote } from '../causes/turn-on/adapter-without-remote.ts';
+import { remoteOnPermanent } from '../causes/turn-on/remote-on-permanent.ts';
 import { remoteSourceDead } from '../causes/turn-on/remote-source-dead.ts';
 import { remoteVoltsLow } from '../causes/turn-on/remote-volts-low.ts';
 import { remoteWireOpen } from '../causes/turn-on/remote-wire-open.ts';
@@ -79,6 +80,7 @@ export const late = lateOf(table, [
   plusLeadTooThin,
   sharedGroundScrew,
   adapterWithoutRemote,
+  remoteOnPermanent,
   remoteSourceDead,
   remoteVoltsLow,
   remoteWireOpen,
