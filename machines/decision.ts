@@ -83,6 +83,9 @@ const isReadAgain = (flow: StagedFlow, f: Findings, step: Step): boolean =>
       groupOf(other) === groupOf(step),
   );
 
+const wasPutRight = (step: Step | undefined, outcome: string): boolean =>
+  step?.kind === 'choice' && step.putRight?.includes(outcome) === true;
+
 /** What is known of the steps of a flow, in the form that the inference takes it. */
 export function observationsOf(flow: StagedFlow, f: Findings, confirmed: ReadonlySet<string>): readonly Observation[] {
   return [...flow.steps.values()].flatMap((step): Observation[] => {
@@ -95,7 +98,7 @@ export function observationsOf(flow: StagedFlow, f: Findings, confirmed: Readonl
         outcome,
         group: groupOf(step),
         trust: step.kind === 'rig' ? 'build' : flow.told.has(step.id) ? 'told' : 'seen',
-        confirmed: confirmed.has(step.id) || isReadAgain(flow, f, step),
+        confirmed: confirmed.has(step.id) || wasPutRight(step, outcome) || isReadAgain(flow, f, step),
       },
     ];
   });
@@ -315,7 +318,9 @@ export function decide(flow: StagedFlow, context: FlowContext, f: Findings): Dec
 
   const perBit = fix ? MINUTES_PER_BIT[fix] : UNKNOWN_MINUTES_PER_BIT;
   // What brought the sound back ends the search, but for a look at what it was done to.
-  const cured = known.observations.find(({ outcome }) => outcome === 'cured')?.step;
+  const cured = known.observations.find(
+    ({ step: id, outcome }) => outcome === 'cured' || wasPutRight(flow.steps.get(id), outcome),
+  )?.step;
   const isLeft = (id: string) => cured === undefined || flow.before(id).includes(cured);
   const worth = next.find(({ step, bits, score }) => bits > LEAST_BITS && score * perBit > 1 && isLeft(step));
   const earns = earning(
@@ -330,7 +335,10 @@ export function decide(flow: StagedFlow, context: FlowContext, f: Findings): Dec
   }
   // A cure is proof once it was undone and done again.
   const doubt =
-    doubted.length > 0 || cured === undefined || confirmed.has(cured) || context.left?.includes(cured)
+    doubted.length > 0 ||
+    cured === undefined ||
+    known.observations.some((one) => one.step === cured && one.confirmed) ||
+    context.left?.includes(cured)
       ? doubted.find(({ step }) => !context.left?.includes(step))
       : { step: cured, because: 'pivotal' as const };
   const again = doubt && flow.steps.get(doubt.step);

@@ -105,6 +105,8 @@ export interface ChoiceStep<O extends string = string> extends Wording<O> {
   leftOut?(situation: Situation): readonly NoInfer<O>[];
   /** Options that only say that it plays at this moment: where it comes and goes they speak for and against nothing. */
   readonly justNow?: readonly NoInfer<O>[];
+  /** Options that say what was wrong and that it was put right on the spot: nobody can look once more. */
+  readonly putRight?: readonly NoInfer<O>[];
 }
 
 /** A question about what is fitted. It is skipped when "my bike" already says. */

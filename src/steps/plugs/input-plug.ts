@@ -21,6 +21,7 @@ export const inputPlug: ChoiceStep<'cured' | 'out' | 'fault' | 'no-change' | 'no
   sensible: (f) => ampMayBeThere(f) && mayBeOff(f) && switchedBy(f) !== 'wire',
   observes: ['unit-leads', 'amp'],
   cautions: ['key-off', 'wakes-loud'],
+  putRight: ['out'],
   options: {
     cured: 'Yes, it wakes',
     out: 'It hung out. It is in now, and it wakes',

@@ -21,6 +21,7 @@ export const pinLook: ChoiceStep<'level' | 'back' | 'out' | 'no-plug'> = choice(
   sensible: ampMayBeThere,
   observes: ['unit-leads'],
   cautions: ['key-off', 'bridge'],
+  putRight: ['out'],
   options: {
     level: 'All level, none slides',
     back: 'One is pushed back, bent, or slides',

@@ -19,6 +19,7 @@ export const secondLook: ChoiceStep<'none' | 'clean' | 'dirty' | 'apart' | 'play
   conditions: ['key-off'],
   observes: ['run'],
   cautions: ['key-off'],
+  putRight: ['plays'],
   options: {
     none: 'No other connector found',
     clean: 'Found, dry and clean',
