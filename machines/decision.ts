@@ -86,6 +86,10 @@ const isReadAgain = (flow: StagedFlow, f: Findings, step: Step): boolean =>
 const wasPutRight = (step: Step | undefined, outcome: string): boolean =>
   step?.kind === 'choice' && step.putRight?.includes(outcome) === true;
 
+/** What cannot, or must not, be looked at once more stands as it was given. */
+const isFinal = (step: Step, outcome: string): boolean =>
+  wasPutRight(step, outcome) || (step.kind === 'choice' && step.neverAgain?.includes(outcome) === true);
+
 /** What is known of the steps of a flow, in the form that the inference takes it. */
 export function observationsOf(flow: StagedFlow, f: Findings, confirmed: ReadonlySet<string>): readonly Observation[] {
   return [...flow.steps.values()].flatMap((step): Observation[] => {
@@ -98,7 +102,7 @@ export function observationsOf(flow: StagedFlow, f: Findings, confirmed: Readonl
         outcome,
         group: groupOf(step),
         trust: step.kind === 'rig' ? 'build' : flow.told.has(step.id) ? 'told' : 'seen',
-        confirmed: confirmed.has(step.id) || wasPutRight(step, outcome) || isReadAgain(flow, f, step),
+        confirmed: confirmed.has(step.id) || isFinal(step, outcome) || isReadAgain(flow, f, step),
       },
     ];
   });

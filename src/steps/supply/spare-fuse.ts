@@ -23,6 +23,7 @@ export const spareFuse: ChoiceStep<'wakes' | 'holds' | 'fault' | 'opens'> = choi
     (is(f, 'fuse-look', 'whole', 'holder') && fuseMayBeOpen(f) && !fuseIsOpen(f)),
   observes: ['amp-supply', 'amp'],
   cautions: ['fuse', 'key-off'],
+  neverAgain: ['opens'],
   options: {
     wakes: 'It holds, and the amplifier comes on',
     holds: 'It holds, the amplifier stays off',
