@@ -96,7 +96,7 @@ describe.each(FLOWS)('every option and outcome of %s', (_, flow) => {
         expect(standing.decided, `${step.id}: ${outcome}`).toBeDefined();
       }
   });
-  it('does so beside every answer to another step, of pairs that are drawn', { timeout: 60_000 }, () => {
+  it('does so beside every answer to another step, of pairs that are drawn', () => {
     const draw = drawFrom('pairs', flow.id);
     for (let i = 0; i < 600; i++) {
       const rig = pick(draw, Object.values(RIGS));
@@ -108,7 +108,7 @@ describe.each(FLOWS)('every option and outcome of %s', (_, flow) => {
       expect(faultsOf(flow, standing), JSON.stringify(given)).toEqual([]);
     }
   });
-  it('does so along any way to an end, and after repairs that did not help', { timeout: 60_000 }, () => {
+  it('does so along any way to an end, and after repairs that did not help', () => {
     for (let walk = 0; walk < 25; walk++) {
       const draw = drawFrom('walk', flow.id, walk);
       let it_ = caseOn(flow, pick(draw, Object.values(RIGS)));
