@@ -335,9 +335,9 @@ describe('my bike', () => {
     await page.getByRole('heading', { name: stepNamed('rear-drive').ask }).waitFor();
     await tap(page, 'Work it out for my bike as it is saved now');
     await page.getByRole('heading', { name: stepNamed('rear-drive').ask }).waitFor({ state: 'detached' });
-    expect(await page.locator('.terminal').first().innerText()).toMatch(
-      /From “My bike”[\s\S]*rear driven by: the head unit; rear speaker, rated: 2 Ω/,
-    );
+    await expect
+      .poll(() => page.locator('.terminal').first().innerText())
+      .toMatch(/From “My bike”[\s\S]*rear driven by: the head unit; rear speaker, rated: 2 Ω/);
     await close();
   });
 });
