@@ -90,12 +90,12 @@ export function problemOf(
     });
     const meter = step.tool === 'meter' && steps.some(({ id }) => id === 'tools-at-hand') ? ['tools-at-hand'] : [];
     const others = steps.filter((other) => other !== step);
-    const needed = neededFor(step, others, suspects).filter((id) => !wasAskedWithout(ends, step.id, id));
+    const first = [...safe, ...meter, ...neededFor(step, others, suspects)];
     return {
       id: step.id,
       minutes: step.minutes,
       setups: (step.conditions ?? []).filter((id: ConditionId) => id in SETUP_MINUTES),
-      after: [...new Set([...safe, ...meter, ...needed])],
+      after: [...new Set(first)].filter((id) => !wasAskedWithout(ends, step.id, id)),
       outcomes: outcomesAt(step),
     };
   });
