@@ -5,6 +5,7 @@ import preact from '@astrojs/preact';
 import { defineConfig } from 'astro/config';
 import { SEAT_BEFORE_PAINT } from './src/browser/seat.ts';
 import { alignClass, articleLinks, cautions, wideTables } from './src/tools/articles.ts';
+import { moduleFiles } from './src/tools/module-files.ts';
 import { siteBase, siteFolder } from './src/tools/site.ts';
 
 // Nothing about the machine that builds the site leaves it.
@@ -24,6 +25,7 @@ export default defineConfig({
   compressHTML: true,
   build: { inlineStylesheets: 'never' },
   devToolbar: { enabled: false },
+  vite: { plugins: [moduleFiles()] },
   integrations: [mdx(), preact()],
   markdown: {
     syntaxHighlight: false,

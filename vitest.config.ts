@@ -11,6 +11,7 @@ export default defineConfig({
           include: ['tests/**/*.test.{ts,tsx}'],
           exclude: ['tests/browser/**', 'tests/proof/**'],
           environment: 'node',
+          testTimeout: 60_000,
         },
       },
       {

@@ -1,7 +1,12 @@
+import { needIsProved } from '../src/plan/amp-need.ts';
+import { dealerMatters } from '../src/plan/answer-clash.ts';
+import { nextToMeasure, type PlanAnswer, planCase } from '../src/plan/facts.ts';
+import type { Property } from '../src/plan/profile/profile.ts';
+import { PLAN_VERDICTS } from '../src/plan/verdicts.ts';
 import { deliveredWith } from '../src/steps/fitted/delivered-with.ts';
 import { rearInputs } from '../src/steps/fitted/rear-inputs.ts';
 import { unitKind } from '../src/steps/fitted/unit-kind.ts';
-import type { Findings } from '../src/steps/outcome.ts';
+import { type Findings, is, outcomeNamed } from '../src/steps/outcome.ts';
 import { ampCount } from '../src/steps/plan/amp-count.ts';
 import { AMP_GROUPS, type AmpGroup } from '../src/steps/plan/amp-groups.ts';
 import { ampKindStep } from '../src/steps/plan/amp-kind.ts';
@@ -17,7 +22,7 @@ import { paperBy } from '../src/steps/plan/paper-by.ts';
 import { paperLowered } from '../src/steps/plan/paper-lowered.ts';
 import { paperRear } from '../src/steps/plan/paper-rear.ts';
 import { paperSameEq } from '../src/steps/plan/paper-same-eq.ts';
-import { plannedChange } from '../src/steps/plan/planned-change.ts';
+import { type PlannedChange, plannedChange } from '../src/steps/plan/planned-change.ts';
 import { profileSource } from '../src/steps/plan/profile-source.ts';
 import { rearBuild } from '../src/steps/plan/rear-build.ts';
 import { wishMirroring } from '../src/steps/plan/wish-mirroring.ts';
@@ -29,12 +34,7 @@ import { topStep } from '../src/steps/profile/top-step.ts';
 import type { Step } from '../src/steps/step.ts';
 import { metersDigit } from '../src/steps/tools/meter-digit.ts';
 import { rearPair } from '../src/steps/unit/rear-pair.ts';
-import { needIsProved } from '../src/verdicts/plan/amp-need.ts';
-import { dealerMatters } from '../src/verdicts/plan/answer-clash.ts';
-import { nextToMeasure, type PlanAnswer, planCase } from '../src/verdicts/plan/facts.ts';
-import type { Property } from '../src/verdicts/plan/profile.ts';
-import { PLAN_VERDICTS } from '../src/verdicts/plan/verdicts.ts';
-import { ask, type Branch, type Claim, claim, conclude, decide, type FlowState, flow, type Route } from './rows.ts';
+import { ask, type Branch, type Claim, claim, conclude, decide, type FlowState, type Route, rowsFlow } from './rows.ts';
 
 /** A question whose every answer leads on to the same place. */
 const askThen = <S extends Step>(step: S, next: Route): FlowState => {
@@ -42,8 +42,8 @@ const askThen = <S extends Step>(step: S, next: Route): FlowState => {
   return ask(step, Object.fromEntries(outcomes.map((outcome) => [outcome, next])) as Parameters<typeof ask<S>>[1]);
 };
 
-const plans = (plan: string) => (findings: Findings) => findings.outcome(plannedChange.id) === plan;
-const asked = (findings: Findings, step: { readonly id: string }) => findings.outcome(step.id) !== undefined;
+const plans = (plan: PlannedChange) => (findings: Findings) => is(findings, 'planned-change', plan);
+const asked = (findings: Findings, step: { readonly id: string }) => outcomeNamed(findings, step.id) !== undefined;
 
 const nothingPlanned = claim('nothing is planned', plans('nothing'));
 const onlyMirroring = claim('phone mirroring is the only wish', plans('mirroring'));
@@ -77,7 +77,7 @@ const deliveryMatters = claim('it matters what the bike was built with', (f) => 
   return answer === 'measure-first' && decision.separators.includes('rear') && !asked(f, deliveredWith);
 });
 const cannotMeasure = claim('it depends on the profile, and nothing can be measured now', (f) => {
-  const source = f.outcome(profileSource.id);
+  const source = f.outcome('profile-source');
   return planCase(f).answer === 'measure-first' && (source === 'unknown' || source === 'cannot');
 });
 const paperMayBeWrong = claim(
@@ -190,7 +190,7 @@ const everyAmpState = Object.assign({}, ...(Object.keys(AMP_GROUPS) as AmpGroup[
   Record<string, FlowState>
 >;
 
-export const isAReflashNeeded = flow('is-a-reflash-needed', 'Does it need a reflash at all?', {
+export const isAReflashNeeded = rowsFlow('is-a-reflash-needed', 'Does it need a reflash at all?', {
   askPlan: ask(plannedChange, {
     nothing: 'askWrong',
     'front-only': 'askMirroring',

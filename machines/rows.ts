@@ -1,8 +1,8 @@
 import { setup } from 'xstate';
+import type { PlanRemedy, PlanVerdict } from '../src/plan/verdict.ts';
 import type { Rig } from '../src/rig/rig.ts';
 import { type Findings, findingsOver, learnedRig, outcomeOf } from '../src/steps/outcome.ts';
 import type { Answer, Facts, OutcomeOf, Step } from '../src/steps/step.ts';
-import type { Remedy, Verdict } from '../src/verdicts/verdict.ts';
 
 /** What a flow knows: the bike, and the answers so far. Nothing derived is kept. */
 export interface FlowContext {
@@ -27,7 +27,7 @@ export type Branch = { readonly when: Claim; readonly to: string } | { readonly 
 export type FlowState =
   | { readonly ask: Step; readonly routes: Readonly<Record<string, Route>> }
   | { readonly decide: readonly Branch[] }
-  | { readonly verdict: Verdict };
+  | { readonly verdict: PlanVerdict };
 
 /**
  * A state that asks: every outcome of the step, and "I can't", must lead somewhere, or it does not compile.
@@ -44,11 +44,11 @@ export const decide = (...branches: readonly Branch[]): FlowState => ({ decide: 
 /** A state that ends the flow.
  * @__NO_SIDE_EFFECTS__
  */
-export const conclude = (verdict: Verdict): FlowState => ({ verdict });
+export const conclude = (verdict: PlanVerdict): FlowState => ({ verdict });
 
 export interface FlowMeta {
   readonly step?: Step;
-  readonly verdict?: Verdict;
+  readonly verdict?: PlanVerdict;
 }
 
 const kit = setup({
@@ -56,13 +56,13 @@ const kit = setup({
     context: {} as FlowContext,
     events: {} as FlowEvent,
     input: {} as FlowContext,
-    output: {} as { readonly verdict: string; readonly remedy: Remedy },
+    output: {} as { readonly verdict: string; readonly remedy: PlanRemedy },
     meta: {} as FlowMeta,
   },
 });
 
 const branchesOf = (route: Route): readonly Branch[] => (typeof route === 'string' ? [{ to: route }] : route);
-const finalOutput = (event: unknown) => (event as { output: { verdict: string; remedy: Remedy } }).output;
+const finalOutput = (event: unknown) => (event as { output: { verdict: string; remedy: PlanRemedy } }).output;
 
 type InContext = { readonly context: FlowContext };
 
@@ -123,6 +123,7 @@ export type FlowMachine = ReturnType<typeof machineOf>;
 
 /** A flow: its machine, and the rows it was written with, in the order the user meets them. */
 export interface Flow {
+  readonly kind: 'rows';
   readonly id: string;
   readonly title: string;
   readonly first: string;
@@ -132,8 +133,8 @@ export interface Flow {
 }
 
 /** Defines a flow. The first row is where it starts. */
-export function flow(id: string, title: string, states: Readonly<Record<string, FlowState>>): Flow {
+export function rowsFlow(id: string, title: string, states: Readonly<Record<string, FlowState>>): Flow {
   const first = Object.keys(states)[0];
   if (first === undefined) throw new RangeError(`flow ${id} must have at least one state`);
-  return { id, title, first, states, steps: stepsOf(states), machine: machineOf(id, first, states) };
+  return { kind: 'rows', id, title, first, states, steps: stepsOf(states), machine: machineOf(id, first, states) };
 }

@@ -1,3 +1,4 @@
+import { profileRead, replacedHasNone } from '../src/plan/profile/profile-read.ts';
 import { deliveredWith } from '../src/steps/fitted/delivered-with.ts';
 import { unitKind } from '../src/steps/fitted/unit-kind.ts';
 import { tonesOff } from '../src/steps/profile/tones-off.ts';
@@ -6,8 +7,7 @@ import { topStep } from '../src/steps/profile/top-step.ts';
 import { metersDigit } from '../src/steps/tools/meter-digit.ts';
 import { toolsAtHand } from '../src/steps/tools/tools-at-hand.ts';
 import { rearPair } from '../src/steps/unit/rear-pair.ts';
-import { profileRead, replacedHasNone } from '../src/verdicts/profile/profile-read.ts';
-import { ask, claim, conclude, decide, flow } from './rows.ts';
+import { ask, claim, conclude, decide, rowsFlow } from './rows.ts';
 
 const tonesWereRead = claim(
   'the tones were read with the engine off',
@@ -15,7 +15,7 @@ const tonesWereRead = claim(
 );
 
 /** Reads the stored profile by what it does: tones across the front pair, the rear pair, the loudest clean step. */
-export const whatIsInTheHeadUnit = flow('what-is-in-the-head-unit', 'What is in this head unit now?', {
+export const whatIsInTheHeadUnit = rowsFlow('what-is-in-the-head-unit', 'What is in this head unit now?', {
   askUnit: ask(unitKind, { factory: 'askDelivered', replaced: 'unitWasReplaced', cannot: 'askDelivered' }),
   askDelivered: ask(deliveredWith, { two: 'askTools', four: 'askTools', cannot: 'askTools' }),
   askTools: ask(toolsAtHand, { meter: 'askMeter', none: 'profileIsRead', cannot: 'profileIsRead' }),

@@ -5,25 +5,29 @@ import ts from 'typescript';
 import { describe, expect, it } from 'vitest';
 
 /** Folders in the order they build on each other: each may import those before it, none may import those after it. */
-const CHAIN = ['compute', 'rig', 'steps', 'causes', 'verdicts', 'machines', 'case', 'components', 'pages'] as const;
+const CHAIN = ['compute', 'rig', 'steps', 'causes', 'plan', 'machines', 'case', 'components', 'pages'] as const;
 const upTo = (folder: (typeof CHAIN)[number]) => CHAIN.slice(0, CHAIN.indexOf(folder) + 1);
 
 /** What a folder may import. `types` are erased before anything runs, so a page does not load what is behind them. */
 const MAY_IMPORT: Readonly<Record<string, { readonly all: readonly string[]; readonly types?: readonly string[] }>> = {
   ...Object.fromEntries(CHAIN.map((folder) => [folder, { all: upTo(folder) }])),
+  machines: { all: [...upTo('machines'), 'inference'] },
+  case: { all: [...upTo('case'), 'inference', 'likelihoods'] },
   // The inference knows steps and causes by their ids only.
   inference: { all: ['inference'] },
   sound: { all: ['sound', 'compute'] },
   steps: { all: upTo('steps'), types: ['sound'] },
   world: { all: ['world', 'sound', ...upTo('steps')], types: ['causes'] },
   observe: { all: ['observe', 'world', 'sound', ...upTo('steps')] },
-  diagnosis: { all: ['diagnosis', 'observe', 'world', 'sound', ...upTo('steps')] },
+  likelihoods: { all: ['likelihoods', 'causes', 'inference'], types: ['machines'] },
+  // Bikes and people that only the proof knows must not shape a table.
+  survey: { all: ['survey', 'likelihoods', 'inference', 'observe', 'world', 'sound', ...upTo('case')] },
   // The proof plays whole cases against the circuit; no page loads it.
-  proof: { all: ['proof', 'diagnosis', 'observe', 'world', 'sound', ...upTo('case')] },
+  proof: { all: ['proof', 'survey', 'likelihoods', 'inference', 'observe', 'world', 'sound', ...upTo('case')] },
   browser: { all: ['browser', 'case', 'rig'], types: ['machines'] },
-  components: { all: [...upTo('components'), 'sound', 'browser', 'world', 'diagnosis'] },
+  components: { all: [...upTo('components'), 'inference', 'likelihoods', 'sound', 'browser'] },
   layouts: { all: [...upTo('components'), 'layouts', 'browser', 'styles', 'assets'] },
-  pages: { all: [...upTo('pages'), 'layouts', 'sound', 'browser', 'styles', 'assets', 'world', 'diagnosis'] },
+  pages: { all: [...upTo('pages'), 'layouts', 'sound', 'browser', 'styles', 'assets'] },
   content: { all: [...upTo('components'), 'sound', 'assets'] },
 };
 /** Files that run while the site is built, or alone: they are not part of it. */
@@ -35,13 +39,15 @@ const PLAIN = [
   'rig',
   'steps',
   'causes',
-  'verdicts',
+  'plan',
   'machines',
   'case',
   'sound',
   'world',
   'observe',
-  'diagnosis',
+  'inference',
+  'likelihoods',
+  'survey',
   'proof',
 ];
 
@@ -84,6 +90,22 @@ function wrongArrows(file: string, text: string): readonly string[] {
   });
 }
 
+/** It writes files with imports in them. */
+const WRITES_IMPORTS = 'src/tools/make-likelihoods.ts';
+/** What makes the tables of what causes show. */
+const TABLE_TOOLS = ['src/tools/make-likelihoods.ts', 'src/tools/likelihoods-worker.ts'];
+const isStrange = (file: string): boolean => /^src\/proof\/strange(\/|-|\.)/.test(file);
+
+/** Every file that is loaded with a file, however far behind it. Types are erased, and load nothing. */
+function reachedFrom(file: string, seen = new Set<string>()): ReadonlySet<string> {
+  for (const { to, typesOnly } of arrowsOf(file, sourceOf.get(file) ?? ''))
+    if (!typesOnly && !seen.has(to)) {
+      seen.add(to);
+      reachedFrom(to, seen);
+    }
+  return seen;
+}
+
 const PAGE = new Set(['document', 'window', 'localStorage', 'sessionStorage', 'navigator', 'location']);
 
 /** Names of the page that a file uses as globals, not as names of its own fields. */
@@ -114,8 +136,18 @@ const FILES = ['src', 'machines', 'content'].flatMap((top) =>
 const sourceOf = new Map(FILES.map((file) => [file, readFileSync(file, 'utf8')]));
 
 describe('the imports of src and machines', () => {
-  it('point one way: compute ← rig ← steps ← causes ← verdicts ← machines ← case ← components ← pages', () => {
+  it('point one way: compute ← rig ← steps ← causes ← plan ← machines ← case ← components ← pages', () => {
     expect([...sourceOf].flatMap(([file, text]) => wrongArrows(file, text))).toEqual([]);
+  });
+  it('lead from no table to the people and bikes that only the proof knows', () => {
+    const makers = [...FILES.filter((file) => folderOf(file) === 'survey'), ...TABLE_TOOLS];
+    expect(makers.length).toBeGreaterThan(TABLE_TOOLS.length + 3);
+    const strange = makers.flatMap((file) =>
+      [...reachedFrom(file)].filter(isStrange).map((reached) => `${file} reaches ${reached}`),
+    );
+    expect(strange).toEqual([]);
+    // The proof does, so this looks where there is something to find.
+    expect([...reachedFrom('src/proof/modes.ts')].some(isStrange)).toBe(true);
   });
   it('load all steps at once only in tools, observers and the proof', () => {
     const who = [...sourceOf].filter(([file, text]) =>
@@ -126,7 +158,7 @@ describe('the imports of src and machines', () => {
   });
   it('lead to files that exist', () => {
     const missing = [...sourceOf].flatMap(([file, text]) =>
-      folderOf(file) === 'sw'
+      folderOf(file) === 'sw' || file === WRITES_IMPORTS
         ? []
         : arrowsOf(file, text).filter(({ to }) => /\.(tsx?|astro|mdx?)$/.test(to) && !sourceOf.has(to)),
     );
@@ -162,7 +194,7 @@ describe('the check of an import', () => {
       [],
     );
     expect(wrongArrows('machines/kit.ts', "import type { Rig } from '../src/rig/rig.ts';")).toEqual([]);
-    expect(wrongArrows('src/case/link.ts', "import { flow } from '../../machines/kit.ts';")).toEqual([]);
+    expect(wrongArrows('src/case/link.ts', "import { flow } from '../../machines/machine.ts';")).toEqual([]);
     expect(wrongArrows('src/pages/find/x/index.astro', "import X from '../../../components/flows/X.tsx';")).toEqual([]);
   });
   it('tells a type from a value', () => {
@@ -170,26 +202,38 @@ describe('the check of an import', () => {
     expect(wrongArrows('src/steps/step.ts', "import { type TONES } from '../sound/tone.ts';")).toEqual([]);
     expect(first('src/steps/step.ts', "import { TONES } from '../sound/tone.ts';")).toMatch(/only types of sound/);
     expect(first('src/steps/step.ts', "import { type T, TONES } from '../sound/tone.ts';")).toMatch(/only types/);
-    expect(first('src/browser/x.ts', "import { flow } from '../../machines/kit.ts';")).toMatch(
+    expect(first('src/browser/x.ts', "import { flow } from '../../machines/machine.ts';")).toMatch(
       /only types of machines/,
     );
   });
   it('finds each of the forbidden ways', () => {
-    expect(first('src/rig/rig.ts', "import { x } from '../verdicts/verdict.ts';")).toMatch(
-      /rig may not import verdicts/,
+    expect(first('src/rig/rig.ts', "import { x } from '../causes/cause.ts';")).toMatch(/rig may not import causes/);
+    expect(first('src/causes/x.ts', "import { x } from '../../machines/machine.ts';")).toMatch(
+      /may not import machines/,
     );
-    expect(first('src/verdicts/x.ts', "import { x } from '../../machines/kit.ts';")).toMatch(/may not import machines/);
+    expect(first('src/causes/x.ts', "import { x } from '../inference/table.ts';")).toMatch(/may not import inference/);
+    expect(first('src/inference/x.ts', "import { x } from '../steps/step.ts';")).toMatch(
+      /inference may not import steps/,
+    );
+    expect(first('src/likelihoods/x.ts', "import { x } from '../steps/step.ts';")).toMatch(
+      /likelihoods may not import steps/,
+    );
+    expect(first('src/survey/x.ts', "import { x } from '../proof/bikes.ts';")).toMatch(/survey may not import proof/);
+    expect(first('src/components/x.ts', "import { x } from '../proof/bikes.ts';")).toMatch(/may not import proof/);
+    expect(first('src/components/x.ts', "import { x } from '../survey/survey.ts';")).toMatch(/may not import survey/);
+    expect(first('src/plan/x.ts', "import { x } from '../../machines/kit.ts';")).toMatch(/may not import machines/);
+    expect(first('src/causes/x.ts', "import { x } from '../plan/facts.ts';")).toMatch(/causes may not import plan/);
     expect(first('machines/x.ts', "import { x } from '../src/case/replay.ts';")).toMatch(
       /machines may not import case/,
     );
     expect(first('src/case/x.ts', "import { x } from '../browser/storage.ts';")).toMatch(/case may not import browser/);
     expect(first('src/components/x.tsx', "import X from '../layouts/Site.astro';")).toMatch(/may not import layouts/);
     expect(first('src/sound/x.ts', "import { x } from '../steps/step.ts';")).toMatch(/sound may not import steps/);
-    expect(first('src/world/x.ts', "import { x } from '../verdicts/verdict.ts';")).toMatch(/may not import verdicts/);
-    expect(first('src/steps/x.ts', "import { x } from '../diagnosis/x.ts';")).toMatch(/may not import diagnosis/);
+    expect(first('src/world/x.ts', "import { x } from '../causes/all.ts';")).toMatch(/may import only types of causes/);
+    expect(first('src/steps/x.ts', "import { x } from '../inference/table.ts';")).toMatch(/may not import inference/);
     expect(first('src/world/x.ts', "import { x } from '../observe/x.ts';")).toMatch(/world may not import observe/);
     expect(first('src/components/x.ts', "import { x } from '../observe/x.ts';")).toMatch(/may not import observe/);
-    expect(first('src/observe/x.ts', "import { x } from '../diagnosis/x.ts';")).toMatch(/may not import diagnosis/);
+    expect(first('src/observe/x.ts', "import { x } from '../inference/table.ts';")).toMatch(/may not import inference/);
     expect(first('src/case/x.ts', "import { x } from '../tools/serve.ts';")).toMatch(/case may not import tools/);
   });
   it('asks for a place for a folder that it does not know', () => {

@@ -1,5 +1,6 @@
 import { FLOWS } from '../case/flows.ts';
-import { type KeptCases, keptCases, NEW_CASE } from './case-store.ts';
+import { NEW_CASE } from './case-store.ts';
+import { type KeptCases, keptCases } from './kept-cases.ts';
 
 /**
  * The start page of a device that keeps cases: the open ones are listed first, to go on with, and the way into their

@@ -1,23 +1,24 @@
+import { reloadIntoNewest } from './take-over.ts';
+
 /** Keeps the site on the device, and offers a new version once all of it has arrived. */
 
 const notice = document.querySelector<HTMLElement>('#new-version');
 
-function offer(waiting: ServiceWorker): void {
+function offer(registration: ServiceWorkerRegistration): void {
   if (!notice || notice.hasChildNodes()) return;
   const reload = document.createElement('button');
   reload.type = 'button';
   reload.textContent = 'Reload';
-  reload.addEventListener('click', () => {
-    navigator.serviceWorker.addEventListener('controllerchange', () => location.reload(), { once: true });
-    waiting.postMessage('take-over');
-  });
+  reload.addEventListener('click', () =>
+    reloadIntoNewest(registration, navigator.serviceWorker, () => location.reload()),
+  );
   notice.append('A new version is ready. ', reload);
 }
 
-function watch(worker: ServiceWorker): void {
+function watch(worker: ServiceWorker, registration: ServiceWorkerRegistration): void {
   worker.addEventListener('statechange', () => {
     // Without a controller this is the first visit, and there is no older version to replace.
-    if (worker.state === 'installed' && navigator.serviceWorker.controller) offer(worker);
+    if (worker.state === 'installed' && navigator.serviceWorker.controller) offer(registration);
   });
 }
 
@@ -31,8 +32,11 @@ const pageIsThere = () =>
 async function register(address: string): Promise<void> {
   await pageIsThere();
   const registration = await navigator.serviceWorker.register(address, { updateViaCache: 'none' });
-  if (registration.waiting && navigator.serviceWorker.controller) offer(registration.waiting);
-  registration.addEventListener('updatefound', () => registration.installing && watch(registration.installing));
+  if (registration.waiting && navigator.serviceWorker.controller) offer(registration);
+  registration.addEventListener(
+    'updatefound',
+    () => registration.installing && watch(registration.installing, registration),
+  );
   const { active } = await navigator.serviceWorker.ready;
   active?.postMessage('fetch-tones');
 }

@@ -1,6 +1,7 @@
-import type { Flow } from '../../machines/rows.ts';
 import type { Answer, Step } from '../steps/step.ts';
+import { type AnyFlow, isStaged } from './any-flow.ts';
 import type { Case, CaseEvent } from './events.ts';
+import { verdictNow } from './old-ids.ts';
 
 const fits = (step: Step, answer: Answer): boolean => {
   if ('cannot' in answer) return true;
@@ -8,37 +9,67 @@ const fits = (step: Step, answer: Answer): boolean => {
   return step.kind === 'reading' && Object.keys(answer.readings).every((name) => Object.hasOwn(step.readings, name));
 };
 
+/** One sentence about all that was left out for the same reason. Nothing was: no sentence. */
+const sentence = (names: readonly string[], one: (name: string) => string, many: string): readonly string[] =>
+  names.length === 0 ? [] : [names.length === 1 ? one(names[0] ?? '') : `${names.length} ${many}`];
+
+/** What a flow can end in, and a repair can follow on. */
+const verdictsOf = (flow: AnyFlow): ReadonlySet<string> =>
+  new Set(
+    isStaged(flow)
+      ? flow.ends
+      : Object.values(flow.states).flatMap((state) => ('verdict' in state ? [state.verdict.id] : [])),
+  );
+
 /**
  * What a flow of today can use of a case from anywhere: an older version, another flow, a tampered link. The rest is
- * left out with a sentence each. Answers that a hand-over brought stay, also those to steps that this flow has not: the
- * flow that the case goes on to, or back to, need not ask them again.
+ * left out, with one sentence for each reason. Answers that a hand-over brought stay, also those to steps that this flow
+ * has not: the flow that the case goes on to, or back to, need not ask them again.
  */
-export function adopt(flow: Flow, it: Case): { readonly case: Case; readonly refused: readonly string[] } {
-  const refused: string[] = [];
+export function adopt(flow: AnyFlow, it: Case): { readonly case: Case; readonly refused: readonly string[] } {
+  const noSuchStep: string[] = [];
+  const noLongerAnswers: string[] = [];
+  const noSuchVerdict: string[] = [];
   const handedOverAt = it.events.findLastIndex((event) => event.type === 'handOver' && event.flow === flow.id);
-  const verdicts = new Set(
-    Object.values(flow.states).flatMap((state) => ('verdict' in state ? [state.verdict.id] : [])),
-  );
-  const keep = (event: CaseEvent, i: number): boolean => {
+  const verdicts = verdictsOf(flow);
+  const kept = (event: CaseEvent, i: number): CaseEvent | readonly [] => {
     switch (event.type) {
       case 'answer':
       case 'revise': {
         const step = flow.steps.get(event.step);
-        if (!step && i < handedOverAt) return true;
-        if (!step) refused.push(`An answer to “${event.step}” was left out: this flow has no such step.`);
-        else if (!fits(step, event.answer))
-          refused.push(`The answer to “${step.short}” was left out: it is not one of today’s answers.`);
-        return step !== undefined && fits(step, event.answer);
+        if (!step && i < handedOverAt) return event;
+        if (!step) noSuchStep.push(event.step);
+        else if (!fits(step, event.answer)) noLongerAnswers.push(step.short);
+        return step !== undefined && fits(step, event.answer) ? event : [];
       }
       case 'repair':
       case 'cured': {
-        if (verdicts.has(event.verdict)) return true;
-        refused.push(`A repair after “${event.verdict}” was left out: this flow has no such verdict.`);
-        return false;
+        const verdict = verdictNow(flow.id, event.verdict);
+        if (verdicts.has(verdict)) return { ...event, verdict };
+        noSuchVerdict.push(event.verdict);
+        return [];
       }
       default:
-        return true;
+        return event;
     }
   };
-  return { case: { flow: flow.id, events: it.events.filter(keep) }, refused };
+  const events = it.events.flatMap(kept);
+  const refused = [
+    ...sentence(
+      noSuchStep,
+      (id) => `An answer to “${id}” was left out: this flow has no such step.`,
+      'answers were left out: this flow has no such steps.',
+    ),
+    ...sentence(
+      noLongerAnswers,
+      (short) => `The answer to “${short}” was left out: it is not one of today’s answers.`,
+      'answers were left out: they are not among today’s answers.',
+    ),
+    ...sentence(
+      noSuchVerdict,
+      (id) => `A repair after “${id}” was left out: this flow has no such verdict.`,
+      'repairs were left out: this flow has no such verdicts.',
+    ),
+  ];
+  return { case: { flow: flow.id, events }, refused };
 }

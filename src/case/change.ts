@@ -1,7 +1,7 @@
 import type { Rig } from '../rig/rig.ts';
 import type { Answer, Facts } from '../steps/step.ts';
-import type { Case, CaseEvent } from './events.ts';
-import type { Standing } from './replay.ts';
+import type { Case, CaseEvent, RepairResult } from './events.ts';
+import type { Standing } from './standing.ts';
 
 /** The ways a case grows. Each gives a new case; the old one stays as it was. */
 
@@ -11,7 +11,11 @@ export const answered = (it: Case, step: string, answer: Answer): Case => add(it
 export const revised = (it: Case, step: string, answer: Answer): Case => add(it, { type: 'revise', step, answer });
 /** The same answer after a second look. */
 export const confirmed = (it: Case, step: string): Case => add(it, { type: 'confirm', step });
-export const repaired = (it: Case, verdict: string): Case => add(it, { type: 'repair', verdict });
+/** A doubted answer that cannot be given a second time. */
+export const leftAsItIs = (it: Case, step: string): Case => add(it, { type: 'leave', step });
+/** A fix that was done and did not cure it, or a check that says that it is not this. */
+export const repaired = (it: Case, verdict: string, result?: RepairResult): Case =>
+  add(it, { type: 'repair', verdict, ...(result && { result }) });
 export const cured = (it: Case, verdict: string): Case => add(it, { type: 'cured', verdict });
 export const noted = (it: Case, text: string): Case => add(it, { type: 'note', text });
 

@@ -1,6 +1,8 @@
 import type { Rig } from '../rig/rig.ts';
 import type { Answer } from '../steps/step.ts';
 
+export type RepairResult = 'still' | 'better' | 'not-it';
+
 /**
  * Everything that happened in a case, in order. Replaying the list gives the same screen: a link, a reload and a copy
  * in another browser are all this list.
@@ -11,10 +13,15 @@ export type CaseEvent =
   | { readonly type: 'answer'; readonly step: string; readonly answer: Answer }
   /** An earlier answer was changed. What was given under it is asked again, the rest is kept. */
   | { readonly type: 'revise'; readonly step: string; readonly answer: Answer }
-  /** An answer that did not fit the others was checked again, and it is right. */
+  /** An answer that was doubted was given a second time, and it is the same. */
   | { readonly type: 'confirm'; readonly step: string }
-  /** The fix of a verdict was done, and it is still wrong. */
-  | { readonly type: 'repair'; readonly verdict: string }
+  /** An answer that was doubted could not be given a second time, and stays as it is. */
+  | { readonly type: 'leave'; readonly step: string }
+  /**
+   * The fix of a verdict was done, and it is still wrong, or better and not good. Or it was not done, because the check
+   * that separates it says that it is not this.
+   */
+  | { readonly type: 'repair'; readonly verdict: string; readonly result?: RepairResult }
   /** The fix of a verdict was done, and it is cured. */
   | { readonly type: 'cured'; readonly verdict: string }
   | { readonly type: 'note'; readonly text: string }

@@ -1,18 +1,92 @@
-/** Every flow of the site: where it lives and what it is called. Names only, so that a page loads no other flow. */
+import type { Late, StagedFlow } from '../../machines/machine.ts';
+import type { Opening } from '../../machines/opening.ts';
+import type { Flow } from '../../machines/rows.ts';
+
+interface Named {
+  readonly path: string;
+  readonly title: string;
+  /** One sentence for search engines and previews. */
+  readonly description: string;
+  /** How callers say it. */
+  readonly says?: string;
+  /** The flows that its answers can be taken on to, by id. */
+  readonly goesOnIn?: readonly string[];
+  /** Something drawn under the open question and in the verdict. */
+  readonly picture?: 'profile';
+}
+
+/** A flow that starts from a complaint: the model of the bike can have it, so it is proved. */
+export interface FaultFlow extends Named {
+  readonly kind: 'fault';
+  /** The complaints of the model that it takes on, each with its share of the callers who come to it. */
+  readonly complaints: Readonly<Record<string, number>>;
+  /** How it opens: all that a page needs until its second question. */
+  open(): Promise<Opening>;
+  load(): Promise<StagedFlow>;
+  /** What its causes show and how they are mended, made by `npm run likelihoods`. */
+  late(): Promise<Late>;
+}
+
+/** A flow of explicit rows: a plan, or a reading. */
+export interface RowsFlow extends Named {
+  readonly kind: 'plan' | 'reading';
+  load(): Promise<Flow>;
+}
+
+/**
+ * Every flow of the site. Pages, start page, proof, tables and tests take them from here: one that is forgotten does not
+ * exist. It holds names and loaders, so whoever reads it loads no flow.
+ */
 export const FLOWS = {
   'no-rear-sound': {
+    kind: 'fault',
     path: 'find/no-rear-sound/',
     title: 'No sound from the rear',
+    description:
+      'Find out why the rear speakers of a touring motorcycle are silent, one question at a time, with the readings to expect on your bike.',
+    goesOnIn: ['is-a-reflash-needed'],
     says: 'The lids don’t play · only the fairing plays · the passenger hears nothing',
+    complaints: { 'no-rear-sound': 0.9, 'rear-weak': 0.1 },
+    open: async () => (await import('../../machines/no-rear-sound.opening.ts')).opening,
+    load: async () => (await import('../../machines/no-rear-sound.ts')).noRearSound,
+    late: async () => (await import('../likelihoods/no-rear-sound.ts')).late,
   },
   'amp-wont-turn-on': {
+    kind: 'fault',
     path: 'find/amp-wont-turn-on/',
     title: 'The amplifier stays off',
+    description:
+      'Find out why the amplifier of a touring motorcycle stays off or shows its fault lamp, one question at a time, with the readings to expect on your bike.',
     says: 'No light on the amp · red light · goes into protect · only wakes when cranked up',
+    complaints: { 'amp-wont-turn-on': 0.8, 'amp-goes-off': 0.2 },
+    open: async () => (await import('../../machines/amp-wont-turn-on.opening.ts')).opening,
+    load: async () => (await import('../../machines/amp-wont-turn-on.ts')).ampWontTurnOn,
+    late: async () => (await import('../likelihoods/amp-wont-turn-on.ts')).late,
   },
-  'is-a-reflash-needed': { path: 'plan/is-a-reflash-needed/', title: 'Does it need a reflash at all?' },
-  'what-is-in-the-head-unit': { path: 'find/what-is-in-the-head-unit/', title: 'What is in this head unit now?' },
-} as const;
+  'is-a-reflash-needed': {
+    kind: 'plan',
+    path: 'plan/is-a-reflash-needed/',
+    title: 'Does it need a reflash at all?',
+    description:
+      'Find out whether a planned change to the sound of a touring motorcycle needs the head unit reflashed, who can do it, and what not to pay for.',
+    goesOnIn: ['what-is-in-the-head-unit'],
+    picture: 'profile',
+    load: async () => (await import('../../machines/is-a-reflash-needed.ts')).isAReflashNeeded,
+  },
+  'what-is-in-the-head-unit': {
+    kind: 'reading',
+    path: 'find/what-is-in-the-head-unit/',
+    title: 'What is in this head unit now?',
+    description:
+      'Read the stored output profile of a factory head unit by what it does, with two tones and a multimeter.',
+    goesOnIn: ['is-a-reflash-needed', 'no-rear-sound'],
+    picture: 'profile',
+    load: async () => (await import('../../machines/what-is-in-the-head-unit.ts')).whatIsInTheHeadUnit,
+  },
+} as const satisfies Readonly<Record<string, FaultFlow | RowsFlow>>;
 export type FlowId = keyof typeof FLOWS;
 
 export const isFlowId = (id: string): id is FlowId => Object.hasOwn(FLOWS, id);
+export const FLOW_LIST = Object.entries(FLOWS) as readonly (readonly [FlowId, FaultFlow | RowsFlow])[];
+/** The flows that are proved. */
+export const FAULT_FLOWS = FLOW_LIST.flatMap(([id, flow]) => (flow.kind === 'fault' ? [[id, flow] as const] : []));

@@ -1,13 +1,14 @@
 import { fromText, type Opened, toText } from './case-text.ts';
 import type { Case } from './events.ts';
+import { MOST_BYTES } from './limits.ts';
 
 /**
  * A case as text for a link: the version, a point, and the events as packed JSON in base64url. It stands behind the
  * `#` of an address, so it never leaves the device by itself.
  */
 export const LINK_VERSION = '1';
-/** More than any real case needs. A longer one is refused, so that a small link cannot unpack into a huge one. */
-const MOST_BYTES = 200_000;
+/** Base64 takes four characters for three bytes, and packing never makes a case much longer than it is. */
+const MOST_LINK_CHARS = MOST_BYTES * 1.5;
 
 async function through(
   bytes: Uint8Array<ArrayBuffer>,
@@ -48,6 +49,8 @@ export async function fromLink(fragment: string): Promise<Opened> {
       message: `This link was made by another version of this site (${version}); this one reads version ${LINK_VERSION}.`,
     };
   }
+  if (data.length > MOST_LINK_CHARS)
+    return { ok: false, message: 'This link is longer than any case of this site can be.' };
   try {
     const bytes = Uint8Array.from(atob(data.replaceAll('-', '+').replaceAll('_', '/')), (char) => char.charCodeAt(0));
     return fromText(new TextDecoder().decode(await through(bytes, new DecompressionStream('deflate-raw'), MOST_BYTES)));

@@ -31,7 +31,15 @@ export interface Remedy {
   /** What goes wrong if that is done all the same. */
   readonly ifDoneAnyway?: string;
   readonly cautions: readonly CautionId[];
+  /** A test put it right already: there is nothing left to buy or to make sure of first. */
+  readonly alreadyDone?: true;
   readonly proofOfCure: ProofOfCure;
+}
+
+/** The harmless check that separates a cause from the rest, with a meter and without. */
+export interface Split {
+  readonly byMeter: string;
+  readonly without: string;
 }
 
 /** Faults with the same repair. How sure a verdict is, what else it may be and what speaks for it are the inference's. */
@@ -41,8 +49,8 @@ export interface Cause {
   readonly title: string | ((findings: Findings) => string);
   /** The faults of the model that it stands for: `id` for all variants of a fault, `id@variant` for one. */
   readonly faults: readonly string[];
-  /** The harmless check that separates it from the rest, with a meter and without. */
-  readonly split: { readonly byMeter: string; readonly without: string };
+  /** What separates it. Where it hangs on what was answered, it is not a test that was done already. */
+  readonly split: Split | ((findings: Findings) => Split);
   /** Parts of the bike that the fix touches: answers that observe them are asked again after it. */
   readonly mends: readonly Part[];
   /** Slug of the article behind it. */
@@ -53,3 +61,7 @@ export interface Cause {
 /** The title on this bike. */
 export const titleOf = ({ title }: Cause, findings: Findings): string =>
   typeof title === 'string' ? title : title(findings);
+
+/** The check that separates it on this bike. */
+export const splitOf = ({ split }: Cause, findings: Findings): Split =>
+  typeof split === 'function' ? split(findings) : split;

@@ -1,3 +1,5 @@
+import { formatQuantity } from './format-quantity.ts';
+import { plainText } from './plain-text.ts';
 import { powerOfTen, wrongUnit } from './typed-unit.ts';
 import { UNITS, type Unit } from './units.ts';
 
@@ -9,13 +11,14 @@ export type ParsedQuantity = { ok: true; value: number; over?: false } | { ok: t
 /**
  * Reads what a person typed from a meter or a label.
  *
- * Point or comma for decimals, a prefix, the unit or none, AC or DC behind volts and amperes. The value is in the unit
- * asked for: volts for `310 mV`, square millimetres for `2.5 mm²`. Capitals matter only where both m and M are prefixes
- * of the unit, which is ohms. What could be read in two ways is refused, never guessed: marks between thousands, and
- * three digits after one comma. `OL` is an open circuit in ohms; in volts and amperes it asks for a higher range.
+ * Digits of any script, point or comma for decimals, a prefix, the unit or none, AC or DC behind volts and amperes. The
+ * value is in the unit asked for: volts for `310 mV`, square millimetres for `2.5 mm²`. Capitals matter only where both
+ * m and M are prefixes of the unit, which is ohms. What could be read in two ways is refused, never guessed: marks
+ * between thousands, and three digits after one comma. `OL` and what else meters show for it is an open circuit in
+ * ohms; in volts and amperes it asks for a higher range.
  */
 export function parseQuantity(text: string, unit: Unit): ParsedQuantity {
-  const plain = tidy(text);
+  const plain = plainText(text);
   const { plural, example, largest } = UNITS[unit];
   if (plain === '') return refuse('empty', `Type a value in ${plural}, for example ${example}.`);
   const over = readOverload(plain, unit);
@@ -30,34 +33,36 @@ export function parseQuantity(text: string, unit: Unit): ParsedQuantity {
 
   const value = Number(`${sign}${number.decimal}e${Number(exponent) + power}`) + 0; // + 0 turns −0 into 0
   if (Math.abs(value) <= largest) return { ok: true, value };
-  return refuse(
-    'too-large',
-    `Type at most ${largest} ${unit}. Is the point in the right place? For example ${example}.`,
-  );
+  return refuse('too-large', tooLarge(unit));
 }
+
+/**
+ * Whether this may be the overrange sign of an older meter on ohms: a 1 at the left of the display and nothing else. A
+ * resistance of one ohm would show its decimals as well.
+ */
+export const isLoneOne = (text: string, unit: Unit): boolean =>
+  UNITS[unit].overload === 'open' && /^1 ?\.?$/.test(plainText(text));
 
 /** A sign, digits with whatever stands between them, an exponent, and the rest, which should be a unit. */
 const NUMBER_THEN_REST = /^([+-]?)\s*([\d.,'\s]*)(?:(?<=\d)e([+-]?\d{1,2}))?\s*(.*)$/i;
-const OVERLOAD = /^[+-]?\s*\.?[o0]\.?l\.?\s*(.*)$/i;
+/** What meters show instead of a number that is too large, and what people call it. */
+const OVERLOAD =
+  /^[+-]?\s*(\.?[o0]\.?l\.?|∞|inf(?:inity|inite)?\.?|over(?:[ -]?(?:range|load|limit|flow))?|open(?: circuit)?)\s*(.*)$/i;
 const GROUPED = /^\d{1,3}(?:[.,'\s]\d{3})+(?:[.,]\d+)?$/;
-
-function tidy(text: string): string {
-  return text
-    .replace(/[\u2012-\u2015\u2212\uFE63\uFF0D]/g, '-') // dashes and the real minus
-    .replace(/[\u2018\u2019]/g, "'")
-    .replace(/\u2126/g, 'Ω') // the ohm sign, next to the Greek letter
-    .replace(/\u03BC/g, 'µ') // the Greek letter, next to the micro sign
-    .replace(/\s+/g, ' ')
-    .trim();
-}
 
 function readOverload(plain: string, unit: Unit): ParsedQuantity | undefined {
   const { overload, example } = UNITS[unit];
-  const rest = OVERLOAD.exec(plain)?.[1];
+  const [, sign, rest] = OVERLOAD.exec(plain) ?? [];
   if (overload === undefined || rest === undefined || powerOfTen(rest, unit) === undefined) return undefined;
   if (overload === 'open') return { ok: true, over: true };
-  const message = `OL means more than this range can show. Choose a higher range and type what it shows, for example ${example}.`;
+  const message = `“${sign}” means more than this range can show. Choose a higher range and type what it shows, for example ${example}.`;
   return refuse('too-large', message);
+}
+
+function tooLarge(unit: Unit): string {
+  const { largest, overload, example } = UNITS[unit];
+  const instead = overload === 'open' ? 'If the meter shows no number, type OL.' : `For example ${example}.`;
+  return `Type at most ${formatQuantity(largest, unit)}. Is the point in the right place? ${instead}`;
 }
 
 function readDigits(digits: string, unit: Unit): { ok: true; decimal: string } | Refusal {

@@ -3,5 +3,5 @@
  * mm² and Ah are not SI, so multiply by 1e-6 (m²) before a formula of `wire.ts`.
  */
 export { formatQuantity, formatRange } from './format-quantity.ts';
-export { type ParsedQuantity, parseQuantity } from './parse-quantity.ts';
+export { isLoneOne, type ParsedQuantity, parseQuantity } from './parse-quantity.ts';
 export { UNITS, type Unit } from './units.ts';

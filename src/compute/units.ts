@@ -1,5 +1,5 @@
 /** What a reader can be asked for. Each is the unit a value is in, once prefixes are gone. */
-export type Unit = 'V' | 'A' | 'Ω' | 'W' | 'Hz' | 'dB' | 'm' | 'mm²' | 'Ah' | '%' | 'speaker';
+export type Unit = 'V' | 'A' | 'Ω' | 'W' | 'Hz' | 'dB' | 'm' | 'mm²' | 'Ah' | '%' | 'speaker' | 'channel';
 
 /** Prefix letter, or none, against the power of ten it stands for. */
 export const PREFIXES = { '': 0, µ: -6, m: -3, c: -2, k: 3, M: 6 } as const;
@@ -25,7 +25,7 @@ type UnitRow = {
   readonly prefixes: readonly Prefix[];
   /** Prefixes that are written, each from this value of the unit upward, largest first. */
   readonly written: readonly (readonly [Prefix, number])[];
-  /** More than this is a slip of the finger: no reading on a motorcycle comes near. */
+  /** More than this is a slip of the finger: no reading on a motorcycle comes near, and few meters show it. */
   readonly largest: number;
   readonly example: string;
   /** What the overload sign of a meter means here, where a meter shows one. */
@@ -77,7 +77,7 @@ export const UNITS: Readonly<Record<Unit, UnitRow>> = {
       ['', 0.1],
       ['m', 0],
     ],
-    largest: 1e9,
+    largest: 1e8,
     example: '3.4 Ω',
     overload: 'open',
     barePrefixes: true,
@@ -157,5 +157,14 @@ export const UNITS: Readonly<Record<Unit, UnitRow>> = {
     written: [['', 0]],
     largest: 1000,
     example: '12',
+  },
+  channel: {
+    plural: 'channels',
+    singular: 'channel',
+    spellings: [],
+    prefixes: [''],
+    written: [['', 0]],
+    largest: 1000,
+    example: '4',
   },
 };

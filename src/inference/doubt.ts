@@ -13,7 +13,7 @@ import type { Model } from './table.ts';
 /** An answer that the likeliest cause gives less often than this does not fit it. */
 const MISFIT_CHANCE = 0.05;
 /** An answer without which the likeliest cause falls below this is one that all hangs on. */
-const PIVOTAL_SHARE = 0.3;
+const PIVOTAL_SHARE = 0.5;
 
 export interface Doubt {
   readonly step: string;
@@ -26,6 +26,15 @@ const without = ({ observations, repairs }: Knowledge, one: Observation): Knowle
   repairs,
 });
 
+/** The answers without any one of which a cause would not lead by itself, the one it hangs on most first. */
+export const hangsOn = (model: Model, known: Knowledge, cause: string): readonly Observation[] =>
+  known.observations
+    .filter((one) => says(model, one))
+    .map((one) => ({ one, share: shareOf(model, posterior(model, without(known, one)), cause) }))
+    .filter(({ share }) => share < PIVOTAL_SHARE)
+    .toSorted((a, b) => a.share - b.share)
+    .map(({ one }) => one);
+
 /**
  * The answers to be given once more before a verdict, the one that matters most first: those that the likeliest cause
  * hardly ever gives, then those without which it would not lead. What was confirmed is not doubted again.
@@ -33,16 +42,15 @@ const without = ({ observations, repairs }: Knowledge, one: Observation): Knowle
 export function doubts(model: Model, known: Knowledge, believed: Posterior): readonly Doubt[] {
   const [first] = ranked(model, believed);
   if (!first) return [];
-  const open = known.observations.filter((one) => !one.confirmed && says(model, one));
+  // What is told of the past moves little, and asking again brings the same story.
+  const open = known.observations.filter((one) => one.trust !== 'told' && !one.confirmed && says(model, one));
   const misfits = open
     .map((one) => ({ one, chance: chanceOf(model, believed, first.cause, one.step, one.outcome) ?? 1 }))
-    .filter(({ one, chance }) => one.trust !== 'told' && chance < MISFIT_CHANCE)
+    .filter(({ chance }) => chance < MISFIT_CHANCE)
     .toSorted((a, b) => a.chance - b.chance)
     .map(({ one }): Doubt => ({ step: one.step, because: 'misfit' }));
-  const pivotal = open
-    .map((one) => ({ one, share: shareOf(model, posterior(model, without(known, one)), first.cause) }))
-    .filter(({ share }) => share < PIVOTAL_SHARE)
-    .toSorted((a, b) => a.share - b.share)
-    .map(({ one }): Doubt => ({ step: one.step, because: 'pivotal' }));
+  const pivotal = hangsOn(model, known, first.cause)
+    .filter((one) => one.trust === 'seen' && open.includes(one))
+    .map((one): Doubt => ({ step: one.step, because: 'pivotal' }));
   return [...misfits, ...pivotal.filter(({ step }) => !misfits.some((misfit) => misfit.step === step))];
 }

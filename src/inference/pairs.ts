@@ -15,9 +15,12 @@ const rowFor = (model: Model, { rows }: Posterior, cause: string): number => {
   return best;
 };
 
+/** The causes with a name, the likeliest first: whatever nobody thought of explains anything and is no part of a pair. */
+const named = (model: Model, believed: Posterior) => ranked(model, believed).filter(({ cause }) => !isUnthought(cause));
+
 /** By how many bits the answers are less likely under the likeliest cause than its own answers usually are. */
 function shortBy(model: Model, { observations }: Knowledge, believed: Posterior): number {
-  const [first] = ranked(model, believed);
+  const [first] = named(model, believed);
   if (!first) return 0;
   let bits = 0;
   for (const one of observations) {
@@ -45,16 +48,28 @@ function together(chances: Chances, a: number, b: number, sound: number): readon
   return all.map((p, o) => (o === sound ? asSound : odd > 0 ? (p / odd) * (1 - asSound) : p));
 }
 
+/** The chances of an outcome with those of the pairs behind them. */
+function extended(own: Float64Array, made: readonly (readonly number[])[], outcome: number): Float64Array {
+  const all = new Float64Array(own.length + made.length);
+  all.set(own);
+  for (const [i, one] of made.entries()) all[own.length + i] = one[outcome] as number;
+  return all;
+}
+
 /**
  * The model with a row for each pair of the likeliest causes. A pair goes under the name of the one that is likelier by
- * itself: that is the one to be mended first.
+ * itself: that is the one to be mended first. Once it was, the pair goes under the other, which the repair left in place.
  */
 export function withPairs(model: Model, known: Knowledge, believed: Posterior): Model {
-  const leading = ranked(model, believed)
-    .filter(({ cause }) => !isUnthought(cause))
+  const leading = named(model, believed)
     .slice(0, MOST_CAUSES)
     .map(({ cause }) => ({ cause, row: rowFor(model, believed, cause) }));
-  const pairs = leading.flatMap((a, i) => leading.slice(i + 1).map((b) => [a, b] as const));
+  const mended = new Set(known.repairs.map(({ cause }) => cause));
+  const pairs = leading.flatMap((a, i) =>
+    leading
+      .slice(i + 1)
+      .map((b) => (mended.has(a.cause) && !mended.has(b.cause) ? ([b, a] as const) : ([a, b] as const))),
+  );
   const priorOf = (cause: string) => {
     const c = model.causes.indexOf(cause);
     return model.prior.reduce((sum, share, r) => (model.causeOf[r] === c ? sum + share : sum), 0);
@@ -68,7 +83,7 @@ export function withPairs(model: Model, known: Knowledge, believed: Posterior): 
       const made = pairs.map(([a, b]) =>
         build.has(step) ? chances.byRow.map((own) => own[a.row] as number) : together(chances, a.row, b.row, sound),
       );
-      const byRow = chances.byRow.map((own, o) => Float64Array.from([...own, ...made.map((one) => one[o] as number)]));
+      const byRow = chances.byRow.map((own, o) => extended(own, made, o));
       return [step, { ...chances, byRow }];
     }),
   );

@@ -12,14 +12,18 @@ export interface Observation {
   readonly confirmed?: boolean;
 }
 
-/** A repair that was done, how likely it is that it left its cause in place, and what became of the complaint. */
+/**
+ * A repair that was done, how likely it is that it left its cause in place, and what became of the complaint; or a check
+ * that said before any repair that it is not this cause, and how often such a check is wrong.
+ */
 export interface Repaired {
   readonly cause: string;
   readonly failsRatio: number;
-  readonly result: 'still' | 'better';
+  readonly result: 'still' | 'better' | 'not-it';
 }
 
 export interface Knowledge {
+  /** Each step once: what it is worth that it was given again is said by `confirmed` alone. */
   readonly observations: readonly Observation[];
   readonly repairs: readonly Repaired[];
 }
@@ -32,12 +36,17 @@ export interface Posterior {
   readonly evidence: number;
 }
 
-/** How often one careful answer is wrong by itself, and how often all that was taken under one condition is. Judged. */
-const SLIP_ALONE = 0.01;
-const SLIP_TOGETHER = 0.01;
-/** What is told of the past, and said of the build, can be wrong as well. Judged. */
-const TOLD_SLIP = 0.05;
-const BUILD_SLIP = 0.03;
+/** How often answers are wrong. */
+export interface Slips {
+  /** One careful answer, by itself. */
+  readonly alone: number;
+  /** All that was taken under one condition. */
+  readonly together: number;
+  readonly told: number;
+  readonly build: number;
+}
+/** Judged. */
+export const SLIPS: Slips = { alone: 0.01, together: 0.01, told: 0.05, build: 0.03 };
 /** All of the past together moves odds by no more than this. Judged. */
 const PAST_MOST_ODDS = 10;
 
@@ -51,45 +60,41 @@ const chancesOf = (model: Model, { step, outcome }: Observation): [Chances, numb
 /** Whether the table has anything to say about an answer. */
 export const says = (model: Model, observation: Observation): boolean => chancesOf(model, observation) !== undefined;
 
-/** How likely each row makes the answers of one group, slips included. */
-function likelihoodOf(model: Model, group: readonly Observation[], of: Float64Array): void {
+/** How likely each row makes the answers of one group, all of which the table knows, slips included. */
+function likelihoodOf(model: Model, group: readonly Observation[], slips: Slips, of: Float64Array): void {
   let slipped = 1;
   of.fill(1);
-  let known = false;
   for (const observation of group) {
-    const found = chancesOf(model, observation);
-    if (!found) continue;
-    known = true;
-    const [chances, o] = found;
+    const [chances, o] = chancesOf(model, observation) as [Chances, number];
     const byRow = chances.byRow[o] as Float64Array;
     const slip = chances.slip[o] as number;
     const halved = observation.confirmed ? 0.5 : 1;
     if (observation.trust === 'build') {
       const general = chances.general[o] as number;
-      const wrong = BUILD_SLIP * halved;
+      const wrong = slips.build * halved;
       for (let r = 0; r < of.length; r++)
         of[r] = (of[r] as number) * ((1 - wrong) * (byRow[r] as number) + wrong * general);
     } else {
-      const wrong = (observation.trust === 'told' ? TOLD_SLIP : SLIP_ALONE) * halved;
+      const wrong = (observation.trust === 'told' ? slips.told : slips.alone) * halved;
       for (let r = 0; r < of.length; r++)
         of[r] = (of[r] as number) * ((1 - wrong) * (byRow[r] as number) + wrong * slip);
     }
     slipped *= slip;
   }
-  if (!known || group[0]?.trust === 'build') return;
+  if (group[0]?.trust === 'build') return;
   if (group[0]?.trust === 'told') {
     const most = of.reduce((so, one) => Math.max(so, one), 0);
     for (let r = 0; r < of.length; r++) of[r] = Math.max(of[r] as number, most / PAST_MOST_ODDS);
     return;
   }
-  const together = SLIP_TOGETHER * (group.every(({ confirmed }) => confirmed) ? 0.5 : 1);
+  const together = slips.together * (group.every(({ confirmed }) => confirmed) ? 0.5 : 1);
   for (let r = 0; r < of.length; r++) of[r] = (1 - together) * (of[r] as number) + together * slipped;
 }
 
 /** Answers sorted into those that fail together. What is said of the build stands for itself, the past is one group. */
 export const groupsOf = (observations: readonly Observation[]): readonly (readonly Observation[])[] => [
   ...Map.groupBy(observations, ({ trust, group, step }) =>
-    trust === 'build' ? `build ${step}` : trust === 'told' ? 'told' : group,
+    trust === 'build' ? `build ${step}` : trust === 'told' ? 'told' : `seen ${group}`,
   ).values(),
 ];
 
@@ -97,11 +102,12 @@ export const groupsOf = (observations: readonly Observation[]): readonly (readon
  * What is believed after all answers and repairs, whatever order they came in: Bayes' rule over the rows of the table,
  * with slips. Nothing is ever impossible.
  */
-export function posterior(model: Model, { observations, repairs }: Knowledge): Posterior {
+export function posterior(model: Model, { observations, repairs }: Knowledge, slips: Slips = SLIPS): Posterior {
   const rows = Float64Array.from(model.prior);
   const of = new Float64Array(rows.length);
-  for (const group of groupsOf(observations)) {
-    likelihoodOf(model, group, of);
+  // An answer of which the table says nothing must not make the others of its group look less confirmed.
+  for (const group of groupsOf(observations.filter((one) => says(model, one)))) {
+    likelihoodOf(model, group, slips, of);
     for (let r = 0; r < rows.length; r++) rows[r] = (rows[r] as number) * (of[r] as number);
   }
   for (const { cause, failsRatio } of repairs) {
@@ -154,4 +160,16 @@ export function chanceOf(
     total += weight;
   }
   return total > 0 ? sum / total : undefined;
+}
+
+/** The outcome that a step most likely gives now, or undefined where the table does not know it. */
+export function likeliestOutcome(model: Model, { rows }: Posterior, step: string): string | undefined {
+  const chances = model.steps.get(step);
+  if (!chances) return undefined;
+  let [best, most]: [string | undefined, number] = [undefined, 0];
+  for (const [name, o] of chances.outcomes) {
+    const share = (chances.byRow[o] as Float64Array).reduce((sum, chance, r) => sum + chance * (rows[r] as number), 0);
+    if (share > most) [best, most] = [name, share];
+  }
+  return best;
 }

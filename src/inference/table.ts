@@ -26,8 +26,11 @@ export const isUnthought = (cause: string): boolean => cause === UNTHOUGHT_SOUND
 /** How often it is each of them. Judged, not measured: no list of causes is ever whole. */
 const UNTHOUGHT_SHARE = 0.03;
 
+/** Whatever nobody thought of leaves most of a bike as it is: so much of what it shows is what a sound bike shows. Judged. */
+const SOUND_PART = 0.5;
+
 /** How many looks at an average bike are mixed into each row, so that what was never seen is unlikely and not impossible. */
-const SMOOTHING_LOOKS = 3;
+const SMOOTHING_LOOKS = 1;
 
 /** The chances of one step: by outcome, then by row. */
 export interface Chances {
@@ -90,10 +93,12 @@ export function compile(table: Table): Model {
   const steps = new Map<string, Chances>();
   for (const [step, names] of Object.entries(table.steps)) {
     const general = generalOf(listed, step, names.length);
+    const soundly = sound.length > 0 ? generalOf(sound, step, names.length) : general;
     const byRow = names.map((_, o) =>
-      Float64Array.from(rows, ({ shows, looks }) => {
+      Float64Array.from(rows, ({ cause, shows, looks }) => {
         const own = shows[step];
         const mean = general[o] as number;
+        if (cause === UNTHOUGHT_ODD) return SOUND_PART * (soundly[o] as number) + (1 - SOUND_PART) * mean;
         return own ? (looks * (own[o] ?? 0) + SMOOTHING_LOOKS * mean) / (looks + SMOOTHING_LOOKS) : mean;
       }),
     );

@@ -1,9 +1,9 @@
-import { axleOf, type Corner } from '../rig/corner.ts';
+import type { Corner } from '../rig/corner.ts';
 import type { Moment } from '../world/moment.ts';
 import type { Look } from '../world/probe.ts';
 import { oncePerKey } from '../world/remembered.ts';
 import type { Amp, Contact, World } from '../world/state.ts';
-import { heardCorners, type Ridden, ridden } from '../world/symptoms/symptom.ts';
+import { AS_EVER_RATIO, heardCorners, type Ridden, ridden } from '../world/symptoms/symptom.ts';
 import { driverOf } from '../world/valued-rig.ts';
 
 /* A bike while somebody works at it: what is heard of it, and what it is when a hand has changed something. */
@@ -19,9 +19,31 @@ export const changed = (bike: Ridden, name: string, change: (world: World) => Wo
 
 export const REAR: readonly Corner[] = ['rear-left', 'rear-right'];
 
-/** Whether the rear is heard, by somebody who hears the front as well. */
-export const rearPlays = (bike: Ridden, moment: Partial<Moment> = {}): boolean =>
-  heardCorners(bike, bike.at(moment)).some((corner) => axleOf(corner) === 'rear');
+export type Playing = 'plays' | 'weak' | 'silent';
+
+/** How a corner plays next to the others and to a sound bike: what is far under either is silent or weak to an ear. */
+export function playing(bike: Ridden, corner: Corner, moment: Partial<Moment> = {}): Playing {
+  const seen = bike.at(moment);
+  if (!heardCorners(bike, seen).includes(corner)) return 'silent';
+  const soundW = bike.healthy().at(moment).heard?.[corner].powerW ?? 0;
+  return (seen.heard?.[corner].powerW ?? 0) < AS_EVER_RATIO * soundW ? 'weak' : 'plays';
+}
+
+/** How the best of some corners plays: whoever hears one of two hears them. */
+export function bestOf(bike: Ridden, corners: readonly Corner[], moment: Partial<Moment> = {}): Playing {
+  const all = corners.map((corner) => playing(bike, corner, moment));
+  return (['plays', 'weak'] as const).find((one) => all.includes(one)) ?? 'silent';
+}
+
+/**
+ * The rear speakers that somebody means who came because of the rear: the silent ones, else the weak ones, else both. Of
+ * two sides one may play, and nobody calls that a rear that plays.
+ */
+export function ofConcern(found: Ridden): readonly Corner[] {
+  const how = REAR.map((corner) => [corner, playing(found, corner)] as const);
+  const worst = (['silent', 'weak'] as const).find((one) => how.some(([, it]) => it === one));
+  return worst ? how.flatMap(([corner, it]) => (it === worst ? [corner] : [])) : REAR;
+}
 
 /** The bike at a moment, for a probe. Null when its supply has no operating point. */
 export function lookAt(bike: Ridden, moment: Partial<Moment>): Look | null {
@@ -40,12 +62,18 @@ export function rearAmp({ world }: Ridden): number | null {
 }
 
 /** The lamp of the amplifier; off where there is no supply at all. */
-export function lampOf(bike: Ridden, moment: Partial<Moment>): 'off' | 'normal' | 'fault' {
+export function lampOf(bike: Ridden, moment: Partial<Moment>): 'off' | 'normal' | 'fault' | 'blinks' {
   const { now } = bike.at(moment);
   return (now.ok && now.amps[ampOf(bike) ?? -1]?.lamp) || 'off';
 }
 
 export const isOpen = ({ ohm }: Contact): boolean => ohm === Infinity;
+
+/** Whether a signal plug of the amplifier is not home: open, with nothing in it that wants mending. */
+export const inputNotHome = ({ world }: Ridden): boolean =>
+  Object.values(world.amps[world.about ?? -1]?.inputPlug ?? {}).some((pair) =>
+    Object.values(pair).some((contact) => isOpen(contact) && contact.wants === undefined),
+  );
 
 /** Whether the amplifier is on and has nothing to complain of, at an ordinary level. */
 export const ampIsOn = (bike: Ridden, moment: Partial<Moment> = {}): boolean => lampOf(bike, moment) === 'normal';
@@ -64,6 +92,7 @@ export function cornersOfAmp(bike: Ridden): readonly Corner[] {
   return i === null ? [] : bike.fitted.filter((corner) => driverOf(bike.world.rig, corner) === i);
 }
 
-export const rearHisses = (bike: Ridden): boolean => REAR.some((corner) => bike.at({}).heard?.[corner].hisses);
+export const hisses = (bike: Ridden, corners: readonly Corner[]): boolean =>
+  corners.some((corner) => bike.at({}).heard?.[corner].hisses);
 
 export const having = (bike: Ridden, name: string, part: Partial<Amp>) => changed(bike, name, withAmp(part));

@@ -6,14 +6,20 @@ import { sayAmpLight } from './amplifier/amp-light.ts';
 import { sayAmpOut } from './amplifier/amp-out.ts';
 import { sayAmpSigns } from './amplifier/amp-signs.ts';
 import { sayAmpSwitches } from './amplifier/amp-switches.ts';
+import { sayGainDown } from './amplifier/gain-down.ts';
 import { sayHalfSupply } from './amplifier/half-supply.ts';
 import { sayOneByOne } from './amplifier/one-by-one.ts';
 import { sayRecover } from './amplifier/recover.ts';
+import { saySignalPlugOut } from './amplifier/signal-plug-out.ts';
 import { saySpeakersUnplugged } from './amplifier/speakers-unplugged.ts';
 import { saySwapInputs } from './amplifier/swap-inputs.ts';
 import { saySwapOutputs } from './amplifier/swap-outputs.ts';
+import { sayWaterLook } from './amplifier/water-look.ts';
 import { sayFourCorners } from './ears/four-corners.ts';
+import { sayFrontPlays } from './ears/front-plays.ts';
 import { sayRearHiss } from './ears/rear-hiss.ts';
+import { sayAmpChannels } from './fitted/amp-channels.ts';
+import { sayBatteryKind } from './fitted/battery-kind.ts';
 import { sayDeliveredWith } from './fitted/delivered-with.ts';
 import { sayFrontAmpTurnOn } from './fitted/front-amp-turn-on.ts';
 import { sayFrontDrive } from './fitted/front-drive.ts';
@@ -25,41 +31,52 @@ import { sayRearRating } from './fitted/rear-rating.ts';
 import { sayUnitKind } from './fitted/unit-kind.ts';
 import { sayWhichAmp } from './fitted/which-amp.ts';
 import { asLeft } from './left.ts';
-import type { Observer, Says } from './observer.ts';
+import type { Observer, Say, Says } from './observer.ts';
 import { sayContactsLook } from './plugs/contacts-look.ts';
 import { sayInputPlug } from './plugs/input-plug.ts';
 import { sayLidCheck } from './plugs/lid-check.ts';
+import { sayPinLook } from './plugs/pin-look.ts';
 import { sayWiggle } from './plugs/wiggle.ts';
 import { sayTonesOff } from './profile/tones-off.ts';
 import { sayTonesRunning } from './profile/tones-running.ts';
 import { sayTopStep } from './profile/top-step.ts';
 import { sayAmpRuns } from './runs/amp-runs.ts';
 import { sayAmpWiresToFrame } from './runs/amp-wires-to-frame.ts';
+import { sayBulbToFrame } from './runs/bulb-to-frame.ts';
 import { sayCoilOhms } from './runs/coil-ohms.ts';
 import { sayPopRun } from './runs/pop-run.ts';
 import { sayPopSpeaker } from './runs/pop-speaker.ts';
 import { sayRunOhms } from './runs/run-ohms.ts';
 import { sayRunSplit } from './runs/run-split.ts';
+import { saySecondLook } from './runs/second-look.ts';
 import { sayWireToFrame } from './runs/wire-to-frame.ts';
 import { sayFaderCentre } from './settings/fader-centre.ts';
 import { sayRearControl } from './settings/rear-control.ts';
 import { sayAmpTerminals } from './supply/amp-terminals.ts';
 import { sayBodyFuse } from './supply/body-fuse.ts';
+import { sayCopperLook } from './supply/copper-look.ts';
 import { sayFuseLamp } from './supply/fuse-lamp.ts';
 import { sayFuseLook } from './supply/fuse-look.ts';
 import { sayFuseSides } from './supply/fuse-sides.ts';
+import { sayJointDrop } from './supply/joint-drop.ts';
 import { sayLeadOffAmp } from './supply/lead-off-amp.ts';
+import { sayLowestVolts } from './supply/lowest-volts.ts';
 import { sayPlusPath } from './supply/plus-path.ts';
 import { sayRingsLook } from './supply/rings-look.ts';
+import { saySharedScrew } from './supply/shared-screw.ts';
 import { saySpareFuse } from './supply/spare-fuse.ts';
 import { saySupplyUnderLoad } from './supply/supply-under-load.ts';
 import { saySupplyWiggle } from './supply/supply-wiggle.ts';
 import { sayTemporaryLeads } from './supply/temporary-leads.ts';
 import { sayAmpGoesOff } from './told/amp-goes-off.ts';
 import { sayAmpHistory } from './told/amp-history.ts';
+import { sayFusesBlown } from './told/fuses-blown.ts';
 import { sayLastChange } from './told/last-change.ts';
 import { sayRearHistory } from './told/rear-history.ts';
+import { sayTriedAlready } from './told/tried-already.ts';
 import { sayWhatElse } from './told/what-else.ts';
+import { sayWhenSilent } from './told/when-silent.ts';
+import { sayWhichSilent } from './told/which-silent.ts';
 import { sayMetersDigit } from './tools/meter-digit.ts';
 import { sayToolsAtHand } from './tools/tools-at-hand.ts';
 import { sayBetweenLook } from './turn-on/between-look.ts';
@@ -77,25 +94,32 @@ import { sayAdapterLook } from './unit/adapter-look.ts';
 import { sayRearPair } from './unit/rear-pair.ts';
 import { sayRearPairAgain } from './unit/rear-pair-again.ts';
 import { sayRearPairPlace } from './unit/rear-pair-place.ts';
+import { sayUnitReplug } from './unit/unit-replug.ts';
 
 export type { Observer } from './observer.ts';
 
 /** Every step that a bike can answer, by its id. */
-const SAYS: Says = {
+const SAYS = {
   'amp-dc': sayAmpDc,
   'amp-in': sayAmpIn,
   'amp-light': sayAmpLight,
   'amp-out': sayAmpOut,
   'amp-signs': sayAmpSigns,
   'amp-switches': sayAmpSwitches,
+  'gain-down': sayGainDown,
   'half-supply': sayHalfSupply,
   'one-by-one': sayOneByOne,
   recover: sayRecover,
+  'signal-plug-out': saySignalPlugOut,
   'speakers-unplugged': saySpeakersUnplugged,
   'swap-inputs': saySwapInputs,
   'swap-outputs': saySwapOutputs,
+  'water-look': sayWaterLook,
   'four-corners': sayFourCorners,
+  'front-plays': sayFrontPlays,
   'rear-hiss': sayRearHiss,
+  'amp-channels': sayAmpChannels,
+  'battery-kind': sayBatteryKind,
   'delivered-with': sayDeliveredWith,
   'front-amp-turn-on': sayFrontAmpTurnOn,
   'front-drive': sayFrontDrive,
@@ -108,38 +132,50 @@ const SAYS: Says = {
   'which-amp': sayWhichAmp,
   'contacts-look': sayContactsLook,
   'input-plug': sayInputPlug,
+  'unit-replug': sayUnitReplug,
   'lid-check': sayLidCheck,
+  'pin-look': sayPinLook,
   wiggle: sayWiggle,
   'tones-off': sayTonesOff,
   'tones-running': sayTonesRunning,
   'top-step': sayTopStep,
   'amp-runs': sayAmpRuns,
   'amp-wires-to-frame': sayAmpWiresToFrame,
+  'bulb-to-frame': sayBulbToFrame,
   'coil-ohms': sayCoilOhms,
   'pop-run': sayPopRun,
   'pop-speaker': sayPopSpeaker,
   'run-ohms': sayRunOhms,
   'run-split': sayRunSplit,
+  'second-look': saySecondLook,
   'wire-to-frame': sayWireToFrame,
   'fader-centre': sayFaderCentre,
   'rear-control': sayRearControl,
   'amp-terminals': sayAmpTerminals,
   'body-fuse': sayBodyFuse,
+  'copper-look': sayCopperLook,
   'fuse-lamp': sayFuseLamp,
   'fuse-look': sayFuseLook,
   'fuse-sides': sayFuseSides,
+  'joint-drop': sayJointDrop,
   'lead-off-amp': sayLeadOffAmp,
+  'lowest-volts': sayLowestVolts,
   'plus-path': sayPlusPath,
   'rings-look': sayRingsLook,
+  'shared-screw': saySharedScrew,
   'spare-fuse': saySpareFuse,
   'supply-under-load': saySupplyUnderLoad,
   'supply-wiggle': saySupplyWiggle,
   'temporary-leads': sayTemporaryLeads,
   'amp-goes-off': sayAmpGoesOff,
   'amp-history': sayAmpHistory,
+  'fuses-blown': sayFusesBlown,
   'last-change': sayLastChange,
   'rear-history': sayRearHistory,
+  'tried-already': sayTriedAlready,
   'what-else': sayWhatElse,
+  'when-silent': sayWhenSilent,
+  'which-silent': sayWhichSilent,
   'meter-digit': sayMetersDigit,
   'tools-at-hand': sayToolsAtHand,
   'between-look': sayBetweenLook,
@@ -154,10 +190,10 @@ const SAYS: Says = {
   'sense-level': saySenseLevel,
   'wakes-when-loud': sayWakesWhenLoud,
   'adapter-look': sayAdapterLook,
+  'rear-pair': sayRearPair,
   'rear-pair-again': sayRearPairAgain,
   'rear-pair-place': sayRearPairPlace,
-  'rear-pair': sayRearPair,
-};
+} satisfies Says;
 
 /** The steps that a bike can answer. */
 export const OBSERVED: readonly string[] = Object.keys(SAYS);
@@ -169,7 +205,7 @@ export const OBSERVED: readonly string[] = Object.keys(SAYS);
  * @throws {RangeError} if no bike can answer the step.
  */
 export function observe(step: Step, bike: Ridden, situation: Situation, observer: Observer): Answer {
-  const say = SAYS[step.id];
+  const say = (SAYS as Readonly<Record<string, Say>>)[step.id];
   if (!say) throw new RangeError(`step must be one that a bike can answer, got ${step.id}`);
   return say({ step, found: bike, bike: asLeft(bike, situation), situation, observer });
 }

@@ -1,13 +1,17 @@
 import { outcomeOf } from '../steps/outcome.ts';
+import { inputPlug } from '../steps/plugs/input-plug.ts';
 import { lidCheck } from '../steps/plugs/lid-check.ts';
+import { pinLook } from '../steps/plugs/pin-look.ts';
+import { secondLook } from '../steps/runs/second-look.ts';
 import { faderCentre } from '../steps/settings/fader-centre.ts';
 import { rearControl } from '../steps/settings/rear-control.ts';
 import type { Situation, Step } from '../steps/step.ts';
 import { SOUND } from '../world/healthy.ts';
 import type { Moment } from '../world/moment.ts';
+import { repaired } from '../world/repair.ts';
 import type { Settings, World } from '../world/state.ts';
 import { type Ridden, whenAmpGoesOff } from '../world/symptoms/index.ts';
-import { changed, isOpen, lampOf, REAR, rearPlays } from './bike.ts';
+import { bestOf, changed, isOpen, lampOf, ofConcern, REAR } from './bike.ts';
 
 /* Some steps change what they look at, and leave it so: the next one meets another bike than the first. */
 
@@ -25,7 +29,7 @@ export const turnedUp = (bike: Ridden): Ridden =>
 /** Every plug of the rear pushed home. A film stays where it is. */
 export const pushedHome = (bike: Ridden): Ridden =>
   changed(bike, 'pushed home', (world) => {
-    const apart = REAR.filter((corner) => isOpen(world.runs[corner].dock));
+    const apart = REAR.filter((corner) => isOpen(world.runs[corner].dock) && !world.runs[corner].dock.wants);
     if (apart.length === 0) return world;
     const mated = apart.map((corner) => [corner, { ...world.runs[corner], dock: SOUND }]);
     return { ...world, runs: { ...world.runs, ...Object.fromEntries(mated) } };
@@ -38,11 +42,26 @@ export const flat = (bike: Ridden): Ridden =>
     return set.phone.bassDb === 0 ? set : { ...set, phone: { ...set.phone, bassDb: 0 } };
   });
 
+/** The signal plug of the amplifier pushed home. */
+export const signalHome = (bike: Ridden): Ridden =>
+  changed(bike, 'signal plug home', (world) => repaired(world, { do: 'seat-plug', plug: 'amp-input' }));
+
+/** The second connector of the rear loom pushed home, with luck its film wiped. */
+export const secondHome = (bike: Ridden): Ridden =>
+  changed(bike, 'second connector pushed home', (world) => repaired(world, { do: 'clean-contacts', plug: 'second' }));
+
 const DEEDS: readonly (readonly [step: Step, done: (bike: Ridden) => Ridden])[] = [
   [faderCentre, centred],
   [rearControl, turnedUp],
   [lidCheck, pushedHome],
+  [inputPlug, signalHome],
+  [pinLook, signalHome],
+  [secondLook, secondHome],
 ];
+
+/** Outcomes of these steps with which the rear is heard, and with which there was nothing to do. */
+const HEARD = ['cured', 'out', 'plays', 'weak'];
+const NOT_THERE = ['none', 'no-plug'];
 
 /**
  * The bike as the steps so far left it. What somebody says not to have helped, although it would have, was not done: a
@@ -53,8 +72,9 @@ export function asLeft(found: Ridden, situation: Situation): Ridden {
     const outcome = outcomeOf(step, situation);
     if (outcome === undefined || outcome === 'cannot') return bike;
     const after = done(bike);
-    if (after === bike) return bike;
-    return rearPlays(after) === (outcome === 'cured') ? after : bike;
+    if (after === bike || NOT_THERE.includes(outcome)) return bike;
+    const heard = bestOf(after, ofConcern(found)) !== 'silent';
+    return heard === HEARD.includes(outcome) ? after : bike;
   }, found);
 }
 

@@ -1,3 +1,4 @@
+import type { StepId } from '../steps/ids.ts';
 import type { Answer, Situation, Step } from '../steps/step.ts';
 import type { Meter } from '../world/meter.ts';
 import type { Ridden } from '../world/symptoms/index.ts';
@@ -23,7 +24,7 @@ export interface Asked {
 export type Say = (asked: Asked) => Answer;
 
 /** By step. */
-export type Says = Readonly<Record<string, Say>>;
+export type Says = Readonly<Partial<Record<StepId, Say>>>;
 
 export const CANNOT: Answer = { cannot: true };
 

@@ -1,10 +1,9 @@
 import { axleOf, type Corner, cornersOf, type PerCorner, perCorner, sideOf } from '../rig/corner.ts';
 import type { Ridden } from '../world/symptoms/symptom.ts';
 import { rearAmp } from './bike.ts';
-import { option } from './observer.ts';
 
 /** The corner on the same side of the other axle. */
-const opposite = (corner: Corner): Corner =>
+export const opposite = (corner: Corner): Corner =>
   cornersOf(axleOf(corner) === 'front' ? 'rear' : 'front').find((other) => sideOf(other) === sideOf(corner)) ?? corner;
 
 export const crossed = <T>(all: PerCorner<T>): PerCorner<T> => perCorner((corner) => all[opposite(corner)]);
@@ -14,5 +13,3 @@ export function withFront(bike: Ridden): number | null {
   const i = rearAmp(bike);
   return i !== null && bike.world.rig.amps[i]?.drives === 'both' ? i : null;
 }
-
-export const plays = (it: boolean) => option(it ? 'plays' : 'silent');

@@ -1,7 +1,7 @@
 import { between, type Draw, happens } from '../observe/draw.ts';
 import { AMP_FIELDS, BIKE_FIELDS, type Field, type NumberField } from '../rig/fields.ts';
 import type { KnownAmp, Rig } from '../rig/rig.ts';
-import type { WholeRig } from './random-rig.ts';
+import type { WholeRig } from '../survey/random-rig.ts';
 
 /** How often an owner says "don't know" to a field. An estimate. */
 const NOT_KNOWN = 0.4;

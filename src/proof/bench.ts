@@ -1,11 +1,15 @@
-import { BUILD_KINDS, fixedRigs } from './fixed-rigs.ts';
-import { type FlowCost, flowCost } from './flow-cost.ts';
-import { PROVED_FLOWS, type ProvedFlow } from './flows.ts';
+import { FAULT_FLOWS, type FaultFlow } from '../case/flows.ts';
+import { CAUSES } from '../causes/all.ts';
+import { BUILD_KINDS, fixedRigs } from '../survey/fixed-rigs.ts';
+import type { WholeRig } from '../survey/random-rig.ts';
+import { surveyOf } from '../survey/survey-of.ts';
+import type { ComplaintId } from '../world/symptoms/index.ts';
+import { type BenchFlow, type FlowCost, flowCost } from './flow-cost.ts';
 
 export interface Benched {
-  /** Expected minutes to a verdict, over the weights of the flow's faults and some twenty bikes. */
+  /** Expected minutes to an end, over the weights of the flow's faults and some twenty bikes. */
   readonly minutes: number;
-  /** The least that any order of the same steps takes, with the same set-ups and orders, up to the same verdicts. */
+  /** The least that any order of the same steps takes, with the same conditions and safety, up to the same ends. */
   readonly least: number;
   readonly ratio: number;
   /** False when `least` is a bound that no order can be below, for at least one of the bikes. */
@@ -14,32 +18,77 @@ export interface Benched {
   readonly steps: readonly { readonly step: string; readonly minutes: number; readonly least: number }[];
 }
 
+/** What a page of a flow makes a phone fetch until its second question, and altogether, in bytes. */
+export interface PageBytes {
+  readonly bytesFirst: number;
+  readonly bytesAll: number;
+}
+
 const RIGS_PER_KIND = 4;
 
-const mean = (values: readonly number[]): number => values.reduce((so, one) => so + one, 0) / values.length;
+/** A flow of the list, made ready to be benched. */
+export async function benchFlow(listed: FaultFlow): Promise<BenchFlow> {
+  const flow = await listed.load();
+  const { causeOf } = surveyOf(listed, flow, CAUSES, 0);
+  return { stage: { flow, late: await listed.late() }, complaints: listed.complaints, nameOf: causeOf };
+}
 
-export function benchOf(proved: ProvedFlow, rigsPerKind = RIGS_PER_KIND): Benched {
-  const costs = BUILD_KINDS.flatMap((kind) => fixedRigs(kind, rigsPerKind)).flatMap((rig): FlowCost[] => {
-    const cost = flowCost(proved, rig);
-    return cost ? [cost] : [];
+interface Weighed {
+  readonly share: number;
+  readonly cost: FlowCost;
+}
+
+/** What each complaint costs on a bike that can have it, with its share of the callers of that bike. */
+function costsOn(flow: BenchFlow, rig: WholeRig): readonly Weighed[] {
+  const costs = Object.entries(flow.complaints).flatMap(([complaint, share]): Weighed[] => {
+    const cost = flowCost(flow, complaint as ComplaintId, rig);
+    return cost ? [{ share, cost }] : [];
   });
-  const steps = [...new Set(costs.flatMap(({ byStep }) => [...byStep.keys()]))].map((step) => ({
+  const total = costs.reduce((sum, { share }) => sum + share, 0);
+  return costs.map(({ share, cost }) => ({ share: share / total, cost }));
+}
+
+export function benchOf(flow: BenchFlow, rigsPerKind = RIGS_PER_KIND): Benched {
+  const bikes = BUILD_KINDS.flatMap((kind) => fixedRigs(kind, rigsPerKind))
+    .map((rig) => costsOn(flow, rig))
+    .filter((costs) => costs.length > 0);
+  const costs = bikes.flat();
+  const mean = (of: (cost: FlowCost) => number): number =>
+    costs.reduce((sum, { share, cost }) => sum + share * of(cost), 0) / bikes.length;
+  const steps = [...new Set(costs.flatMap(({ cost }) => [...cost.byStep.keys()]))].map((step) => ({
     step,
-    minutes: mean(costs.map(({ byStep }) => byStep.get(step)?.flow ?? 0)),
-    least: mean(costs.map(({ byStep }) => byStep.get(step)?.least ?? 0)),
+    minutes: mean(({ byStep }) => byStep.get(step)?.flow ?? 0),
+    least: mean(({ byStep }) => byStep.get(step)?.least ?? 0),
   }));
-  const [minutes, least] = [mean(costs.map((one) => one.minutes)), mean(costs.map((one) => one.least))];
+  const [minutes, least] = [mean((cost) => cost.minutes), mean((cost) => cost.least)];
   return {
     minutes,
     least,
     ratio: minutes / least,
-    exact: costs.every(({ exact }) => exact),
+    exact: costs.every(({ cost }) => cost.exact),
     steps: steps.toSorted((a, b) => b.minutes - b.least - (a.minutes - a.least)),
   };
 }
 
-/** Every flow that can be proved, by id. */
-export const bench = (rigsPerKind?: number): Readonly<Record<string, Benched>> =>
-  Object.fromEntries(
-    PROVED_FLOWS.filter(({ beside }) => !beside).map((proved) => [proved.id, benchOf(proved, rigsPerKind)]),
-  );
+/** Every flow that is proved, by id. */
+export async function bench(rigsPerKind?: number): Promise<Readonly<Record<string, Benched>>> {
+  const benched: [string, Benched][] = [];
+  for (const [id, listed] of FAULT_FLOWS) benched.push([id, benchOf(await benchFlow(listed), rigsPerKind)]);
+  return Object.fromEntries(benched);
+}
+
+const rounded = (value: number, digits: number): number => Number(value.toFixed(digits));
+
+/** The figures to keep and to compare. What a page weighs is there where the site was built. */
+export const benchJson = (
+  benched: Readonly<Record<string, Benched>>,
+  bytes: Readonly<Record<string, PageBytes>>,
+): string =>
+  JSON.stringify({
+    flows: Object.fromEntries(
+      Object.entries(benched).map(([id, { minutes, least, ratio, exact }]) => [
+        id,
+        { minutes: rounded(minutes, 2), least: rounded(least, 2), ratio: rounded(ratio, 3), exact, ...bytes[id] },
+      ]),
+    ),
+  });

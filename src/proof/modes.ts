@@ -1,189 +1,197 @@
 import { type Draw, drawFrom, pick } from '../observe/draw.ts';
 import { type Observer, observe } from '../observe/index.ts';
 import type { Rig } from '../rig/rig.ts';
-import { BASIC_METER, EXACT_METER, GOOD_METER } from '../world/meter.ts';
-import { advise } from './advise.ts';
+import type { Facts } from '../steps/step.ts';
+import { BASIC_METER, GOOD_METER } from '../world/meter.ts';
+import { COMPLAINTS, type Ridden } from '../world/symptoms/index.ts';
 import { believedRig } from './believed-rig.ts';
 import type { Present } from './bikes.ts';
-import type { ProvedFlow } from './flows.ts';
-import { type Advise, type Observe, type Played, play, type Ride, type Round } from './play.ts';
+import type { Observe } from './observe.ts';
+import { type Played, play, type Ride, type Stages } from './play.ts';
 import { falseAnswers, unableTo, withoutMeter } from './rider.ts';
+import { rightFor, steady } from './riders.ts';
+import { leftOut } from './stages.ts';
+import { strangeTrials } from './strange-mode.ts';
 import { nameOf, type Subject } from './subjects.ts';
 
-/** One case to play: how a rider who may err or lack something rides it, and whether that went well. */
+/** One case to play, and what was made hard about it. */
 export interface Trial {
-  readonly subject: Subject;
   readonly faults: readonly Present[];
-  readonly believed: Rig;
-  readonly observe: Observe;
-  readonly advise?: Advise;
-  /** What was made hard, in words, for the report. */
+  readonly ride: Ride;
   readonly hardship?: string;
-  /** The step with the false answer. */
-  readonly falseStep?: string;
+  /** What it is counted under besides its mode: oddities by class. */
+  readonly classes?: readonly string[];
+}
+
+/** What a mode is played with. */
+export interface Table {
+  readonly flow: string;
+  readonly stages: Stages;
+  /** Of a mode that tries each step of a case in turn, how many are drawn; Infinity for all. */
+  readonly turns: number;
 }
 
 export interface Mode {
   readonly id: string;
   readonly says: string;
-  /** The least share of cases that must go well. */
-  readonly target: number;
-  trials(proved: ProvedFlow, subject: Subject): readonly Trial[];
-  /** Why a case did not go well, or null. */
-  judge(played: Played, trial: Trial): string | null;
+  trials(table: Table, subject: Subject): readonly Trial[];
 }
 
 const seeing =
   (observer: Observer): Observe =>
   (step, bike, situation) =>
     observe(step, bike, situation, observer);
-/** Right readings, and chance only where people and bikes differ: what they remember, what a finger happens to move. */
-const careful = (draw: Draw): Observe => seeing({ meter: EXACT_METER, draw });
 
-const chance = (mode: string, { name }: Subject, faults: readonly Present[]): Draw =>
-  drawFrom(mode, name, nameOf(faults));
-const singles = (subject: Subject): readonly (readonly Present[])[] => subject.faults.map((present) => [present]);
+const ids = (mode: string, { name }: Subject, faults: readonly Present[]) => [mode, name, nameOf(faults)] as const;
 
-const firstVerdict = ({ rounds }: Played): Round | undefined => rounds.find(({ met }) => met !== 'hand-over');
-const ways = (round: Round): string => `${round.flow}: ${round.verdict}`;
-
-/** The first verdict must name the fault, by its own fix or by a check of its list, and the cure must hold. */
-function judgeFirst(played: Played): string | null {
-  const round = firstVerdict(played);
-  if (!round) return 'no verdict';
-  if (round.met !== 'fix' && round.met !== 'check') return `${ways(round)} does not name it`;
-  if (round.useless) return `${ways(round)} names it ${round.useless}`;
-  return played.cured ? null : `${ways(round)} does not cure it`;
-}
-
-/** The faults must be found one after the other, without a fix in vain between them. */
-function judgeEach({ rounds, cured }: Played): string | null {
-  const vain = rounds.find(({ met }) => met === 'miss' || met === 'next');
-  if (vain) return `${ways(vain)} names none that is left`;
-  return cured ? null : 'not cured';
-}
-
-function judgeFalse({ rounds, cured }: Played, { falseStep }: Trial): string | null {
-  const noticed = rounds.some(({ rechecked }) => rechecked.includes(falseStep ?? ''));
-  return noticed || cured ? null : `not noticed: ${rounds.map(ways).join(', ')}`;
+export function rideOf(
+  { flow, stages }: Table,
+  { bikes, complaint }: Subject,
+  faults: readonly Present[],
+  believed: Rig,
+  sees: Observe,
+): Ride {
+  return {
+    stages,
+    start: flow,
+    believed,
+    bike: bikes.with(faults),
+    complains: (bike: Ridden) => COMPLAINTS[complaint](bike) === 'yes',
+    right: rightFor(stages, faults),
+    rightByIds: faults.length > 1,
+    observe: sees,
+  };
 }
 
 const single = (
   id: string,
   says: string,
-  target: number,
-  rider: (subject: Subject, draw: Draw) => Pick<Trial, 'observe' | 'believed'>,
+  rider: (subject: Subject, draw: Draw, seeds: readonly string[]) => { believed: Rig; sees: Observe },
 ): Mode => ({
   id,
   says,
-  target,
-  trials: (_, subject) =>
-    singles(subject).map((faults) => ({ subject, faults, ...rider(subject, chance(id, subject, faults)) })),
-  judge: judgeFirst,
+  trials: (table, subject) =>
+    subject.faults.map((present) => {
+      const seeds = ids(id, subject, [present]);
+      const { believed, sees } = rider(subject, drawFrom(...seeds), seeds);
+      return { faults: [present], ride: rideOf(table, subject, [present], believed, sees) };
+    }),
 });
 
-const rideOf = (proved: ProvedFlow, { subject, faults, believed, observe: sees, advise: by }: Trial): Ride => ({
-  proved,
-  bikes: subject.bikes,
-  believed,
-  faults,
-  observe: sees,
-  ...(by && { advise: by }),
+const drawn = <T>(draw: Draw, from: readonly T[], most: number): readonly T[] => {
+  const left = [...from];
+  const taken: T[] = [];
+  while (left.length > 0 && taken.length < most) taken.push(left.splice(Math.floor(draw() * left.length), 1)[0] as T);
+  return taken;
+};
+
+/** Each step of a careful rider's way in turn, or so many of them. */
+const inTurn = (id: string, says: string, hard: (step: string, sees: Observe, draw: Draw) => Observe): Mode => ({
+  id,
+  says,
+  trials: (table, subject) =>
+    subject.faults.flatMap((present) => {
+      const seeds = ids(id, subject, [present]);
+      const draw = drawFrom(...seeds);
+      const sees = steady(seeds);
+      const ride = rideOf(table, subject, [present], subject.paper, sees);
+      const way = [...new Set(play(ride).asked.filter((step) => !step.startsWith('again ')))];
+      return drawn(draw, way, table.turns).map((step) => ({
+        faults: [present],
+        ride: { ...ride, observe: hard(step, sees, draw) },
+        hardship: `${id} ${step}`,
+      }));
+    }),
 });
-export const playTrial = (proved: ProvedFlow, trial: Trial): Played => play(rideOf(proved, trial));
 
-/** The way of a careful rider, which shows the steps at which something can be made hard. */
-const wayOf = (proved: ProvedFlow, trial: Trial) => playTrial(proved, trial).rounds[0]?.asked ?? [];
-
-/** The same step gives the same chances however often the flow comes by. */
-const steady = (mode: string, subject: Subject, faults: readonly Present[]): Observe => {
-  const riders = new Map<string, Observe>();
+/** Somebody who errs once at one step, and sees it right when he looks again. */
+export function errsOnce(stepId: string, sees: Observe, draw: Draw): Observe {
+  let erred = false;
   return (step, bike, situation) => {
-    const own = riders.get(step.id) ?? careful(drawFrom(mode, subject.name, nameOf(faults), step.id));
-    riders.set(step.id, own);
-    return own(step, bike, situation);
+    const truth = sees(step, bike, situation);
+    if (step.id !== stepId || erred) return truth;
+    erred = true;
+    const wrong = falseAnswers(step, truth, situation);
+    return wrong.length > 0 ? pick(draw, wrong) : truth;
   };
-};
+}
 
-const oneCannot: Mode = {
-  id: 'cannot',
-  says: 'one step that cannot be done, each in turn',
-  target: 1,
-  trials: (proved, subject) =>
-    singles(subject).flatMap((faults) => {
-      const trial: Trial = { subject, faults, believed: subject.paper, observe: steady('cannot', subject, faults) };
-      const draw = chance('cannot', subject, faults);
-      const way = wayOf(proved, trial).filter(({ outcome }) => outcome !== 'cannot');
-      if (way.length === 0) return [];
-      const { step } = pick(draw, way);
-      return [{ ...trial, observe: unableTo(step.id, trial.observe), hardship: `cannot ${step.id}` }];
-    }),
-  judge: judgeFirst,
-};
-
-const oneFalse: Mode = {
-  id: 'false',
-  says: 'one false answer, and the site’s advice followed',
-  target: 0.9,
-  trials: (proved, subject) =>
-    singles(subject).flatMap((faults) => {
-      const trial: Trial = { subject, faults, believed: subject.paper, observe: steady('false', subject, faults) };
-      const draw = chance('false', subject, faults);
-      const way = wayOf(proved, trial).filter(({ outcome }) => outcome !== 'cannot');
-      if (way.length === 0) return [];
-      const { step: falseStep } = pick(draw, way);
-      let told = false;
-      const errs: Observe = (step, bike, situation) => {
-        const truth = trial.observe(step, bike, situation);
-        if (step.id !== falseStep.id || told) return truth;
-        told = true;
-        const wrong = falseAnswers(step, truth, situation);
-        return wrong.length > 0 ? pick(draw, wrong) : truth;
-      };
-      return [{ ...trial, observe: errs, advise, falseStep: falseStep.id, hardship: `false ${falseStep.id}` }];
-    }),
-  judge: judgeFalse,
-};
+/** Somebody who errs at one step, and repeats it. */
+export function errsAlways(stepId: string, sees: Observe, draw: Draw): Observe {
+  const said = new Map<string, Facts[string]>();
+  return (step, bike, situation) => {
+    if (step.id !== stepId) return sees(step, bike, situation);
+    const before = said.get(step.id);
+    if (before) return before;
+    const truth = sees(step, bike, situation);
+    const wrong = falseAnswers(step, truth, situation);
+    const answer = wrong.length > 0 ? pick(draw, wrong) : truth;
+    said.set(step.id, answer);
+    return answer;
+  };
+}
 
 const twoFaults: Mode = {
   id: 'two',
   says: 'two faults, each of which causes the complaint',
-  target: 0.98,
-  trials: (_, subject) => {
+  trials: (table, subject) => {
     const [first, ...others] = subject.faults;
-    if (!first) return [];
-    const pairs = others
-      .filter(({ fault }) => fault.id !== first.fault.id && fault.fits(subject.bikes.with([first]).world))
-      .map((second) => [first, second]);
-    return pairs.map((faults) => ({
-      subject,
-      faults,
-      believed: subject.paper,
-      observe: steady('two', subject, faults),
-    }));
+    const second =
+      first && others.find(({ fault }) => fault.id !== first.fault.id && fault.fits(subject.bikes.with([first]).world));
+    if (!first || !second) return [];
+    const faults = [first, second];
+    const right = rightFor(table.stages, faults);
+    if (right.size < 2) return [];
+    return [{ faults, ride: rideOf(table, subject, faults, subject.paper, steady(ids('two', subject, faults))) }];
   },
-  judge: judgeEach,
 };
 
-/** The ways a case is made hard, each with its target. */
+/** What all answers that need no meter allow together: the flow without a meter is held against it. */
+const withoutMeterAll: Mode = {
+  id: 'no-meter-all',
+  says: 'no meter, and every other step answered: the bound of the mode above',
+  trials: (table, subject) =>
+    subject.faults.map((present) => {
+      const sees = withoutMeter(steady(ids('no-meter', subject, [present])));
+      return {
+        faults: [present],
+        ride: { ...rideOf(table, subject, [present], subject.paper, sees), answersAll: true },
+      };
+    }),
+};
+
+const leftOutMode: Mode = {
+  id: 'left-out',
+  says: 'the cause is one that nobody thought of',
+  trials: (table, subject) =>
+    subject.faults.map((present) => {
+      const ride = rideOf(table, subject, [present], subject.paper, steady(ids('left-out', subject, [present])));
+      return { faults: [present], ride: { ...ride, stages: leftOut(table.stages, [...ride.right]) } };
+    }),
+};
+
+/** The ways a case is made hard. */
 export const MODES: readonly Mode[] = [
-  single('exact', 'exact meter, everything about the bike known', 1, (subject, draw) => ({
-    believed: subject.paper,
-    observe: careful(draw),
+  single('exact', 'exact meter, everything about the bike known', ({ paper }, _, seeds) => ({
+    believed: paper,
+    sees: steady(seeds),
   })),
-  single('real', 'a real meter: its accuracy, its digits, its frequencies', 0.99, (subject, draw) => ({
-    believed: subject.paper,
-    observe: seeing({ meter: pick(draw, [BASIC_METER, GOOD_METER]), draw }),
+  single('real', 'a real meter: its accuracy, its digits, its frequencies', ({ paper }, draw) => ({
+    believed: paper,
+    sees: seeing({ meter: pick(draw, [BASIC_METER, GOOD_METER]), draw }),
   })),
-  single('believed', 'the bike as its owner describes it: guesses and gaps', 0.99, (subject, draw) => ({
-    believed: believedRig(draw, subject.paper),
-    observe: careful(draw),
+  single('believed', 'the bike as its owner describes it: guesses and gaps', ({ paper }, draw, seeds) => ({
+    believed: believedRig(draw, paper),
+    sees: steady(seeds),
   })),
-  single('no-meter', 'no meter', 1, (subject, draw) => ({
-    believed: subject.paper,
-    observe: withoutMeter(careful(draw)),
-  })),
-  oneCannot,
+  single('no-meter', 'no meter', ({ paper }, _, seeds) => ({ believed: paper, sees: withoutMeter(steady(seeds)) })),
+  withoutMeterAll,
+  inTurn('cannot', 'one step that cannot be done, each in turn', (step, sees) => unableTo(step, sees)),
+  inTurn('false', 'one false answer, each in turn, put right when asked again', errsOnce),
+  inTurn('false-kept', 'one false answer, each in turn, and kept', errsAlways),
   twoFaults,
-  oneFalse,
+  leftOutMode,
+  { id: 'strange', says: 'people and bikes outside the model’s habits', trials: strangeTrials },
 ];
+
+export const playTrial = ({ ride }: Trial): Played => play(ride);

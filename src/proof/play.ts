@@ -1,170 +1,230 @@
-import { factsAfterRepair, withoutWhatDependedOn } from '../case/replay.ts';
+import type { Late, StagedFlow } from '../../machines/machine.ts';
+import { answered, confirmed, handedOver, repaired, revised } from '../case/change.ts';
+import type { Case } from '../case/events.ts';
+import { replay } from '../case/replay.ts';
+import type { Standing } from '../case/standing.ts';
+import type { Cause } from '../causes/cause.ts';
+import { effortOf } from '../causes/repair-action.ts';
+import type { Certainty } from '../inference/certainty.ts';
 import type { Rig } from '../rig/rig.ts';
-import { findingsOver } from '../steps/outcome.ts';
-import type { Answer, Facts, Situation, Step } from '../steps/step.ts';
-import { oneEach, rank } from '../verdicts/suspects.ts';
-import type { Ridden } from '../world/symptoms/index.ts';
-import { type Asked, askThrough, type Concluded } from './ask.ts';
-import type { Bikes, Present } from './bikes.ts';
-import { type ProvedFlow, provedFlow } from './flows.ts';
-import { harmOf } from './harm.ts';
-import { hasFault, standsFor, tooWide } from './stands-for.ts';
+import { type ConditionId, conditionOf } from '../steps/conditions.ts';
+import type { StepId } from '../steps/ids.ts';
+import { outcomeOf, usable } from '../steps/outcome.ts';
+import type { Answer, Step } from '../steps/step.ts';
+import { harmsOf } from '../world/harm.ts';
+import { withRepairs } from '../world/repair.ts';
+import { type Ridden, ridden } from '../world/symptoms/index.ts';
+import { type Lead, leadOf } from './calibration.ts';
+import type { Observe } from './observe.ts';
 
-/** What somebody sees and says at a bike. */
-export type Observe = (step: Step, bike: Ridden, situation: Situation) => Answer;
+/** A flow with what its page fetches late. */
+export interface Stage {
+  readonly flow: StagedFlow;
+  readonly late: Late;
+}
+export type Stages = Readonly<Record<string, Stage>>;
 
-/** The answer that the site asks to check again, given all that is known; undefined when everything fits. */
-export type Advise = (flow: ProvedFlow, situation: Situation, checked: ReadonlySet<string>) => string | undefined;
-
+/** One case: a bike, who answers for it, and what is right for it. */
 export interface Ride {
-  readonly proved: ProvedFlow;
-  readonly bikes: Bikes;
+  readonly stages: Stages;
+  /** The flow that it starts in. */
+  readonly start: string;
   readonly believed: Rig;
-  readonly faults: readonly Present[];
+  readonly bike: Ridden;
+  complains(bike: Ridden): boolean;
+  /** The causes that stand for what this bike has, by the ids of its faults. */
+  readonly right: ReadonlySet<string>;
+  /** Whether the ids alone decide: with two faults mending one leaves the complaint, and some faults have no repair of their own. */
+  readonly rightByIds: boolean;
   readonly observe: Observe;
-  readonly advise?: Advise;
+  /** Whether every step of a flow that makes sense is answered before anything is asked: the most that answers can tell. */
+  readonly answersAll?: boolean;
 }
 
-/**
- * How a verdict met the bike: its own fix mends a fault that is there; a check that it lists finds one; the list of who
- * is next likeliest finds it; it hands over to another flow; or it names none of the faults that are there.
- */
-export type Met = 'fix' | 'check' | 'next' | 'hand-over' | 'miss';
-
-/** From the first question to one verdict. */
+/** One end that a flow came to, and what the rider made of it. */
 export interface Round {
   readonly flow: string;
-  readonly verdict: string;
-  readonly met: Met;
-  readonly found: Present | undefined;
-  /** Why its verdict is of no use, whatever it names: it names too much, or in words that the proof does not know. */
-  readonly useless: string | null;
+  /** The cause that the verdict names, or its list, the likeliest first. */
+  readonly named: readonly string[];
+  readonly certainty: Certainty;
+  /** Which of them are right: their repair takes the complaint away and replaces nothing that is sound. */
+  readonly right: readonly boolean[];
+  /** Whether a repair was done that took nothing away, and whether it cost a part, a visit or a reflash. */
+  readonly vain: boolean;
+  readonly part: boolean;
   readonly harms: readonly string[];
-  readonly asked: readonly Asked[];
-  /** Answers that the site asked to check again on the way. */
-  readonly rechecked: readonly string[];
+  /** Who led, and with what share. */
+  readonly lead: Lead | undefined;
+  readonly way: string;
 }
 
 export interface Played {
   readonly rounds: readonly Round[];
   readonly cured: boolean;
+  readonly minutes: number;
+  /** Steps in the order they were asked, a second look with a mark before it. */
+  readonly asked: readonly string[];
+  readonly case: Case;
 }
 
-/** More repairs than any owner has patience for. */
 const MOST_ROUNDS = 6;
-/** How many of the next likeliest the site shows when a repair did not help. */
-const NEXT_SHOWN = 3;
+const MOST_QUESTIONS = 90;
+/** How often somebody takes readings again that the flow cannot use, before it becomes "I can't". */
+const TRIES = 3;
+/** A second look takes less: everything stands ready. An estimate. */
+const AGAIN_RATIO = 0.3;
+const AGAIN_MOST_MINUTES = 1;
+const COSTLY: ReadonlySet<string> = new Set(['part', 'visit', 'reflash']);
 
-interface Known {
-  readonly rig: Rig;
-  readonly facts: Facts;
-}
-
-/** Answers a flow to a verdict, and checks again what the site asks to check again. */
-function askWithAdvice(
-  { observe, advise }: Pick<Ride, 'observe' | 'advise'>,
-  proved: ProvedFlow,
-  bike: Ridden,
-  known: Known,
-) {
-  const rechecked: string[] = [];
-  const answering = (step: Step, situation: Situation) => observe(step, bike, situation);
-  let facts = known.facts;
-  for (;;) {
-    let toCheck: string | undefined;
-    const end = askThrough(proved.flow, { ...known, facts }, answering, (situation) => {
-      toCheck = advise?.(proved, situation, new Set(rechecked));
-      return toCheck !== undefined;
-    });
-    if (!('stoppedAt' in end)) return { end, rechecked };
-    const step = proved.flow.steps.get(toCheck ?? '');
-    if (!step) throw new Error(`advice must name a step of ${proved.id}, got ${toCheck}`);
-    rechecked.push(step.id);
-    // What is known from before and was not asked for yet stays known.
-    const sofar = { ...facts, ...end.stoppedAt.facts };
-    const answer = answering(step, { ...end.stoppedAt, facts: sofar });
-    facts = { ...withoutWhatDependedOn(step.id, sofar, proved.flow.steps), [step.id]: answer };
+/** The minutes of a step, those of conditions that stand from a step before left out. */
+export function minutesNow(step: Step, paid: Set<ConditionId>): number {
+  let { minutes } = step;
+  for (const id of step.conditions ?? []) {
+    if (paid.has(id)) minutes -= conditionOf(id).minutes;
+    paid.add(id);
   }
+  return minutes;
+}
+export const againMinutes = ({ minutes }: Step): number => Math.min(AGAIN_MOST_MINUTES, AGAIN_RATIO * minutes);
+
+/** A second look is a look at the bike, not at what was answered before. */
+export function look(step: Step, bike: Ridden, { rig, facts }: Standing, observe: Observe): Answer {
+  const others = Object.fromEntries(Object.entries(facts).filter(([id]) => id !== step.id));
+  for (let i = 0; i < TRIES; i++) {
+    const answer = observe(step, bike, { rig, facts: others });
+    if (usable(step, answer, { rig, facts: { ...others, [step.id]: answer } })) return answer;
+  }
+  return { cannot: true };
 }
 
-/** Who is next likeliest when the same verdict came up again after its repair. */
-function nextLikeliest({ flow, tableFor }: ProvedFlow, end: Concluded, tried: readonly string[]): readonly string[] {
-  const faultsBy = new Map(
-    Object.values(flow.states).flatMap((state) =>
-      'verdict' in state ? [[state.verdict.id, state.verdict.faults] as const] : [],
-    ),
-  );
-  return oneEach(rank(tableFor(end).suspects, findingsOver(flow.steps)(end)))
-    .filter(({ suspect }) => !tried.includes(suspect.verdict))
-    .slice(0, NEXT_SHOWN)
-    .flatMap(({ suspect }) => faultsBy.get(suspect.verdict) ?? []);
+/** Two looks at one thing may differ in the last digit and still say the same. */
+export function saysTheSame(step: Step, answer: Answer, { rig, facts, terminals }: Standing): boolean {
+  const before = terminals.find((terminal) => terminal.step.id === step.id);
+  return before?.outcome === outcomeOf(step, { rig, facts: { ...facts, [step.id]: answer } });
 }
 
-const named = (present: readonly Present[], ids: readonly string[]): Present | undefined =>
-  present.find(({ fault }) => hasFault(ids, fault));
-
-/** The flow that takes the case on, and what it need not ask. Not back to one that sent it here and learnt nothing. */
-function goesOn(proved: ProvedFlow, { verdict, rig, facts, asked }: Concluded, handed: boolean) {
-  const on = verdict.handsOver?.(findingsOver(proved.flow.steps)({ rig, facts }));
-  if (!on || (handed && asked.every(({ fresh }) => !fresh))) return undefined;
-  return { proved: provedFlow(on.flow), answers: on.answers };
+interface Done {
+  readonly after: Ridden;
+  readonly cured: boolean;
+  readonly costly: boolean;
+  /** Whether it exchanges something. */
+  readonly part: boolean;
+  readonly harms: readonly string[];
 }
 
-/** What the page shows at the end: a list of those who are left is ranked by the table. */
-const remedyOf = ({ flow, tableFor }: ProvedFlow, end: Concluded) =>
-  end.verdict.remedy(findingsOver(flow.steps)(end), tableFor(end).suspects);
-
-/** What was found of the faults that are there, and how. */
-function meet(proved: ProvedFlow, end: Concluded, present: readonly Present[], repairs: readonly string[]) {
-  const remedy = remedyOf(proved, end);
-  const stands = standsFor(proved, end.verdict, remedy);
-  const useless =
-    stands.unknown.length > 0 ? `in unknown words: ${stands.unknown.join(', ')}` : tooWide(stands, remedy);
-  const own = named(present, stands.own);
-  if (own) return { met: 'fix', found: own, useless } as const;
-  const listed = named(present, stands.listed.flat());
-  if (listed) return { met: 'check', found: listed, useless } as const;
-  const again = repairs.at(-1) === end.verdict.id;
-  const next = again ? named(present, nextLikeliest(proved, end, repairs)) : undefined;
-  return { met: next ? 'next' : 'miss', found: next, useless } as const;
+/** What the fix of a cause does to a bike. */
+function done({ complains }: Ride, bike: Ridden, cause: Cause, { findings }: Standing): Done {
+  const { repair } = cause.remedy(findings);
+  const world = withRepairs(bike.world, repair);
+  const after = world === bike.world ? bike : ridden(world);
+  return {
+    after,
+    cured: !complains(after),
+    costly: COSTLY.has(effortOf(repair)),
+    part: effortOf(repair) === 'part',
+    harms: harmsOf(bike.world, world).map(({ id }) => `${cause.id}: ${id}`),
+  };
 }
 
-/** Plays a case: answer, do the fix, say "still wrong" while it is, until the complaint is gone or patience ends. */
-export function play(ride: Ride): Played {
-  const { bikes } = ride;
-  const complaint = ride.proved.id;
-  const rounds: Round[] = [];
-  let proved = ride.proved;
-  let present = ride.faults;
-  let known: Known = { rig: ride.believed, facts: {} };
-  let handed = false;
-  let repairs: readonly string[] = [];
-  while (rounds.length < MOST_ROUNDS) {
-    const bike = bikes.with(present);
-    const { end, rechecked } = askWithAdvice(ride, proved, bike, known);
-    const { verdict } = end;
-    const remedy = remedyOf(proved, end);
-    const on = goesOn(proved, end, handed);
-    const { met, found, useless } = on
-      ? { met: 'hand-over' as const, found: undefined, useless: null }
-      : meet(proved, end, present, repairs);
-    const harms = harmOf(verdict, remedy, bike.world);
-    rounds.push({ flow: proved.id, verdict: verdict.id, met, found, useless, harms, asked: end.asked, rechecked });
-    const facts = { ...known.facts, ...end.facts };
-    if (on) {
-      proved = on.proved;
-      known = { rig: known.rig, facts: { ...facts, ...on.answers } };
-      [handed, repairs] = [true, []];
+/**
+ * A rider buys on proof. What is only likely and costs money is checked first, and so is each entry of a list, in its
+ * order. A check is harmless, made for this one question, and tells the truth.
+ */
+function act(
+  ride: Ride,
+  bike: Ridden,
+  before: Case,
+  named: readonly string[],
+  certainty: Certainty,
+  standing: Standing,
+) {
+  const { late } = ride.stages[before.flow] as Stage;
+  let it = before;
+  const right: boolean[] = [];
+  let acted:
+    | { it: Case; bike: Ridden; cured: boolean; vain: boolean; part: boolean; harms: readonly string[] }
+    | undefined;
+  for (const [i, id] of named.entries()) {
+    const cause = late.causes[id];
+    if (!cause) {
+      right.push(false);
       continue;
     }
-    if (found) present = present.filter((one) => one !== found);
-    if (!bikes.complains(complaint, present)) return { rounds, cured: true };
-    if (met === 'miss' && repairs.at(-1) === verdict.id) break;
-    repairs = [...repairs, verdict.id];
-    known = {
-      rig: verdict.afterwards?.(known.rig) ?? known.rig,
-      facts: factsAfterRepair(verdict, facts, proved.flow.steps),
-    };
+    const fix = done(ride, bike, cause, standing);
+    const known = ride.right.has(id);
+    // A part that is exchanged for nothing is never right, also where the complaint goes away with it.
+    const isRight = known ? fix.cured || ride.rightByIds : fix.cured && !fix.part;
+    right.push(isRight);
+    if (acted) continue;
+    const checked = i > 0 || certainty === 'short list' || (certainty === 'likely' && fix.costly);
+    if (checked && !isRight) it = repaired(it, id, 'not-it');
+    else {
+      const vain = !isRight && !fix.cured;
+      acted = {
+        it: repaired(it, id),
+        bike: fix.after,
+        cured: fix.cured,
+        vain,
+        part: vain && fix.costly,
+        harms: fix.harms,
+      };
+    }
   }
-  return { rounds, cured: false };
+  return { right, ...(acted ?? { it, bike, cured: false, vain: false, part: false, harms: [] }) };
+}
+
+/** The case with every step of its flow answered that makes sense, one after the other. */
+function withAll(ride: Ride, bike: Ridden, before: Case): Case {
+  const { flow, late } = ride.stages[before.flow] as Stage;
+  let it = before;
+  for (const step of flow.steps.values()) {
+    const standing = replay(flow, it, late);
+    const asks =
+      standing.findings.outcome(step.id as StepId) === undefined && step.sensible?.(standing.findings) !== false;
+    if (asks) it = answered(it, step.id, look(step, bike, standing, ride.observe));
+  }
+  return it;
+}
+
+/** Plays a case on the shipped logic: answers, second looks, hand-overs, repairs, until it is cured or patience ends. */
+export function play(ride: Ride): Played {
+  let it: Case = { flow: ride.start, events: [{ type: 'rig', rig: ride.believed }] };
+  let bike = ride.bike;
+  const rounds: Round[] = [];
+  const asked: string[] = [];
+  const paid = new Set<ConditionId>();
+  let minutes = 0;
+  let cured = false;
+  if (ride.answersAll) it = withAll(ride, bike, it);
+  while (rounds.length < MOST_ROUNDS && asked.length < MOST_QUESTIONS) {
+    const { flow, late } = ride.stages[it.flow] as Stage;
+    const standing = replay(flow, it, late);
+    const { open } = standing;
+    if (open.kind === 'step') {
+      const { step } = open;
+      asked.push(step.id);
+      minutes += minutesNow(step, paid);
+      it = answered(it, step.id, look(step, bike, standing, ride.observe));
+    } else if (open.kind === 'doubt') {
+      const { step } = open;
+      asked.push(`again ${step.id}`);
+      minutes += againMinutes(step);
+      const answer = look(step, bike, standing, ride.observe);
+      it = saysTheSame(step, answer, standing) ? confirmed(it, step.id) : revised(it, step.id, answer);
+    } else if (open.kind === 'onward') {
+      it = handedOver(it, standing, open.to.flow, open.to.told);
+      if (ride.answersAll) it = withAll(ride, bike, it);
+    } else if (open.kind === 'cause' || open.kind === 'list') {
+      const named = open.kind === 'cause' ? [open.cause, ...open.besides] : open.causes;
+      const certainty = open.kind === 'cause' ? open.certainty : 'short list';
+      const { right, vain, part, harms, ...acted } = act(ride, bike, it, named, certainty, standing);
+      const way = standing.terminals.map(({ step, outcome }) => `${step.id}=${outcome}`).join(' ');
+      const lead = leadOf(standing.decided?.reckoning?.shares ?? [], ride.right, flow.handsOver);
+      rounds.push({ flow: flow.id, named, certainty, right, vain, part, harms, lead, way });
+      ({ bike, cured } = acted);
+      if (cured || acted.it === it) break;
+      it = acted.it;
+    } else break;
+  }
+  return { rounds, cured, minutes, asked, case: it };
 }

@@ -1,9 +1,7 @@
 import { toText } from '../case/case-text.ts';
-import type { Case } from '../case/events.ts';
-import type { ComplaintId } from '../world/symptoms/index.ts';
-import { type ProvedFlow, provedFlow } from './flows.ts';
+import { addBins, type Bins, binsOf } from './calibration.ts';
 import { MODES, type Mode, playTrial, type Trial } from './modes.ts';
-import type { Played, Round } from './play.ts';
+import type { Played, Stages } from './play.ts';
 import { nameOf, subjectOf } from './subjects.ts';
 
 /** A case that did not go well: enough to play it again, and to see where it went wrong. */
@@ -13,104 +11,165 @@ export interface Failure {
   readonly faults: string;
   readonly why: string;
   readonly hardship?: string;
-  /** What was answered to each verdict, one line a round. */
+  /** What was answered to each end, one line a round. */
   readonly ways: readonly string[];
-  /** The first round as a saved case, which the site opens. */
+  /** The case as it was played, which the site opens. */
   readonly case: string;
 }
 
+/** What a mode came to. The first verdict counts after a hand-over. */
 export interface ModeResult {
   readonly cases: number;
-  /** Cases that went as the mode asks. */
-  readonly identified: number;
+  /** The cause that the verdict names, or the first of its list, is right. */
+  readonly first: number;
+  /** One of all that it names is right. */
+  readonly listed: number;
+  readonly proved: number;
+  readonly provedRight: number;
   readonly cured: number;
+  /** Repairs in vain, and parts, visits and reflashes paid for nothing. */
+  readonly vain: number;
+  readonly parts: number;
   readonly harmful: number;
+  readonly minutes: number;
+  readonly questions: number;
+  /** By class of what was made hard: cases, and those in which the first verdict was right. */
+  readonly classes: Readonly<Record<string, readonly [cases: number, first: number]>>;
+  /** Shares of the leading cause at each verdict, and how often it was that. */
+  readonly bins: Bins;
   readonly failures: readonly Failure[];
 }
-/** By mode. */
 export type Result = Readonly<Record<string, ModeResult>>;
 
 export interface Proof {
-  readonly flow: ComplaintId;
+  readonly flow: string;
+  readonly complaints: Readonly<Record<string, number>>;
   readonly seed: number;
   readonly faultsPerBike: number;
-  /** The numbers of the bikes. */
+  readonly turns: number;
   readonly bikes: readonly number[];
   readonly modes?: readonly string[];
 }
 
-const wayOf = ({ flow, verdict, met, asked }: Round): string =>
-  `${flow}: ${asked.map(({ step, outcome, fresh }) => `${fresh ? '' : '('}${step.id}=${outcome}${fresh ? '' : ')'}`).join(' ')} → ${verdict} (${met})`;
+export const NOTHING: ModeResult = {
+  cases: 0,
+  first: 0,
+  listed: 0,
+  proved: 0,
+  provedRight: 0,
+  cured: 0,
+  vain: 0,
+  parts: 0,
+  harmful: 0,
+  minutes: 0,
+  questions: 0,
+  classes: {},
+  bins: {},
+  failures: [],
+};
 
-function caseOf(trial: Trial, round: Round | undefined): Case {
-  const answers = (round?.asked ?? []).map(({ step, answer }) => ({ type: 'answer' as const, step: step.id, answer }));
-  return { flow: round?.flow ?? '', events: [{ type: 'rig', rig: trial.believed }, ...answers] };
+function addClasses(a: ModeResult['classes'], b: ModeResult['classes']): ModeResult['classes'] {
+  const all = new Set([...Object.keys(a), ...Object.keys(b)]);
+  return Object.fromEntries(
+    [...all].map((name) => [
+      name,
+      [(a[name]?.[0] ?? 0) + (b[name]?.[0] ?? 0), (a[name]?.[1] ?? 0) + (b[name]?.[1] ?? 0)] as const,
+    ]),
+  );
 }
 
-const failureOf = (trial: Trial, played: Played, flow: string, why: string): Failure => ({
-  flow,
-  bike: trial.subject.name,
-  faults: nameOf(trial.faults),
-  why,
-  ...(trial.hardship && { hardship: trial.hardship }),
-  ways: played.rounds.map(wayOf),
-  case: toText(caseOf(trial, played.rounds[0])),
-});
-
-const NOTHING: ModeResult = { cases: 0, identified: 0, cured: 0, harmful: 0, failures: [] };
-
-const add = (a: ModeResult, b: ModeResult): ModeResult => ({
+export const add = (a: ModeResult, b: ModeResult): ModeResult => ({
   cases: a.cases + b.cases,
-  identified: a.identified + b.identified,
+  first: a.first + b.first,
+  listed: a.listed + b.listed,
+  proved: a.proved + b.proved,
+  provedRight: a.provedRight + b.provedRight,
   cured: a.cured + b.cured,
+  vain: a.vain + b.vain,
+  parts: a.parts + b.parts,
   harmful: a.harmful + b.harmful,
+  minutes: a.minutes + b.minutes,
+  questions: a.questions + b.questions,
+  classes: addClasses(a.classes, b.classes),
+  bins: addBins(a.bins, b.bins),
   failures: [...a.failures, ...b.failures],
 });
 
-function tryOne(proved: ProvedFlow, mode: Mode, trial: Trial): ModeResult {
-  const played = playTrial(proved, trial);
-  const why = mode.judge(played, trial);
-  const harms = played.rounds.flatMap(({ verdict, harms: own }) =>
-    own.map((harm) => `${verdict} would do harm: ${harm}`),
-  );
+/** Why a case did not go well, the gravest first. */
+function whyNot({ rounds, cured }: Played): readonly string[] {
+  const [first] = rounds;
+  if (!first) return ['no verdict'];
+  const named = first.named.join(', ') || 'nobody';
+  const proved = first.certainty === 'proved' && !first.right[0];
+  return [
+    ...rounds.flatMap(({ harms }) => harms.map((harm) => `harm: ${harm}`)),
+    ...(proved ? [`proved ${named}, which is wrong`] : []),
+    ...(first.right.some(Boolean)
+      ? first.right[0]
+        ? []
+        : [`listed behind ${first.named[0]}`]
+      : [`not named: ${named}`]),
+    ...(cured ? [] : ['not cured']),
+  ];
+}
+
+function tryOne(flow: string, { name }: { readonly name: string }, trial: Trial): ModeResult {
+  const played = playTrial(trial);
+  const { rounds, cured } = played;
+  const [first] = rounds;
+  const isFirst = first?.right[0] === true;
+  const reasons = whyNot(played);
+  const failure: Failure | undefined =
+    reasons.length === 0
+      ? undefined
+      : {
+          flow,
+          bike: name,
+          faults: nameOf(trial.faults),
+          why: reasons.join('; '),
+          ...(trial.hardship && { hardship: trial.hardship }),
+          ways: rounds.map((round) => `${round.flow}: ${round.way} → ${round.named.join(' | ')} (${round.certainty})`),
+          case: toText(played.case),
+        };
+  const proved = first?.certainty === 'proved';
   return {
     cases: 1,
-    identified: why === null ? 1 : 0,
-    cured: played.cured ? 1 : 0,
-    harmful: harms.length > 0 ? 1 : 0,
-    failures: [...(why === null ? [] : [why]), ...harms].map((reason) => failureOf(trial, played, proved.id, reason)),
+    first: isFirst ? 1 : 0,
+    listed: first?.right.some(Boolean) ? 1 : 0,
+    proved: proved ? 1 : 0,
+    provedRight: proved && isFirst ? 1 : 0,
+    cured: cured ? 1 : 0,
+    vain: rounds.filter(({ vain }) => vain).length,
+    parts: rounds.filter(({ part }) => part).length,
+    harmful: rounds.some(({ harms }) => harms.length > 0) ? 1 : 0,
+    minutes: played.minutes,
+    questions: played.asked.length,
+    classes: Object.fromEntries((trial.classes ?? []).map((one) => [one, [1, isFirst ? 1 : 0] as const])),
+    bins: binsOf(rounds.flatMap(({ lead }) => lead ?? [])),
+    failures: failure ? [failure] : [],
   };
 }
 
 /** Plays every mode on the bikes with these numbers. The same seed and numbers give the same result. */
-export function prove({ flow, seed, faultsPerBike, bikes, modes }: Proof): Result {
-  const proved = provedFlow(flow);
+export function prove(proof: Proof, stages: Stages): Result {
+  const { flow, turns, bikes, modes } = proof;
   const wanted = MODES.filter(({ id }) => modes?.includes(id) ?? true);
   const results = new Map<string, ModeResult>(wanted.map(({ id }) => [id, NOTHING]));
   for (const index of bikes) {
-    const subject = subjectOf({ complaint: flow, seed, faultsPerBike }, index);
+    const subject = subjectOf(proof, index);
     if (!subject) continue;
     for (const mode of wanted)
-      for (const trial of mode.trials(proved, subject))
-        results.set(mode.id, add(results.get(mode.id) ?? NOTHING, tryOne(proved, mode, trial)));
+      for (const trial of mode.trials({ flow, stages, turns }, subject))
+        results.set(mode.id, add(results.get(mode.id) ?? NOTHING, tryOne(flow, subject, trial)));
   }
   return Object.fromEntries(results);
 }
 
 /** Several results as one, in their order. */
 export const merged = (results: readonly Result[]): Result =>
-  Object.fromEntries(MODES.map(({ id }) => [id, results.reduce((so, one) => add(so, one[id] ?? NOTHING), NOTHING)]));
-
-/** What a result falls short of, one sentence a target; empty when it meets them all. */
-export function shortfalls(result: Result): readonly string[] {
-  return MODES.flatMap(({ id, target }) => {
-    const { cases, identified, harmful } = result[id] ?? NOTHING;
-    if (cases === 0) return [];
-    return [
-      ...(identified < target * cases
-        ? [`${id}: ${identified} of ${cases} went well, which is less than ${100 * target} %`]
-        : []),
-      ...(harmful > 0 ? [`${id}: ${harmful} fixes would do harm`] : []),
-    ];
-  });
-}
+  Object.fromEntries(
+    MODES.flatMap(({ id }: Mode) => {
+      const own = results.flatMap((one) => one[id] ?? []);
+      return own.length === 0 ? [] : [[id, own.reduce(add)]];
+    }),
+  );

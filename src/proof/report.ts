@@ -1,39 +1,58 @@
 import { MODES } from './modes.ts';
-import type { Failure, ModeResult, Result } from './prove.ts';
+import { type Failure, type ModeResult, NOTHING, type Result } from './prove.ts';
 
-const NOTHING: ModeResult = { cases: 0, identified: 0, cured: 0, harmful: 0, failures: [] };
 /** Kinds of failure that the table shows of each mode, the most frequent first. */
-const KINDS_SHOWN = 8;
+const KINDS_SHOWN = 6;
 
-const percent = (part: number, whole: number): string => (whole === 0 ? '–' : `${((100 * part) / whole).toFixed(1)} %`);
-
-const kindOf = ({ faults, why }: Failure): string => `${faults}: ${why}`;
+const percent = (part: number, whole: number): string => (whole === 0 ? '–' : ((100 * part) / whole).toFixed(1));
+const per = (part: number, whole: number, of: number): string => (whole === 0 ? '–' : ((of * part) / whole).toFixed(1));
 
 function failureLines(failures: readonly Failure[]): readonly string[] {
-  const kinds = [...Map.groupBy(failures, kindOf)].toSorted((a, b) => b[1].length - a[1].length);
-  const lines = kinds
+  const kinds = [...Map.groupBy(failures, ({ faults, why }) => `${faults}: ${why}`)].toSorted(
+    (a, b) => b[1].length - a[1].length,
+  );
+  return kinds
     .slice(0, KINDS_SHOWN)
     .flatMap(([kind, [first, ...more]]) => [
       `    ${more.length + 1} × ${kind}`,
       `        bike ${first?.bike}${first?.hardship ? `, ${first.hardship}` : ''}: ${first?.ways[0]}`,
     ]);
-  const left = kinds.length - KINDS_SHOWN;
-  return left > 0 ? [...lines, `    and ${left} more kinds, all of them with --json`] : lines;
+}
+
+/** The class of what was made hard that went worst, of those with enough cases to say so. */
+function worstClass(classes: ModeResult['classes']): string {
+  const enough = Object.entries(classes).filter(([, [cases]]) => cases >= 20);
+  const [worst] = enough.toSorted(([, a], [, b]) => a[1] / a[0] - b[1] / b[0]);
+  return worst ? ` worst class: ${worst[0]} ${percent(worst[1][1], worst[1][0])} of ${worst[1][0]}` : '';
 }
 
 /** The result for people: one line a mode, and below it what did not go well. */
-export function tableOf(result: Result): string {
-  const rows = MODES.map(({ id, says, target }) => {
-    const { cases, identified, cured, harmful, failures } = result[id] ?? NOTHING;
+export function tableOf(result: Result, failures = true): string {
+  const rows = MODES.flatMap(({ id, says }) => {
+    const mode = result[id] ?? NOTHING;
+    if (mode.cases === 0) return [];
+    const { cases } = mode;
     const figures = [
-      id.padEnd(9),
-      String(cases).padStart(7),
-      percent(identified, cases).padStart(11),
-      `${100 * target} %`.padStart(7),
-      percent(cured, cases).padStart(8),
-      String(harmful).padStart(8),
+      id.padEnd(12),
+      String(cases).padStart(6),
+      percent(mode.first, cases).padStart(6),
+      percent(mode.listed, cases).padStart(7),
+      percent(mode.proved, cases).padStart(7),
+      percent(mode.provedRight, mode.proved).padStart(6),
+      percent(mode.cured, cases).padStart(6),
+      per(mode.vain, cases, 100).padStart(9),
+      per(mode.parts, cases, 1000).padStart(11),
+      String(mode.harmful).padStart(5),
+      per(mode.minutes, cases, 1).padStart(6),
+      per(mode.questions, cases, 1).padStart(6),
     ];
-    return [`${figures.join(' ')}  ${says}`, ...failureLines(failures)].join('\n');
+    return [
+      [
+        `${figures.join(' ')}  ${says}${worstClass(mode.classes)}`,
+        ...(failures ? failureLines(mode.failures) : []),
+      ].join('\n'),
+    ];
   });
-  return ['mode        cases  identified  target    cured  harmful', ...rows].join('\n');
+  const head = 'mode          cases  first  listed  proved  right  cured  vain/100  parts/1000  harm    min  asked';
+  return [head, ...rows].join('\n');
 }

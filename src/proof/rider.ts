@@ -1,6 +1,6 @@
 import { offered, outcomeOf } from '../steps/outcome.ts';
 import type { Answer, ReadingStep, Situation, Step } from '../steps/step.ts';
-import type { Observe } from './play.ts';
+import type { Observe } from './observe.ts';
 
 /** Who answers, told apart by what he has and where he errs. Each wraps one who sees and says what is there. */
 

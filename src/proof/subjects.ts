@@ -1,37 +1,25 @@
-import { type Draw, drawFrom, happens, pick } from '../observe/draw.ts';
+import { type Draw, drawFrom, happens } from '../observe/draw.ts';
+import { asBuilt, randomRig, type WholeRig } from '../survey/random-rig.ts';
 import { FAULTS, type Fault, keyOf, severityAt, weightOf } from '../world/faults/index.ts';
 import type { ComplaintId } from '../world/symptoms/index.ts';
 import { type Bikes, bikesOf, type Present } from './bikes.ts';
-import { asBuilt, randomRig, type WholeRig } from './random-rig.ts';
+import { weighted } from './weighted.ts';
 
-/** A random bike, what its papers say, and faults that give it the complaint. */
+/** A random bike, what its papers say, what is complained of, and faults that give it the complaint. */
 export interface Subject {
   readonly name: string;
+  readonly complaint: ComplaintId;
   readonly paper: WholeRig;
   readonly bikes: Bikes;
   readonly faults: readonly Present[];
 }
 
 export interface Sample {
-  readonly complaint: ComplaintId;
+  /** The complaints of a flow, each with its share of callers. */
+  readonly complaints: Readonly<Record<string, number>>;
   readonly seed: number;
-  /** How many faults are tried on each bike, drawn anew for each; Infinity for all. */
+  /** How many faults are drawn for each bike. */
   readonly faultsPerBike: number;
-}
-
-/** Faults that nobody counts among the causes of a complaint, tried on each bike all the same. */
-const UNEXPECTED_TRIED = 6;
-
-function shuffled<T>(draw: Draw, from: readonly T[]): readonly T[] {
-  const left = [...from];
-  return from.map(() => left.splice(Math.floor(draw() * left.length), 1)[0] as T);
-}
-
-function causes(complaint: ComplaintId, draw: Draw): readonly Fault[] {
-  const expected = FAULTS.filter((fault) => weightOf(fault, complaint));
-  const others = FAULTS.filter((fault) => !expected.includes(fault));
-  const unexpected = new Set(Array.from({ length: UNEXPECTED_TRIED }, () => pick(draw, others)));
-  return shuffled(draw, [...expected, ...unexpected]);
 }
 
 /** How often it is the front amplifier that stays off, on a bike with two. An estimate. */
@@ -44,19 +32,31 @@ function meant(complaint: ComplaintId, { amps }: WholeRig, draw: Draw): number |
   return front < 0 ? undefined : front;
 }
 
-/** The bike with this number, the same for the same seed. Undefined when even a sound one of the build complains. */
-export function subjectOf({ complaint, seed, faultsPerBike }: Sample, index: number): Subject | undefined {
+/** A fault that does not fit a bike, or does not make it complain, is drawn again so many times. */
+const TRIES = 60;
+
+/**
+ * The bike with this number, the same for the same seed. Its faults are drawn by how often callers have them. Undefined
+ * when even a sound one of the build complains, or when nothing drawn gives it the complaint.
+ */
+export function subjectOf({ complaints, seed, faultsPerBike }: Sample, index: number): Subject | undefined {
   const draw = drawFrom(seed, 'bike', index);
+  const complaint = weighted(draw, Object.entries(complaints) as [ComplaintId, number][]) as ComplaintId;
   const paper = randomRig(draw);
   const bikes = bikesOf(asBuilt(draw, paper), meant(complaint, paper, draw));
   if (bikes.complains(complaint, [])) return undefined;
+  const candidates = FAULTS.flatMap((fault): (readonly [Fault, number])[] => {
+    const weight = weightOf(fault, complaint);
+    return weight && fault.fits(bikes.healthy) ? [[fault, weight]] : [];
+  });
   const faults: Present[] = [];
-  for (const fault of causes(complaint, draw)) {
+  for (let tries = 0; candidates.length > 0 && faults.length < faultsPerBike && tries < TRIES; tries++) {
+    const fault = weighted(draw, candidates) as Fault;
     const present = { fault, severity: severityAt(fault, draw()) };
-    if (faults.length < faultsPerBike && fault.fits(bikes.healthy) && bikes.complains(complaint, [present]))
-      faults.push(present);
+    const twice = faults.some((other) => other.fault === fault);
+    if (!twice && bikes.complains(complaint, [present])) faults.push(present);
   }
-  return { name: `${seed}/${index}`, paper, bikes, faults };
+  return faults.length === 0 ? undefined : { name: `${seed}/${index}`, complaint, paper, bikes, faults };
 }
 
 export const nameOf = (faults: readonly Present[]): string => faults.map(({ fault }) => keyOf(fault)).join(' + ');

@@ -161,6 +161,12 @@ export const BIKE_FIELDS = {
     'Printed on the cable. 0.8 to 2.5 is usual.',
     MM2,
   ),
+  batteryKind: choice(
+    'Kind of battery',
+    { lead: 'Lead-acid: acid, AGM or gel', lithium: 'Lithium' },
+    'lead',
+    'Printed on the battery. A lithium battery can switch itself off.',
+  ),
   batteryAh: number('Battery capacity', 'Ah', 28, [18, 32], [4, 100], 'Printed on the battery.'),
   chargingIdleA: number(
     'Charging current at idle',
@@ -217,6 +223,14 @@ export const AMP_FIELDS = {
     { any: 'Any source', unaltered: "The head unit's unaltered output only" },
     'any',
     'Its papers say so. Some amplifiers wake on the full output and correct for its bass boost.',
+  ),
+  channels: number(
+    'Channels',
+    'channel',
+    2,
+    [2, 4],
+    [1, 8],
+    'Pairs of speaker terminals. Two that are joined to one still count as two.',
   ),
   powerW: number(
     'Sine power of one channel',

@@ -4,14 +4,20 @@ import { ampLight } from './amplifier/amp-light.ts';
 import { ampOut } from './amplifier/amp-out.ts';
 import { ampSigns } from './amplifier/amp-signs.ts';
 import { ampSwitches } from './amplifier/amp-switches.ts';
+import { gainDown } from './amplifier/gain-down.ts';
 import { halfSupply } from './amplifier/half-supply.ts';
 import { oneByOne } from './amplifier/one-by-one.ts';
 import { recover } from './amplifier/recover.ts';
+import { signalPlugOut } from './amplifier/signal-plug-out.ts';
 import { speakersUnplugged } from './amplifier/speakers-unplugged.ts';
 import { swapInputs } from './amplifier/swap-inputs.ts';
 import { swapOutputs } from './amplifier/swap-outputs.ts';
+import { waterLook } from './amplifier/water-look.ts';
 import { fourCorners } from './ears/four-corners.ts';
+import { frontPlays } from './ears/front-plays.ts';
 import { rearHiss } from './ears/rear-hiss.ts';
+import { ampChannels } from './fitted/amp-channels.ts';
+import { batteryKind } from './fitted/battery-kind.ts';
 import { deliveredWith } from './fitted/delivered-with.ts';
 import { frontAmpTurnOn } from './fitted/front-amp-turn-on.ts';
 import { frontDrive } from './fitted/front-drive.ts';
@@ -22,6 +28,7 @@ import { rearInputs } from './fitted/rear-inputs.ts';
 import { rearRating } from './fitted/rear-rating.ts';
 import { unitKind } from './fitted/unit-kind.ts';
 import { whichAmp } from './fitted/which-amp.ts';
+import type { ConstantStepId } from './ids.ts';
 import { ampCount } from './plan/amp-count.ts';
 import { AMP_GROUPS, type AmpGroup } from './plan/amp-groups.ts';
 import { ampKindStep } from './plan/amp-kind.ts';
@@ -46,38 +53,49 @@ import { wrongNow } from './plan/wrong-now.ts';
 import { contactsLook } from './plugs/contacts-look.ts';
 import { inputPlug } from './plugs/input-plug.ts';
 import { lidCheck } from './plugs/lid-check.ts';
+import { pinLook } from './plugs/pin-look.ts';
 import { wiggle } from './plugs/wiggle.ts';
 import { tonesOff } from './profile/tones-off.ts';
 import { tonesRunning } from './profile/tones-running.ts';
 import { topStep } from './profile/top-step.ts';
 import { ampRuns } from './runs/amp-runs.ts';
 import { ampWiresToFrame } from './runs/amp-wires-to-frame.ts';
+import { bulbToFrame } from './runs/bulb-to-frame.ts';
 import { coilOhms } from './runs/coil-ohms.ts';
 import { popRun } from './runs/pop-run.ts';
 import { popSpeaker } from './runs/pop-speaker.ts';
 import { runOhms } from './runs/run-ohms.ts';
 import { runSplit } from './runs/run-split.ts';
+import { secondLook } from './runs/second-look.ts';
 import { wireToFrame } from './runs/wire-to-frame.ts';
 import { faderCentre } from './settings/fader-centre.ts';
 import { rearControl } from './settings/rear-control.ts';
 import type { Step } from './step.ts';
 import { ampTerminals } from './supply/amp-terminals.ts';
 import { bodyFuse } from './supply/body-fuse.ts';
+import { copperLook } from './supply/copper-look.ts';
 import { fuseLamp } from './supply/fuse-lamp.ts';
 import { fuseLook } from './supply/fuse-look.ts';
 import { fuseSides } from './supply/fuse-sides.ts';
+import { jointDrop } from './supply/joint-drop.ts';
 import { leadOffAmp } from './supply/lead-off-amp.ts';
+import { lowestVolts } from './supply/lowest-volts.ts';
 import { plusPath } from './supply/plus-path.ts';
 import { ringsLook } from './supply/rings-look.ts';
+import { sharedScrew } from './supply/shared-screw.ts';
 import { spareFuse } from './supply/spare-fuse.ts';
 import { supplyUnderLoad } from './supply/supply-under-load.ts';
 import { supplyWiggle } from './supply/supply-wiggle.ts';
 import { temporaryLeads } from './supply/temporary-leads.ts';
 import { ampGoesOff } from './told/amp-goes-off.ts';
 import { ampHistory } from './told/amp-history.ts';
+import { fusesBlown } from './told/fuses-blown.ts';
 import { lastChange } from './told/last-change.ts';
 import { rearHistory } from './told/rear-history.ts';
+import { triedAlready } from './told/tried-already.ts';
 import { whatElse } from './told/what-else.ts';
+import { whenSilent } from './told/when-silent.ts';
+import { whichSilent } from './told/which-silent.ts';
 import { metersDigit } from './tools/meter-digit.ts';
 import { toolsAtHand } from './tools/tools-at-hand.ts';
 import { betweenLook } from './turn-on/between-look.ts';
@@ -95,27 +113,34 @@ import { adapterLook } from './unit/adapter-look.ts';
 import { rearPair } from './unit/rear-pair.ts';
 import { rearPairAgain } from './unit/rear-pair-again.ts';
 import { rearPairPlace } from './unit/rear-pair-place.ts';
+import { unitReplug } from './unit/unit-replug.ts';
 
 /** Questions that are asked of each amplifier of a planned build: one step for each group of amplifiers. */
 const OF_A_GROUP = [ampKindStep, ampTurnOnStep, ampSignalStep, ampNeedsStep];
 const ofEachGroup = (Object.keys(AMP_GROUPS) as AmpGroup[]).flatMap((group) => OF_A_GROUP.map((of): Step => of(group)));
 
-/** Every step by its id, for tools, tests and the proof. A page loads the steps of its own flow and no others. */
-export const ALL_STEPS: Readonly<Record<string, Step>> = {
+/** The steps that are one constant each. One that is missing does not compile. */
+const CONSTANTS = {
   'amp-dc': ampDc,
   'amp-in': ampIn,
   'amp-light': ampLight,
   'amp-out': ampOut,
   'amp-signs': ampSigns,
   'amp-switches': ampSwitches,
+  'gain-down': gainDown,
   'half-supply': halfSupply,
   'one-by-one': oneByOne,
   recover: recover,
+  'signal-plug-out': signalPlugOut,
   'speakers-unplugged': speakersUnplugged,
   'swap-inputs': swapInputs,
   'swap-outputs': swapOutputs,
+  'water-look': waterLook,
   'four-corners': fourCorners,
+  'front-plays': frontPlays,
   'rear-hiss': rearHiss,
+  'amp-channels': ampChannels,
+  'battery-kind': batteryKind,
   'delivered-with': deliveredWith,
   'front-amp-turn-on': frontAmpTurnOn,
   'front-drive': frontDrive,
@@ -144,38 +169,50 @@ export const ALL_STEPS: Readonly<Record<string, Step>> = {
   'wrong-now': wrongNow,
   'contacts-look': contactsLook,
   'input-plug': inputPlug,
+  'unit-replug': unitReplug,
   'lid-check': lidCheck,
+  'pin-look': pinLook,
   wiggle: wiggle,
   'tones-off': tonesOff,
   'tones-running': tonesRunning,
   'top-step': topStep,
   'amp-runs': ampRuns,
   'amp-wires-to-frame': ampWiresToFrame,
+  'bulb-to-frame': bulbToFrame,
   'coil-ohms': coilOhms,
   'pop-run': popRun,
   'pop-speaker': popSpeaker,
   'run-ohms': runOhms,
   'run-split': runSplit,
+  'second-look': secondLook,
   'wire-to-frame': wireToFrame,
   'fader-centre': faderCentre,
   'rear-control': rearControl,
   'amp-terminals': ampTerminals,
   'body-fuse': bodyFuse,
+  'copper-look': copperLook,
   'fuse-lamp': fuseLamp,
   'fuse-look': fuseLook,
   'fuse-sides': fuseSides,
+  'joint-drop': jointDrop,
   'lead-off-amp': leadOffAmp,
+  'lowest-volts': lowestVolts,
   'plus-path': plusPath,
   'rings-look': ringsLook,
+  'shared-screw': sharedScrew,
   'spare-fuse': spareFuse,
   'supply-under-load': supplyUnderLoad,
   'supply-wiggle': supplyWiggle,
   'temporary-leads': temporaryLeads,
   'amp-goes-off': ampGoesOff,
   'amp-history': ampHistory,
+  'fuses-blown': fusesBlown,
   'last-change': lastChange,
   'rear-history': rearHistory,
+  'tried-already': triedAlready,
   'what-else': whatElse,
+  'when-silent': whenSilent,
+  'which-silent': whichSilent,
   'meter-digit': metersDigit,
   'tools-at-hand': toolsAtHand,
   'between-look': betweenLook,
@@ -190,8 +227,13 @@ export const ALL_STEPS: Readonly<Record<string, Step>> = {
   'sense-level': senseLevel,
   'wakes-when-loud': wakesWhenLoud,
   'adapter-look': adapterLook,
+  'rear-pair': rearPair,
   'rear-pair-again': rearPairAgain,
   'rear-pair-place': rearPairPlace,
-  'rear-pair': rearPair,
+} satisfies Record<ConstantStepId, Step>;
+
+/** Every step by its id, for tools, tests and the proof. A page loads the steps of its own flow and no others. */
+export const ALL_STEPS: Readonly<Record<string, Step>> = {
+  ...CONSTANTS,
   ...Object.fromEntries(ofEachGroup.map((step) => [step.id, step])),
 };

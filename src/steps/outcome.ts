@@ -1,6 +1,7 @@
 import { parseQuantity, type Unit } from '../compute/quantity.ts';
 import type { Rig } from '../rig/rig.ts';
-import type { Answer, ReadingStep, Situation, Step, Values } from './step.ts';
+import type { KnownOf, StepId } from './ids.ts';
+import type { Answer, Facts, ReadingStep, Situation, Step, Values } from './step.ts';
 
 /** The numbers in the readings of an answer. A reading that is missing or not a number is left out. */
 export function valuesIn(answer: Answer | undefined, step: ReadingStep): Values {
@@ -13,6 +14,12 @@ export function valuesIn(answer: Answer | undefined, step: ReadingStep): Values 
     if (parsed.ok) values[name] = parsed.over ? Infinity : parsed.value;
   }
   return values;
+}
+
+/** Whether a step was answered with this option, in the raw facts: for what is asked before an outcome is worked out. */
+export function answeredWith<Id extends StepId>(facts: Facts, step: Id, option: KnownOf<Id>): boolean {
+  const answer = facts[step];
+  return answer !== undefined && 'option' in answer && answer.option === option;
 }
 
 /** One number of an answer, whichever flow asked for it; undefined where there is none. */
@@ -78,26 +85,45 @@ export function learnedRig(rig: Rig, steps: readonly Step[], facts: Situation['f
 /** What is known of a case, in the form that claims and verdicts ask it. */
 export interface Findings extends Situation {
   /** What an answered step means on this bike, 'cannot', or undefined when it was not asked. */
-  outcome(stepId: string): string | undefined;
+  outcome<Id extends StepId>(step: Id): KnownOf<Id> | undefined;
   /** The numbers of an answered measurement, by reading. */
-  values(stepId: string): Values;
+  values(step: StepId): Values;
 }
 
 /** Whether a step came out in one of these ways. */
-export const is = (f: Findings, step: string, ...outcomes: readonly string[]): boolean =>
-  outcomes.includes(f.outcome(step) ?? '');
+export function is<Id extends StepId>(f: Findings, step: Id, ...outcomes: readonly KnownOf<Id>[]): boolean {
+  const known = f.outcome(step);
+  return known !== undefined && outcomes.includes(known);
+}
+
+/** Whether a step was asked and could be done, however it came out. */
+export function isKnown(f: Findings, step: StepId): boolean {
+  const known = f.outcome(step);
+  return known !== undefined && known !== 'cannot';
+}
+
+/** The outcome of a step whose id comes out of a table or a link. A condition names its step: see `is`. */
+export const outcomeNamed = (f: Findings, id: string): string | undefined => f.outcome(id as StepId);
+
+/** Findings from outcomes by any name, as tables and facts have them. */
+export const findingsFrom = (
+  situation: Situation,
+  outcome: (id: string) => string | undefined,
+  values: (id: string) => Values,
+): Findings => ({ ...situation, outcome: (id) => outcome(id) as KnownOf<typeof id> | undefined, values });
 
 /** Findings over the steps of one flow. A step of another flow counts as not asked. */
 export const findingsOver =
   (steps: ReadonlyMap<string, Step>) =>
-  (situation: Situation): Findings => ({
-    ...situation,
-    outcome: (id) => {
-      const step = steps.get(id);
-      return step && outcomeOf(step, situation);
-    },
-    values: (id) => {
-      const step = steps.get(id);
-      return step?.kind === 'reading' ? valuesIn(situation.facts[id], step) : {};
-    },
-  });
+  (situation: Situation): Findings =>
+    findingsFrom(
+      situation,
+      (id) => {
+        const step = steps.get(id);
+        return step && outcomeOf(step, situation);
+      },
+      (id) => {
+        const step = steps.get(id);
+        return step?.kind === 'reading' ? valuesIn(situation.facts[id], step) : {};
+      },
+    );

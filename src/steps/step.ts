@@ -2,6 +2,9 @@ import type { Unit } from '../compute/quantity.ts';
 import type { Rig } from '../rig/rig.ts';
 import type { TONES } from '../sound/tone.ts';
 import type { CautionId } from './cautions.ts';
+import type { ConditionId } from './conditions.ts';
+import type { StepId } from './ids.ts';
+import type { Findings } from './outcome.ts';
 import type { TestPoint } from './test-points.ts';
 
 export type ToneName = (typeof TONES)[number]['name'];
@@ -76,7 +79,12 @@ interface Wording<O extends string> {
   readonly how: readonly string[] | ((situation: Situation) => readonly string[]);
   readonly why: string;
   readonly tool: Tool;
+  /** From nothing: with the minutes of its conditions. */
   readonly minutes: number;
+  /** What must stand before the question makes sense, in the order in which it is brought about. */
+  readonly conditions?: readonly ConditionId[];
+  /** When it makes sense to ask it on this bike, with what is known; always, where nothing is said. */
+  readonly sensible?: (findings: Findings) => boolean;
   readonly observes: readonly Part[];
   readonly cautions?: readonly CautionId[];
   /** Slug of the article that explains the background. */
@@ -84,7 +92,7 @@ interface Wording<O extends string> {
   /** What each outcome is called on the wire and in the evidence of a verdict. */
   readonly outcomes: Readonly<Record<O, string>>;
   /** Steps whose answer this one was given under: when that changes, this is asked again. */
-  readonly givenUnder?: readonly string[];
+  readonly givenUnder?: readonly StepId[];
   /** What to do instead, shown with "I can't do this". */
   readonly ifCannot?: string;
 }
@@ -94,7 +102,13 @@ export interface ChoiceStep<O extends string = string> extends Wording<O> {
   readonly kind: 'choice';
   readonly options: Readonly<Record<O, string>>;
   /** Options that make no sense on this bike. */
-  leftOut?(situation: Situation): readonly O[];
+  leftOut?(situation: Situation): readonly NoInfer<O>[];
+  /** Options that only say that it plays at this moment: where it comes and goes they speak for and against nothing. */
+  readonly justNow?: readonly NoInfer<O>[];
+  /** Options that say what was wrong and that it was put right on the spot: nobody can look once more. */
+  readonly putRight?: readonly NoInfer<O>[];
+  /** Options after which the step is not taken once more: it would do harm. */
+  readonly neverAgain?: readonly NoInfer<O>[];
 }
 
 /** A question about what is fitted. It is skipped when "my bike" already says. */

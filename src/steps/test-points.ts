@@ -19,6 +19,8 @@ export const TEST_POINTS = {
   'fuse-out': 'the metal of the fuse holder on the amplifier side',
   'amp-plus': 'the plus terminal of the amplifier',
   'amp-ground': 'the ground terminal of the amplifier',
+  'plus-copper': 'the bare copper of the plus lead, close to the amplifier’s terminal',
+  'ground-copper': 'the bare copper of the ground lead, close to the amplifier’s terminal',
   'amp-remote': 'the remote terminal of the amplifier',
   'remote-start': 'the other end of the remote wire, where it begins',
 } as const;

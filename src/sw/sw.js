@@ -10,6 +10,15 @@ const CACHE = `sidestand ${scope}`;
 const hashOf = (path) => FIRST[path] ?? LATER[path];
 const keyOf = (path) => `${scope}${path}?h=${hashOf(path)}`;
 
+/** An address as it is written in the lists. A malformed % stands in none of them, and is left as it is. */
+function decoded(path) {
+  try {
+    return decodeURIComponent(path);
+  } catch {
+    return path;
+  }
+}
+
 /** What stands in the lists for an address: itself, with its slash, or without index.html. */
 const listed = (path) => [path, `${path}/`, path.replace(/(^|\/)index\.html$/, '$1')].find((p) => hashOf(p));
 
@@ -69,7 +78,7 @@ self.addEventListener('fetch', (event) => {
   const { request } = event;
   const { origin, pathname, search } = new URL(request.url);
   if (request.method !== 'GET' || origin !== self.location.origin || !pathname.startsWith(scope)) return;
-  const asked = decodeURIComponent(pathname.slice(scope.length));
+  const asked = decoded(pathname.slice(scope.length));
   const path = listed(asked);
   if (path === undefined) {
     if (request.mode === 'navigate') event.respondWith(fetch(request).catch(offline));

@@ -1,9 +1,12 @@
 import { parseArgs } from 'node:util';
-import { minutesOf } from '../diagnosis/cost.ts';
-import { bench } from '../proof/bench.ts';
-import { BUILD_KINDS, fixedRigs } from '../proof/fixed-rigs.ts';
+import { FLOW_LIST, FLOWS, isFlowId } from '../case/flows.ts';
+import { type Benched, bench, benchFlow, benchJson, type PageBytes } from '../proof/bench.ts';
 import { flowCost, type Way } from '../proof/flow-cost.ts';
-import { provedFlow } from '../proof/flows.ts';
+import { BUILD_KINDS, fixedRigs } from '../survey/fixed-rigs.ts';
+import type { ComplaintId } from '../world/symptoms/index.ts';
+import { builtFiles, pagesOf, textOf } from './built-site.ts';
+import { flowBytes } from './flow-pages.ts';
+import { siteBase, siteFolder } from './site.ts';
 
 /*
  * npm run bench [-- --json]
@@ -24,48 +27,52 @@ const { values } = parseArgs({
   },
 });
 
-const rounded = (value: number, digits: number): number => Number(value.toFixed(digits));
-
-function printAll(): void {
-  const flows = Object.entries(bench());
-  if (values.json) {
-    const shown = flows.map(([id, { minutes, least, ratio, exact }]) => [
-      id,
-      { minutes: rounded(minutes, 2), least: rounded(least, 2), ratio: rounded(ratio, 3), exact },
-    ]);
-    console.log(JSON.stringify({ flows: Object.fromEntries(shown) }));
-    return;
-  }
-  for (const [id, { minutes, least, ratio, exact, steps }] of flows) {
+function printTable(flows: Readonly<Record<string, Benched>>): void {
+  for (const [id, { minutes, least, ratio, exact, steps }] of Object.entries(flows)) {
     const bound = exact ? 'the least possible' : 'a bound that no order is below';
     console.log(`${id}: ${minutes.toFixed(1)} min, ${least.toFixed(1)} min is ${bound}, ratio ${ratio.toFixed(2)}`);
     for (const { step, minutes: own, least: best } of steps)
-      console.log(`    ${step.padEnd(20)} ${own.toFixed(2).padStart(6)} ${best.toFixed(2).padStart(6)}`);
+      console.log(`    ${step.padEnd(24)} ${own.toFixed(2).padStart(6)} ${best.toFixed(2).padStart(6)}`);
   }
 }
 
-/** What is known of the bike is not asked, and what all causes are asked alike tells nothing here. */
-const wayOf = (told: Way['flow']): string => {
-  const asked = told.filter(({ step }) => step.kind !== 'rig');
-  const minutes = minutesOf(asked.map(({ step }) => step));
-  return `${minutes.toFixed(1).padStart(5)} min  ${asked.map(({ step, outcome }) => `${step.id}=${outcome}`).join(' ')}`;
-};
+const inWords = (told: Way['best']): string => told.map(({ step, outcome }) => `${step.id}=${outcome}`).join(' ');
 
-function printWays(flow: string): void {
+async function printWays(id: string): Promise<void> {
   const kind = BUILD_KINDS.find((one) => one === values.bike);
   if (!kind) throw new RangeError(`bike must be one of ${BUILD_KINDS.join(', ')}, got ${values.bike}`);
+  const listed = isFlowId(id) ? FLOWS[id] : undefined;
+  if (listed?.kind !== 'fault') throw new RangeError(`flow must start from a complaint, got ${id}`);
   const rig = fixedRigs(kind, Number(values.nth) + 1).at(-1);
-  const cost = rig && flowCost(provedFlow(flow), rig);
-  if (!cost) throw new RangeError(`flow must be a complaint that this bike can have, got ${flow}`);
-  for (const { cause, shareRatio, verdict, flow: ours, best } of cost.ways) {
-    console.log(`${cause}, ${(100 * shareRatio).toFixed(1)} % → ${verdict}`);
-    console.log(`    flow ${wayOf(ours)}`);
-    console.log(`    best ${wayOf(best)}`);
+  const flow = await benchFlow(listed);
+  for (const complaint of Object.keys(listed.complaints) as ComplaintId[]) {
+    const cost = rig && flowCost(flow, complaint, rig);
+    if (!cost) continue;
+    const bound = cost.exact ? 'exact' : 'a bound';
+    console.log(`${complaint}: ${cost.minutes.toFixed(1)} min, least ${cost.least.toFixed(1)} min, ${bound}`);
+    for (const { fault, shareRatio, ends, flow: ours, best } of cost.ways) {
+      const minutes = ours.reduce((sum, one) => sum + one.minutes, 0);
+      console.log(`${fault}, ${(100 * shareRatio).toFixed(1)} % → ${ends}, ${minutes.toFixed(1)} min`);
+      console.log(`    flow ${inWords(ours)}`);
+      console.log(`    best ${inWords(best)}`);
+    }
   }
-  console.log(
-    `${cost.minutes.toFixed(1)} min, least ${cost.least.toFixed(1)} min, ${cost.exact ? 'exact' : 'a bound'}`,
+}
+
+/** What each flow's page weighs, where the site was built. */
+async function bytesByFlow(): Promise<Readonly<Record<string, PageBytes>>> {
+  const files = await builtFiles(siteFolder());
+  const weighed = flowBytes(pagesOf(files), siteBase(), textOf(files));
+  return Object.fromEntries(
+    weighed.flatMap(({ page, ...bytes }) =>
+      FLOW_LIST.filter(([, { path }]) => path === page).map(([id]) => [id, bytes] as const),
+    ),
   );
 }
 
-if (values.flow) printWays(values.flow);
-else printAll();
+if (values.flow) await printWays(values.flow);
+else {
+  const flows = await bench();
+  if (values.json) console.log(benchJson(flows, await bytesByFlow()));
+  else printTable(flows);
+}

@@ -1,30 +1,35 @@
-import { readdir, readFile, writeFile } from 'node:fs/promises';
-import { join, relative, sep } from 'node:path';
+import { readFile, rm, writeFile } from 'node:fs/promises';
+import { join } from 'node:path';
+import { asBuilt, builtFiles, pagesOf, textOf } from './built-site.ts';
 import { faultsOf } from './check-html.ts';
+import { finishFlowPage, flowBytes } from './flow-pages.ts';
+import { MODULE_FILES } from './module-files.ts';
 import { pageSize, sizeTable } from './page-size.ts';
 import { siteBase, siteFolder } from './site.ts';
-import { type BuiltFile, fillWorker, workerLists } from './worker-lists.ts';
+import { fillWorker, workerLists } from './worker-lists.ts';
 
-/** After the build: refuses pages that the browser would block in part, writes the worker, and prints the sizes. */
+/**
+ * After the build: gives flow pages their files, refuses pages that the browser would block in part, writes the worker,
+ * and prints the sizes.
+ */
 
 const folder = siteFolder();
 const base = siteBase();
 
-const files: BuiltFile[] = [];
-for (const entry of await readdir(folder, { recursive: true, withFileTypes: true })) {
-  if (!entry.isFile()) continue;
-  const path = join(entry.parentPath, entry.name);
-  files.push({ path: relative(folder, path).split(sep).join('/'), bytes: await readFile(path) });
-}
+const files = await builtFiles(folder);
+const fileOf = textOf(files);
 
-const text = new Map(files.map(({ path, bytes }) => [path, bytes] as const));
-const fileOf = (path: string) => {
-  const bytes = text.get(path);
-  return bytes && Buffer.from(bytes).toString('utf8');
-};
-const pages = files
-  .filter(({ path }) => path.endsWith('.html'))
-  .map(({ path }) => ({ path, html: fileOf(path) ?? '' }));
+const modules = JSON.parse(fileOf(MODULE_FILES) ?? '{}') as Record<string, string>;
+files.delete(MODULE_FILES);
+await rm(join(folder, MODULE_FILES), { force: true });
+
+for (const { path, html } of pagesOf(files)) {
+  const finished = finishFlowPage(html, base, fileOf, modules);
+  if (finished === html) continue;
+  await writeFile(join(folder, path), finished);
+  files.set(path, Buffer.from(finished));
+}
+const pages = pagesOf(files);
 
 const faults = pages.flatMap(({ path, html }) => faultsOf(html).map((fault) => `${path}: ${fault}`));
 if (faults.length > 0) {
@@ -32,7 +37,10 @@ if (faults.length > 0) {
   process.exit(1);
 }
 
-await writeFile(join(folder, 'sw.js'), fillWorker(await readFile('src/sw/sw.js', 'utf8'), workerLists(files)));
+await writeFile(join(folder, 'sw.js'), fillWorker(await readFile('src/sw/sw.js', 'utf8'), workerLists(asBuilt(files))));
 
 console.log(`Sizes in bytes, gzip. Script is everything that a page loads by itself.\n`);
 console.log(sizeTable(pages.map(({ path, html }) => pageSize(path, html, base, fileOf))));
+console.log('\nScript of the flow pages: until the second question, and all that they ever load.\n');
+for (const { page, bytesFirst, bytesAll } of flowBytes(pages, base, fileOf))
+  console.log(`${page.padEnd(34)} ${String(bytesFirst).padStart(7)} ${String(bytesAll).padStart(7)}`);

@@ -16,7 +16,7 @@ export interface PageSize {
 /** Gives the content of a file of the build, or undefined when there is none. */
 export type FileOf = (path: string) => string | undefined;
 
-const gzipped = (text: string) => gzipSync(text, { level: 9 }).length;
+export const gzipped = (text: string) => gzipSync(text, { level: 9 }).length;
 
 /** The files that a script brings with it: its static imports, and theirs. */
 export function scriptGraph(entries: readonly string[], fileOf: FileOf): ReadonlySet<string> {
@@ -35,31 +35,38 @@ export function scriptGraph(entries: readonly string[], fileOf: FileOf): Readonl
 export const staticImports = (source: string): readonly string[] =>
   [...source.matchAll(/(?:\bimport|\bfrom)\s*["'](\.{1,2}\/[^"']+)["']/g)].map(([, specifier = '']) => specifier);
 
+const inBuild = (address: string, base: string) => (address.startsWith(base) ? address.slice(base.length) : address);
+
+/** The scripts that a page names. */
+export const scriptsOf = (html: string, base: string): readonly string[] =>
+  tagsOf(html).flatMap(({ name, attributes }) => {
+    const isPreload = name === 'link' && attributes.get('rel') === 'modulepreload';
+    const named = [
+      isPreload ? attributes.get('href') : undefined,
+      name === 'script' ? attributes.get('src') : undefined,
+      ...(name === 'astro-island'
+        ? ['component-url', 'renderer-url', 'before-hydration-url'].map((key) => attributes.get(key))
+        : []),
+    ];
+    return named.flatMap((address) => (address ? [inBuild(address, base)] : []));
+  });
+
 /**
  * What a page makes the browser fetch before anything is touched.
  * @param path of the page in the build, for example `about/index.html`
  */
 export function pageSize(path: string, html: string, base: string, fileOf: FileOf): PageSize {
-  const styles = new Set<string>();
-  const scripts: string[] = [];
-  const inBuild = (address: string) => (address.startsWith(base) ? address.slice(base.length) : address);
-  for (const { name, attributes } of tagsOf(html)) {
-    const rel = attributes.get('rel');
-    const file = inBuild(attributes.get('href') ?? attributes.get('src') ?? '');
-    if (name === 'link' && rel === 'stylesheet') styles.add(file);
-    if ((name === 'link' && rel === 'modulepreload') || (name === 'script' && attributes.has('src')))
-      scripts.push(file);
-    for (const key of ['component-url', 'renderer-url', 'before-hydration-url']) {
-      const address = attributes.get(key);
-      if (name === 'astro-island' && address) scripts.push(inBuild(address));
-    }
-  }
+  const styles = new Set(
+    tagsOf(html).flatMap(({ name, attributes }) =>
+      name === 'link' && attributes.get('rel') === 'stylesheet' ? [inBuild(attributes.get('href') ?? '', base)] : [],
+    ),
+  );
   const sum = (paths: Iterable<string>) => [...paths].reduce((so, each) => so + gzipped(fileOf(each) ?? ''), 0);
   return {
     page: path.replace(/index\.html$/, '') || '/',
     html: gzipped(html),
     css: sum(styles),
-    script: sum(scriptGraph(scripts, fileOf)),
+    script: sum(scriptGraph(scriptsOf(html, base), fileOf)),
   };
 }
 

@@ -14,7 +14,7 @@ const UP_TO_THE_METER = [
   'The head unit, no amplifier',
   'Never',
   'Rear speakers or an amplifier were fitted',
-  'No, still silent',
+  'No, still silent, on one side or both',
   'There is no such control',
   'The front plays, the rear never',
   'No, nothing changes',

@@ -1,5 +1,6 @@
 import { parentPort } from 'node:worker_threads';
 import { type Proof, prove } from '../proof/prove.ts';
+import { loadStages } from '../proof/stages.ts';
 
-/** Proves one share of the bikes after the other, beside the other workers. */
-parentPort?.on('message', (proof: Proof) => parentPort?.postMessage(prove(proof)));
+const stages = loadStages();
+parentPort?.on('message', async (proof: Proof) => parentPort?.postMessage(prove(proof, await stages)));

@@ -13,6 +13,7 @@ import { axleOf, type Corner, inFrontOf, perCorner } from '../rig/corner.ts';
 import type { AmpValues } from '../rig/fields.ts';
 import type { Rig } from '../rig/rig.ts';
 import { cleanIntoV } from './bike/clip.ts';
+import { REST_RATIO } from './bike/stage.ts';
 import { SOUND_CONTACT_OHM } from './elements/contact.ts';
 import type { Amp, Contact, Run, Speaker, World } from './state.ts';
 import { driverOf, isAmplified, mainAmp, type ValuedRig, valuedRig } from './valued-rig.ts';
@@ -20,9 +21,13 @@ import { driverOf, isAmplified, mainAmp, type ValuedRig, valuedRig } from './val
 /* Values in this file without a source are from memory of the trade: common practice, no published source. */
 
 export const SOUND: Contact = { ohm: SOUND_CONTACT_OHM };
+/** Copper without a break, a connector that is not there: part of the wire that it is in. */
+export const WHOLE: Contact = { ohm: 0 };
 export const OPEN: Contact = { ohm: Infinity };
 /** One lug of a ground lead: its two together are one sound contact. */
-const LUG: Contact = { ohm: SOUND_CONTACT_OHM / 2 };
+export const LUG: Contact = { ohm: SOUND_CONTACT_OHM / 2 };
+/** Bare copper under the screw of a terminal: much metal on metal. */
+export const CLAMP: Contact = { ohm: SOUND_CONTACT_OHM / 5 };
 const SOUND_PAIR = { plus: SOUND, minus: SOUND };
 
 /** Volts of the loudest step of a flat, full output, whatever the bike: 8.49 V, 14.2 V less 2.2 V, over √2. */
@@ -97,13 +102,17 @@ function healthyAmp(rig: ValuedRig, made: AmpValues): Amp {
   const lead = { sectionM2: made.plusLeadM2 };
   return {
     alive: true,
+    wet: 'no',
     ring: SOUND,
     holder: SOUND,
+    fuseRatedA: made.mainFuseA,
     fuseOpen: false,
     leadToFrame: OPEN,
     shortInside: OPEN,
     bodyFuseOpen: false,
     plusLead: { ...lead, lengthM: made.plusLeadM },
+    plusCopper: WHOLE,
+    terminal: CLAMP,
     groundLead: { ...lead, lengthM: GROUND_LEAD_M },
     groundRing: LUG,
     minusRing: LUG,
@@ -112,9 +121,11 @@ function healthyAmp(rig: ValuedRig, made: AmpValues): Amp {
     remotePin: SOUND,
     remoteWire: SOUND,
     turnOn: made.turnOn,
+    lampBelow: 'off',
     senseV: 0.075,
     sleepsInQuiet: false,
     level: made.input,
+    converter: line && rig.unitKind === 'factory' && made.turnOn !== 'dc' ? 'works' : 'none',
     inputs: perCorner((corner) =>
       !drivesCorner(made, corner) || (twoInputs && axleOf(corner) === 'rear')
         ? null
@@ -137,11 +148,12 @@ function healthyAmp(rig: ValuedRig, made: AmpValues): Amp {
 }
 
 /** The middle of the band in which a healthy coil lies. */
-const COIL_RATIO = (COIL_LOWEST_RATIO + COIL_HIGHEST_RATIO) / 2;
+export const COIL_RATIO = (COIL_LOWEST_RATIO + COIL_HIGHEST_RATIO) / 2;
 
 const healthyRun = (rig: ValuedRig): Run => ({
   wire: { lengthM: rig.rearRunM, sectionM2: rig.rearRunM2 },
   joint: SOUND_PAIR,
+  second: WHOLE,
   dock: SOUND,
   lidLead: SOUND,
   toFrame: OPEN,
@@ -149,9 +161,13 @@ const healthyRun = (rig: ValuedRig): Run => ({
   reversed: false,
 });
 
-const healthySpeaker = (rig: ValuedRig, corner: Corner): Speaker => {
+const ratedOhmAt = (rig: ValuedRig, corner: Corner): number =>
+  axleOf(corner) === 'rear' ? rig.rearRatedOhm : rig.frontRatedOhm;
+
+/** What hangs in a corner of this build, or something of other ohms in its place. */
+export const healthySpeaker = (rig: ValuedRig, corner: Corner, ratedOhm = ratedOhmAt(rig, corner)): Speaker => {
   const rear = axleOf(corner) === 'rear';
-  const coilOhm = COIL_RATIO * (rear ? rig.rearRatedOhm : rig.frontRatedOhm);
+  const coilOhm = COIL_RATIO * ratedOhm;
   const driver = driverOf(rig, corner);
   const amp = driver === 'unit' ? undefined : rig.amps[driver];
   // The most that its amplifier can put into it: whoever fitted it has compared the papers.
@@ -180,6 +196,8 @@ export function healthyWorld(described: Rig): World {
     rig,
     supply: {
       openV: rig.supplyOffV + (BASE_A.off + UNIT_AWAKE_A) * internalOhm,
+      surfaceV: 0,
+      batteryC: 20,
       internalOhm,
       acceptOhm: ACCEPT_OHM_AH / rig.batteryAh,
       capacityRatio: 1,
@@ -188,11 +206,14 @@ export function healthyWorld(described: Rig): World {
       cruiseA: rig.chargingCruiseA,
       rippleV: 0.1,
       bikeRing: SOUND,
+      sharedScrew: null,
+      cutOffV: null,
       baseA: BASE_A,
       asleepA: 0.01,
     },
     unit: {
       alive: true,
+      fuseOpen: false,
       hung: false,
       neverSleeps: false,
       permanent: SOUND,
@@ -202,7 +223,13 @@ export function healthyWorld(described: Rig): World {
       profile: fittingShape(rig),
       deadChannels: [],
       plug: perCorner(() => SOUND_PAIR),
+      rearPairs: 'own',
       toGround: perCorner(() => OPEN),
+      restRatio: REST_RATIO,
+      restsWhenOff: true,
+      levelRatio: perCorner(() => 1),
+      residueV: 0,
+      outputDcV: perCorner(() => 0),
     },
     settings: {
       fader: 0,

@@ -4,7 +4,7 @@ import { coilTop, tab } from './bike/nodes.ts';
 import type { Operating } from './bike/operate.ts';
 import { magnitude, subtract } from './complex.ts';
 import type { Moment } from './moment.ts';
-import type { World } from './state.ts';
+import { type Amp, isJoined, ohmNow, type Speaker, type World } from './state.ts';
 import { driverOf, isFitted } from './valued-rig.ts';
 
 /* What an ear can tell. Limits are estimates: nobody publishes how quiet a motorcycle may be. */
@@ -17,6 +17,12 @@ const AUDIBLE_NOISE_V = 0.02;
 const INPUT_NOISE_V = 1e-3;
 /** How much of the ripple on its supply an amplifier lets through to its input. From memory. */
 const RIPPLE_SHARE_RATIO = 0.01;
+/** Ripple of the current that an amplifier draws with the engine running: it lifts a ground that has ohms. An estimate. */
+const RIPPLE_A = 0.2;
+/** The most ohms of a ground that count: past them the shield of a signal lead carries it, or nothing does. */
+const GROUND_MOST_OHM = 0.6;
+/** Ripple of the ground that gets into a pair which is joined to it. An estimate. */
+const GROUNDED_PAIR_V = 0.05;
 /** A coil that gets a tenth of the volts is 20 dB down: the faint hiss of an output is lost there, as its music is. */
 const HISS_LEAST_RATIO = 0.1;
 
@@ -39,17 +45,24 @@ export interface Heard {
 
 const SILENT_WAVE: Wave = { cleanV: 0, overdriveDb: 0 };
 
+/** Noise that wiring by itself lets in with the engine running, before any gain. */
+function wiringNoiseV({ unit, supply }: World, amp: Amp | undefined, moment: Moment): number {
+  if (moment.engine === 'off') return 0;
+  const groundedV = CORNERS.some((corner) => isJoined(unit.toGround[corner])) ? GROUNDED_PAIR_V : 0;
+  if (!amp) return groundedV;
+  const groundOhm = Math.min(ohmNow(amp.groundRing, 'amp-supply', moment), GROUND_MOST_OHM);
+  return groundedV + RIPPLE_SHARE_RATIO * supply.rippleV + RIPPLE_A * groundOhm;
+}
+
 /** Noise that gets in before or at an amplifier, as volts at its output; what comes with the source needs none. */
 function noiseAtV(world: World, corner: Corner, moment: Moment): number {
   const driver = driverOf(world.rig, corner);
-  const gainRatio = driver === 'unit' ? null : (world.amps[driver]?.gainRatio[axleOf(corner)] ?? 0);
-  const rippleV = moment.engine === 'off' ? 0 : RIPPLE_SHARE_RATIO * world.supply.rippleV;
-  const ownV = gainRatio === null ? 0 : (INPUT_NOISE_V + rippleV) * gainRatio;
-  return world.noises.reduce((sum, { kind, enters, levelV }) => {
-    if (kind !== 'steady' && moment.engine === 'off') return sum;
-    if (gainRatio === null) return enters === 'source-lead' ? sum + levelV : sum;
-    return sum + levelV * gainRatio;
-  }, ownV);
+  const amp = driver === 'unit' ? undefined : world.amps[driver];
+  const comes = world.noises.filter(
+    ({ kind, enters }) => (kind === 'steady' || moment.engine !== 'off') && (amp || enters === 'source-lead'),
+  );
+  const inV = comes.reduce((sum, { levelV }) => sum + levelV, wiringNoiseV(world, amp, moment));
+  return driver === 'unit' ? inV : (INPUT_NOISE_V + inV) * (amp?.gainRatio[axleOf(corner)] ?? 0);
 }
 
 /** What comes out of each corner. */
@@ -83,10 +96,9 @@ export function hear(world: World, moment: Moment, now: Operating): PerCorner<He
   });
 }
 
-/** The coils of a corner as one resistance. */
-export function coilsOhm({ speakers }: World, corner: Corner): number {
-  const { coilOhm, count, wiring } = speakers[corner];
-  return wiring === 'parallel' ? coilOhm / count : coilOhm * count;
-}
+/** The coils that hang on one channel as one resistance. */
+export const togetherOhm = ({ coilOhm, count, wiring }: Pick<Speaker, 'coilOhm' | 'count' | 'wiring'>): number =>
+  wiring === 'parallel' ? coilOhm / count : coilOhm * count;
+export const coilsOhm = ({ speakers }: World, corner: Corner): number => togetherOhm(speakers[corner]);
 
 export const playing = (heard: PerCorner<Heard>): readonly Corner[] => CORNERS.filter((c) => heard[c].plays);

@@ -1,9 +1,10 @@
+import { perCorner } from '../rig/corner.ts';
 import { ampOff, ampOutputs, ampWiring } from './bike/amp-side.ts';
 import { shownRatio, type Wave } from './bike/clip.ts';
 import { coilTop, MINUS, tab } from './bike/nodes.ts';
 import type { Operating } from './bike/operate.ts';
 import { solvePower } from './bike/power.ts';
-import { NO_SHIFT } from './bike/stage.ts';
+import { NO_SHIFT, TEST_TONE_HZ } from './bike/stage.ts';
 import { UNIT_OFF, unitOutputs, unitWiring } from './bike/unit-side.ts';
 import { magnitude } from './complex.ts';
 import { battery } from './elements/battery.ts';
@@ -12,7 +13,7 @@ import { resistor } from './elements/resistor.ts';
 import { currentSource } from './elements/source.ts';
 import { OVER_OHM } from './meter.ts';
 import type { Moment } from './moment.ts';
-import type { Element, Solved } from './network.ts';
+import type { Element, Pair, Solved } from './network.ts';
 import { oncePerKey } from './remembered.ts';
 import type { World } from './state.ts';
 import type { Spot, Where } from './test-points.ts';
@@ -94,10 +95,26 @@ function readAcV(look: Look, red: Spot, black: Spot, reads: 'average' | 'rms'): 
   const { toneHz, engine } = look.moment;
   // On the supply there is no tone, only what the charging system leaves.
   if (where === 'power') return is(engine === 'off' ? 0 : look.world.supply.rippleV);
-  if (toneHz === null || red.node === black.node) return is(0);
-  const loaded = resolve(look, where, toneHz, voltmeter('meter', [red.node, black.node]));
-  const size = magnitude(loaded.acrossV([red.node, black.node]));
-  return is(size * shownRatio(waveAt(look, where, red), reads));
+  if (red.node === black.node) return is(0);
+  const between = [red.node, black.node] as const;
+  const residueV = where === 'unit' ? residueAtV(look, between) : 0;
+  if (toneHz === null) return is(residueV);
+  const loaded = resolve(look, where, toneHz, voltmeter('meter', between));
+  const toneV = magnitude(loaded.acrossV(between)) * shownRatio(waveAt(look, where, red), reads);
+  return is(residueV === 0 ? toneV : Math.hypot(toneV, residueV));
+}
+
+/** What of the residue of the unit's outputs gets to two places: it goes the way of a tone, and adds to one by power. */
+function residueAtV({ world, moment, now }: Look, between: Pair): number {
+  const { residueV } = world.unit;
+  if (residueV === 0) return 0;
+  const stages = perCorner((corner) => {
+    const state = now.unit.stages[corner] ?? 'off';
+    return state === 'off' ? state : { ...state, toneV: residueV };
+  });
+  const outputs = unitOutputs(world, stages, now.grounds);
+  const solution = unitWiring(world, moment).solve([...outputs, voltmeter('meter', between)], TEST_TONE_HZ);
+  return magnitude(solution.acrossV(between));
 }
 
 const TEST_A = 1e-3;

@@ -12,9 +12,15 @@ export interface Contact {
   readonly ohm: number;
   readonly movedOhm?: number;
   readonly hotOhm?: number;
+  /** The work that makes it sound again, where pushing it home or tightening it does not. */
+  readonly wants?: 'cleaning' | 'pin' | 'wire' | 'joining';
 }
 export const ohmNow = ({ ohm, movedOhm, hotOhm }: Contact, place: Place, moment: Moment): number =>
   movedOhm !== undefined && moment.moves.includes(place) ? movedOhm : hotOhm !== undefined && moment.hot ? hotOhm : ohm;
+
+/** More than this from a wire to the frame is damp, and no joint. */
+const JOINED_OHM = 50;
+export const isJoined = ({ ohm }: Contact): boolean => ohm < JOINED_OHM;
 
 /** Both wires of a pair. */
 export interface PairOf<T> {
@@ -26,6 +32,9 @@ export interface Supply {
   /** Volts of the battery without any load. */
   readonly openV: number;
   readonly internalOhm: number;
+  /** Volts above that, which a charge leaves on its plates until something draws. */
+  readonly surfaceV: number;
+  readonly batteryC: number;
   /** What it shows to current that goes in. */
   readonly acceptOhm: number;
   readonly capacityRatio: number;
@@ -35,13 +44,26 @@ export interface Supply {
   /** AC on the battery with the engine running. */
   readonly rippleV: number;
   readonly bikeRing: Contact;
+  /** A screw that holds the grounds of head unit and amplifier both, or held both; null where each has its own. */
+  readonly sharedScrew: { readonly joint: Contact; readonly holds: 'both' | 'unit' } | null;
+  /** Below this at its posts a battery with a circuit of its own switches itself off; null for one without. */
+  readonly cutOffV: number | null;
   /** What the bike itself takes, in the three states of the engine, and asleep. */
   readonly baseA: { readonly off: number; readonly idle: number; readonly cruise: number };
   readonly asleepA: number;
 }
 
+/**
+ * How the two rear pairs leave the head unit: each to its own side; sides changed; with each other's minus wire, so that
+ * both sides play half of left and half of right; or plus with plus and minus with minus, so that what is the same on
+ * both sides is nothing between the wires.
+ */
+export type RearPairs = 'own' | 'sides-changed' | 'minuses-changed' | 'like-with-like';
+
 export interface Unit {
   readonly alive: boolean;
+  /** The fuse on its back. */
+  readonly fuseOpen: boolean;
   readonly hung: boolean;
   readonly neverSleeps: boolean;
   readonly permanent: Contact;
@@ -52,8 +74,18 @@ export interface Unit {
   readonly deadChannels: readonly Corner[];
   /** Where each pair leaves the unit: plug and adapter. */
   readonly plug: PerCorner<PairOf<Contact>>;
+  readonly rearPairs: RearPairs;
   /** What joins one wire of a pair to ground. */
   readonly toGround: PerCorner<Contact>;
+  /** Where its outputs rest, over its supply, and whether those rest too that the stored profile switches off. */
+  readonly restRatio: number;
+  readonly restsWhenOff: boolean;
+  /** What an output gives over what it should: no two are alike. */
+  readonly levelRatio: PerCorner<number>;
+  /** What a meter on AC reads across each awake output of its switching, tone or not; no ear hears it. */
+  readonly residueV: number;
+  /** DC between the two wires of a pair: that of a damaged output. */
+  readonly outputDcV: PerCorner<number>;
 }
 
 export interface Settings {
@@ -74,8 +106,11 @@ export interface Settings {
 
 export interface Amp {
   readonly alive: boolean;
+  /** Water in it: it stays dark, or says that something is wrong. */
+  readonly wet: 'no' | 'dark' | 'fault';
   readonly ring: Contact;
   readonly holder: Contact;
+  readonly fuseRatedA: number;
   readonly fuseOpen: boolean;
   /** What joins its plus lead, behind the fuse, to the frame, and its two terminals inside to each other. */
   readonly leadToFrame: Contact;
@@ -83,6 +118,9 @@ export interface Amp {
   /** A fuse in the amplifier itself, beside its power plug. */
   readonly bodyFuseOpen: boolean;
   readonly plusLead: Wire;
+  /** The copper of its plus lead where it may be broken inside, and the joint of copper and terminal at the amplifier. */
+  readonly plusCopper: Contact;
+  readonly terminal: Contact;
   readonly groundLead: Wire;
   /** Where its ground lead is bolted on, and the ring of that place at the battery minus post. */
   readonly groundRing: Contact;
@@ -95,9 +133,13 @@ export interface Amp {
   readonly remoteWire: Contact;
   /** What the turn-on selector stands on. */
   readonly turnOn: 'wire' | 'signal' | 'dc';
+  /** What its lamp does while it wants to be on and has too few volts. */
+  readonly lampBelow: 'off' | 'blinks' | 'fault';
   readonly senseV: number;
   readonly sleepsInQuiet: boolean;
   readonly level: 'speaker' | 'line';
+  /** What makes line level of speaker wires; none where its inputs take them, or where the unit has line outputs. */
+  readonly converter: 'none' | 'works' | 'dead';
   /** Which unit pair is wired to each input; null where none is. */
   readonly inputs: PerCorner<Corner | null>;
   readonly inputPlug: PerCorner<PairOf<Contact>>;
@@ -117,9 +159,11 @@ export interface Amp {
 export interface Run {
   readonly wire: Wire;
   readonly joint: PairOf<Contact>;
+  /** A second connector on the way, under the seat: nobody thinks of it. */
+  readonly second: Contact;
   readonly dock: Contact;
   readonly lidLead: Contact;
-  /** What joins its plus wire to the frame, and its two wires to each other. */
+  /** What joins its plus wire to the frame (a metal, or damp), and its two wires to each other. */
   readonly toFrame: Contact;
   readonly acrossPair: Contact;
   readonly reversed: boolean;

@@ -17,8 +17,11 @@ export interface Spot {
 const TERMINAL = {
   'fuse-in': 'fuseIn',
   'fuse-out': 'fuseOut',
+  'plus-copper': 'plusEnd',
   'amp-plus': 'plus',
   'amp-ground': 'ground',
+  // No bike of the model has a bad joint here: the copper is the terminal.
+  'ground-copper': 'ground',
   'amp-remote': 'remote',
   'remote-start': 'remoteStart',
 } as const;
@@ -78,8 +81,10 @@ export function spotOf(point: TestPoint, world: World, corner: Corner, at: 'devi
       return powerSpot(BATTERY_PLUS);
     case 'fuse-in':
     case 'fuse-out':
+    case 'plus-copper':
     case 'amp-plus':
     case 'amp-ground':
+    case 'ground-copper':
     case 'amp-remote':
     case 'remote-start':
       return driver === 'unit' || !fitted ? null : powerSpot(ampNodes(driver)[TERMINAL[point]]);

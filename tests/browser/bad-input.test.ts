@@ -1,11 +1,11 @@
 import { describe, expect, it } from 'vitest';
-import { toTheRearPair, useBrowser, visit } from './browser.ts';
+import { openByHand, openWith, REAR_OFF, toTheRearPair, useBrowser, visit } from './browser.ts';
 
 useBrowser();
 
 async function atTheRearPair() {
   const visited = await visit('find/no-rear-sound/');
-  await toTheRearPair(visited.page, '0.001 V, or it has a mV range');
+  await toTheRearPair(visited.page, '0.001');
   return visited;
 }
 
@@ -29,6 +29,32 @@ describe('a reading that cannot be', () => {
     expect(await field.getAttribute('aria-invalid')).toBe('true');
     await page.getByRole('heading', { name: /What AC voltage is across the rear pairs/ }).waitFor();
     expect(faults).toEqual([]);
+    await close();
+  });
+
+  it('says so when its field is left, and not while it is being typed', async () => {
+    const { page, close } = await atTheRearPair();
+    const field = page.getByRole('textbox', { name: 'Front pair' });
+    await field.pressSequentially('lots');
+    expect(await page.locator('.reading-error').count()).toBe(0);
+    await field.press('Tab');
+    await page.locator('.reading-error').waitFor();
+    expect(await field.inputValue()).toBe('lots');
+    await close();
+  });
+
+  it('is asked about when it is a lone 1 in ohms, and each answer is a button', async () => {
+    const { page, close } = await visit('find/no-rear-sound/');
+    const { 'unit-kind': unit = '', 'rear-drive': drive = '' } = REAR_OFF;
+    await openWith(page, { 'unit-kind': unit, 'rear-drive': drive });
+    await openByHand(page, 'run-ohms');
+    const field = page.getByRole('textbox', { name: 'Rear left run' });
+    await field.fill('1');
+    await field.press('Tab');
+    await page.getByText('Is it 1 Ω, or over range?').waitFor();
+    await page.getByRole('button', { name: /^Over range \(OL\)/ }).click();
+    expect(await field.inputValue()).toBe('OL');
+    expect(await page.locator('.reading-error').count()).toBe(0);
     await close();
   });
 

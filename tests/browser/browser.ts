@@ -1,5 +1,8 @@
 import { type Browser, type BrowserContextOptions, chromium, type Page } from 'playwright-core';
-import { afterAll, beforeAll, inject } from 'vitest';
+import { afterAll, beforeAll, expect, inject } from 'vitest';
+import { toLink } from '../../src/case/link.ts';
+import { ALL_STEPS } from '../../src/steps/all.ts';
+import type { Step } from '../../src/steps/step.ts';
 import { CHROMIUM_FLAGS } from '../../src/tools/chromium.ts';
 
 /** A phone held upright, the smallest that the site is made for. */
@@ -47,13 +50,18 @@ export function watch(page: Page): string[] {
   return faults;
 }
 
-/** Waits until the flow has its script and its saved case. */
-export const flowIsAwake = (page: Page) =>
-  page.locator('#flow button.answer:not([disabled]), #flow input:not([disabled]), #flow .verdict').first().waitFor();
+/** Waits until the flow has its script and its saved case, and takes taps. */
+export async function flowIsAwake(page: Page): Promise<void> {
+  await page
+    .locator('#flow button.answer:not([disabled]), #flow input:not([disabled]), #flow .verdict')
+    .first()
+    .waitFor();
+  await page.locator('.open-step div[inert]').waitFor({ state: 'detached' });
+}
 
-/** Taps answers one after the other, each by its visible words. */
-export async function tap(page: Page, ...answers: readonly string[]): Promise<void> {
-  for (const answer of answers) await page.getByRole('button', { name: answer, exact: true }).click();
+/** Taps buttons one after the other, each by its visible words. */
+export async function tap(page: Page, ...words: readonly string[]): Promise<void> {
+  for (const one of words) await page.getByRole('button', { name: one, exact: true }).click();
 }
 
 /** Types the readings of a measurement, by their labels, and goes on. */
@@ -63,29 +71,124 @@ export async function read(page: Page, readings: Readonly<Record<string, string>
   await page.getByRole('button', { name: /^Go on/ }).click();
 }
 
-/** The way of a rider whose rear channels are off and who has no amplifier, up to the readings. */
-export const UP_TO_THE_METER = [
-  'Yes, the factory one',
-  'The head unit, no amplifier',
-  'Never',
-  'Rear speakers or an amplifier were fitted',
-  'No, still silent',
-  'There is no such control',
-  'No, nothing changes',
-] as const;
+/*
+ * What a page asks next is the inference's. So a rider in a test has answers by step, whatever the order, and rides on
+ * until something is open or the flow ends.
+ */
 
-/** The run and the frame read healthy, and the meter shows this much: then the rear pairs are asked for. */
-export async function toTheRearPair(page: Page, digit = '0.01 V'): Promise<void> {
+/** Answers by step, each an option or readings; what is not named the rider does not know, or cannot do. */
+export type Answers = Readonly<Record<string, string | Readonly<Record<string, string>>>>;
+
+const STEPS: readonly Step[] = Object.values(ALL_STEPS);
+export const stepNamed = (id: string): Step => {
+  const step = STEPS.find((one) => one.id === id);
+  if (!step) throw new RangeError(`step must be one of the site's, got ${id}`);
+  return step;
+};
+
+const heading = (page: Page) => page.locator('.open-step h1').first();
+/** The step that is open, or undefined at an end. */
+export async function openStep(page: Page): Promise<Step | undefined> {
   await flowIsAwake(page);
-  await tap(page, ...UP_TO_THE_METER, 'Yes, a meter', '4 Ω');
-  await read(page, { 'Probes held together': '0.2', 'Rear left run': '3.7', 'Rear right run': '3.8' });
-  await read(page, { 'Lowest of the four wires': 'OL' });
-  await tap(page, digit);
+  const asked = (await heading(page).innerText()).trim();
+  return STEPS.find(({ ask }) => ask === asked);
 }
 
-export async function toTheVerdict(page: Page): Promise<void> {
-  await toTheRearPair(page);
-  await read(page, { 'Front pair': '1.0', 'Rear left pair': '0,02', 'Rear right pair': '0 V' });
-  await tap(page, 'At the head unit’s own plug, rear unplugged', 'No, front only');
+/** Answers the question that is open. */
+export async function answer(page: Page, step: Step, given: Answers[string] | undefined): Promise<void> {
+  if (given === undefined) {
+    await page.getByRole('button', { name: /^I (can’t|don’t)/ }).click();
+    const without = page.getByRole('button', { name: 'Go on without it' });
+    if (await without.isVisible()) await without.click();
+  } else if (typeof given === 'string') {
+    if (step.kind === 'reading') throw new RangeError(`${step.id} is answered by readings, got ${given}`);
+    await page
+      .locator('.options')
+      .getByRole('button', { name: step.options[given] ?? '', exact: true })
+      .click();
+  } else {
+    if (step.kind !== 'reading') throw new RangeError(`${step.id} is answered by an option`);
+    const byLabel = Object.entries(given).map(([name, text]) => [step.readings[name]?.label ?? name, text] as const);
+    await read(page, Object.fromEntries(byLabel));
+  }
 }
-export const REAR_IS_OFF = 'The rear channels are switched off in the head unit.';
+
+/** Rides on, answering what is asked, until a step is open or the flow has come to an end. Gives the steps on the way. */
+export async function rideOn(page: Page, answers: Answers, until?: string): Promise<readonly string[]> {
+  const asked: string[] = [];
+  for (let i = 0; i < 60; i++) {
+    const step = await openStep(page);
+    if (!step || step.id === until) return asked;
+    asked.push(step.id);
+    const before = await stateOf(page);
+    await answer(page, step, answers[step.id]);
+    await expect.poll(() => stateOf(page)).not.toBe(before);
+  }
+  throw new Error(`the flow did not come to an end within 60 answers: ${asked.join(', ')}`);
+}
+/** What is open, and how much was answered: both stay as they are until an answer is taken. */
+const stateOf = async (page: Page): Promise<string> => JSON.stringify(await page.evaluate(() => history.state));
+
+/** Opens a question of a fault flow before its turn. */
+export async function openByHand(page: Page, id: string): Promise<void> {
+  await page.getByText('I already measured that').click();
+  await page
+    .locator('.out-of-turn')
+    .getByRole('button', { name: stepNamed(id).short, exact: true })
+    .click();
+  await page.getByRole('heading', { name: stepNamed(id).ask, exact: true }).waitFor();
+  await flowIsAwake(page);
+}
+
+/** A rider whose rear channels are off, who has no amplifier and a meter. */
+export const REAR_OFF: Answers = {
+  'unit-kind': 'factory',
+  'rear-drive': 'unit',
+  'which-silent': 'both',
+  'rear-history': 'never',
+  'when-silent': 'always',
+  'last-change': 'fitted',
+  'tried-already': 'nothing',
+  'fader-centre': 'no-change',
+  'rear-control': 'none',
+  'four-corners': 'no-rear',
+  'lid-check': 'no-effect',
+  'delivered-with': 'two',
+  'tools-at-hand': 'meter',
+  'rear-rating': '4',
+  'run-ohms': { leadsOhm: '0.2', leftOhm: '3.7', rightOhm: '3.8' },
+  'wire-to-frame': { lowestOhm: 'OL' },
+  'meter-digit': '0.01',
+  'rear-pair': { frontV: '1.0', leftV: '0,02', rightV: '0 V' },
+  'rear-pair-place': 'unit',
+};
+export const REAR_IS_OFF = /^The rear channels are switched off/;
+
+/** The reading of the rear pairs is open, on a meter that shows so much. */
+export async function toTheRearPair(page: Page, digit = '0.01'): Promise<void> {
+  const { 'rear-pair': _, 'rear-pair-place': __, ...before } = REAR_OFF;
+  await openWith(page, { ...before, 'meter-digit': digit });
+  if ((await openStep(page))?.id !== 'rear-pair') await openByHand(page, 'rear-pair');
+}
+
+/** Opens a case with these answers by a link, as somebody does to whom it was sent. */
+export async function openWith(page: Page, answers: Answers, path = 'find/no-rear-sound/'): Promise<void> {
+  const events = Object.entries(answers).map(([step, given]) => ({
+    type: 'answer' as const,
+    step,
+    answer: typeof given === 'string' ? { option: given } : { readings: given },
+  }));
+  const link = await toLink({ flow: path.split('/').at(-2) ?? '', events: [{ type: 'rig', rig: {} }, ...events] });
+  const root = (await page.locator('.top .home').getAttribute('href')) ?? '/';
+  await page.goto(new URL(`${root}${path}#${link}`, page.url()).href, { waitUntil: 'load' });
+  // On the page of the flow itself only the fragment changes, and what stood there stays until the link is read.
+  await page.locator(`#terminal-${Object.keys(answers)[0]}`).waitFor();
+  await flowIsAwake(page);
+}
+
+/** The verdict of a rider whose rear channels are off. */
+export async function toTheVerdict(page: Page): Promise<void> {
+  await openWith(page, REAR_OFF);
+  await rideOn(page, REAR_OFF);
+  await page.getByRole('article').waitFor();
+}

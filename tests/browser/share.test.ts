@@ -73,3 +73,27 @@ describe('what is saved on the device', () => {
     await close();
   });
 });
+
+describe('a case that is open in two tabs', () => {
+  it('is not overwritten by the tab that was left behind, which says so and offers the newer one', async () => {
+    const { page, faults, close } = await visit('find/no-rear-sound/');
+    await flowIsAwake(page);
+    const other = await page.context().newPage();
+    await other.goto(page.url(), { waitUntil: 'load' });
+    await flowIsAwake(other);
+    await tap(other, 'Yes, the factory one');
+    await page.getByText('This case went on in another tab.').waitFor();
+    await tap(page, 'No, it was replaced');
+    await page
+      .getByRole('heading', { name: /head unit/ })
+      .first()
+      .waitFor();
+    expect(await page.locator('.terminal').count()).toBe(0);
+    await tap(page, 'Take the newer case');
+    await page.getByRole('heading', { name: /What drives the rear speakers/ }).waitFor();
+    expect(await page.locator('.terminal').innerText()).toContain('factory');
+    expect(await page.getByText('This case went on in another tab.').count()).toBe(0);
+    expect(faults).toEqual([]);
+    await close();
+  });
+});

@@ -13,7 +13,6 @@ const text = (maxLength: number) =>
   );
 
 const steps = [...noRearSound.steps.keys()];
-const verdicts = Object.values(noRearSound.states).flatMap((state) => ('verdict' in state ? [state.verdict.id] : []));
 
 /** A record like those of the site, which have the usual prototype. */
 const plain = <T>(model: { [K in keyof T]: fc.Arbitrary<T[K]> }) =>
@@ -32,13 +31,19 @@ export const anyAnswer: fc.Arbitrary<Answer> = fc.oneof(
   fc.dictionary(readingName, text(40), { maxKeys: 4, noNullPrototype: true }).map((readings) => ({ readings })),
 );
 const anyStepId = fc.oneof(fc.constantFrom(...steps), text(20));
-const anyVerdictId = fc.oneof(fc.constantFrom(...verdicts), text(20));
+const anyVerdictId = fc.oneof(fc.constantFrom(...noRearSound.ends), text(20));
 
 const anyEvent: fc.Arbitrary<CaseEvent> = fc.oneof(
   plain({ type: fc.constant('answer' as const), step: anyStepId, answer: anyAnswer }),
   plain({ type: fc.constant('revise' as const), step: anyStepId, answer: anyAnswer }),
   plain({ type: fc.constant('confirm' as const), step: anyStepId }),
+  plain({ type: fc.constant('leave' as const), step: anyStepId }),
   plain({ type: fc.constantFrom('repair' as const, 'cured' as const), verdict: anyVerdictId }),
+  plain({
+    type: fc.constant('repair' as const),
+    verdict: anyVerdictId,
+    result: fc.constantFrom('better' as const, 'not-it' as const),
+  }),
   plain({ type: fc.constant('note' as const), text: text(1000) }),
   plain({ type: fc.constant('handOver' as const), flow: text(30) }),
   plain({ type: fc.constant('rig' as const), rig: anyRig }),

@@ -7,6 +7,7 @@ import { adopt } from '../../src/case/adopt.ts';
 import { fromText, toText } from '../../src/case/case-text.ts';
 import { answered, cured, handedOver, noted, onBike, repaired, revised } from '../../src/case/change.ts';
 import type { Case } from '../../src/case/events.ts';
+import { MOST_EVENTS } from '../../src/case/limits.ts';
 import { fromLink, LINK_VERSION, toLink } from '../../src/case/link.ts';
 import { replay } from '../../src/case/replay.ts';
 import { EXAMPLE_RIGS } from '../../src/rig/examples.ts';
@@ -148,10 +149,48 @@ describe('a link that is broken', () => {
     );
     expect((await fromLink(most)).ok).toBe(true);
   });
+  it('is refused unread when it is longer than any case', async () => {
+    expect(await fromLink(`${LINK_VERSION}.${'A'.repeat(1_000_000)}`)).toEqual({
+      ok: false,
+      message: 'This link is longer than any case of this site can be.',
+    });
+  });
   it('is refused when what it holds is no JSON, no list, or a list of something else', async () => {
     for (const text of ['{"flow":1}', '7', '"text"', 'null', '[]', '[7]', '[["a"]]', '[', new Uint8Array([255, 254])]) {
       expect((await fromLink(packed(text))).ok).toBe(false);
     }
+  });
+});
+
+describe('a link that is made to keep a page busy', () => {
+  const many = (count: number, entry: (i: number) => unknown): string =>
+    packed(JSON.stringify([noRearSound.id, ...Array.from({ length: count }, (_, i) => entry(i))]));
+  const withHandOver = (entries: string) => packed(entries.replace(/\]$/, ',["h","no-rear-sound"]]'));
+  const unknownAnswers = JSON.stringify([
+    noRearSound.id,
+    ...Array.from({ length: 12_000 }, (_, i) => ['a', `s${i}`, 0]),
+  ]);
+
+  it.each([
+    ['12,000 unknown answers', packed(unknownAnswers)],
+    ['12,000 unknown answers before a hand-over', withHandOver(unknownAnswers)],
+    ['4,000 changes of one answer', many(4000, (i) => ['r', 'fader-centre', i % 2 ? 'no-change' : 'cured'])],
+    ['4,000 changes of different answers', many(4000, (i) => ['r', [...noRearSound.steps.keys()][i % 20], 0])],
+    ['10,000 repairs', many(10_000, () => ['f', 'coil-open'])],
+    ['6,000 bikes that cannot be', many(6000, (i) => ['b', { supplyOffV: i }])],
+    ['60,000 entries of no kind', many(60_000, () => 0)],
+    [
+      'an answer of 10,000 readings',
+      many(1, () => ['a', 'x', Object.fromEntries(Array.from({ length: 10_000 }, (_, i) => [i, '1']))]),
+    ],
+  ])('with %s is opened in well under a second, and few sentences say what was left out', async (_, link) => {
+    const begun = performance.now();
+    const opened = await fromLink(link);
+    if (!opened.ok) throw new Error(opened.message);
+    const { case: usable, refused } = adopt(noRearSound, opened.case);
+    expect(performance.now() - begun).toBeLessThan(800);
+    expect(usable.events.length).toBeLessThanOrEqual(MOST_EVENTS);
+    expect(opened.refused.length + refused.length).toBeLessThanOrEqual(3);
   });
 });
 
@@ -187,6 +226,22 @@ describe('a saved case', () => {
       ok: true,
       case: { flow: 'no-rear-sound', events: [{ type: 'rig', rig: { unitKind: 'factory' } }] },
       refused: ['Supply, engine off: 24 is outside 11.0 to 13.6 V.'],
+    });
+  });
+  it('says only of the bike that it stands on what could not be used', () => {
+    const text = '["no-rear-sound",["b",{"supplyOffV":24}],["b",{"unitKind":"factory"}]]';
+    expect(fromText(text)).toMatchObject({ ok: true, refused: [] });
+  });
+  it('counts what could not be used of a bike when it is very much', () => {
+    const strange = Object.fromEntries(Array.from({ length: 5000 }, (_, i) => [`k${i}`, 1]));
+    const opened = fromText(JSON.stringify(['no-rear-sound', ['b', strange]]));
+    expect(opened.ok && opened.refused).toHaveLength(6);
+    expect(opened.ok && opened.refused.at(-1)).toBe('4995 more values of this bike could not be used.');
+  });
+  it('does not take an endless id for a step', () => {
+    expect(fromText(`["no-rear-sound",["a","${'x'.repeat(101)}",0],["n","kept"]]`)).toMatchObject({
+      case: { events: [{ type: 'note', text: 'kept' }] },
+      refused: ['One entry was of a kind that this version does not know.'],
     });
   });
   it('cuts what no person types: a note at 1,000 characters, a reading at 40', () => {

@@ -5,6 +5,12 @@ import { awgSectionM2 } from '../../src/compute/wire.ts';
 
 /** 33 CFR 183.425, table 5: allowable amperes by gauge, for insulation of 60 °C and of 105 °C. */
 const ALLOWABLE_A = [
+  { gauge: -3, at60: 300, at105: 445 },
+  { gauge: -2, at60: 260, at105: 385 },
+  { gauge: -1, at60: 225, at105: 330 },
+  { gauge: 0, at60: 195, at105: 285 },
+  { gauge: 1, at60: 165, at105: 245 },
+  { gauge: 2, at60: 140, at105: 210 },
   { gauge: 4, at60: 105, at105: 160 },
   { gauge: 6, at60: 80, at105: 120 },
   { gauge: 8, at60: 55, at105: 80 },
@@ -30,10 +36,18 @@ describe('LARGEST_FUSE_BY_GAUGE_A', () => {
   it('names only fuses that are sold', () => {
     for (const fuseA of LARGEST_FUSE_BY_GAUGE_A.values()) expect(FUSE_RATINGS_A).toContain(fuseA);
   });
+  it('has a row of the table for each gauge', () => {
+    expect([...LARGEST_FUSE_BY_GAUGE_A.keys()]).toEqual(ALLOWABLE_A.map(({ gauge }) => gauge));
+  });
 });
 
 describe('largestFuseA', () => {
   it.each([
+    [120, 300],
+    [70, 225],
+    [50, 150],
+    [35, 125],
+    [25, 100],
     [16, 70],
     [10, 40],
     [6, 30],
@@ -56,9 +70,9 @@ describe('largestFuseA', () => {
   ])('takes %d mm², a gauge as tables round it, for the gauge: %d A', (mm2, fuseA) => {
     expect(largestFuseA({ sectionM2: mm2 * 1e-6 })).toBe(fuseA);
   });
-  it('ends at 100 A however thick the lead', () => expect(largestFuseA({ sectionM2: 50e-6 })).toBe(100));
+  it('ends at 300 A however thick the lead', () => expect(largestFuseA({ sectionM2: 400e-6 })).toBe(300));
   it('never allows a thicker lead less', () => {
-    const sections = fc.double({ min: awgSectionM2(18), max: 50e-6, noNaN: true });
+    const sections = fc.double({ min: awgSectionM2(18), max: 120e-6, noNaN: true });
     fc.assert(
       fc.property(sections, sections, (a, b) => {
         const [thin, thick] = [Math.min(a, b), Math.max(a, b)];

@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { formatQuantity, parseQuantity, UNITS, type Unit } from '../../src/compute/quantity.ts';
+import { formatQuantity, isLoneOne, parseQuantity, UNITS, type Unit } from '../../src/compute/quantity.ts';
 import { evenly } from './evenly.ts';
 
 const refused = (text: string, unit: Unit) => {
@@ -86,7 +86,11 @@ describe('parseQuantity', () => {
     expect(parseQuantity(text, unit)).toEqual({ ok: true, value });
   });
 
-  it.each(['OL', 'ol', 'O.L', '0L', '0.L', '.OL', 'OL MΩ', '0.L kΩ'])(
+  it.each(['OL', 'ol', 'O.L', '0L', '0.L', '.OL', 'OL MΩ', '0.L kΩ', 'ＯＬ', '∞', '∞ Ω', 'inf', 'Inf.', 'infinite'])(
+    'reads "%s" in ohms as an open circuit, which is what a meter means by it',
+    (text) => expect(parseQuantity(text, 'Ω')).toEqual({ ok: true, over: true }),
+  );
+  it.each(['over', 'Over', 'OVER kΩ', 'over range', 'overload', 'over-limit', 'open', 'open circuit'])(
     'reads "%s" in ohms as an open circuit, which is what a meter means by it',
     (text) => expect(parseQuantity(text, 'Ω')).toEqual({ ok: true, over: true }),
   );
@@ -95,13 +99,69 @@ describe('parseQuantity', () => {
     ['0L', 'A'],
     ['OL V', 'V'],
     ['-OL', 'V'],
+    ['∞', 'V'],
+    ['over', 'A'],
   ])('asks for a higher range when a meter shows "%s" in %s', (text, unit) => {
     expect(refused(text, unit)).toMatchObject({
       reason: 'too-large',
-      message: expect.stringMatching(/^OL means more than this range can show\. Choose a higher range .*for example/),
+      message: expect.stringMatching(
+        /^“(?:[O0]L|∞|over)” means more than this range can show\. Choose a higher range .*for example/,
+      ),
     });
   });
   it('does not take OL for a length', () => expect(refused('OL', 'm').reason).toBe('not-a-number'));
+  it('is not misled by a word that only begins like a sign of a meter', () => {
+    for (const text of ['overboard', 'olive', 'infrared', 'opening', 'over 3'])
+      expect(refused(text, 'Ω').reason).toBe('not-a-number');
+  });
+  it('questions ohms that few meters show, and says what to type when there is no number', () => {
+    expect(parseQuantity('100 MΩ', 'Ω')).toEqual({ ok: true, value: 1e8 });
+    for (const text of ['1e9', '101 MΩ', '1000 MΩ', '100000001'])
+      expect(refused(text, 'Ω')).toEqual({
+        ok: false,
+        reason: 'too-large',
+        message: 'Type at most 100 MΩ. Is the point in the right place? If the meter shows no number, type OL.',
+      });
+  });
+
+  // Code points from the Unicode Standard's charts: Arabic, Devanagari, Halfwidth and Fullwidth Forms.
+  it.each([
+    ['\u0661\u0662\u066B\u0666', 12.6, 'Arabic-Indic digits and the Arabic decimal separator'],
+    ['\u0663\u060C\u0661', 3.1, 'Arabic-Indic digits and the Arabic comma'],
+    ['\u06F1\u06F2\u066B\u06F6 V', 12.6, 'the digits of Persian and Urdu'],
+    ['\u200E\u2212\u06F0\u066B\u06F3', -0.3, 'a mark of direction and the real minus'],
+    ['\u096B.\u0966\u096A', 5.04, 'Devanagari digits'],
+    ['\uFF11\uFF12\uFF0E\uFF16\uFF36', 12.6, 'full-width digits, point and letter'],
+    ['\uFF11\uFF12\uFF0C\uFF16\u3000\uFF56', 12.6, 'a full-width comma and an ideographic space'],
+    ['\uFF0D\uFF10\uFF0E\uFF13', -0.3, 'a full-width minus'],
+    ['\uFF0B\uFF13\uFF11\uFF10\uFF4D\uFF36', 0.31, 'full-width plus and prefix'],
+  ])('reads "%s" as %d V: %s', (text, value) => expect(parseQuantity(text, 'V')).toEqual({ ok: true, value }));
+  it('refuses the Arabic mark between thousands, as it does those of other scripts', () => {
+    expect(refused('\u0661\u066C\u0660\u0660\u0660', 'Hz').message).toMatch(/^“1'000” has a mark between thousands\./);
+  });
+  it('reads no digit into what is raised, circled, a fraction or a Roman number: none is Numeric_Type=Decimal', () => {
+    for (const text of ['3\u00B2', '\u2462', '3\u00BD', '\u2162', '\u2083']) expect(refused(text, 'V').ok).toBe(false);
+  });
+  it('reads every digit that Unicode has, as ICU writes it in each of its numbering systems', () => {
+    // hanidec writes with ideographs, which are not decimal digits (UAX #44: general category Nd).
+    const systems = Intl.supportedValuesOf('numberingSystem').filter((system) => system !== 'hanidec');
+    expect(systems.length).toBeGreaterThan(50);
+    const cents = fc.integer({ min: -99_999, max: 99_999 });
+    fc.assert(
+      fc.property(fc.constantFrom(...systems), cents, (numberingSystem, value) => {
+        const text = new Intl.NumberFormat('en', { numberingSystem, useGrouping: false }).format(value / 100);
+        expect(parseQuantity(text, 'V')).toEqual({ ok: true, value: value / 100 + 0 });
+      }),
+      { numRuns: 1000 },
+    );
+  });
+  it('takes a 1 that stands alone for what may be the overrange sign, in ohms only', () => {
+    // Common practice of meters with three and a half digits, no published source.
+    for (const text of ['1', ' 1 ', '1.', '1 .', '\u0661', '\uFF11']) expect(isLoneOne(text, 'Ω')).toBe(true);
+    for (const text of ['1.0', '1 Ω', '01', '-1', '11', '1k', '', 'OL']) expect(isLoneOne(text, 'Ω')).toBe(false);
+    expect(isLoneOne('1', 'V')).toBe(false);
+    expect(isLoneOne('1', 'm')).toBe(false);
+  });
 
   it('refuses 3,100 rather than guess between 3.1 and 3100', () => {
     expect(refused('3,100', 'V')).toEqual({
@@ -170,7 +230,7 @@ describe('parseQuantity', () => {
 
   const units = fc.constantFrom(...(Object.keys(UNITS) as Unit[]));
   it('answers any text whatever with a result, never with an error, and never with NaN', () => {
-    const anything = fc.oneof(fc.string(), fc.string({ unit: fc.constantFrom(...'0123456789.,-+ eEkMmVΩOL') }));
+    const anything = fc.oneof(fc.string(), fc.string({ unit: fc.constantFrom(...'0123456789.,-+ eEkMmVΩOL∞٣٫३．１') }));
     fc.assert(
       fc.property(anything, units, (text, unit) => {
         const parsed = parseQuantity(text, unit);

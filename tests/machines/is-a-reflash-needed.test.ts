@@ -2,10 +2,10 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { initialTransition, transition } from 'xstate';
 import { isAReflashNeeded } from '../../machines/is-a-reflash-needed.ts';
+import { PLAN_VERDICTS } from '../../src/plan/verdicts.ts';
 import { EXAMPLE_RIGS } from '../../src/rig/examples.ts';
 import { NOTHING_KNOWN, type Rig } from '../../src/rig/rig.ts';
 import type { Answer } from '../../src/steps/step.ts';
-import { PLAN_VERDICTS } from '../../src/verdicts/plan/verdicts.ts';
 
 const { machine, states, steps } = isAReflashNeeded;
 

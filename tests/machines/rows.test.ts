@@ -1,10 +1,11 @@
 import { describe, expect, it } from 'vitest';
 import { initialTransition, transition } from 'xstate';
-import { ask, claim, conclude, decide, flow } from '../../machines/rows.ts';
+import { ask, claim, conclude, decide, rowsFlow } from '../../machines/rows.ts';
+import type { PlanVerdict } from '../../src/plan/verdict.ts';
 import type { Rig } from '../../src/rig/rig.ts';
+import { outcomeNamed } from '../../src/steps/outcome.ts';
 import type { Answer, Facts } from '../../src/steps/step.ts';
 import { choice, measurement, rigQuestion } from '../../src/steps/step.ts';
-import type { Verdict } from '../../src/verdicts/verdict.ts';
 
 const WORDS = { phone: 'P?', how: ['Look.'], why: 'Because.', tool: 'none', minutes: 1, observes: [] } as const;
 /** A garden pump that does not start: small enough to see every way through it. */
@@ -41,14 +42,16 @@ const volts = measurement<'live' | 'dead'>({
   healthy: () => 'Healthy is 10 V and more.',
   outcomes: { live: 'live', dead: 'dead' },
 });
-const ends = (id: string): Verdict => ({
+const readIn = (answer: Answer | undefined) => (answer && 'readings' in answer ? answer.readings['outletV'] : 'no');
+const ends = (id: string): PlanVerdict => ({
   id,
   title: id,
   faults: [],
   evidence: [],
   mends: [],
-  remedy: ({ rig, values }) => ({
-    what: `${id}, ${rig.unitKind ?? 'unknown'}, ${values('volts')['outletV'] ?? 'no'} V`,
+  article: 'pumps',
+  remedy: ({ rig, facts }) => ({
+    what: `${id}, ${rig.unitKind ?? 'unknown'}, ${readIn(facts['volts'])} V`,
     certainty: 'likely',
     howSure: 'By looking.',
     numbers: [],
@@ -62,8 +65,8 @@ const ends = (id: string): Verdict => ({
   }),
 });
 
-const onLead = claim('it hangs on a lead', (f) => f.outcome('outlet') === 'lead');
-const pump = flow('pump', 'The pump does not start', {
+const onLead = claim('it hangs on a lead', (f) => outcomeNamed(f, 'outlet') === 'lead');
+const pump = rowsFlow('pump', 'The pump does not start', {
   askOutlet: ask(outlet, { wall: 'listen', lead: 'listen', cannot: 'listen' }),
   listen: ask(hum, { hums: 'jammed', silent: 'measure', cannot: 'measure' }),
   measure: ask(volts, { live: 'broken', dead: [{ when: onLead, to: 'leadIsDead' }, { to: 'why' }], cannot: 'why' }),
@@ -155,9 +158,9 @@ describe('a flow that is written wrong', () => {
       listen: ask(hum, { hums: 'jamed', silent: 'jammed', cannot: 'jammed' }),
       jammed: conclude(ends('jammed')),
     };
-    expect(() => flow('pump', 'Pump', wrong)).toThrow(/jamed/);
+    expect(() => rowsFlow('pump', 'Pump', wrong)).toThrow(/jamed/);
   });
   it('must have a state to begin with', () => {
-    expect(() => flow('pump', 'Pump', {})).toThrow(/^flow pump must have at least one state$/);
+    expect(() => rowsFlow('pump', 'Pump', {})).toThrow(/^flow pump must have at least one state$/);
   });
 });

@@ -2,8 +2,8 @@ import { describe, expect, it } from 'vitest';
 import { whatIsInTheHeadUnit } from '../../machines/what-is-in-the-head-unit.ts';
 import { EXAMPLE_RIGS } from '../../src/rig/examples.ts';
 import type { Rig } from '../../src/rig/rig.ts';
-import { type Answers, ride } from '../case/ride.ts';
-import type { Short } from '../journey.ts';
+import { ride } from '../case/ride.ts';
+import type { Answers, Short } from '../journey.ts';
 
 /*
  * What each stored profile does: unaltered is full level, 12 to 14 dB of bass and another EQ with the engine running,

@@ -76,6 +76,13 @@ const ROWS: Readonly<Record<string, RowMeans>> = {
 
 const DECIDED: readonly Decision[] = [
   {
+    faults: ['amp-input-plug-off @sense'],
+    test: 'wiggle',
+    hand: 'reacts',
+    circuit: 'no-effect/reacts',
+    why: 'A plug that is right out reacts to no finger, and not everybody notices that it hangs.',
+  },
+  {
     faults: ['amp-ground-resistive @over-1-ohm', 'fuse-holder-resistive @over-1-ohm'],
     test: 'amp-light',
     hand: 'off/fault',
@@ -95,6 +102,13 @@ const DECIDED: readonly Decision[] = [
     hand: 'dead/wakes',
     circuit: 'dead',
     why: 'A ring that only just touches has far more than the 2.6 Ω at which the idle current alone holds the amplifier off.',
+  },
+  {
+    faults: ['battery-lug-loose @amp-ring'],
+    test: 'fuse-check',
+    hand: 'ok',
+    circuit: 'ok/sags',
+    why: 'Behind a ring of hundreds of ohms the standby of the amplifier alone loses half a volt, on both sides of the fuse.',
   },
   {
     faults: ['turn-on-mode-wrong @set-to-sense-but-wire-used'],

@@ -100,6 +100,13 @@ const UNIT_IS_SILENT = ['rear-channels-disabled', 'replaced-unit-setting', 'prof
 
 const DECIDED: readonly Decision[] = [
   {
+    faults: ['amp-input-plug-off'],
+    test: 'wiggle',
+    hand: 'reacts',
+    circuit: 'no-effect/reacts',
+    why: 'A plug that is right out reacts to no finger, and not everybody notices that it hangs.',
+  },
+  {
     faults: BEHIND_THE_UNIT,
     test: 'half-supply',
     hand: 'half',

@@ -1,101 +1,196 @@
 import { describe, expect, it } from 'vitest';
-import { drawFrom } from '../../src/observe/draw.ts';
-import { observe } from '../../src/observe/index.ts';
-import { bikesOf, type Present } from '../../src/proof/bikes.ts';
-import { provedFlow } from '../../src/proof/flows.ts';
-import { type Observe, play } from '../../src/proof/play.ts';
-import { falseAnswers, unableTo, withoutMeter } from '../../src/proof/rider.ts';
-import { listedFaults, tooWide } from '../../src/proof/stands-for.ts';
+import type { Late } from '../../machines/machine.ts';
+import type { Cause } from '../../src/causes/cause.ts';
+import type { RepairAction } from '../../src/causes/repair-action.ts';
+import { bikesOf } from '../../src/proof/bikes.ts';
+import { rideOf } from '../../src/proof/modes.ts';
+import type { Observe } from '../../src/proof/observe.ts';
+import { play, type Ride, type Stages } from '../../src/proof/play.ts';
+import { steady } from '../../src/proof/riders.ts';
+import { loadStages } from '../../src/proof/stages.ts';
 import { EXAMPLE_RIGS } from '../../src/rig/examples.ts';
-import type { Rig } from '../../src/rig/rig.ts';
-import { outcomeOf } from '../../src/steps/outcome.ts';
-import type { Remedy } from '../../src/verdicts/verdict.ts';
-import { FAULTS, keyOf, severityAt } from '../../src/world/faults/index.ts';
-import { EXACT_METER } from '../../src/world/meter.ts';
+import { conditionOf } from '../../src/steps/conditions.ts';
+import type { WholeRig } from '../../src/survey/random-rig.ts';
+import { withSettings } from '../../src/world/change.ts';
+import { FAULTS, severityAt } from '../../src/world/faults/index.ts';
+import { healthyWorld } from '../../src/world/healthy.ts';
+import { ridden } from '../../src/world/symptoms/index.ts';
+import { type Answers, toAnswer } from '../journey.ts';
+import { mains, mainsLate, pump, pumpLate } from '../machines/pump.ts';
 
-/* A rider on one bike, start to cure. Which verdict belongs to which fault: common practice, no published source. */
+/*
+ * A rider of the throw-away pump, on a real bike of the model: what is wrong with it is its fader, the fix of a stuck float
+ * is to centre it, and he is content as soon as it stands in the middle.
+ */
 
-const REAR = provedFlow('no-rear-sound');
-/** Two amplifiers; that of the rear is switched by a remote wire. */
-const [FRONT_AMP, REAR_AMP] = EXAMPLE_RIGS.trunk.amps;
-const ON_WIRE: Rig = { ...EXAMPLE_RIGS.trunk, amps: [FRONT_AMP, { ...REAR_AMP, turnOn: 'wire' }] };
+const healthy = healthyWorld(EXAMPLE_RIGS['frame-fairing']);
+const FADED = ridden(withSettings(healthy, { fader: 1 }));
 
-const present = (key: string): Present => {
-  const fault = FAULTS.find((one) => keyOf(one) === key) ?? expect.fail(`no fault ${key}`);
-  return { fault, severity: severityAt(fault, 0.5) };
-};
-const careful: Observe = (step, bike, situation) =>
-  observe(step, bike, situation, { meter: EXACT_METER, draw: drawFrom('play', step.id) });
-const ridden = (faults: readonly string[], sees: Observe = careful, rig = ON_WIRE) =>
-  play({ proved: REAR, bikes: bikesOf(rig), believed: rig, faults: faults.map(present), observe: sees });
+/** Says the same to each step whenever it is asked; what is not in the list he cannot do. */
+const saying = (answers: Answers, again: Answers = {}): Observe =>
+  (() => {
+    const asked = new Set<string>();
+    return ({ id }) => {
+      const short = asked.has(id) && id in again ? again[id] : answers[id];
+      asked.add(id);
+      return toAnswer(short ?? null);
+    };
+  })();
 
-describe('a case that is played', () => {
-  it('ends with one fix where one fault is there', () => {
-    const { rounds, cured } = ridden(['coil-open@both-rear']);
-    expect(rounds.map(({ verdict, met }) => [verdict, met])).toEqual([['coil-open', 'fix']]);
+const FLOAT: Answers = { outlet: 'wall', stood: 'used', hum: 'silent', float: 'cured' };
+const JAM: Answers = { outlet: 'wall', stood: 'winter', hum: 'hums' };
+const STAGES: Stages = { pump: { flow: pump, late: pumpLate }, mains: { flow: mains, late: mainsLate } };
+
+const rideOn = (more: Partial<Ride> & Pick<Ride, 'observe'>): Ride => ({
+  stages: STAGES,
+  start: 'pump',
+  believed: {},
+  bike: FADED,
+  complains: ({ world }) => world.settings.fader !== 0,
+  right: new Set(['float-stuck']),
+  rightByIds: false,
+  ...more,
+});
+
+/** The pump with another fix for one of its causes. */
+function mendedBy(id: string, ...repair: readonly RepairAction[]): Stages {
+  const cause = pumpLate.causes[id] ?? expect.fail(`no cause ${id}`);
+  const other: Cause = { ...cause, remedy: (f) => ({ ...cause.remedy(f), repair }) };
+  const late: Late = { ...pumpLate, causes: { ...pumpLate.causes, [id]: other } };
+  return { ...STAGES, pump: { flow: pump, late } };
+}
+
+describe('a rider', () => {
+  it('is cured by a right verdict: its repair is done to the bike, and the complaint is gone', () => {
+    const { rounds, cured } = play(rideOn({ observe: saying(FLOAT) }));
+    expect(cured).toBe(true);
+    expect(rounds).toHaveLength(1);
+    expect(rounds[0]).toMatchObject({ named: ['float-stuck'], right: [true], vain: false, part: false, harms: [] });
+  });
+  it('does in vain what a wrong verdict says, tells so, and goes on', () => {
+    const { rounds, cured, case: played } = play(rideOn({ observe: saying(JAM) }));
+    expect(rounds[0]).toMatchObject({
+      named: ['jammed'],
+      certainty: 'proved',
+      right: [false],
+      vain: true,
+      part: false,
+    });
+    expect(played.events).toContainEqual({ type: 'repair', verdict: 'jammed' });
+    expect(rounds.length).toBeGreaterThan(1);
+    expect(cured).toBe(rounds.some(({ right, vain }) => right.includes(true) && !vain));
+  });
+  it('buys no part on the word of one witness: it is only likely, and checked first', () => {
+    const stages = mendedBy('jammed', { do: 'repair-amp' });
+    const [first] = play(rideOn({ stages, observe: saying(JAM) })).rounds;
+    expect(first).toMatchObject({ named: ['jammed'], certainty: 'likely', vain: false, part: false });
+  });
+  it('checks first what is only likely and costs money: “not it” costs nothing', () => {
+    const OPEN: Answers = {
+      outlet: 'wall',
+      stood: 'used',
+      hum: 'silent',
+      float: 'no-change',
+      'tools-at-hand': 'meter',
+      volts: { pumpV: '12' },
+      winding: { windingOhm: 'OL' },
+    };
+    const { rounds, case: played } = play(rideOn({ observe: saying(OPEN) }));
+    expect(rounds[0]).toMatchObject({ named: ['winding-open'], certainty: 'likely', vain: false, part: false });
+    expect(played.events).toContainEqual({ type: 'repair', verdict: 'winding-open', result: 'not-it' });
+  });
+  it('checks each entry of a list in its order, and mends the one that it is', () => {
+    const NOTHING: Answers = { 'tools-at-hand': 'none' };
+    const { rounds, cured } = play(rideOn({ observe: saying(NOTHING) }));
+    expect(rounds).toHaveLength(1);
+    expect(rounds[0]).toMatchObject({ certainty: 'short list', vain: false, part: false });
+    expect(rounds[0]?.named.slice(0, 2)).toEqual(['jammed', 'float-stuck']);
+    expect(rounds[0]?.right.slice(0, 2)).toEqual([false, true]);
     expect(cured).toBe(true);
   });
-  it('follows a hand-over to the other flow, and asks nothing there that is known', () => {
-    const { rounds, cured } = ridden(['main-fuse-open']);
-    expect(rounds.map(({ flow, verdict, met }) => [flow, verdict, met])).toEqual([
-      ['no-rear-sound', 'amp-off', 'hand-over'],
-      ['amp-wont-turn-on', 'main-fuse-open', 'fix'],
-    ]);
-    expect(cured).toBe(true);
-    const [first, second] = rounds.map(({ asked }) => asked);
-    const known = new Set(first?.map(({ step }) => step.id));
-    const again = second?.filter(({ step, fresh }) => fresh && known.has(step.id)).map(({ step }) => step.id);
-    expect(again).toEqual([]);
+  it('finds no part right that replaced a sound one, also where the complaint went away with it', () => {
+    const stages = mendedBy('jammed', { do: 'repair-amp' }, { do: 'centre-fader' });
+    const [first] = play(rideOn({ stages, observe: saying(JAM) })).rounds;
+    expect(first).toMatchObject({ named: ['jammed'], right: [false], part: false });
+    const byHand = mendedBy('jammed', { do: 'centre-fader' });
+    expect(play(rideOn({ stages: byHand, observe: saying(JAM) })).rounds[0]?.right).toEqual([true]);
   });
-  it('finds two faults one after the other, and keeps what the first repair cannot have altered', () => {
-    const { rounds, cured } = ridden(['fader-or-balance-off@fader', 'coil-open@both-rear']);
-    expect(rounds.map(({ verdict, met }) => [verdict, met])).toEqual([
-      ['coil-open', 'fix'],
-      ['fader-or-balance-off', 'fix'],
-    ]);
-    expect(cured).toBe(true);
-    expect(rounds[1]?.asked.find(({ step }) => step.id === 'rear-history')?.fresh).toBe(false);
-    expect(rounds[1]?.asked.find(({ step }) => step.id === 'fader-centre')?.fresh).toBe(true);
+  it('is told of harm by what the repair did to the bike', () => {
+    // 100 A is more than any lead of the table of fuses carries.
+    const stages = mendedBy('jammed', { do: 'renew-fuse', fuse: 'main', ratedA: 100 });
+    expect(play(rideOn({ stages, observe: saying(JAM) })).rounds[0]?.harms).toEqual(['jammed: fuse-above-lead']);
   });
-  it('says “I can’t” to every measurement without a meter, and to one step only where one is in the way', () => {
-    const without = ridden(['coil-open@both-rear'], withoutMeter(careful)).rounds.flatMap(({ asked }) => asked);
-    expect(without.filter(({ answer }) => 'readings' in answer)).toEqual([]);
-    const unable = ridden(['coil-open@both-rear'], unableTo('run-ohms', careful)).rounds.flatMap(({ asked }) => asked);
-    const refused = unable.filter(({ answer }) => 'cannot' in answer).map(({ step }) => step.id);
-    expect(refused).toContain('run-ohms');
+  it('mends one after the other where two are wrong', () => {
+    const two = rideOn({
+      observe: saying({ ...JAM, float: 'cured' }),
+      right: new Set(['jammed', 'float-stuck']),
+      rightByIds: true,
+    });
+    const { rounds, cured } = play(two);
+    expect(rounds[0]).toMatchObject({ right: [true], vain: false });
+    expect(rounds.length).toBeGreaterThan(1);
+    expect(cured).toBe(true);
+  });
+  it('looks again where he is asked to, and what he sees then counts', () => {
+    const slipped = { outlet: 'wall', stood: 'winter', hum: 'hums', float: 'no-change' } as const;
+    const twice: Answers = { ...slipped, stood: 'used', float: 'cured' };
+    const kept = play(rideOn({ observe: saying(twice) }));
+    expect(kept.asked).toContain('again float');
+    expect(kept.case.events).toContainEqual({ type: 'confirm', step: 'float' });
+    const put = play(rideOn({ observe: saying(twice, { float: 'no-change' }) }));
+    expect(put.case.events).toContainEqual({ type: 'revise', step: 'float', answer: { option: 'no-change' } });
+  });
+  it('goes on in the flow that is better at it', () => {
+    const DEAD: Answers = {
+      outlet: 'wall',
+      stood: 'used',
+      hum: 'silent',
+      float: 'no-change',
+      'tools-at-hand': 'meter',
+      volts: { pumpV: '0' },
+      winding: { windingOhm: '5' },
+      'breaker-look': 'off',
+    };
+    const { rounds, case: played } = play(rideOn({ observe: saying(DEAD), right: new Set(['outlet-dead']) }));
+    expect(rounds[0]).toMatchObject({ flow: 'mains', named: ['outlet-dead'] });
+    expect(played.flow).toBe('mains');
+  });
+  it('loses patience after six rounds', () => {
+    const never = rideOn({ observe: saying(JAM), complains: () => true, right: new Set() });
+    const { rounds, cured } = play(never);
+    expect(rounds.length).toBeLessThanOrEqual(6);
+    expect(cured).toBe(false);
+  });
+  it('does the same whenever it is played', () => {
+    const once = play(rideOn({ observe: saying(FLOAT) }));
+    expect(play(rideOn({ observe: saying(FLOAT) }))).toEqual(once);
   });
 });
 
-describe('a false answer', () => {
-  const { asked } = ridden(['coil-open@both-rear']).rounds[0] ?? expect.fail('no round');
-  it.each(asked.map((one) => [one.step.id, one] as const))('to %s means something else, and can be used', (_, one) => {
-    const facts = Object.fromEntries(asked.map(({ step, answer }) => [step.id, answer]));
-    const situation = { rig: ON_WIRE, facts };
-    const false_ = falseAnswers(one.step, one.answer, situation);
-    const meanings = false_.map((answer) =>
-      outcomeOf(one.step, { rig: ON_WIRE, facts: { ...facts, [one.step.id]: answer } }),
-    );
-    expect(meanings).not.toContain(one.outcome);
-    expect(meanings).not.toContain(undefined);
-    expect(new Set(meanings).size).toBe(meanings.length);
-    if (one.outcome !== 'cannot') expect(false_.length).toBeGreaterThan(0);
-  });
-});
+describe('the minutes of a case', async () => {
+  const stages = await loadStages();
+  const { rig } = healthy;
+  const bikes = bikesOf(rig);
+  const fault = FAULTS.find(({ id }) => id === 'amp-channel-dead') ?? expect.fail('no such fault');
+  const present = { fault, severity: severityAt(fault, 0.5) };
+  const subject = { name: 'x', complaint: 'no-rear-sound', paper: rig as WholeRig, bikes, faults: [present] } as const;
+  const { asked, minutes } = play(
+    rideOf({ flow: 'no-rear-sound', stages, turns: 1 }, subject, [present], rig, steady(['minutes'])),
+  );
+  const steps = new Map(Object.values(stages).flatMap(({ flow }) => [...flow.steps]));
+  const firstLooks = asked.flatMap((id) => steps.get(id) ?? []);
+  const secondLooks = asked.flatMap((id) => (id.startsWith('again ') ? (steps.get(id.slice(6)) ?? []) : []));
 
-describe('what a verdict names', () => {
-  const remedy = (certainty: Remedy['certainty']) => ({ certainty }) as Remedy;
-  it('is found by the title of a suspect or by the words of a list', () => {
-    expect(listedFaults(REAR, 'Rear coils open')).toEqual(['coil-open']);
-    expect(listedFaults(REAR, 'A wire on the frame')).toEqual(['speaker-wire-to-frame']);
-    expect(listedFaults(REAR, 'Something that nobody has written down')).toBeUndefined();
-  });
-  it('is a class of three at most, and four in a short list', () => {
-    expect(tooWide({ own: ['a'], listed: [['b'], ['c']] }, remedy('likely'))).toBeNull();
-    expect(tooWide({ own: ['a'], listed: [['b'], ['c'], ['d']] }, remedy('likely'))).toBe('in a class of 4');
-    expect(tooWide({ own: ['a', 'b'], listed: [['b'], ['a'], ['c']] }, remedy('proved'))).toBeNull();
-    expect(tooWide({ own: [], listed: [['a'], ['b'], ['c'], ['d']] }, remedy('short list'))).toBeNull();
-    expect(tooWide({ own: [], listed: [['a'], ['b'], ['c'], ['d'], ['e']] }, remedy('short list'))).toBe(
-      'in a short list of 5',
-    );
+  it('are those of its steps, each condition paid once, and a little for a second look', () => {
+    const conditions = firstLooks.flatMap((step) => step.conditions ?? []);
+    const saved = conditions.filter((id, i) => conditions.indexOf(id) < i);
+    const sum = (of: readonly number[]) => of.reduce((so, one) => so + one, 0);
+    expect(sum(saved.map((id) => conditionOf(id).minutes))).toBeGreaterThan(0);
+    // A second look takes three tenths of the step, a minute at most. Judged.
+    const expected =
+      sum(firstLooks.map((step) => step.minutes)) -
+      sum(saved.map((id) => conditionOf(id).minutes)) +
+      sum(secondLooks.map((step) => Math.min(1, 0.3 * step.minutes)));
+    expect(minutes).toBeCloseTo(expected, 9);
   });
 });

@@ -13,6 +13,9 @@ import { coilOhms } from '../../src/steps/runs/coil-ohms.ts';
 import { runOhms } from '../../src/steps/runs/run-ohms.ts';
 import { wireToFrame } from '../../src/steps/runs/wire-to-frame.ts';
 import { type Band, bandOf, type ReadingStep, type Situation, shownBand, type Values } from '../../src/steps/step.ts';
+import { fuseSides } from '../../src/steps/supply/fuse-sides.ts';
+import { jointDrop } from '../../src/steps/supply/joint-drop.ts';
+import { lowestVolts } from '../../src/steps/supply/lowest-volts.ts';
 import { rearPair } from '../../src/steps/unit/rear-pair.ts';
 import { evenly } from '../compute/evenly.ts';
 import { anyRig } from '../rig/any-rig.ts';
@@ -32,6 +35,8 @@ function readingsOf(step: ReadingStep): fc.Arbitrary<Readonly<Record<string, str
     plusV: evenly(-0.5, 18).map(written),
     minusV: evenly(-0.5, 18).map(written),
     residueV: evenly(0, 0.5).map(written),
+    plusJointV: evenly(0, 0.12).map(written),
+    groundJointV: evenly(0, 0.12).map(written),
     topV: evenly(0, 16).map(written),
   };
   return evenly(0.2, 4).chain((scaleV) =>
@@ -110,6 +115,7 @@ const MEANINGS: readonly (readonly [step: { readonly id: string; readonly kind: 
           ['shorted', 'low'],
           ['bad contact', 'high'],
           ['unclear', 'unclear'],
+          ['far less than the other', 'unclear'],
         ],
         'ok',
       ),
@@ -138,6 +144,29 @@ const MEANINGS: readonly (readonly [step: { readonly id: string; readonly kind: 
         ],
         'clear',
       ),
+  ],
+  [
+    jointDrop,
+    ({ plusJointV, groundJointV }) => {
+      if (plusJointV === 'bad joint' && groundJointV === 'bad joint') return ['plus', 'ground'];
+      if (plusJointV === 'bad joint') return ['plus'];
+      if (groundJointV === 'bad joint') return ['ground'];
+      return [plusJointV === 'healthy' && groundJointV === 'healthy' ? 'ok' : 'unclear'];
+    },
+  ],
+  [
+    lowestVolts,
+    ({ lowestV }) => [
+      lowestV === 'no supply' ? 'none' : lowestV === 'pulled down' ? 'sags' : lowestV === 'holds' ? 'holds' : 'unclear',
+    ],
+  ],
+  [
+    fuseSides,
+    ({ inV, outV }) => {
+      if (inV === 'no supply') return ['no-feed'];
+      if (outV === 'no supply') return ['open'];
+      return [inV === 'healthy' && outV === 'healthy' ? 'whole' : 'sags'];
+    },
   ],
   [topStep, ({ topV }) => [topV === 'full' || topV === 'lowered' ? topV : 'unclear']],
   // The digits of the meter can leave it open what the band says.

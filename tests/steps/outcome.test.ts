@@ -14,7 +14,6 @@ import {
 } from '../../src/steps/outcome.ts';
 import { tonesOff } from '../../src/steps/profile/tones-off.ts';
 import { runOhms } from '../../src/steps/runs/run-ohms.ts';
-import { wireToFrame } from '../../src/steps/runs/wire-to-frame.ts';
 import { faderCentre } from '../../src/steps/settings/fader-centre.ts';
 import type { Answer, Step } from '../../src/steps/step.ts';
 import { rearPair } from '../../src/steps/unit/rear-pair.ts';
@@ -155,8 +154,8 @@ describe('findings', () => {
     },
   });
   it('give the outcome and the numbers of an answered step', () => {
-    expect(findings.outcome(wireToFrame.id)).toBe('shorted');
-    expect(findings.values(wireToFrame.id)).toEqual({ lowestOhm: 0.8 });
+    expect(findings.outcome('wire-to-frame')).toBe('shorted');
+    expect(findings.values('wire-to-frame')).toEqual({ lowestOhm: 0.8 });
   });
   it('count a step of another flow as not asked', () => {
     expect(findings.outcome('tones-off')).toBeUndefined();

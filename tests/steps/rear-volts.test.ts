@@ -1,8 +1,10 @@
 import { describe, expect, it } from 'vitest';
 import { EXAMPLE_RIGS } from '../../src/rig/examples.ts';
 import type { Rig } from '../../src/rig/rig.ts';
+import { ampIn } from '../../src/steps/amplifier/amp-in.ts';
 import { fedFromRear } from '../../src/steps/fitted/fed-from.ts';
 import { leastReferenceV, nothingBelowV } from '../../src/steps/tools/ac-volts.ts';
+import { senseLevel } from '../../src/steps/turn-on/sense-level.ts';
 import { rearPair } from '../../src/steps/unit/rear-pair.ts';
 import { expectClose } from '../compute/close.ts';
 import { type Digit, judged, on, whyUnusable } from './situation.ts';
@@ -44,6 +46,33 @@ describe('the rear pairs next to the front pair', () => {
   it('is uneven when one side is level and the other is not', () => {
     expect(read(2, 2, 1)).toBe('uneven');
     expect(read(2, 2, 12)).toBe('uneven');
+  });
+  it.each([
+    // Half as much again as the residue is still nothing: 0.075 V of 50 mV.
+    [0.074, 'none'],
+    [0.076, 'uneven'],
+    [1.5, 'ok'],
+  ])('takes %f V of 2 V as %s where 50 mV are there with the tone off', (valueV, outcome) => {
+    expect(judged(rearPair, { residueV: 0.05, frontV: 2, leftV: valueV, rightV: valueV }, FINE)).toBe(outcome);
+    // Nobody has to have read it: an old case has not.
+    expect(read(2, 0.05)).toBe('uneven');
+  });
+  it('asks for more volume where the residue would hide the tone, and says how much', () => {
+    // 0.4 V × 1.5 is more than 0.7 of 0.8 V, so 0.6 / 0.7 = 0.86 V are needed.
+    const hidden = { residueV: 0.4, frontV: 0.8, leftV: 0.8, rightV: 0.8 };
+    expect(whyUnusable(rearPair, hidden, FINE)).toEqual({
+      reading: 'frontV',
+      message: expect.stringContaining('at least 0.86 V'),
+    });
+    expect(whyUnusable(rearPair, { ...hidden, frontV: 0.86 }, FINE)).toBeNull();
+  });
+  it('is told to the readings further on: what the head unit leaves on its wires is no signal there either', () => {
+    const facts = { 'rear-pair': { readings: { residueV: '0.05', frontV: '2', leftV: '0', rightV: '0' } } };
+    const arriving = { sentV: 2, leftV: 0.07, rightV: 0.07 };
+    expect(judged(ampIn, arriving, on({}, '0.001', facts))).toBe('none');
+    expect(judged(ampIn, arriving, FINE)).toBe('low');
+    expect(judged(senseLevel, { usualV: 0.05, loudV: 0.07 }, on({}, '0.001', facts))).toBe('none');
+    expect(judged(senseLevel, { usualV: 0.05, loudV: 0.07 }, FINE)).not.toBe('none');
   });
   it('judges ratios only: the same at every volume', () => {
     for (const frontV of [0.5, 1, 2, 4, 8]) {

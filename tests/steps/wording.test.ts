@@ -4,17 +4,17 @@ import { ampWontTurnOn } from '../../machines/amp-wont-turn-on.ts';
 import { isAReflashNeeded } from '../../machines/is-a-reflash-needed.ts';
 import { noRearSound } from '../../machines/no-rear-sound.ts';
 import { whatIsInTheHeadUnit } from '../../machines/what-is-in-the-head-unit.ts';
+import { probesOf } from '../../src/components/flow/probes.ts';
 import { EXAMPLE_RIGS } from '../../src/rig/examples.ts';
+import { ALL_STEPS } from '../../src/steps/all.ts';
 import { CAUTIONS } from '../../src/steps/cautions.ts';
+import { conditionOf } from '../../src/steps/conditions.ts';
 import { EVERY_PART, type Step, TOOL_NAMES } from '../../src/steps/step.ts';
 import { TEST_POINTS } from '../../src/steps/test-points.ts';
 import { type Digit, on } from './situation.ts';
 
 const FLOWS = [noRearSound, ampWontTurnOn, isAReflashNeeded, whatIsInTheHeadUnit];
-const askedIn = FLOWS.flatMap((flow) =>
-  Object.values(flow.states).flatMap((state) => ('ask' in state ? [[flow.id, state.ask] as const] : [])),
-);
-const STEPS: ReadonlyMap<string, Step> = new Map(askedIn.map(([, step]) => [step.id, step]));
+const STEPS: ReadonlyMap<string, Step> = new Map(Object.entries(ALL_STEPS));
 const steps = [...STEPS.values()].map((step) => [step.id, step] as const);
 
 const DIGITS: readonly Digit[] = ['0.001', '0.01', '0.1'];
@@ -35,8 +35,11 @@ const wordsOf = (sentence: string) => sentence.split(/\s+/).filter((word) => /[\
 
 describe('the steps of all flows', () => {
   it('are one step for one name, whichever flow asks it', () => {
-    for (const [, step] of askedIn) expect(STEPS.get(step.id)).toBe(step);
-    expect(STEPS.size).toBeGreaterThan(40);
+    for (const flow of FLOWS) {
+      for (const [id, step] of flow.steps) expect(JSON.stringify(step)).toBe(JSON.stringify(STEPS.get(id)));
+      expect(flow.steps.size).toBeGreaterThan(5);
+    }
+    expect(STEPS.size).toBeGreaterThan(100);
   });
   it('have names that can stand in a link', () => {
     for (const id of STEPS.keys()) expect(id).toMatch(/^[a-z0-9]+(-[a-z0-9]+)*$/);
@@ -102,12 +105,19 @@ describe.each(steps)('%s', (id, step) => {
  */
 describe('the cautions of a step', () => {
   const where = (holds: (step: Step) => boolean) => [...STEPS.values()].filter(holds).map(({ id }) => id);
+  /** What is read before a step: its own cautions, and those of what it needs. */
+  const cautionsOf = (step: Step | undefined) => [
+    ...(step?.cautions ?? []),
+    ...(step?.conditions ?? []).flatMap((id) => conditionOf(id).cautions),
+  ];
   const without = (caution: keyof typeof CAUTIONS, ids: readonly string[]) =>
-    ids.filter((id) => !STEPS.get(id)?.cautions?.includes(caution));
+    ids.filter((id) => !cautionsOf(STEPS.get(id)).includes(caution));
   const touches = (point: RegExp) => (step: Step) =>
     step.kind === 'reading' &&
     SITUATIONS.some((s) =>
-      Object.values(typeof step.probes === 'function' ? step.probes(s) : step.probes).some((at) => point.test(at)),
+      Object.values(step.readings)
+        .flatMap((reading) => Object.values(probesOf(step, reading, s) ?? {}))
+        .some((at) => point.test(at)),
     );
 
   it('warn of the bridge output wherever a probe touches one of the head unit', () => {
@@ -145,7 +155,15 @@ describe('the cautions of a step', () => {
   });
   it('warn of the frame wherever a probe is on the plus of the supply', () => {
     const ids = where(touches(/^(battery-plus|fuse-in|fuse-out|amp-plus)$/));
-    expect(ids.toSorted()).toEqual(['amp-terminals', 'fuse-sides', 'plus-path', 'supply-under-load']);
+    expect(ids.toSorted()).toEqual([
+      'amp-terminals',
+      'fuse-sides',
+      'half-supply',
+      'joint-drop',
+      'lowest-volts',
+      'plus-path',
+      'supply-under-load',
+    ]);
     expect(without('plus-probe', ids)).toEqual([]);
   });
   it('warn of the lamp where one is the load or stands in for the fuse, and of the minus lead where the plus is opened', () => {
@@ -184,4 +202,28 @@ describe('the cautions of a step', () => {
     'body-fuse',
     'spare-fuse',
   ])('ask for the key off in %s, where a plug goes in or out', (id) => expect(without('key-off', [id])).toEqual([]));
+});
+
+/* A caller hears the spoken line and nothing else. Harm that the trade knows, from memory. */
+describe('the spoken line of a step', () => {
+  const phoneOf = (id: string) => STEPS.get(id)?.phone ?? '';
+  it.each(['lid-check', 'swap-outputs', 'swap-inputs', 'input-plug', 'body-fuse', 'one-by-one', 'spare-fuse'])(
+    'says key off in %s, before a plug or a fuse goes in or out',
+    (id) => expect(phoneOf(id)).toMatch(/key off/i),
+  );
+  it('asks for no swap of outputs while a wire may touch the frame', () =>
+    expect(phoneOf('swap-outputs')).toMatch(/^Skip this if .* touch the frame\./));
+  it.each(['supply-under-load', 'plus-path', 'joint-drop'])('says how the hot lamp is held in %s', (id) =>
+    expect(phoneOf(id)).toMatch(/very hot: hold it by its leads, away from seat and plastic\./),
+  );
+  it.each(['amp-terminals', 'supply-under-load', 'half-supply'])(
+    'keeps the probe off the frame at the battery plus in %s',
+    (id) => expect(phoneOf(id)).toMatch(/never touching the frame/),
+  );
+  it('sets a turn-on selector to wire and keeps the remote wire off before the jumper goes on', () =>
+    expect(phoneOf('remote-jumper')).toMatch(
+      /Key off, set it to wire\. The remote wire stays off\..* never to ground/,
+    ));
+  it('tells whoever has a meter that reads DC as AC to take another one', () =>
+    expect(phoneOf('meter-digit')).toMatch(/about 27\?.* another meter/));
 });

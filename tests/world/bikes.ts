@@ -45,6 +45,25 @@ export const look = (world: World, moment: Partial<Moment> = {}): Look => ({
   now: at(world, moment),
 });
 
+const ON_CONVERTER = { ...EXAMPLE_RIGS['frame-fairing'].amps[0], input: 'line' } as const;
+/** Two builds with a converter between the speaker wires of a factory unit and a line-level input. */
+export const CONVERTER_RIGS: Readonly<Record<string, Rig>> = {
+  'rear on a converter, switched by wire': {
+    ...EXAMPLE_RIGS['frame-fairing'],
+    frontFedBy: 'unit',
+    amps: [{ ...ON_CONVERTER, drives: 'rear' }],
+  },
+  'front and rear on a converter, one that listens': {
+    ...EXAMPLE_RIGS['frame-fairing'],
+    amps: [{ ...ON_CONVERTER, turnOn: 'signal' }],
+  },
+};
+
+/** Lead-acid is what a build has unless somebody says otherwise; here is one with a battery that guards itself. */
+export const LITHIUM_RIGS: Readonly<Record<string, Rig>> = {
+  'front and rear on one amplifier, lithium battery': { ...EXAMPLE_RIGS['frame-fairing'], batteryKind: 'lithium' },
+};
+
 export const anyBike: fc.Arbitrary<Rig> = fc.oneof(exampleRig, usualRig);
 
 /** A place that the bike has to have. */

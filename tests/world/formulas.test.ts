@@ -194,9 +194,9 @@ describe('the circuit agrees with the formula', () => {
         const world = healthyWorld(rig);
         const now = at(world, loudOn);
         world.amps.forEach(({ plusLead, groundLead }, i) => {
-          const { fuseOut, plus, ground: minus, groundRing } = ampNodes(i);
+          const { fuseOut, plusEnd, ground: minus, groundRing } = ampNodes(i);
           const drops = [
-            [`plus lead ${i}`, powerV(now, fuseOut, plus), plusLead],
+            [`plus lead ${i}`, powerV(now, fuseOut, plusEnd), plusLead],
             [`ground lead ${i}`, powerV(now, minus, groundRing), groundLead],
           ] as const;
           for (const [lead, lostV, { lengthM, sectionM2 }] of drops) {

@@ -1,104 +1,151 @@
-import type { FunctionComponent } from 'preact';
-import { useEffect, useMemo, useRef, useState } from 'preact/hooks';
-import type { Flow } from '../../../machines/rows.ts';
+import { useCallback, useEffect, useMemo, useRef, useState } from 'preact/hooks';
+import type { Late } from '../../../machines/machine.ts';
 import { handOver } from '../../browser/case-store.ts';
+import { draftOf, dropDraft, keepDraft } from '../../browser/drafts.ts';
 import { useCase } from '../../browser/use-case.ts';
 import { useSeat } from '../../browser/use-seat.ts';
-import { answered, confirmed, cured, learntHere, noted, repaired, revised } from '../../case/change.ts';
-import { FLOWS, type FlowId, isFlowId } from '../../case/flows.ts';
-import type { Standing } from '../../case/replay.ts';
+import { type AnyFlow, isStaged } from '../../case/any-flow.ts';
+import { answered, confirmed, leftAsItIs, noted, revised } from '../../case/change.ts';
+import type { Case } from '../../case/events.ts';
+import type { Open, Standing } from '../../case/standing.ts';
 import { CAUTIONS } from '../../steps/cautions.ts';
+import { outcomeOf } from '../../steps/outcome.ts';
 import type { Answer, Facts, Step } from '../../steps/step.ts';
+import { Signed } from '../caution/Cautions.tsx';
+import { CaseTools } from './CaseTools.tsx';
+import { Notices } from './Notices.tsx';
 import { OpenStep } from './OpenStep.tsx';
-import { ProofOfCure } from './ProofOfCure.tsx';
-import { type LoadTable, useParts } from './use-parts.ts';
+import { Overtaken } from './Overtaken.tsx';
+import type { PageData } from './page-data.ts';
+import type { Ready } from './ready.ts';
+import { type LoadParts, useParts } from './use-parts.ts';
 import { fromMyBike, Wire } from './Wire.tsx';
 
-export interface FlowPageProps {
-  readonly flow: Flow;
+export interface FlowPageProps extends PageData {
+  /** The flow as far as its first questions need it. */
+  readonly opening: AnyFlow;
+  /** Where a case of this flow stands, given as much of it as is there. */
+  readonly stand: (flow: AnyFlow, it: Case, late: Late | undefined) => Standing;
   /** The address of the site's root, with a slash at its end. */
   readonly root: string;
-  /** Fetches who can be behind the complaint. A plan has none. */
-  readonly loadTable?: LoadTable;
-  /** The step that shows the ranked answer before it asks. */
-  readonly rankAt?: string;
-  /** Whether its verdicts are fixes that can be tried, and cured or not. */
-  readonly repairs?: boolean;
-  /** The flows that a verdict can be taken on to, with the same facts. */
-  readonly goesOnIn?: readonly FlowId[];
-  /** Something drawn under the open step or the verdict. */
-  readonly picture?: FunctionComponent<Standing>;
+  readonly load: LoadParts;
 }
+
+/** A question that was opened by hand: one that was answered before, or one whose turn has not come. */
+interface ByHand {
+  readonly step: Step;
+  readonly why: 'again' | 'out of turn';
+}
+
+/** What is fitted and told needs nothing done first; what is looked at and measured comes with the parts that say it. */
+const NOTHING_TO_DO: Ready = { bike: [], phone: [], standing: [], cautions: [] };
 
 const sameAnswer = (a: Answer, b: Answer | undefined): boolean => JSON.stringify(a) === JSON.stringify(b);
 
-/** The way to the flow that takes this case on. */
-function OnwardButton(props: { readonly to: FlowId; readonly because: string; readonly onGo: (id: FlowId) => void }) {
-  const { to, because, onGo } = props;
-  return (
-    <section class="notice" aria-label="Go on in another flow">
-      <p>{because}</p>
-      <button type="button" class="go" onClick={() => onGo(to)}>
-        Go on with “{FLOWS[to].title}”
-      </button>
-    </section>
-  );
+/** Taken once more, a number is never quite the same. What counts is what it means. */
+function sameOutcome(step: Step, given: Answer, { rig, facts, findings }: Standing): boolean {
+  const outcome = (answer: Answer) => outcomeOf(step, { rig, facts: { ...facts, [step.id]: answer } });
+  const before = facts[step.id];
+  return outcome(given) === (before ? outcome(before) : outcomeOf(step, findings));
+}
+
+/** What a second answer does to a case, where the first one is in doubt. */
+function afterDoubt(it: Case, step: Step, given: Answer, standing: Standing): Case {
+  if ('cannot' in given) return leftAsItIs(it, step.id);
+  return sameOutcome(step, given, standing) ? confirmed(it, step.id) : revised(it, step.id, given);
+}
+
+/** Names what is open: as long as it stays, nothing is brought into view anew. */
+function nameOf(open: Open): string {
+  switch (open.kind) {
+    case 'step':
+      return open.step.id;
+    case 'doubt':
+      return `${open.step.id} again`;
+    case 'cause':
+      return open.cause;
+    case 'verdict':
+      return open.verdict.id;
+    case 'onward':
+      return `onward to ${open.to.flow}`;
+    default:
+      return open.kind;
+  }
 }
 
 /** Everything of a flow on one page: the wire of what was answered, the open question or the verdict, what is left. */
-export function FlowPage({ flow, root, loadTable, rankAt, repairs, goesOnIn, picture: Picture }: FlowPageProps) {
-  const session = useCase(flow);
-  const { case: it, ready, standing, notices, keptAside, bikeChanged, move, goBack } = session;
-  const { startAgain, reopenAside, takeMyBike } = session;
+export function FlowPage({ opening, stand, root, load, links, goesOnIn }: FlowPageProps) {
+  const { parts, missing, fetchNow } = useParts(load);
+  const flow = parts?.fault?.flow ?? opening;
+  const late = parts?.fault?.late;
+  const standOf = useCallback((it: Case) => stand(flow, it, late), [flow, stand, late]);
+  const whole = async () => (await load()).fault?.flow ?? opening;
+  const session = useCase({ flow, whole, stand: standOf, root });
+  const { case: it, ready, standing, move } = session;
   const seat = useSeat();
-  const [changing, setChanging] = useState<Step>();
-  const open = useRef<HTMLLIElement>(null);
+  const [byHand, setByHand] = useState<ByHand>();
+  const place = useRef<HTMLLIElement>(null);
 
-  const asked = changing ?? ('step' in standing.open ? standing.open.step : undefined);
-  const shown = asked?.id ?? ('verdict' in standing.open ? standing.open.verdict.id : '');
+  const open: Open = byHand ? { kind: 'step', step: byHand.step } : standing.open;
+  const asked = 'step' in open ? open.step : undefined;
+  const shown = byHand ? `${byHand.step.id} ${byHand.why}` : nameOf(open);
   const needsParts = ready && (asked === undefined || asked.kind === 'reading');
-  const { parts, missing } = useParts(needsParts, loadTable);
+  useEffect(() => {
+    if (needsParts && !parts) fetchNow();
+  }, [needsParts]);
   const waiting = needsParts && !parts;
-  const table = useMemo(() => parts?.tableFor?.(standing), [parts, standing]);
-  const toCheck = useMemo(() => {
-    const found = table && parts?.answerToCheck(flow.steps, standing, table, standing.checked);
-    return found ? flow.steps.get(found.step) : undefined;
-  }, [flow, parts, table, standing]);
+  const view = useMemo(
+    () => (parts?.fault && isStaged(flow) ? parts.fault.viewOf(flow, standing, parts.fault.late) : undefined),
+    [flow, parts, standing],
+  );
   const first = useRef(true);
   useEffect(() => {
     if (!ready || waiting) return;
     // A fresh case is read from its top; otherwise the open question is brought up, and read out when it is new.
-    if (!first.current || standing.terminals.length > 0) open.current?.scrollIntoView({ block: 'start' });
-    if (!first.current) open.current?.querySelector('h1')?.focus({ preventScroll: true });
+    if (!first.current || standing.terminals.length > 0) place.current?.scrollIntoView({ block: 'start' });
+    if (!first.current) place.current?.querySelector('h1')?.focus({ preventScroll: true });
     first.current = false;
   }, [shown, ready, waiting, standing.cured, standing.repairs.length]);
 
-  const answer = (given: Answer, note?: string) => {
-    if (!asked) return;
-    const next = !changing
-      ? answered(it, asked.id, given)
-      : sameAnswer(given, standing.facts[asked.id])
-        ? confirmed(it, asked.id)
-        : revised(it, asked.id, given);
-    move(note === undefined ? next : noted(next, note));
-    setChanging(undefined);
+  const doubted = open.kind === 'doubt';
+  const given = (step: Step, answer: Answer): Case => {
+    if (open.kind === 'doubt') return afterDoubt(it, step, answer, standing);
+    if (byHand?.why !== 'again') return answered(it, step.id, answer);
+    return sameAnswer(answer, standing.facts[step.id]) ? confirmed(it, step.id) : revised(it, step.id, answer);
   };
-  const goOnIn = (id: FlowId, told?: Facts) => {
-    const noRoom = handOver(it, standing, id, told);
-    if (noRoom === undefined) location.href = root + FLOWS[id].path;
-    else session.tell(noRoom);
+  const answer = (step: Step, answer: Answer, note?: string) => {
+    const next = given(step, answer);
+    if (!move(note === undefined ? next : noted(next, note))) return;
+    dropDraft(it, step.id);
+    setByHand(undefined);
   };
-  const keepAsItWas = () => {
-    if (changing && changing === toCheck) move(confirmed(it, changing.id));
-    setChanging(undefined);
+  const goOn = (id: string, told?: Facts) =>
+    session.unlessOvertaken(() => {
+      const noRoom = handOver(it, standing, id, told);
+      if (noRoom !== undefined) session.tell(noRoom);
+      else if (links[id]) location.href = root + links[id].path;
+    });
+  const leaveByHand = () => {
+    if (byHand) dropDraft(it, byHand.step.id);
+    setByHand(undefined);
   };
-  // What “my bike” says stands on no terminal of its own.
-  const changedAt = standing.terminals.findIndex(({ step }) => step.id === changing?.id);
-  const before = changedAt < 0 ? standing.terminals : standing.terminals.slice(0, changedAt);
-  const was = changing ? standing.facts[changing.id] : standing.unusable;
-  const verdict = 'verdict' in standing.open && !changing ? standing.open : undefined;
-  const lastRepair = standing.repairs.at(-1);
-  const onward = verdict && learntHere(it) ? verdict.verdict.handsOver?.(standing.findings) : undefined;
+  const reopen = (step: Step) => setByHand({ step, why: 'again' });
+  // In a flow of rows what comes after a changed answer may not be asked any more; a fault flow keeps it all.
+  const changedAt = byHand ? standing.terminals.findIndex(({ step }) => step.id === byHand.step.id) : -1;
+  const terminals = isStaged(flow)
+    ? standing.terminals.filter((_, i) => i !== changedAt)
+    : standing.terminals.slice(0, changedAt < 0 ? undefined : changedAt);
+  const Picture = parts?.Picture;
+  const ended = !asked && parts;
+  const repaired = it.events.at(-1);
+  const takeOn = goesOnIn.map(
+    (id) =>
+      links[id] && (
+        <button key={id} type="button" onClick={() => goOn(id)}>
+          Take these answers to “{links[id].title}”
+        </button>
+      ),
+  );
 
   return (
     <div class="flow">
@@ -106,159 +153,98 @@ export function FlowPage({ flow, root, loadTable, rankAt, repairs, goesOnIn, pic
         <li class="wire-start">
           <p class="flow-title">{flow.title}</p>
           {it.events.length < 2 && (
-            <p class="caution">{CAUTIONS.riding} Stop at a hot smell, at smoke, or when a fuse opens twice.</p>
+            <Signed
+              word="Danger"
+              sentences={[CAUTIONS.riding, 'Stop at a hot smell, at smoke, or when a fuse opens twice.']}
+            />
           )}
+          {terminals.length > 0 && <p class="hint">Tap an answer to give it again.</p>}
         </li>
-        {notices.length > 0 && (
-          <li>
-            <div class="notice" role="status">
-              {notices.map((notice) => (
-                <p key={notice}>{notice}</p>
-              ))}
-            </div>
-          </li>
-        )}
-        {keptAside && (
-          <li>
-            <div class="notice">
-              <p>A case you had here before is kept.</p>
-              <button type="button" onClick={reopenAside}>
-                Open my earlier case again
-              </button>
-            </div>
-          </li>
-        )}
-        {bikeChanged && (
-          <li>
-            <div class="notice">
-              <p>“My bike” says something else than this case was begun with.</p>
-              <button type="button" onClick={takeMyBike}>
-                Work it out for my bike as it is saved now
-              </button>
-            </div>
-          </li>
-        )}
-        <Wire known={fromMyBike(flow, standing)} root={root} terminals={before} onChange={setChanging} />
-        <li class="open-step" ref={open}>
-          {it.events.at(-1)?.type === 'repair' && !verdict && (
-            <p class="notice">The repair is noted. What it cannot have changed is kept; the rest is asked again.</p>
+        <Notices session={session} />
+        <Wire known={fromMyBike(flow, standing)} root={root} terminals={terminals} onReopen={reopen} />
+        <li class="open-step" ref={place}>
+          {repaired?.type === 'repair' && asked && (
+            <p class="notice" role="status">
+              {repaired.result === 'not-it'
+                ? 'Noted: it is not that.'
+                : 'The repair is noted. What it cannot have changed is kept; the rest is asked again.'}
+            </p>
+          )}
+          {session.overtaken > 0 && (
+            <Overtaken times={session.overtaken} onTake={session.takeNewer} onKeep={session.goOnWithThis} />
           )}
           {waiting && missing && (
             <p class="notice" role="status">
               The rest of this page has not arrived. Find a signal and load it again. Your answers are kept.
             </p>
           )}
-          {parts && toCheck && !changing && standing.cured === undefined && (
-            <parts.CheckAgain
-              step={toCheck}
-              standing={standing}
-              onCheck={() => setChanging(toCheck)}
-              onKeep={() => move(confirmed(it, toCheck.id))}
-            />
-          )}
           {asked && (
             <>
-              {parts && table && asked.id === rankAt && !changing && (
-                <parts.RankedSoFar flow={flow} standing={standing} suspects={table.suspects} />
-              )}
               <OpenStep
                 key={shown}
                 step={asked}
                 situation={standing}
+                ready={parts?.common.readyFor(asked, it, flow.steps, standing) ?? NOTHING_TO_DO}
                 seat={seat}
-                was={was}
-                lastTime={session.read[asked.id]}
+                was={doubted ? undefined : byHand ? standing.facts[asked.id] : standing.unusable}
+                lastTime={doubted ? undefined : session.read[asked.id]}
+                draft={ready ? draftOf(it, asked.id) : {}}
                 notes={standing.notes}
                 parts={parts}
                 disabled={!ready}
+                justCame={!first.current}
+                doubt={
+                  open.kind === 'doubt' && view ? parts?.fault?.doubtInWords(view, asked, open.because) : undefined
+                }
+                whyNow={view && parts?.fault?.whyNow(view, asked)}
                 root={root}
-                onAnswer={answer}
+                onDraft={(texts) => keepDraft(it, asked.id, texts)}
+                onAnswer={(given, note) => answer(asked, given, note)}
               />
-              {changing && (
-                <button type="button" class="plain" onClick={keepAsItWas}>
-                  Keep the answer as it was
+              {byHand && (
+                <button type="button" class="plain" onClick={leaveByHand}>
+                  {byHand.why === 'again' ? 'Keep the answer as it was' : 'Back to the question that was open'}
                 </button>
               )}
+              {view && !byHand && !doubted && parts?.fault && (
+                <parts.fault.OutOfTurn
+                  view={view}
+                  now={asked}
+                  onOpen={(step) => setByHand({ step, why: 'out of turn' })}
+                />
+              )}
+              {Picture && <Picture {...standing} />}
             </>
           )}
-          {verdict && standing.cured === verdict.verdict.id && (
-            <div class="notice" role="status">
-              <p>Noted as cured. Ride, and listen once more.</p>
-              <button type="button" onClick={() => move(repaired(it, verdict.verdict.id))}>
-                It came back
-              </button>
-            </div>
-          )}
-          {verdict && lastRepair === verdict.verdict.id && (
-            <div class="notice" role="status">
-              <p>The same answer came up again after this repair. First check the repair itself:</p>
-              <ProofOfCure remedy={verdict.remedy} findings={standing.findings} />
-              {parts && table && (
-                <parts.NextLikeliest standing={standing} suspects={table.suspects} tried={standing.repairs} />
-              )}
-            </div>
-          )}
-          {verdict && parts && (
-            <parts.VerdictView
-              verdict={verdict.verdict}
-              remedy={verdict.verdict.remedy(standing.findings, table?.suspects)}
-              standing={standing}
+          {ended && view && parts.fault && (
+            <parts.fault.FaultEnd
+              key={shown}
+              view={view}
+              case={it}
               root={root}
-              onChange={setChanging}
-              proofTitle={repairs ? 'Prove the cure' : 'Check it'}
-              picture={Picture && <Picture {...standing} />}
-              onward={
-                onward &&
-                isFlowId(onward.flow) && (
-                  <OnwardButton to={onward.flow} because={onward.because} onGo={(id) => goOnIn(id, onward.answers)} />
-                )
-              }
-            >
-              {repairs && standing.cured !== verdict.verdict.id && (
-                <>
-                  <button type="button" class="go" onClick={() => move(cured(it, verdict.verdict.id))}>
-                    It’s cured
-                  </button>
-                  <button type="button" onClick={() => move(repaired(it, verdict.verdict.id))}>
-                    Still wrong, go on looking
-                  </button>
-                </>
-              )}
-            </parts.VerdictView>
+              onMove={move}
+              onReopen={reopen}
+              onGoOn={goOn}
+              goesOn={takeOn}
+            />
           )}
-          {!verdict && Picture && <Picture {...standing} />}
-          {verdict &&
-            goesOnIn?.map((id) => (
-              <button key={id} type="button" onClick={() => goOnIn(id)}>
-                Take these answers to “{FLOWS[id].title}”
-              </button>
-            ))}
-          <div class="case-tools">
-            {goBack && !changing && (
-              <button type="button" class="plain" onClick={goBack}>
-                Back one step
-              </button>
-            )}
-            {it.events.length > 1 && (
-              <>
-                {parts && <parts.Notes case={it} notes={standing.notes} onNote={move} />}
-                {parts && <parts.Share case={it} title={`Sidestand: ${flow.title}`} />}
-                <button type="button" class="plain" onClick={startAgain}>
-                  Start a new case
-                </button>
-              </>
-            )}
-          </div>
+          {ended && open.kind === 'verdict' && parts.plan && (
+            <>
+              <parts.plan.VerdictView
+                verdict={open.verdict}
+                remedy={open.remedy}
+                standing={standing}
+                root={root}
+                onReopen={reopen}
+                picture={Picture && <Picture {...standing} />}
+              />
+              {takeOn}
+            </>
+          )}
+          <CaseTools session={session} parts={parts} title={flow.title} canGoBack={!byHand} />
         </li>
       </ol>
-      {parts && table && asked && (
-        <parts.SuspectStrip
-          flow={flow}
-          standing={standing}
-          suspects={table.suspects}
-          doubted={changing ? undefined : toCheck}
-        />
-      )}
+      {view && parts?.fault && <parts.fault.Suspects view={view} />}
     </div>
   );
 }

@@ -11,24 +11,36 @@ interface Props {
   readonly situation: Situation;
   readonly typed: Readonly<Record<string, string>>;
   readonly fromLastTime: boolean;
+  /** What was typed in this step and not sent, by field. */
+  readonly draft: Readonly<Record<string, string>>;
   readonly showBandsAtOnce: boolean;
   readonly disabled: boolean;
   /** The address of the site's root. */
   readonly root: string;
   readonly seat: Seat;
   readonly notes: readonly string[];
+  readonly onDraft: (texts: Readonly<Record<string, string>>) => void;
   readonly onAnswer: (answer: Answer, note?: string) => void;
 }
+
+/** The field of the volume step, among the readings that were typed and not sent. */
+const VOLUME = 'volume step';
 
 const volumeNote = (step: ReadingStep) => `${step.short}, volume step: `;
 
 /** What a measurement needs on the screen: its tones, the drawing with the points of the reading in hand, the fields. */
-export function Measuring({ root, seat, notes, onAnswer, ...form }: Props) {
+export function Measuring({ root, seat, notes, onDraft, onAnswer, ...form }: Props) {
   const { step, situation } = form;
   const [reached, setReached] = useState(Object.keys(step.readings)[0] ?? '');
   const reading = step.readings[reached];
   const noted = notes.findLast((note) => note.startsWith(volumeNote(step)))?.slice(volumeNote(step).length) ?? '';
-  const [volume, setVolume] = useState(noted);
+  const [volume, setVolume] = useState(form.draft[VOLUME] ?? noted);
+  const [draft, setDraft] = useState(form.draft);
+  const keep = (name: string, text: string) => {
+    const next = { ...draft, [name]: text };
+    setDraft(next);
+    onDraft(next);
+  };
   const said = volume.trim();
   const note = said === '' || said === noted ? undefined : volumeNote(step) + said;
   return (
@@ -44,7 +56,10 @@ export function Measuring({ root, seat, notes, onAnswer, ...form }: Props) {
             autocomplete="off"
             value={volume}
             disabled={form.disabled}
-            onInput={(event) => setVolume(event.currentTarget.value)}
+            onInput={(event) => {
+              setVolume(event.currentTarget.value);
+              keep(VOLUME, event.currentTarget.value);
+            }}
           />
         </p>
       )}
@@ -53,7 +68,7 @@ export function Measuring({ root, seat, notes, onAnswer, ...form }: Props) {
         reading={reading?.label ?? step.short}
         probes={probesOf(step, reading, situation)}
       />
-      <ReadingForm {...form} onReach={setReached} onAnswer={(answer) => onAnswer(answer, note)} />
+      <ReadingForm {...form} onReach={setReached} onType={keep} onAnswer={(answer) => onAnswer(answer, note)} />
     </>
   );
 }

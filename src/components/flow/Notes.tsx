@@ -1,11 +1,13 @@
 import { useState } from 'preact/hooks';
 import { noted } from '../../case/change.ts';
 import type { Case } from '../../case/events.ts';
+import { MOST_NOTE_CHARS } from '../../case/limits.ts';
 
 interface Props {
   readonly case: Case;
   readonly notes: readonly string[];
-  readonly onNote: (next: Case) => void;
+  /** Gives whether the note was taken. */
+  readonly onNote: (next: Case) => boolean;
 }
 
 /** Free notes of a case: a volume step, a wire colour, a name to call back. They travel with the link. */
@@ -14,8 +16,7 @@ export function Notes({ case: it, notes, onNote }: Props) {
   const add = (event: Event) => {
     event.preventDefault();
     if (text.trim() === '') return;
-    onNote(noted(it, text.trim().slice(0, 1000)));
-    setText('');
+    if (onNote(noted(it, text.trim().slice(0, MOST_NOTE_CHARS)))) setText('');
   };
   return (
     <details class="notes">
@@ -30,7 +31,7 @@ export function Notes({ case: it, notes, onNote }: Props) {
         <textarea
           id="note"
           rows={3}
-          maxLength={1000}
+          maxLength={MOST_NOTE_CHARS}
           value={text}
           onInput={(event) => setText(event.currentTarget.value)}
         />

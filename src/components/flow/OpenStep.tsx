@@ -1,29 +1,56 @@
 import { useEffect, useRef, useState } from 'preact/hooks';
 import type { Seat } from '../../browser/seat.ts';
 import { useNumberKeys } from '../../browser/use-number-keys.ts';
-import { CAUTIONS } from '../../steps/cautions.ts';
 import { offered } from '../../steps/outcome.ts';
 import type { Answer, Situation, Step } from '../../steps/step.ts';
 import { TOOL_NAMES } from '../../steps/step.ts';
+import { Cautions } from '../caution/Cautions.tsx';
+import { Before } from './Before.tsx';
 import { CannotAnswer } from './CannotAnswer.tsx';
 import { minutesInWords } from './minutes.ts';
+import type { Ready } from './ready.ts';
+import { Say } from './Say.tsx';
 import type { Parts } from './use-parts.ts';
 
 interface Props {
   readonly step: Step;
   readonly situation: Situation;
+  /** What has to be done before it. */
+  readonly ready: Ready;
   readonly seat: Seat;
   /** The answer that is being changed, or one that could not be used. */
   readonly was: Answer | undefined;
   /** What was read the last time that this step was asked, when it is asked again. */
   readonly lastTime: Readonly<Record<string, string>> | undefined;
+  /** What was typed in it and not sent, by field. */
+  readonly draft: Readonly<Record<string, string>>;
   readonly notes: readonly string[];
   readonly parts: Parts | undefined;
   readonly disabled: boolean;
+  /** Whether another question stood here a moment ago: the second tap of a double tap was meant for that one. */
+  readonly justCame: boolean;
+  /** Why it is asked once more, where it was answered and the answer is in doubt. */
+  readonly doubt: string | undefined;
+  /** What it can tell apart now. */
+  readonly whyNow: string | undefined;
   /** The address of the site's root. */
   readonly root: string;
+  readonly onDraft: (texts: Readonly<Record<string, string>>) => void;
   /** A note may go with an answer. */
   readonly onAnswer: (answer: Answer, note?: string) => void;
+}
+
+/** A double tap is over after this. */
+const DOUBLE_TAP_MS = 400;
+
+/** For a moment after another question stood here, taps are not for this one. */
+function useSettling(justCame: boolean): boolean {
+  const [settling, setSettling] = useState(justCame);
+  useEffect(() => {
+    const timer = setTimeout(() => setSettling(false), DOUBLE_TAP_MS);
+    return () => clearTimeout(timer);
+  }, []);
+  return settling;
 }
 
 function Answers({ step, situation, seat, was, lastTime, parts, ...rest }: Props) {
@@ -31,7 +58,7 @@ function Answers({ step, situation, seat, was, lastTime, parts, ...rest }: Props
     if (!parts) return null;
     const typed = was && 'readings' in was ? was.readings : undefined;
     return (
-      <parts.Measuring
+      <parts.common.Measuring
         {...rest}
         key={step.id}
         step={step}
@@ -65,10 +92,17 @@ function Answers({ step, situation, seat, was, lastTime, parts, ...rest }: Props
   );
 }
 
+/** What a question without an answer is left with: it is not known, not done, or not done a second time. */
+const leaveLabel = (quick: boolean, doubted: boolean): string => {
+  if (doubted) return 'I can’t take it again';
+  return quick ? 'I don’t know' : 'I can’t do this';
+};
+
 /** One question: what to do, how, with what care, and the ways to answer. A question of a moment shows its answers first. */
 export function OpenStep(props: Props) {
-  const { step, situation, seat, was, disabled, root, onAnswer } = props;
+  const { step, situation, ready, seat, was, disabled, justCame, doubt, whyNow, root, onAnswer } = props;
   const [leaving, setLeaving] = useState(false);
+  const settling = useSettling(justCame);
   const leaveButton = useRef<HTMLButtonElement>(null);
   const hasLeft = useRef(false);
   useEffect(() => {
@@ -80,8 +114,8 @@ export function OpenStep(props: Props) {
   const quick = step.minutes < 1;
   const byKey = step.kind !== 'reading';
   const goOnWithout = () => onAnswer({ cannot: true });
-  const leave = () => (step.ifCannot && !leaving ? setLeaving(true) : goOnWithout());
-  useNumberKeys(seat === 'phone' && !disabled && byKey, (n) => {
+  const leave = () => (step.ifCannot && doubt === undefined && !leaving ? setLeaving(true) : goOnWithout());
+  useNumberKeys(seat === 'phone' && !disabled && !settling && byKey, (n) => {
     const [option] = offered(step, situation)[n - 1] ?? [];
     if (n === 0) leave();
     else if (option !== undefined) onAnswer({ option });
@@ -97,45 +131,49 @@ export function OpenStep(props: Props) {
   );
   return (
     <>
-      <p class="say seat-only-phone">
-        <span class="hint">Say: </span>
-        {step.phone}
-      </p>
-      <h1 tabIndex={-1}>{step.ask}</h1>
+      {doubt !== undefined && (
+        <p class="notice" id="doubt">
+          {doubt}
+        </p>
+      )}
+      <Say step={step} situation={situation} ready={ready} />
+      <h1 tabIndex={-1} aria-describedby={doubt === undefined ? undefined : 'doubt'}>
+        {step.ask}
+      </h1>
       {!quick && (
         <p class="hint">
           Takes {minutesInWords(step.minutes)}, with {TOOL_NAMES[step.tool]}.
         </p>
       )}
-      {step.cautions?.map((id) => (
-        <p key={id} class="caution">
-          {CAUTIONS[id]}
-        </p>
-      ))}
+      <Cautions ids={[...ready.cautions, ...(step.cautions ?? [])]} />
+      <Before ready={ready} />
       {!quick && how}
-      <Answers {...props} />
-      {leaving && step.ifCannot ? (
-        <CannotAnswer instead={step.ifCannot} byKey={byKey} onGoOn={goOnWithout} onBack={() => setLeaving(false)} />
-      ) : (
-        <button
-          type="button"
-          class="plain"
-          ref={leaveButton}
-          disabled={disabled}
-          aria-pressed={was && 'cannot' in was ? 'true' : undefined}
-          onClick={leave}
-        >
-          {quick ? 'I don’t know' : 'I can’t do this'}
-          {byKey && (
-            <span class="key seat-only-phone" aria-hidden="true">
-              0
-            </span>
-          )}
-        </button>
-      )}
+      <div inert={settling}>
+        <Answers {...props} />
+        {leaving && step.ifCannot ? (
+          <CannotAnswer instead={step.ifCannot} byKey={byKey} onGoOn={goOnWithout} onBack={() => setLeaving(false)} />
+        ) : (
+          <button
+            type="button"
+            class="plain"
+            ref={leaveButton}
+            disabled={disabled}
+            aria-pressed={was && 'cannot' in was ? 'true' : undefined}
+            onClick={leave}
+          >
+            {leaveLabel(quick, doubt !== undefined)}
+            {byKey && (
+              <span class="key seat-only-phone" aria-hidden="true">
+                0
+              </span>
+            )}
+          </button>
+        )}
+      </div>
       {quick && how}
       <details class="why" key={`${step.id}-${seat}`} open={seat === 'learning'}>
         <summary>Why this question?</summary>
+        {whyNow && <p>{whyNow}</p>}
         <p>{step.why}</p>
         {step.article && (
           <p>

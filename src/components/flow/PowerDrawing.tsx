@@ -7,10 +7,12 @@ const POWER_PLACES = {
   'battery-plus': [16, 54],
   'fuse-in': [84, 40],
   'fuse-out': [136, 40],
+  'plus-copper': [164, 40],
   'amp-plus': [194, 40],
   'amp-remote': [194, 86],
   'remote-start': [160, 86],
   'amp-ground': [194, 120],
+  'ground-copper': [182, 140],
 } as const satisfies Partial<Record<TestPoint, Place>>;
 type PowerPoint = keyof typeof POWER_PLACES;
 

@@ -1,11 +1,14 @@
-import type { Findings } from '../../steps/outcome.ts';
-import { toolsAtHand } from '../../steps/tools/tools-at-hand.ts';
-import { proofFor } from '../../verdicts/proof.ts';
-import type { Remedy } from '../../verdicts/verdict.ts';
+import type { ProofOfCure as Proof } from '../../causes/cause.ts';
+import { proofFor } from '../../causes/proof-of-cure.ts';
+
+interface Props {
+  readonly proof: string | Proof;
+  readonly hasMeter: boolean;
+}
 
 /** The check that proves a cure, with the tools that are at hand. The other one, if there is one, is folded behind it. */
-export function ProofOfCure({ remedy, findings }: { readonly remedy: Remedy; readonly findings: Findings }) {
-  const { first, other } = proofFor(remedy.proof, findings.outcome(toolsAtHand.id) === 'meter');
+export function ProofOfCure({ proof, hasMeter }: Props) {
+  const { first, other } = proofFor(proof, hasMeter);
   return (
     <>
       <p>{first}</p>

@@ -1,5 +1,6 @@
 import { isPossible } from '../../steps/outcome.ts';
 import type { Reading, ReadingStep } from '../../steps/step.ts';
+import type { Fault } from './reading-fault.ts';
 
 interface Props {
   readonly step: ReadingStep;
@@ -9,10 +10,11 @@ interface Props {
   /** Whether its text is only there to be typed over. */
   readonly old: boolean;
   /** What is wrong with it, once it is time to say so. */
-  readonly fault: string | null;
+  readonly fault: Fault | null;
   readonly disabled: boolean;
   readonly onText: (text: string) => void;
   readonly onReach: () => void;
+  readonly onLeave: () => void;
 }
 
 export const fieldId = (reading: string) => `reading-${reading}`;
@@ -28,9 +30,20 @@ function goOn(event: KeyboardEvent, { step, name }: Props): void {
   field?.select();
 }
 
+/**
+ * A button below sees to the faults by itself, and a sentence that appears between its press and its release would push
+ * it from under the finger. The button beside the field stays where it is.
+ */
+const goesToAButton = ({ relatedTarget, currentTarget }: FocusEvent) =>
+  relatedTarget instanceof HTMLButtonElement && !(currentTarget as Element).parentElement?.contains(relatedTarget);
+
 /** The field of one reading, with its unit and, for ohms, a key for an open circuit. */
 export function ReadingField(props: Props) {
-  const { step, name, reading, text, old, fault, disabled, onText, onReach } = props;
+  const { step, name, reading, text, old, fault, disabled, onText, onReach, onLeave } = props;
+  const takeMeaning = (meant: string) => {
+    onText(meant);
+    document.getElementById(fieldId(name))?.focus(); // the button goes away with the question
+  };
   return (
     <>
       <div class="reading">
@@ -51,6 +64,7 @@ export function ReadingField(props: Props) {
           aria-describedby={fault ? `fault-${name}` : undefined}
           onInput={(event) => onText(event.currentTarget.value)}
           onFocus={onReach}
+          onBlur={(event) => !goesToAButton(event) && onLeave()}
           // A tap puts the caret into the old number, and the click comes after it.
           onClick={(event) => old && event.currentTarget.select()}
           onKeyDown={(event) => goOn(event, props)}
@@ -64,7 +78,17 @@ export function ReadingField(props: Props) {
       </div>
       {fault && (
         <p class="reading-error" id={`fault-${name}`}>
-          {fault}
+          {fault.message}
+        </p>
+      )}
+      {fault?.meanings && (
+        <p class="meanings">
+          {fault.meanings.map(({ label, text: meant }) => (
+            <button key={meant} type="button" disabled={disabled} onClick={() => takeMeaning(meant)}>
+              {label}
+              <span class="sr-only">, for {reading.label}</span>
+            </button>
+          ))}
         </p>
       )}
     </>

@@ -1,8 +1,8 @@
 import { useState } from 'preact/hooks';
-import { parseQuantity } from '../../compute/quantity.ts';
-import { isPossible, missingReadings, valuesIn } from '../../steps/outcome.ts';
+import { missingReadings, valuesIn } from '../../steps/outcome.ts';
 import type { Answer, ReadingStep, Situation } from '../../steps/step.ts';
 import { fieldId, ReadingField } from './ReadingField.tsx';
+import { type Fault, faultOf, isSaidWhileTyping } from './reading-fault.ts';
 import { Scale } from './Scale.tsx';
 
 interface Props {
@@ -12,32 +12,27 @@ interface Props {
   readonly typed: Readonly<Record<string, string>>;
   /** Whether that was read the last time that this step was asked, and is only there to be typed over. */
   readonly fromLastTime: boolean;
+  /** What was typed here and not sent, by field. */
+  readonly draft: Readonly<Record<string, string>>;
   readonly showBandsAtOnce: boolean;
   readonly disabled: boolean;
   /** A field was reached. */
   readonly onReach: (reading: string) => void;
+  readonly onType: (reading: string, text: string) => void;
   readonly onAnswer: (answer: Answer) => void;
-}
-
-const REALLY = 'If the meter really shows this, choose “I can’t do this”: we go on without it.';
-
-/** What is wrong with one reading as typed, or null. */
-function faultOf(step: ReadingStep, name: string, text: string): string | null {
-  const reading = step.readings[name];
-  if (!reading) return null;
-  if (text.trim() === '') return reading.optional ? null : 'This reading is needed. Type what the meter shows.';
-  const parsed = parseQuantity(text, reading.unit);
-  if (!parsed.ok) return parsed.message;
-  return isPossible(step, name, parsed.over ? Infinity : parsed.value) ? null : `${reading.impossible} ${REALLY}`;
 }
 
 /** The fields of a measurement. A reading falls on its scale when it is typed; nothing goes on from nonsense. */
 export function ReadingForm(props: Props) {
-  const { step, situation, typed, fromLastTime, showBandsAtOnce, disabled, onReach, onAnswer } = props;
-  const [texts, setTexts] = useState(typed);
+  const { step, situation, typed, fromLastTime, draft, showBandsAtOnce, disabled, onReach, onType, onAnswer } = props;
+  const [texts, setTexts] = useState({ ...typed, ...draft });
   const [tried, setTried] = useState(!fromLastTime && Object.keys(typed).length > 0);
   /** Fields that hold what was read before, and wait to be typed over. */
-  const [old, setOld] = useState<ReadonlySet<string>>(new Set(fromLastTime ? Object.keys(typed) : []));
+  const [old, setOld] = useState<ReadonlySet<string>>(
+    new Set(fromLastTime ? Object.keys(typed).filter((name) => !Object.hasOwn(draft, name)) : []),
+  );
+  /** Fields that were left with something in them. */
+  const [left, setLeft] = useState<ReadonlySet<string>>(new Set());
   const names = Object.keys(step.readings);
   const answer: Answer = {
     readings: Object.fromEntries(names.flatMap((name) => (texts[name]?.trim() ? [[name, texts[name].trim()]] : []))),
@@ -55,6 +50,7 @@ export function ReadingForm(props: Props) {
   const type = (name: string, text: string) => {
     setTexts({ ...texts, [name]: text });
     setOld(new Set([...old].filter((other) => other !== name)));
+    onType(name, text);
   };
   const submit = (event: Event) => {
     event.preventDefault();
@@ -63,14 +59,21 @@ export function ReadingForm(props: Props) {
     else
       document.getElementById(fieldId(names.find((name) => faults[name] !== null) ?? unusable?.reading ?? ''))?.focus();
   };
-  const faultShown = (name: string): string | null | undefined => {
-    if (unusable?.reading === name) return old.size === 0 || tried ? unusable.message : null;
-    return tried || (texts[name]?.trim() && values[name] !== undefined) ? faults[name] : null;
+  const leave = (name: string) => {
+    if (texts[name]?.trim() && !old.has(name)) setLeft(new Set([...left, name]));
+  };
+  const faultShown = (name: string): Fault | null => {
+    if (unusable?.reading === name) return old.size === 0 || tried ? unusable : null;
+    const [text = '', reading] = [texts[name], step.readings[name]];
+    const said = tried || (left.has(name) && text.trim() !== '') || (reading && isSaidWhileTyping(text, reading));
+    return (said && faults[name]) || null;
   };
 
   return (
     <form onSubmit={submit} noValidate>
-      {fromLastTime && <p class="notice">The fields show what you read last time. Read again, and type over it.</p>}
+      {fromLastTime && (
+        <p class="notice">The fields show what you read last time. Measure again and change what is different.</p>
+      )}
       {names.map((name) => {
         const reading = step.readings[name];
         if (!reading) return null;
@@ -84,10 +87,11 @@ export function ReadingForm(props: Props) {
               reading={reading}
               text={texts[name] ?? ''}
               old={old.has(name)}
-              fault={faultShown(name) ?? null}
+              fault={faultShown(name)}
               disabled={disabled}
               onText={(text) => type(name, text)}
               onReach={() => onReach(name)}
+              onLeave={() => leave(name)}
             />
             {bands && (value !== undefined || showBandsAtOnce) && (
               <Scale bands={bands} unit={reading.unit} value={value} label={reading.label} />

@@ -25,7 +25,8 @@ function places(bands: readonly Band[], unit: Unit): (value: number) => number {
 
 /** From where to where a zone goes; the first and the last are open to their side. */
 function stretch(bands: readonly Band[], { low, high }: Band, unit: Unit): string {
-  const end = (value: number) => formatQuantity(value, unit, 2);
+  // A tenth of a volt tells a flat battery from a full one.
+  const end = (value: number) => formatQuantity(value, unit, unit === 'V' && value >= 10 ? 3 : 2);
   if (low === bands[0]?.low) return `under ${end(high)}`;
   return low === bands.at(-1)?.low ? `above ${end(low)}` : `${end(low)} to ${end(high)}`;
 }

@@ -1,37 +1,44 @@
+import type { FunctionComponent } from 'preact';
 import { useEffect, useState } from 'preact/hooks';
-import type { TableFor } from '../../verdicts/made-table.ts';
+import type { Late, StagedFlow } from '../../../machines/machine.ts';
+import type { Standing } from '../../case/standing.ts';
 
-/** The parts, and with them the suspects of the flow: a plan has none. */
-export type Parts = typeof import('./parts.ts') & { readonly tableFor: TableFor | undefined };
-export type LoadTable = () => Promise<TableFor>;
+/** What the first question of a flow does not need. */
+export interface Parts {
+  readonly common: typeof import('./parts.ts');
+  /** Of a fault flow: its screens, all of it, and what its causes show and how they are mended. */
+  readonly fault?: typeof import('../fault/parts.ts') & { readonly flow: StagedFlow; readonly late: Late };
+  /** Of a flow of rows. */
+  readonly plan?: typeof import('../plan/parts.ts');
+  /** Something drawn under the open step and in the verdict. */
+  readonly Picture?: FunctionComponent<Standing>;
+}
+export type LoadParts = () => Promise<Parts>;
 
 /** The page may rest before it fetches what nobody waits for; not every browser can say when it does. */
 const whenIdle = (then: () => void) =>
   typeof requestIdleCallback === 'function' ? requestIdleCallback(then, { timeout: 2000 }) : setTimeout(then, 200);
 
-/**
- * The parts of the page that the first question does not need. They are fetched when the page is idle, or at once when
- * what is open needs them; later pages of the case find them there.
- */
-export function useParts(
-  needed: boolean,
-  loadTable: LoadTable | undefined,
-): { readonly parts: Parts | undefined; readonly missing: boolean } {
+export interface Fetched {
+  readonly parts: Parts | undefined;
+  readonly missing: boolean;
+  /** Fetches them at once: what is open needs them. */
+  readonly fetchNow: () => void;
+}
+
+/** The parts of the page that the first question does not need, fetched when the page is idle. */
+export function useParts(load: LoadParts): Fetched {
   const [parts, setParts] = useState<Parts>();
   const [missing, setMissing] = useState(false);
-  useEffect(() => {
-    if (parts) return;
-    const fetchThem = () => {
-      Promise.all([import('./parts.ts'), loadTable?.()]).then(
-        ([them, tableFor]) => {
-          setParts({ ...them, tableFor });
-          setMissing(false);
-        },
-        () => setMissing(true),
-      );
-    };
-    if (needed) fetchThem();
-    else whenIdle(fetchThem);
-  }, [needed]);
-  return { parts, missing };
+  const fetchNow = () => {
+    load().then(
+      (them) => {
+        setParts(them);
+        setMissing(false);
+      },
+      () => setMissing(true),
+    );
+  };
+  useEffect(() => void whenIdle(fetchNow), []);
+  return { parts, missing, fetchNow };
 }

@@ -130,7 +130,7 @@ export function MyBike() {
         </div>
 
         {doubts.length > 0 && (
-          <div class="caution">
+          <div class="notice">
             <b>Is that right?</b>
             <ul>
               {doubts.map((doubt) => (

@@ -48,6 +48,7 @@ const GROUP_OF: Readonly<Record<BikeFieldId, keyof typeof GROUPS>> = {
   rearRunM2: 'At the rear',
   supplyOffV: 'Battery and charging',
   supplyRunningV: 'Battery and charging',
+  batteryKind: 'Battery and charging',
   batteryAh: 'Battery and charging',
   chargingIdleA: 'Battery and charging',
   chargingCruiseA: 'Battery and charging',

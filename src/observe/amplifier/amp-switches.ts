@@ -8,5 +8,6 @@ export const sayAmpSwitches: Say = ({ bike }) => {
   const wrong = wrongSelectors(bike.world, i);
   if (wrong.includes('turn-on')) return option('turn-on');
   if (wrong.includes('mode')) return option('mode');
+  if (wrong.includes('filter') && bike.world.amps[i]?.highpassHz !== null) return option('filter');
   return option(wrong.includes('range') || gainIsLowest(bike.world, i) ? 'range' : 'right');
 };

@@ -20,6 +20,8 @@ export const sayOneByOne: Say = ({ bike }) => {
   if (ampOf(bike) === null) return CANNOT;
   const trips = (it: Ridden, volumeRatio?: number) =>
     lampOf(it, volumeRatio === undefined ? {} : { volumeRatio }) === 'fault';
-  if (cornersOfAmp(bike).some((corner) => trips(alone(bike, corner)))) return option('one');
+  const corners = cornersOfAmp(bike);
+  const tripping = corners.filter((corner) => trips(alone(bike, corner)));
+  if (tripping.length > 0) return option(tripping.length === corners.length ? 'each' : 'one');
   return option(trips(bike) || trips(bike, LOUD_VOLUME) ? 'together' : 'none');
 };

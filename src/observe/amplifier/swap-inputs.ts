@@ -1,9 +1,9 @@
 import { cornersOf } from '../../rig/corner.ts';
 import type { World } from '../../world/state.ts';
 import type { Ridden } from '../../world/symptoms/symptom.ts';
-import { changed, rearPlays } from '../bike.ts';
-import { CANNOT, type Say } from '../observer.ts';
-import { crossed, plays, withFront } from '../swaps.ts';
+import { bestOf, changed, ofConcern } from '../bike.ts';
+import { CANNOT, option, type Say } from '../observer.ts';
+import { crossed, withFront } from '../swaps.ts';
 
 /** The front plugs in the rear inputs of the amplifier, and the other way round. */
 const inputsSwapped = (bike: Ridden, i: number): Ridden =>
@@ -16,8 +16,8 @@ const inputsSwapped = (bike: Ridden, i: number): Ridden =>
 
 const hasFrontPlug = ({ amps }: World, i: number) => cornersOf('front').some((corner) => amps[i]?.inputs[corner]);
 
-export const saySwapInputs: Say = ({ bike }) => {
+export const saySwapInputs: Say = ({ found, bike }) => {
   const i = withFront(bike);
   if (i === null || !hasFrontPlug(bike.world, i)) return CANNOT;
-  return plays(rearPlays(inputsSwapped(bike, i)));
+  return option(bestOf(inputsSwapped(bike, i), ofConcern(found)));
 };

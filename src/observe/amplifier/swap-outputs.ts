@@ -1,8 +1,7 @@
-import { axleOf } from '../../rig/corner.ts';
-import { heardCorners, type Ridden } from '../../world/symptoms/symptom.ts';
-import { changed, lampOf } from '../bike.ts';
-import { CANNOT, type Say } from '../observer.ts';
-import { crossed, plays, withFront } from '../swaps.ts';
+import type { Ridden } from '../../world/symptoms/symptom.ts';
+import { bestOf, changed, lampOf, ofConcern } from '../bike.ts';
+import { CANNOT, option, type Say } from '../observer.ts';
+import { crossed, opposite, withFront } from '../swaps.ts';
 
 /** The rear runs on the front outputs, and the other way round. What plays at the front now is the rear. */
 const outputsSwapped = (bike: Ridden): Ridden =>
@@ -12,9 +11,8 @@ const outputsSwapped = (bike: Ridden): Ridden =>
     speakers: crossed(world.speakers),
   }));
 
-export const saySwapOutputs: Say = ({ bike }) => {
+export const saySwapOutputs: Say = ({ found, bike }) => {
   // With the fault lamp on nobody swaps: a short would take the good channel with it.
   if (withFront(bike) === null || lampOf(bike, {}) === 'fault') return CANNOT;
-  const swapped = outputsSwapped(bike);
-  return plays(heardCorners(swapped, swapped.at({})).some((corner) => axleOf(corner) === 'front'));
+  return option(bestOf(outputsSwapped(bike), ofConcern(found).map(opposite)));
 };

@@ -4,6 +4,7 @@ import { CANNOT, option, type Say } from '../observer.ts';
 
 export const sayContactsLook: Say = ({ found }) => {
   if (found.world.rig.rearFitted === 'no') return CANNOT;
-  const sides = REAR.map((corner) => looks(found.world, corner));
-  return option((['apart', 'film'] as const).find((look) => sides.includes(look)) ?? 'clean');
+  const { world } = found;
+  const sides = REAR.map((corner) => (world.runs[corner].dock.wants === 'pin' ? 'pin' : looks(world, corner)));
+  return option((['pin', 'apart', 'film'] as const).find((look) => sides.includes(look)) ?? 'clean');
 };

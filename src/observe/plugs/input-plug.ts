@@ -1,12 +1,15 @@
-import { perCorner } from '../../rig/corner.ts';
-import { SOUND } from '../../world/healthy.ts';
-import { ampIsOn, ampOf, changed, withAmp } from '../bike.ts';
-import { CANNOT, option, type Say } from '../observer.ts';
+import { ampOf, inputNotHome, lampOf } from '../bike.ts';
+import { signalHome } from '../left.ts';
+import { CANNOT, happens, option, type Say } from '../observer.ts';
 
-const SOUND_PLUG = perCorner(() => ({ plus: SOUND, minus: SOUND }));
+/** How often a plug that is not home hangs out for everybody to see. An estimate. */
+const HANGS_OUT_SHARE = 0.5;
 
-export const sayInputPlug: Say = ({ bike }) => {
+export const sayInputPlug: Say = ({ bike, observer }) => {
   if (ampOf(bike) === null) return CANNOT;
-  const home = changed(bike, 'signal plug home', withAmp({ inputPlug: SOUND_PLUG }));
-  return option(ampIsOn(home) && !ampIsOn(bike) ? 'cured' : 'no-change');
+  const home = signalHome(bike);
+  const [before, after] = [lampOf(bike, {}), lampOf(home, {})];
+  if (before === after || after === 'off') return option('no-change');
+  if (after !== 'normal') return option('fault');
+  return option(inputNotHome(bike) && happens(observer, HANGS_OUT_SHARE) ? 'out' : 'cured');
 };

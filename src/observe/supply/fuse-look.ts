@@ -1,4 +1,12 @@
-import { option, type Say } from '../observer.ts';
+import { happens, option, type Say } from '../observer.ts';
 import { ofItsAmp } from '../of-amp.ts';
 
-export const sayFuseLook: Say = ofItsAmp((_, amp) => option(amp.fuseOpen ? 'blown' : 'whole'));
+/** A holder of more than this is burnt, green or slack, and how often that is seen. Estimates. */
+const BAD_OHM = 0.02;
+const SEEN_SHARE = 0.6;
+
+export const sayFuseLook: Say = ofItsAmp((_, { fuseOpen, holder }, { observer }) => {
+  const seen = happens(observer, SEEN_SHARE);
+  if (fuseOpen) return option('blown');
+  return option(seen && (holder.ohm > BAD_OHM || holder.movedOhm !== undefined) ? 'holder' : 'whole');
+});

@@ -1,13 +1,18 @@
 import { whenAmpGoesOff } from '../../world/symptoms/index.ts';
 import { lampOf } from '../bike.ts';
 import { pick } from '../draw.ts';
-import { CANNOT, option, type Say } from '../observer.ts';
+import { CANNOT, happens, option, type Say } from '../observer.ts';
 import { ofAmp } from '../of-amp.ts';
+
+/** How often nobody can say when. An estimate. */
+const NOBODY_KNOWS_SHARE = 0.1;
 
 export const sayAmpGoesOff: Say = ofAmp(({ bike, observer }) => {
   const lamp = lampOf(bike, {});
   if (lamp !== 'normal') return lamp === 'fault' ? option('always') : CANNOT;
   const times = whenAmpGoesOff(bike);
+  if (times.length === 0) return option('stays-on');
   // Of several, people tell the one that they remember.
-  return option(times.length > 0 ? pick(observer.draw, times).when : 'stays-on');
+  const { when } = pick(observer.draw, times);
+  return option(happens(observer, NOBODY_KNOWS_SHARE) ? 'unknown' : when);
 });

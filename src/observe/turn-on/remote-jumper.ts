@@ -6,5 +6,5 @@ export const sayRemoteJumper: Say = ({ bike }) => {
   // The selector is set to wire for this, as the step says.
   const set = changed(bike, 'selector on wire', withAmp({ turnOn: 'wire' }));
   const lamp = lampOf(set, { jumper: true, toneHz: null, apart: ['remote'] });
-  return option(lamp === 'normal' ? 'wakes' : lamp === 'fault' ? 'fault' : 'dead');
+  return option(lamp === 'normal' ? 'wakes' : lamp === 'off' ? 'dead' : lamp);
 };

@@ -1,20 +1,22 @@
 import { OUTPUT_DC_BAD_V, OUTPUT_DC_HEALTHY_V } from '../../compute/amp-supply.ts';
-import { measurement } from '../step.ts';
+import { ampMayBeThere } from '../fitted/amp-there.ts';
+import { is } from '../outcome.ts';
+import { measurement, type ReadingStep } from '../step.ts';
+import { fuseStaysOut } from '../supply/may-fail.ts';
+import { mayProtectItself } from './seen-on.ts';
 
-export const ampDc = measurement<'ok' | 'offset' | 'unclear'>({
+export const ampDc: ReadingStep<'ok' | 'offset' | 'unclear'> = measurement({
   place: 'amplifier',
   id: 'amp-dc',
   short: 'DC across its outputs',
   ask: 'Speakers off, music paused: what DC voltage is across each output of the amplifier, at the most?',
-  phone:
-    'Speakers still off, music paused. Meter on DC, one probe on each screw of an output, all of them. The highest?',
-  how: [
-    'Key off, speakers off the amplifier, key on, music paused.',
-    'Meter on DC volts, one probe on each screw of one output. Every output. Type the highest, without its sign.',
-  ],
+  phone: 'One probe on each screw of one output, never to metal. Every output in turn: the highest number?',
+  how: ['One probe on each screw of one output, never to metal. Every output.', 'Type the highest, without its sign.'],
   why: 'A healthy output has next to no DC across it. A damaged one pushes the coil to one side, and protection steps in.',
   tool: 'meter',
   minutes: 4,
+  conditions: ['amp-uncovered', 'amp-outputs-off', 'music-paused', 'meter-on-dc'],
+  sensible: (f) => ampMayBeThere(f) && !fuseStaysOut(f) && mayProtectItself(f) && !is(f, 'speakers-unplugged', 'stays'),
   observes: ['amp'],
   cautions: ['amp-output', 'bridge'],
   probes: { red: 'amp-out-plus', black: 'amp-out-minus' },

@@ -1,8 +1,10 @@
 import { AC_DIGITS } from '../../compute/meter.ts';
 import { formatQuantity, formatRange } from '../../compute/quantity.ts';
+import { rearAmpMayBeThere } from '../fitted/amp-there.ts';
 import { fedFromRear } from '../fitted/fed-from.ts';
-import { type Band, bandOf, measurement, type Situation, type Values } from '../step.ts';
+import { type Band, bandOf, measurement, type ReadingStep, type Situation, type Values } from '../step.ts';
 import { acReading, leastReferenceV, nothingBelowV, tooLittle } from '../tools/ac-volts.ts';
+import { HIDDEN_RATIO, unitResidueV } from '../tools/residue.ts';
 import { smallestDigitV } from '../tools/smallest-digit.ts';
 import { onLineLevel } from './line-level.ts';
 
@@ -14,10 +16,14 @@ const ARRIVES_HIGH_RATIO = 1.15;
 /** Left and right of a line-level lead, whose own level nobody knows. Common practice, no published source. */
 const SIDES_DIFFER_RATIO = 0.1;
 
+/** Nothing, or what the head unit leaves on its wires with the tone off, where that was read. */
+const nothingAtInputV = (sentV: number, situation: Situation): number =>
+  Math.max(nothingBelowV(sentV, situation), HIDDEN_RATIO * unitResidueV(situation.facts));
+
 /** What arrives when nothing is lost: 15 % to either side, and the last three digits that the meter may be off. */
 function arrivingV(sentV: number, situation: Situation) {
   const offV = AC_DIGITS * smallestDigitV(situation.facts);
-  const leastV = nothingBelowV(sentV, situation);
+  const leastV = nothingAtInputV(sentV, situation);
   return {
     lowV: Math.max(leastV, ARRIVES_LOW_RATIO * sentV - offV),
     highV: Math.max(leastV, ARRIVES_HIGH_RATIO * sentV + offV),
@@ -25,7 +31,7 @@ function arrivingV(sentV: number, situation: Situation) {
 }
 
 function inputBands(sentV: number, situation: Situation): readonly Band[] {
-  const nothingV = nothingBelowV(sentV, situation);
+  const nothingV = nothingAtInputV(sentV, situation);
   const nothing = { label: 'nothing', low: 0, high: nothingV, mood: 'bad' } as const;
   if (onLineLevel(situation))
     return [nothing, { label: 'a signal arrives', low: nothingV, high: Math.max(4 * sentV, 6), mood: 'good' }];
@@ -53,16 +59,15 @@ function moreThanSent(values: Values, situation: Situation) {
 }
 
 /** What reaches the rear inputs of the amplifier, against what leaves the head unit at the same volume step. */
-export const ampIn = measurement<'ok' | 'low' | 'none'>({
+export const ampIn: ReadingStep<'ok' | 'low' | 'none'> = measurement({
   place: 'amplifier',
   id: 'amp-in',
   short: 'Rear inputs of the amplifier',
   ask: 'Does the signal for the rear arrive at the amplifier’s inputs?',
   phone:
-    'Same tone, same volume. First the pair that feeds it, at the radio’s plug, then the thin wires where they enter the amplifier.',
+    'Leave the volume alone for all of them. First the pair that feeds it, at the radio’s plug, wire to wire: number? Then both thin pairs where they enter the amplifier: two numbers?',
   how: (s) => [
-    'Key off, speakers off the amplifier, key on.',
-    `Play the 400 Hz tone. Come up from zero until the reference reads ${formatQuantity(leastReferenceV(s) * 1.2, 'V', 2)} or more. Leave the volume there.`,
+    `Come up until the reference reads ${formatQuantity(leastReferenceV(s) * 1.2, 'V', 2)} or more. Leave the volume there.`,
     `Reference: one ${fedFromRear(s) ? 'rear' : 'front'} pair as it leaves the head unit.`,
     fedFromRear(s)
       ? 'Then the rear left and rear right inputs at the amplifier, plug fitted.'
@@ -71,8 +76,10 @@ export const ampIn = measurement<'ok' | 'low' | 'none'>({
   why: 'What leaves the head unit and does not arrive is lost in a plug, a lead or an adapter between the two.',
   tool: 'meter',
   minutes: 8,
+  conditions: ['amp-uncovered', 'amp-outputs-off', 'panel-off', 'tone-400', 'meter-on-ac'],
+  sensible: rearAmpMayBeThere,
   observes: ['settings', 'profile', 'unit', 'unit-leads'],
-  cautions: ['bridge', 'loud-tone', 'flat-battery'],
+  cautions: ['bridge'],
   tones: ['400hz'],
   probes: { red: 'amp-in-plus', black: 'amp-in-minus' },
   readings: {

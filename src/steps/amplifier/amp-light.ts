@@ -1,22 +1,31 @@
-import { choice } from '../step.ts';
+import { ampMayBeThere } from '../fitted/amp-there.ts';
+import { type ChoiceStep, choice } from '../step.ts';
 
-export const ampLight = choice<'normal' | 'off' | 'fault'>({
+export const ampLight: ChoiceStep<'normal' | 'off' | 'fault' | 'blinks' | 'none'> = choice({
   place: 'amplifier',
   id: 'amp-light',
   short: 'Amplifier lamp',
-  ask: 'With music playing, is the amplifier’s lamp lit as usual, off, or showing its fault colour?',
+  ask: 'With music playing, what does the amplifier’s lamp show?',
   phone:
-    'Do not take anything apart yet. Just look at the little lamp on the amplifier: what colour, and does it blink?',
+    'Take nothing apart. Look at the little lamp on the amplifier: as usual, dark, its fault colour, or does it blink or come on and go dark? Or has it none?',
   how: [
-    'Music playing at medium volume.',
     'Look within 10 seconds, and again after a minute: an amplifier that listens falls asleep.',
+    'Key off and on once while you look: does it come on briefly?',
   ],
   why: 'A lit lamp does not prove that sound comes out, and a dark one does not prove that the supply is missing. It says where to look first.',
   tool: 'none',
   minutes: 1,
+  conditions: ['head-unit-playing'],
+  sensible: ampMayBeThere,
   observes: ['settings', 'profile', 'unit', 'unit-leads', 'amp-supply', 'amp', 'run'],
   cautions: ['hot'],
-  options: { normal: 'Lit as usual', off: 'Off', fault: 'Fault colour, or blinking' },
-  outcomes: { normal: 'lit', off: 'off', fault: 'fault' },
+  options: {
+    normal: 'Lit as usual',
+    off: 'Off',
+    fault: 'Its fault colour',
+    blinks: 'It blinks, or comes on briefly and goes dark',
+    none: 'There is no lamp to see',
+  },
+  outcomes: { normal: 'lit', off: 'off', fault: 'fault', blinks: 'blinks, or on for a moment', none: 'no lamp to see' },
   ifCannot: 'Hidden amplifier: lay a hand on it after ten minutes of music. Warm means on.',
 });

@@ -1,7 +1,11 @@
 import { voltageRatio } from '../../compute/decibel.ts';
 import { formatQuantity } from '../../compute/quantity.ts';
-import { type Band, bandOf, measurement, type Situation, type Values } from '../step.ts';
+import { rearAmpMayBeThere } from '../fitted/amp-there.ts';
+import { is } from '../outcome.ts';
+import { type Band, bandOf, measurement, type ReadingStep, type Situation, type Values } from '../step.ts';
+import { fuseStaysOut } from '../supply/may-fail.ts';
 import { acReading, tooLittle } from '../tools/ac-volts.ts';
+import { HIDDEN_RATIO, hiddenBy } from '../tools/residue.ts';
 import { smallestDigitV } from '../tools/smallest-digit.ts';
 import { expectedGainRatio, gainInWords } from './expected-gain.ts';
 import { LEAST_LINE_GAIN, onLineLevel } from './line-level.ts';
@@ -10,9 +14,6 @@ import { LEAST_LINE_GAIN, onLineLevel } from './line-level.ts';
 const LOW_GAIN_RATIO = voltageRatio({ gainDb: -9 });
 
 const NO_GAIN_RATIO = 0.02;
-
-/** Half as much again as the residue or the last digit is still not the tone. An estimate. */
-const HIDDEN_RATIO = 1.5;
 
 /** The least that a healthy amplifier makes of this input. */
 const leastOutputV = (values: Values, situation: Situation) =>
@@ -39,20 +40,9 @@ function outputBands(values: Values, situation: Situation): readonly Band[] {
   ];
 }
 
-/** A refusal of readings in which residue would pass for a dead output, or hide a healthy one. */
-function hidden(values: Values, situation: Situation) {
-  const { inV, residueV } = values;
-  const leastV = leastOutputV(values, situation);
-  if (!inV || residueV === undefined || HIDDEN_RATIO * residueV <= leastV) return null;
-  const neededV = (inV * HIDDEN_RATIO * residueV) / leastV;
-  return {
-    reading: 'inV',
-    message: `The residue of ${formatQuantity(residueV, 'V', 2)} would hide the tone. Turn the volume up until this reads at least ${formatQuantity(neededV, 'V', 2)}, then take all readings again.`,
-  };
-}
-
 const unusableOutput = (values: Values, situation: Situation) =>
-  tooLittle('inV', values['inV'], situation) ?? hidden(values, situation);
+  tooLittle('inV', values['inV'], situation) ??
+  hiddenBy(values['residueV'], leastOutputV(values, situation), { reading: 'inV', valueV: values['inV'] });
 
 const ampReading = (label: string) => ({
   label,
@@ -62,24 +52,25 @@ const ampReading = (label: string) => ({
 });
 
 /** What the amplifier makes of its input. Residue of its switching stage is read first, with the tone off. */
-export const ampOut = measurement<'ok' | 'low' | 'none'>({
+export const ampOut: ReadingStep<'ok' | 'low' | 'none'> = measurement({
   place: 'amplifier',
   id: 'amp-out',
   short: 'Rear outputs of the amplifier',
   ask: 'What comes out of the amplifier’s rear outputs?',
   phone:
-    'Speakers unplugged from the amplifier. Tone off first: read the thick output wires. Then tone on: one input, then both rear outputs.',
+    'Stop the tone: one pair of thick output screws, number? Tone on again: one thin input pair, then both rear outputs, screw to screw, never to metal. Numbers?',
   how: [
-    'Key off, speakers off the amplifier, key on.',
     'Rear channels on full range for this: behind a low-pass a 400 Hz tone looks dead.',
-    'Tone off: read one rear output. What shows now is residue of the switching stage, not sound.',
-    'Play the 400 Hz tone at the same volume as before: one rear input, then rear left and rear right output.',
+    'Stop the tone for one reading: one rear output. What shows now is residue of the switching stage, not sound.',
+    'Tone on again, at the same volume as before: one rear input, then rear left and rear right output.',
   ],
   why: 'An input that is fine and an output that is not: the fault is inside the amplifier or on its knobs.',
   tool: 'meter',
   minutes: 8,
+  conditions: ['amp-uncovered', 'amp-outputs-off', 'tone-400', 'meter-on-ac'],
+  sensible: (f) => rearAmpMayBeThere(f) && !fuseStaysOut(f) && !is(f, 'amp-light', 'off', 'fault', 'blinks'),
   observes: ['settings', 'profile', 'unit', 'unit-leads', 'amp-supply', 'amp'],
-  cautions: ['amp-output', 'key-off', 'bridge', 'loud-tone', 'flat-battery'],
+  cautions: ['amp-output', 'key-off', 'bridge'],
   tones: ['400hz'],
   probes: { red: 'amp-out-plus', black: 'amp-out-minus' },
   readings: {

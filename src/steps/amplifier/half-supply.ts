@@ -1,6 +1,8 @@
 import { HALF_SUPPLY_PAIR_DIFFERENCE_V, halfSupplyBandV } from '../../compute/half-supply.ts';
 import { formatRange } from '../../compute/quantity.ts';
-import { type Band, bandOf, measurement } from '../step.ts';
+import { rearAmpMayBeThere } from '../fitted/amp-there.ts';
+import { is } from '../outcome.ts';
+import { type Band, bandOf, measurement, type ReadingStep } from '../step.ts';
 
 const wireReading = (label: string) => ({
   label,
@@ -20,29 +22,30 @@ function halfBands(batteryV: number): readonly Band[] {
 }
 
 /** Half the supply as DC on each wire shows that a wire reaches a live bridge output. It proves nothing about a channel. */
-export const halfSupply = measurement<'half' | 'zero' | 'one-odd' | 'unclear'>({
+export const halfSupply: ReadingStep<'half' | 'zero' | 'one-odd' | 'unclear'> = measurement({
   place: 'amplifier',
   id: 'half-supply',
   short: 'DC on the rear input wires',
   ask: 'Music paused: what DC voltage is on each rear input wire, against battery minus?',
   phone:
-    'Meter on DC volts, black on the battery minus post. Battery plus first. Then red on each of the thin rear input wires in turn.',
+    'Red on battery plus, never touching the frame with it: number? Then red on each of the two thin wires of one rear input, touching nothing else: two numbers?',
   how: [
-    'Head unit on, music paused.',
-    'Black probe on the battery minus post. Red on battery plus: note it.',
+    'Red on battery plus: note it.',
     'Red on both wires of one rear input pair at the amplifier, on the side toward the head unit.',
   ],
   why: 'A wire that reaches a live output rests at about half the supply. No DC where there is AC at the head unit means that the wire does not come from there.',
   tool: 'meter',
   minutes: 6,
+  conditions: ['amp-uncovered', 'music-paused', 'black-on-minus', 'meter-on-dc'],
+  sensible: (f) => rearAmpMayBeThere(f) && !is(f, 'rear-amp-input', 'line'),
   observes: ['unit', 'unit-leads'],
-  cautions: ['bridge'],
+  cautions: ['bridge', 'plus-probe'],
   probes: { red: 'amp-in-plus', black: 'battery-minus' },
   readings: {
     batteryV: {
       label: 'Battery plus',
       unit: 'V',
-      probes: 'not drawn',
+      probes: { red: 'battery-plus', black: 'battery-minus' },
       possible: [8, 16],
       impossible:
         'A 12 V battery that runs the head unit reads 8 to 16 V. Is the meter on DC volts, black on the minus post?',

@@ -1,11 +1,14 @@
-import { choice } from '../step.ts';
+import { is } from '../outcome.ts';
+import { type ChoiceStep, choice } from '../step.ts';
+import { fuseStaysOut } from '../supply/may-fail.ts';
 
-export const oneByOne = choice<'one' | 'together' | 'none'>({
+export const oneByOne: ChoiceStep<'one' | 'each' | 'together' | 'none'> = choice({
   place: 'amplifier',
   id: 'one-by-one',
   short: 'Speakers back one at a time',
   ask: 'Plug the speakers back in one at a time, key off for each: which one brings the fault lamp?',
-  phone: 'One speaker plug at a time, key off each time, low volume. Which one makes the fault lamp come back?',
+  phone:
+    'One speaker plug at a time, key off each time, low volume. Which one brings the fault lamp back: one, every one, only all together, or none?',
   how: [
     'Plug in one speaker. Key on, low volume: fault lamp? Key off, pull it, try the next.',
     'The one that trips it: leave it off, try the others.',
@@ -14,12 +17,20 @@ export const oneByOne = choice<'one' | 'together' | 'none'>({
   why: 'The run that trips it alone has the short. If only all together do, the load is too heavy.',
   tool: 'none',
   minutes: 8,
+  conditions: ['key-off', 'amp-uncovered', 'amp-outputs-off'],
+  sensible: (f) =>
+    !fuseStaysOut(f) &&
+    is(f, 'speakers-unplugged', 'clears') &&
+    !is(f, 'amp-wires-to-frame', 'shorted') &&
+    !is(f, 'amp-runs', 'low') &&
+    !is(f, 'bulb-to-frame', 'to-frame', 'across'),
   observes: ['run', 'speaker', 'amp'],
   cautions: ['key-off', 'into-a-short', 'bridge'],
   options: {
     one: 'One of them brings it back',
+    each: 'Every one of them, even alone',
     together: 'Only all together, or only when louder',
     none: 'It no longer comes back',
   },
-  outcomes: { one: 'one run trips it', together: 'only together', none: 'no longer trips' },
+  outcomes: { one: 'one run trips it', each: 'every run trips it', together: 'only together', none: 'no longer trips' },
 });

@@ -1,6 +1,8 @@
-import { choice } from '../step.ts';
+import { ampMayBeThere } from '../fitted/amp-there.ts';
+import { type ChoiceStep, choice } from '../step.ts';
+import { goesOffAtTimes, showsFault } from './seen-on.ts';
 
-export const recover = choice<'at-once' | 'after-minutes' | 'key-cycle' | 'stays'>({
+export const recover: ChoiceStep<'at-once' | 'after-minutes' | 'key-cycle' | 'stays'> = choice({
   place: 'amplifier',
   id: 'recover',
   short: 'How it comes back',
@@ -14,6 +16,8 @@ export const recover = choice<'at-once' | 'after-minutes' | 'key-cycle' | 'stays
   why: 'Volts that dip come back at once. Heat needs minutes. A short holds until the key is turned, and comes again.',
   tool: 'none',
   minutes: 4,
+  conditions: ['head-unit-playing'],
+  sensible: (f) => ampMayBeThere(f) && (showsFault(f) || goesOffAtTimes(f)),
   observes: ['amp-supply', 'amp', 'run', 'speaker'],
   cautions: ['hot', 'into-a-short'],
   options: {

@@ -1,25 +1,25 @@
-import { choice } from '../step.ts';
+import { ampMayBeThere } from '../fitted/amp-there.ts';
+import { answeredWith } from '../outcome.ts';
+import { type ChoiceStep, choice } from '../step.ts';
+import { fuseStaysOut } from '../supply/may-fail.ts';
+import { mayProtectItself } from './seen-on.ts';
 
-export const speakersUnplugged = choice<'clears' | 'stays' | 'dark'>({
+export const speakersUnplugged: ChoiceStep<'clears' | 'stays' | 'dark'> = choice({
   place: 'amplifier',
   id: 'speakers-unplugged',
   short: 'All speakers off the amplifier',
   ask: 'Key off, all speaker plugs off the amplifier, key on: is its lamp normal now?',
-  phone: 'Key off. Pull every thick speaker plug off the amplifier. Key on: lamp normal, or still the fault?',
-  how: [
-    'Key off. Mark the speaker plugs and pull all of them off the amplifier. Keep loose ends off metal.',
-    'Key on, music playing, look at the lamp. No lamp to see: a click or a soft thump that was not there is normal.',
-  ],
+  phone: 'Look at the lamp of the amplifier: normal now, still the fault or blinking, or dark?',
+  how: ['Look at the lamp. No lamp to see: a click or a soft thump that was not there is normal.'],
   why: 'A lamp that clears without speakers points to a run or a coil. One that stays points to the amplifier or its supply.',
   tool: 'none',
   minutes: 4,
+  conditions: ['amp-uncovered', 'amp-outputs-off', 'head-unit-playing'],
+  sensible: (f) => ampMayBeThere(f) && !fuseStaysOut(f) && mayProtectItself(f),
   observes: ['amp-supply', 'amp', 'run', 'speaker'],
   cautions: ['key-off', 'bridge'],
-  options: { clears: 'Yes, normal now', stays: 'No, still the fault lamp', dark: 'No, it is dark now' },
+  options: { clears: 'Yes, normal now', stays: 'No, still the fault lamp, or blinking', dark: 'No, it is dark now' },
   // A fault lamp that goes dark had a load to trip on, and has no supply or no turn-on to start with.
-  leftOut: ({ facts }) => {
-    const lamp = facts['amp-light'];
-    return lamp && 'option' in lamp && lamp.option === 'fault' ? [] : ['dark'];
-  },
+  leftOut: ({ facts }) => (answeredWith(facts, 'amp-light', 'fault') ? [] : ['dark']),
   outcomes: { clears: 'clears without speakers', stays: 'stays without speakers', dark: 'dark without speakers' },
 });

@@ -1,23 +1,26 @@
-import { choice } from '../step.ts';
+import { is } from '../outcome.ts';
+import { type ChoiceStep, choice } from '../step.ts';
 
-export const swapInputs = choice<'plays' | 'silent'>({
+export const swapInputs: ChoiceStep<'plays' | 'weak' | 'silent'> = choice({
   place: 'amplifier',
   id: 'swap-inputs',
   short: 'Front plugs into the rear inputs',
   ask: 'Put the front signal plugs into the amplifier’s rear inputs. Do the rear speakers play now?',
   phone:
-    'Key off, pull the thin rear plugs at the amplifier and put the front ones in their place. Key on, low volume. Does the back play now?',
+    'Key off, pull the thin rear plugs at the amplifier and put the front ones in their place. Key on, low volume. Does the back play, play weakly, or stay silent?',
   how: [
-    'Key off. Mark the plugs.',
-    'Put the front signal plugs into the rear inputs.',
-    'Key on, low volume, listen at the rear. Then put everything back.',
+    'Mark the plugs. Put the front signal plugs into the rear inputs.',
+    'Key on, low volume, listen at the rear. Then key off, and everything back.',
   ],
   why: 'The front signal is known to be good. If the rear plays with it, the fault is before the amplifier.',
   tool: 'ears',
   minutes: 6,
+  conditions: ['key-off', 'amp-uncovered'],
+  sensible: (f) =>
+    is(f, 'front-drive', 'same') && !is(f, 'rear-inputs', 'front') && !is(f, 'amp-light', 'off', 'fault', 'blinks'),
   observes: ['amp-supply', 'amp', 'run', 'speaker'],
   cautions: ['key-off', 'loud-tone'],
-  options: { plays: 'Yes, the rear plays', silent: 'No, still silent' },
-  outcomes: { plays: 'rear plays', silent: 'rear still silent' },
+  options: { plays: 'Yes, the rear plays', weak: 'It plays, but weakly', silent: 'No, still silent' },
+  outcomes: { plays: 'rear plays', weak: 'rear plays weakly', silent: 'rear still silent' },
   ifCannot: 'The plugs are not alike or out of reach, or the front is not on this amplifier: go on without.',
 });

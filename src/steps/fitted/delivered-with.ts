@@ -1,7 +1,8 @@
 import { withKnown } from '../../rig/rig.ts';
-import { rigQuestion } from '../step.ts';
+import { is } from '../outcome.ts';
+import { type RigStep, rigQuestion } from '../step.ts';
 
-export const deliveredWith = rigQuestion<'two' | 'four'>({
+export const deliveredWith: RigStep<'two' | 'four'> = rigQuestion({
   place: 'fitted',
   id: 'delivered-with',
   short: 'Built with',
@@ -11,6 +12,7 @@ export const deliveredWith = rigQuestion<'two' | 'four'>({
   why: 'A bike built with front speakers only is delivered with its rear channels switched off. Nothing is broken then: nobody has switched them on.',
   tool: 'none',
   minutes: 0.3,
+  sensible: (f) => !is(f, 'unit-kind', 'replaced'),
   observes: [],
   options: { two: 'No, front only', four: 'Yes, front and rear' },
   outcomes: { two: 'front speakers only', four: 'front and rear speakers' },

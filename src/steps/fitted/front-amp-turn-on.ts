@@ -1,7 +1,8 @@
 import { ampDriving, withAmpKnown } from '../../rig/rig.ts';
-import { rigQuestion } from '../step.ts';
+import { is } from '../outcome.ts';
+import { type RigStep, rigQuestion } from '../step.ts';
 
-export const frontAmpTurnOn = rigQuestion<'wire' | 'signal' | 'dc'>({
+export const frontAmpTurnOn: RigStep<'wire' | 'signal' | 'dc'> = rigQuestion({
   place: 'fitted',
   id: 'front-amp-turn-on',
   short: 'Front amplifier switched by',
@@ -14,6 +15,7 @@ export const frontAmpTurnOn = rigQuestion<'wire' | 'signal' | 'dc'>({
   why: 'A wire that carries no volts and an input that hears nothing leave the same dark lamp. They are looked for in different places.',
   tool: 'none',
   minutes: 1,
+  sensible: (f) => is(f, 'which-amp', 'front'),
   observes: [],
   options: { wire: 'By a remote wire', signal: 'By hearing a signal', dc: 'By sensing DC on its inputs' },
   outcomes: { wire: 'a remote wire', signal: 'hearing a signal', dc: 'sensing DC' },

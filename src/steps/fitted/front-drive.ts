@@ -1,5 +1,6 @@
 import { ampDriving, type Rig, withAmpKnown, withKnown } from '../../rig/rig.ts';
-import { rigQuestion } from '../step.ts';
+import { type RigStep, rigQuestion } from '../step.ts';
+import { rearAmpMayBeThere } from './amp-there.ts';
 
 /** Says what drives the front, as far as the list of amplifiers or the answer to another question tells. */
 function knownFrontDrive(rig: Rig): 'same' | 'unit' | 'other' | undefined {
@@ -9,7 +10,7 @@ function knownFrontDrive(rig: Rig): 'same' | 'unit' | 'other' | undefined {
 }
 
 /** What else hangs on the amplifier of the rear: one that makes the front play has power, ground and turn-on. */
-export const frontDrive = rigQuestion<'same' | 'unit' | 'other'>({
+export const frontDrive: RigStep<'same' | 'unit' | 'other'> = rigQuestion({
   place: 'fitted',
   id: 'front-drive',
   short: 'Front driven by',
@@ -21,6 +22,7 @@ export const frontDrive = rigQuestion<'same' | 'unit' | 'other'>({
   why: 'An amplifier that makes the front play has power and is switched on. Then only its rear half can be at fault.',
   tool: 'none',
   minutes: 0.5,
+  sensible: rearAmpMayBeThere,
   observes: [],
   options: { same: 'Yes, front and rear', unit: 'No, the head unit drives the front', other: 'No, another amplifier' },
   outcomes: { same: 'the same amplifier', unit: 'the head unit', other: 'another amplifier' },

@@ -1,7 +1,8 @@
 import { ampDriving, withAmpKnown } from '../../rig/rig.ts';
-import { rigQuestion } from '../step.ts';
+import { type RigStep, rigQuestion } from '../step.ts';
+import { rearAmpMayBeThere } from './amp-there.ts';
 
-export const rearAmpInput = rigQuestion<'speaker' | 'line'>({
+export const rearAmpInput: RigStep<'speaker' | 'line'> = rigQuestion({
   place: 'fitted',
   id: 'rear-amp-input',
   short: 'Signal into the amplifier',
@@ -15,6 +16,7 @@ export const rearAmpInput = rigQuestion<'speaker' | 'line'>({
   why: 'The amplifier’s range must fit what comes in, and only speaker wires carry half the supply as DC.',
   tool: 'none',
   minutes: 0.5,
+  sensible: rearAmpMayBeThere,
   observes: [],
   options: { speaker: 'Speaker wires', line: 'A line-level lead' },
   outcomes: { speaker: 'speaker wires', line: 'a line-level lead' },

@@ -1,5 +1,5 @@
 import { ampDriving, type Rig, withAmpKnown, withKnown } from '../../rig/rig.ts';
-import { rigQuestion } from '../step.ts';
+import { type RigStep, rigQuestion } from '../step.ts';
 
 /** Says that an amplifier drives the rear. One of which nothing more is known has a place in the list, too. */
 const onAmplifier = (rig: Rig): Rig => withAmpKnown(withKnown(rig, { rearFedBy: 'amp' }), 'rear', {});
@@ -7,7 +7,7 @@ const onAmplifier = (rig: Rig): Rig => withAmpKnown(withKnown(rig, { rearFedBy: 
 const knownRearDrive = (rig: Rig) =>
   ampDriving(rig, 'rear') ? 'amp' : (rig.rearFedBy ?? (rig.amps?.length === 0 ? 'unit' : undefined));
 
-export const rearDrive = rigQuestion<'unit' | 'amp'>({
+export const rearDrive: RigStep<'unit' | 'amp'> = rigQuestion({
   place: 'fitted',
   id: 'rear-drive',
   short: 'Rear driven by',

@@ -1,10 +1,11 @@
 import type { KnownAmp } from '../../rig/rig.ts';
-import { rigQuestion } from '../step.ts';
+import { type RigStep, rigQuestion } from '../step.ts';
+import { rearAmpMayBeThere } from './amp-there.ts';
 
 /** The amplifiers of the list that drive the rear, or may, as far as anybody said. */
 const mayDriveRear = (amp: KnownAmp) => amp.drives !== 'front';
 
-export const rearInputs = rigQuestion<'own' | 'front'>({
+export const rearInputs: RigStep<'own' | 'front'> = rigQuestion({
   place: 'fitted',
   id: 'rear-inputs',
   short: 'Rear inputs come from',
@@ -19,6 +20,7 @@ export const rearInputs = rigQuestion<'own' | 'front'>({
   why: 'On a bike built with front speakers only, the rear outputs are switched off. An amplifier fed from the front pair does not care.',
   tool: 'none',
   minutes: 1,
+  sensible: rearAmpMayBeThere,
   observes: [],
   options: { own: 'The head unit’s rear outputs', front: 'The front pair only' },
   outcomes: { own: 'the rear outputs', front: 'the front pair only' },

@@ -1,7 +1,8 @@
 import { withKnown } from '../../rig/rig.ts';
-import { rigQuestion } from '../step.ts';
+import { is } from '../outcome.ts';
+import { type RigStep, rigQuestion } from '../step.ts';
 
-export const rearRating = rigQuestion<'2' | '4' | '8'>({
+export const rearRating: RigStep<'2' | '4' | '8'> = rigQuestion({
   place: 'fitted',
   id: 'rear-rating',
   short: 'Rear speaker, rated',
@@ -11,6 +12,8 @@ export const rearRating = rigQuestion<'2' | '4' | '8'>({
   why: 'A healthy coil shows 0.7 to 0.95 of its rated ohms on a meter.',
   tool: 'none',
   minutes: 0.5,
+  // The rating widens or narrows the band of a reading: without a meter there is none.
+  sensible: (f) => !is(f, 'tools-at-hand', 'none'),
   observes: [],
   options: { '2': '2 Ω', '4': '4 Ω', '8': '8 Ω' },
   outcomes: { '2': '2 Ω', '4': '4 Ω', '8': '8 Ω' },

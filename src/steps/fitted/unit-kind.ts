@@ -1,7 +1,7 @@
 import { withKnown } from '../../rig/rig.ts';
-import { rigQuestion } from '../step.ts';
+import { type RigStep, rigQuestion } from '../step.ts';
 
-export const unitKind = rigQuestion<'factory' | 'replaced'>({
+export const unitKind: RigStep<'factory' | 'replaced'> = rigQuestion({
   place: 'fitted',
   id: 'unit-kind',
   short: 'Head unit',

@@ -1,5 +1,5 @@
 import { type Rig, withAmpKnown, withKnown } from '../../rig/rig.ts';
-import { rigQuestion } from '../step.ts';
+import { type RigStep, rigQuestion } from '../step.ts';
 
 export type AmpPair = 'rear' | 'front';
 
@@ -12,7 +12,7 @@ export function knownPair({ amps = [] }: Rig): AmpPair | undefined {
   return amps.length === 1 ? (only?.drives === 'front' ? 'front' : 'rear') : undefined;
 }
 
-export const whichAmp = rigQuestion<AmpPair>({
+export const whichAmp: RigStep<AmpPair> = rigQuestion({
   place: 'fitted',
   id: 'which-amp',
   short: 'Which amplifier',

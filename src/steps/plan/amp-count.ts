@@ -1,10 +1,10 @@
-import { rigQuestion } from '../step.ts';
+import { type RigStep, rigQuestion } from '../step.ts';
 
 const COUNTS = { '0': 0, '1': 1, '2': 2, '3': 3 } as const;
 
 type Count = keyof typeof COUNTS;
 
-export const ampCount = rigQuestion<Count>({
+export const ampCount: RigStep<Count> = rigQuestion({
   place: 'plan',
   id: 'amp-count',
   short: 'Amplifiers',

@@ -1,9 +1,9 @@
-import { rigQuestion } from '../step.ts';
+import { type RigStep, rigQuestion } from '../step.ts';
 import { AMP_GROUPS, type AmpGroup, hardest, withGroup } from './amp-groups.ts';
 
-export function ampKindStep(group: AmpGroup) {
+export function ampKindStep(group: AmpGroup): RigStep<'add-on' | 'factory'> {
   const { id, name, the } = AMP_GROUPS[group];
-  return rigQuestion<'add-on' | 'factory'>({
+  return rigQuestion({
     place: 'plan',
     id: `${id}-kind`,
     short: name,

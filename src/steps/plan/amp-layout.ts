@@ -1,6 +1,6 @@
 import type { AmpValues } from '../../rig/fields.ts';
 import { type KnownAmp, type Rig, withKnown, without } from '../../rig/rig.ts';
-import { rigQuestion } from '../step.ts';
+import { type RigStep, rigQuestion } from '../step.ts';
 
 export type Drives = AmpValues['drives'];
 
@@ -26,7 +26,7 @@ function withPairsDriven(rig: Rig, drives: readonly Drives[]): Rig {
   return rig.rearFedBy === 'amp' ? without(front, 'rearFedBy') : front;
 }
 
-export const ampLayout = rigQuestion<Layout>({
+export const ampLayout: RigStep<Layout> = rigQuestion({
   place: 'plan',
   id: 'amp-layout',
   short: 'Amplifiers drive',

@@ -1,9 +1,9 @@
-import { rigQuestion } from '../step.ts';
+import { type RigStep, rigQuestion } from '../step.ts';
 import { AMP_GROUPS, type AmpGroup, hardest, withGroup } from './amp-groups.ts';
 
-export function ampNeedsStep(group: AmpGroup) {
+export function ampNeedsStep(group: AmpGroup): RigStep<'any' | 'unaltered'> {
   const { id, name, the } = AMP_GROUPS[group];
-  return rigQuestion<'any' | 'unaltered'>({
+  return rigQuestion({
     place: 'plan',
     id: `${id}-needs`,
     short: `${name} made for`,

@@ -1,10 +1,10 @@
-import { rigQuestion } from '../step.ts';
+import { type RigStep, rigQuestion } from '../step.ts';
 import { AMP_GROUPS, type AmpGroup, hardest, withGroup } from './amp-groups.ts';
 
 /** Only one that senses DC is asked this: it never wakes on a lead that carries none. */
-export function ampSignalStep(group: AmpGroup) {
+export function ampSignalStep(group: AmpGroup): RigStep<'speaker' | 'line'> {
   const { id, name, the } = AMP_GROUPS[group];
-  return rigQuestion<'speaker' | 'line'>({
+  return rigQuestion({
     place: 'plan',
     id: `${id}-signal`,
     short: `${name} fed by`,

@@ -1,9 +1,9 @@
-import { rigQuestion } from '../step.ts';
+import { type RigStep, rigQuestion } from '../step.ts';
 import { AMP_GROUPS, type AmpGroup, hardest, withGroup } from './amp-groups.ts';
 
-export function ampTurnOnStep(group: AmpGroup) {
+export function ampTurnOnStep(group: AmpGroup): RigStep<'wire' | 'signal' | 'dc'> {
   const { id, name, the } = AMP_GROUPS[group];
-  return rigQuestion<'wire' | 'signal' | 'dc'>({
+  return rigQuestion({
     place: 'plan',
     id: `${id}-turn-on`,
     short: `${name} switched by`,

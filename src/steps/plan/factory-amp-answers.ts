@@ -1,6 +1,6 @@
-import { choice } from '../step.ts';
+import { type ChoiceStep, choice } from '../step.ts';
 
-export const factoryAmpAnswers = choice<'yes' | 'no'>({
+export const factoryAmpAnswers: ChoiceStep<'yes' | 'no'> = choice({
   place: 'plan',
   id: 'factory-amp-answers',
   short: 'Factory amplifier answers',

@@ -1,7 +1,7 @@
 import { ampDriving, withKnown } from '../../rig/rig.ts';
-import { rigQuestion } from '../step.ts';
+import { type RigStep, rigQuestion } from '../step.ts';
 
-export const frontBuild = rigQuestion<'unit' | 'amp'>({
+export const frontBuild: RigStep<'unit' | 'amp'> = rigQuestion({
   place: 'plan',
   id: 'front-build',
   short: 'Front driven by',

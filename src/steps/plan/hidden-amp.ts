@@ -1,6 +1,6 @@
-import { choice } from '../step.ts';
+import { type ChoiceStep, choice } from '../step.ts';
 
-export const hiddenAmp = choice<'no' | 'yes'>({
+export const hiddenAmp: ChoiceStep<'no' | 'yes'> = choice({
   place: 'plan',
   id: 'hidden-amp',
   short: 'Hidden amplifier',
@@ -14,6 +14,7 @@ export const hiddenAmp = choice<'no' | 'yes'>({
   why: 'An amplified profile is stored, and somebody had a reason. Going back would send the full bass into an amplifier that nobody counted.',
   tool: 'none',
   minutes: 3,
+  conditions: ['head-unit-playing'],
   observes: [],
   cautions: ['hot'],
   options: { no: 'No, nothing', yes: 'Yes' },

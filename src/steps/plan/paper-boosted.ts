@@ -1,6 +1,7 @@
-import { paper } from './paper.ts';
+import type { ChoiceStep } from '../step.ts';
+import { type Paper, paper } from './paper.ts';
 
-export const paperBoosted = paper(
+export const paperBoosted: ChoiceStep<Paper> = paper(
   'paper-boosted',
   'Paper: bass boost',
   'Does the paper say that the bass boost is in?',

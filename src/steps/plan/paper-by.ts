@@ -1,6 +1,6 @@
-import { choice } from '../step.ts';
+import { type ChoiceStep, choice } from '../step.ts';
 
-export const paperBy = choice<'dealer' | 'dealer-factory-amp' | 'specialist'>({
+export const paperBy: ChoiceStep<'dealer' | 'dealer-factory-amp' | 'specialist'> = choice({
   place: 'plan',
   id: 'paper-by',
   short: 'Paper: done by',

@@ -1,6 +1,7 @@
-import { paper } from './paper.ts';
+import type { ChoiceStep } from '../step.ts';
+import { type Paper, paper } from './paper.ts';
 
-export const paperLowered = paper(
+export const paperLowered: ChoiceStep<Paper> = paper(
   'paper-lowered',
   'Paper: level',
   'Does the paper say that the output level is lowered?',

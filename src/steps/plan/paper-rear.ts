@@ -1,6 +1,7 @@
-import { paper } from './paper.ts';
+import type { ChoiceStep } from '../step.ts';
+import { type Paper, paper } from './paper.ts';
 
-export const paperRear = paper(
+export const paperRear: ChoiceStep<Paper> = paper(
   'paper-rear',
   'Paper: rear',
   'Does the paper say that the rear channels are on?',

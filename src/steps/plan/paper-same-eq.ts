@@ -1,6 +1,7 @@
-import { paper } from './paper.ts';
+import type { ChoiceStep } from '../step.ts';
+import { type Paper, paper } from './paper.ts';
 
-export const paperSameEq = paper(
+export const paperSameEq: ChoiceStep<Paper> = paper(
   'paper-same-eq',
   'Paper: EQ',
   'Does the paper say that the EQ stays the same when the engine runs?',

@@ -1,6 +1,6 @@
 import { choice } from '../step.ts';
 
-type Paper = 'yes' | 'no' | 'silent';
+export type Paper = 'yes' | 'no' | 'silent';
 
 export const paper = (id: string, short: string, ask: string, phone: string, why: string, yes: string, no: string) =>
   choice<Paper>({

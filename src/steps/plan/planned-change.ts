@@ -1,5 +1,5 @@
 import { type Rig, withKnown, without } from '../../rig/rig.ts';
-import { rigQuestion } from '../step.ts';
+import { type RigStep, rigQuestion } from '../step.ts';
 
 export type PlannedChange =
   | 'nothing'
@@ -31,7 +31,7 @@ function plannedRig(plan: PlannedChange, rig: Rig): Rig {
   }
 }
 
-export const plannedChange = rigQuestion<PlannedChange>({
+export const plannedChange: RigStep<PlannedChange> = rigQuestion({
   place: 'plan',
   id: 'planned-change',
   short: 'Plan',

@@ -1,6 +1,6 @@
-import { choice } from '../step.ts';
+import { type ChoiceStep, choice } from '../step.ts';
 
-export const profileSource = choice<'measure' | 'record' | 'never' | 'unknown'>({
+export const profileSource: ChoiceStep<'measure' | 'record' | 'never' | 'unknown'> = choice({
   place: 'plan',
   id: 'profile-source',
   short: 'Stored profile',

@@ -1,7 +1,7 @@
 import { ampDriving, withKnown, without } from '../../rig/rig.ts';
-import { rigQuestion } from '../step.ts';
+import { type RigStep, rigQuestion } from '../step.ts';
 
-export const rearBuild = rigQuestion<'none' | 'unit' | 'amp'>({
+export const rearBuild: RigStep<'none' | 'unit' | 'amp'> = rigQuestion({
   place: 'plan',
   id: 'rear-build',
   short: 'Rear driven by',

@@ -1,6 +1,6 @@
-import { choice } from '../step.ts';
+import { type ChoiceStep, choice } from '../step.ts';
 
-export const wishMirroring = choice<'yes' | 'no'>({
+export const wishMirroring: ChoiceStep<'yes' | 'no'> = choice({
   place: 'plan',
   id: 'wish-mirroring',
   short: 'Mirroring',

@@ -1,6 +1,6 @@
-import { choice } from '../step.ts';
+import { type ChoiceStep, choice } from '../step.ts';
 
-export const wishSameEq = choice<'yes' | 'no'>({
+export const wishSameEq: ChoiceStep<'yes' | 'no'> = choice({
   place: 'plan',
   id: 'wish-same-eq',
   short: 'Same EQ wanted',

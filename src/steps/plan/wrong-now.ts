@@ -1,6 +1,6 @@
-import { choice } from '../step.ts';
+import { type ChoiceStep, choice } from '../step.ts';
 
-export const wrongNow = choice<'no' | 'rear-silent' | 'other'>({
+export const wrongNow: ChoiceStep<'no' | 'rear-silent' | 'other'> = choice({
   place: 'plan',
   id: 'wrong-now',
   short: 'Wrong now',

@@ -1,20 +1,39 @@
-import { choice } from '../step.ts';
+import { mayBeOff } from '../amplifier/seen-on.ts';
+import { ampMayBeThere } from '../fitted/amp-there.ts';
+import { switchedBy } from '../fitted/switched-by.ts';
+import { type ChoiceStep, choice } from '../step.ts';
 
-export const inputPlug = choice<'cured' | 'no-change'>({
+export const inputPlug: ChoiceStep<'cured' | 'out' | 'fault' | 'no-change' | 'no-plug'> = choice({
   place: 'plugs',
   id: 'input-plug',
   short: 'The amplifier’s signal plug',
   ask: 'Pull the signal plug at the amplifier, look at its pins, push it home: does it wake now?',
-  phone: 'Key off. Pull the thin signal plug at the amplifier, look inside, push it till it clicks. Key on: lamp?',
+  phone:
+    'Key off. Did the thin signal plug at the amplifier hang out? Look inside, push it till it clicks. Volume low, key on, wait ten seconds: lamp on, its fault colour, or still dark? Or are there only screws?',
   how: [
-    'Key off. Pull the signal plug, look for bent, pushed-back or green pins, push it home until it locks.',
+    'Pull the signal plug, look for bent, pushed-back or green pins, push it home until it locks.',
     'Key on, music at your usual volume, wait ten seconds.',
   ],
   why: 'An amplifier that listens sleeps on when its plug is off. Nothing is cheaper to try.',
   tool: 'none',
   minutes: 3,
+  conditions: ['key-off', 'amp-uncovered'],
+  sensible: (f) => ampMayBeThere(f) && mayBeOff(f) && switchedBy(f) !== 'wire',
   observes: ['unit-leads', 'amp'],
   cautions: ['key-off', 'wakes-loud'],
-  options: { cured: 'Yes, it wakes', 'no-change': 'No change' },
-  outcomes: { cured: 'wakes after pushing home', 'no-change': 'no change' },
+  putRight: ['out'],
+  options: {
+    cured: 'Yes, it wakes',
+    out: 'It hung out. It is in now, and it wakes',
+    'no-change': 'No change',
+    fault: 'Its fault lamp comes on',
+    'no-plug': 'It has screws, no plug',
+  },
+  outcomes: {
+    cured: 'wakes after pushing home',
+    out: 'hung out, wakes when in',
+    'no-change': 'no change',
+    fault: 'fault lamp after pushing home',
+    'no-plug': 'no such plug',
+  },
 });

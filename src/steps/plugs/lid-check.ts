@@ -1,38 +1,46 @@
 import { ampDriving } from '../../rig/rig.ts';
 import { rearHiss } from '../ears/rear-hiss.ts';
-import { choice, EVERY_PART } from '../step.ts';
+import { type ChoiceStep, choice, EVERY_PART } from '../step.ts';
 
-export const lidCheck = choice<'cured' | 'reacts' | 'no-effect' | 'hiss-now' | 'no-plug'>({
-  place: 'plugs',
-  id: 'lid-check',
-  short: 'Lid and case plugs',
-  ask: 'Push every lid, bag and case plug fully home, then move the lid slowly. Does the sound come back?',
-  phone: 'Key off, push the plug till it clicks, key on, listen. Then open and close the lid slowly while it plays.',
-  how: [
-    'Key off. Pull each plug, look at it, push it home until it locks.',
-    'Key on, play music.',
-    'Move each lid through its whole travel and listen. On an amplifier: pause, and listen for its hiss again.',
-  ],
-  why: 'Lid and case plugs are the joint that is opened most often, and they sit in road spray.',
-  tool: 'ears',
-  minutes: 3,
-  observes: EVERY_PART,
-  cautions: ['key-off'],
-  options: {
-    'no-effect': 'No, nothing changes',
-    cured: 'Yes, after pushing the plug home',
-    reacts: 'It comes and goes as the lid moves',
-    'hiss-now': 'No music, but a hiss that was not there before',
-    'no-plug': 'The rear speakers have no such plug',
-  },
-  // Only an amplifier that was not heard can be heard now.
-  leftOut: (s) => (ampDriving(s.rig, 'rear') && s.facts[rearHiss.id] ? [] : ['hiss-now']),
-  outcomes: {
-    'no-effect': 'no effect',
-    cured: 'plays after pushing home',
-    reacts: 'comes and goes',
-    'hiss-now': 'hisses now, no music',
-    'no-plug': 'no such plug',
-  },
-  ifCannot: 'The case is not here? Refit it before anything else: a rear in the garage stays silent.',
-});
+export const lidCheck: ChoiceStep<'cured' | 'reacts' | 'plays' | 'weak' | 'no-effect' | 'hiss-now' | 'no-plug'> =
+  choice({
+    place: 'plugs',
+    id: 'lid-check',
+    short: 'Lid and case plugs',
+    ask: 'Push every lid, bag and case plug fully home, then move the lid slowly. Does the sound come back?',
+    phone:
+      'With the key off, push every lid and case plug till it clicks. Then key on, music low, open and close the lid slowly: does the back play, come and go, play weakly, or stay dead? Or is there no plug?',
+    how: [
+      'Pull each plug, look at it, push it home until it locks.',
+      'Key on, play music.',
+      'Move each lid through its whole travel and listen. On an amplifier: pause, and listen for its hiss again.',
+    ],
+    why: 'Lid and case plugs are the joint that is opened most often, and they sit in road spray.',
+    tool: 'ears',
+    minutes: 3,
+    conditions: ['key-off'],
+    observes: EVERY_PART,
+    cautions: ['key-off'],
+    options: {
+      'no-effect': 'No, nothing changes',
+      cured: 'Yes, after pushing the plug home',
+      reacts: 'It comes and goes as the lid moves',
+      'hiss-now': 'No music, but a hiss that was not there before',
+      plays: 'It plays just now, whatever I move',
+      weak: 'It plays weakly, whatever I move',
+      'no-plug': 'The rear speakers have no such plug',
+    },
+    // Only an amplifier that was not heard can be heard now.
+    leftOut: (s) => (ampDriving(s.rig, 'rear') && s.facts[rearHiss.id] ? [] : ['hiss-now']),
+    justNow: ['plays'],
+    outcomes: {
+      'no-effect': 'no effect',
+      cured: 'plays after pushing home',
+      reacts: 'comes and goes',
+      'hiss-now': 'hisses now, no music',
+      plays: 'plays just now anyway',
+      weak: 'plays weakly',
+      'no-plug': 'no such plug',
+    },
+    ifCannot: 'The case is not here? Refit it before anything else: a rear in the garage stays silent.',
+  });

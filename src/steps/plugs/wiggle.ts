@@ -1,37 +1,43 @@
 import { ampDriving } from '../../rig/rig.ts';
-import { choice } from '../step.ts';
+import { type ChoiceStep, choice } from '../step.ts';
 
-export const wiggle = choice<'amp-input' | 'rear-run' | 'amp-supply' | 'no-effect'>({
+export const wiggle: ChoiceStep<'amp-input' | 'rear-run' | 'amp-supply' | 'unit-plug' | 'no-effect'> = choice({
   place: 'plugs',
   id: 'wiggle',
   short: 'Press and move the plugs',
   ask: 'Music low: does pressing a plug or a lead with one finger make the rear come or go?',
-  phone: 'Press each plug gently with one finger, one after the other. Tell me when it crackles, plays or stops.',
+  phone:
+    'Bike on its stand. Press each plug and lead gently with one finger, no tools, nothing hot. Which one makes the back crackle, play or stop, or hangs out? Or none?',
   how: (s) => [
-    'Engine off, music at a low volume.',
     ...(s.rig.rearFedBy === 'unit'
-      ? ['Press and move: the plug of the rear loom, lid leads at the hinge, leads under the seat.']
+      ? [
+          'Press and move: the plug of the rear loom, lid leads at the hinge, leads under the seat, the head unit’s loom.',
+        ]
       : [
-          'Press and move: the signal plug at the amplifier, its power leads, the rear speaker plug, lid leads at the hinge.',
+          'Press and move: the signal plug at the amplifier, its power leads, the rear speaker plug, lid leads at the hinge, the head unit’s loom.',
         ]),
+    'A plug or a wire that hangs out is an answer: name it, and leave it out until the key is off.',
     'Only what you can reach. No metal tools. Nothing that is hot.',
   ],
   why: 'What reacts to a finger is where the contact is bad. What does not react proves nothing.',
   tool: 'ears',
-  minutes: 10,
+  minutes: 5,
+  conditions: ['head-unit-playing'],
   observes: ['unit-leads', 'amp-supply', 'run'],
   cautions: ['riding', 'hot'],
   options: {
     'no-effect': 'Nothing reacts',
-    'amp-input': 'The signal plug at the amplifier',
-    'rear-run': 'A rear speaker plug, lead or lid',
-    'amp-supply': 'A power lead, fuse holder or remote wire',
+    'amp-input': 'The signal plug at the amplifier, or it hangs out',
+    'rear-run': 'A rear speaker plug, lead or lid, or one hangs out',
+    'amp-supply': 'A power lead, fuse holder or remote wire, or one hangs out',
+    'unit-plug': 'The plug of the head unit, or its loom',
   },
   leftOut: (s) => (s.rig.rearFedBy === 'unit' && !ampDriving(s.rig, 'rear') ? ['amp-input', 'amp-supply'] : []),
   outcomes: {
     'no-effect': 'nothing reacts',
-    'amp-input': 'signal plug reacts',
-    'rear-run': 'rear lead reacts',
-    'amp-supply': 'power lead reacts',
+    'amp-input': 'signal plug reacts, or hangs out',
+    'rear-run': 'rear lead reacts, or hangs out',
+    'amp-supply': 'power lead reacts, or hangs out',
+    'unit-plug': 'head unit’s plug reacts',
   },
 });

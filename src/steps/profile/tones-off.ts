@@ -1,4 +1,5 @@
 import { formatQuantity, formatRange } from '../../compute/quantity.ts';
+import { is } from '../outcome.ts';
 import { type Band, measurement, type ReadingStep } from '../step.ts';
 import { bassRatio } from './bass-ratio.ts';
 import { ALL_TONES, badTones, FRONT_PAIR, referenceToneV, speakersOff, TONE_READINGS } from './tones.ts';
@@ -35,8 +36,10 @@ export const tonesOff: ReadingStep<'boosted' | 'flat' | 'cut' | 'unclear'> = mea
   why: 'The unaltered profile lifts the bass by 12 to 14 dB: 80 Hz reads four to five times 400 Hz. An amplified profile reads the same for both. At high volume clipping hides it.',
   tool: 'meter',
   minutes: 10,
+  conditions: ['controls-flat', 'amp-outputs-off', 'panel-off', 'tone-400', 'meter-on-ac'],
+  sensible: (f) => !is(f, 'unit-kind', 'replaced'),
   observes: ['settings', 'profile', 'unit'],
-  cautions: ['bridge', 'loud-tone', 'flat-battery'],
+  cautions: ['bridge'],
   tones: ALL_TONES,
   probes: FRONT_PAIR,
   readings: TONE_READINGS,

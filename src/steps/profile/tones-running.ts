@@ -1,5 +1,5 @@
 import { formatRange } from '../../compute/quantity.ts';
-import { valuesIn } from '../outcome.ts';
+import { isKnown, valuesIn } from '../outcome.ts';
 import { measurement, type ReadingStep, type Situation, type Values } from '../step.ts';
 import { smallestDigitV } from '../tools/smallest-digit.ts';
 import { engineShifts, OTHER_TONES } from './engine-shifts.ts';
@@ -44,8 +44,10 @@ export const tonesRunning: ReadingStep<'same' | 'changes' | 'unclear'> = measure
   why: 'The unaltered profile changes its EQ when the engine starts. All tones rise a little with the supply, so only the ratio between them tells.',
   tool: 'meter',
   minutes: 10,
+  conditions: ['controls-flat', 'amp-outputs-off', 'panel-off', 'engine-running', 'tone-400', 'meter-on-ac'],
+  sensible: (f) => isKnown(f, 'tones-off'),
   observes: ['settings', 'profile', 'unit'],
-  cautions: ['outdoors', 'bridge', 'loud-tone', 'hot'],
+  cautions: ['bridge'],
   tones: ALL_TONES,
   probes: FRONT_PAIR,
   readings: TONE_READINGS,

@@ -1,5 +1,6 @@
 import { formatQuantity, formatRange } from '../../compute/quantity.ts';
-import { type Band, bandOf, measurement, type Situation } from '../step.ts';
+import { is } from '../outcome.ts';
+import { type Band, bandOf, measurement, type ReadingStep, type Situation } from '../step.ts';
 import { acReading } from '../tools/ac-volts.ts';
 import { cleanOffV, FRONT_PAIR, speakersOff } from './tones.ts';
 
@@ -19,7 +20,7 @@ const topBands = (situation: Situation): readonly Band[] => {
 };
 
 /** The loudest clean step, found with 80 Hz: on an unaltered profile that tone reaches the limit 13 dB before the rest. */
-export const topStep = measurement<'full' | 'lowered' | 'unclear'>({
+export const topStep: ReadingStep<'full' | 'lowered' | 'unclear'> = measurement({
   place: 'profile',
   id: 'top-step',
   short: 'Loudest clean step',
@@ -36,8 +37,10 @@ export const topStep = measurement<'full' | 'lowered' | 'unclear'>({
   why: 'Full level reaches the supply’s limit. An amplified profile stops about 7 dB below it, whatever the volume.',
   tool: 'meter',
   minutes: 5,
+  conditions: ['controls-flat', 'amp-outputs-off', 'panel-off', 'tone-80', 'meter-on-ac'],
+  sensible: (f) => !is(f, 'unit-kind', 'replaced'),
   observes: ['settings', 'profile', 'unit'],
-  cautions: ['full-tone', 'bridge', 'flat-battery'],
+  cautions: ['bridge'],
   tones: ['80hz'],
   probes: FRONT_PAIR,
   readings: { topV: acReading('Front pair, loudest clean step') },

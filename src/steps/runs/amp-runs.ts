@@ -1,9 +1,11 @@
 import { coilBandOhm } from '../../compute/impedance.ts';
 import { formatQuantity } from '../../compute/quantity.ts';
 import { ampEstimate, estimate } from '../../rig/rig.ts';
+import { mayProtectItself } from '../amplifier/seen-on.ts';
+import { ampMayBeThere } from '../fitted/amp-there.ts';
 import { ampPair, theAmp } from '../fitted/the-amp.ts';
-import { type Band, labelIn, measurement, type Situation, type Values } from '../step.ts';
-import { LEADS_OHM, ohmReading, SHORTED_RATIO } from './ohms.ts';
+import { type Band, labelIn, measurement, type ReadingStep, type Situation, type Values } from '../step.ts';
+import { belowLeads, LEADS_OHM, ohmReading, SHORTED_RATIO } from './ohms.ts';
 
 /** Two speakers of the ohms that an amplifier is rated into, side by side, read less than this share of them. Common practice, no published source. */
 const HEAVY_RATIO = 0.45;
@@ -36,27 +38,30 @@ function runBands(situation: Situation): readonly Band[] {
 
 const withoutLeads = ({ lowestOhm = Infinity, leadsOhm = 0 }: Values) => Math.max(0, lowestOhm - leadsOhm);
 
-export const ampRuns = measurement<'ok' | 'low' | 'heavy'>({
+export const ampRuns: ReadingStep<'ok' | 'low' | 'heavy'> = measurement({
   place: 'runs',
   id: 'amp-runs',
   short: 'Its speaker runs in ohms',
   ask: 'Plugs off: how many ohms does each speaker run of this amplifier show, at the least?',
-  phone: 'Probes held together: number? Then the two wires of each speaker run in turn. The lowest number?',
+  phone: 'Probes held together: number? Then the two wires of each speaker run in turn: the lowest number?',
   how: [
-    'Key off, speaker plugs off the amplifier, meter on ohms. Hold the probes together: that is your leads.',
+    'Hold the probes together: that is your leads.',
     'One probe on each wire of a run. All runs of this amplifier, front and rear if it drives both.',
     'Type the lowest number.',
   ],
   why: 'Two wires that touch, or a burnt coil, leave next to no ohms, and the amplifier switches off to save itself.',
   tool: 'meter',
   minutes: 5,
+  conditions: ['key-off', 'amp-uncovered', 'amp-outputs-off', 'meter-on-ohms'],
+  sensible: (f) => ampMayBeThere(f) && mayProtectItself(f),
   observes: ['run', 'speaker'],
-  cautions: ['ohms-dead', 'key-off'],
+  cautions: ['key-off'],
   probes: { red: 'run-plus', black: 'run-minus' },
   readings: {
     leadsOhm: LEADS_OHM,
     lowestOhm: ohmReading('Lowest of its runs'),
   },
+  unusable: belowLeads(['lowestOhm']),
   bands: (reading, { leadsOhm = 0 }, s) =>
     reading === 'lowestOhm'
       ? runBands(s).map((band) => ({

@@ -1,24 +1,26 @@
-import { measurement } from '../step.ts';
+import { mayProtectItself } from '../amplifier/seen-on.ts';
+import { ampMayBeThere } from '../fitted/amp-there.ts';
+import { measurement, type ReadingStep } from '../step.ts';
 import { ohmReading } from './ohms.ts';
 import { wireToFrame } from './wire-to-frame.ts';
 
-export const ampWiresToFrame = measurement<'clear' | 'shorted' | 'unclear'>({
+export const ampWiresToFrame: ReadingStep<'clear' | 'shorted' | 'unclear'> = measurement({
   place: 'runs',
   id: 'amp-wires-to-frame',
   short: 'Its speaker wires to the frame',
   ask: 'Plugs off: how many ohms from each speaker wire of this amplifier to the frame, at the least?',
-  phone:
-    'Plugs still off. One probe on a bare bolt, the other on each speaker wire in turn. The lowest number, or a beep?',
+  phone: 'One probe on a bare bolt, the other on each speaker wire in turn. The lowest number, or a beep?',
   how: [
-    'Key off, speaker plugs off the amplifier, meter on ohms.',
     'Black probe on bare bright metal of the frame, red on each wire of each run in turn.',
     'Move lids, steering and seat while you look. Type the lowest number; OL is a reading, too.',
   ],
   why: 'No wire of its outputs may touch metal, plus or minus: it shorts the output.',
   tool: 'meter',
   minutes: 6,
+  conditions: ['key-off', 'amp-uncovered', 'amp-outputs-off', 'meter-on-ohms'],
+  sensible: (f) => ampMayBeThere(f) && mayProtectItself(f),
   observes: ['run', 'speaker'],
-  cautions: ['ohms-dead', 'key-off', 'bridge'],
+  cautions: ['key-off', 'bridge'],
   probes: { red: 'run-plus', black: 'frame' },
   readings: {
     lowestOhm: ohmReading('Lowest of all its speaker wires'),

@@ -1,15 +1,22 @@
-import { coilBandOhm } from '../../compute/impedance.ts';
+import { COIL_HIGHEST_RATIO, coilBandOhm } from '../../compute/impedance.ts';
 import { formatQuantity, formatRange } from '../../compute/quantity.ts';
 import { copperResistanceOhm } from '../../compute/wire.ts';
 import { chosen, estimate } from '../../rig/rig.ts';
-import { type Band, bandOf, measurement, type Situation, type Values } from '../step.ts';
-import { LEADS_OHM, lessLeads, OPEN_RATIO, ohmReading, SHORTED_RATIO, withLeads } from './ohms.ts';
+import { type Band, bandOf, measurement, type ReadingStep, type Situation, type Values } from '../step.ts';
+import {
+  belowLeads,
+  CONTACT_OK_OHM,
+  coilPassesOhm,
+  LEADS_OHM,
+  lessLeads,
+  OPEN_RATIO,
+  ohmReading,
+  withLeads,
+} from './ohms.ts';
 import { ratedOhm } from './rated-ohm.ts';
 
-/** More than this above the coil is a bad contact, and less than that is still healthy. Common practice, no published source. */
+/** More than this above the coil is a bad contact. Common practice, no published source. */
 const CONTACT_HIGH_OHM = 1;
-
-const CONTACT_OK_OHM = 0.3;
 
 /** Two runs this close read the same coil: bad contacts are never alike. An estimate. */
 const ALIKE_RATIO = 0.1;
@@ -23,38 +30,50 @@ function bothEight(values: Values, situation: Situation): boolean {
   return inBand && Math.abs(leftOhm - rightOhm) <= ALIKE_RATIO * Math.max(leftOhm, rightOhm);
 }
 
+/** Both wires of the longest and thinnest run that it may be. */
+const wiresOhm = ({ rig }: Situation) =>
+  2 * copperResistanceOhm({ lengthM: estimate(rig, 'rearRunM').high, sectionM2: estimate(rig, 'rearRunM2').low });
+
+/**
+ * Left and right are the same speaker on every bike. Where nobody knows its rating, the run that reads more says what it
+ * must be at least, and one that reads far less may be half shorted, though it would pass by itself.
+ */
+function leastLikeTheOther(values: Values, situation: Situation, highOhm: number): number {
+  if (situation.rig.rearRatedOhm !== undefined) return 0;
+  const mostOhm = Math.max(lessLeads(values, 'leftOhm'), lessLeads(values, 'rightOhm'));
+  if (mostOhm > highOhm) return 0;
+  const ratedOhm = (mostOhm - wiresOhm(situation) - CONTACT_OK_OHM) / COIL_HIGHEST_RATIO;
+  return ratedOhm > 0 ? coilPassesOhm({ low: ratedOhm, high: ratedOhm }).lowOhm : 0;
+}
+
 function runBands(situation: Situation, values: Values): readonly Band[] {
   const rated = bothEight(values, situation) ? { low: 8, high: 8 } : ratedOhm(situation);
-  const wireOhm =
-    2 *
-    copperResistanceOhm({
-      lengthM: estimate(situation.rig, 'rearRunM').high,
-      sectionM2: estimate(situation.rig, 'rearRunM2').low,
-    });
-  const lowOhm = SHORTED_RATIO * coilBandOhm({ ratedOhm: rated.low }).lowOhm;
-  const highOhm = coilBandOhm({ ratedOhm: rated.high }).highOhm + wireOhm;
+  const { lowOhm, highOhm: coilOhm } = coilPassesOhm(rated);
+  const highOhm = coilOhm + wiresOhm(situation);
+  const contactOhm = highOhm - CONTACT_OK_OHM + CONTACT_HIGH_OHM;
+  const alikeOhm = leastLikeTheOther(values, situation, highOhm);
   return [
     { label: 'shorted', low: 0, high: lowOhm, mood: 'bad' },
-    { label: 'healthy', low: lowOhm, high: highOhm + CONTACT_OK_OHM, mood: 'good' },
-    { label: 'unclear', low: highOhm + CONTACT_OK_OHM, high: highOhm + CONTACT_HIGH_OHM, mood: 'unsure' },
-    { label: 'bad contact', low: highOhm + CONTACT_HIGH_OHM, high: OPEN_RATIO * rated.high, mood: 'bad' },
+    ...(alikeOhm > lowOhm
+      ? [{ label: 'far less than the other', low: lowOhm, high: alikeOhm, mood: 'unsure' } as const]
+      : []),
+    { label: 'healthy', low: Math.max(lowOhm, alikeOhm), high: highOhm, mood: 'good' },
+    { label: 'unclear', low: highOhm, high: contactOhm, mood: 'unsure' },
+    { label: 'bad contact', low: contactOhm, high: OPEN_RATIO * rated.high, mood: 'bad' },
     { label: 'open', low: OPEN_RATIO * rated.high, high: Infinity, mood: 'bad' },
   ];
 }
 
 /** The rear speaker runs, from the plug of whatever drives them: wires, joints and coils in one reading. */
-export const runOhms = measurement<'ok' | 'high' | 'open' | 'low' | 'unclear'>({
+export const runOhms: ReadingStep<'ok' | 'high' | 'open' | 'low' | 'unclear'> = measurement({
   place: 'runs',
   id: 'run-ohms',
   short: 'Rear speaker runs in ohms',
   ask: 'Plug apart: how many ohms does each rear speaker run show?',
-  phone:
-    'Key off, rear speaker plug apart. Probes together: number? Then the two wires of the left speaker: number? And the right one?',
+  phone: 'Probes held together: number? Then the two wires of the left speaker: number? And of the right one?',
   how: (s) => [
-    chosen(s.rig, 'rearFedBy') === 'amp'
-      ? 'Key off. Pull the rear speaker plug off the amplifier.'
-      : 'Key off. Open the plug of the rear loom and measure on the side toward the speakers.',
-    'Meter on ohms. Hold the probes together: that is your leads.',
+    ...(chosen(s.rig, 'rearFedBy') === 'amp' ? [] : ['Measure on the side toward the speakers.']),
+    'Hold the probes together: that is your leads.',
     'One probe on each wire of the left run, then the right run. “OL” is a reading too: type it.',
     'Move the lids while you look at the number.',
     'Just after loud music? Let the coils cool for ten minutes: hot, they read up to half more.',
@@ -62,10 +81,12 @@ export const runOhms = measurement<'ok' | 'high' | 'open' | 'low' | 'unclear'>({
   why: 'One reading from the end that feeds it covers every wire, joint and coil on the way.',
   tool: 'meter',
   minutes: 5,
+  conditions: ['key-off', 'rear-plug-apart', 'meter-on-ohms'],
   observes: ['run', 'speaker'],
-  cautions: ['ohms-dead', 'key-off'],
+  cautions: ['key-off'],
   probes: { red: 'run-plus', black: 'run-minus' },
   readings: { leadsOhm: LEADS_OHM, leftOhm: ohmReading('Rear left run'), rightOhm: ohmReading('Rear right run') },
+  unusable: belowLeads(['leftOhm', 'rightOhm']),
   bands: (reading, values, s) =>
     reading === 'leadsOhm' ? null : withLeads(runBands(s, values), values['leadsOhm'] ?? 0),
   judge: (values, s) => {
@@ -74,10 +95,10 @@ export const runOhms = measurement<'ok' | 'high' | 'open' | 'low' | 'unclear'>({
     if (labels.includes('open')) return 'open';
     if (labels.includes('shorted')) return 'low';
     if (labels.includes('bad contact')) return 'high';
-    return labels.includes('unclear') ? 'unclear' : 'ok';
+    return labels.every((label) => label === 'healthy') ? 'ok' : 'unclear';
   },
   healthy: (values, s) => {
-    const [, healthy] = runBands(s, values);
+    const healthy = runBands(s, values).find(({ label }) => label === 'healthy');
     const leads =
       values['leadsOhm'] === undefined
         ? 'after taking off your leads'

@@ -1,7 +1,8 @@
-import { choice } from '../step.ts';
+import { is } from '../outcome.ts';
+import { type ChoiceStep, choice } from '../step.ts';
 
 /** Where along an open run the open place is, at the docking plug. */
-export const runSplit = choice<'bike-side' | 'contacts' | 'lid-side' | 'no-plug'>({
+export const runSplit: ChoiceStep<'bike-side' | 'contacts' | 'lid-side' | 'no-plug'> = choice({
   place: 'runs',
   id: 'run-split',
   short: 'Where the run is open',
@@ -9,15 +10,17 @@ export const runSplit = choice<'bike-side' | 'contacts' | 'lid-side' | 'no-plug'
   phone:
     'Measure at the lid plug. Plug apart, lid half: ohms? Then plug together, just before it on the bike side: ohms?',
   how: [
-    'Key off. Lid plug apart, lid half: is the coil there?',
+    'Lid plug apart, lid half: is the coil there?',
     'Plug together, on the bike’s side close to the plug: is the coil there?',
     'Keep the lid still for both.',
   ],
   why: 'Contacts, lid lead and bike loom look the same from the far end. Two readings at the plug split them.',
   tool: 'meter',
   minutes: 5,
+  conditions: ['key-off', 'rear-plug-apart', 'lid-plug-apart', 'meter-on-ohms'],
+  sensible: (f) => (is(f, 'run-ohms', 'open') || is(f, 'pop-run', 'dead', 'faint')) && !is(f, 'lid-check', 'no-plug'),
   observes: ['run', 'speaker'],
-  cautions: ['ohms-dead', 'key-off'],
+  cautions: ['key-off'],
   options: {
     'lid-side': 'Not even from the lid half',
     contacts: 'From the lid half, but not through the plug',

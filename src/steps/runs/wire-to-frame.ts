@@ -1,4 +1,4 @@
-import { measurement } from '../step.ts';
+import { measurement, type ReadingStep } from '../step.ts';
 import { ohmReading } from './ohms.ts';
 
 const CLEAR_OHM = 100e3;
@@ -6,23 +6,23 @@ const CLEAR_OHM = 100e3;
 const TOUCHING_OHM = 100;
 
 /** Whether any rear speaker wire touches the frame. */
-export const wireToFrame = measurement<'clear' | 'shorted' | 'unclear'>({
+export const wireToFrame: ReadingStep<'clear' | 'shorted' | 'unclear'> = measurement({
   place: 'runs',
   id: 'wire-to-frame',
   short: 'Speaker wires to the frame',
   ask: 'Plug apart: what is the lowest reading from any rear speaker wire to the frame?',
   phone:
-    'Key off, rear speaker plug apart. One probe on a bare bolt of the frame, the other on each wire in turn. What is the lowest number, or does it beep?',
+    'One probe on a bare bolt of the frame, the other on each wire in turn. What is the lowest number, or does it beep?',
   how: [
-    'Key off, rear speaker plug apart.',
     'One probe on bright bare metal of the frame, the other on each of the four wires.',
     'Move lids, steering and seat. Type the lowest reading. “OL” is the good one.',
   ],
   why: 'A speaker wire on the frame shorts half of a bridge output to ground. The output then protects itself, or dies.',
   tool: 'meter',
   minutes: 6,
+  conditions: ['key-off', 'rear-plug-apart', 'meter-on-ohms'],
   observes: ['run'],
-  cautions: ['ohms-dead', 'key-off'],
+  cautions: ['key-off'],
   probes: { red: 'run-plus', black: 'frame' },
   readings: { lowestOhm: ohmReading('Lowest of the four wires') },
   bands: () => [

@@ -1,25 +1,38 @@
-import { choice, EVERY_PART } from '../step.ts';
+import { is } from '../outcome.ts';
+import { type ChoiceStep, choice, EVERY_PART } from '../step.ts';
 
-export const faderCentre = choice<'cured' | 'plays' | 'no-change'>({
+export const faderCentre: ChoiceStep<'cured' | 'plays' | 'weak' | 'no-change' | 'none'> = choice({
   place: 'settings',
   id: 'fader-centre',
   short: 'Fader and balance in the middle',
   ask: 'Put fader and balance in the middle. Does the rear play now?',
-  phone: 'Open the sound menu and put both sliders exactly in the middle. Does the back play now?',
+  phone:
+    'Music on, not loud. In the sound menu put fader and balance exactly in the middle. Does the back play now? Weakly? Did one stand off the middle? Or is there no such menu?',
   how: [
     'Note where both stand now.',
     'Play music at a low volume.',
     'Set fader and balance to 0, and listen at a rear grille.',
   ],
-  why: 'A fader at its front end silences the rear completely. Battery work and pocketed key presses move it.',
+  why: 'A fader at its front end silences the rear completely. Battery work can reset it, and a child or a passenger moves it.',
   tool: 'ears',
   minutes: 1,
+  conditions: ['head-unit-playing'],
+  sensible: (f) => !(is(f, 'rear-inputs', 'front') && (is(f, 'rear-hiss', 'hiss') || is(f, 'lid-check', 'hiss-now'))),
   observes: EVERY_PART,
   options: {
-    'no-change': 'No, still silent',
+    'no-change': 'No, still silent, on one side or both',
     cured: 'Yes. One stood off the middle',
     plays: 'It plays, and both were in the middle already',
+    weak: 'It plays, but only weakly',
+    none: 'There is no fader and no balance',
   },
-  outcomes: { 'no-change': 'no change', cured: 'rear plays', plays: 'plays just now anyway' },
-  ifCannot: 'No such menu, or you cannot find it: the readings go round it.',
+  justNow: ['plays'],
+  outcomes: {
+    'no-change': 'no change',
+    cured: 'rear plays',
+    plays: 'plays just now anyway',
+    weak: 'plays weakly',
+    none: 'no such menu',
+  },
+  ifCannot: 'You cannot find the menu: the readings go round it.',
 });

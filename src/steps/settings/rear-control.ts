@@ -1,11 +1,12 @@
-import { choice, EVERY_PART } from '../step.ts';
+import { type ChoiceStep, choice, EVERY_PART } from '../step.ts';
 
-export const rearControl = choice<'cured' | 'no-change' | 'none'>({
+export const rearControl: ChoiceStep<'cured' | 'plays' | 'weak' | 'no-change' | 'none'> = choice({
   place: 'settings',
   id: 'rear-control',
   short: 'Passenger control',
   ask: 'Is there a control for the passenger or the rear, and does turning it up bring the sound back?',
-  phone: 'Are there buttons or a knob for the passenger, or a rear on and off item in the menu? Turn it up.',
+  phone:
+    'Music on, not loud. Are there buttons or a knob for the passenger, or a rear item in the menu? Turn it up slowly: does the back play, weakly, or not at all?',
   how: [
     'Look at the passenger’s armrest or pod, and for a “rear speakers” item in the menu.',
     'Set it to on and turn it up.',
@@ -13,7 +14,21 @@ export const rearControl = choice<'cured' | 'no-change' | 'none'>({
   why: 'A rear control that is off looks exactly like a dead rear.',
   tool: 'ears',
   minutes: 0.5,
+  conditions: ['head-unit-playing'],
   observes: EVERY_PART,
-  options: { cured: 'Yes, that was it', 'no-change': 'It is on, still silent', none: 'There is no such control' },
-  outcomes: { cured: 'rear plays', 'no-change': 'on, no change', none: 'none fitted' },
+  options: {
+    cured: 'Yes, that was it',
+    'no-change': 'It is on. Still silent, on one side or both',
+    plays: 'It plays, and it was up already',
+    weak: 'It is up, and the rear plays weakly',
+    none: 'There is no such control',
+  },
+  justNow: ['plays'],
+  outcomes: {
+    cured: 'rear plays',
+    'no-change': 'on, no change',
+    plays: 'plays just now anyway',
+    weak: 'plays weakly',
+    none: 'none fitted',
+  },
 });

@@ -23,7 +23,12 @@ const GROUND_LEAD_M = 0.9;
 /** Inner resistance of a battery of this size that is not worn. From memory, no published source. */
 export const BATTERY_OHM = 0.02;
 
-export const channelsOf = (situation: Situation): number => (theAmp(situation).drives === 'both' ? 4 : 2);
+/** One that drives front and rear has four at least; of others two are taken, and that is said. */
+export function channelsOf(situation: Situation): number {
+  const amp = theAmp(situation);
+  if (amp.drives === 'both' && !('channels' in amp)) return 4;
+  return Math.round(ampEstimate(amp, 'channels').value);
+}
 
 /** The current the amplifier draws, averaged over a share of its full sine power. */
 export const drawA = (situation: Situation, averageRatio: number, supplyV: number): number =>

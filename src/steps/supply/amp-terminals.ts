@@ -1,8 +1,9 @@
 import { CHARGING_MOST_V, KEY_ON_HEALTHY_V } from '../../compute/amp-supply.ts';
 import { formatRange } from '../../compute/quantity.ts';
-import { type Band, labelIn, measurement, type Values } from '../step.ts';
+import { type Band, labelIn, measurement, type ReadingStep, type Values } from '../step.ts';
 import { dcReading } from '../tools/dc-volts.ts';
 import { BATTERY, BATTERY_BANDS } from './battery.ts';
+import { fuseStaysOut, supplyMayFail } from './may-fail.ts';
 import { DRIFT_V, NEAR_V, plusBands } from './terminal-bands.ts';
 
 function groundBands(supplyV: number): readonly Band[] {
@@ -22,30 +23,31 @@ const aboveTheBattery = (readings: readonly string[]) => (values: Values) => {
 };
 
 /** Plus and ground at the amplifier, against the one reference that cannot be at fault. */
-export const ampTerminals = measurement<
-  'ok' | 'unclear' | 'plus-open' | 'ground-open' | 'battery-low' | 'battery-high'
->({
+export const ampTerminals: ReadingStep<
+  'ok' | 'unclear' | 'sags' | 'plus-open' | 'ground-open' | 'battery-low' | 'battery-high'
+> = measurement({
   place: 'supply',
   id: 'amp-terminals',
   short: 'Plus and ground at the amplifier',
   ask: 'What do battery plus, amplifier plus and amplifier ground read, against the battery minus post?',
   phone:
-    'Black on the battery minus post, and it stays there. Red on battery plus: number? On the amplifier’s thick plus: number? On its ground: number?',
+    'Red on battery plus, never touching the frame with it: number? On the amplifier’s thick plus, touching no metal beside it: number? On its ground: number?',
   how: [
-    'Head unit on and playing, engine off. Meter on DC volts.',
-    'Black probe on the battery minus post for all three. The post is too far? A long test lead.',
+    'Black stays there for all three. The post is too far? A long test lead.',
     'Red probe: battery plus post, then the amplifier’s plus terminal, then its ground terminal.',
   ],
   why: 'Measured against its own ground, a good plus looks dead when the ground is the fault. The battery minus post never lies.',
   tool: 'meter',
   minutes: 3,
+  conditions: ['amp-uncovered', 'head-unit-playing', 'black-on-minus', 'meter-on-dc'],
+  sensible: (f) => supplyMayFail(f) && !fuseStaysOut(f),
   observes: ['amp-supply'],
-  cautions: ['plus-probe', 'flat-battery'],
+  cautions: ['plus-probe'],
   probes: { red: 'amp-plus', black: 'battery-minus' },
   readings: {
     batteryV: BATTERY,
     plusV: dcReading('Amplifier plus'),
-    groundV: dcReading('Amplifier ground'),
+    groundV: { ...dcReading('Amplifier ground'), probes: { red: 'amp-ground', black: 'battery-minus' } },
   },
   unusable: aboveTheBattery(['plusV', 'groundV']),
   bands: (reading, { batteryV: supplyV }) => {
@@ -61,6 +63,7 @@ export const ampTerminals = measurement<
     // What is open is open on an empty battery, too, and hours of testing empty one.
     if (plus === 'no supply') return 'plus-open';
     if (ground === 'open') return 'ground-open';
+    if (plus === 'sags') return 'sags';
     if (battery === 'nearly empty') return 'battery-low';
     if (battery === 'too high') return 'battery-high';
     return plus === 'healthy' && ground === 'healthy' ? 'ok' : 'unclear';
@@ -72,6 +75,7 @@ export const ampTerminals = measurement<
   outcomes: {
     ok: 'both are there',
     unclear: 'volts are lost',
+    sags: 'most of the volts are lost',
     'plus-open': 'no plus',
     'ground-open': 'ground is open',
     'battery-low': 'battery nearly empty',

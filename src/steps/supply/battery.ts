@@ -10,6 +10,7 @@ import { MOST_V } from '../tools/dc-volts.ts';
 export const BATTERY: Reading = {
   label: 'Battery plus',
   unit: 'V',
+  probes: { red: 'battery-plus', black: 'battery-minus' },
   possible: [8, MOST_V],
   impossible: 'A battery that runs the head unit reads 8 V or more. Is the meter on DC volts, black on the minus post?',
 };

@@ -1,19 +1,29 @@
-import { choice } from '../step.ts';
+import { mayBeOff } from '../amplifier/seen-on.ts';
+import { is } from '../outcome.ts';
+import { type ChoiceStep, choice } from '../step.ts';
+import { supplyMayFail } from './may-fail.ts';
 
-export const bodyFuse = choice<'whole' | 'blown' | 'none'>({
+export const bodyFuse: ChoiceStep<'whole' | 'blown' | 'none'> = choice({
   place: 'supply',
   id: 'body-fuse',
   short: 'The amplifier’s own fuses',
   ask: 'Does the amplifier have fuses of its own beside its power plug, and are they whole?',
-  phone: 'Look beside the thick wires on the amplifier. Are there small coloured fuses in it? Pull them: strips whole?',
+  phone:
+    'Look beside the thick wires on the amplifier. Are there small coloured fuses in it? Key off, pull them: strips whole?',
   how: [
-    'Key off. Look beside its power terminals, under a cover too.',
+    'Look beside its power terminals, under a cover too.',
     'Pull each fuse, look at its strip and its blades, and push it back home.',
-    'A meter at hand: key off, fuse out, it must read next to nothing in ohms.',
+    'A meter at hand: fuse out, it must read next to nothing in ohms.',
   ],
   why: 'An open fuse in the amplifier looks exactly like a dead amplifier, and costs a hundredth of one.',
   tool: 'none',
   minutes: 3,
+  conditions: ['key-off', 'amp-uncovered'],
+  sensible: (f) =>
+    supplyMayFail(f) &&
+    mayBeOff(f) &&
+    !is(f, 'remote-jumper', 'wakes', 'fault') &&
+    !is(f, 'amp-terminals', 'plus-open', 'ground-open', 'sags'),
   observes: ['amp-supply', 'amp'],
   cautions: ['key-off', 'fuse'],
   options: { whole: 'All whole', blown: 'One is burnt through', none: 'It has none' },

@@ -1,23 +1,36 @@
-import { choice } from '../step.ts';
+import { type ChoiceStep, choice } from '../step.ts';
+import { fuseMayBeOpen } from './may-fail.ts';
 
-export const fuseLook = choice<'blown' | 'whole'>({
+export const fuseLook: ChoiceStep<'blown' | 'whole' | 'holder' | 'none'> = choice({
   place: 'supply',
   id: 'fuse-look',
   short: 'Main fuse, by eye',
   ask: 'Key off, main fuse pulled: is its strip burnt through?',
-  phone: 'Key off. Pull the big fuse near the battery and hold it against the light. Is the little strip whole?',
+  phone:
+    'Hold that fuse against the light. Is the strip burnt, or whole? Is its holder burnt, green or loose? Or is there no fuse?',
   how: [
-    'Key off. Amplifier volume does not matter now.',
-    'Pull the main fuse of the amplifier, close to the battery. Note its number: that is its amperes.',
+    'Note the number on it: that is its amperes.',
     'Look at the strip against the light, and at its blades: dull or brown means heat.',
     'A breaker instead of a fuse? Its button stands out, or its lever hangs: it tripped. Leave it so for now.',
   ],
   why: 'A burnt strip settles that the current was too high once. A whole one settles nothing: it can be open at its cap.',
   tool: 'none',
   minutes: 2,
+  conditions: ['fuse-out'],
+  sensible: fuseMayBeOpen,
   observes: ['amp-supply'],
-  cautions: ['key-off', 'hot'],
-  options: { blown: 'Burnt through, or the breaker had tripped', whole: 'It looks whole' },
-  outcomes: { blown: 'burnt through', whole: 'looks whole' },
+  cautions: ['key-off'],
+  options: {
+    blown: 'Burnt through, or the breaker had tripped',
+    whole: 'It looks whole',
+    holder: 'It looks whole, but its holder is burnt, green or loose',
+    none: 'There is no fuse in its lead',
+  },
+  outcomes: {
+    blown: 'burnt through',
+    whole: 'looks whole',
+    holder: 'whole, in a bad holder',
+    none: 'no fuse in its lead',
+  },
   ifCannot: 'Cannot find it? Follow the thick plus lead from the battery, or from the amplifier back.',
 });

@@ -1,22 +1,26 @@
-import { choice } from '../step.ts';
+import { is } from '../outcome.ts';
+import { type ChoiceStep, choice } from '../step.ts';
 
-export const leadOffAmp = choice<'bright' | 'dark'>({
+export const leadOffAmp: ChoiceStep<'bright' | 'dark'> = choice({
   place: 'supply',
   id: 'lead-off-amp',
   short: 'The plus lead off the amplifier',
   ask: 'Now the plus lead off the amplifier, its end insulated: is the lamp still bright?',
-  phone: 'Battery minus off. Take the thick plus off the amplifier and tape its end. Battery minus on: bright or dark?',
+  phone:
+    'Take the thick plus off the amplifier and tape its end. Battery minus on: is that bulb as bright as before, or dark?',
   how: [
-    'Battery minus off. Plus lead off the amplifier, its bare end taped.',
+    'Plus lead off the amplifier, its bare end taped.',
     'Battery minus on. Look at the lamp in the fuse’s place.',
     'Battery minus off again before the lead goes back.',
   ],
   why: 'Still bright without the amplifier: the lead touches the frame. Dark now: the amplifier itself is shorted.',
   tool: 'test-lamp',
   minutes: 5,
+  conditions: ['amp-uncovered', 'remote-off', 'amp-outputs-off', 'lamp-for-fuse', 'minus-off'],
+  sensible: (f) => is(f, 'fuse-lamp', 'bright', 'dim'),
   observes: ['amp-supply', 'amp'],
   cautions: ['minus-first', 'lamp-hot'],
-  options: { bright: 'Still bright', dark: 'Dark now' },
+  options: { bright: 'Still as bright', dark: 'Dark now' },
   outcomes: { bright: 'bright without the amplifier', dark: 'dark without the amplifier' },
   givenUnder: ['fuse-lamp'],
 });

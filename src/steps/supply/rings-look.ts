@@ -1,25 +1,35 @@
-import { choice } from '../step.ts';
+import { is } from '../outcome.ts';
+import { type ChoiceStep, choice } from '../step.ts';
+import { supplyMayFail } from './may-fail.ts';
 
-export const ringsLook = choice<'battery' | 'ground' | 'tight'>({
+export const ringsLook: ChoiceStep<'battery' | 'ground' | 'amp' | 'tight'> = choice({
   place: 'supply',
   id: 'rings-look',
   short: 'The rings of its ground lead',
   ask: 'Follow the amplifier’s ground lead: is a ring loose, painted over or green?',
-  phone: 'Find where the amplifier’s ground lead is bolted on. Loose, painted under the ring, or green? Which end?',
+  phone:
+    'Follow the amplifier’s ground lead to both ends. Loose, painted under the ring, or green: at the battery post, at the frame, at the amplifier, or nowhere?',
   how: [
-    'Key off. Battery minus off before you pull at any ring.',
     'Look at both ends: at the amplifier, and where it is bolted on.',
     'Bolted to a painted, anodised or rubber-mounted part counts as bad.',
   ],
   why: 'The open place is at the battery post, at the frame, or in a crimp. Each has its own fix.',
   tool: 'none',
   minutes: 3,
+  conditions: ['minus-off'],
+  sensible: (f) => supplyMayFail(f) && !is(f, 'supply-under-load', 'ok'),
   observes: ['amp-supply'],
   cautions: ['minus-first'],
   options: {
     battery: 'Loose or green at the battery post',
     ground: 'Loose, painted or green where it meets the frame',
+    amp: 'Loose or green at the amplifier',
     tight: 'Both ends look good',
   },
-  outcomes: { battery: 'bad at the battery post', ground: 'bad at the frame', tight: 'both ends look good' },
+  outcomes: {
+    battery: 'bad at the battery post',
+    ground: 'bad at the frame',
+    amp: 'bad at the amplifier',
+    tight: 'both ends look good',
+  },
 });

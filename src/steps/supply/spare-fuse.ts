@@ -1,14 +1,15 @@
-import { choice } from '../step.ts';
+import { is } from '../outcome.ts';
+import { type ChoiceStep, choice } from '../step.ts';
+import { fuseIsOpen, fuseMayBeOpen } from './may-fail.ts';
 
-export const spareFuse = choice<'wakes' | 'holds' | 'opens'>({
+export const spareFuse: ChoiceStep<'wakes' | 'holds' | 'fault' | 'opens'> = choice({
   place: 'supply',
   id: 'spare-fuse',
   short: 'One new fuse of the same rating',
   ask: 'One new fuse of the same rating, speakers and remote wire off at first: what happens?',
   phone:
-    'Key off, speakers and thin remote wire off the amplifier. One new fuse, same number. Does it hold? Then plug back, key on.',
+    'One new fuse, same number, never bigger. Does it hold? Then key off, plug back, key on: lamp on, fault colour, or dark?',
   how: [
-    'Key off. Speaker plugs and remote wire off the amplifier.',
     'One new fuse of the same rating. Never a bigger one.',
     'It holds: key off, remote wire back, key on, lamp? Then the speakers, key off for each.',
     'It opens: stop here. A second one would tell you nothing new.',
@@ -16,12 +17,23 @@ export const spareFuse = choice<'wakes' | 'holds' | 'opens'>({
   why: 'A fuse can be open and look whole. One swap of the same rating is a test; a bigger one is a fire.',
   tool: 'spare-fuse',
   minutes: 4,
+  conditions: ['amp-uncovered', 'remote-off', 'amp-outputs-off', 'fuse-out'],
+  sensible: (f) =>
+    (fuseIsOpen(f) && is(f, 'fuse-lamp', 'dark', 'dim', 'cannot')) ||
+    (is(f, 'fuse-look', 'whole', 'holder') && fuseMayBeOpen(f) && !fuseIsOpen(f)),
   observes: ['amp-supply', 'amp'],
-  cautions: ['fuse', 'key-off', 'hot'],
+  cautions: ['fuse', 'key-off'],
+  neverAgain: ['opens'],
   options: {
     wakes: 'It holds, and the amplifier comes on',
     holds: 'It holds, the amplifier stays off',
+    fault: 'It holds, and the fault lamp comes on',
     opens: 'It opens, at once or when it is switched on',
   },
-  outcomes: { wakes: 'comes on with a new fuse', holds: 'new fuse holds, still off', opens: 'new fuse opens, too' },
+  outcomes: {
+    wakes: 'comes on with a new fuse',
+    holds: 'new fuse holds, still off',
+    fault: 'new fuse holds, fault lamp',
+    opens: 'new fuse opens, too',
+  },
 });

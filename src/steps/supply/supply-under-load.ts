@@ -1,10 +1,12 @@
 import { KEY_ON_FLAT_V, KEY_ON_HEALTHY_V } from '../../compute/amp-supply.ts';
 import { formatQuantity } from '../../compute/quantity.ts';
-import { labelIn, measurement, type Situation, type Values } from '../step.ts';
+import { is } from '../outcome.ts';
+import { labelIn, measurement, type ReadingStep, type Situation, type Values } from '../step.ts';
 import { dcReading } from '../tools/dc-volts.ts';
 import { healthyPathOhm, LAMP_A } from './amp-feed.ts';
 import { BATTERY, BATTERY_BANDS } from './battery.ts';
 import { bandsOfDrop, cuttingOutV, type Drop, isDrop } from './drops.ts';
+import { fuseStaysOut, supplyMayFail } from './may-fail.ts';
 import { DRIFT_V } from './terminal-bands.ts';
 
 function togetherCutsOut(values: Values, situation: Situation): boolean {
@@ -24,64 +26,65 @@ function notAdding({ batteryV: wholeV, ampV, plusDropV, groundDropV }: Values) {
 }
 
 /** Battery, amplifier, plus path and ground path with a known current through both. */
-export const supplyUnderLoad = measurement<'ok' | 'unclear' | 'plus-drop' | 'ground-drop' | 'battery-sags'>({
-  place: 'supply',
-  id: 'supply-under-load',
-  short: 'Supply with a 55 W lamp on it',
-  ask: 'With a 55 W lamp on its plus and ground: how much is lost on the way there and back?',
-  phone:
-    'Clip the lamp to the amplifier’s thick plus and ground. Then four numbers: battery, amplifier, plus to plus, ground to minus. Say them slowly.',
-  how: [
-    'Key on, engine off. A 55 W head lamp bulb on two leads, to the amplifier’s plus and ground terminals.',
-    'Battery: plus post to minus post. Amplifier: plus to ground terminal.',
-    'Lost on plus: battery plus post to amplifier plus. Lost on ground: amplifier ground to battery minus post.',
-    'Take the lamp off again. It is very hot.',
-  ],
-  why: 'An open lead shows at once. A bad contact shows only when current flows, and a lamp is a load that you know.',
-  tool: 'meter',
-  minutes: 10,
-  observes: ['amp-supply'],
-  cautions: ['plus-probe', 'lamp-hot', 'ground-open'],
-  probes: { red: 'battery-plus', black: 'amp-plus' },
-  readings: {
-    batteryV: BATTERY,
-    ampV: dcReading('Amplifier plus to its ground'),
-    plusDropV: dcReading('Lost on the plus way'),
-    groundDropV: dcReading('Lost on the ground way'),
-  },
-  unusable: notAdding,
-  bands: (reading, values, s) => {
-    if (reading === 'batteryV') return BATTERY_BANDS;
-    return isDrop(reading) ? bandsOfDrop(reading, values, s) : null;
-  },
-  judge: (values, s) => {
-    if ((values['batteryV'] ?? 0) < KEY_ON_FLAT_V) return 'battery-sags';
-    const label = (drop: Drop) => labelIn(bandsOfDrop(drop, values, s), values[drop] ?? 0);
-    const [plus, ground] = [label('plusDropV'), label('groundDropV')];
-    const cuts = 'cuts the amplifier off';
-    if (plus === cuts && (ground !== cuts || (values['plusDropV'] ?? 0) >= (values['groundDropV'] ?? 0)))
-      return 'plus-drop';
-    if (ground === cuts) return 'ground-drop';
-    // Two ways that are half bad cut it off together. The one that is worse for its size is mended first.
-    if (plus !== 'healthy' && ground !== 'healthy' && togetherCutsOut(values, s)) {
-      const { plusOhm, groundOhm } = healthyPathOhm(s);
-      return (values['plusDropV'] ?? 0) / plusOhm >= (values['groundDropV'] ?? 0) / groundOhm
-        ? 'plus-drop'
-        : 'ground-drop';
-    }
-    return plus === 'healthy' && ground === 'healthy' ? 'ok' : 'unclear';
-  },
-  healthy: (values, s) => {
-    const most = (drop: Drop) => formatQuantity(bandsOfDrop(drop, values, s)[0]?.high ?? 0, 'V', 2);
-    return `At the lamp’s ${LAMP_A} A, healthy leads of this size lose at most ${most('plusDropV')} on plus and ${most('groundDropV')} on ground.`;
-  },
-  outcomes: {
-    ok: 'both ways are good',
-    unclear: 'worn, but not the reason',
-    'plus-drop': 'lost on the plus way',
-    'ground-drop': 'lost on the ground way',
-    'battery-sags': 'the battery gives way',
-  },
-  article: 'voltage-drop-under-load',
-  ifCannot: 'We bypass the leads with temporary ones instead.',
-});
+export const supplyUnderLoad: ReadingStep<'ok' | 'unclear' | 'plus-drop' | 'ground-drop' | 'battery-sags'> =
+  measurement({
+    place: 'supply',
+    id: 'supply-under-load',
+    short: 'Supply with a 55 W lamp on it',
+    ask: 'With a 55 W lamp on its plus and ground: how much is lost on the way there and back?',
+    phone:
+      'The lamp is very hot: hold it by its leads, away from seat and plastic. Four numbers, the probe on a plus never touching the frame. Battery post to post. Amplifier plus to its ground. Battery plus to amplifier plus. Amplifier ground to battery minus.',
+    how: [
+      'Battery: plus post to minus post. Amplifier: plus to ground terminal.',
+      'Lost on plus: battery plus post to amplifier plus. Lost on ground: amplifier ground to battery minus post.',
+    ],
+    why: 'An open lead shows at once. A bad contact shows only when current flows, and a lamp is a load that you know.',
+    tool: 'meter',
+    minutes: 10,
+    conditions: ['amp-uncovered', 'line-leads-out', 'lamp-on', 'meter-on-dc'],
+    sensible: (f) => supplyMayFail(f) && !fuseStaysOut(f) && is(f, 'amp-terminals', 'ok', 'unclear', 'sags'),
+    observes: ['amp-supply'],
+    cautions: ['plus-probe', 'lamp-hot'],
+    probes: { red: 'battery-plus', black: 'amp-plus' },
+    readings: {
+      batteryV: BATTERY,
+      ampV: { ...dcReading('Amplifier plus to its ground'), probes: { red: 'amp-plus', black: 'amp-ground' } },
+      plusDropV: dcReading('Lost on the plus way'),
+      groundDropV: { ...dcReading('Lost on the ground way'), probes: { red: 'amp-ground', black: 'battery-minus' } },
+    },
+    unusable: notAdding,
+    bands: (reading, values, s) => {
+      if (reading === 'batteryV') return BATTERY_BANDS;
+      return isDrop(reading) ? bandsOfDrop(reading, values, s) : null;
+    },
+    judge: (values, s) => {
+      if ((values['batteryV'] ?? 0) < KEY_ON_FLAT_V) return 'battery-sags';
+      const label = (drop: Drop) => labelIn(bandsOfDrop(drop, values, s), values[drop] ?? 0);
+      const [plus, ground] = [label('plusDropV'), label('groundDropV')];
+      const cuts = 'cuts the amplifier off';
+      if (plus === cuts && (ground !== cuts || (values['plusDropV'] ?? 0) >= (values['groundDropV'] ?? 0)))
+        return 'plus-drop';
+      if (ground === cuts) return 'ground-drop';
+      // Two ways that are half bad cut it off together. The one that is worse for its size is mended first.
+      if (plus !== 'healthy' && ground !== 'healthy' && togetherCutsOut(values, s)) {
+        const { plusOhm, groundOhm } = healthyPathOhm(s);
+        return (values['plusDropV'] ?? 0) / plusOhm >= (values['groundDropV'] ?? 0) / groundOhm
+          ? 'plus-drop'
+          : 'ground-drop';
+      }
+      return plus === 'healthy' && ground === 'healthy' ? 'ok' : 'unclear';
+    },
+    healthy: (values, s) => {
+      const most = (drop: Drop) => formatQuantity(bandsOfDrop(drop, values, s)[0]?.high ?? 0, 'V', 2);
+      return `At the lamp’s ${LAMP_A} A, healthy leads of this size lose at most ${most('plusDropV')} on plus and ${most('groundDropV')} on ground.`;
+    },
+    outcomes: {
+      ok: 'both ways are good',
+      unclear: 'worn, but not the reason',
+      'plus-drop': 'lost on the plus way',
+      'ground-drop': 'lost on the ground way',
+      'battery-sags': 'the battery gives way',
+    },
+    article: 'voltage-drop-under-load',
+    ifCannot: 'We bypass the leads with temporary ones instead.',
+  });

@@ -1,28 +1,39 @@
-import { choice } from '../step.ts';
+import { isKnown } from '../outcome.ts';
+import { type ChoiceStep, choice } from '../step.ts';
+import { fuseIsOpen, fuseStaysOut, supplyMayFail } from './may-fail.ts';
 
 /** Both ways bypassed, one at a time: the test of leads for whoever has no meter. */
-export const temporaryLeads = choice<'plus' | 'ground' | 'neither'>({
+export const temporaryLeads: ChoiceStep<'plus' | 'ground' | 'both' | 'neither'> = choice({
   place: 'supply',
   id: 'temporary-leads',
   short: 'Temporary plus and ground leads',
   ask: 'A temporary ground lead to battery minus, then a fused plus lead: does the amplifier come on with one of them?',
   phone:
-    'A thick lead from the amplifier’s ground straight to battery minus: lamp on? If not, a fused lead from battery plus to its plus.',
+    'A thick lead from the amplifier’s ground to battery minus, key on: lamp? If not, key off, a lead with a 10 amp fuse at battery plus, to its plus, key on. Which one did it, both, or neither?',
   how: [
-    'Key off. A 4 mm² lead or thicker from the amplifier’s ground to the battery minus post. Key on: lamp?',
+    'A 4 mm² lead or thicker from the amplifier’s ground to the battery minus post. Key on: lamp?',
     'Not yet: key off. A second lead with its own 10 A fuse at the battery, from plus post to amplifier plus. Key on: lamp?',
+    'On with both? Key off, the ground one off, key on: still on means the plus, dark means both.',
     'It is on, and goes off only when loud or shaken? Do that again with each lead: does it still go off?',
     'Take both off again, plus first.',
   ],
   why: 'A lead that cures it stands beside the one that is at fault.',
   tool: 'jumper',
   minutes: 10,
+  conditions: ['key-off', 'amp-uncovered'],
+  sensible: (f) => supplyMayFail(f) && !isKnown(f, 'supply-under-load') && !fuseIsOpen(f) && !fuseStaysOut(f),
   observes: ['amp-supply', 'amp'],
   cautions: ['minus-first', 'temporary-lead', 'key-off', 'ground-open'],
   options: {
     ground: 'Yes, with the ground lead',
-    plus: 'Yes, with the plus lead',
+    plus: 'Yes, with the plus lead alone',
+    both: 'Only with both',
     neither: 'No, with neither',
   },
-  outcomes: { ground: 'comes on with a new ground', plus: 'comes on with a new plus', neither: 'stays off with both' },
+  outcomes: {
+    ground: 'comes on with a new ground',
+    plus: 'comes on with a new plus',
+    both: 'comes on only with both new',
+    neither: 'stays off with both',
+  },
 });

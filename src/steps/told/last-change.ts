@@ -1,12 +1,17 @@
-import { choice } from '../step.ts';
+import { type ChoiceStep, choice } from '../step.ts';
 
-export const lastChange = choice<'nothing' | 'fitted' | 'workshop' | 'reflash' | 'unit' | 'opened' | 'battery'>({
+export const lastChange: ChoiceStep<
+  'nothing' | 'fitted' | 'workshop' | 'reflash' | 'unit' | 'opened' | 'front' | 'battery' | 'lead' | 'rain' | 'stood'
+> = choice({
   place: 'told',
   id: 'last-change',
   short: 'Last change',
   ask: 'What was the last thing done to the bike before this?',
-  phone: 'What was the last thing anybody did to the bike, even something that has nothing to do with sound?',
-  how: ['Service, a wash, a case taken off, a battery change: all of it counts.'],
+  phone:
+    'What was the last thing anybody did to the bike: a service, a reflash, the radio or battery, a new lead, parts fitted, the fairing or a case off, a wash, heavy rain, months of standing? Or nothing?',
+  how: [
+    'Service, a wash, a case taken off, a battery change: all of it counts, even if it has nothing to do with sound.',
+  ],
   why: 'Most faults begin with the last work. It multiplies the odds of what fits, and never rules anything out.',
   tool: 'none',
   minutes: 0.5,
@@ -18,7 +23,11 @@ export const lastChange = choice<'nothing' | 'fitted' | 'workshop' | 'reflash' |
     reflash: 'A reflash of the head unit',
     unit: 'The head unit was replaced or swapped',
     opened: 'A case or lid was off, or it was washed',
+    front: 'Front speakers, or the fairing was off',
     battery: 'Work at the battery',
+    lead: 'A lead or a cable was replaced',
+    rain: 'It was ridden in heavy rain',
+    stood: 'It stood for months',
   },
   outcomes: {
     nothing: 'nothing known',
@@ -27,6 +36,10 @@ export const lastChange = choice<'nothing' | 'fitted' | 'workshop' | 'reflash' |
     reflash: 'a reflash',
     unit: 'head unit swapped',
     opened: 'case or lid off, or washed',
+    front: 'front speakers, or fairing off',
     battery: 'battery work',
+    lead: 'a lead replaced',
+    rain: 'heavy rain',
+    stood: 'stood for months',
   },
 });

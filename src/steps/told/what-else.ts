@@ -1,20 +1,23 @@
-import { choice } from '../step.ts';
+import { is } from '../outcome.ts';
+import { type ChoiceStep, choice } from '../step.ts';
 
-export const whatElse = choice<'nothing' | 'accessories' | 'unit' | 'bike'>({
+export const whatElse: ChoiceStep<'nothing' | 'accessories' | 'unit' | 'bike'> = choice({
   place: 'told',
   id: 'what-else',
   short: 'What else stopped',
   ask: 'Did anything else on the bike stop at the same time?',
-  phone: 'Is anything else dead: the radio itself, the socket, the charger? Is the clock set back, are the lamps dim?',
+  phone:
+    'Did anything else fail with it: the radio dark or restarting, the socket, the charger? Is the clock set back, are the lamps dim? Or nothing else?',
   how: ['Look at the head unit’s screen, a socket or a charger, the clock, and the lamps.'],
   why: 'A dead socket names the fuse that the remote wire shares. A clock set back names the battery posts.',
   tool: 'none',
   minutes: 1,
+  sensible: (f) => !is(f, 'amp-history', 'never'),
   observes: ['unit', 'amp-supply'],
   options: {
     nothing: 'Nothing else',
     accessories: 'A socket, a charger or another accessory',
-    unit: 'The head unit is dark, too',
+    unit: 'The head unit is dark, or restarts, too',
     bike: 'Dim lamps, a slow starter, a clock set back',
   },
   outcomes: {

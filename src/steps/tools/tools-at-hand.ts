@@ -1,6 +1,6 @@
-import { choice } from '../step.ts';
+import { type ChoiceStep, choice } from '../step.ts';
 
-export const toolsAtHand = choice<'meter' | 'none'>({
+export const toolsAtHand: ChoiceStep<'meter' | 'none'> = choice({
   place: 'tools',
   id: 'tools-at-hand',
   short: 'Meter at hand',

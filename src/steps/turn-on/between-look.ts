@@ -1,6 +1,10 @@
-import { choice } from '../step.ts';
+import { mayBeOff } from '../amplifier/seen-on.ts';
+import { ampMayBeThere } from '../fitted/amp-there.ts';
+import { switchedBy } from '../fitted/switched-by.ts';
+import { theAmp } from '../fitted/the-amp.ts';
+import { type ChoiceStep, choice } from '../step.ts';
 
-export const betweenLook = choice<'box' | 'direct'>({
+export const betweenLook: ChoiceStep<'box' | 'direct'> = choice({
   place: 'turn-on',
   id: 'between-look',
   short: 'Between head unit and amplifier',
@@ -14,6 +18,8 @@ export const betweenLook = choice<'box' | 'direct'>({
   why: 'A converter or a line output lets sound through and keeps the DC back, and this amplifier waits for the DC.',
   tool: 'none',
   minutes: 3,
+  conditions: ['amp-uncovered'],
+  sensible: (f) => ampMayBeThere(f) && mayBeOff(f) && (switchedBy(f) ?? 'dc') === 'dc' && theAmp(f).input !== 'line',
   observes: ['unit-leads'],
   options: { box: 'Yes, something is in between', direct: 'No, straight speaker wires' },
   outcomes: { box: 'a converter or a line lead', direct: 'straight speaker wires' },

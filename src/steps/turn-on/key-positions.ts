@@ -1,6 +1,10 @@
-import { choice } from '../step.ts';
+import { mayBeOff } from '../amplifier/seen-on.ts';
+import { mayHaveRemote } from '../fitted/switched-by.ts';
+import { is } from '../outcome.ts';
+import { type ChoiceStep, choice } from '../step.ts';
+import { fuseStaysOut } from '../supply/may-fail.ts';
 
-export const keyPositions = choice<'none' | 'some'>({
+export const keyPositions: ChoiceStep<'none' | 'some'> = choice({
   place: 'turn-on',
   id: 'key-positions',
   short: 'Other key positions',
@@ -13,6 +17,7 @@ export const keyPositions = choice<'none' | 'some'>({
   why: 'A remote wire tapped from the wrong feed is live in some other position. That shows the mistake at once.',
   tool: 'none',
   minutes: 2,
+  sensible: (f) => mayHaveRemote(f) && !fuseStaysOut(f) && mayBeOff(f) && !is(f, 'remote-volts', 'ok'),
   observes: ['unit', 'unit-leads', 'amp-supply', 'amp'],
   options: { none: 'No, it stays off in all of them', some: 'Yes, in one of them' },
   outcomes: { none: 'off in all of them', some: 'comes on in another position' },

@@ -1,32 +1,40 @@
-import { choice } from '../step.ts';
+import { mayBeOff } from '../amplifier/seen-on.ts';
+import { ampMayBeThere } from '../fitted/amp-there.ts';
+import { is } from '../outcome.ts';
+import { type ChoiceStep, choice } from '../step.ts';
+import { fuseStaysOut } from '../supply/may-fail.ts';
 
-export const remoteJumper = choice<'wakes' | 'dead' | 'fault' | 'no-terminal'>({
+export const remoteJumper: ChoiceStep<'wakes' | 'blinks' | 'dead' | 'fault' | 'no-terminal'> = choice({
   place: 'turn-on',
   id: 'remote-jumper',
   short: 'Jumper from plus to remote',
   ask: 'Join the amplifier’s own plus to its remote terminal through a 1 A fuse for five seconds. Does it wake?',
   phone:
-    'Pull the thin remote wire off first and tape it. Then the little fused lead, amplifier plus to remote, five seconds. Lamp?',
+    'A turn-on selector on sensing? Key off, set it to wire. The remote wire stays off. Then a lead with a 1 amp fuse from amplifier plus to its remote terminal only, never to ground, five seconds. Lamp on, on briefly, its fault colour, or dark?',
   how: [
-    'Head unit’s volume at zero. Remote wire off its terminal, its end insulated.',
     'A turn-on selector stands on sensing? Set it to wire for this, key off.',
     'Fused lead, 1 A: amplifier plus to remote terminal, five seconds. Watch the lamp. Take it off.',
-    'Then the remote wire and the selector go back.',
+    'Then the selector goes back.',
   ],
   why: 'If it wakes, its supply, its ground and itself are good enough to start. The fault is in what should wake it.',
   tool: 'jumper',
   minutes: 3,
+  conditions: ['amp-uncovered', 'line-leads-out', 'remote-off', 'volume-zero'],
+  sensible: (f) =>
+    ampMayBeThere(f) && !fuseStaysOut(f) && mayBeOff(f) && !is(f, 'amp-terminals', 'plus-open', 'ground-open', 'sags'),
   observes: ['amp-supply', 'amp', 'run', 'speaker'],
-  cautions: ['jumper', 'wakes-loud', 'ground-open'],
+  cautions: ['jumper', 'wakes-loud'],
   options: {
     wakes: 'Yes, it wakes',
     dead: 'No, it stays off',
+    blinks: 'It comes on briefly and goes dark, or blinks',
     fault: 'It shows its fault lamp',
     'no-terminal': 'It has no remote terminal',
   },
   outcomes: {
     wakes: 'wakes by the jumper',
     dead: 'stays off',
+    blinks: 'on for a moment by the jumper',
     fault: 'fault lamp by the jumper',
     'no-terminal': 'no remote terminal',
   },

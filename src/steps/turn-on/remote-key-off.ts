@@ -1,20 +1,23 @@
 import { REMOTE_NOTHING_BELOW_V } from '../../compute/amp-supply.ts';
-import { measurement } from '../step.ts';
+import { mayHaveRemote } from '../fitted/switched-by.ts';
+import { is } from '../outcome.ts';
+import { measurement, type ReadingStep } from '../step.ts';
 import { dcReading } from '../tools/dc-volts.ts';
 
-export const remoteKeyOff = measurement<'dead' | 'live'>({
+export const remoteKeyOff: ReadingStep<'dead' | 'live'> = measurement({
   place: 'turn-on',
   id: 'remote-key-off',
   short: 'Remote terminal, key off',
   ask: 'Key off for ten minutes: what DC voltage is on the remote terminal now?',
-  phone: 'Key off, take it out, wait ten minutes. Red on the thin remote terminal, black on battery minus: number?',
-  how: [
-    'Key off and out. Wait ten minutes: some modules keep power for a while.',
-    'Black probe on the battery minus post, red on the remote terminal.',
-  ],
+  phone: 'Take the key out and wait ten minutes. Red on the thin remote terminal: number?',
+  how: ['Key out. Wait ten minutes: some modules keep power for a while.', 'Red probe on the remote terminal.'],
   why: 'A remote wire on a feed that never goes off keeps the amplifier awake day and night, and that empties the battery.',
   tool: 'meter',
   minutes: 12,
+  conditions: ['amp-uncovered', 'key-off', 'black-on-minus', 'meter-on-dc'],
+  sensible: (f) =>
+    mayHaveRemote(f) &&
+    (is(f, 'amp-terminals', 'battery-low') || is(f, 'supply-under-load', 'battery-sags') || is(f, 'what-else', 'bike')),
   observes: ['unit-leads', 'amp-supply'],
   probes: { red: 'amp-remote', black: 'battery-minus' },
   readings: { remoteV: dcReading('Remote terminal, key off') },

@@ -1,19 +1,26 @@
-import { choice } from '../step.ts';
+import { mayBeOff } from '../amplifier/seen-on.ts';
+import { mayHaveRemote } from '../fitted/switched-by.ts';
+import { isKnown } from '../outcome.ts';
+import { type ChoiceStep, choice } from '../step.ts';
 
-export const remoteLamp = choice<'lit' | 'dark'>({
+export const remoteLamp: ChoiceStep<'lit' | 'dark' | 'out'> = choice({
   place: 'turn-on',
   id: 'remote-lamp',
   short: 'LED lamp on the remote terminal',
   ask: 'An LED test lamp between the remote terminal and battery minus, head unit on: does it light?',
-  phone: 'Clip of the LED lamp on battery minus, its tip on the thin remote terminal. Radio on: does it light?',
+  phone:
+    'Clip of the LED lamp on battery minus, its tip on the thin remote terminal: does it light? Or is there no wire in it?',
   how: [
     'An LED test lamp. One with a bulb loads the thin wire and tells nothing.',
-    'Clip on the battery minus post, tip on the remote terminal, head unit on.',
+    'Look at the terminal first: the thin wire must be in it, and held.',
+    'Clip on the battery minus post, tip on the remote terminal.',
   ],
   why: 'Without a meter this tells whether any volts arrive. It cannot tell eight from twelve.',
   tool: 'test-lamp',
   minutes: 2,
+  conditions: ['amp-uncovered', 'head-unit-playing'],
+  sensible: (f) => mayHaveRemote(f) && mayBeOff(f) && !isKnown(f, 'remote-volts'),
   observes: ['unit', 'unit-leads', 'amp-supply'],
-  options: { lit: 'It lights', dark: 'It stays dark' },
-  outcomes: { lit: 'lights', dark: 'dark' },
+  options: { lit: 'It lights', dark: 'It stays dark', out: 'No wire is in it: it hangs out' },
+  outcomes: { lit: 'lights', dark: 'dark', out: 'the wire hangs out' },
 });

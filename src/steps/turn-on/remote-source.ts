@@ -1,21 +1,24 @@
-import { labelIn, measurement } from '../step.ts';
+import { mayHaveRemote } from '../fitted/switched-by.ts';
+import { is } from '../outcome.ts';
+import { labelIn, measurement, type ReadingStep } from '../step.ts';
 import { dcReading } from '../tools/dc-volts.ts';
 import { remoteBands, remoteHealthy } from './remote-bands.ts';
 
-export const remoteSource = measurement<'live' | 'low' | 'dead'>({
+export const remoteSource: ReadingStep<'live' | 'low' | 'dead'> = measurement({
   place: 'turn-on',
   id: 'remote-source',
   short: 'Where the remote wire begins',
   ask: 'What DC voltage is at the other end of the remote wire, where it was tapped?',
-  phone: 'Follow the thin wire to its start, at the radio or at a fuse. Red there, black on battery minus: number?',
+  phone: 'Follow the thin wire to its start, at the radio or at a fuse. Red there, away from the data wires: number?',
   how: [
-    'Head unit on. Black probe on the battery minus post.',
     'Red probe where the remote wire begins: the head unit’s remote output, or the feed it was tapped from.',
     'Look at the tap: a connector that never bit through the insulation is the usual place.',
   ],
   why: 'Volts here and none at the amplifier: the wire. None here: the point it was tapped from.',
   tool: 'meter',
   minutes: 6,
+  conditions: ['head-unit-playing', 'black-on-minus', 'meter-on-dc'],
+  sensible: (f) => mayHaveRemote(f) && is(f, 'remote-volts', 'none', 'low', 'unclear'),
   observes: ['unit', 'unit-leads', 'amp-supply'],
   cautions: ['data'],
   probes: { red: 'remote-start', black: 'battery-minus' },

@@ -1,15 +1,20 @@
-import { choice } from '../step.ts';
+import { mayHaveRemote } from '../fitted/switched-by.ts';
+import { is } from '../outcome.ts';
+import { type ChoiceStep, choice } from '../step.ts';
 
-export const remoteStartLamp = choice<'lit' | 'dark'>({
+export const remoteStartLamp: ChoiceStep<'lit' | 'dark'> = choice({
   place: 'turn-on',
   id: 'remote-start-lamp',
   short: 'LED lamp where the wire begins',
   ask: 'The same lamp where the remote wire begins: does it light there?',
-  phone: 'Now the tip of the LED lamp at the start of the thin wire, at the radio or the tap. Does it light?',
-  how: ['Clip on the battery minus post, head unit on.', 'Tip where the remote wire begins.'],
+  phone:
+    'Clip of the LED lamp on battery minus, its tip at the start of the thin wire, at the radio or the tap. Does it light there?',
+  how: ['Clip on the battery minus post.', 'Tip where the remote wire begins.'],
   why: 'Light here and none at the amplifier: the wire. None here: the feed it was tapped from.',
   tool: 'test-lamp',
   minutes: 5,
+  conditions: ['head-unit-playing'],
+  sensible: (f) => mayHaveRemote(f) && is(f, 'remote-lamp', 'dark'),
   observes: ['unit', 'unit-leads', 'amp-supply'],
   cautions: ['data'],
   options: { lit: 'It lights', dark: 'It stays dark' },

@@ -1,8 +1,11 @@
 import { SENSE_DC_HIGHEST_V, SENSE_DC_LOWEST_V } from '../../compute/amp-supply.ts';
 import { HALF_SUPPLY_PAIR_DIFFERENCE_V, halfSupplyBandV } from '../../compute/half-supply.ts';
 import { formatRange } from '../../compute/quantity.ts';
-import { type Band, labelIn, measurement } from '../step.ts';
+import { showsFault } from '../amplifier/seen-on.ts';
+import { switchedBy } from '../fitted/switched-by.ts';
+import { type Band, labelIn, measurement, type ReadingStep } from '../step.ts';
 import { batteryV } from '../supply/amp-feed.ts';
+import { supplyMayFail } from '../supply/may-fail.ts';
 import { dcReading } from '../tools/dc-volts.ts';
 
 function dcBands(supplyV: number): readonly Band[] {
@@ -16,24 +19,29 @@ function dcBands(supplyV: number): readonly Band[] {
 }
 
 /** What an amplifier that waits for half the supply gets to see. */
-export const senseDc = measurement<'half' | 'zero' | 'one-odd' | 'unclear'>({
+export const senseDc: ReadingStep<'half' | 'zero' | 'one-odd' | 'unclear'> = measurement({
   place: 'turn-on',
   id: 'sense-dc',
   short: 'DC on its input wires',
   ask: 'Music paused: what DC voltage is on both wires of one input pair, against battery minus?',
-  phone: 'Pause the music. Black on the battery minus post, red on one thin input wire, then on its partner. Numbers?',
+  phone: 'Red on one thin input wire, then on its partner, touching nothing else: two numbers?',
   how: [
-    'Head unit on, music paused. Black probe on the battery minus post.',
     'Red probe on both wires of one input pair where they enter the amplifier, plug fitted.',
     'Left and right, if the first pair reads nothing.',
   ],
-  why: 'This amplifier wakes on the DC that rests on a speaker wire. Behind a transformer, a capacitor or a line output there is none.',
+  why: 'Half the supply rests on both speaker wires alike. An amplifier may wake on it; one wire that is off makes it protect itself. Behind a transformer, a capacitor or a line output there is none.',
   tool: 'meter',
   minutes: 5,
+  conditions: ['amp-uncovered', 'music-paused', 'black-on-minus', 'meter-on-dc'],
+  // DC that should not be there makes an amplifier protect itself, however it is switched.
+  sensible: (f) => (supplyMayFail(f) && (switchedBy(f) ?? 'dc') === 'dc') || showsFault(f),
   observes: ['unit', 'unit-leads'],
   cautions: ['bridge'],
   probes: { red: 'amp-in-plus', black: 'battery-minus' },
-  readings: { plusV: dcReading('One wire of the pair'), minusV: dcReading('The other wire') },
+  readings: {
+    plusV: dcReading('One wire of the pair'),
+    minusV: { ...dcReading('The other wire'), probes: { red: 'amp-in-minus', black: 'battery-minus' } },
+  },
   bands: (_, __, s) => dcBands(batteryV(s)),
   judge: (values, s) => {
     const { plusV = 0, minusV = 0 } = values;

@@ -1,11 +1,15 @@
 import { SENSE_HIGHEST_V, SENSE_LOWEST_V } from '../../compute/amp-supply.ts';
 import { formatQuantity, formatRange } from '../../compute/quantity.ts';
-import { type Band, labelIn, measurement, type Situation, type Values } from '../step.ts';
+import { switchedBy } from '../fitted/switched-by.ts';
+import { type Band, labelIn, measurement, type ReadingStep, type Situation, type Values } from '../step.ts';
+import { supplyMayFail } from '../supply/may-fail.ts';
 import { acReading, UNIT_AC_POSSIBLE_V } from '../tools/ac-volts.ts';
+import { HIDDEN_RATIO, unitResidueV } from '../tools/residue.ts';
 import { smallestDigitV } from '../tools/smallest-digit.ts';
 
-/** Below this an AC reading at an input is nothing: half as much again as the last digit, and never under 10 mV. */
-const nothingV = (situation: Situation) => Math.max(0.01, 1.5 * smallestDigitV(situation.facts));
+/** Below this an AC reading at an input is nothing: half as much again as residue or the last digit, never under 10 mV. */
+const nothingV = ({ facts }: Situation) =>
+  Math.max(0.01, HIDDEN_RATIO * smallestDigitV(facts), HIDDEN_RATIO * unitResidueV(facts));
 
 function levelBands(values: Values, situation: Situation): readonly Band[] {
   const leastV = nothingV(situation);
@@ -21,24 +25,25 @@ function levelBands(values: Values, situation: Situation): readonly Band[] {
 }
 
 /** What an amplifier that waits for sound gets to hear: at the rider's level, and well above it. */
-export const senseLevel = measurement<'ok' | 'low' | 'none' | 'unclear'>({
+export const senseLevel: ReadingStep<'ok' | 'low' | 'none' | 'unclear'> = measurement({
   place: 'turn-on',
   id: 'sense-level',
   short: 'Sound at its inputs',
   ask: '400 Hz tone: what AC voltage is across one input pair at your usual volume, and three quarters up?',
   phone:
-    'Play the 400 tone at your usual volume. Meter on AC, one probe on each wire of an input pair: number? Then three quarters up?',
+    'One probe on each wire of an input pair: number at your usual volume? Then at three quarters up, speakers off?',
   how: [
-    'Key off, speakers off the amplifier, key on: it may wake.',
-    'Play the 400 Hz tone. One probe on each wire of an input pair at the amplifier, plug fitted.',
+    'One probe on each wire of an input pair at the amplifier, plug fitted.',
     'Read at the volume you usually ride with, then at about three quarters of the scale.',
     'Its papers name the level it wakes at? Type that, too.',
   ],
   why: 'Sound that arrives but stays under the threshold leaves it asleep. Sound that never arrives is another fault.',
   tool: 'meter',
   minutes: 6,
+  conditions: ['amp-uncovered', 'amp-outputs-off', 'tone-400', 'meter-on-ac'],
+  sensible: (f) => supplyMayFail(f) && (switchedBy(f) ?? 'signal') === 'signal',
   observes: ['settings', 'profile', 'unit', 'unit-leads'],
-  cautions: ['bridge', 'loud-tone', 'amp-output'],
+  cautions: ['bridge', 'amp-output'],
   tones: ['400hz'],
   probes: { red: 'amp-in-plus', black: 'amp-in-minus' },
   readings: {
@@ -46,6 +51,7 @@ export const senseLevel = measurement<'ok' | 'low' | 'none' | 'unclear'>({
     loudV: acReading('Three quarters up'),
     papersV: {
       ...acReading('Threshold in its papers', true),
+      probes: 'not drawn',
       possible: [0.01, 5],
       impossible: 'Thresholds lie between 0.01 and 5 V. Leave it empty if you are not sure.',
     },

@@ -1,6 +1,11 @@
-import { choice } from '../step.ts';
+import { mayBeOff } from '../amplifier/seen-on.ts';
+import { ampMayBeThere } from '../fitted/amp-there.ts';
+import { switchedBy } from '../fitted/switched-by.ts';
+import { is } from '../outcome.ts';
+import { type ChoiceStep, choice } from '../step.ts';
+import { fuseStaysOut } from '../supply/may-fail.ts';
 
-export const wakesWhenLoud = choice<'awake' | 'wakes' | 'wakes-silent' | 'fault' | 'stays-off'>({
+export const wakesWhenLoud: ChoiceStep<'awake' | 'wakes' | 'wakes-silent' | 'blinks' | 'fault' | 'stays-off'> = choice({
   place: 'turn-on',
   id: 'wakes-when-loud',
   short: 'Turned up for a moment',
@@ -15,11 +20,19 @@ export const wakesWhenLoud = choice<'awake' | 'wakes' | 'wakes-silent' | 'fault'
   why: 'An amplifier that listens has a threshold. If only high volume wakes it, too little reaches it: its wiring is fine.',
   tool: 'ears',
   minutes: 2,
+  conditions: ['head-unit-playing'],
+  sensible: (f) =>
+    !fuseStaysOut(f) &&
+    ampMayBeThere(f) &&
+    mayBeOff(f) &&
+    switchedBy(f) !== 'dc' &&
+    (switchedBy(f) !== 'wire' || is(f, 'remote-volts', 'ok', 'unclear')),
   observes: ['settings', 'profile', 'unit', 'unit-leads', 'amp-supply', 'amp', 'run', 'speaker'],
-  cautions: ['loud-tone'],
+  cautions: ['loud-tone', 'wakes-loud'],
   options: {
     wakes: 'It wakes, and its speakers play',
     'wakes-silent': 'It wakes, and its speakers stay silent',
+    blinks: 'It comes on briefly and goes dark again',
     fault: 'Its fault lamp comes on',
     'stays-off': 'No, it stays off',
     awake: 'It is on by now, at my usual volume already',
@@ -28,6 +41,7 @@ export const wakesWhenLoud = choice<'awake' | 'wakes' | 'wakes-silent' | 'fault'
     awake: 'on by now at the usual volume',
     wakes: 'wakes when loud, and plays',
     'wakes-silent': 'wakes when loud, and stays silent',
+    blinks: 'on for a moment when loud',
     fault: 'fault lamp when loud',
     'stays-off': 'stays off',
   },

@@ -1,22 +1,32 @@
-import { choice } from '../step.ts';
+import { mayBeOff } from '../amplifier/seen-on.ts';
+import { mayHaveRemote } from '../fitted/switched-by.ts';
+import { is } from '../outcome.ts';
+import { type ChoiceStep, choice } from '../step.ts';
 
-export const adapterLook = choice<'gap' | 'through'>({
+export const adapterLook: ChoiceStep<'gap' | 'through' | 'no-adapter'> = choice({
   place: 'unit',
   id: 'adapter-look',
   short: 'The remote pin of the adapter',
   ask: 'At the adapter of the replaced head unit: is the remote wire on both sides of its plug?',
-  phone: 'Look at the adapter plug behind the radio. The remote wire on the radio side: does it have a partner pin?',
+  phone:
+    'Look at the adapter plug behind the radio: does the remote wire on the radio side have a partner pin, is its place empty, or is there no adapter?',
   how: [
-    'Key off, plug apart.',
+    'The adapter’s plug apart.',
     'Find the remote output of the replaced unit, usually blue with a white stripe. Its papers say.',
     'Is the same place on the other half of the adapter fitted with a pin and a wire?',
   ],
   why: 'An adapter made for another bike often leaves the remote wire out. At the amplifier that looks like a broken wire.',
   tool: 'none',
   minutes: 5,
+  conditions: ['key-off', 'panel-off'],
+  sensible: (f) => is(f, 'unit-kind', 'replaced') && mayHaveRemote(f) && mayBeOff(f),
   observes: ['unit-leads'],
-  cautions: ['key-off', 'data'],
-  options: { gap: 'No, the place is empty', through: 'Yes, it goes through' },
-  outcomes: { gap: 'the place is empty', through: 'it goes through' },
+  cautions: ['key-off'],
+  options: {
+    gap: 'No, the place is empty',
+    through: 'Yes, it goes through',
+    'no-adapter': 'There is no adapter, the wires are joined',
+  },
+  outcomes: { gap: 'the place is empty', through: 'it goes through', 'no-adapter': 'no adapter' },
   givenUnder: ['unit-kind'],
 });

@@ -1,27 +1,30 @@
 import { formatQuantity } from '../../compute/quantity.ts';
-import { measurement } from '../step.ts';
+import { is } from '../outcome.ts';
+import { measurement, type ReadingStep } from '../step.ts';
 import { leastReferenceV } from '../tools/ac-volts.ts';
-import { beforeTheTone, rearUnplugged } from './before-the-tone.ts';
+import { beforeTheTone } from './before-the-tone.ts';
 import { type RearPairOutcome, rearPair } from './rear-pair.ts';
 
 /** The same once more, where a rear that is there and weak may be a fader, a balance or a bass control that moved. */
-export const rearPairAgain = measurement<RearPairOutcome>({
+export const rearPairAgain: ReadingStep<RearPairOutcome> = measurement({
   ...rearPair,
   place: 'unit',
   id: 'rear-pair-again',
   short: 'Rear pairs, once more',
   ask: 'With fader, balance, bass and treble exactly at 0: what do the same three pairs read now?',
   phone:
-    'Set fader, balance, bass and treble to zero, loudness off. Same tone, front pair first, then rear left, rear right. Numbers?',
+    'Stop the tone: one rear pair, number? Tone on again, one step for all three: front pair, rear left, rear right. Numbers?',
   how: (s) => [
     ...beforeTheTone(s),
-    ...rearUnplugged(s),
-    'Fader and balance exactly at 0. Bass and treble flat, loudness and speed volume off, rear control up.',
-    `Play the 400 Hz tone until the front pair reads ${formatQuantity(leastReferenceV(s) * 1.2, 'V', 2)} or more. Leave the volume there.`,
+    'Fader and balance exactly at 0, rear control up.',
+    'Stop the tone for one reading: one rear pair.',
+    `Tone on again until the front pair reads ${formatQuantity(leastReferenceV(s) * 1.2, 'V', 2)} or more. Leave the volume there.`,
     'Front, rear left, rear right, as before.',
   ],
   why: 'A rear pair that is weak, or there on one side only, is more often a setting than a broken output.',
-  minutes: 3,
+  // Three of its own. What it needs stands from the first reading.
+  minutes: 8,
+  sensible: (f) => is(f, 'rear-pair', 'none', 'uneven', 'one-only'),
   givenUnder: ['meter-digit', 'rear-pair'],
   ifCannot: 'We go on with the first reading.',
 });

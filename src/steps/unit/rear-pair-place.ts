@@ -1,7 +1,8 @@
-import { choice } from '../step.ts';
+import { type ChoiceStep, choice } from '../step.ts';
+import { rearPairFound, rearPairSilent } from './rear-pair-found.ts';
 
 /** How the rear pairs were read: a break before the place, or a short after it, looks like a head unit that sends nothing. */
-export const rearPairPlace = choice<'unit' | 'on-the-way' | 'loaded'>({
+export const rearPairPlace: ChoiceStep<'unit' | 'on-the-way' | 'loaded'> = choice({
   place: 'unit',
   id: 'rear-pair-place',
   short: 'Where it was measured',
@@ -15,6 +16,7 @@ export const rearPairPlace = choice<'unit' | 'on-the-way' | 'loaded'>({
   why: 'A plug left apart behind the fairing, or a short on the speaker run, reads exactly like a head unit that sends nothing.',
   tool: 'none',
   minutes: 0.2,
+  sensible: (f) => rearPairSilent(f) || rearPairFound(f) === 'one-only',
   observes: [],
   options: {
     unit: 'At the head unit’s own plug, rear unplugged',

@@ -1,17 +1,24 @@
 import { formatQuantity, formatRange } from '../../compute/quantity.ts';
 import { chosen } from '../../rig/rig.ts';
+import { ampHearsRear } from '../fitted/fed-from.ts';
+import { is } from '../outcome.ts';
 import { type Band, bandOf, measurement, type ReadingStep, type Situation, type Values } from '../step.ts';
 import { acReading, leastReferenceV, nothingBelowV, tooLittle } from '../tools/ac-volts.ts';
-import { beforeTheTone, rearUnplugged } from './before-the-tone.ts';
+import { HIDDEN_RATIO, hiddenBy } from '../tools/residue.ts';
+import { beforeTheTone } from './before-the-tone.ts';
 
 /** Rear over front at centred fader. Common practice, no published source. */
 const EQUAL_LOW_RATIO = 0.7;
 
 const EQUAL_HIGH_RATIO = 1.4;
 
-function rearBands(frontV: number, situation: Situation): readonly Band[] {
-  const nothingV = nothingBelowV(frontV, situation);
+const frontOf = (values: Values) => values['frontV'] ?? 0;
+
+/** What is there with the tone off is no signal: a pair that is switched off may well show it. */
+function rearBands(values: Values, situation: Situation): readonly Band[] {
+  const frontV = frontOf(values);
   const [lowV, highV] = [EQUAL_LOW_RATIO * frontV, EQUAL_HIGH_RATIO * frontV];
+  const nothingV = Math.max(nothingBelowV(frontV, situation), HIDDEN_RATIO * (values['residueV'] ?? 0));
   return [
     { label: 'nothing', low: 0, high: nothingV, mood: 'bad' },
     { label: 'weak', low: nothingV, high: lowV, mood: 'unsure' },
@@ -20,16 +27,19 @@ function rearBands(frontV: number, situation: Situation): readonly Band[] {
   ];
 }
 
+const unusableRear = (values: Values, situation: Situation) =>
+  tooLittle('frontV', values['frontV'], situation) ??
+  hiddenBy(values['residueV'], EQUAL_LOW_RATIO * frontOf(values), { reading: 'frontV', valueV: values['frontV'] });
+
 const rearReadings: ReadingStep['readings'] = {
+  residueV: acReading('A rear pair, tone off', true),
   frontV: { ...acReading('Front pair'), probes: { red: 'unit-front-plus', black: 'unit-front-minus' } },
   leftV: acReading('Rear left pair'),
   rightV: acReading('Rear right pair'),
 };
 
-const frontOf = (values: Values) => values['frontV'] ?? 0;
-
 function judgeRear(values: Values, situation: Situation): 'ok' | 'uneven' | 'none' | 'one-only' {
-  const bands = rearBands(frontOf(values), situation);
+  const bands = rearBands(values, situation);
   const labels = [values['leftV'], values['rightV']].map((valueV) => bandOf(bands, valueV ?? 0)?.label);
   const silent = labels.filter((label) => label === 'nothing').length;
   if (silent > 0) return silent === 2 ? 'none' : 'one-only';
@@ -39,18 +49,17 @@ function judgeRear(values: Values, situation: Situation): 'ok' | 'uneven' | 'non
 export type RearPairOutcome = 'ok' | 'uneven' | 'none' | 'one-only';
 
 /** The rear pairs of the head unit, judged against the front pair read in the same step, since nobody knows the volume. */
-export const rearPair = measurement<RearPairOutcome>({
+export const rearPair: ReadingStep<RearPairOutcome> = measurement({
   place: 'unit',
   id: 'rear-pair',
   short: 'Rear pairs at the head unit',
   ask: 'What AC voltage is across the rear pairs at the head unit, next to the front pair?',
   phone:
-    'Tone on, same volume step for all three. Meter on AC volts. Front pair first, then rear left, then rear right. Read me each number.',
+    'Stop the tone: one rear pair at the radio, wire to wire, number? Tone on again, one step for all three: front pair, rear left, rear right, never to metal. Numbers?',
   how: (s) => [
     ...beforeTheTone(s),
-    ...rearUnplugged(s),
-    'Bass and treble flat, loudness off, fader and balance in the middle.',
-    `Play the 400 Hz tone. Come up from zero until the front pair reads ${formatQuantity(leastReferenceV(s) * 1.2, 'V', 2)} or more. Leave the volume there.`,
+    'Stop the tone for one reading: one rear pair. What shows now is residue, not sound.',
+    `Tone on again. Come up until the front pair reads ${formatQuantity(leastReferenceV(s) * 1.2, 'V', 2)} or more. Leave the volume there.`,
     'One probe on each wire of a pair, never from a wire to metal. Front, rear left, rear right.',
     chosen(s.rig, 'rearFedBy') === 'amp'
       ? 'The head unit’s plug is out of reach? Use the signal wires on the way to the amplifier.'
@@ -59,16 +68,18 @@ export const rearPair = measurement<RearPairOutcome>({
   why: 'Only a tone shows whether a channel is let through. Half the supply as DC may stand on the wires of a channel that is switched off, too.',
   tool: 'meter',
   minutes: 8,
+  conditions: ['controls-flat', 'amp-outputs-off', 'rear-off-unit', 'panel-off', 'tone-400', 'meter-on-ac'],
+  sensible: (f) => !is(f, 'rear-inputs', 'front') && (f.outcome('which-amp') === undefined || ampHearsRear(f)),
   observes: ['settings', 'profile', 'unit', 'unit-leads'],
-  cautions: ['bridge', 'loud-tone', 'flat-battery'],
+  cautions: ['bridge'],
   tones: ['400hz'],
   probes: { red: 'unit-rear-plus', black: 'unit-rear-minus' },
   readings: rearReadings,
-  unusable: (values, s) => tooLittle('frontV', values['frontV'], s),
+  unusable: unusableRear,
   bands: (reading, values, s) =>
-    reading === 'frontV' || values['frontV'] === undefined || tooLittle('frontV', values['frontV'], s)
-      ? null
-      : rearBands(frontOf(values), s),
+    (reading === 'leftV' || reading === 'rightV') && values['frontV'] !== undefined && !unusableRear(values, s)
+      ? rearBands(values, s)
+      : null,
   judge: judgeRear,
   healthy: (values) =>
     values['frontV'] === undefined

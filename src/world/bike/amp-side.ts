@@ -6,7 +6,7 @@ import type { Element, Solved } from '../network.ts';
 import { identityOf } from '../remembered.ts';
 import type { Amp, World } from '../state.ts';
 import { driverOf, isFitted } from '../valued-rig.ts';
-import { clip, type Wave } from './clip.ts';
+import { clip, shownRatio, type Wave } from './clip.ts';
 import { ampGainRatio } from './drive.ts';
 import { ampIn, ampNodes, ampOut } from './nodes.ts';
 import { runElements } from './run.ts';
@@ -31,6 +31,8 @@ const SHORT_RATIO = 0.15;
 const LOW_LOAD_RATIO = 0.45;
 const MOST_CURRENT_RATIO = 1.5;
 const DC_TRIPS_AT_V = 1.5;
+/** DC between the wires of an input that the input stage takes for a fault. */
+const INPUT_DC_TRIPS_AT_V = 1;
 
 /** The corners that an amplifier drives on this bike. */
 export const cornersOnAmp = ({ rig }: World, i: number): readonly Corner[] =>
@@ -77,6 +79,15 @@ export const inputV = (world: World, i: number, input: Corner, unit: UnitSide): 
   world.amps[i]?.inputs[input] && unit.tone
     ? magnitude(unit.tone.acrossV([ampIn(i, input, '+'), ampIn(i, input, '−')]))
     : 0;
+
+/** The most DC between the two wires of an input. */
+const inputDcV = ({ amps }: World, i: number, { dc }: UnitSide): number =>
+  Math.max(
+    0,
+    ...CORNERS.filter((input) => amps[i]?.inputs[input]).map((input) =>
+      Math.abs(dc.acrossV([ampIn(i, input, '+'), ampIn(i, input, '−')]).re),
+    ),
+  );
 
 export type Protects = 'short' | 'load' | 'dc';
 export interface AmpSide {
@@ -133,7 +144,7 @@ export function ampSide(
     ? null
     : corners.some((c) => legDcA(first, `amp ${i}`, c) > TRIPS_AT_A || loads[c] < SHORT_RATIO * ratedOhm)
       ? 'short'
-      : Math.abs(amp.outputDcV) > DC_TRIPS_AT_V
+      : Math.abs(amp.outputDcV) > DC_TRIPS_AT_V || inputDcV(world, i, unit) > INPUT_DC_TRIPS_AT_V
         ? 'dc'
         : corners.some((c) => loads[c] < LOW_LOAD_RATIO * ratedOhm && waves[c].cleanV / loads[c] > mostA)
           ? 'load'
@@ -148,7 +159,12 @@ export function ampSide(
     waves: protects ? perCorner(() => clip(0, 1)) : waves,
     inputWaves,
     protects,
-    outputW: tone && !protects ? moment.averageRatio * corners.reduce((sum, c) => sum + outputW(tone, i, c), 0) : 0,
+    // A wave that is cut off has more power than the sine that fits into its limit: up to twice as much.
+    outputW:
+      tone && !protects
+        ? moment.averageRatio *
+          corners.reduce((sum, c) => sum + shownRatio(waves[c], 'rms') ** 2 * outputW(tone, i, c), 0)
+        : 0,
   };
 }
 

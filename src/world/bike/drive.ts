@@ -42,7 +42,8 @@ export function unitWantedV(world: World, moment: Moment, corner: Corner): numbe
     bassDb(settings.bassDb + phone.bassDb, toneHz) +
     (engineRunning ? settings.speedVolumeDb : 0) +
     (phone.callMode ? highpassDb(CALL_HIGHPASS_HZ, toneHz) : 0);
-  return FULL_STEP_V * volumeRatio * voltageRatio({ gainDb }) * levelRatio(world, moment, corner);
+  const ownRatio = unit.levelRatio[corner] * levelRatio(world, moment, corner);
+  return FULL_STEP_V * volumeRatio * voltageRatio({ gainDb }) * ownRatio;
 }
 
 /** What an amplifier makes of a tone at its input, filters and bass knob included. */

@@ -8,6 +8,8 @@ export const BIKE_PLUS = 'bike +';
 export const UNIT_PLUS = 'unit +';
 export const UNIT_SWITCHED = 'unit switched';
 export const UNIT_GROUND = 'unit ground';
+/** A screw that holds the grounds of head unit and amplifier both, where there is one. */
+export const SHARED_SCREW = 'shared screw';
 
 export type Sign = '+' | '−';
 export const SIGNS = ['+', '−'] as const;
@@ -16,6 +18,8 @@ export const ampNodes = (amp: number) => ({
   fuseIn: `amp ${amp} fuse in`,
   holder: `amp ${amp} holder`,
   fuseOut: `amp ${amp} fuse out`,
+  /** The bare copper of the plus lead, and the metal of the terminal that it is in. */
+  plusEnd: `amp ${amp} lead end`,
   plus: `amp ${amp} +`,
   ground: `amp ${amp} ground`,
   groundRing: `amp ${amp} ground ring`,

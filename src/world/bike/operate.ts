@@ -6,7 +6,7 @@ import { oncePerKey } from '../remembered.ts';
 import type { Amp, World } from '../state.ts';
 import { driverOf } from '../valued-rig.ts';
 import { type AmpSide, ampLoads, ampOff, ampOutputs, ampSide, ampWiring, inputV, type Protects } from './amp-side.ts';
-import { ampIn, ampNodes, MINUS, UNIT_GROUND, UNIT_PLUS, UNIT_SWITCHED } from './nodes.ts';
+import { ampIn, ampNodes, BATTERY_PLUS, MINUS, UNIT_GROUND, UNIT_PLUS, UNIT_SWITCHED } from './nodes.ts';
 import { type PowerState, solvePower } from './power.ts';
 import { type Grounds, NO_SHIFT } from './stage.ts';
 import { UNIT_OFF, type UnitSide, unitLoads, unitOutputs, unitSide, unitWiring } from './unit-side.ts';
@@ -20,10 +20,10 @@ const SENSE_DC_V = 4;
 export const AMP_LEAST_V = 10.2;
 const AMP_MOST_V = 16.5;
 
-export type Asleep = 'no-supply' | 'undervoltage' | 'overvoltage' | 'no-turn-on' | 'dead' | 'heat';
+export type Asleep = 'no-supply' | 'undervoltage' | 'overvoltage' | 'no-turn-on' | 'dead' | 'heat' | 'wet';
 export interface AmpNow {
   /** What its lamp shows. */
-  readonly lamp: 'off' | 'normal' | 'fault';
+  readonly lamp: 'off' | 'normal' | 'fault' | 'blinks';
   readonly why: Asleep | Protects | null;
   readonly supplyV: number;
   readonly side: AmpSide;
@@ -84,14 +84,23 @@ function keptOff(world: World, moment: Moment, i: number, power: Solved, unit: U
   const amp = world.amps[i] as Amp;
   const supplyV = power.acrossV([ampNodes(i).plus, ampNodes(i).ground]).re;
   if (supplyV < AMP_LEAST_V) return 'no-supply';
-  if (!amp.alive || amp.bodyFuseOpen) return 'dead';
+  if (!amp.alive || amp.bodyFuseOpen || amp.wet === 'dark') return 'dead';
   if (!isTurnedOn(world, moment, i, power, unit)) return 'no-turn-on';
+  if (amp.wet === 'fault') return 'wet';
   if (supplyV > AMP_MOST_V) return 'overvoltage';
   return amp.coolsBadly && moment.hot ? 'heat' : null;
 }
 
-const lampOf = (why: AmpNow['why']): AmpNow['lamp'] =>
-  why === null ? 'normal' : ['short', 'load', 'dc', 'heat', 'overvoltage'].includes(why) ? 'fault' : 'off';
+/** With less than this at its terminals no lamp of an amplifier shows anything. From memory. */
+const LAMP_LEAST_V = 6;
+const FAULTS_SHOWN: readonly AmpNow['why'][] = ['short', 'load', 'dc', 'heat', 'wet', 'overvoltage'];
+/** What the lamp shows; `isTold` says whether it is told to be on. */
+function lampOf({ lampBelow }: Amp, why: AmpNow['why'], supplyV: number, isTold: () => boolean): AmpNow['lamp'] {
+  if (why === null) return 'normal';
+  if (why === 'undervoltage') return lampBelow;
+  if (why === 'no-supply' && lampBelow !== 'off' && supplyV >= LAMP_LEAST_V && isTold()) return lampBelow;
+  return FAULTS_SHOWN.includes(why) ? 'fault' : 'off';
+}
 
 const soundness = oncePerKey<Wiring, Refusal | null>();
 /** The first of the signal networks of this bike that cannot be, by the name of what is to blame. */
@@ -129,17 +138,22 @@ export function operate(world: World, moment: Moment): Operated {
     return (driver === 'unit' ? loads : outputLoads[driver])?.[corner] ?? Infinity;
   });
   const fallen = new Map<number, Asleep>();
-  let wantsOn = moment.key !== 'off' && world.unit.alive && !world.unit.hung;
-  let state: PowerState = { unitOn: wantsOn, amps: amps.map(() => 'off' as const) };
+  const { alive, hung, fuseOpen } = world.unit;
+  const { cutOffV } = world.supply;
+  let wantsOn = moment.key !== 'off' && alive && !hung && !fuseOpen;
+  let state: PowerState = { unitOn: wantsOn, batteryOff: false, amps: amps.map(() => 'off' as const) };
   for (let pass = 1; pass <= MOST_PASSES; pass++) {
     const power = solvePower(world, moment, state);
     if (!power.ok) {
       const loaded = power.reason === 'no-operating-point' ? Number(power.element.replace('amp ', '')) : Number.NaN;
       if (!amps.includes(loaded) || fallen.has(loaded)) return { ok: false, refusal: power };
       fallen.set(loaded, 'undervoltage');
-      state = { ...state, amps: state.amps.map((one, i) => (i === loaded ? 'off' : one)) };
+      const without = state.amps.map((one, i) => (i === loaded ? 'off' : one));
+      state = { ...state, batteryOff: state.batteryOff || cutOffV !== null, amps: without };
       continue;
     }
+    // Once it has switched itself off it stays off: that takes a charger, or the key.
+    const batteryOff = state.batteryOff || (cutOffV !== null && power.voltageV(BATTERY_PLUS).re < cutOffV);
     const unitV = power.acrossV([UNIT_PLUS, UNIT_GROUND]).re;
     const unitOn = wantsOn && unitV >= UNIT_LEAST_V && power.acrossV([UNIT_SWITCHED, UNIT_GROUND]).re >= UNIT_LEAST_V;
     wantsOn = unitOn;
@@ -158,10 +172,12 @@ export function operate(world: World, moment: Moment): Operated {
       };
       const side = ampSide(world, moment, i, given);
       const why = fallen.get(i) ?? off ?? side.protects;
-      return { lamp: lampOf(why), why, supplyV, side };
+      const lamp = lampOf(world.amps[i] as Amp, why, supplyV, () => isTurnedOn(world, moment, i, power, unit));
+      return { lamp, why, supplyV, side };
     });
     const next: PowerState = {
       unitOn,
+      batteryOff,
       amps: now.map(({ why, side }) => (why === null ? { outputW: side.outputW } : 'off')),
     };
     if (isSame(state, next, pass === MOST_PASSES ? HUNTS_WITHIN_RATIO : 0)) {
@@ -184,6 +200,7 @@ const towards = (from: PowerState, to: PowerState, share: number): PowerState =>
 
 const isSame = (a: PowerState, b: PowerState, withinRatio: number): boolean =>
   a.unitOn === b.unitOn &&
+  a.batteryOff === b.batteryOff &&
   a.amps.every((one, i) => {
     const other = b.amps[i];
     if (one === 'off' || other === undefined || other === 'off') return one === other;

@@ -2,6 +2,7 @@ import { EFFICIENCY_RATIO, LAMP_A } from '../../steps/supply/amp-feed.ts';
 import { chargedBattery } from '../elements/charged-battery.ts';
 import { charging } from '../elements/charging.ts';
 import { contact } from '../elements/contact.ts';
+import { type Filament, filament } from '../elements/filament.ts';
 import { fuse } from '../elements/fuse.ts';
 import { powerLoad } from '../elements/power-load.ts';
 import { resistor } from '../elements/resistor.ts';
@@ -16,7 +17,17 @@ import { noBattery } from '../rules/no-battery.ts';
 import { refuse } from '../rules/refuse.ts';
 import { type Amp, ohmNow, type World } from '../state.ts';
 import type { ValuedRig } from '../valued-rig.ts';
-import { ampNodes, BATTERY_PLUS, BIKE_PLUS, MINUS, UNIT_GROUND, UNIT_PLUS, UNIT_SWITCHED } from './nodes.ts';
+import { batteryNow, drains } from './battery-now.ts';
+import {
+  ampNodes,
+  BATTERY_PLUS,
+  BIKE_PLUS,
+  MINUS,
+  SHARED_SCREW,
+  UNIT_GROUND,
+  UNIT_PLUS,
+  UNIT_SWITCHED,
+} from './nodes.ts';
 import { handlingOf } from './wiring.ts';
 
 /* Values without a source are from memory of the trade: common practice, no published source. */
@@ -30,12 +41,16 @@ export const REMOTE_INPUT_OHM = 2_200;
 /** The shield of a line-level lead joins the amplifier's ground to the unit's. */
 const SHIELD_OHM = 0.5;
 
-/** A head lamp bulb that glows: on the amplifier's terminals a load that is known, in the place of its fuse a guard. */
-export const LAMP_OHM = 12 / LAMP_A;
+/** A head lamp bulb: on the amplifier's terminals a load that is known, in the place of its fuse a guard. */
+export const LAMP: Filament = { ratedV: 12, ratedA: LAMP_A };
+/** What it has while it glows in full. */
+export const LAMP_OHM = LAMP.ratedV / LAMP.ratedA;
 
 /** What is switched on, and what it plays. */
 export interface PowerState {
   readonly unitOn: boolean;
+  /** A battery that has switched itself off. */
+  readonly batteryOff: boolean;
   /** By amplifier: off, or the average watts that it gives to its speakers. */
   readonly amps: readonly ('off' | { readonly outputW: number })[];
 }
@@ -51,7 +66,14 @@ function bikeElements({ supply, unit }: World, moment: Moment, unitOn: boolean):
     contact('unit permanent', [BIKE_PLUS, UNIT_PLUS], ohmNow(unit.permanent, 'unit-plug', moment)),
     contact('unit switched', [BIKE_PLUS, UNIT_SWITCHED], closed),
     resistor('unit switched input', [UNIT_SWITCHED, UNIT_GROUND], REMOTE_INPUT_OHM),
-    contact('unit ground', [UNIT_GROUND, MINUS], ohmNow(unit.ground, 'unit-plug', moment)),
+    contact(
+      'unit ground',
+      [UNIT_GROUND, supply.sharedScrew ? SHARED_SCREW : MINUS],
+      ohmNow(unit.ground, 'unit-plug', moment),
+    ),
+    ...(supply.sharedScrew
+      ? [contact('shared screw', [SHARED_SCREW, MINUS], ohmNow(supply.sharedScrew.joint, 'amp-supply', moment))]
+      : []),
     resistor('unit', [UNIT_PLUS, UNIT_GROUND], unitOn ? NOMINAL_V / UNIT_AWAKE_A : UNIT_ASLEEP_OHM),
   ];
 }
@@ -64,19 +86,23 @@ function ampElements(amp: Amp, i: number, world: World, moment: Moment, unitOn: 
   return [
     contact(`ring ${i}`, [BATTERY_PLUS, at.fuseIn], ohmNow(amp.ring, 'battery', moment)),
     contact(`holder ${i}`, [at.fuseIn, at.holder], ohmNow(amp.holder, 'amp-supply', moment)),
-    fuse(`fuse ${i}`, [at.holder, at.fuseOut], { ratedA: world.rig.amps[i]?.mainFuseA ?? 0, open: amp.fuseOpen }),
-    wire(`plus lead ${i}`, [at.fuseOut, at.plus], amp.plusLead),
+    fuse(`fuse ${i}`, [at.holder, at.fuseOut], { ratedA: amp.fuseRatedA, open: amp.fuseOpen }),
+    wire(`plus lead ${i}`, [at.fuseOut, at.plusEnd], amp.plusLead, ohmNow(amp.plusCopper, 'amp-supply', moment)),
+    contact(`terminal ${i}`, [at.plusEnd, at.plus], ohmNow(amp.terminal, 'amp-supply', moment)),
     wire(`ground lead ${i}`, [at.ground, at.groundRing], amp.groundLead),
     contact(`ground ring ${i}`, [at.groundRing, at.minusRing], ohmNow(amp.groundRing, 'amp-supply', moment)),
-    contact(`minus ring ${i}`, [at.minusRing, MINUS], ohmNow(amp.minusRing, 'battery', moment)),
-    contact(`chafed ${i}`, [at.plus, MINUS], ohmNow(amp.leadToFrame, 'amp-supply', moment)),
+    contact(
+      `minus ring ${i}`,
+      [at.minusRing, i === world.about && world.supply.sharedScrew?.holds === 'both' ? SHARED_SCREW : MINUS],
+      ohmNow(amp.minusRing, 'battery', moment),
+    ),
+    contact(`chafed ${i}`, [at.plusEnd, MINUS], ohmNow(amp.leadToFrame, 'amp-supply', moment)),
     contact(`inside ${i}`, [at.plus, at.ground], ohmNow(amp.shortInside, 'amp-supply', moment)),
     contact(`remote source ${i}`, [BIKE_PLUS, at.remoteStart], live ? amp.remoteSourceOhm : Infinity),
     contact(`remote pin ${i}`, [at.remoteStart, at.remotePin], ohmNow(amp.remotePin, 'unit-plug', moment)),
     contact(`remote wire ${i}`, [at.remotePin, at.remote], remoteOhm),
     resistor(`remote input ${i}`, [at.remote, at.ground], REMOTE_INPUT_OHM),
     ...(moment.jumper ? [contact(`jumper ${i}`, [at.plus, at.remote], 0.1)] : []),
-    ...(moment.lamp && i === world.about ? [resistor(`lamp ${i}`, [at.plus, at.ground], LAMP_OHM)] : []),
     ...(shielded ? [resistor(`shield ${i}`, [at.ground, UNIT_GROUND], SHIELD_OHM)] : []),
     resistor(`amp off ${i}`, [at.plus, at.ground], AMP_OFF_OHM),
   ];
@@ -96,8 +122,8 @@ const limitA = ({ supply }: World, { engine }: Moment): number =>
   ({ off: 0, idle: supply.idleA, cruise: supply.cruiseA })[engine];
 
 /** Battery, charging and the amplifiers that are on: what draws no straight line. */
-function nonlinearParts(world: World, moment: Moment, amps: PowerState['amps']): Nonlinear[] {
-  const { supply } = world;
+function nonlinearParts(world: World, moment: Moment, { amps, batteryOff }: Omit<PowerState, 'unitOn'>): Nonlinear[] {
+  const { supply, about } = world;
   const loads = amps.flatMap((state, i) => {
     const { plus, ground } = ampNodes(i);
     if (state === 'off') return [];
@@ -106,8 +132,13 @@ function nonlinearParts(world: World, moment: Moment, amps: PowerState['amps']):
   });
   const made = { setV: supply.regulatorV, limitA: limitA(world, moment) };
   return [
-    ...(hasBattery(world) ? [chargedBattery('battery', [BATTERY_PLUS, MINUS], supply)] : []),
+    ...(hasBattery(world)
+      ? [chargedBattery('battery', [BATTERY_PLUS, MINUS], batteryNow(supply, moment, batteryOff))]
+      : []),
     ...loads,
+    ...(moment.lamp && about !== null
+      ? [filament(`lamp ${about}`, [ampNodes(about).plus, ampNodes(about).ground], LAMP)]
+      : []),
     ...(made.limitA === 0 ? [] : [charging('charging', [BIKE_PLUS, MINUS], made)]),
   ];
 }
@@ -125,7 +156,7 @@ function powerWiring(world: World, moment: Moment, { unitOn, amps }: PowerState)
       ...world.amps.flatMap((amp, i) => ampElements(amp, i, world, moment, unitOn)),
     ];
     const allOn = amps.map(() => ({ outputW: 0 }));
-    const first = nonlinearParts(world, moment, allOn).map((part) => part.first);
+    const first = nonlinearParts(world, moment, { amps: allOn, batteryOff: false }).map((part) => part.first);
     const network = { elements, reference: MINUS, frequencyHz: 0 };
     const refusal = noBattery({ elements: first }) ?? refuse({ ...network, elements: [...elements, ...first] });
     return { linear: new Equations(network), refusal, solved: new Map() };
@@ -140,11 +171,11 @@ export function solvePower(world: World, moment: Moment, state: PowerState, mete
   const { linear, refusal, solved } = powerWiring(world, moment, state);
   if (refusal) return { ok: false, ...refusal, steps: 0 };
   const solveNow = () => {
-    const parts = nonlinearParts(world, moment, state.amps);
+    const parts = nonlinearParts(world, moment, state);
     return solveNonlinearChecked(meter ? linear.with([meter]) : linear, parts);
   };
   if (meter) return solveNow();
-  const key = state.amps.map((one) => (one === 'off' ? one : one.outputW)).join();
+  const key = `${state.batteryOff} ${drains(moment)} ${state.amps.map((one) => (one === 'off' ? one : one.outputW))}`;
   const solution = solved.get(key) ?? solveNow();
   solved.set(key, solution);
   return solution;

@@ -38,7 +38,7 @@ const driverPlugs = ({ rig }: World, corner: Corner): readonly Moment['apart'][n
  * tabs, braid. `from` names the driver's two wires.
  */
 export function runElements(world: World, corner: Corner, moment: Moment, from: (sign: Sign) => string): Element[] {
-  const { wire: made, joint, dock, lidLead, toFrame, acrossPair, reversed } = world.runs[corner];
+  const { wire: made, joint, second, dock, lidLead, toFrame, acrossPair, reversed } = world.runs[corner];
   const { braid } = world.speakers[corner];
   const apart = (plug: Moment['apart'][number], ohm: number) => (moment.apart.includes(plug) ? Infinity : ohm);
   const offDriver = driverPlugs(world, corner).some((plug) => moment.apart.includes(plug));
@@ -52,7 +52,7 @@ export function runElements(world: World, corner: Corner, moment: Moment, from: 
       contact(
         `joint ${corner} ${sign}`,
         [runEnd(corner, sign), dockBike(corner, sign)],
-        ohmNow(half, 'rear-run', moment),
+        ohmNow(half, 'rear-run', moment) + ohmNow(second, 'rear-run', moment),
       ),
       contact(
         `dock ${corner} ${sign}`,

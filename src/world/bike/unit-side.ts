@@ -5,11 +5,11 @@ import { isolator } from '../elements/isolator.ts';
 import type { Moment } from '../moment.ts';
 import type { Element, Solved } from '../network.ts';
 import { identityOf } from '../remembered.ts';
-import { ohmNow, type World } from '../state.ts';
+import { ohmNow, type RearPairs, type World } from '../state.ts';
 import { driverOf, isFitted } from '../valued-rig.ts';
 import { cleanIntoV, clip, type Wave } from './clip.ts';
 import { unitWantedV } from './drive.ts';
-import { ampIn, ampNodes, lineOut, loom, MINUS, SIGNS, UNIT_GROUND, unitOut } from './nodes.ts';
+import { ampIn, ampNodes, lineOut, loom, MINUS, SIGNS, type Sign, UNIT_GROUND, unitOut } from './nodes.ts';
 import { runElements } from './run.ts';
 import {
   type Grounds,
@@ -18,7 +18,6 @@ import {
   legDcA,
   loadOhm,
   NO_SHIFT,
-  REST_RATIO,
   type Stages,
   stageElements,
   TEST_TONE_HZ,
@@ -43,7 +42,12 @@ function inputElements(world: World, moment: Moment, i: number, input: Corner, f
   const line = [lineOut(i, input, '+'), lineOut(i, input, '−')] as const;
   return [
     ...(isolated
-      ? [isolator(`line ${i} ${input}`, pair, line, { gainRatio: 1, sourceOhm: LINE_SOURCE_OHM })]
+      ? [
+          isolator(`line ${i} ${input}`, pair, line, {
+            gainRatio: amp.converter === 'dead' ? 0 : 1,
+            sourceOhm: LINE_SOURCE_OHM,
+          }),
+        ]
       : pair.map((end, n) => contact(`line ${i} ${input} ${n}`, [end, line[n] ?? end], 1e-3))),
     ...SIGNS.map((sign, n) => {
       const plug = amp.inputPlug[input][n === 0 ? 'plus' : 'minus'];
@@ -58,13 +62,35 @@ function inputElements(world: World, moment: Moment, i: number, input: Corner, f
   ];
 }
 
+/** The wire of the unit that a wire of the loom is joined to. */
+function wireOf(rearPairs: RearPairs, corner: Corner, sign: Sign): string {
+  if (axleOf(corner) === 'front') return unitOut(corner, sign);
+  const other: Corner = corner === 'rear-left' ? 'rear-right' : 'rear-left';
+  switch (rearPairs) {
+    case 'own':
+      return unitOut(corner, sign);
+    case 'sides-changed':
+      return unitOut(other, sign);
+    case 'minuses-changed':
+      return unitOut(sign === '+' ? corner : other, sign);
+    case 'like-with-like': {
+      const both = corner === 'rear-left' ? '+' : '−';
+      return unitOut(sign === '+' ? 'rear-left' : 'rear-right', both);
+    }
+  }
+}
+
 /** Everything that hangs on the head unit's four pairs. */
 function unitLoom(world: World, moment: Moment): Element[] {
   const pairs = CORNERS.flatMap((corner) => [
     ...SIGNS.map((sign, n) => {
       const plug = world.unit.plug[corner][n === 0 ? 'plus' : 'minus'];
       const ohm = ohmNow(plug, 'unit-plug', moment);
-      return contact(`unit plug ${corner} ${sign}`, [unitOut(corner, sign), loom(corner, sign)], ohm);
+      return contact(
+        `unit plug ${corner} ${sign}`,
+        [wireOf(world.unit.rearPairs, corner, sign), loom(corner, sign)],
+        ohm,
+      );
     }),
     contact(`grounded ${corner}`, [loom(corner, '−'), MINUS], ohmNow(world.unit.toGround[corner], 'unit-plug', moment)),
     ...(isFitted(world.rig, corner) && driverOf(world.rig, corner) === 'unit'
@@ -83,9 +109,13 @@ function unitLoom(world: World, moment: Moment): Element[] {
 /** The same, worked out once for all bikes and moments in which it is the same. */
 export function unitWiring(world: World, moment: Moment): Wiring {
   const { rig, unit, runs, speakers, amps } = world;
-  const inputs = amps.map((amp) => `${amp.level} ${amp.passesDc} ${identityOf(rig, amp.inputs, amp.inputPlug)}`);
+  const inputs = amps.map(
+    (amp) => `${amp.level} ${amp.passesDc} ${amp.converter} ${identityOf(rig, amp.inputs, amp.inputPlug)}`,
+  );
   const parts = identityOf(rig, unit.plug, unit.toGround, runs, speakers);
-  return knownWirings(rig, `unit ${handlingOf(moment)} ${parts} ${inputs}`, () => wiringOf(unitLoom(world, moment)));
+  return knownWirings(rig, `unit ${handlingOf(moment)} ${parts} ${unit.rearPairs} ${inputs}`, () =>
+    wiringOf(unitLoom(world, moment)),
+  );
 }
 
 /** The unit's own outputs, and the grounds that they and the amplifiers lie on. */
@@ -101,7 +131,9 @@ export const UNIT_OFF: Stages = every(() => 'off');
 /** What each of the unit's pairs sees. It depends on wires and plugs only. */
 export const unitLoads = (world: World, moment: Moment): PerCorner<number> =>
   loadsOn(unitWiring(world, moment), () => {
-    const stages = every(() => ({ restV: 0, toneV: 1 }));
+    // Of two sides that are joined plus to plus nothing would flow, if both sent the same.
+    const opposed = world.unit.rearPairs === 'like-with-like';
+    const stages = every((corner) => ({ restV: 0, toneV: opposed && corner === 'rear-right' ? -1 : 1 }));
     const solution = unitWiring(world, moment).solve(unitOutputs(world, stages, NO_SHIFT), TEST_TONE_HZ);
     return perCorner((corner) => loadOhm(solution, 'unit', corner, bridgeOf(corner)));
   });
@@ -130,7 +162,12 @@ export function unitSide(
   const wiring = unitWiring(world, moment);
   const solveWith = (stages: Stages, hz: number) =>
     wiring.solveOnce(givenBy(stages, grounds, hz), () => unitOutputs(world, stages, grounds), hz);
-  const awake = every((corner) => (on ? { restV: REST_RATIO * volts, toneV: waves[corner].cleanV } : 'off'));
+  const { rearOn, restRatio, restsWhenOff, outputDcV } = world.unit;
+  const awake = every((corner) =>
+    on && (rearOn || restsWhenOff || axleOf(corner) === 'front')
+      ? { restV: restRatio * volts, toneV: waves[corner].cleanV, offsetV: outputDcV[corner] }
+      : 'off',
+  );
   const first = solveWith(awake, 0);
   const hurt = CORNERS.filter(
     (corner) => on && (legDcA(first, 'unit', corner) > TRIPS_AT_A || loads[corner] < LEAST_LOAD_OHM),

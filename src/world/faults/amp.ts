@@ -1,6 +1,6 @@
-import { perCorner } from '../../rig/corner.ts';
+import { type Corner, perCorner } from '../../rig/corner.ts';
 import { OPEN, SOUND } from '../healthy.ts';
-import type { Contact, PairOf, World } from '../state.ts';
+import type { Amp, Contact, PairOf, World } from '../state.ts';
 import {
   decades,
   driven,
@@ -16,11 +16,23 @@ import {
   withNoise,
   withSettings,
   withSpeakers,
+  withUnit,
 } from './kit.ts';
 
 /** A plug that is not home touches while a finger presses it. */
 const NOT_HOME: Contact = { ...OPEN, movedOhm: SOUND.ohm };
 const PAIR_NOT_HOME: PairOf<Contact> = { plus: NOT_HOME, minus: NOT_HOME };
+/** A pin that has slipped back in its housing: no finger on the plug reaches it. */
+const PUSHED_BACK: Contact = { ...OPEN, wants: 'pin' };
+const PAIR_PUSHED_BACK: PairOf<Contact> = { plus: PUSHED_BACK, minus: PUSHED_BACK };
+/** The plugs of some inputs, as they are now. */
+const atInputs =
+  (corners: readonly Corner[], pair: PairOf<Contact>) =>
+  (world: World): World =>
+    withAmp(world, ({ inputPlug }) => ({
+      inputPlug: { ...inputPlug, ...Object.fromEntries(corners.map((corner) => [corner, pair])) },
+    }));
+
 const times =
   (ratio: number) =>
   ({ front, rear }: { front: number; rear: number }) => ({
@@ -28,6 +40,7 @@ const times =
     rear: ratio * rear,
   });
 const onRear = driven('rear', 'amp');
+const ampOf = (world: World): Amp | undefined => world.amps[theAmp(world) ?? -1];
 const ratedOhmOf = (world: World) => world.rig.amps[theAmp(world) ?? 0]?.ratedOhm ?? 4;
 
 /** Faults of an amplifier, of what goes into it, and of how it is set. */
@@ -47,10 +60,16 @@ export const AMP_FAULTS: readonly Fault[] = [
     severity: null,
     weights: { 'no-rear-sound': 5 },
     fits: onRear,
-    apply: (world) =>
-      withAmp(world, ({ inputPlug }) => ({
-        inputPlug: { ...inputPlug, ...Object.fromEntries(REAR.map((corner) => [corner, PAIR_NOT_HOME])) },
-      })),
+    apply: atInputs(REAR, PAIR_NOT_HOME),
+  },
+  {
+    id: 'amp-input-plug-off',
+    variant: 'one-rear',
+    title: 'Signal plug of one rear side not home',
+    severity: null,
+    weights: { 'one-speaker-or-side-dead': 3 },
+    fits: onRear,
+    apply: atInputs(REAR_LEFT, PAIR_NOT_HOME),
   },
   {
     id: 'amp-input-plug-off',
@@ -68,6 +87,44 @@ export const AMP_FAULTS: readonly Fault[] = [
       })),
   },
   {
+    id: 'input-pin-pushed-back',
+    title: 'Pins of the rear pairs pushed back in the signal plug',
+    severity: null,
+    weights: { 'no-rear-sound': 2 },
+    fits: onRear,
+    apply: atInputs(REAR, PAIR_PUSHED_BACK),
+  },
+  {
+    id: 'input-pin-pushed-back',
+    variant: 'one-rear',
+    title: 'Pins of one rear pair pushed back in the signal plug',
+    severity: null,
+    weights: { 'one-speaker-or-side-dead': 2 },
+    fits: onRear,
+    apply: atInputs(REAR_LEFT, PAIR_PUSHED_BACK),
+  },
+  {
+    id: 'converter-dead',
+    title: 'Converter between speaker wires and line-level input dead',
+    severity: null,
+    weights: { 'no-rear-sound': 2, 'amp-wont-turn-on': 1, 'no-sound-at-all': 1 },
+    fits: (world) => ampOf(world)?.converter === 'works',
+    apply: (world) => withAmp(world, { converter: 'dead' }),
+  },
+  {
+    id: 'input-dc',
+    title: 'DC on an input of the amplifier',
+    severity: even('inputDcV', 1.5, 5),
+    weights: { 'amp-wont-turn-on': 2 },
+    // It comes from the head unit's own output, and only speaker wires bring it.
+    fits: (world) => ampOf(world)?.passesDc === true,
+    apply: (world, inputDcV) => {
+      const { inputs } = ampOf(world) ?? {};
+      const pair = inputs?.['rear-left'] ?? inputs?.['front-left'] ?? 'front-left';
+      return withUnit(world, ({ outputDcV }) => ({ outputDcV: { ...outputDcV, [pair]: inputDcV } }));
+    },
+  },
+  {
     id: 'one-input-lead-open',
     title: 'One wire of one input pair open',
     severity: null,
@@ -76,7 +133,7 @@ export const AMP_FAULTS: readonly Fault[] = [
     apply: (world) =>
       withAmp(world, ({ inputPlug, inputs }) => {
         const input = inputs['rear-left'] ? 'rear-left' : 'front-left';
-        return { inputPlug: { ...inputPlug, [input]: { ...inputPlug[input], plus: OPEN } } };
+        return { inputPlug: { ...inputPlug, [input]: { ...inputPlug[input], plus: { ...OPEN, wants: 'wire' } } } };
       }),
   },
   {
@@ -115,6 +172,16 @@ export const AMP_FAULTS: readonly Fault[] = [
   },
   {
     id: 'amp-input-too-low',
+    variant: 'weak',
+    title: 'Gain of the rear channels low',
+    severity: decades('gainRatio', 0.12, 0.4),
+    weights: { 'rear-weak': 5 },
+    fits: onRear,
+    apply: (world, ratio) =>
+      withAmp(world, ({ gainRatio }) => ({ gainRatio: { ...gainRatio, rear: ratio * gainRatio.rear } })),
+  },
+  {
+    id: 'amp-input-too-low',
     variant: 'unit-at-its-limit',
     title: 'Gain too low, made up for with the head unit',
     severity: even('gainRatio', 0.2, 0.5),
@@ -131,6 +198,15 @@ export const AMP_FAULTS: readonly Fault[] = [
     title: 'Gain too high',
     severity: decades('gainRatio', 3, 15),
     weights: { 'distortion-at-volume': 8, 'whine-or-ticking': 5, 'speakers-blow-again': 8 },
+    fits: hasAmp,
+    apply: (world, ratio) => withAmp(world, ({ gainRatio }) => ({ gainRatio: times(ratio)(gainRatio) })),
+  },
+  {
+    id: 'gain-too-high',
+    variant: 'trips',
+    title: 'Gain so high that it goes off when it is loud',
+    severity: decades('gainRatio', 6, 20),
+    weights: { 'cuts-out': 3 },
     fits: hasAmp,
     apply: (world, ratio) => withAmp(world, ({ gainRatio }) => ({ gainRatio: times(ratio)(gainRatio) })),
   },
@@ -192,6 +268,24 @@ export const AMP_FAULTS: readonly Fault[] = [
     weights: { 'amp-wont-turn-on': 3 },
     fits: hasAmp,
     apply: (world) => withAmp(world, { bodyFuseOpen: true }),
+  },
+  {
+    id: 'water-inside',
+    variant: 'fault',
+    title: 'Water in the amplifier, its fault lamp lit',
+    severity: decades('leakOhm', 30, 300),
+    weights: { 'amp-wont-turn-on': 2, 'battery-flat-or-low': 1 },
+    fits: hasAmp,
+    apply: (world, ohm) => withAmp(world, { wet: 'fault', shortInside: { ohm } }),
+  },
+  {
+    id: 'water-inside',
+    variant: 'dark',
+    title: 'Water in the amplifier, its lamp dark',
+    severity: decades('leakOhm', 30, 300),
+    weights: { 'amp-wont-turn-on': 1, 'battery-flat-or-low': 1 },
+    fits: hasAmp,
+    apply: (world, ohm) => withAmp(world, { wet: 'dark', shortInside: { ohm } }),
   },
   {
     id: 'amp-output-dc',

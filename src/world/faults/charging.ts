@@ -1,5 +1,5 @@
 import { restV } from '../elements/battery.ts';
-import type { Supply } from '../state.ts';
+import type { Supply, World } from '../state.ts';
 import { always, decades, even, type Fault, hasAmp, withNoise, withSupply } from './kit.ts';
 
 /** What two of three phases give of the current of all, and what the battery then shows of them. From memory. */
@@ -13,6 +13,20 @@ const runDown = ({ openV, internalOhm }: Supply) => ({
   openV: Math.min(openV, restV(0.1)),
   internalOhm: 2 * internalOhm,
 });
+
+/** So many times the inner ohms, and as much less of everything else: it smooths less of the ripple, too. */
+const worn = (world: World, times: number): World =>
+  withSupply(world, ({ internalOhm, rippleV }) => ({
+    internalOhm: times * internalOhm,
+    rippleV: times * rippleV,
+    capacityRatio: 1 / times,
+  }));
+
+/** Where the circuit inside a lithium battery of four cells takes it off. From memory. */
+const CUT_OFF_V = 10.5;
+
+/** Only such a battery guards itself. */
+const isLithium = ({ rig }: World): boolean => rig.batteryKind === 'lithium';
 
 /** Faults of battery and charging, of what draws from them, and of what they put into the sound. */
 export const CHARGING_FAULTS: readonly Fault[] = [
@@ -28,18 +42,39 @@ export const CHARGING_FAULTS: readonly Fault[] = [
       'eq-changes-when-engine-starts': 2,
     },
     fits: always,
-    apply: (world, times) =>
-      withSupply(world, ({ internalOhm, rippleV }) => ({
-        internalOhm: times * internalOhm,
-        rippleV: times * rippleV,
-        capacityRatio: 1 / times,
-      })),
+    apply: worn,
+  },
+  {
+    id: 'battery-cuts-off',
+    title: 'Lithium battery that switches itself off under load',
+    severity: even('timesInternalRatio', 3, 6),
+    weights: { 'cuts-out': 2, 'battery-flat-or-low': 1 },
+    fits: isLithium,
+    apply: (world, times) => withSupply(worn(world, times), { cutOffV: CUT_OFF_V }),
+  },
+  {
+    id: 'battery-cuts-off',
+    variant: 'empty',
+    title: 'Lithium battery that has switched itself off, empty',
+    severity: even('openV', 9, 10.4),
+    weights: { 'no-sound-at-all': 2, 'battery-flat-or-low': 2 },
+    fits: isLithium,
+    apply: (world, openV) => withSupply(world, { cutOffV: CUT_OFF_V, openV }),
   },
   {
     id: 'battery-undercharged',
     title: 'Battery never full',
     severity: even('openV', 11.6, 12.1),
     weights: { 'battery-flat-or-low': 7 },
+    fits: always,
+    apply: (world, openV) => withSupply(world, { openV }),
+  },
+  {
+    id: 'battery-undercharged',
+    variant: 'stood',
+    title: 'Battery emptied by months of standing',
+    severity: even('openV', 9.5, 11.5),
+    weights: { 'battery-flat-or-low': 4, 'amp-wont-turn-on': 1 },
     fits: always,
     apply: (world, openV) => withSupply(world, { openV }),
   },

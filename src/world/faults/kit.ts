@@ -1,7 +1,10 @@
 import { type Axle, type Corner, cornersOf } from '../../rig/corner.ts';
-import type { Amp, Noise, PhoneLink, Run, Settings, Speaker, Supply, Unit, World } from '../state.ts';
+import { theAmp } from '../change.ts';
+import type { World } from '../state.ts';
 import type { FlowId } from '../symptoms/symptom.ts';
 import { driverOf } from '../valued-rig.ts';
+
+export * from '../change.ts';
 
 /** How bad a fault can be. Resistances and the like are spread evenly over their powers of ten, the rest as they are. */
 export interface Severity {
@@ -19,8 +22,8 @@ export interface Fault {
   readonly variant?: string;
   readonly title: string;
   readonly severity: Severity | null;
-  /** How often it is the cause among callers, by flow. Estimates of the trade, for ranking only. */
-  readonly weights: Readonly<Partial<Record<FlowId, number>>>;
+  /** How often it is the cause among callers, by complaint. Estimates of the trade, for ranking only. */
+  readonly weights: Readonly<Partial<Record<FlowId | 'rear-weak', number>>>;
   /** Whether this bike can have it at all. */
   fits(world: World): boolean;
   /** The bike with it. `severity` lies in its range; it is not looked at where there is none. */
@@ -40,43 +43,6 @@ export const severityAt = ({ severity }: Fault, share: number): number =>
       : severity.low * (severity.high / severity.low) ** share;
 
 export const keyOf = ({ id, variant }: Pick<Fault, 'id' | 'variant'>): string => (variant ? `${id}@${variant}` : id);
-
-/* Changes to parts of a bike. Each gives a new bike and leaves the old one as it was. */
-
-type Part<T> = Partial<T> | ((now: T) => Partial<T>);
-const changed = <T extends object>(now: T, part: Part<T>): T => ({
-  ...now,
-  ...(typeof part === 'function' ? part(now) : part),
-});
-
-export const withSupply = (world: World, part: Part<Supply>): World => ({
-  ...world,
-  supply: changed(world.supply, part),
-});
-export const withUnit = (world: World, part: Part<Unit>): World => ({ ...world, unit: changed(world.unit, part) });
-export const withSettings = (world: World, part: Part<Settings>): World => ({
-  ...world,
-  settings: changed(world.settings, part),
-});
-export const withPhone = (world: World, part: Part<PhoneLink>): World => ({
-  ...world,
-  phone: changed(world.phone, part),
-});
-export const withNoise = (world: World, noise: Noise): World => ({ ...world, noises: [...world.noises, noise] });
-export const withRuns = (world: World, corners: readonly Corner[], part: Part<Run>): World => ({
-  ...world,
-  runs: { ...world.runs, ...Object.fromEntries(corners.map((c) => [c, changed(world.runs[c], part)])) },
-});
-export const withSpeakers = (world: World, corners: readonly Corner[], part: Part<Speaker>): World => ({
-  ...world,
-  speakers: { ...world.speakers, ...Object.fromEntries(corners.map((c) => [c, changed(world.speakers[c], part)])) },
-});
-
-export const theAmp = ({ about }: World): number | null => about;
-export const withAmp = (world: World, part: Part<Amp>): World => {
-  const at = theAmp(world);
-  return { ...world, amps: world.amps.map((amp, i) => (i === at ? changed(amp, part) : amp)) };
-};
 
 export const hasAmp = (world: World): boolean => theAmp(world) !== null;
 export const hasRear = ({ rig }: World): boolean => rig.rearFitted === 'yes';

@@ -1,16 +1,23 @@
 import { OPEN } from '../healthy.ts';
-import { always, decades, even, type Fault, hasAmp, withAmp, withNoise, withSupply, withUnit } from './kit.ts';
+import type { World } from '../state.ts';
+import { always, decades, even, type Fault, hasAmp, withAmp, withSupply, withUnit } from './kit.ts';
 
-/** A lead that looks thick outside and has a third of the copper, which is aluminium inside. */
-const THIN_SECTION_RATIO = 1 / 4;
-
-/** Ripple of the current that an amplifier draws with the engine running. An estimate. */
-const RIPPLE_A = 0.2;
-
+/** A wire that was there, of a circuit for 10 or 15 A, over what the amplifier wants. */
+const TAPPED_RATIO = [0.07, 0.17] as const;
+/** A lead that looks as thick as it should: much insulation, a quarter of the metal, and that copper-clad aluminium. */
+const CLAD_SECTION_RATIO = [0.12, 0.27] as const;
 /** From here on music at an ordinary level pulls the amplifier below its least volts; less than that makes it chatter. */
 const STEADILY_OFF_OHM = 2.2;
+/** So much on each of two leads: one of them alone would not keep it off. */
+const HALF_OHM = [STEADILY_OFF_OHM, 1.9 * STEADILY_OFF_OHM] as const;
+/** From here on a shared screw keeps the amplifier off at an ordinary level, and with music the head unit too. */
+const SCREW_OFF_OHM = [1.2, 1.7] as const;
 /** Bare strands on metal. */
 const SHORT_OHM = 0.05;
+
+/** Whatever either of them draws lifts the ground of both. */
+const onOneScrew = (world: World, ohm: number): World =>
+  withSupply(world, { sharedScrew: { joint: { ohm }, holds: 'both' } });
 
 /** Faults of the way from the battery to amplifier and head unit, and back. */
 export const POWER_FAULTS: readonly Fault[] = [
@@ -40,15 +47,75 @@ export const POWER_FAULTS: readonly Fault[] = [
     apply: (world, ohm) => withAmp(world, { holder: { ohm } }),
   },
   {
+    id: 'fuse-holder-open',
+    title: 'Fuse holder open, its fuse whole',
+    severity: null,
+    weights: { 'amp-wont-turn-on': 3, 'no-rear-sound': 2 },
+    fits: hasAmp,
+    apply: (world) => withAmp(world, { holder: OPEN }),
+  },
+  {
     id: 'plus-lead-too-thin',
     title: 'Plus lead too thin',
-    severity: even('sectionRatio', 0.1, THIN_SECTION_RATIO),
+    severity: even('sectionRatio', ...TAPPED_RATIO),
     weights: { 'distortion-at-volume': 4, 'cuts-out': 5 },
+    fits: hasAmp,
+    apply: (world, ratio) =>
+      withAmp(world, ({ plusLead }) => ({ plusLead: { ...plusLead, sectionM2: ratio * plusLead.sectionM2 } })),
+  },
+  {
+    id: 'plus-lead-clad',
+    title: 'Plus lead of copper-clad aluminium',
+    severity: even('sectionRatio', ...CLAD_SECTION_RATIO),
+    weights: { 'distortion-at-volume': 3, 'cuts-out': 3 },
     fits: hasAmp,
     apply: (world, ratio) =>
       withAmp(world, ({ plusLead }) => ({
         plusLead: { ...plusLead, sectionM2: ratio * plusLead.sectionM2, metal: 'clad' },
       })),
+  },
+  {
+    id: 'plus-lead-broken',
+    title: 'Plus lead broken inside',
+    severity: null,
+    weights: { 'amp-wont-turn-on': 2, 'no-rear-sound': 1 },
+    fits: hasAmp,
+    apply: (world) => withAmp(world, { plusCopper: OPEN }),
+  },
+  {
+    id: 'plus-lead-broken',
+    variant: 'intermittent',
+    title: 'Plus lead that opens on bumps',
+    severity: null,
+    weights: { 'cuts-out': 2 },
+    fits: hasAmp,
+    apply: (world) => withAmp(world, ({ plusCopper }) => ({ plusCopper: { ...plusCopper, movedOhm: Infinity } })),
+  },
+  {
+    id: 'both-leads-bad',
+    title: 'Plus and ground both half bad',
+    severity: even('togetherOhm', ...HALF_OHM),
+    weights: { 'amp-wont-turn-on': 2 },
+    fits: hasAmp,
+    apply: (world, ohm) => withAmp(world, { plusCopper: { ohm: ohm / 2 }, groundRing: { ohm: ohm / 2 } }),
+  },
+  {
+    id: 'amp-terminal-loose',
+    variant: 'severe',
+    title: 'Plus lead hardly held by the amplifier’s terminal',
+    severity: decades('terminalOhm', STEADILY_OFF_OHM, 20),
+    weights: { 'amp-wont-turn-on': 3 },
+    fits: hasAmp,
+    apply: (world, ohm) => withAmp(world, { terminal: { ohm } }),
+  },
+  {
+    id: 'amp-terminal-loose',
+    variant: 'bumps',
+    title: 'Plus lead loose in the amplifier’s terminal',
+    severity: decades('terminalOhm', 2e-3, 0.05),
+    weights: { 'cuts-out': 5 },
+    fits: hasAmp,
+    apply: (world, ohm) => withAmp(world, { terminal: { ohm, movedOhm: Infinity } }),
   },
   {
     id: 'battery-lug-loose',
@@ -92,7 +159,7 @@ export const POWER_FAULTS: readonly Fault[] = [
     severity: null,
     weights: { 'no-sound-at-all': 5 },
     fits: always,
-    apply: (world) => withUnit(world, { permanent: OPEN }),
+    apply: (world) => withUnit(world, { permanent: { ...OPEN, wants: 'pin' } }),
   },
   {
     id: 'unit-feed-missing',
@@ -101,7 +168,8 @@ export const POWER_FAULTS: readonly Fault[] = [
     severity: null,
     weights: { 'cuts-out': 4 },
     fits: always,
-    apply: (world) => withUnit(world, ({ switched }) => ({ switched: { ...switched, movedOhm: Infinity } })),
+    apply: (world) =>
+      withUnit(world, ({ switched }) => ({ switched: { ...switched, movedOhm: Infinity, wants: 'pin' } })),
   },
   {
     id: 'amp-ground-resistive',
@@ -109,13 +177,7 @@ export const POWER_FAULTS: readonly Fault[] = [
     severity: decades('groundOhm', 0.05, 0.6),
     weights: { 'distortion-at-volume': 6, 'whine-or-ticking': 6, 'cuts-out': 7 },
     fits: hasAmp,
-    // What it draws, in time with the charging current, lifts its ground: some tenths of an ampere of ripple.
-    apply: (world, ohm) =>
-      withNoise(withAmp(world, { groundRing: { ohm, movedOhm: Infinity } }), {
-        kind: 'follows',
-        enters: 'amp-ground',
-        levelV: RIPPLE_A * ohm,
-      }),
+    apply: (world, ohm) => withAmp(world, { groundRing: { ohm, movedOhm: Infinity } }),
   },
   {
     id: 'amp-ground-resistive',
@@ -133,6 +195,23 @@ export const POWER_FAULTS: readonly Fault[] = [
     weights: { 'amp-wont-turn-on': 5, 'no-rear-sound': 3 },
     fits: hasAmp,
     apply: (world) => withAmp(world, { groundRing: OPEN }),
+  },
+  {
+    id: 'shared-ground-screw',
+    title: 'Amplifier and head unit on one bad ground screw',
+    severity: decades('screwOhm', 0.05, 0.5),
+    weights: { 'cuts-out': 4, 'distortion-at-volume': 3 },
+    fits: hasAmp,
+    apply: onOneScrew,
+  },
+  {
+    id: 'shared-ground-screw',
+    variant: 'severe',
+    title: 'Amplifier and head unit on one ground screw that hardly holds',
+    severity: even('screwOhm', ...SCREW_OFF_OHM),
+    weights: { 'amp-wont-turn-on': 2, 'no-sound-at-all': 1 },
+    fits: hasAmp,
+    apply: onOneScrew,
   },
   {
     id: 'wire-chafed',

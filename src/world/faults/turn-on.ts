@@ -1,8 +1,23 @@
 import { OPEN, shapeOf } from '../healthy.ts';
-import { both, decades, even, type Fault, hasAmp, isFactory, theAmp, turnsOnBy, withAmp, withUnit } from './kit.ts';
+import {
+  both,
+  decades,
+  even,
+  type Fault,
+  hasAmp,
+  isFactory,
+  theAmp,
+  turnsOnBy,
+  withAmp,
+  withSupply,
+  withUnit,
+} from './kit.ts';
 
 /** A sensing amplifier that was made for the unaltered output wakes somewhere here. By its papers; from memory. */
 const STARVED_SENSE = even('senseV', 0.45, 0.85);
+
+/** With the 2.2 kΩ of a remote input these leave 3.4 to 8.4 V of 12.6 V: what leaves next to nothing is as good as open. */
+const WEAK_REMOTE = decades('remoteOhm', 1_100, 6_000);
 
 /** Faults of what switches an amplifier on. */
 export const TURN_ON_FAULTS: readonly Fault[] = [
@@ -24,6 +39,15 @@ export const TURN_ON_FAULTS: readonly Fault[] = [
     apply: (world) => withAmp(world, ({ remoteWire }) => ({ remoteWire: { ...remoteWire, movedOhm: Infinity } })),
   },
   {
+    id: 'remote-wire-open',
+    variant: 'bad-joint',
+    title: 'Remote wire with a joint that hardly conducts',
+    severity: WEAK_REMOTE,
+    weights: { 'amp-wont-turn-on': 3, 'cuts-out': 2 },
+    fits: turnsOnBy('wire'),
+    apply: (world, ohm) => withAmp(world, { remoteWire: { ohm } }),
+  },
+  {
     id: 'remote-source-dead',
     title: 'Remote wire on a feed that never comes on',
     severity: null,
@@ -34,8 +58,7 @@ export const TURN_ON_FAULTS: readonly Fault[] = [
   {
     id: 'remote-volts-low',
     title: 'Too few volts on the remote wire',
-    // With the 2.2 kΩ of a remote input these leave 3.4 to 8.4 V of 12.6 V. What leaves next to nothing is a dead source.
-    severity: decades('sourceOhm', 1_100, 6_000),
+    severity: WEAK_REMOTE,
     weights: { 'amp-wont-turn-on': 3, 'cuts-out': 3 },
     fits: turnsOnBy('wire'),
     apply: (world, ohm) => withAmp(world, { remoteSourceOhm: ohm }),
@@ -47,6 +70,15 @@ export const TURN_ON_FAULTS: readonly Fault[] = [
     weights: { 'battery-flat-or-low': 7 },
     fits: turnsOnBy('wire'),
     apply: (world) => withAmp(world, { remoteSource: 'permanent' }),
+  },
+  {
+    id: 'remote-on-permanent',
+    variant: 'emptied',
+    title: 'Remote wire on a feed that never goes off, and the battery empty by it',
+    severity: even('openV', 9.5, 11.5),
+    weights: { 'battery-flat-or-low': 4, 'amp-wont-turn-on': 1 },
+    fits: turnsOnBy('wire'),
+    apply: (world, openV) => withSupply(withAmp(world, { remoteSource: 'permanent' }), { openV }),
   },
   {
     id: 'sense-starved-by-profile',

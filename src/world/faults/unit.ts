@@ -1,5 +1,6 @@
 import { OPEN, shapeOf } from '../healthy.ts';
-import type { World } from '../state.ts';
+import type { Contact, World } from '../state.ts';
+import { driverOf } from '../valued-rig.ts';
 import {
   always,
   both,
@@ -12,9 +13,9 @@ import {
   isReplaced,
   noAmp,
   REAR,
+  REAR_LEFT,
   turnsOnBy,
   withAmp,
-  withNoise,
   withPhone,
   withSettings,
   withUnit,
@@ -23,8 +24,16 @@ import {
 /** A stored profile that switches the rear off does so once. */
 const rearOn = ({ unit }: World): boolean => unit.rearOn;
 
-const OPEN_PAIR = { plus: OPEN, minus: OPEN };
-const REAR_PAIRS_OPEN = Object.fromEntries(REAR.map((corner) => [corner, OPEN_PAIR]));
+/** An adapter that has no wire for a pair, and one that has the wires and lacks the pins. */
+const NO_WIRE: Contact = { ...OPEN, wants: 'wire' };
+const NO_PIN: Contact = { ...OPEN, wants: 'pin' };
+const REAR_PAIRS_OPEN = Object.fromEntries(REAR.map((corner) => [corner, { plus: NO_WIRE, minus: NO_WIRE }]));
+
+/** Whether the rear is fed from the rear pairs of the unit, directly or through an amplifier. */
+const fromRearPairs = (world: World): boolean => {
+  const driver = driverOf(world.rig, 'rear-left');
+  return hasRear(world) && (driver === 'unit' || world.amps[driver]?.inputs['rear-left'] === 'rear-left');
+};
 
 /** Faults of the head unit, of its wires, and of the profile that is stored in it. */
 export const UNIT_FAULTS: readonly Fault[] = [
@@ -52,6 +61,52 @@ export const UNIT_FAULTS: readonly Fault[] = [
     weights: { 'one-speaker-or-side-dead': 2 },
     fits: always,
     apply: (world) => withUnit(world, { deadChannels: ['front-left'] }),
+  },
+  {
+    id: 'unit-channel-dead',
+    variant: 'one-rear',
+    title: 'One rear output of the head unit dead',
+    severity: null,
+    weights: { 'one-speaker-or-side-dead': 1 },
+    fits: hasRear,
+    apply: (world) => withUnit(world, { deadChannels: REAR_LEFT }),
+  },
+  {
+    id: 'rear-pairs-crossed',
+    variant: 'sides-changed',
+    title: 'Left and right rear pairs changed over',
+    severity: null,
+    // Everything plays. Only balance, and every test that goes by sides, is turned round.
+    weights: {},
+    fits: fromRearPairs,
+    apply: (world) => withUnit(world, { rearPairs: 'sides-changed' }),
+  },
+  {
+    id: 'rear-pairs-crossed',
+    variant: 'minuses-changed',
+    title: 'Rear pairs with each other’s minus wire',
+    severity: null,
+    // What is the same on both sides plays as ever. One side alone comes out of both, at half the volts.
+    weights: {},
+    fits: fromRearPairs,
+    apply: (world) => withUnit(world, { rearPairs: 'minuses-changed' }),
+  },
+  {
+    id: 'rear-pairs-crossed',
+    variant: 'like-with-like',
+    title: 'Rear pairs joined plus with plus, minus with minus',
+    severity: null,
+    weights: { 'no-rear-sound': 1 },
+    fits: fromRearPairs,
+    apply: (world) => withUnit(world, { rearPairs: 'like-with-like' }),
+  },
+  {
+    id: 'unit-fuse-open',
+    title: 'Fuse on the head unit open',
+    severity: null,
+    weights: { 'no-sound-at-all': 4 },
+    fits: always,
+    apply: (world) => withUnit(world, { fuseOpen: true }),
   },
   {
     id: 'unit-output-driven-too-far',
@@ -124,7 +179,7 @@ export const UNIT_FAULTS: readonly Fault[] = [
     severity: null,
     weights: { 'amp-wont-turn-on': 3, 'no-sound-at-all': 3 },
     fits: both(isReplaced, turnsOnBy('wire')),
-    apply: (world) => withAmp(world, { remotePin: OPEN }),
+    apply: (world) => withAmp(world, { remotePin: NO_WIRE }),
   },
   {
     id: 'replaced-unit-adapter-gap',
@@ -133,7 +188,18 @@ export const UNIT_FAULTS: readonly Fault[] = [
     severity: null,
     weights: { 'one-speaker-or-side-dead': 3 },
     fits: isReplaced,
-    apply: (world) => withUnit(world, ({ plug }) => ({ plug: { ...plug, 'front-left': OPEN_PAIR } })),
+    apply: (world) =>
+      withUnit(world, ({ plug }) => ({ plug: { ...plug, 'front-left': { plus: NO_PIN, minus: NO_PIN } } })),
+  },
+  {
+    id: 'replaced-unit-adapter-gap',
+    variant: 'one-rear',
+    title: 'Adapter of the replaced head unit without one rear pair',
+    severity: null,
+    weights: { 'one-speaker-or-side-dead': 2 },
+    fits: both(isReplaced, hasRear),
+    apply: (world) =>
+      withUnit(world, ({ plug }) => ({ plug: { ...plug, 'rear-left': { plus: NO_WIRE, minus: NO_WIRE } } })),
   },
   {
     id: 'bridge-output-grounded',
@@ -141,12 +207,19 @@ export const UNIT_FAULTS: readonly Fault[] = [
     severity: decades('groundOhm', 0.05, 8),
     weights: { 'no-sound-at-all': 3, 'whine-or-ticking': 3 },
     fits: always,
-    // What does not make the output give up still hums: the ground's own ripple is in the pair now.
-    apply: (world, ohm) =>
-      withNoise(
-        withUnit(world, ({ toGround }) => ({ toGround: { ...toGround, 'front-left': { ohm } } })),
-        { kind: 'follows', enters: 'source-lead', levelV: 0.05 },
-      ),
+    apply: (world, ohm) => withUnit(world, ({ toGround }) => ({ toGround: { ...toGround, 'front-left': { ohm } } })),
+  },
+  {
+    id: 'unit-plug-dirty',
+    title: 'Rear pairs lost in the head unit’s own plug',
+    severity: decades('pinOhm', 2_000, 1e6),
+    weights: { 'no-rear-sound': 3 },
+    fits: hasRear,
+    apply: (world, ohm) => {
+      const filmed = { ohm, movedOhm: 0.5, wants: 'cleaning' } as const;
+      const pairs = Object.fromEntries(REAR.map((corner) => [corner, { plus: filmed, minus: filmed }]));
+      return withUnit(world, ({ plug }) => ({ plug: { ...plug, ...pairs } }));
+    },
   },
   {
     id: 'rear-channels-disabled',

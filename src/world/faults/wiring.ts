@@ -1,7 +1,6 @@
 import { CORNERS, type Corner } from '../../rig/corner.ts';
 import { OPEN } from '../healthy.ts';
 import type { Run, World } from '../state.ts';
-import type { FlowId } from '../symptoms/symptom.ts';
 import { driverOf, isFitted } from '../valued-rig.ts';
 import {
   always,
@@ -17,7 +16,7 @@ import {
 } from './kit.ts';
 
 type Change = (severity: number) => Partial<Run>;
-type Weights = Readonly<Partial<Record<FlowId, number>>>;
+type Weights = Fault['weights'];
 
 const cornersAmplified = ({ rig }: World): readonly Corner[] =>
   CORNERS.filter((corner) => isFitted(rig, corner) && driverOf(rig, corner) !== 'unit');
@@ -74,7 +73,7 @@ export const WIRING_FAULTS: readonly Fault[] = [
     'lid-contacts-dirty',
     'Dirty plug contacts',
     decades('dockOhm', 30, 1e6),
-    (ohm) => ({ dock: { ohm, movedOhm: 0.5 } }),
+    (ohm) => ({ dock: { ohm, movedOhm: 0.5, wants: 'cleaning' } }),
     {
       both: { 'no-rear-sound': 4 },
       one: { 'one-speaker-or-side-dead': 5 },
@@ -84,11 +83,56 @@ export const WIRING_FAULTS: readonly Fault[] = [
     'lid-contacts-dirty',
     'Dirty plug contacts that open on bumps',
     decades('dockOhm', 1, 4),
-    (ohm) => ({ dock: { ohm, movedOhm: Infinity } }),
+    (ohm) => ({ dock: { ohm, movedOhm: Infinity, wants: 'cleaning' } }),
     {
       one: { 'cuts-out': 6 },
     },
   ).map((fault) => ({ ...fault, variant: 'intermittent' })),
+  ...onRuns(
+    'lid-contacts-dirty',
+    'Film on plug contacts that lets some sound by',
+    decades('dockOhm', 2, 6),
+    (ohm) => ({ dock: { ohm, movedOhm: 0.5, wants: 'cleaning' } }),
+    {
+      both: { 'rear-weak': 3 },
+    },
+  ).map((fault) => ({ ...fault, variant: 'weak' })),
+  ...onRuns(
+    'second-connector-dirty',
+    'Dirty second connector of the rear run',
+    decades('secondOhm', 30, 1e6),
+    (ohm) => ({ second: { ohm, movedOhm: 0.5, wants: 'cleaning' } }),
+    {
+      both: { 'no-rear-sound': 2 },
+      one: { 'one-speaker-or-side-dead': 3 },
+    },
+  ),
+  ...onRuns(
+    'second-connector-dirty',
+    'Green second connector of the rear run',
+    null,
+    () => ({ second: { ohm: Infinity, movedOhm: 0.5, wants: 'cleaning' } }),
+    {
+      both: { 'no-rear-sound': 1 },
+    },
+  ).map((fault) => ({ ...fault, variant: 'open' })),
+  ...onRuns(
+    'second-connector-dirty',
+    'Film on a second connector that lets some sound by',
+    decades('secondOhm', 2, 6),
+    (ohm) => ({ second: { ohm, movedOhm: 0.5, wants: 'cleaning' } }),
+    {
+      both: { 'rear-weak': 2 },
+    },
+  ).map((fault) => ({ ...fault, variant: 'weak' })),
+  {
+    id: 'looms-unjoined',
+    title: 'Two halves of the rear loom never joined',
+    severity: null,
+    weights: { 'no-rear-sound': 2 },
+    fits: hasRear,
+    apply: (world) => withRuns(world, REAR, { second: { ...OPEN, wants: 'joining' } }),
+  },
   ...onRuns(
     'speaker-wire-open',
     'Rear speaker wire open',
@@ -180,6 +224,15 @@ export const WIRING_FAULTS: readonly Fault[] = [
     weights: { 'one-speaker-or-side-dead': 7 },
     fits: always,
     apply: (world) => withSpeakers(world, ['front-left'], { braid: OPEN }),
+  },
+  {
+    id: 'coil-open',
+    variant: 'one-rear',
+    title: 'A rear coil open',
+    severity: null,
+    weights: { 'one-speaker-or-side-dead': 5 },
+    fits: hasRear,
+    apply: (world) => withSpeakers(world, REAR_LEFT, { braid: OPEN }),
   },
   {
     id: 'coil-open',

@@ -1,4 +1,5 @@
 import { DENSE_MUSIC_AVERAGE_RATIO } from '../../compute/amp-current.ts';
+import { coldRatio } from '../bike/battery-now.ts';
 import { BATTERY_PLUS } from '../bike/nodes.ts';
 import { powerV } from '../bike/operate.ts';
 import { mirroring } from '../sights.ts';
@@ -19,7 +20,8 @@ const CLIPPED_HARD_DB = 3;
 const COIL_DC_V = 1;
 
 /** What the starter leaves, through the ring that it hangs on. */
-const crankingV = ({ supply }: World) => supply.openV - STARTER_A * (supply.internalOhm + supply.bikeRing.ohm);
+const crankingV = ({ supply }: World) =>
+  supply.openV - STARTER_A * (coldRatio(supply) * supply.internalOhm + supply.bikeRing.ohm);
 
 /** The battery does not last or is not filled: standing, resting, cranking, at idle, on the road. */
 export function batteryFlatOrLow(bike: Ridden): Complaint {

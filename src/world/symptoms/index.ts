@@ -1,6 +1,14 @@
 import type { World } from '../state.ts';
 import { batteryFlatOrLow, mirroringWontStart, speakersBlowAgain } from './energy.ts';
-import { ampGoesOff, ampWontTurnOn, cutsOut, noRearSound, noSoundAtAll, oneSpeakerOrSideDead } from './silence.ts';
+import {
+  ampGoesOff,
+  ampWontTurnOn,
+  cutsOut,
+  noRearSound,
+  noSoundAtAll,
+  oneSpeakerOrSideDead,
+  rearWeak,
+} from './silence.ts';
 import { type Complaint, type ComplaintId, type Ridden, ridden } from './symptom.ts';
 import { distortionAtVolume, eqChanges, thinNoBass, whineOrTicking } from './tone.ts';
 
@@ -10,6 +18,7 @@ export { type Complaint, type ComplaintId, FLOW_IDS, type FlowId, type Ridden, r
 /** What decides each complaint. */
 export const COMPLAINTS: Readonly<Record<ComplaintId, (bike: Ridden) => Complaint>> = {
   'no-rear-sound': noRearSound,
+  'rear-weak': rearWeak,
   'amp-wont-turn-on': ampWontTurnOn,
   'amp-goes-off': ampGoesOff,
   'distortion-at-volume': distortionAtVolume,

@@ -1,9 +1,9 @@
 import { DENSE_MUSIC_AVERAGE_RATIO } from '../../compute/amp-current.ts';
-import { axleOf, CORNERS } from '../../rig/corner.ts';
+import { axleOf, CORNERS, type Corner } from '../../rig/corner.ts';
 import type { Operating } from '../bike/operate.ts';
 import { LOUD_VOLUME, type Moment, type Place, QUIET_VOLUME } from '../moment.ts';
 import { oncePer } from '../remembered.ts';
-import { type Complaint, heardCorners, type Ridden, type Seen, yesIf } from './symptom.ts';
+import { AS_EVER_RATIO, type Complaint, heardCorners, type Ridden, type Seen, yesIf } from './symptom.ts';
 
 /** The front plays and no rear speaker does, at an ordinary level, as the bike was found. */
 export function noRearSound(bike: Ridden): Complaint {
@@ -11,6 +11,17 @@ export function noRearSound(bike: Ridden): Complaint {
   const rearFitted = bike.fitted.some((corner) => axleOf(corner) === 'rear');
   const front = plays.some((corner) => axleOf(corner) === 'front');
   return yesIf(rearFitted && front && !plays.some((corner) => axleOf(corner) === 'rear'));
+}
+
+/** The front plays as ever, and both sides of the rear are heard beside it, each much quieter than on a sound bike. */
+export function rearWeak(bike: Ridden): Complaint {
+  const seen = bike.at({});
+  const plays = heardCorners(bike, seen);
+  const heard = seen.heard;
+  const sound = bike.healthy().at(seen.moment).heard;
+  if (!heard || !sound || !bike.fitted.some((corner) => axleOf(corner) === 'rear')) return 'no';
+  const isWeak = (corner: Corner) => heard[corner].powerW < AS_EVER_RATIO * sound[corner].powerW;
+  return yesIf(bike.fitted.every((corner) => plays.includes(corner) && isWeak(corner) === (axleOf(corner) === 'rear')));
 }
 
 /** Whether the unit sends anything at all: a muted one leaves a listening amplifier asleep, as it should. */

@@ -24,7 +24,7 @@ export const FLOW_IDS = [
 ] as const;
 export type FlowId = (typeof FLOW_IDS)[number];
 /** What riders complain of. Each flow is named after a complaint; some take on another one beside it. */
-export type ComplaintId = FlowId | 'amp-goes-off';
+export type ComplaintId = FlowId | 'amp-goes-off' | 'rear-weak';
 
 /** Whether a bike has a complaint, or why a model of it cannot say. */
 export type Complaint = 'yes' | 'no' | { readonly undecidable: string };
@@ -86,7 +86,7 @@ export function ridden(world: World): Ridden {
 export const DROWNED_RATIO = 0.01;
 
 /** What plays at this share of its sound power or more has lost nothing that is noticed. An estimate: 6 dB. */
-const AS_EVER_RATIO = 0.25;
+export const AS_EVER_RATIO = 0.25;
 
 /** The corners that a rider hears, next to each other. One that plays as ever is not silent because another is too loud. */
 export function heardCorners(bike: Ridden, { heard, moment }: Seen): readonly Corner[] {

@@ -1,0 +1,359 @@
+import { type Cause, titleOf } from '../src/causes/cause.ts';
+import { effortOf } from '../src/causes/repair-action.ts';
+import { type Certainty, certaintyOf, wouldPoint } from '../src/inference/certainty.ts';
+import { type Doubt, doubts } from '../src/inference/doubt.ts';
+import { type Next, nextSteps, type Offer } from '../src/inference/next.ts';
+import { reckoned } from '../src/inference/pairs.ts';
+import {
+  type Knowledge,
+  likeliestOutcome,
+  type Observation,
+  type Posterior,
+  ranked,
+  type Share,
+} from '../src/inference/posterior.ts';
+import { compile, isUnthought, type Model } from '../src/inference/table.ts';
+import { type ConditionId, conditionOf } from '../src/steps/conditions.ts';
+import type { StepId } from '../src/steps/ids.ts';
+import { type Findings, findingsFrom, outcomeNamed } from '../src/steps/outcome.ts';
+import type { Step } from '../src/steps/step.ts';
+import { rearComesAndGoes } from '../src/steps/told/comes-and-goes.ts';
+import { toolsAtHand } from '../src/steps/tools/tools-at-hand.ts';
+import { elsewhere, type FlowContext, type HandsOver, type StagedFlow } from './machine.ts';
+import { canBeAsked, hasNoMeter } from './sense.ts';
+
+/** What a flow does next, and why. */
+export type Decision =
+  | { readonly kind: 'ask'; readonly step: Step }
+  /** An answer is given once more before anything is concluded. */
+  | { readonly kind: 'confirm'; readonly step: Step; readonly because: Doubt['because'] }
+  /** A cause, and what else it may be: the next likeliest, each with a check of its own. */
+  | {
+      readonly kind: 'conclude';
+      readonly cause: string;
+      readonly certainty: Certainty;
+      readonly besides: readonly string[];
+    }
+  | { readonly kind: 'list'; readonly causes: readonly string[] }
+  | { readonly kind: 'hand over'; readonly to: HandsOver }
+  /** What the page fetches late is not here yet. */
+  | { readonly kind: 'wait' };
+
+/** Everything that was reckoned on the way to a decision: what the page shows, and the proof counts. */
+export interface Reckoning {
+  readonly model: Model;
+  readonly known: Knowledge;
+  readonly believed: Posterior;
+  /** All causes, the likeliest first. */
+  readonly shares: readonly Share[];
+  readonly certainty: Certainty;
+  /** Steps that could be asked now, the best first. */
+  readonly next: readonly Next[];
+  /** Without a meter: what whoever has one should measure first. */
+  readonly measureFirst: readonly string[];
+}
+
+export interface Decided {
+  readonly decision: Decision;
+  readonly reckoning?: Reckoning;
+}
+
+/** States that any reading is taken in: they are not what makes two readings fail together. */
+const ORDINARY: ReadonlySet<string> = new Set([
+  'key-off',
+  'minus-off',
+  'head-unit-playing',
+  'music-paused',
+  'volume-zero',
+  'amp-uncovered',
+]);
+/** What fails together: readings on one range with the same plugs apart, and whatever one ear hears. */
+function groupOf({ id, tool, conditions = [] }: Step): string {
+  if (tool === 'ears') return 'ears';
+  return tool === 'meter' ? conditions.filter((one) => !ORDINARY.has(one)).join(' ') : id;
+}
+
+/** Whether a step that was answered took the same reading once more, under the same condition. */
+const isReadAgain = (flow: StagedFlow, f: Findings, step: Step): boolean =>
+  step.kind === 'reading' &&
+  flow.asked.some(
+    (other) =>
+      f.facts[other.id] !== undefined &&
+      (other.givenUnder as readonly string[] | undefined)?.includes(step.id) === true &&
+      groupOf(other) === groupOf(step),
+  );
+
+const wasPutRight = (step: Step | undefined, outcome: string): boolean =>
+  step?.kind === 'choice' && step.putRight?.includes(outcome) === true;
+
+/** What cannot, or must not, be looked at once more stands as it was given. */
+const isFinal = (step: Step, outcome: string): boolean =>
+  wasPutRight(step, outcome) || (step.kind === 'choice' && step.neverAgain?.includes(outcome) === true);
+
+/** What is known of the steps of a flow, in the form that the inference takes it. */
+export function observationsOf(flow: StagedFlow, f: Findings, confirmed: ReadonlySet<string>): readonly Observation[] {
+  return [...flow.steps.values()].flatMap((step): Observation[] => {
+    const outcome = outcomeNamed(f, step.id);
+    if (outcome === undefined || outcome === 'cannot') return [];
+    if (step.kind === 'choice' && step.justNow?.includes(outcome) && rearComesAndGoes(f)) return [];
+    return [
+      {
+        step: step.id,
+        outcome,
+        group: groupOf(step),
+        trust: step.kind === 'rig' ? 'build' : flow.told.has(step.id) ? 'told' : 'seen',
+        confirmed: confirmed.has(step.id) || isFinal(step, outcome) || isReadAgain(flow, f, step),
+      },
+    ];
+  });
+}
+
+/** Minutes of a step on top of what stands ready from the steps before it. */
+function minutesNow(step: Step, ready: ReadonlySet<ConditionId>): number {
+  const paid = (step.conditions ?? []).reduce((sum, id) => (ready.has(id) ? sum + conditionOf(id).minutes : sum), 0);
+  return Math.max(0, step.minutes - paid);
+}
+
+/** Conditions that were set up for steps that are answered: they are paid once. */
+const readyConditions = (flow: StagedFlow, f: Findings): ReadonlySet<ConditionId> =>
+  new Set(
+    [...flow.steps.values()].flatMap((step) => {
+      const outcome = f.facts[step.id] ? outcomeNamed(f, step.id) : undefined;
+      return outcome === undefined || outcome === 'cannot' ? [] : (step.conditions ?? []);
+    }),
+  );
+
+const MOST_TO_MEASURE = 3;
+/** The readings that would tell most, for somebody who has no meter to pass on. */
+function measuredFirst(flow: StagedFlow, f: Findings, model: Model, believed: Posterior): readonly string[] {
+  if (!hasNoMeter(f)) return [];
+  const readings = flow.asked.filter(
+    (step) => step.tool === 'meter' && step.kind === 'reading' && (step.sensible?.(f) ?? true),
+  );
+  const offers = readings.map(({ id, minutes, place }) => ({ step: id, minutes, place }));
+  return nextSteps(model, believed, offers)
+    .filter(({ bits }) => bits > LEAST_BITS)
+    .slice(0, MOST_TO_MEASURE)
+    .map(({ step }) => step);
+}
+
+/** A function of a step that works out its answer once for each. */
+function onceEach<T>(make: (step: Step) => T): (step: Step) => T {
+  const known = new Map<Step, { readonly made: T }>();
+  return (step) => {
+    const found = known.get(step) ?? { made: make(step) };
+    known.set(step, found);
+    return found.made;
+  };
+}
+
+/** Findings in which some steps came out as they most likely will. */
+const supposing = (f: Findings, supposed: ReadonlyMap<string, string>): Findings =>
+  findingsFrom(
+    f,
+    (id) => outcomeNamed(f, id) ?? supposed.get(id),
+    (id) => f.values(id as StepId),
+  );
+
+/**
+ * What may be asked now: what makes sense, with what has to come first done. What waits for others, and would make sense
+ * once they came out as they most likely will, is credited to them.
+ */
+export function offersOf(
+  flow: StagedFlow,
+  f: Findings,
+  likeliest: (step: Step) => string | undefined,
+): readonly Offer[] {
+  const ready = readyConditions(flow, f);
+  const open = new Map(flow.asked.filter((step) => canBeAsked(step, f)).map((step) => [step.id, step]));
+  const minutesOf = (id: string) => {
+    const step = flow.steps.get(id);
+    return step ? minutesNow(step, ready) : 0;
+  };
+  const isWanted = (id: string) => {
+    const step = flow.steps.get(id);
+    return step !== undefined && outcomeNamed(f, id) === undefined && !(step.tool === 'meter' && hasNoMeter(f));
+  };
+  /** Everything that has to be asked before a step, however far back, the first of them first. */
+  const allBefore = (id: string, found: readonly string[] = []): readonly string[] =>
+    flow.before(id).reduce<readonly string[]>((so, first) => {
+      if (so.includes(first) || !isWanted(first)) return so;
+      return [...allBefore(first, so), first];
+    }, found);
+  const opens = new Map<string, { step: string; minutes: number }[]>();
+  for (const step of flow.asked) {
+    if (!isWanted(step.id)) continue;
+    const first = allBefore(step.id);
+    if (first.length === 0) continue;
+    const supposed = new Map<string, string>();
+    let possible = true;
+    for (const id of [...first, step.id]) {
+      const one = flow.steps.get(id) as Step;
+      // What makes no sense on this bike is not waited for, and what it would open is not opened.
+      if (one.sensible?.(supposing(f, supposed)) === false) possible = id !== step.id && possible && open.has(id);
+      const outcome = likeliest(one);
+      if (outcome !== undefined) supposed.set(id, outcome);
+    }
+    if (!possible) continue;
+    const total = [...first, step.id].reduce((sum, id) => sum + minutesOf(id), 0);
+    for (const id of first)
+      if (open.has(id)) opens.set(id, [...(opens.get(id) ?? []), { step: step.id, minutes: total - minutesOf(id) }]);
+  }
+  return [...open.values()]
+    .filter(({ id }) => !flow.before(id).some((first) => open.has(first)))
+    .map(({ id, place }) => ({ step: id, minutes: minutesOf(id), place, opens: opens.get(id) ?? [] }));
+}
+
+/** What a bit is worth, in minutes of asking: the dearer the fix, the surer one wants to be. Judged, tuned in the proof. */
+const MINUTES_PER_BIT = { hands: 40, 'small part': 60, visit: 150, part: 150, reflash: 150 } as const;
+/** What nobody pays for on the word of one witness. */
+const DEAR: ReadonlySet<string> = new Set(['part', 'visit', 'reflash']);
+const UNKNOWN_MINUTES_PER_BIT = 60;
+/** So little is no reason to ask: it is what slips leave. */
+const LEAST_BITS = 0.01;
+/** Answers that are given once more in one round, at most. */
+const MOST_CONFIRMED = 2;
+const MOST_LISTED = 4;
+/** A cause that is less likely than this is not worth a line in a list. */
+const LISTED_SHARE = 0.02;
+
+const efforts = new WeakMap<Cause, keyof typeof MINUTES_PER_BIT>();
+/** What a fix costs does not hang on the figures of a bike. */
+function effort(cause: Cause, f: Findings): keyof typeof MINUTES_PER_BIT {
+  const known = efforts.get(cause) ?? effortOf(cause.remedy(f).repair);
+  efforts.set(cause, known);
+  return known;
+}
+
+const lastPlace = (flow: StagedFlow, { facts }: FlowContext): string | undefined =>
+  Object.keys(facts)
+    .map((id) => flow.steps.get(id))
+    .findLast((step) => step !== undefined && flow.asked.includes(step))?.place;
+
+/** The flow whose complaint it is after all, or the answer that says so and is given once more before that. */
+function anotherComplaint(
+  flow: StagedFlow,
+  { mayHandOver = true, confirmed = [], left = [], repairs = [] }: FlowContext,
+  f: Findings,
+): Decision | undefined {
+  // Whoever said that it is not that has looked.
+  const isNot = (flowId: string) => repairs.some(({ cause }) => cause === elsewhere(flowId));
+  const to = mayHandOver ? flow.handsOver.find(({ flow: other, isIt }) => isIt?.when(f) && !isNot(other)) : undefined;
+  if (!to) return undefined;
+  const isOpen = (id: string) => f.facts[id] !== undefined && !confirmed.includes(id) && !left.includes(id);
+  const open = to.isIt?.by.find(({ id }) => isOpen(id));
+  return open ? { kind: 'confirm', step: open, because: 'pivotal' } : { kind: 'hand over', to };
+}
+
+/** What is named beside a cause: three others at most, and none that is next to impossible. */
+const BESIDES_SHARE = 0.02;
+const MOST_BESIDES = 3;
+const besidesOf = (shares: readonly Share[], cause: string): readonly string[] =>
+  shares
+    .filter((one) => one.cause !== cause && !isUnthought(one.cause) && one.shareRatio >= BESIDES_SHARE)
+    .slice(0, MOST_BESIDES)
+    .map((one) => one.cause);
+
+function conclusion(
+  flow: StagedFlow,
+  { mayHandOver = true }: FlowContext,
+  shares: readonly Share[],
+  certainty: Certainty,
+): Decision {
+  const [first] = shares;
+  // The other flow has the steps for it, and hands back what is not its own.
+  const to = mayHandOver ? flow.handsOver.find((other) => elsewhere(other.flow) === first?.cause) : undefined;
+  if (to) return { kind: 'hand over', to };
+  if (first && flow.causes.includes(first.cause) && certainty !== 'short list')
+    return { kind: 'conclude', cause: first.cause, certainty, besides: besidesOf(shares, first.cause) };
+  // A list is never empty: where all that is likely is nobody's here, it says who of its own comes next.
+  const own = shares.filter(({ cause }) => flow.causes.includes(cause));
+  const listed = own.filter(({ shareRatio }, i) => i === 0 || shareRatio >= LISTED_SHARE);
+  return { kind: 'list', causes: listed.slice(0, MOST_LISTED).map(({ cause }) => cause) };
+}
+
+/** So sure that it is another flow's, its own steps are the shorter way. */
+const SURELY_SHARE = 0.8;
+const surelyElsewhere = (flow: StagedFlow, { mayHandOver = true }: FlowContext, [first]: readonly Share[]): boolean =>
+  mayHandOver &&
+  first !== undefined &&
+  first.shareRatio >= SURELY_SHARE &&
+  flow.handsOver.some((to) => elsewhere(to.flow) === first.cause);
+
+/** So little is spent on a step that only earns the word “proved”, and so much where the fix is dear. */
+const EARN_MINUTES = 2;
+const EARN_DEAR_MINUTES = 5;
+const EARN_SHARE = 0.9;
+/** A step that would point at the cause which leads, where it is sure enough and the step costs next to nothing. */
+function earning(
+  { model, known, believed, shares: [first], next }: Reckoning,
+  offers: readonly Offer[],
+  mostMinutes: number,
+) {
+  if (!first || isUnthought(first.cause) || first.shareRatio < EARN_SHARE) return undefined;
+  const cheap = offers.filter(({ minutes }) => minutes <= mostMinutes).map(({ step }) => step);
+  const pointing = wouldPoint(model, known, believed, first.cause, cheap);
+  return next.find(({ step }) => pointing.includes(step))?.step;
+}
+
+/** What comes next once everything in order is answered, decided once from everything that is known. */
+export function decide(flow: StagedFlow, context: FlowContext, f: Findings): Decided {
+  const { late } = context;
+  if (!late) return { decision: { kind: 'wait' } };
+  const confirmed = new Set(context.confirmed ?? []);
+  const known: Knowledge = { observations: observationsOf(flow, f, confirmed), repairs: context.repairs ?? [] };
+  const { model, believed } = reckoned(compile(late.table), known);
+  const shares = ranked(model, believed);
+  const likeliest = onceEach((one) => likeliestOutcome(model, believed, one.id));
+  const offers = offersOf(flow, f, likeliest);
+  const next = nextSteps(model, believed, offers, lastPlace(flow, context));
+  const doubted = doubts(model, known, believed);
+  const leader = late.causes[shares[0]?.cause ?? ''];
+  const fix = leader && effort(leader, f);
+  const certainty = certaintyOf(model, known, believed, {
+    hangsOnOne: doubted.length > 0,
+    witnesses: fix && DEAR.has(fix) ? 2 : 1,
+  });
+  const measureFirst = measuredFirst(flow, f, model, believed);
+  const reckoning: Reckoning = { model, known, believed, shares, certainty, next, measureFirst };
+  const done = (decision: Decision): Decided => ({ decision, reckoning });
+  const another = anotherComplaint(flow, context, f);
+  if (another) return done(another);
+
+  const perBit = fix ? MINUTES_PER_BIT[fix] : UNKNOWN_MINUTES_PER_BIT;
+  // What brought the sound back ends the search, but for a look at what it was done to.
+  const cured = known.observations.find(
+    ({ step: id, outcome }) => outcome === 'cured' || wasPutRight(flow.steps.get(id), outcome),
+  )?.step;
+  const isLeft = (id: string) => cured === undefined || flow.before(id).includes(cured);
+  const worth = next.find(({ step, bits, score }) => bits > LEAST_BITS && score * perBit > 1 && isLeft(step));
+  const earns = earning(
+    reckoning,
+    offers.filter((offer) => isLeft(offer.step)),
+    fix && DEAR.has(fix) ? EARN_DEAR_MINUTES : EARN_MINUTES,
+  );
+  const step = flow.steps.get(worth?.step ?? earns ?? '');
+  if (step && !surelyElsewhere(flow, context, shares)) {
+    const askFirst = step.tool === 'meter' && canBeAsked(toolsAtHand, f);
+    return done({ kind: 'ask', step: askFirst ? (toolsAtHand as unknown as Step) : step });
+  }
+  // A cure is proof once it was undone and done again.
+  const doubt =
+    doubted.length > 0 ||
+    cured === undefined ||
+    known.observations.some((one) => one.step === cured && one.confirmed) ||
+    context.left?.includes(cured)
+      ? doubted.find(({ step }) => !context.left?.includes(step))
+      : { step: cured, because: 'pivotal' as const };
+  const again = doubt && flow.steps.get(doubt.step);
+  if (again && (context.askedAgain ?? 0) < MOST_CONFIRMED)
+    return done({ kind: 'confirm', step: again, because: doubt.because });
+  return done(conclusion(flow, context, shares, certainty));
+}
+
+/** What a cause of a flow is called, those included that another flow looks for. */
+export function causeTitle(flow: StagedFlow, id: string, f: Findings, causes: Readonly<Record<string, Cause>>): string {
+  const cause = causes[id];
+  if (cause) return titleOf(cause, f);
+  return flow.handsOver.find((to) => elsewhere(to.flow) === id)?.title ?? id;
+}

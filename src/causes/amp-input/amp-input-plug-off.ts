@@ -1,0 +1,34 @@
+import type { Cause } from '../cause.ts';
+import { YOURSELF } from '../who.ts';
+import { arrives, arrivesFigures } from './arrives.ts';
+
+export const ampInputPlugOff: Cause = {
+  id: 'amp-input-plug-off',
+  title: 'Signal plug at the amplifier not home',
+  faults: ['amp-input-plug-off'],
+  split: {
+    byMeter:
+      '400 Hz tone, one volume step: across a pair at the head unit, then across that input at the amplifier. The same?',
+    without: 'Key off, pull the signal plug, push it home until it locks. Key on, music low: does it play?',
+  },
+  mends: ['unit-leads'],
+  article: 'amplifiers-that-listen',
+  remedy: (f) => ({
+    what: 'The signal plug at the amplifier is not home: what the head unit sends does not get in.',
+    background: 'It is pushed in blind, under a seat or in a bag.',
+    numbers: arrivesFigures(f),
+    repair: [{ do: 'seat-plug', plug: 'amp-input' }],
+    fix: [
+      'Key off, amplifier gain down. Pull the signal plug and look at its pins.',
+      'Push it home until it locks, and pull at it once.',
+      'Tie the loom so that nothing pulls on it.',
+    ],
+    tools: 'None, a cable tie',
+    minutes: 5,
+    who: YOURSELF,
+    parts: [],
+    notBuy: ['A reflash or an amplifier: the amplifier was not asked to play yet.'],
+    cautions: ['key-off', 'wakes-loud', 'bridge', 'loud-tone'],
+    proofOfCure: arrives(f),
+  }),
+};

@@ -1,0 +1,32 @@
+import type { Cause } from '../cause.ts';
+import { ampChannels } from '../where.ts';
+import { YOURSELF_OR_FITTER } from '../who.ts';
+import { CHANNELS_ALIKE, GAIN_CAUTIONS, GAIN_TOOLS, gainSteps, setGain, settingFigures } from './gain.ts';
+
+export const ampInputTooLow: Cause = {
+  id: 'amp-input-too-low',
+  title: 'Range or gain of the amplifier too low',
+  faults: ['amp-input-too-low'],
+  split: {
+    byMeter:
+      'Speakers off, 400 Hz tone: volts at an input, volts at its output. Far less out than this amplifier makes?',
+    without: 'Read range and gain: do they fit what is plugged in, and is the gain off its lowest?',
+  },
+  mends: ['amp'],
+  remedy: (f) => ({
+    what: 'The amplifier makes too little of what comes in: wrong range, or the gain near its lowest.',
+    background:
+      'Gain matches what comes in to what should go out. It is no volume control, and “all the way down” is not the safe place.',
+    numbers: settingFigures(f),
+    repair: [{ do: 'set-selector', selector: 'range', to: 'as-fed' }, setGain(f, ampChannels(f))],
+    fix: gainSteps(f),
+    tools: GAIN_TOOLS,
+    minutes: 20,
+    who: YOURSELF_OR_FITTER,
+    parts: [],
+    notBuy: ['A stronger amplifier: this one was not asked to play.'],
+    ifDoneAnyway: 'Turning the head unit up instead makes it clip, and a clipped signal kills speakers.',
+    cautions: GAIN_CAUTIONS,
+    proofOfCure: { byEar: 'The rear plays as loud as the front, and clean.', byMeter: CHANNELS_ALIKE },
+  }),
+};

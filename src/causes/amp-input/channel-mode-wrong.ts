@@ -1,0 +1,37 @@
+import type { Cause } from '../cause.ts';
+import { ampOf } from '../the-amp.ts';
+import { YOURSELF } from '../who.ts';
+import { CHANNELS_ALIKE } from './gain.ts';
+
+export const channelModeWrong: Cause = {
+  id: 'channel-mode-wrong',
+  title: 'Input selector of the amplifier wrong',
+  faults: ['channel-mode-wrong'],
+  split: {
+    byMeter:
+      'Speakers off, 400 Hz tone: two outputs read, the other two nothing, and nothing at the inputs that belong to them?',
+    without: 'Read the amplifier’s input selector: does it fit the plugs that are in?',
+  },
+  mends: ['amp'],
+  remedy: (f) => ({
+    what: 'The amplifier’s input selector does not fit its wiring: it takes channels from inputs that carry nothing.',
+    background: 'Selectors hide under a cover or a rubber plug, and stay as they came out of the box.',
+    numbers: [],
+    repair: [{ do: 'set-selector', selector: 'input-mode', to: 'as-wired' }],
+    fix: [
+      'Key off, amplifier gain down.',
+      'Set the input selector to the number of pairs that are plugged in.',
+      ...(ampOf(f).fedFrom === 'front'
+        ? ['The fader has no say afterwards: everything comes from the front pair. That is wiring, not a fault.']
+        : []),
+      'Key on, volume low, then gain back to where it was.',
+    ],
+    tools: 'Small screwdriver',
+    minutes: 5,
+    who: YOURSELF,
+    parts: [],
+    notBuy: ['Speakers, an amplifier or a reflash: a switch stands wrong.'],
+    cautions: ['key-off', 'hot', 'amp-output', 'loud-tone'],
+    proofOfCure: { byEar: 'All its speakers play, one corner after the other.', byMeter: CHANNELS_ALIKE },
+  }),
+};

@@ -1,0 +1,41 @@
+import { unloadedFullV } from '../../rig/levels.ts';
+import type { Cause } from '../cause.ts';
+import { ampChannels } from '../where.ts';
+import { FITTER } from '../who.ts';
+import { arrives, arrivesFigures } from './arrives.ts';
+import { GAIN_CAUTIONS, GAIN_TOOLS, gainSteps, setGain, settingFigures } from './gain.ts';
+
+export const converterDead: Cause = {
+  id: 'converter-dead',
+  title: 'Converter before the amplifier dead',
+  faults: ['converter-dead'],
+  split: {
+    byMeter:
+      '400 Hz tone: across the speaker pair that goes into the converter, then across its line output. Volts in, none out?',
+    without: 'Key off, a phone on the amplifier’s line-level inputs in its place, volume low: does it play?',
+  },
+  mends: ['unit-leads'],
+  article: 'half-the-supply-on-a-speaker-wire',
+  remedy: (f) => ({
+    what: 'The converter that makes line level out of the head unit’s speaker wires gives nothing.',
+    numbers: [
+      { id: 'converter-takes', label: 'It must take, clean, engine running', value: unloadedFullV(f.rig), unit: 'V' },
+      ...arrivesFigures(f, 'line'),
+      ...settingFigures(f, 'line'),
+    ],
+    repair: [{ do: 'replace-converter' }, setGain(f, ampChannels(f))],
+    fix: [
+      'Key off. Its plugs home, and a fuse and feed if it has any: battery volts there with the key on?',
+      'Fit another converter that is made for bridge outputs: both wires of each pair into it, none to ground.',
+      ...gainSteps(f, 'line'),
+    ],
+    tools: `Crimp tool. ${GAIN_TOOLS}`,
+    minutes: 60,
+    who: FITTER,
+    parts: ['Converter from speaker level to line level, made for bridge outputs, as many channels as the old one'],
+    notBuy: ['An amplifier or a reflash: the sound is lost in the box between.'],
+    ifDoneAnyway: 'A converter with a grounded minus shorts the output of the head unit.',
+    cautions: ['bridge', ...GAIN_CAUTIONS, 'wakes-loud'],
+    proofOfCure: arrives(f, 'line'),
+  }),
+};

@@ -1,0 +1,84 @@
+import { voltageRatio } from '../../compute/decibel.ts';
+import { gainRatio } from '../../compute/gain.ts';
+import { formatQuantity } from '../../compute/quantity.ts';
+import { SIDES_APART_RATIO } from '../../compute/signal-path.ts';
+import type { Axle } from '../../rig/corner.ts';
+import { unloadedFullV } from '../../rig/levels.ts';
+import { estimate } from '../../rig/rig.ts';
+import type { CautionId } from '../../steps/cautions.ts';
+import type { Findings } from '../../steps/outcome.ts';
+import { gainFigures, gainTargets } from '../amp-load.ts';
+import type { Figure } from '../figure.ts';
+import type { RepairAction } from '../repair-action.ts';
+import { ampOf } from '../the-amp.ts';
+
+/** How the gain of an amplifier is set: the volts, the way to them, and what it does to the bike. */
+
+/** What comes in: speaker wires, as long as nobody said otherwise. */
+type Input = 'speaker' | 'line';
+const inputOf = (f: Findings): Input => ampOf(f).input ?? 'speaker';
+
+/** What it makes of each volt of its input, when the loudest clean input gives the output to set. */
+const outputPerVolt = (f: Findings, loudestInputV: number): number =>
+  gainRatio({ outputV: gainTargets(f).outputV, inputV: loudestInputV });
+
+/** What a converter makes of the signal is its own affair: only the output counts there. */
+function perVoltFigures(f: Findings, input: Input): readonly Figure[] {
+  if (input === 'line') return [];
+  const fullV = unloadedFullV(f.rig);
+  const loweredV = fullV * voltageRatio({ gainDb: -estimate(f.rig, 'loweredByDb').value });
+  return [
+    {
+      id: 'output-per-volt-full',
+      label: 'Output for each volt at its input, full level',
+      value: outputPerVolt(f, fullV),
+      unit: 'V',
+    },
+    {
+      id: 'output-per-volt-lowered',
+      label: 'The same behind an amplified profile',
+      value: outputPerVolt(f, loweredV),
+      unit: 'V',
+    },
+  ];
+}
+
+export const settingFigures = (f: Findings, input = inputOf(f)): readonly Figure[] => [
+  ...gainFigures(f),
+  ...perVoltFigures(f, input),
+];
+
+export const setGain = (f: Findings, axle: Axle | 'both'): RepairAction => ({
+  do: 'set-gain',
+  axle,
+  outputV: gainTargets(f).outputV,
+});
+
+const ratingAssumed = (f: Findings): boolean => {
+  const { powerW, ratedOhm } = ampOf(f);
+  return powerW === undefined || ratedOhm === undefined;
+};
+
+/** The way to the right gain, in order. */
+export const gainSteps = (f: Findings, input = inputOf(f)): readonly string[] => [
+  ...(ratingAssumed(f)
+    ? [
+        'Read watts and ohms of one channel in its papers. Other ones than above? It clips at the square root of watts times ohms, in volts.',
+      ]
+    : []),
+  'Key off, speakers off the amplifier, range set to what comes in. Key on.',
+  ...(input === 'speaker'
+    ? [
+        '400 Hz tone at a low step: turn the gain until the output reads the figure above for each volt at its input. Not sure which level is stored? Full level, the lower one.',
+      ]
+    : []),
+  `80 Hz tone, step by step up to your usual top step: no output above ${formatQuantity(gainTargets(f).outputV, 'V')}.`,
+  'Volume at zero, key off, speakers on.',
+];
+
+export const AFTER_THE_VISIT = 'After the visit set the gain, in the steps that follow.';
+
+export const GAIN_CAUTIONS: readonly CautionId[] = ['key-off', 'amp-output', 'loud-tone'];
+export const GAIN_TOOLS = 'Meter, small screwdriver, the test tones';
+
+export const CHANNELS_ALIKE = `400 Hz tone, speakers off: the channels of its output read within ${formatQuantity(100 * SIDES_APART_RATIO, '%')} of each other.`;

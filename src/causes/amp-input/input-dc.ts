@@ -1,0 +1,35 @@
+import type { Cause } from '../cause.ts';
+import { halfSupplyHealthy, PAIR_DIFFERENCE_HEALTHY, pairDcRead, pairRestsAlike } from '../unit/half-supply.ts';
+import { UNIT_REPAIR, UNIT_REPAIR_STEPS } from '../unit/unit-repair.ts';
+
+export const inputDc: Cause = {
+  id: 'input-dc',
+  title: 'DC from the head unit on an input of the amplifier',
+  faults: ['input-dc'],
+  split: {
+    byMeter: 'Music paused, DC volts between the two wires of each input pair: more than 0.5 V between those of one?',
+    without: 'Key off, signal plug out of the amplifier, key on: does its fault lamp turn normal?',
+  },
+  mends: ['unit'],
+  article: 'half-the-supply-on-a-speaker-wire',
+  remedy: (f) => ({
+    ...UNIT_REPAIR,
+    what: 'A damaged output of the head unit puts DC between the two wires of a pair, and the amplifier protects itself from it.',
+    background: 'Half the supply on both wires of a pair is normal. What counts is the difference between the two.',
+    numbers: [...pairDcRead(f), halfSupplyHealthy(f), PAIR_DIFFERENCE_HEALTHY],
+    fix: [
+      'Key off, signal plug out of the amplifier. Key on, music paused: DC volts between the two wires of each pair, at the head unit. The pair that differs is the one.',
+      'Key off. Leave that pair unplugged, insulated: the rest may play meanwhile.',
+      ...UNIT_REPAIR_STEPS,
+    ],
+    tools: 'Meter',
+    minutes: 30,
+    notBuy: ['An amplifier: this one does what protection is for.', 'A reflash: it does not mend an output.'],
+    ifDoneAnyway: 'A speaker on that pair is heated by the DC until its coil burns.',
+    cautions: ['bridge', 'key-off', 'warranty', 'hot'],
+    proofOfCure: {
+      byEar: 'Its lamp stays normal with the signal plug in, and all its speakers play.',
+      byMeter: pairRestsAlike(f),
+    },
+  }),
+};

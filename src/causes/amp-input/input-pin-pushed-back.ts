@@ -1,0 +1,34 @@
+import type { Cause } from '../cause.ts';
+import { FITTER } from '../who.ts';
+import { arrives, arrivesFigures } from './arrives.ts';
+
+export const inputPinPushedBack: Cause = {
+  id: 'input-pin-pushed-back',
+  title: 'Pin pushed back in the signal plug',
+  faults: ['input-pin-pushed-back'],
+  split: {
+    byMeter: '400 Hz tone: in the back of the signal plug, then at the amplifier’s own side of it. The same?',
+    without: 'Key off, signal plug out, look into it from the front: do all pins stand equally far forward?',
+  },
+  mends: ['unit-leads'],
+  article: 'measure-a-speaker-pair',
+  remedy: (f) => ({
+    what: 'A pin of the amplifier’s signal plug sits back in its housing: the plug locks, and that pin does not touch.',
+    background: 'A tongue that is bent flat no longer holds the pin. Mating the plug then pushes it out of the back.',
+    numbers: arrivesFigures(f),
+    repair: [{ do: 'renew-pin', plug: 'amp-input' }],
+    fix: [
+      'Key off, amplifier gain down, signal plug out. Pull gently at each wire: the loose one is the pin.',
+      'Push it forward until its tongue clicks, and pull at it again.',
+      'It does not hold: take it out, bend its tongue up, or crimp a new pin on.',
+      'Push the plug home until it locks. Tie the loom so that nothing pulls on it.',
+    ],
+    tools: 'Thin screwdriver or pin tool, crimp tool',
+    minutes: 20,
+    who: FITTER,
+    parts: ['A pin that fits that plug, if the old one does not hold'],
+    notBuy: ['A reflash or an amplifier: the signal stops at the plug.'],
+    cautions: ['key-off', 'wakes-loud', 'bridge', 'loud-tone'],
+    proofOfCure: arrives(f),
+  }),
+};

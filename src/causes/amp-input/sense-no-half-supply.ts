@@ -1,0 +1,34 @@
+import type { Cause } from '../cause.ts';
+import { halfSupplyHealthy, pairDcRead } from '../unit/half-supply.ts';
+import { FITTER } from '../who.ts';
+import { WAKES_BY_DC_ABOVE } from './arrives.ts';
+import { STARTS_WITH_KEY, WAKE_BY_WIRE_CAUTIONS, WAKE_BY_WIRE_PARTS, WAKE_BY_WIRE_STEPS } from './wake-by-wire.ts';
+
+export const senseNoHalfSupply: Cause = {
+  id: 'sense-no-half-supply',
+  title: 'Amplifier that waits for DC which does not come',
+  faults: ['sense-no-half-supply'],
+  split: {
+    byMeter:
+      'Music paused, each of its input wires against battery minus: no DC, while the speaker wires at the head unit have some?',
+    without: 'Follow its signal wires: is there a box, a converter or a line-level lead on the way?',
+  },
+  mends: ['amp-supply', 'amp'],
+  article: 'half-the-supply-on-a-speaker-wire',
+  remedy: (f) => ({
+    what: 'This amplifier wakes on the DC of a speaker wire. What feeds it carries sound, and no DC.',
+    background:
+      'A transformer, a capacitor or a line output keeps DC back. An amplifier without a remote terminal has to be fed from true speaker wires instead.',
+    numbers: [...pairDcRead(f), halfSupplyHealthy(f), WAKES_BY_DC_ABOVE],
+    repair: [{ do: 'wake-by-wire' }],
+    fix: WAKE_BY_WIRE_STEPS,
+    tools: 'Crimp tool, spanner for the battery',
+    minutes: 45,
+    who: FITTER,
+    parts: WAKE_BY_WIRE_PARTS,
+    notBuy: ['An amplifier: this one was never woken.', 'A reflash: the level is not what it waits for.'],
+    ifDoneAnyway: 'DC fed into an input to “wake” it ends as DC in the head unit or in a coil.',
+    cautions: ['bridge', ...WAKE_BY_WIRE_CAUTIONS],
+    proofOfCure: { byEar: STARTS_WITH_KEY },
+  }),
+};

@@ -1,0 +1,34 @@
+import type { Cause } from '../cause.ts';
+import { YOURSELF_OR_FITTER } from '../who.ts';
+import { hearsFigures } from './hears.ts';
+import { STARTS_WITH_KEY, WAKE_BY_WIRE_CAUTIONS, WAKE_BY_WIRE_PARTS, WAKE_BY_WIRE_STEPS } from './wake-by-wire.ts';
+
+export const sleepsInQuiet: Cause = {
+  id: 'sleeps-in-quiet',
+  title: 'Listening amplifier that falls asleep in quiet passages',
+  faults: ['sense-sleeps-in-quiet'],
+  split: {
+    byMeter: '400 Hz tone so low that it goes off: across its inputs, do the volts lie under what wakes it?',
+    without: 'Phone at full media volume, the bike turned down to the same loudness: does it stay awake?',
+  },
+  mends: ['amp-supply', 'amp'],
+  article: 'amplifiers-that-listen',
+  remedy: (f) => ({
+    what: 'The amplifier wakes by sound, and falls asleep when there is too little of it.',
+    background:
+      'Low volume, a call that holds the level down or spoken directions only: then it waits for the next louder sound. A click at each wake-up is how such amplifiers are.',
+    numbers: hearsFigures(f),
+    repair: [{ do: 'wake-by-wire' }],
+    fix: [
+      'Phone at full media volume, tone controls in the middle, then set the bike’s volume. Enough for you? Then leave it at that.',
+      ...WAKE_BY_WIRE_STEPS,
+    ],
+    tools: 'Crimp tool, spanner for the battery',
+    minutes: 45,
+    who: YOURSELF_OR_FITTER,
+    parts: WAKE_BY_WIRE_PARTS,
+    notBuy: ['An amplifier or a reflash: it does what it was made for.'],
+    cautions: ['bridge', 'loud-tone', ...WAKE_BY_WIRE_CAUTIONS],
+    proofOfCure: { byEar: `Fifteen minutes at low volume without a gap. ${STARTS_WITH_KEY}` },
+  }),
+};

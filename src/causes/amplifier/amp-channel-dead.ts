@@ -1,0 +1,44 @@
+import { gainFigures, outputInWords } from '../amp-load.ts';
+import type { Cause } from '../cause.ts';
+import { ampName } from '../the-amp.ts';
+import { AMP_REPAIRER } from '../who.ts';
+
+export const ampChannelDead: Cause = {
+  id: 'amp-channel-dead',
+  title: (f) => `A channel of ${ampName(f)} is dead`,
+  faults: ['amp-channel-dead'],
+  split: {
+    byMeter:
+      'Speakers off, 400 Hz tone: AC across that input pair, none across its output, and the other outputs carry it?',
+    without:
+      'Key off, silent speaker moved to an output that plays, its run looked at for a short first: does it play there?',
+  },
+  mends: ['amp'],
+  remedy: (f) => ({
+    what: `One or more outputs of ${ampName(f)} give nothing, though it is on and its signal comes in.`,
+    background: 'A short on that output is the usual reason, and kills the next one as well.',
+    numbers: gainFigures(f),
+    repair: [{ do: 'repair-amp' }],
+    fix: [
+      'Key off. Read its selectors first: inputs as wired, crossover of those channels on full range, gain above its lowest. Key on, music low: listen.',
+      'Key off, plugs apart: the run of that output in ohms and to the frame. A short there killed it: mend that first.',
+      'A spare channel may play that speaker meanwhile.',
+      'Ask a workshop what a repair costs. Say: which outputs, signal at the input, lamp normal.',
+      `Gain anew when it is back: speakers off, 80 Hz tone, up from zero to your usual top step, ${outputInWords(f)} across each output.`,
+    ],
+    tools: 'Meter, small screwdriver',
+    minutes: 30,
+    who: AMP_REPAIRER,
+    parts: [],
+    notBuy: [
+      'A reflash: the signal is there.',
+      'Speakers, before the run and the coil were read in ohms.',
+      'Another amplifier, before a workshop said what the repair costs.',
+    ],
+    cautions: ['short-suspected', 'key-off', 'amp-output', 'loud-tone', 'bridge', 'hot', 'warranty'],
+    proofOfCure: {
+      byEar: 'Every speaker on it plays, as loud as its partner.',
+      byMeter: 'Speakers off, 400 Hz tone: all its outputs within 10 % of each other.',
+    },
+  }),
+};

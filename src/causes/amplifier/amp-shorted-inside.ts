@@ -1,0 +1,48 @@
+import type { Cause } from '../cause.ts';
+import { fuseFigures, fuseInWords, fusePart, renewMainFuse } from '../main-fuse.ts';
+import { MINUS_BACK } from '../supply-ways.ts';
+import { AmpName } from '../the-amp.ts';
+import { AMP_REPAIRER } from '../who.ts';
+
+export const ampShortedInside: Cause = {
+  id: 'amp-shorted-inside',
+  title: (f) => `${AmpName(f)} is shorted inside, and opens its main fuse`,
+  faults: ['amp-dead@internal-short'],
+  split: {
+    byMeter:
+      'Key off, fuse out, plus lead off the amplifier, meter on ohms from its plus to its ground terminal: below 1 Ω, and it stays there?',
+    without:
+      'Remote wire and speakers off, a 21 to 55 W lamp in the fuse’s place: bright with the amplifier on the lead, dark with the lead off it and taped?',
+  },
+  mends: ['amp', 'amp-supply'],
+  remedy: (f) => ({
+    what: `${AmpName(f)} is shorted at its supply input, and that is what opens the main fuse.`,
+    background:
+      'A battery the wrong way round does this, and so can a shorted speaker run that was tried again and again.',
+    numbers: fuseFigures(f),
+    repair: [{ do: 'repair-amp' }, renewMainFuse(f)],
+    fix: [
+      'Fuse out, and it stays out. Battery minus off, plus lead off the amplifier, its end taped.',
+      'Ask a workshop what a repair costs. Say: supply input shorted, main fuse opens with remote wire and speakers off.',
+      'Before the amplifier goes back in: each speaker run in ohms and to the frame. A short there may have done it.',
+      `Then the new fuse: ${fuseInWords(f)}.`,
+      MINUS_BACK,
+    ],
+    tools: 'Meter, spanners',
+    minutes: 60,
+    who: AMP_REPAIRER,
+    parts: [fusePart(f)],
+    notBuy: [
+      'A bigger fuse.',
+      'Another amplifier, before a workshop said what the repair costs and the speaker runs were measured.',
+    ],
+    ifDoneAnyway: 'A bigger fuse feeds the short: the lead burns, or the amplifier does.',
+    cautions: ['minus-first', 'fuse', 'lamp-hot', 'hot', 'warranty', 'battery-gas'],
+    proofOfCure: {
+      byEar:
+        'A 21 to 55 W lamp in the fuse’s place glows briefly and goes dark. With the fuse in, it comes on, and the fuse is whole after ten loud minutes.',
+      byMeter:
+        'Key off, fuse out, plus lead off it: its plus to its ground climbs above 100 Ω within a minute, as its capacitors fill.',
+    },
+  }),
+};

@@ -1,0 +1,48 @@
+import { formatQuantity } from '../../compute/quantity.ts';
+import type { Findings } from '../../steps/outcome.ts';
+import { gainFigures, gainTargets, outputInWords } from '../amp-load.ts';
+import type { Cause } from '../cause.ts';
+import type { RepairAction } from '../repair-action.ts';
+import { AmpName, ampName, ampOf, pairOf } from '../the-amp.ts';
+import { YOURSELF_OR_FITTER } from '../who.ts';
+
+const setGain = (f: Findings): RepairAction => ({
+  do: 'set-gain',
+  axle: ampOf(f).drives ?? pairOf(f),
+  outputV: gainTargets(f).outputV,
+});
+
+export const gainTooHigh: Cause = {
+  id: 'gain-too-high',
+  title: (f) => `The gain of ${ampName(f)} is too high`,
+  faults: ['gain-too-high'],
+  split: {
+    byMeter:
+      'Key off, speakers off, key on, 80 Hz tone, volume up from zero to your usual top step: is the output above the root of its watts × ohms?',
+    without: 'Gain down by half, volume up until it is as loud as before: is it cleaner, with less hiss?',
+  },
+  mends: ['amp'],
+  remedy: (f) => ({
+    what: `The gain of ${ampName(f)} is set for less signal than it gets: its output clips before the volume is up, and its noise comes up with it.`,
+    background: 'Gain is not volume. Full gain makes no more power, only the same power earlier, and hiss.',
+    numbers: gainFigures(f),
+    repair: [setGain(f)],
+    fix: [
+      'Read the watts and ohms of a channel off its case or its papers.',
+      'Key off, speakers off the amplifier. Its bass boost at zero, gain at its lowest. Head unit’s tone controls in the middle.',
+      'Key on, volume at zero, 80 Hz tone. Up one step at a time to the loudest step that you use.',
+      `Meter on AC across one output: turn the gain up to ${outputInWords(f)}, and no further.`,
+      'The other outputs the same, within a tenth. Volume at zero, key off, speakers on.',
+    ],
+    tools: 'Meter, small screwdriver, 80 Hz tone on a stick',
+    minutes: 20,
+    who: YOURSELF_OR_FITTER,
+    parts: [],
+    notBuy: ['Speakers or a stronger amplifier: this one clips by its setting.', 'A noise filter.'],
+    cautions: ['amp-output', 'loud-tone', 'key-off', 'bridge'],
+    proofOfCure: {
+      byEar: 'Clean at your usual top step. Hiss only with an ear at the cone.',
+      byMeter: `Speakers off, 80 Hz tone at your usual top step: each output at ${outputInWords(f)}, within a tenth. ${AmpName(f)} clips at ${formatQuantity(gainTargets(f).clipsV, 'V', 3)}.`,
+    },
+  }),
+};

@@ -1,0 +1,80 @@
+import {
+  CHARGING_HEALTHY_HIGHEST_V,
+  CHARGING_HEALTHY_LOWEST_V,
+  KEY_ON_FLAT_V,
+  KEY_ON_HEALTHY_V,
+  sagV,
+} from '../compute/amp-supply.ts';
+import { formatQuantity, formatRange } from '../compute/quantity.ts';
+import type { Findings } from '../steps/outcome.ts';
+import { BATTERY_OHM, LAMP_A } from '../steps/supply/amp-feed.ts';
+import { fullBassA } from './amp-load.ts';
+import type { Figure } from './figure.ts';
+import { lampDrewA } from './supply-ways.ts';
+
+/** A battery as it was read, and what sound ones read. */
+
+/** Rested volts of a full battery. Common practice, no published source; lithium iron phosphate from memory. */
+export const FULL_AND_RESTED = 'Full and rested: lead-acid 12.7 V or more, lithium iron phosphate 13.2 V or more.';
+export const CHARGING_BAND = formatRange(CHARGING_HEALTHY_LOWEST_V, CHARGING_HEALTHY_HIGHEST_V, 'V');
+export const RUNNING = 'Outdoors, about 3000 rpm, lamps on';
+
+/** At rest and with the lamp, where each was read. */
+const restV = (f: Findings): number | undefined => f.values('amp-terminals')['batteryV'];
+const loadedV = (f: Findings): number | undefined => f.values('supply-under-load')['batteryV'];
+
+export function batteryRead(f: Findings): readonly Figure[] {
+  const [rest, loaded] = [restV(f), loadedV(f)];
+  return [
+    ...(rest === undefined
+      ? []
+      : [{ id: 'battery-read', label: 'Battery, as read', value: rest, unit: 'V', digits: 3 } as const]),
+    ...(loaded === undefined
+      ? []
+      : [
+          {
+            id: 'battery-with-lamp',
+            label: 'Battery with a 55 W lamp, as read',
+            value: loaded,
+            unit: 'V',
+            digits: 3,
+          } as const,
+        ]),
+  ];
+}
+
+export const KEY_ON_FIGURES: readonly Figure[] = [
+  {
+    id: 'key-on-healthy',
+    label: 'Key on, engine off, healthy',
+    value: KEY_ON_HEALTHY_V,
+    unit: 'V',
+    limit: 'at least',
+    digits: 3,
+  },
+  { id: 'nearly-empty', label: 'Nearly empty', value: KEY_ON_FLAT_V, unit: 'V', limit: 'below', digits: 3 },
+];
+
+export const CHARGING_FIGURE: Figure = {
+  id: 'charging-healthy',
+  label: 'At about 3000 rpm, lamps on, healthy',
+  value: [CHARGING_HEALTHY_LOWEST_V, CHARGING_HEALTHY_HIGHEST_V],
+  unit: 'V',
+};
+
+/** What it lost to the lamp is its inner resistance, and that tells what full bass does to it. */
+export function givesWay(f: Findings): readonly Figure[] {
+  const [openV, underLoadV, currentA] = [restV(f), loadedV(f), lampDrewA(f)];
+  if (openV === undefined || underLoadV === undefined || currentA === undefined) return [];
+  const lostV = openV - underLoadV;
+  if (lostV <= 0) return [];
+  const atFullBassV = sagV({ openV, internalOhm: lostV / currentA, currentA: fullBassA(f) });
+  return [
+    { id: 'battery-lost', label: 'Lost in the battery', value: lostV, unit: 'V' },
+    { id: 'battery-lost-healthy', label: 'A sound one loses about', value: LAMP_A * BATTERY_OHM, unit: 'V' },
+    { id: 'battery-on-full-bass', label: 'Full bass would pull it down to about', value: atFullBassV, unit: 'V' },
+  ];
+}
+
+export const KEY_ON_OR_MORE = `${formatQuantity(KEY_ON_HEALTHY_V, 'V')} or more`;
+export const NEARLY_EMPTY = `below ${formatQuantity(KEY_ON_FLAT_V, 'V')}`;

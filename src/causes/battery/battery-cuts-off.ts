@@ -1,0 +1,40 @@
+import { drawFigures } from '../amp-load.ts';
+import { batteryRead, CHARGING_FIGURE } from '../battery-state.ts';
+import type { Cause } from '../cause.ts';
+import { YOURSELF_OR_FITTER } from '../who.ts';
+
+export const batteryCutsOff: Cause = {
+  id: 'battery-cuts-off',
+  title: 'The lithium battery switches itself off',
+  faults: ['battery-cuts-off'],
+  split: {
+    byMeter:
+      'At the moment it goes dark, meter on the battery posts: 0 to 5 V, and back after a rest or on its charger?',
+    without: 'Is it a lithium battery, and does the whole bike go dark at once, lamps and all?',
+  },
+  mends: ['amp-supply', 'unit'],
+  remedy: (f) => ({
+    what: 'The battery’s own protection switches it off: it is too empty, too cold, charged too high, or more is drawn than it gives.',
+    background:
+      'Then nothing is left on the posts, and the bike is dark as with a loose post. It comes back by a rest or by its charger.',
+    numbers: [...batteryRead(f), ...drawFigures(f), CHARGING_FIGURE],
+    repair: [{ do: 'charge-battery' }],
+    fix: [
+      'Warm or swollen: hands off, no charger, out of the house.',
+      'Key off. Its own charger, made for lithium: it wakes the battery and fills it. A lead-acid charger does neither.',
+      'Its label or papers: the amperes that it gives for good. Full bass must stay below that.',
+      'Outdoors, about 3000 rpm: above 15 V at the posts? The charging is what trips it.',
+      'Below freezing: lamps on for some minutes first, music later.',
+    ],
+    tools: 'Charger for lithium, meter',
+    minutes: 30,
+    who: YOURSELF_OR_FITTER,
+    parts: [],
+    notBuy: ['An amplifier or a fuse.', 'A battery, before this one was full and its label was read.'],
+    cautions: ['battery-gas', 'outdoors', 'minus-first'],
+    proofOfCure: {
+      byEar: 'Ten loud minutes with the engine off, and a cold start the next morning: nothing goes dark.',
+      byMeter: 'Full and rested: 13.2 V or more. Ten loud minutes with the engine off: above 12.5 V.',
+    },
+  }),
+};

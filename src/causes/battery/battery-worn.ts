@@ -1,0 +1,51 @@
+import { formatQuantity } from '../../compute/quantity.ts';
+import { estimate } from '../../rig/rig.ts';
+import {
+  batteryRead,
+  CHARGING_BAND,
+  FULL_AND_RESTED,
+  givesWay,
+  KEY_ON_FIGURES,
+  KEY_ON_OR_MORE,
+  NEARLY_EMPTY,
+  RUNNING,
+} from '../battery-state.ts';
+import type { Cause } from '../cause.ts';
+import { CUT_OUT } from '../supply-ways.ts';
+import { YOURSELF } from '../who.ts';
+
+export const batteryWorn: Cause = {
+  id: 'battery-worn',
+  title: 'The battery is worn out',
+  faults: ['battery-worn'],
+  split: {
+    byMeter: `Full and rested, key on for fifteen minutes, music off: does it fall ${NEARLY_EMPTY}?`,
+    without: 'Charged for a night: is the starter still slow the next morning, or the lamps dim as it turns?',
+  },
+  mends: ['amp-supply'],
+  remedy: (f) => ({
+    what: 'The battery gives way when something draws from it: its inner resistance is up and its capacity is gone.',
+    background: 'Three to five years, or one deep discharge, do that. Without load it may read well.',
+    numbers: [...batteryRead(f), ...givesWay(f), ...KEY_ON_FIGURES, CUT_OUT],
+    repair: [{ do: 'replace-battery' }],
+    fix: [
+      `Charge the old one fully first, then four hours’ rest. ${FULL_AND_RESTED} Key on for fifteen minutes: ${NEARLY_EMPTY}, it is worn.`,
+      'Key off. Minus rings off together, then plus.',
+      'The new one: size and chemistry that the bike asks for, fully charged before it goes in.',
+      'Rings bright, plus tight, then minus. No ring may turn by hand.',
+      `${RUNNING}: ${CHARGING_BAND} at the posts? If not, the charging wears the next one, too.`,
+    ],
+    tools: 'Charger, meter, spanner',
+    minutes: 40,
+    who: YOURSELF,
+    parts: [
+      `Battery, ${formatQuantity(estimate(f.rig, 'batteryAh').value, 'Ah')} or what is printed on the old one, same chemistry`,
+    ],
+    notBuy: ['A battery, before this one was charged and rested.', 'An amplifier or a capacitor.'],
+    cautions: ['minus-first', 'battery-gas', 'outdoors'],
+    proofOfCure: {
+      byEar: 'Ten minutes at the volume that failed, engine off: the amplifier stays on, and the bike starts.',
+      byMeter: `Key on, music playing: ${KEY_ON_OR_MORE} at the posts after ten minutes.`,
+    },
+  }),
+};

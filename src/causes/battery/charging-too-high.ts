@@ -1,0 +1,52 @@
+import { CHARGING_MOST_V, OVERVOLTAGE_CUT_HIGHEST_V, OVERVOLTAGE_CUT_LOWEST_V } from '../../compute/amp-supply.ts';
+import { batteryRead, CHARGING_BAND, CHARGING_FIGURE, RUNNING } from '../battery-state.ts';
+import type { Cause } from '../cause.ts';
+import { YOURSELF_OR_FITTER } from '../who.ts';
+
+export const chargingTooHigh: Cause = {
+  id: 'charging-too-high',
+  title: 'The charging voltage is too high',
+  faults: ['regulator-out-of-range@high'],
+  split: {
+    byMeter: `${RUNNING}: above 15 V at the battery posts?`,
+    without: 'Outdoors, from idle to about 3000 rpm: do lamps get glaring, or does the battery smell or feel warm?',
+  },
+  mends: ['amp-supply'],
+  remedy: (f) => ({
+    what: 'The regulator does not limit: with the engine running an amplifier gets too many volts, and switches off to save itself.',
+    background:
+      'A bad ground of the regulator makes it read low and charge high. With the engine off nothing of it shows.',
+    numbers: [
+      ...batteryRead(f),
+      CHARGING_FIGURE,
+      { id: 'charging-too-high', label: 'Too high', value: CHARGING_MOST_V, unit: 'V', limit: 'above' },
+      {
+        id: 'overvoltage-cut',
+        label: 'Amplifiers switch off above',
+        value: [OVERVOLTAGE_CUT_LOWEST_V, OVERVOLTAGE_CUT_HIGHEST_V],
+        unit: 'V',
+      },
+    ],
+    repair: [{ do: 'repair-charging' }],
+    fix: [
+      'A charger on it? Off. A weak battery in the meter reads high: put a fresh one in. Read again.',
+      `Sound off until it is right. ${RUNNING}: above 15 V? Engine off, and do not ride on.`,
+      'A lithium battery that is warm or swollen: hands off, and no charger.',
+      'Key off, regulator cool. Its plug and its ground bright and tight. Read again.',
+      'Still too high: a new regulator. Then look at the battery: it may have boiled.',
+    ],
+    tools: 'Meter, contact cleaner, spanner',
+    minutes: 40,
+    who: YOURSELF_OR_FITTER,
+    parts: ['Regulator, if a clean plug and ground do not cure it'],
+    notBuy: [
+      'An amplifier: it does right to switch off there.',
+      'A regulator, before it was read with the engine running and its ground was clean.',
+    ],
+    cautions: ['outdoors', 'hot', 'battery-gas', 'key-off'],
+    proofOfCure: {
+      byEar: 'Half an hour on the road, music on: the amplifier stays on, and the lamps are as bright as ever.',
+      byMeter: `${RUNNING}: ${CHARGING_BAND} at the posts.`,
+    },
+  }),
+};

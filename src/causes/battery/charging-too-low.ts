@@ -1,0 +1,61 @@
+import { estimate } from '../../rig/rig.ts';
+import { drawFigures } from '../amp-load.ts';
+import { batteryRead, CHARGING_BAND, CHARGING_FIGURE, FULL_AND_RESTED, RUNNING } from '../battery-state.ts';
+import type { Cause } from '../cause.ts';
+import { YOURSELF_OR_FITTER } from '../who.ts';
+
+export const chargingTooLow: Cause = {
+  id: 'charging-too-low',
+  title: 'The charging does not keep up',
+  faults: ['regulator-out-of-range@low', 'stator-phase-lost', 'load-above-idle-output'],
+  split: {
+    byMeter: `${RUNNING}: below 13.5 V at the battery posts?`,
+    without: 'Outdoors, lamps on, from idle to about 3000 rpm: do the lamps stay as dim as with the engine off?',
+  },
+  mends: ['amp-supply'],
+  remedy: (f) => ({
+    what: 'The battery pays for the music: the charging system gives less than the bike and its gear take.',
+    background:
+      'A regulator that passes too little, a phase of the stator that is lost, or more load than the stator makes at idle.',
+    numbers: [
+      ...batteryRead(f),
+      CHARGING_FIGURE,
+      {
+        id: 'made-at-idle',
+        label: 'The stator makes at idle',
+        value: estimate(f.rig, 'chargingIdleA').value,
+        unit: 'A',
+      },
+      {
+        id: 'made-at-cruise',
+        label: 'And at 3000 rpm',
+        value: estimate(f.rig, 'chargingCruiseA').value,
+        unit: 'A',
+      },
+      ...drawFigures(f),
+    ],
+    repair: [{ do: 'take-off-load' }, { do: 'repair-charging' }, { do: 'charge-battery' }],
+    fix: [
+      `Heated gear, extra lamps and chargers off. ${RUNNING}: ${CHARGING_BAND} at the posts now? Then it is the load: at idle without them, music lower.`,
+      'Still low: key off, regulator cool. Its plug and its ground: green, brown, molten? Clean both bright.',
+      'Engine off, stator plug apart, meter on ohms: open from each of its pins to the frame, next to nothing between any two.',
+      'Outdoors, plug apart, meter on AC and its probes pushed in first, engine on: three readings alike? More than 60 V stand there: hands off, and leave it to a workshop if you are not used to it.',
+      'Three alike: the regulator. One odd, or ohms to the frame: the stator or its plug. Renew that one.',
+      `Then charge the battery fully. ${FULL_AND_RESTED}`,
+    ],
+    tools: 'Meter, contact cleaner, charger',
+    minutes: 60,
+    who: YOURSELF_OR_FITTER,
+    parts: ['Regulator or stator, only the one that was read to be bad'],
+    notBuy: [
+      'An amplifier or a battery: the next one is emptied just the same.',
+      'A stator and a regulator, before one was read to be bad.',
+    ],
+    cautions: ['outdoors', 'hot', 'battery-gas', 'key-off', 'ohms-dead'],
+    proofOfCure: {
+      byEar:
+        'An hour on the road with music as usual, then ten loud minutes with the engine off: the amplifier stays on.',
+      byMeter: `${RUNNING}, music as usual: ${CHARGING_BAND} at the posts.`,
+    },
+  }),
+};

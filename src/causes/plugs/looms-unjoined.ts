@@ -1,0 +1,34 @@
+import type { Cause } from '../cause.ts';
+import { RUN_WHOLE, rearRunFigures } from '../runs/run-figures.ts';
+import { YOURSELF_OR_FITTER } from '../who.ts';
+
+export const loomsUnjoined: Cause = {
+  id: 'looms-unjoined',
+  title: 'Front and rear half of the loom not joined',
+  faults: ['looms-unjoined'],
+  split: {
+    byMeter: 'Key off, meter on ohms: the coils from the rear half of the loom, and open from whatever feeds it?',
+    without:
+      'Key off. Look under seat and tank for two plugs that fit each other and hang free, often in a cap or tape.',
+  },
+  mends: ['run'],
+  article: 'read-a-coil-in-ohms',
+  remedy: (f) => ({
+    what: 'The two halves of the rear speaker loom are not plugged into each other.',
+    background: 'A bike built with front speakers only can carry both halves, each with its plug and nothing in it.',
+    numbers: rearRunFigures(f),
+    repair: [{ do: 'join-looms', where: 'rear' }],
+    fix: [
+      'Key off. Find both ends: the front half ends under tank or seat, the rear half near the case or the lids.',
+      'Same shape, same colours: plug them into each other until they lock. No partner that fits? It is not the speaker loom.',
+      'Tie the joint out of the spray and away from the exhaust.',
+    ],
+    tools: 'Screwdriver for the covers',
+    minutes: 30,
+    who: YOURSELF_OR_FITTER,
+    parts: [],
+    notBuy: ['Speakers, an amplifier or a reflash, before the two halves are joined.'],
+    cautions: ['key-off', 'bridge', 'data', 'ohms-dead'],
+    proofOfCure: RUN_WHOLE,
+  }),
+};

@@ -1,0 +1,36 @@
+import type { Cause } from '../cause.ts';
+import { RUN_WHOLE, rearRunFigures } from '../runs/run-figures.ts';
+import { capital } from '../the-amp.ts';
+import { placed, rearRunThatIsOpen } from '../where.ts';
+import { YOURSELF } from '../who.ts';
+
+export const rearPlugOff: Cause = {
+  id: 'rear-plug-off',
+  title: (f) => capital(placed(rearRunThatIsOpen(f), 'plug not home')),
+  faults: ['rear-plug-off'],
+  split: {
+    byMeter: 'Key off, meter on ohms from the far end of the run: open, and its coil once the plug is pushed home?',
+    without: 'Key off, pull every lid and case plug and push it home until it locks. Key on, music low: does it play?',
+  },
+  mends: ['run'],
+  article: 'read-a-coil-in-ohms',
+  remedy: (f) => ({
+    what: 'The plug of the rear loom, the lid or the case is not home.',
+    background: 'It is opened more often than any other: a case taken off, a lid off for a wash.',
+    numbers: rearRunFigures(f),
+    repair: [{ do: 'seat-plug', plug: 'rear-dock', where: rearRunThatIsOpen(f) }],
+    fix: [
+      'Key off. Case and lid in place.',
+      'Pull the plug, look at it, push it home until it locks.',
+      'Tie the lead so that nothing pulls on it. Ride once, then listen again.',
+    ],
+    tools: 'None, a cable tie',
+    minutes: 5,
+    who: YOURSELF,
+    parts: [],
+    notBuy: ['Speakers, an amplifier or a reflash: a plug is apart.'],
+    ifDoneAnyway: 'With the key on, mating plugs can short an output for a moment.',
+    cautions: ['key-off', 'bridge', 'ohms-dead'],
+    proofOfCure: { ...RUN_WHOLE, byEar: 'It still plays after a ride and after opening the lid ten times.' },
+  }),
+};

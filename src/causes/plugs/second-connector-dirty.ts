@@ -1,0 +1,41 @@
+import type { Cause } from '../cause.ts';
+import { RUN_WHOLE, rearRunFigures } from '../runs/run-figures.ts';
+import { rearRunThatIsOpen } from '../where.ts';
+import { YOURSELF } from '../who.ts';
+import { BAD_CONTACT, CLEANING_PARTS, CLEANING_STEPS, CLEANING_TOOLS } from './cleaning.ts';
+
+export const secondConnectorDirty: Cause = {
+  id: 'second-connector-dirty',
+  title: 'Second plug of the rear loom with bad contacts',
+  faults: ['second-connector-dirty'],
+  split: {
+    byMeter:
+      'Key off, meter on ohms at the rear end of the bike’s loom, then from the far end: the coil only from the rear end?',
+    without:
+      'Key off. Follow the rear loom under seat and side covers: is there a plug between, with a film or water in it?',
+  },
+  mends: ['run'],
+  article: 'read-a-coil-in-ohms',
+  remedy: (f) => ({
+    what: 'A second plug half-way along the rear loom does not touch well.',
+    background: 'It sits under the seat or a side cover, and few know that it is there.',
+    numbers: [...rearRunFigures(f), BAD_CONTACT],
+    repair: [
+      { do: 'seat-plug', plug: 'second', where: rearRunThatIsOpen(f) },
+      { do: 'clean-contacts', plug: 'second', where: rearRunThatIsOpen(f) },
+    ],
+    fix: [
+      'Key off. Follow the rear loom forward from the lid or case plug: under the seat, behind side covers.',
+      'Pull the plug you find there apart, and look for a grey or green film, water, a pin that stands back.',
+      ...CLEANING_STEPS,
+      'Tie it where no spray reaches it.',
+    ],
+    tools: CLEANING_TOOLS,
+    minutes: 30,
+    who: YOURSELF,
+    parts: CLEANING_PARTS,
+    notBuy: ['Speakers or an amplifier, before that plug was seen.', 'A reflash: it cleans no contact.'],
+    cautions: ['key-off', 'ohms-dead', 'bridge', 'data'],
+    proofOfCure: RUN_WHOLE,
+  }),
+};

@@ -1,0 +1,75 @@
+import { coilBandOhm, combinedRatedOhm } from '../../compute/impedance.ts';
+import { ampEstimate, estimate } from '../../rig/rig.ts';
+import type { Findings } from '../../steps/outcome.ts';
+import type { Cause } from '../cause.ts';
+import { type Figure, figureText } from '../figure.ts';
+import { ampOf, capital } from '../the-amp.ts';
+import { placed, speakersInQuestion } from '../where.ts';
+import { YOURSELF_OR_FITTER } from '../who.ts';
+import { lowestRunRead, ratedField } from './run-figures.ts';
+
+const PER_CHANNEL = 2;
+
+/** Two such speakers on one channel, side by side and in a row. */
+const togetherOhm = (f: Findings, wiring: 'parallel' | 'series'): number =>
+  combinedRatedOhm({
+    ratedOhm: estimate(f.rig, ratedField(speakersInQuestion(f))).value,
+    count: PER_CHANNEL,
+    wiring,
+  });
+
+/** What a meter shows of both coils in a row. */
+function afterwards(f: Findings): Figure {
+  const { lowOhm, highOhm } = coilBandOhm({ ratedOhm: togetherOhm(f, 'series') });
+  return { id: 'run-afterwards', label: 'That run afterwards, on a meter', value: [lowOhm, highOhm], unit: 'Ω' };
+}
+
+const figures = (f: Findings): readonly Figure[] => [
+  ...lowestRunRead(f),
+  {
+    id: 'amp-rated-load',
+    label: 'The amplifier is rated into',
+    value: ampEstimate(ampOf(f), 'ratedOhm').value,
+    unit: 'Ω',
+    limit: 'at least',
+  },
+  { id: 'side-by-side', label: 'Two such speakers side by side', value: togetherOhm(f, 'parallel'), unit: 'Ω' },
+  { id: 'in-a-row', label: 'The same two in a row', value: togetherOhm(f, 'series'), unit: 'Ω' },
+  afterwards(f),
+];
+
+export const loadTooLow: Cause = {
+  id: 'load-too-low',
+  title: (f) => capital(placed(speakersInQuestion(f), 'speakers together too few ohms for the amplifier')),
+  faults: ['amp-load-too-low'],
+  split: {
+    byMeter:
+      'Key off, plugs off, meter on ohms: a run below half of what the amplifier is rated into, and each of its speakers alone sound?',
+    without: 'Count the speakers on one channel. Unplug one of two: does it hold at the same volume?',
+  },
+  mends: ['run', 'speaker'],
+  article: 'read-a-coil-in-ohms',
+  remedy: (f) => ({
+    what: 'The speakers on one channel have together fewer ohms than this amplifier can drive.',
+    background:
+      '“Two on a channel fit fine” until it is loud: then the amplifier limits its current, or switches itself off.',
+    numbers: figures(f),
+    repair: [{ do: 'rewire-speakers', where: speakersInQuestion(f), togetherOhm: togetherOhm(f, 'series') }],
+    fix: [
+      'Read in its papers the least ohms of a channel, stereo and bridged.',
+      'Key off, speaker plugs off. Two speakers on one channel: wire them in a row. Amplifier plus, first speaker, second speaker, amplifier minus.',
+      'Only alike speakers in a row. Unlike ones each go to a channel of their own.',
+      'Before the plug goes back, meter on ohms: the run reads both coils together, and no wire of it touches the frame.',
+    ],
+    tools: 'Screwdriver, crimp tool, meter',
+    minutes: 40,
+    who: YOURSELF_OR_FITTER,
+    parts: [],
+    notBuy: ['A stronger amplifier, before the load is right.'],
+    cautions: ['key-off', 'bridge', 'ohms-dead', 'hot', 'cone'],
+    proofOfCure: {
+      byEar: 'Lamp normal with all speakers plugged in, and for 30 minutes at the volume that tripped it.',
+      byMeter: `Key off, plug apart, cold: that run reads ${figureText(afterwards(f))}, wires on top.`,
+    },
+  }),
+};

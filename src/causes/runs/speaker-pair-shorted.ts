@@ -1,0 +1,49 @@
+import { type Findings, is } from '../../steps/outcome.ts';
+import type { Cause } from '../cause.ts';
+import type { Where } from '../repair-action.ts';
+import { capital } from '../the-amp.ts';
+import { findTheRun, onePlaced, placed, rearRunThatIsShorted, speakersInQuestion } from '../where.ts';
+import { YOURSELF_OR_FITTER } from '../who.ts';
+import { coilFigure, lowestRunRead, RUN_WHOLE, rearRunFigures } from './run-figures.ts';
+
+/** The rear where it was a rear run that read shorted, whatever else hangs on the amplifier. */
+const axleOf = (f: Findings): Where => (is(f, 'run-ohms', 'low') ? 'rear' : speakersInQuestion(f));
+
+/** Where a case is about the rear, the readings of its two runs tell the side. */
+function placeOf(f: Findings): Where {
+  const speakers = axleOf(f);
+  return speakers === 'rear' ? rearRunThatIsShorted(f) : speakers;
+}
+
+export const speakerPairShorted: Cause = {
+  id: 'speaker-pair-shorted',
+  title: (f) => capital(placed(placeOf(f), 'speaker run shorted')),
+  faults: ['speaker-pair-shorted'],
+  split: {
+    byMeter:
+      'Key off, plug apart, meter on ohms, one wire off the speaker: the run still next to nothing, the coil sound?',
+    without: 'Key off, plug that run in alone: does it alone silence what drives it, and no wire of it lie on metal?',
+  },
+  mends: ['run'],
+  article: 'read-a-coil-in-ohms',
+  remedy: (f) => ({
+    what: `${onePlaced(placeOf(f), 'speaker run')} is shorted: its plus and its minus touch each other.`,
+    background: 'Loose strands at a terminal do it, or a lead that was pinched flat.',
+    numbers: axleOf(f) === 'rear' ? rearRunFigures(f) : [...lowestRunRead(f), coilFigure(f, axleOf(f))],
+    repair: [{ do: 'renew-wire', wire: 'speaker-run', where: placeOf(f) }],
+    fix: [
+      ...findTheRun(placeOf(f)),
+      'Leave that run off: do not start again and again into the short.',
+      'Key off, plug apart, meter on ohms: the run that reads next to nothing is the one. One wire off its speaker: still so?',
+      'Make its ends anew, no loose strands. A pinched stretch: new wire.',
+      'The run reads its coil again? Then the plug goes back.',
+    ],
+    tools: 'Meter, crimp tool',
+    minutes: 45,
+    who: YOURSELF_OR_FITTER,
+    parts: ['Terminals, a length of speaker wire as thick as the old one'],
+    notBuy: ['An amplifier or a head unit, before the short is gone and they were tried again.'],
+    cautions: ['key-off', 'ohms-dead', 'into-a-short', 'bridge'],
+    proofOfCure: RUN_WHOLE,
+  }),
+};

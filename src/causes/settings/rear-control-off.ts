@@ -1,0 +1,28 @@
+import type { Cause } from '../cause.ts';
+import { REAR_AS_LOUD_AS_FRONT, REAR_OVER_FRONT_HEALTHY } from '../unit/rear-over-front.ts';
+import { YOURSELF } from '../who.ts';
+
+export const rearControlOff: Cause = {
+  id: 'rear-control-off',
+  title: 'Passenger or rear control off',
+  faults: ['rear-control-off'],
+  split: {
+    byMeter: 'Rear control up, 400 Hz tone: do the rear pairs at the head unit come up with it?',
+    without: 'Turn the rear control up and listen.',
+  },
+  mends: ['settings'],
+  remedy: () => ({
+    what: 'The control for the rear is off or turned down.',
+    background: 'It sits at the passenger’s armrest or pod, or as a “rear speakers” item in the menu.',
+    numbers: [REAR_OVER_FRONT_HEALTHY],
+    repair: [{ do: 'turn-up-rear-control' }],
+    fix: ['Set the rear control to on and turn it up.', 'Show the passenger which button does it.'],
+    tools: 'None',
+    minutes: 1,
+    who: YOURSELF,
+    parts: [],
+    notBuy: ['Speakers, an amplifier or a reflash: nothing is broken.'],
+    cautions: ['riding', 'bridge', 'loud-tone'],
+    proofOfCure: REAR_AS_LOUD_AS_FRONT,
+  }),
+};

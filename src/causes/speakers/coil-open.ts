@@ -1,0 +1,76 @@
+import { OUTPUT_DC_HEALTHY_V } from '../../compute/amp-supply.ts';
+import { formatQuantity } from '../../compute/quantity.ts';
+import { ampDriving, estimate, type Rig } from '../../rig/rig.ts';
+import type { CautionId } from '../../steps/cautions.ts';
+import { is } from '../../steps/outcome.ts';
+import type { Cause } from '../cause.ts';
+import { rearRunFigures } from '../runs/run-figures.ts';
+import { capital } from '../the-amp.ts';
+import { onePlaced, placed, rearRunThatIsOpen } from '../where.ts';
+import { YOURSELF_OR_FITTER } from '../who.ts';
+
+const onAmp = (rig: Rig): boolean => ampDriving(rig, 'rear') !== undefined;
+
+/** What burns coils, looked for before the next one goes in. */
+const findWhatBurntIt = (rig: Rig): readonly string[] =>
+  onAmp(rig)
+    ? [
+        `Key off, speakers off the amplifier. Key on, music paused: DC across each of its outputs below ${formatQuantity(OUTPUT_DC_HEALTHY_V, 'V')}. More: the amplifier first.`,
+        'Then gain, high-pass and the bass boost of an unaltered profile: what clips or is all bass burns the next one, too. High-pass on at 80 to 100 Hz.',
+      ]
+    : [
+        'Key on, music paused: no DC between the two wires of that run. Half the supply on each against battery minus is normal.',
+        'Bass back to the middle, and volume below where it gets harsh: that burns the next one, too.',
+      ];
+
+const ratedInWords = (rig: Rig): string =>
+  rig.rearRatedOhm === undefined
+    ? 'the ohms that stand on the magnet of the old one'
+    : formatQuantity(rig.rearRatedOhm, 'Ω');
+
+const AMP_CAUTIONS: readonly CautionId[] = ['amp-output'];
+const CELL_CAUTIONS: readonly CautionId[] = ['cell'];
+
+export const coilOpen: Cause = {
+  id: 'coil-open',
+  title: (f) => capital(placed(rearRunThatIsOpen(f), 'speaker dead: coil open')),
+  faults: ['coil-open'],
+  split: {
+    byMeter: 'Key off, grille off, one wire off, meter on ohms at the speaker’s own tabs: open?',
+    without: 'A 1.5 V cell for half a second on the speaker’s own tabs, one wire off: no click and no movement?',
+  },
+  mends: ['speaker'],
+  article: 'read-a-coil-in-ohms',
+  remedy: (f) => ({
+    what: `${onePlaced(rearRunThatIsOpen(f), 'speaker')} is dead: its voice coil is open.`,
+    background: 'Two coils rarely die at once by age. Too much power or a clipped signal burns them.',
+    numbers: rearRunFigures(f),
+    repair: [{ do: 'replace-speaker', where: rearRunThatIsOpen(f), ratedOhm: estimate(f.rig, 'rearRatedOhm').value }],
+    fix: [
+      'Key off, grille off, one wire off: both rear coils in ohms at their own tabs. A coil in the band above is sound, and then it is the lead to it.',
+      ...findWhatBurntIt(f.rig),
+      'Replace what is open with the same speaker and the same rated ohms. None like it to be had: both sides, so that left and right match.',
+      'Plus to plus. No terminal on the metal of the lid.',
+    ],
+    tools: 'Screwdriver, meter',
+    minutes: 60,
+    who: YOURSELF_OR_FITTER,
+    parts: [`A speaker of the same size and kind, ${ratedInWords(f.rig)}`],
+    notBuy: ['New speakers, before what burnt the old one is found.', 'A reflash: it cannot mend a coil.'],
+    ifDoneAnyway: 'The new speaker goes the way of the old one.',
+    cautions: [
+      'key-off',
+      'ohms-dead',
+      'cone',
+      // The cell is the check of whoever has no meter.
+      ...(is(f, 'tools-at-hand', 'meter') ? [] : CELL_CAUTIONS),
+      'bridge',
+      'warranty',
+      ...(onAmp(f.rig) ? AMP_CAUTIONS : []),
+    ],
+    proofOfCure: {
+      byEar: 'Both sides play clean up to your usual top step.',
+      byMeter: 'Key off, plug apart: each rear run reads coil plus wires, left and right alike.',
+    },
+  }),
+};

@@ -1,0 +1,54 @@
+import type { Findings } from '../../steps/outcome.ts';
+import type { Cause } from '../cause.ts';
+import type { Figure } from '../figure.ts';
+import { copper } from '../main-fuse.ts';
+import { groundLeadM2, groundLeadParts } from '../new-leads.ts';
+import { healthyFigure, healthyInWords, LAMP_CAUTIONS, LAMP_ON, TEN_STARTS } from '../supply-ways.ts';
+import { AmpName, ampName } from '../the-amp.ts';
+import { FITTER } from '../who.ts';
+
+function readGround(f: Findings): readonly Figure[] {
+  const { groundV } = f.values('amp-terminals');
+  if (groundV === undefined) return [];
+  return [
+    { id: 'ground-read', label: 'Its ground against battery minus, as read', value: groundV, unit: 'V', digits: 3 },
+  ];
+}
+
+export const ampGroundOpen: Cause = {
+  id: 'amp-ground-open',
+  title: (f) => `The ground of ${ampName(f)} is open`,
+  faults: ['amp-ground-open'],
+  split: {
+    byMeter: 'Red on the amplifier’s ground, black on the battery minus post: near zero, or near the battery?',
+    without: 'Key off, battery minus off: pull gently at both ends of its ground lead. Does one come out?',
+  },
+  mends: ['amp-supply'],
+  article: 'voltage-drop-under-load',
+  remedy: (f) => ({
+    what: `${AmpName(f)} has no way back to the battery: its ground is open.`,
+    background:
+      'Read against its own ground a good plus and a good remote wire look dead. A line-level lead can carry the current in its shield, and burn.',
+    numbers: [...readGround(f), healthyFigure(f, 'ground')],
+    repair: [{ do: 'renew-lead', lead: 'ground', sectionM2: groundLeadM2(f) }],
+    fix: [
+      'Key off, main fuse out, battery minus off. Line-level plugs out of the amplifier.',
+      'Follow the old ground: the ring fell off, the crimp pulled out, or it sits on paint or on a rubber-mounted part.',
+      `Take the ground to the battery minus post: ${copper(groundLeadM2(f))}, as thick as the plus lead, rings crimped and sealed. No fuse in it.`,
+      'Look at the shields and plugs of line-level leads before they go back: they may be burnt.',
+      'Battery minus on, main fuse last.',
+    ],
+    tools: 'Crimp tool, spanner',
+    minutes: 30,
+    who: FITTER,
+    parts: groundLeadParts(f),
+    notBuy: ['An amplifier, a fuse or a reflash.'],
+    ifDoneAnyway:
+      'A fuse in the ground lead hides the fault: when it opens, the shields of the signal leads carry the current.',
+    cautions: ['minus-first', 'temporary-lead', 'battery-gas', ...LAMP_CAUTIONS],
+    proofOfCure: {
+      byEar: TEN_STARTS,
+      byMeter: `${LAMP_ON}: ${healthyInWords(f, 'ground')} from the amplifier’s ground to the battery minus post.`,
+    },
+  }),
+};

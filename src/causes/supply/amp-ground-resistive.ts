@@ -1,0 +1,47 @@
+import type { Cause } from '../cause.ts';
+import {
+  CUT_OUT,
+  healthyFigure,
+  healthyInWords,
+  LAMP_CAUTIONS,
+  LAMP_ON,
+  readFigures,
+  TEN_LOUD,
+} from '../supply-ways.ts';
+import { AmpName, ampName } from '../the-amp.ts';
+import { YOURSELF_OR_FITTER } from '../who.ts';
+
+export const ampGroundResistive: Cause = {
+  id: 'amp-ground-resistive',
+  title: (f) => `The ground of ${ampName(f)} makes poor contact`,
+  faults: ['amp-ground-resistive'],
+  split: {
+    byMeter: `${LAMP_ON}: amplifier’s ground to the battery minus post, a few hundredths of a volt, or more?`,
+    without: 'Key off, battery minus off, its ground ring off: paint, anodising or green under it?',
+  },
+  mends: ['amp-supply'],
+  article: 'voltage-drop-under-load',
+  remedy: (f) => ({
+    what: `${AmpName(f)} loses its volts on the way back: its ground makes poor contact as soon as it draws current.`,
+    background: 'Paint or anodising under a ring reads fine with no current. It gives way with ten amperes.',
+    numbers: [...readFigures(f, 'ground'), healthyFigure(f, 'ground'), CUT_OUT],
+    repair: [{ do: 'tighten-joint', at: 'amp-ground' }],
+    fix: [
+      'Key off, main fuse out, battery minus off. Line-level plugs out of the amplifier.',
+      'Ground ring off. Ring and metal bright: scrape paint, anodising and rust away as wide as the ring.',
+      'Only bare metal of the engine cradle or the battery minus post counts. No bracket in rubber, no painted tray.',
+      'Screw tight with a toothed washer, grease over it against water. The ring may not turn by hand.',
+      'The other end, at the amplifier, the same. Battery minus on, main fuse last.',
+    ],
+    tools: 'Scraper, spanner',
+    minutes: 30,
+    who: YOURSELF_OR_FITTER,
+    parts: [],
+    notBuy: ['An amplifier or a battery.', 'A capacitor on the supply: it does not mend a contact.'],
+    cautions: ['minus-first', 'temporary-lead', ...LAMP_CAUTIONS],
+    proofOfCure: {
+      byEar: `${TEN_LOUD} A whine that followed the engine is gone.`,
+      byMeter: `${LAMP_ON}: ${healthyInWords(f, 'ground')} from the amplifier’s ground to the battery minus post, steady when you press the ring.`,
+    },
+  }),
+};

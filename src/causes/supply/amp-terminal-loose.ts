@@ -1,0 +1,39 @@
+import type { Cause } from '../cause.ts';
+import { CUT_OUT, LAMP_CAUTIONS, LAMP_ON, MINUS_BACK, readFigures, TEN_STARTS } from '../supply-ways.ts';
+import { ampName } from '../the-amp.ts';
+import { YOURSELF_OR_FITTER } from '../who.ts';
+
+export const ampTerminalLoose: Cause = {
+  id: 'amp-terminal-loose',
+  title: (f) => `A power terminal of ${ampName(f)} makes poor contact`,
+  faults: ['amp-terminal-loose'],
+  split: {
+    byMeter: `${LAMP_ON}: more than 10 mV from the copper of a lead to the metal of the terminal that it sits in?`,
+    without: 'Key off, main fuse out: pull gently at plus and ground where they enter the amplifier. Does one move?',
+  },
+  mends: ['amp-supply'],
+  article: 'voltage-drop-under-load',
+  remedy: (f) => ({
+    what: `A power lead makes poor contact where it enters ${ampName(f)}: a loose screw, a sleeve that slipped, or a screw that bites on insulation.`,
+    background: 'Leads, rings and fuse are sound then, and the volts are still lost in the last centimetre.',
+    numbers: [...readFigures(f, 'plus'), ...readFigures(f, 'ground'), CUT_OUT],
+    repair: [{ do: 'tighten-joint', at: 'amp-terminal' }],
+    fix: [
+      'Key off, main fuse out, battery minus off.',
+      'Plus and ground out of the amplifier. Green, brown, or strands cut by the screw? Cut back to bright copper.',
+      'Strip so far that no insulation goes under the screw. Strands twisted, or in a crimped sleeve. Never tinned: solder creeps and comes loose.',
+      'Screw tight, pull at it, screw once more. A push-on plug: until it locks.',
+      MINUS_BACK,
+    ],
+    tools: 'Screwdriver or hex key, stripper',
+    minutes: 20,
+    who: YOURSELF_OR_FITTER,
+    parts: [],
+    notBuy: ['An amplifier: its terminal only wants its lead.', 'A new lead or a fuse.'],
+    cautions: ['minus-first', 'battery-gas', 'hot', ...LAMP_CAUTIONS],
+    proofOfCure: {
+      byEar: `Pull at both leads, music on: its lamp does not flicker. ${TEN_STARTS}`,
+      byMeter: `${LAMP_ON}: below 10 mV from the copper of each lead to the metal of its terminal.`,
+    },
+  }),
+};

@@ -1,0 +1,62 @@
+import { drawFigures } from '../amp-load.ts';
+import type { Cause } from '../cause.ts';
+import { copper } from '../main-fuse.ts';
+import {
+  beforeTheLead,
+  groundLeadM2,
+  groundLeadParts,
+  newPlusLead,
+  plusLeadFigures,
+  plusLeadInWords,
+  plusLeadParts,
+  SEALED_HOLDER,
+} from '../new-leads.ts';
+import { CUT_OUT, healthyInWords, LAMP_CAUTIONS, LAMP_ON, MINUS_BACK, readFigures, TEN_LOUD } from '../supply-ways.ts';
+import { AmpName, ampName } from '../the-amp.ts';
+import { FITTER } from '../who.ts';
+
+export const bothLeadsBad: Cause = {
+  id: 'both-leads-bad',
+  title: (f) => `Plus lead and ground of ${ampName(f)} are both bad`,
+  faults: ['both-leads-bad'],
+  split: {
+    byMeter: `${LAMP_ON}: is more than a sound lead loses lost on the plus way and on the ground way?`,
+    without:
+      'Second leads from the battery, 4 mm² or more, the plus one with a 10 A fuse: does one alone not help, and both together do?',
+  },
+  mends: ['amp-supply'],
+  article: 'voltage-drop-under-load',
+  remedy: (f) => ({
+    what: `${AmpName(f)} loses its volts on both ways: plus lead and ground are both worn, thin or corroded.`,
+    background: 'Each alone would only cost some volume. Together they pull the amplifier under its cut-out.',
+    numbers: [
+      ...plusLeadFigures(f),
+      ...readFigures(f, 'plus'),
+      ...readFigures(f, 'ground'),
+      ...drawFigures(f),
+      CUT_OUT,
+    ],
+    repair: [
+      { do: 'renew-lead', lead: 'plus', ...newPlusLead(f) },
+      { do: 'renew-lead', lead: 'ground', sectionM2: groundLeadM2(f) },
+    ],
+    fix: [
+      ...beforeTheLead(f),
+      'Key off, main fuse out, battery minus off. Line-level plugs out of the amplifier.',
+      `Plus: ${plusLeadInWords(f)}, from the battery post straight to the amplifier. Its fuse within a hand’s width of the battery.`,
+      `Ground: ${copper(groundLeadM2(f))} straight to the battery minus post. No fuse in it.`,
+      'Rings crimped and sealed, grommets at edges, slack at the steering.',
+      MINUS_BACK,
+    ],
+    tools: 'Crimp tool, spanner',
+    minutes: 90,
+    who: FITTER,
+    parts: [...plusLeadParts(f), SEALED_HOLDER, ...groundLeadParts(f)],
+    notBuy: ['One lead of the two.', 'Copper-clad aluminium, however thick it looks.', 'An amplifier or a capacitor.'],
+    cautions: ['minus-first', 'fuse', 'temporary-lead', 'battery-gas', ...LAMP_CAUTIONS],
+    proofOfCure: {
+      byEar: TEN_LOUD,
+      byMeter: `${LAMP_ON}: ${healthyInWords(f, 'plus')} lost on the plus way and ${healthyInWords(f, 'ground')} on the ground way.`,
+    },
+  }),
+};

@@ -1,0 +1,113 @@
+import { type Findings, is } from '../../steps/outcome.ts';
+import { fuseIsOpen, fuseStaysOut } from '../../steps/supply/may-fail.ts';
+import { drawFigures } from '../amp-load.ts';
+import type { Cause, Remedy, Split } from '../cause.ts';
+import { fuseFigures, fuseInWords, fusePart, renewMainFuse } from '../main-fuse.ts';
+import { tooThinForFullBass } from '../new-leads.ts';
+import { AmpName, ampName } from '../the-amp.ts';
+import { YOURSELF } from '../who.ts';
+
+const newFuseHolds = (f: Findings): boolean => is(f, 'spare-fuse', 'wakes', 'holds', 'fault');
+
+const REASONS =
+  'A fuse opens for a reason: too small for the bass, a short while something was fitted, or a lead that chafes now and then.';
+const LOOK_ALONG = 'Look along the whole plus lead for a worn place: at the seat, the frame, the steering.';
+const LAMP =
+  'Remote wire and speaker plugs off the amplifier, bare ends taped. A 21 to 55 W lamp in the fuse’s place: a short glow, then dark?';
+
+/** The check that was not done yet. */
+function split(f: Findings): Split {
+  const same = (check: string): Split => ({ byMeter: check, without: check });
+  if (fuseStaysOut(f))
+    return same(
+      'The fuse stays out. A 21 to 55 W lamp in its place, the plus lead off the amplifier and taped: dark now?',
+    );
+  if (newFuseHolds(f)) return same('Ten loud minutes on the new fuse, then key off: is its strip still whole?');
+  if (fuseIsOpen(f) && is(f, 'fuse-lamp', 'dark', 'dim'))
+    return same('One new fuse of the old rating, remote wire and speakers off at first: does it hold?');
+  if (fuseIsOpen(f)) return same(LAMP);
+  return {
+    byMeter: 'Fuse in, both ends of it in turn against the battery minus post: volts on one end, none on the other?',
+    without: 'Key off, pull the main fuse near the battery: is its strip burnt through?',
+  };
+}
+
+type Work = Pick<Remedy, 'what' | 'fix' | 'tools' | 'minutes' | 'parts' | 'alreadyDone'>;
+
+/** A short is there: no fuse before it is found. */
+const stayingOut = (f: Findings): Work => ({
+  what: `The main fuse of ${ampName(f)} is open, and something behind it is shorted.`,
+  fix: [
+    'Key off. The fuse stays out: another one tells you nothing new.',
+    'Battery minus off, the plus lead off the amplifier, its end taped. A 21 to 55 W lamp in the fuse’s place, minus on.',
+    'Still bright: the lead touches metal. Battery minus off, and follow it: seat, frame edges, steering, under the tank.',
+    'Dark now: the amplifier, or what is plugged into it. Each speaker wire in ohms to the frame, above 100 kΩ, tells which.',
+    'Mend what you found. No fuse before that lamp goes dark with everything back on.',
+  ],
+  tools: 'A 21 to 55 W lamp on two leads',
+  minutes: 30,
+  parts: [],
+});
+
+/** The test was the repair. */
+const alreadyIn = (f: Findings): Work => ({
+  what: is(f, 'spare-fuse', 'wakes')
+    ? `The main fuse of ${ampName(f)} was open. The new one holds, and ${ampName(f)} comes on.`
+    : `The main fuse of ${ampName(f)} was open. The new one holds.`,
+  fix: [
+    `The new fuse stays in, if this is its rating: ${fuseInWords(f)}.`,
+    `Now look why the old one opened. Key off. ${LOOK_ALONG}`,
+    'Ten loud minutes. Key off: is the strip still whole, the holder only hand-warm?',
+    'It opens: stop, and leave it out. A second one tells you nothing new.',
+  ],
+  tools: 'None',
+  minutes: 15,
+  parts: [],
+  alreadyDone: true,
+});
+
+const toDo = (f: Findings): Work => ({
+  what: `${AmpName(f)} gets no plus: the main fuse in its plus lead is open.`,
+  fix: [
+    `Key off, fuse out. ${LOOK_ALONG}`,
+    `${LAMP} Bright: stop, something is shorted.`,
+    `Lamp out. One new fuse: ${fuseInWords(f)}.`,
+    'Remote wire and speakers back, key off for each. Key on at low volume, then ten loud minutes.',
+    'It opens again: stop. A second one tells you nothing new.',
+  ],
+  tools: 'A 21 to 55 W lamp on two leads',
+  minutes: 15,
+  parts: [fusePart(f)],
+});
+
+export const mainFuseOpen: Cause = {
+  id: 'main-fuse-open',
+  title: (f) => `The main fuse of ${ampName(f)} is open`,
+  faults: ['main-fuse-open'],
+  split,
+  mends: ['amp-supply'],
+  remedy: (f) => {
+    const tooThin = tooThinForFullBass(f);
+    const work = fuseStaysOut(f) ? stayingOut(f) : newFuseHolds(f) ? alreadyIn(f) : toDo(f);
+    return {
+      ...work,
+      background: [REASONS, ...(tooThin === undefined ? [] : [tooThin])].join(' '),
+      numbers: [...fuseFigures(f), ...drawFigures(f)],
+      repair: [renewMainFuse(f)],
+      who: YOURSELF,
+      notBuy: [
+        'A bigger fuse: it protects the lead, not the amplifier, and the lead would burn.',
+        ...(fuseStaysOut(f)
+          ? ['A second new fuse: a short opens it as well.', 'An amplifier, before the lead was looked at.']
+          : ['An amplifier or a reflash: neither was without power by itself.']),
+      ],
+      ifDoneAnyway: 'With a bigger fuse the lead itself becomes the fuse, beside a fuel tank.',
+      cautions: ['fuse', 'key-off', 'lamp-hot', 'minus-first', 'hot'],
+      proofOfCure: {
+        byEar:
+          'The amplifier comes on, and the same fuse is still whole after ten minutes of loud music, its holder only hand-warm.',
+        byMeter: 'Both ends of the fuse within 0.5 V of the battery posts, and still after ten minutes of loud music.',
+      },
+    };
+  },
+};

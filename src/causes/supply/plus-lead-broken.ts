@@ -1,0 +1,43 @@
+import type { Cause } from '../cause.ts';
+import { beforeTheLead, newPlusLead, plusLeadFigures, plusLeadInWords, plusLeadParts } from '../new-leads.ts';
+import { healthyFigure, healthyInWords, LAMP_CAUTIONS, LAMP_ON, MINUS_BACK, readFigures } from '../supply-ways.ts';
+import { AmpName, ampName } from '../the-amp.ts';
+import { FITTER } from '../who.ts';
+
+export const plusLeadBroken: Cause = {
+  id: 'plus-lead-broken',
+  title: (f) => `The plus lead of ${ampName(f)} is broken`,
+  faults: ['plus-lead-broken'],
+  split: {
+    byMeter:
+      'Fuse in, against the battery minus post: volts on its amplifier end, and none or few on the amplifier’s plus?',
+    without:
+      'Key off, main fuse out: bend the plus lead along its way and pull at its ends. Does it give, or slip in a crimp?',
+  },
+  mends: ['amp-supply'],
+  article: 'voltage-drop-under-load',
+  remedy: (f) => ({
+    what: `The plus lead of ${ampName(f)} is broken behind its fuse: in a crimp, in a splice, or inside its jacket.`,
+    background: `${AmpName(f)} then has a whole fuse and no plus. One strand left still shows the full battery on a meter.`,
+    numbers: [...plusLeadFigures(f), ...readFigures(f, 'plus'), healthyFigure(f, 'plus')],
+    repair: [{ do: 'renew-lead', lead: 'plus', ...newPlusLead(f) }],
+    fix: [
+      ...beforeTheLead(f),
+      'Key off, main fuse out, battery minus off.',
+      'Pull the old lead out and look where it broke: the new one takes another way round that edge, with slack.',
+      `New lead from the fuse to the amplifier: ${plusLeadInWords(f)}. No splice on the way.`,
+      MINUS_BACK,
+    ],
+    tools: 'Crimp tool, spanner',
+    minutes: 60,
+    who: FITTER,
+    parts: plusLeadParts(f),
+    notBuy: ['An amplifier: it got no plus.', 'A fuse: it was whole.'],
+    cautions: ['minus-first', 'fuse', 'battery-gas', ...LAMP_CAUTIONS],
+    proofOfCure: {
+      byEar:
+        'The amplifier comes on. Steering from lock to lock, seat loaded, lead moved by hand: its lamp does not flicker.',
+      byMeter: `${LAMP_ON}: ${healthyInWords(f, 'plus')} from the battery plus post to the amplifier’s plus, steady while the lead is moved.`,
+    },
+  }),
+};

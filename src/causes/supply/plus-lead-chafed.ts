@@ -1,0 +1,51 @@
+import { is } from '../../steps/outcome.ts';
+import type { Cause } from '../cause.ts';
+import { fuseFigures, fuseInWords, fusePart, renewMainFuse } from '../main-fuse.ts';
+import { MINUS_BACK } from '../supply-ways.ts';
+import { AmpName, ampName } from '../the-amp.ts';
+import { FITTER } from '../who.ts';
+
+export const plusLeadChafed: Cause = {
+  id: 'plus-lead-chafed',
+  title: (f) => `The plus lead of ${ampName(f)} touches the frame`,
+  faults: ['wire-chafed@plus-lead'],
+  split: (f) => ({
+    byMeter:
+      'Key off, fuse out, battery minus off, plus lead off the amplifier, meter on ohms: lead to bare frame metal, above 100 kΩ?',
+    without: is(f, 'lead-off-amp', 'bright')
+      ? 'The lamp still in the fuse’s place, the lead off the amplifier and taped: does it flicker as you move the lead along its way?'
+      : 'Battery minus off, plus lead off the amplifier and taped, a 21 to 55 W lamp in the fuse’s place, minus on: does it stay bright?',
+  }),
+  mends: ['amp-supply'],
+  remedy: (f) => ({
+    what: `The plus lead of ${ampName(f)} is chafed through to the frame, and that opened its main fuse.`,
+    background: is(f, 'lead-off-amp', 'bright')
+      ? `${AmpName(f)} is not what opens the fuse: the lead shorts before it.`
+      : `Then the lead shorts before the amplifier. A lamp in the fuse’s place, with the lead off ${ampName(f)}, tells one from the other.`,
+    numbers: fuseFigures(f),
+    repair: [{ do: 'free-wire', wire: 'plus-lead' }, renewMainFuse(f)],
+    fix: [
+      'Key off, fuse out, battery minus off.',
+      'Follow the lead: seat pan, frame edges, steering, under the tank. The worn place is where metal is near.',
+      'A few strands hurt: cut them out and join copper to copper with a sealed crimp. Insulation only: sleeve it.',
+      'Route it with slack at the steering and a grommet at each edge. The stretch before the fuse has no protection: look there first.',
+      `New fuse: ${fuseInWords(f)}. It sits within a hand’s width of the battery.`,
+      MINUS_BACK,
+    ],
+    tools: 'Crimp tool, a 21 to 55 W lamp or a meter',
+    minutes: 45,
+    who: FITTER,
+    parts: ['Sealed crimp, sleeve, grommets, cable ties', fusePart(f)],
+    notBuy: [
+      'A bigger fuse: the lead would burn in its place.',
+      'An amplifier, before the lead was mended and it was tried.',
+    ],
+    ifDoneAnyway: 'With a bigger fuse the lead itself becomes the fuse, beside a fuel tank.',
+    cautions: ['minus-first', 'fuse', 'lamp-hot', 'battery-gas', 'hot'],
+    proofOfCure: {
+      byEar:
+        'The amplifier comes on. Steering from lock to lock and the seat loaded: no flicker, and the same fuse is whole after ten loud minutes.',
+      byMeter: 'Fuse out, battery minus off, lead off the amplifier: above 100 kΩ to the frame while it is moved.',
+    },
+  }),
+};

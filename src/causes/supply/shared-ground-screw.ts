@@ -1,0 +1,43 @@
+import type { Cause } from '../cause.ts';
+import { copper } from '../main-fuse.ts';
+import { groundLeadM2, groundLeadParts } from '../new-leads.ts';
+import { healthyFigure, healthyInWords, LAMP_CAUTIONS, LAMP_ON, readFigures, TEN_LOUD } from '../supply-ways.ts';
+import { AmpName, ampName } from '../the-amp.ts';
+import { FITTER } from '../who.ts';
+
+export const sharedGroundScrew: Cause = {
+  id: 'shared-ground-screw',
+  title: (f) => `${AmpName(f)} shares a ground screw that makes poor contact`,
+  faults: ['shared-ground-screw'],
+  split: {
+    byMeter: `${LAMP_ON}: does the ground of whatever shares its screw rise with it against the battery minus post?`,
+    without:
+      'Key off: follow its ground lead to the end. Do other rings sit under the same screw, and do those act up with it?',
+  },
+  mends: ['amp-supply', 'unit-leads'],
+  article: 'voltage-drop-under-load',
+  remedy: (f) => ({
+    what: `The ground of ${ampName(f)} sits under one screw with other grounds, and the screw makes poor contact: they lift each other.`,
+    background:
+      'What one draws then moves the ground of all: each goes silent or noisy with the other, and alone each seems sound.',
+    numbers: [...readFigures(f, 'ground'), healthyFigure(f, 'ground')],
+    repair: [{ do: 'own-ground' }],
+    fix: [
+      'Key off, main fuse out, battery minus off. Line-level plugs out of the amplifier.',
+      'Amplifier’s ring off the shared screw.',
+      `A ground of its own, straight to the battery minus post: ${copper(groundLeadM2(f))}, as thick as the plus lead. No fuse in it.`,
+      'The shared screw: rings and metal bright, largest ring lowest, tight. What stays on it wants its ground, too.',
+      'Battery minus on, main fuse last.',
+    ],
+    tools: 'Crimp tool, scraper, spanner',
+    minutes: 40,
+    who: FITTER,
+    parts: groundLeadParts(f),
+    notBuy: ['An amplifier, a head unit or a battery.', 'A noise filter: the ground is what moves.'],
+    cautions: ['minus-first', 'temporary-lead', 'battery-gas', 'data', ...LAMP_CAUTIONS],
+    proofOfCure: {
+      byEar: `${TEN_LOUD} Whatever acted up with it works at the same time.`,
+      byMeter: `${LAMP_ON}: ${healthyInWords(f, 'ground')} from the amplifier’s ground to the battery minus post, and the other grounds stay where they were.`,
+    },
+  }),
+};

@@ -1,0 +1,39 @@
+import type { Cause } from '../cause.ts';
+import { healthyRemoteInWords, remoteFigures, TOLD_NOTHING } from '../remote-wire.ts';
+import { TEN_STARTS } from '../supply-ways.ts';
+import { ampName } from '../the-amp.ts';
+import { FITTER } from '../who.ts';
+
+export const adapterWithoutRemote: Cause = {
+  id: 'adapter-without-remote',
+  title: (f) => `The adapter of the replaced head unit leaves out the remote wire of ${ampName(f)}`,
+  faults: ['replaced-unit-adapter-gap@remote'],
+  split: {
+    byMeter:
+      'Head unit on, against the battery minus post: volts on its remote output, none on the bike’s side of the adapter?',
+    without: 'Key off, adapter apart: is the place of the remote wire fitted with a pin on both halves?',
+  },
+  mends: ['unit-leads', 'amp-supply'],
+  remedy: (f) => ({
+    what: `The replaced head unit switches its remote output, and the adapter behind it has no pin for the remote wire of ${ampName(f)}.`,
+    background: 'An adapter made for another bike often leaves it out. At the amplifier that looks like a broken wire.',
+    numbers: remoteFigures(f),
+    repair: [{ do: 'complete-adapter', carries: 'remote' }],
+    fix: [
+      'Key off, adapter apart.',
+      'Fit the missing pin, or join the remote output past the adapter with a sealed crimp. Its papers name the colour, usually blue with a white stripe.',
+      'A 1 A fuse at its start. The papers say how much the output may give: a relay for more than one amplifier.',
+      'While the plug is apart: are the rear pairs fitted, each on a rear pair?',
+    ],
+    tools: 'Crimp tool',
+    minutes: 30,
+    who: FITTER,
+    parts: ['Pin for the adapter or a sealed crimp, a 1 A fuse with its holder'],
+    notBuy: [TOLD_NOTHING, 'A reflash: a replaced head unit has no stored profile.'],
+    cautions: ['key-off', 'data'],
+    proofOfCure: {
+      byEar: TEN_STARTS,
+      byMeter: `Head unit on: ${healthyRemoteInWords(f)} on the amplifier’s remote terminal, against the battery minus post.`,
+    },
+  }),
+};

@@ -1,0 +1,79 @@
+import { SENSE_DC_HIGHEST_V, SENSE_DC_LOWEST_V, SENSE_HIGHEST_V, SENSE_LOWEST_V } from '../../compute/amp-supply.ts';
+import { AMP_FIELDS, type AmpValues } from '../../rig/fields.ts';
+import type { Findings } from '../../steps/outcome.ts';
+import type { Cause } from '../cause.ts';
+import type { Figure } from '../figure.ts';
+import { remoteFigures } from '../remote-wire.ts';
+import { AmpName, ampName, ampOf } from '../the-amp.ts';
+import { YOURSELF } from '../who.ts';
+
+type TurnOn = AmpValues['turnOn'];
+
+/** What the selector has to stand on, by what is wired. */
+const SET_TO: Readonly<Record<TurnOn, string>> = {
+  wire: 'Set it to wire, remote or 12 V: a remote wire is fitted.',
+  signal: 'Set it to signal or auto: no remote wire is fitted, it wakes by sound.',
+  dc: 'Set it to DC or offset: no remote wire is fitted, it wakes by the DC on its inputs.',
+};
+
+const SENSES: Readonly<Record<Exclude<TurnOn, 'wire'>, Figure>> = {
+  signal: {
+    id: 'wakes-above',
+    label: 'Amplifiers that hear wake above',
+    value: [SENSE_LOWEST_V, SENSE_HIGHEST_V],
+    unit: 'V',
+  },
+  dc: {
+    id: 'wakes-above-dc',
+    label: 'DC on an input wire that wakes them, above',
+    value: [SENSE_DC_LOWEST_V, SENSE_DC_HIGHEST_V],
+    unit: 'V',
+  },
+};
+
+const NOT_KNOWN =
+  'A wire: set it to wire, remote or 12 V. None: set it to signal, auto or DC, as its papers name what comes in.';
+const setTo = (f: Findings): string => {
+  const { turnOn } = ampOf(f);
+  return turnOn === undefined ? NOT_KNOWN : SET_TO[turnOn];
+};
+
+const wired = (f: Findings): TurnOn => ampOf(f).turnOn ?? AMP_FIELDS.turnOn.typical;
+
+function figures(f: Findings): readonly Figure[] {
+  const turnOn = wired(f);
+  return turnOn === 'wire' ? remoteFigures(f) : [SENSES[turnOn]];
+}
+
+export const turnOnModeWrong: Cause = {
+  id: 'turn-on-mode-wrong',
+  title: (f) => `The turn-on selector of ${ampName(f)} does not fit its wiring`,
+  faults: ['turn-on-mode-wrong'],
+  split: {
+    byMeter:
+      'Head unit on: its remote terminal within 1 V of the battery, and it still sleeps? Then read its turn-on selector.',
+    without: 'Key off, read its turn-on selector: does it stand on what is wired?',
+  },
+  mends: ['amp'],
+  article: 'amplifiers-that-listen',
+  remedy: (f) => ({
+    what: `${AmpName(f)} waits for a turn-on of a kind that is not wired to it.`,
+    numbers: figures(f),
+    repair: [{ do: 'set-selector', selector: 'turn-on', to: wired(f) }],
+    fix: [
+      'Key off. The selector may hide under a cover or behind a rubber plug.',
+      'Look what is wired: a thin wire in the remote terminal, or none.',
+      setTo(f),
+      'Volume at zero, gain down, key on. Then gain back as it was.',
+    ],
+    tools: 'Small screwdriver',
+    minutes: 5,
+    who: YOURSELF,
+    parts: [],
+    notBuy: ['An amplifier, a fuse or a reflash.'],
+    cautions: ['key-off', 'wakes-loud'],
+    proofOfCure: {
+      byEar: 'It starts and stops with the key, twice in a row, and stays on for ten minutes of quiet music.',
+    },
+  }),
+};

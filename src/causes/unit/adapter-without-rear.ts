@@ -1,0 +1,37 @@
+import type { Cause } from '../cause.ts';
+import { FITTER } from '../who.ts';
+import { halfSupplyHealthy, pairRestsAlike } from './half-supply.ts';
+
+export const adapterWithoutRear: Cause = {
+  id: 'adapter-without-rear',
+  title: 'Adapter of the replaced head unit without rear pairs',
+  faults: ['replaced-unit-adapter-gap@rear-pairs'],
+  split: {
+    byMeter: 'Key off, adapter plug apart, meter on ohms: each rear pin through the adapter, next to nothing?',
+    without: 'Look at both sides of the adapter’s plug: are the four rear pins fitted?',
+  },
+  mends: ['unit-leads'],
+  article: 'half-the-supply-on-a-speaker-wire',
+  remedy: (f) => ({
+    what: 'The adapter of the replaced head unit does not pass the rear pairs on.',
+    background: 'An adapter made for a bike with two speakers has no rear pins.',
+    numbers: [halfSupplyHealthy(f)],
+    repair: [{ do: 'complete-adapter', carries: 'rear-pairs' }],
+    fix: [
+      'Key off, adapter plug apart. Find both rear pairs on the head unit’s side, by its papers.',
+      'Add the four wires, or fit the adapter for a bike with four speakers.',
+      'Keep each pair a pair, plus to plus. No common minus, nothing to ground.',
+    ],
+    tools: 'Meter, crimp tool',
+    minutes: 60,
+    who: FITTER,
+    parts: ['Adapter for four speaker pairs, or four pins with wires that fit the one that is there'],
+    notBuy: ['A reflash, an amplifier or another head unit: wires are missing.'],
+    ifDoneAnyway: 'Two minus wires joined to one, or to ground, kill an output of the head unit.',
+    cautions: ['bridge', 'key-off', 'data', 'ohms-dead'],
+    proofOfCure: {
+      byEar: 'The rear plays, left on the left and right on the right.',
+      byMeter: pairRestsAlike(f),
+    },
+  }),
+};

@@ -1,0 +1,41 @@
+import { REAR_OVER_FRONT_HIGHEST_RATIO, REAR_OVER_FRONT_LOWEST_RATIO } from '../../compute/signal-path.ts';
+import type { Cause } from '../cause.ts';
+import { capital } from '../the-amp.ts';
+import { placed, rearChannelThatIsSilent } from '../where.ts';
+import { REAR_OVER_FRONT_HEALTHY, rearOverFrontRead } from './rear-over-front.ts';
+import { UNIT_REPAIR, UNIT_REPAIR_STEPS } from './unit-repair.ts';
+
+export const unitChannelDead: Cause = {
+  id: 'unit-channel-dead',
+  title: (f) =>
+    rearChannelThatIsSilent(f, 'rear-pair') === 'rear'
+      ? 'An output of the head unit dead'
+      : capital(placed(rearChannelThatIsSilent(f, 'rear-pair'), 'output of the head unit dead')),
+  faults: ['unit-channel-dead'],
+  split: {
+    byMeter: 'Speakers unplugged, 400 Hz tone, at the head unit’s own plug: one pair reads nothing beside a sound one?',
+    without:
+      'Key off, plug apart, a 1.5 V cell for half a second on the run of the silent corner: does its speaker click?',
+  },
+  mends: ['unit'],
+  article: 'measure-a-speaker-pair',
+  remedy: (f) => ({
+    ...UNIT_REPAIR,
+    what: 'One output of the head unit gives nothing.',
+    background:
+      'A short that stays on for long kills an output. Until the unit is repaired, an amplifier fed from another pair can drive that speaker.',
+    numbers: [...rearOverFrontRead(f), REAR_OVER_FRONT_HEALTHY],
+    fix: [
+      'Key off, plug apart, meter on ohms: the run on that output to the frame, and across its two wires. A short there kills the next output, too.',
+      ...UNIT_REPAIR_STEPS,
+    ],
+    tools: 'Meter',
+    minutes: 30,
+    notBuy: ['A speaker for that corner: it gets nothing to play.', 'A reflash: it does not mend an output.'],
+    cautions: ['short-suspected', 'key-off', 'ohms-dead', 'bridge', 'warranty', 'loud-tone'],
+    proofOfCure: {
+      byEar: 'All four corners play alone, one after the other.',
+      byMeter: `400 Hz tone, fader and balance in the middle, at the head unit: every pair reads ${REAR_OVER_FRONT_LOWEST_RATIO} to ${REAR_OVER_FRONT_HIGHEST_RATIO} of any other.`,
+    },
+  }),
+};

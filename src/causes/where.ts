@@ -1,0 +1,83 @@
+import type { Axle } from '../rig/corner.ts';
+import { frontDrive } from '../steps/fitted/front-drive.ts';
+import { type Findings, is } from '../steps/outcome.ts';
+import type { Where } from './repair-action.ts';
+import { ampOf, pairOf } from './the-amp.ts';
+
+/** Which speakers and which side a remedy is about, as far as the answers tell. */
+
+/** The channels of the amplifier that a case is about. */
+export const ampChannels = (f: Findings): Axle | 'both' => (ampOf(f).drives === 'both' ? 'both' : pairOf(f));
+
+/**
+ * All speakers of the amplifier that stays off, where a case is about one; the rear where it is silent. Whoever calls it
+ * the rear’s may have one that drives everything: until somebody says what drives the front, any of them.
+ */
+export function speakersInQuestion(f: Findings): Where {
+  if (f.outcome('which-amp') === undefined) return 'rear';
+  if (pairOf(f) === 'front') return ampOf(f).drives === 'both' ? 'all' : 'front';
+  const front = frontDrive.known(f.rig);
+  return front === undefined || front === 'same' ? 'all' : 'rear';
+}
+
+/** The speakers whose wires may touch the frame: the rear where it was a rear wire that read so. */
+export const placeToFrame = (f: Findings): Where =>
+  is(f, 'wire-to-frame', 'shorted') ? 'rear' : speakersInQuestion(f);
+
+/** The first step of a fix where nobody knows yet which run it is. */
+export const findTheRun = (where: Where): readonly string[] =>
+  where === 'all'
+    ? [
+        'Find which run it is, front ones too: with a meter, run by run. No meter? Key off, unplug one run, key on for a moment, volume low: lamp clear? Key off, plug it back, try the next.',
+      ]
+    : [];
+
+type Side = 'left' | 'right';
+
+/** Two of a kind read alike. One that reads twice the other stands out. An estimate. */
+const APART_RATIO = 2;
+
+function sideThatIsHigher(left: number | undefined, right: number | undefined): Side | undefined {
+  if (left === undefined || right === undefined) return undefined;
+  if (left > APART_RATIO * right) return 'left';
+  return right > APART_RATIO * left ? 'right' : undefined;
+}
+
+const OTHER: Readonly<Record<Side, Side>> = { left: 'right', right: 'left' };
+const onSide = (side: Side | undefined): Where => (side ? `rear-${side}` : 'rear');
+
+/** The rear run that reads far more ohms than the other, or both. */
+export function rearRunThatIsOpen(f: Findings): Where {
+  const { leftOhm, rightOhm } = f.values('run-ohms');
+  return onSide(sideThatIsHigher(leftOhm, rightOhm));
+}
+
+/** The rear run that reads far fewer ohms than the other, or both. */
+export function rearRunThatIsShorted(f: Findings): Where {
+  const { leftOhm, rightOhm } = f.values('run-ohms');
+  const higher = sideThatIsHigher(leftOhm, rightOhm);
+  return onSide(higher && OTHER[higher]);
+}
+
+/** The rear channel that reads far fewer volts than the other at a step that reads both, or both. */
+export function rearChannelThatIsSilent(f: Findings, step: 'rear-pair' | 'amp-in'): Where {
+  const { leftV, rightV } = f.values(step);
+  const higher = sideThatIsHigher(leftV, rightV);
+  return onSide(higher && OTHER[higher]);
+}
+
+const IN_WORDS: Readonly<Record<Where, string>> = {
+  all: '',
+  front: 'front ',
+  rear: 'rear ',
+  'front-left': 'front left ',
+  'front-right': 'front right ',
+  'rear-left': 'rear left ',
+  'rear-right': 'rear right ',
+};
+
+/** “rear left coil”, or only “coil” where it may be any. */
+export const placed = (where: Where, noun: string): string => `${IN_WORDS[where]}${noun}`;
+
+/** The same with its article, at the start of a sentence: “A rear left coil”. */
+export const onePlaced = (where: Where, noun: string): string => `A ${placed(where, noun)}`;

@@ -1,0 +1,109 @@
+import type { ComponentChildren } from 'preact';
+import { assumedFor } from '../../causes/assumed.ts';
+import type { Cause, Remedy } from '../../causes/cause.ts';
+import { figureText } from '../../causes/figure.ts';
+import { effortOf } from '../../causes/repair-action.ts';
+import type { Certainty } from '../../inference/certainty.ts';
+import { CAUTIONS } from '../../steps/cautions.ts';
+import type { Step } from '../../steps/step.ts';
+import { DontPayFor, DoThis, Numbers } from '../flow/FixParts.tsx';
+import { HowSure } from '../flow/HowSure.tsx';
+import { Lines } from '../flow/Lines.tsx';
+import { ProofOfCure } from '../flow/ProofOfCure.tsx';
+import { Evidence } from './Evidence.tsx';
+import { shareInWords } from './shares.ts';
+import type { FaultView } from './view.ts';
+
+/** Whether a fix costs more than hands and a few minutes: then it is made sure of first. */
+export const isDear = ({ repair, alreadyDone }: Remedy): boolean => !alreadyDone && effortOf(repair) !== 'hands';
+
+/** What a proof stands on: all its answers alike, or some that were given twice. */
+function standsOn(view: FaultView, cause: Cause): string {
+  const pivotal = view.hangsOn(cause.id);
+  if (pivotal.length === 0) return ' It would still lead without any one of the readings below.';
+  if (pivotal.some(({ confirmed }) => !confirmed)) return '';
+  return pivotal.length === 1
+    ? ' The one answer that it hangs on was given twice.'
+    : ' The answers that it hangs on were given twice.';
+}
+
+/** What the word for how sure it is rests on. It says no more than was reckoned. */
+function because(view: FaultView, cause: Cause, certainty: Certainty, dear: boolean): string {
+  if (certainty === 'proved')
+    return `Something that was seen points at this and at no other cause, and all else that was seen fits it.${standsOn(view, cause)}`;
+  const share = shareInWords(view.shareOf(cause.id));
+  const odds = `${share[0]?.toUpperCase()}${share.slice(1)}.`;
+  return dear ? `${odds} Make sure with the check below before you buy or book anything.` : odds;
+}
+
+function Alternatives({ view, besides }: { readonly view: FaultView; readonly besides: readonly string[] }) {
+  const others = view.shares.filter((one) => besides.includes(one.cause) && !view.ruledOut.has(one.cause));
+  if (others.length === 0) return null;
+  return (
+    <>
+      <h2>It may also be</h2>
+      <ul>
+        {others.map((other) => (
+          <li key={other.cause}>
+            <b>{view.nameOf(other.cause)}</b>, {shareInWords(other.shareRatio)}.{' '}
+            {view.splitOf(other.cause) ?? view.lookedForBy(other.cause)?.because}
+          </li>
+        ))}
+      </ul>
+    </>
+  );
+}
+
+interface Props {
+  readonly view: FaultView;
+  readonly cause: Cause;
+  readonly certainty: Certainty;
+  /** What else it may be. */
+  readonly besides: readonly string[];
+  readonly root: string;
+  readonly onReopen: (step: Step) => void;
+  /** What can be said of the fix: it is cured, it is not. */
+  readonly children: ComponentChildren;
+}
+
+/** A cause as a verdict: what is wrong, how sure that is, what to do, and only then why. */
+export function CauseView({ view, cause, certainty, besides, root, onReopen, children }: Props) {
+  const { findings } = view.standing;
+  const remedy = cause.remedy(findings);
+  const split = view.splitOf(cause.id);
+  const dear = isDear(remedy);
+  return (
+    <article class="verdict">
+      <h1 tabIndex={-1}>{remedy.what}</h1>
+      <HowSure certainty={certainty} because={because(view, cause, certainty, dear)} />
+      {split && (
+        <section class="check">
+          <h2>{dear && certainty !== 'proved' ? 'Check this first' : 'The check that tells'}</h2>
+          <p>{split}</p>
+        </section>
+      )}
+      <DoThis {...remedy} />
+      <Lines title="What to get" lines={remedy.parts} />
+      <Numbers numbers={remedy.numbers.map((figure) => ({ label: figure.label, value: figureText(figure) }))} />
+      <DontPayFor notBuy={remedy.notBuy} ifDoneAnyway={remedy.ifDoneAnyway} />
+      <section class="prove">
+        <h2>Prove the cure</h2>
+        <ProofOfCure proof={remedy.proofOfCure} hasMeter={view.hasMeter} />
+        {children}
+      </section>
+      <Evidence view={view} cause={cause.id} onReopen={onReopen} />
+      {remedy.background && <p>{remedy.background}</p>}
+      <Alternatives view={view} besides={besides} />
+      <Lines title="Assumed, because nobody knew" lines={assumedFor((f) => cause.remedy(f), findings)} />
+      <p class="hint">
+        <a href={`${root}my-bike/`}>Say what you have in “My bike”</a>, and the numbers follow.{' '}
+        {CAUTIONS['local-rules']}
+      </p>
+      {cause.article && (
+        <p>
+          <a href={`${root}read/${cause.article}/`}>The background to this</a>
+        </p>
+      )}
+    </article>
+  );
+}

@@ -1,0 +1,51 @@
+import type { Step } from '../../steps/step.ts';
+import { Answers, strongest } from './Evidence.tsx';
+import type { FaultView } from './view.ts';
+
+const MOST_FOUND = 8;
+
+/** What was found out so far, whichever of the causes in question it moved most. */
+function found(view: FaultView, causes: readonly string[]) {
+  const byStep = new Map(
+    causes
+      .flatMap((cause) => strongest(view, cause, MOST_FOUND))
+      .toSorted((a, b) => Math.abs(a.bits) - Math.abs(b.bits))
+      .map((moved) => [moved.step, moved]),
+  );
+  return [...byStep.values()].toReversed().slice(0, MOST_FOUND);
+}
+
+interface Props {
+  readonly view: FaultView;
+  readonly causes: readonly string[];
+  readonly title: string;
+  readonly onReopen: (step: Step) => void;
+}
+
+/** What somebody with a meter has to be told: what was found so far, and what to measure first. */
+export function ForTheWorkshop({ view, causes, title, onReopen }: Props) {
+  const { flow, standing } = view;
+  const answers = found(view, causes);
+  const first = (standing.decided?.reckoning?.measureFirst ?? []).flatMap((id) => flow.steps.get(id) ?? []);
+  return (
+    <section class="workshop">
+      <h2>{title}</h2>
+      {answers.length > 0 && (
+        <>
+          <p>Found so far:</p>
+          <Answers view={view} answers={answers} onReopen={onReopen} />
+        </>
+      )}
+      {first.length > 0 && (
+        <>
+          <p>To be measured first:</p>
+          <ol>
+            {first.map((step) => (
+              <li key={step.id}>{step.ask}</li>
+            ))}
+          </ol>
+        </>
+      )}
+    </section>
+  );
+}

@@ -1,0 +1,32 @@
+import type { Doubt } from '../../inference/doubt.ts';
+import { chanceOf } from '../../inference/posterior.ts';
+import { outcomeNamed } from '../../steps/outcome.ts';
+import type { Step } from '../../steps/step.ts';
+import { knownOf } from '../flow/said.ts';
+import { type FaultView, UNTHOUGHT } from './view.ts';
+
+/** What the likeliest cause would rather show at a step. */
+function wouldShow({ model, believed }: FaultView, cause: string, step: Step): string | undefined {
+  const chances = [...(model.steps.get(step.id)?.outcomes.keys() ?? [])].map((outcome) => ({
+    outcome,
+    chance: chanceOf(model, believed, cause, step.id, outcome) ?? 0,
+  }));
+  const [likeliest] = chances.toSorted((a, b) => b.chance - a.chance);
+  return likeliest && (step.outcomes[likeliest.outcome] ?? likeliest.outcome);
+}
+
+const UNDO_AND_REDO =
+  'That brought it back. Undo it, and do it once more: if the sound goes and comes with it, that is the proof.';
+const LOOK_ONCE_MORE = 'Look once more, another way if you can.';
+
+/** Why a question is asked once more: what does not fit, or that all hangs on it. Nobody is said to have been wrong. */
+export function doubtInWords(view: FaultView, step: Step, because: Doubt['because']): string {
+  const given = `“${step.short}: ${knownOf(step, view.standing)}”`;
+  if (outcomeNamed(view.standing.findings, step.id) === 'cured') return UNDO_AND_REDO;
+  if (because === 'pivotal')
+    return `Everything rests on this answer: ${given}. Take it once more, another way if you can.`;
+  const leader = view.shares.find(({ cause }) => cause !== UNTHOUGHT)?.cause;
+  const shown = leader === undefined ? undefined : wouldShow(view, leader, step);
+  const rest = leader === undefined || shown === undefined ? '' : `: “${view.nameOf(leader)}” would show “${shown}”`;
+  return `${given} does not fit the rest${rest}. ${LOOK_ONCE_MORE}`;
+}

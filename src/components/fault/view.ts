@@ -1,0 +1,93 @@
+import { causeTitle, observationsOf } from '../../../machines/decision.ts';
+import { elsewhere, type HandsOver, type Late, type StagedFlow } from '../../../machines/machine.ts';
+import type { Standing } from '../../case/standing.ts';
+import { type Cause, splitOf } from '../../causes/cause.ts';
+import { hangsOn } from '../../inference/doubt.ts';
+import { evidence, type Moved } from '../../inference/evidence.ts';
+import { reckoned } from '../../inference/pairs.ts';
+import { type Knowledge, type Observation, type Posterior, ranked, type Share } from '../../inference/posterior.ts';
+import { compile, isUnthought, type Model } from '../../inference/table.ts';
+import { is } from '../../steps/outcome.ts';
+
+/** What stands for all that nobody thought of, where causes are listed by name. */
+export const UNTHOUGHT = 'unthought';
+
+/** What the screens of a fault flow ask of a case: names, shares, and what moved them. */
+export interface FaultView {
+  readonly flow: StagedFlow;
+  readonly standing: Standing;
+  readonly late: Late;
+  readonly model: Model;
+  readonly believed: Posterior;
+  /**
+   * All causes, the likeliest first; what nobody thought of stands among them once. What was ruled out by its check
+   * comes last, whatever the answers still say for it.
+   */
+  readonly shares: readonly Share[];
+  /** The causes whose own check said that it is not them. */
+  readonly ruledOut: ReadonlySet<string>;
+  readonly hasMeter: boolean;
+  nameOf(cause: string): string;
+  causeOf(cause: string): Cause | undefined;
+  shareOf(cause: string): number;
+  /** The flow that looks for a cause which is not looked for here. */
+  lookedForBy(cause: string): HandsOver | undefined;
+  /** The check that separates a cause from the rest, with the tools at hand. */
+  splitOf(cause: string): string | undefined;
+  /** What each answer did for or against a cause, the strongest first. */
+  moved(cause: string): readonly Moved[];
+  /** The answers without any one of which a cause would not lead, the one it hangs on most first. */
+  hangsOn(cause: string): readonly Observation[];
+}
+
+const NOT_IN_THE_LIST = 'Something that is not in this list';
+
+/** Two suspects stand for what nobody thought of. To whoever reads them they are one. */
+function thoughtOfOrNot(shares: readonly Share[]): readonly Share[] {
+  const thought = shares.filter(({ cause }) => !isUnthought(cause));
+  const shareRatio = shares.reduce((sum, one) => (isUnthought(one.cause) ? sum + one.shareRatio : sum), 0);
+  return [...thought, { cause: UNTHOUGHT, shareRatio }].toSorted((a, b) => b.shareRatio - a.shareRatio);
+}
+
+/** The questions that are asked in a fixed order need no reckoning; whoever watches sees it from the start. */
+function reckonedNow(flow: StagedFlow, { decided, findings, checked }: Standing, late: Late) {
+  if (decided?.reckoning) return decided.reckoning;
+  const known: Knowledge = { observations: observationsOf(flow, findings, checked), repairs: [] };
+  const { model, believed } = reckoned(compile(late.table), known);
+  return { model, believed, known, shares: ranked(model, believed) };
+}
+
+export function viewOf(flow: StagedFlow, standing: Standing, late: Late): FaultView {
+  const { model, believed, known, shares } = reckonedNow(flow, standing, late);
+  const { findings } = standing;
+  const hasMeter = is(findings, 'tools-at-hand', 'meter');
+  const ruledOut = new Set(known.repairs.flatMap(({ cause, result }) => (result === 'not-it' ? [cause] : [])));
+  const listed = thoughtOfOrNot(shares);
+  const all = [...listed.filter((one) => !ruledOut.has(one.cause)), ...listed.filter((one) => ruledOut.has(one.cause))];
+  // Who noted what as cured may come out of a link: what every object has is no cause.
+  const causeOf = (cause: string) => (Object.hasOwn(late.causes, cause) ? late.causes[cause] : undefined);
+  let movedBy: ReturnType<typeof evidence> | undefined;
+  return {
+    flow,
+    standing,
+    late,
+    model,
+    believed,
+    shares: all,
+    ruledOut,
+    hasMeter,
+    nameOf: (cause) => (cause === UNTHOUGHT ? NOT_IN_THE_LIST : causeTitle(flow, cause, findings, late.causes)),
+    causeOf,
+    shareOf: (cause) => all.find((one) => one.cause === cause)?.shareRatio ?? 0,
+    lookedForBy: (cause) => flow.handsOver.find((to) => elsewhere(to.flow) === cause),
+    splitOf: (id) => {
+      const cause = causeOf(id);
+      return cause && splitOf(cause, findings)[hasMeter ? 'byMeter' : 'without'];
+    },
+    moved: (cause) => {
+      movedBy ??= evidence(model, known);
+      return movedBy(cause);
+    },
+    hangsOn: (cause) => hangsOn(model, known, cause),
+  };
+}

@@ -1,0 +1,31 @@
+import type { ConditionId } from '../../steps/conditions.ts';
+
+/** What a condition is called once it stands. */
+export const CONDITION_NAMES: Readonly<Record<ConditionId, string>> = {
+  'key-off': 'key off',
+  'minus-off': 'battery minus off',
+  'head-unit-playing': 'music on',
+  'music-paused': 'music paused',
+  'tone-400': '400 Hz tone on',
+  'tone-80': '80 Hz tone on',
+  'controls-flat': 'controls flat',
+  'volume-zero': 'volume at zero',
+  'engine-running': 'engine running',
+  'meter-on-ac': 'meter on AC volts',
+  'meter-on-dc': 'meter on DC volts',
+  'meter-on-ohms': 'meter on ohms',
+  'black-on-minus': 'black probe on battery minus',
+  'panel-off': 'panel off',
+  'amp-uncovered': 'amplifier uncovered',
+  'amp-outputs-off': 'speaker plugs off the amplifier',
+  'rear-off-unit': 'rear speakers off the head unit',
+  'rear-plug-apart': 'rear speaker plug apart',
+  'lid-plug-apart': 'lid plug apart',
+  'grille-off': 'grille off',
+  'signal-plug-out': 'signal plug off the amplifier',
+  'line-leads-out': 'line-level leads out',
+  'remote-off': 'remote wire off',
+  'fuse-out': 'main fuse out',
+  'lamp-for-fuse': 'lamp in place of the fuse',
+  'lamp-on': 'lamp on the amplifier',
+};

@@ -1,0 +1,72 @@
+import type { Case } from '../../case/events.ts';
+import type { CautionId } from '../../steps/cautions.ts';
+import { type ConditionId, conditionOf, toDo, undoOf } from '../../steps/conditions.ts';
+import type { Situation, Step } from '../../steps/step.ts';
+import { CONDITION_NAMES } from './condition-names.ts';
+
+/** What has to be done before a question makes sense, after what was done for those before it. */
+interface ToDo {
+  /** What was opened for an earlier step and is not needed any more: first it goes back together. */
+  readonly putBack: readonly ConditionId[];
+  /** To be brought about now, in this order. */
+  readonly next: readonly ConditionId[];
+  /** Needed, and there already. */
+  readonly standing: readonly ConditionId[];
+}
+
+/** The steps that were done since the last repair or hand-over, in the order of the day: before it, nothing stands. */
+function doneLately({ events }: Case, steps: ReadonlyMap<string, Step>): readonly Step[] {
+  const since = events.findLastIndex(
+    (event) => event.type === 'handOver' || (event.type === 'repair' && event.result !== 'not-it'),
+  );
+  return events.slice(since + 1).flatMap((event) => {
+    const done = (event.type === 'answer' || event.type === 'revise') && !('cannot' in event.answer);
+    return done || event.type === 'confirm' ? (steps.get(event.step) ?? []) : [];
+  });
+}
+
+/** What stands open and a step has no use for. It needs the rest of the bike whole, unless it never touches the bike. */
+const leftOpen = ({ conditions = [] }: Step, stands: readonly ConditionId[]): readonly ConditionId[] =>
+  conditions.length === 0
+    ? []
+    : stands.filter((id) => conditionOf(id).opens && conditionOf(id).undo !== undefined && !conditions.includes(id));
+
+const without = (stands: readonly ConditionId[], gone: readonly ConditionId[]) =>
+  stands.filter((id) => !gone.includes(id));
+
+/** What has to be done before a step of a case. */
+export function toDoFor(step: Step, it: Case, steps: ReadonlyMap<string, Step>, situation: Situation): ToDo {
+  const stands = doneLately(it, steps).reduce<readonly ConditionId[]>(
+    (so, other) => toDo(other.conditions ?? [], without(so, leftOpen(other, so)), situation).stands,
+    [],
+  );
+  const putBack = leftOpen(step, stands);
+  const whole = without(stands, putBack);
+  const { next } = toDo(step.conditions ?? [], whole, situation);
+  return { putBack, next, standing: (step.conditions ?? []).filter((id) => whole.includes(id) && !next.includes(id)) };
+}
+
+/** What has to be done before a question, in words. */
+export interface Ready {
+  readonly bike: readonly string[];
+  readonly phone: readonly string[];
+  /** What stands already, by its name. */
+  readonly standing: readonly string[];
+  readonly cautions: readonly CautionId[];
+}
+
+/** Where what is done next begins with the key off, the bare sentence says nothing. */
+const withoutBareKey = (next: readonly ConditionId[]): readonly ConditionId[] =>
+  next.filter((id, i) => id !== 'key-off' || !conditionOf(next[i + 1] ?? id).bike.startsWith('Key off.'));
+
+export function readyFor(step: Step, it: Case, steps: ReadonlyMap<string, Step>, situation: Situation): Ready {
+  const { putBack, next, standing } = toDoFor(step, it, steps, situation);
+  const undone = putBack.flatMap((id) => undoOf(id, situation.facts) ?? []);
+  const said = withoutBareKey(next);
+  return {
+    bike: [...undone, ...said.map((id) => conditionOf(id).bike)],
+    phone: [...undone, ...said.map((id) => conditionOf(id).phone)],
+    standing: standing.map((id) => CONDITION_NAMES[id]),
+    cautions: next.flatMap((id) => conditionOf(id).cautions),
+  };
+}

@@ -1,0 +1,167 @@
+import { namesOf, settingsForBoost, untilThen } from './amp-names.ts';
+import { needOf, whoSelectsAmplified } from './amp-need.ts';
+import type { PlanCase } from './facts.ts';
+import { planVerdict } from './plan-verdict.ts';
+import { STORED_PROFILES } from './profile/profile.ts';
+import {
+  BACK_BY,
+  DEALER_OR_SPECIALIST,
+  eqOfAmplified,
+  expectEngine,
+  expectRear,
+  expectTones,
+  harmOfAmplified,
+  harmOfBoost,
+  hasAmp,
+  levels,
+  PRACTICE,
+  REAR_BY,
+  SPECIAL_TOOL,
+  selectsAmplified,
+  sureness,
+} from './wording.ts';
+
+/** Answers that select something else in the head unit. */
+
+const amps = (c: PlanCase) => c.findings.rig.amps ?? [];
+const busAnswers = (c: PlanCase) => c.findings.outcome('factory-amp-answers') === 'yes';
+const who = (c: PlanCase) => whoSelectsAmplified(amps(c), busAnswers(c));
+const drivesRear = (c: PlanCase) => namesOf(c, (amp) => amps(c).length < 2 || amp.drives !== 'front');
+
+export const enableRear = planVerdict({
+  id: 'plan-enable-rear',
+  title: 'Rear channels on, nothing else',
+  faults: ['rear-channels-disabled'],
+  mends: ['profile'],
+  remedy: (c, f) => ({
+    what: `Yes, a small one: have only the rear channels switched on. ${DEALER_OR_SPECIALIST}`,
+    ...sureness(c),
+    background: `Outputs and wiring exist. The stored profile keeps them off. ${PRACTICE}`,
+    numbers: levels(c, f),
+    fix: [
+      ...(c.facts.rear === 'amp'
+        ? [
+            `Before the visit: gain of ${drivesRear(c)} to minimum. Its inputs get sound at once. Set the gain after it.`,
+          ]
+        : []),
+      'Change: rear channels on.',
+      'Keep: the full level, the bass boost and the EQ. It must not become an amplified profile.',
+      ...(c.facts.rear === 'amp'
+        ? [
+            'Or leave the profile alone. Feed the rear inputs from the front pair: the fader then does nothing. Only the amplifier’s inputs, never the speakers: a second speaker across a head-unit pair halves its ohms.',
+          ]
+        : ['One speaker of 4 Ω or more on each rear channel. Below that the head unit’s output runs hot.']),
+      ...settingsForBoost(c),
+      ...(c.facts.rear === 'unit' && hasAmp(c) && c.facts.amp !== 'unaltered'
+        ? ['Better still: move the rear pair to an amplifier, too. Then an amplified profile fits the whole build.']
+        : []),
+    ],
+    tools: SPECIAL_TOOL,
+    minutes: 30,
+    who: `${REAR_BY} “It cannot be done” is true for an amplified profile with an added amplifier, not for rear channels.`,
+    notBuy: [
+      'An amplified profile to get the rear channels.',
+      ...(hasAmp(c) ? [] : ['An amplifier, only to get sound from the rear.']),
+    ],
+    ifDoneAnyway: `${harmOfAmplified(c, f)} With nothing done, the rear stays silent.`,
+    cautions: ['bridge'],
+    proof: `Sound: ${expectRear(c)} Half the supply as DC on the rear wires proves nothing.`,
+  }),
+});
+
+/** Whether the full level may still be stored, which an amplifier for the lowered one has to live with until the visit. */
+const fullUntilThen = (c: PlanCase) => c.facts.profiles.some((profile) => !STORED_PROFILES[profile].lowered);
+
+const amplifiedFix = (c: PlanCase, change: string): readonly string[] => [
+  ...(fullUntilThen(c) ? [untilThen(c)] : []),
+  ...(c.facts.amp === 'flexible'
+    ? [
+        `First wire the remote input of ${namesOf(c, (amp) => needOf(amp) === 'flexible')}, or prove that it wakes at the lowered level with quiet music.`,
+      ]
+    : []),
+  change,
+  'Keep: every speaker on an amplifier. One left on the head unit would be starved.',
+  'After the visit set the gain again. The bass seems gone: the boost was taken out on purpose.',
+];
+
+export const amplifiedSame = planVerdict({
+  id: 'plan-amplified-same',
+  title: 'Amplified profile with the same EQ',
+  faults: ['unaltered-profile-with-amp', 'amplified-profile-eq-changes'],
+  mends: ['profile'],
+  remedy: (c, f) => ({
+    what: `Yes: have the amplified profile selected that keeps the same EQ with the engine running. ${selectsAmplified(c)}`,
+    ...sureness(c),
+    background: `All speakers play through an amplifier that takes the lowered level, and it can be tuned once for both engine states. ${PRACTICE}`,
+    numbers: levels(c, f),
+    fix: amplifiedFix(
+      c,
+      fullUntilThen(c)
+        ? 'Change: level lowered, bass boost out, rear channels on, EQ the same with the engine running.'
+        : 'Change: only the EQ, to the same with the engine running. Level, bass and rear are right.',
+    ),
+    tools: SPECIAL_TOOL,
+    minutes: 45,
+    who: who(c),
+    notBuy: [
+      'A profile by its name. The number of amplifiers in it proves nothing: ask what it does with the engine running.',
+    ],
+    ifDoneAnyway: `With the wrong kind the EQ still jumps when the engine starts. ${harmOfBoost(f)}`,
+    cautions: ['set-gain-again', 'bridge'],
+    proof: `Flat: ${expectTones(c)} ${expectEngine(c)}`,
+  }),
+});
+
+export const amplifiedAny = planVerdict({
+  id: 'plan-amplified-any',
+  title: 'Amplified profile, either kind',
+  faults: ['unaltered-profile-with-amp'],
+  mends: ['profile'],
+  remedy: (c, f) => ({
+    what: `Yes: have an amplified profile selected, best the kind with the same EQ. ${selectsAmplified(c)}`,
+    ...sureness(c),
+    background: `Either kind will do. The one with the same EQ can be tuned once, engine off. ${PRACTICE}`,
+    numbers: levels(c, f),
+    fix: amplifiedFix(c, 'Change: level lowered, bass boost out, rear channels on.'),
+    tools: SPECIAL_TOOL,
+    minutes: 45,
+    who: who(c),
+    notBuy: ['A profile by its name. The number of amplifiers in it proves nothing: ask what it does.'],
+    ifDoneAnyway: `${harmOfBoost(f)}`,
+    cautions: ['set-gain-again', 'bridge'],
+    proof: `Flat: ${expectTones(c)}`,
+  }),
+});
+
+export const moveOrBack = planVerdict({
+  id: 'plan-move-or-back',
+  title: 'Move the starved pair, or go back',
+  mends: ['profile', 'run'],
+  remedy: (c, f) => {
+    const pair = c.facts.front === 'unit' ? 'front' : 'rear';
+    const eqKind = c.facts.sameEqWanted && c.facts.profiles.includes('amplified-changes');
+    return {
+      what: eqKind
+        ? `Yes, but choose first: move the ${pair} pair to an amplifier and have the kind with the same EQ, or go back to the full level.`
+        : `No reflash if you move the ${pair} pair to an amplifier. Otherwise back to the full level: now that pair is starved.`,
+      ...sureness(c),
+      background: `An amplified profile lowers every output, and no amplifier makes up for it on the head unit’s own pair. ${PRACTICE}`,
+      numbers: levels(c, f),
+      fix: [
+        eqKind
+          ? `Either move the ${pair} pair to an amplifier. Then have the amplified profile with the same EQ selected.`
+          : `Either move the ${pair} pair to an amplifier and keep the amplified profile. ${eqOfAmplified(c)}`,
+        'Or change back to the full level with the bass boost, and keep the rear channels on.',
+        `Going back: gain of ${namesOf(c)} to minimum before the visit. Set it again after it.`,
+        ...settingsForBoost(c).map((line) => `Going back, ${line.charAt(0).toLowerCase()}${line.slice(1)}`),
+      ],
+      tools: SPECIAL_TOOL,
+      minutes: 60,
+      who: `A fitter moves the pair. Going back is for these. ${BACK_BY}`,
+      notBuy: [`Louder ${pair} speakers. They would be starved as well.`],
+      ifDoneAnyway: `Left as it is, the ${pair} pair stays ${f.loweredDb} quieter and without the bass boost, whatever the fader says.`,
+      cautions: ['back-to-full', 'set-gain-again', 'bridge'],
+      proof: `Moved: front and rear are level at centred fader. Gone back, boosted: ${expectTones(c)}`,
+    };
+  },
+});

@@ -1,0 +1,90 @@
+import { powerRatio, voltageRatio } from '../compute/decibel.ts';
+import { boostClipsAtV, boostPowerRatio } from '../compute/headroom.ts';
+import { BRIDGE_LOSS_LOADED_V, BRIDGE_LOSS_UNLOADED_V, cleanOutputV, powerW } from '../compute/level.ts';
+import { formatQuantity, formatRange } from '../compute/quantity.ts';
+import type { Unit } from '../compute/units.ts';
+import { type Estimate, estimate } from '../rig/rig.ts';
+import type { PlanCase } from './facts.ts';
+
+/** What a profile does to the volts and watts of this bike, written out. A value nobody knows appears as its range. */
+export interface Figures {
+  /** The loudest clean sine of one channel with the engine running, at the full level, and what that is in a speaker. */
+  readonly fullV: string;
+  readonly fullW: string;
+  /** The rated ohms of the speaker that the watts belong to. Below 4 Ω an output loses more, so they are the most that it gives. */
+  readonly speaker: string;
+  readonly loweredV: string;
+  readonly loweredW: string;
+  readonly loweredDb: string;
+  /** The share of the power that is left at the lowered level. */
+  readonly shareLeft: string;
+  readonly boostDb: string;
+  /** How many times the power the boosted bass takes. */
+  readonly bassTimes: string;
+  /** The level of everything else at which the boosted bass clips. */
+  readonly bassClipsAtV: string;
+  /** By how much the bass moves when both change. */
+  readonly bassMovesDb: string;
+}
+
+/** The least and the most that a formula gives over what its values can be. */
+function span(values: readonly Estimate[], of: (...values: number[]) => number): readonly [number, number] {
+  const corners = values.reduce<number[][]>(
+    (before, { low, high }) => before.flatMap((corner) => [low, high].map((end) => corner.concat(end))),
+    [[]],
+  );
+  const results = corners.map((corner) => of(...corner));
+  return [Math.min(...results), Math.max(...results)];
+}
+
+const written = ([low, high]: readonly [number, number], unit: Unit) =>
+  low === high ? formatQuantity(low, unit) : formatRange(low, high, unit);
+
+const times = ([low, high]: readonly [number, number]) =>
+  low === high ? `${Math.round(low)} times` : `${Math.round(low)} to ${Math.round(high)} times`;
+
+/**
+ * The figures for the front channels. At the full level the supply is the limit, and an amplifier's input, which takes
+ * almost no current, gets a little more than a speaker. The lowered level never reaches that limit: it is the same into
+ * either, so many decibels below what a speaker gets.
+ */
+export function figuresOf({ findings, facts }: PlanCase): Figures {
+  const { rig } = findings;
+  const supply = estimate(rig, 'supplyRunningV');
+  const lowered = estimate(rig, 'loweredByDb');
+  const boost = estimate(rig, 'boostDb');
+  const loadOhm = estimate(rig, 'frontRatedOhm').value;
+  const lossV = facts.front === 'amp' ? BRIDGE_LOSS_UNLOADED_V : BRIDGE_LOSS_LOADED_V;
+  const full = (supplyV: number) => cleanOutputV({ supplyV, lossV });
+  const low = (supplyV: number, downDb: number) =>
+    cleanOutputV({ supplyV, lossV: BRIDGE_LOSS_LOADED_V }) * voltageRatio({ gainDb: -downDb });
+  const watts = (levelV: number) => powerW({ levelV, loadOhm });
+  return {
+    fullV: written(span([supply], full), 'V'),
+    fullW: written(
+      span([supply], (v) => watts(full(v))),
+      'W',
+    ),
+    speaker: formatQuantity(loadOhm, 'Ω'),
+    loweredV: written(span([supply, lowered], low), 'V'),
+    loweredW: written(
+      span([supply, lowered], (v, db) => watts(low(v, db))),
+      'W',
+    ),
+    loweredDb: written([lowered.low, lowered.high], 'dB'),
+    shareLeft: written(
+      span([lowered], (db) => Math.round(100 * powerRatio({ gainDb: -db }))),
+      '%',
+    ),
+    boostDb: written([boost.low, boost.high], 'dB'),
+    bassTimes: times(span([boost], (boostDb) => boostPowerRatio({ boostDb }))),
+    bassClipsAtV: written(
+      span([supply, boost], (v, boostDb) => boostClipsAtV({ cleanV: full(v), boostDb })),
+      'V',
+    ),
+    bassMovesDb: written(
+      span([lowered, boost], (a, b) => a + b),
+      'dB',
+    ),
+  };
+}

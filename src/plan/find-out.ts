@@ -1,0 +1,124 @@
+import { list, namesOf } from './amp-names.ts';
+import { needOf } from './amp-need.ts';
+import type { Feed } from './decision.ts';
+import type { PlanCase } from './facts.ts';
+import { planVerdict } from './plan-verdict.ts';
+import { PROPERTY_QUESTIONS, type Property } from './profile/profile.ts';
+import { expectEngine, expectFull, expectRear, expectTones, YOU } from './wording.ts';
+
+/** Answers that say what is not known yet, and how to find it out before anything is paid for. */
+
+export const findTheUnit = planVerdict({
+  id: 'plan-find-the-unit',
+  title: 'First find out which head unit it is',
+  remedy: () => ({
+    what: 'Not yet: first find out whether the head unit is the one the bike was built with.',
+    certainty: 'short list',
+    howSure: 'Everything else depends on it: only a factory head unit has stored profiles.',
+    fix: [
+      'Look at the start screen and the surround, and at the papers of the bike.',
+      'Not sure? Send a photo of the screen and of the label to whoever sells the work.',
+      'Then answer the question about the head unit: the questions go on from there.',
+    ],
+    who: 'You. Looking is enough.',
+    notBuy: ['A reflash before that.'],
+    ifDoneAnyway: 'You may pay for a reflash of a head unit that has nothing to select.',
+    proof: 'You can name who made the head unit.',
+    minutes: 5,
+  }),
+});
+
+/** The amplifiers of which nobody knows what they need. */
+const openAmps = (c: PlanCase) => namesOf(c, (amp) => needOf(amp) === 'unknown');
+
+export const findTheAmp = planVerdict({
+  id: 'plan-find-the-amp',
+  title: 'First find out what the amplifier needs',
+  article: 'amplifiers-that-listen',
+  remedy: (c, f) => ({
+    what: c.findings.rig.amps
+      ? `Not yet: first find out what switches ${openAmps(c)} on, and which output it was made for.`
+      : 'Not yet: first find out whether there is an amplifier, and which output it was made for.',
+    certainty: 'short list',
+    howSure: 'One that listens can stay asleep after a reflash. One made for the full output plays too quietly.',
+    fix: [
+      ...(c.findings.rig.amps
+        ? []
+        : ['Look for a lead with its own fuse at the battery and follow it. None: answer with no amplifier.']),
+      'Read the label and the papers: a remote terminal? Senses a signal, or DC? Made for the unaltered output?',
+      'Look at it: is a thin wire on a terminal marked remote, and does it carry 12 V while the head unit is on?',
+      'No papers: let a bench try show whether it wakes with quiet music at the lowered level.',
+      'Then answer the questions about the amplifier again.',
+    ],
+    who: YOU,
+    notBuy: ['Any reflash before that. Nor a new amplifier: this one may be right.'],
+    ifDoneAnyway: `A listening amplifier then gets ${f.loweredV} where it got ${f.fullV} at full volume, and may stay asleep.`,
+    cautions: ['bridge'],
+    proof: 'You know what switches it on, in the words of its papers.',
+    tools: 'papers, perhaps a multimeter',
+    minutes: 15,
+  }),
+});
+
+const FEED_WORK: Readonly<Record<Feed, string>> = {
+  front: 'Follow the wires of a front speaker: do they end at the head unit’s plug, or at an amplifier?',
+  rear: 'Look for rear speakers, and follow their wires: head unit, or amplifier?',
+  inputs:
+    'At the amplifier’s rear inputs: do the wires come from the rear outputs, or from the front pair? Turn the fader: front pair only if it does nothing.',
+};
+const FEED_NAMES: Readonly<Record<Feed, string>> = {
+  front: 'what drives the front speakers',
+  rear: 'what drives the rear speakers',
+  inputs: 'where the rear inputs of the amplifier get their signal',
+};
+
+export const followTheWires = planVerdict({
+  id: 'plan-follow-the-wires',
+  title: 'First follow the wires',
+  remedy: ({ decision }) => ({
+    what: `Not yet: first find out ${list(decision.open.map((feed) => FEED_NAMES[feed]))}.`,
+    certainty: 'short list',
+    howSure: 'The answer is another one for each of them.',
+    fix: [
+      ...decision.open.map((feed) => FEED_WORK[feed]),
+      'Then answer that question: the questions go on from there.',
+    ],
+    who: YOU,
+    notBuy: ['Any reflash before that.'],
+    ifDoneAnyway: 'An amplified profile starves every pair that turns out to hang on the head unit.',
+    cautions: ['bridge'],
+    proof: 'Every pair and every input has a known source.',
+    minutes: 20,
+  }),
+});
+
+const PROPERTY_WORK: Readonly<Record<Property, (c: PlanCase) => string>> = {
+  boosted: (c) => `Bass boost: ${expectTones(c)}`,
+  rear: (c) => `Rear channels: ${expectRear(c)} DC on those wires proves nothing.`,
+  sameEq: (c) => `EQ: ${expectTones(c)} ${expectEngine(c)}`,
+  lowered: (c) => `Level: ${expectFull(c)}`,
+};
+
+export const measureFirst = planVerdict({
+  id: 'plan-measure-first',
+  title: 'Measure first',
+  article: 'two-tones-one-ratio',
+  remedy: ({ decision, ...c }) => ({
+    what: `Not yet: first find out ${list(decision.separators.map((property) => PROPERTY_QUESTIONS[property]))}. Nothing else separates the answers.`,
+    certainty: 'short list',
+    howSure: 'What is needed depends on what is stored now, and that is not known.',
+    background: 'The name of a profile proves nothing, not even if it names your number of amplifiers.',
+    fix: [
+      ...decision.separators.map((property) => PROPERTY_WORK[property]({ ...c, decision })),
+      'No meter: have a specialist read the head unit and say what the profile does, in these words.',
+      'Then change the answer about the stored profile: the questions go on from there.',
+    ],
+    who: 'You, with a multimeter and the tones. Or a specialist who reads the head unit.',
+    notBuy: ['A reflash on a guess. What it would select may be in already.'],
+    ifDoneAnyway: 'You pay for what is there already, or miss what is needed.',
+    cautions: ['bridge', 'loud-tone', ...(decision.separators.includes('sameEq') ? (['outdoors'] as const) : [])],
+    proof: 'You can answer each of these with yes or no.',
+    tools: 'a multimeter and the tones',
+    minutes: 10 * decision.separators.length,
+  }),
+});

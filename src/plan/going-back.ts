@@ -1,0 +1,96 @@
+import type { KnownAmp } from '../rig/rig.ts';
+import type { CautionId } from '../steps/cautions.ts';
+import { namesOf, needsUnaltered, sentence, settingsForBoost } from './amp-names.ts';
+import type { PlanCase } from './facts.ts';
+import { planVerdict } from './plan-verdict.ts';
+import {
+  BACK_BY,
+  BACK_IN_SHORT,
+  expectFull,
+  expectRear,
+  expectTones,
+  harmOfStaying,
+  hasAmp,
+  levels,
+  PRACTICE,
+  SPECIAL_TOOL,
+  sureness,
+} from './wording.ts';
+
+/** Answers that undo an amplified profile. */
+
+/** Going back lifts the level: harmless without an amplifier, dangerous in front of one. */
+const liftCautions = (c: PlanCase): readonly CautionId[] =>
+  hasAmp(c) ? ['back-to-full', 'set-gain-again', 'bridge'] : ['bridge'];
+const listens = (c: PlanCase) => c.facts.amp === 'unaltered';
+const WAKES_WHEN_LOUD = 'Does it wake when you turn it up? Then its wiring is fine, and too little reaches it.';
+const madeForIt = (amp: KnownAmp) => amp.needs === 'unaltered';
+const liftFirst = (c: PlanCase): readonly string[] => {
+  if (!hasAmp(c)) return [];
+  const known = (c.findings.rig.amps ?? []).some(madeForIt);
+  return [
+    `Before the visit: gain of ${namesOf(c)} to minimum. Set the gain again after it.`,
+    ...(known ? [`${sentence(namesOf(c, madeForIt))}: speaker-level input range, high-pass on.`] : []),
+    ...settingsForBoost(c),
+  ];
+};
+
+export const backToUnaltered = planVerdict({
+  id: 'plan-back-to-unaltered',
+  title: 'Back to the unaltered profile',
+  faults: ['amplified-profile-no-amp', 'sense-starved-by-profile'],
+  mends: ['profile'],
+  article: 'why-amplified-without-an-amplifier-is-quieter',
+  remedy: (c, f) => ({
+    what: `Yes: have the unaltered profile selected again. ${
+      hasAmp(c)
+        ? `${sentence(namesOf(c, needsUnaltered))} needs the full output.`
+        : 'No amplifier makes up for the lowered level.'
+    } ${BACK_IN_SHORT}`,
+    ...sureness(c),
+    background: listens(c) ? `${WAKES_WHEN_LOUD} ${PRACTICE}` : PRACTICE,
+    numbers: levels(c, f),
+    fix: [
+      ...liftFirst(c),
+      'Change: back to the profile it was delivered with: full level, bass boost in.',
+      'Keep: the wiring and the speakers. They are not at fault.',
+    ],
+    tools: SPECIAL_TOOL,
+    minutes: 30,
+    who: BACK_BY,
+    notBuy: [
+      'Speakers, because they sound thin. They get too little.',
+      'Another amplified profile. Each of them lowers the level.',
+      ...(hasAmp(c) ? ['A new amplifier because this one stays off. It may only be asleep.'] : []),
+    ],
+    ifDoneAnyway: harmOfStaying(c, f),
+    cautions: liftCautions(c),
+    proof: `Boosted: ${expectTones(c)} Full level: ${expectFull(c)}`,
+  }),
+});
+
+export const backToRearOn = planVerdict({
+  id: 'plan-back-to-rear-on',
+  title: 'Back to the full level, rear channels on',
+  faults: ['amplified-profile-no-amp', 'sense-starved-by-profile'],
+  mends: ['profile'],
+  article: 'why-amplified-without-an-amplifier-is-quieter',
+  remedy: (c, f) => ({
+    what: `Yes: have the full level and the bass boost selected again, with the rear channels on. ${BACK_IN_SHORT}`,
+    ...sureness(c),
+    background: `Speakers or inputs on the rear outputs need both: the full level, and channels that are on. ${PRACTICE}`,
+    numbers: levels(c, f),
+    fix: [
+      ...liftFirst(c),
+      'Change: full level, bass boost in.',
+      'Keep: rear channels on. Say so before the work: plain unaltered can switch them off.',
+    ],
+    tools: SPECIAL_TOOL,
+    minutes: 30,
+    who: BACK_BY,
+    notBuy: ['Speakers, because they are quiet.', 'Another amplified profile. Each of them lowers the level.'],
+    ifDoneAnyway: `${harmOfStaying(c, f)} Back to plain unaltered: the rear goes dead on a bike built with front speakers only.`,
+    cautions: liftCautions(c),
+    proof: `Boosted: ${expectTones(c)} Rear on: ${expectRear(c)}`,
+  }),
+});

@@ -1,0 +1,127 @@
+import { CORNERS, type Corner, perCorner } from '../../../rig/corner.ts';
+import { decades, driven, REAR, withAmp, withNoise, withUnit } from '../../../world/faults/kit.ts';
+import { OPEN, SOUND } from '../../../world/healthy.ts';
+import { oncePer } from '../../../world/remembered.ts';
+import type { Contact, PairOf, World } from '../../../world/state.ts';
+import { type Ridden, ridden } from '../../../world/symptoms/index.ts';
+import type { Observe } from '../oddity.ts';
+import { type StrangeFault, withPast } from './strange-fault.ts';
+
+/* Of the signal's way from the head unit into the amplifier. */
+
+const rearByUnit = driven('rear', 'unit');
+const rearByAmp = driven('rear', 'amp');
+/** The rear's sound leaves the head unit at its rear pairs. */
+const takesRearPairs = (world: World): boolean => {
+  const { rig, amps, about } = world;
+  if (rig.rearFitted !== 'yes') return false;
+  return (
+    rearByUnit(world) ||
+    (about !== null && CORNERS.some((input) => REAR.includes(amps[about]?.inputs[input] as Corner)))
+  );
+};
+const onLine = ({ amps, about }: World): boolean => about !== null && amps[about]?.level === 'line';
+
+/** It touches while somebody presses it, and slips back: pushing the plug home is no cure. */
+const UNLATCHED: Contact = { ...OPEN, movedOhm: SOUND.ohm, wants: 'pin' };
+const NO_WIRE: Contact = { ...OPEN, wants: 'wire' };
+const onPairs = (world: World, corners: readonly Corner[], pair: PairOf<Contact>): World =>
+  withUnit(world, ({ plug }) => ({ plug: { ...plug, ...Object.fromEntries(corners.map((c) => [c, pair])) } }));
+
+/** Steps that listen for the hiss of an output stage. */
+const FOR_A_HISS = ['rear-hiss', 'lid-check'];
+const withStages = oncePer(
+  (bike: Ridden): Ridden =>
+    ridden(withAmp(bike.world, ({ gainRatio }) => ({ deadChannels: [], gainRatio: { ...gainRatio, rear: 0 } }))),
+);
+/** A channel that is dead on the bike does not hiss. Where only its input stage is dead, the output stage does. */
+const hissesAllTheSame =
+  (observe: Observe): Observe =>
+  (step, bike, situation) =>
+    observe(step, FOR_A_HISS.includes(step.id) ? withStages(bike) : bike, situation);
+
+export const STRANGE_SIGNAL: readonly StrangeFault[] = [
+  withPast(
+    {
+      id: 'unit-pins-unlatched',
+      title: 'Pins of the rear pairs that do not latch in the head unit’s plug',
+      severity: null,
+      weights: { 'no-rear-sound': 4 },
+      rightCauses: ['input-pin-pushed-back', 'adapter-without-rear'],
+      fits: takesRearPairs,
+      apply: (world) => onPairs(world, REAR, { plus: UNLATCHED, minus: UNLATCHED }),
+    },
+    { before: { 'comes-and-goes': 5 }, lastChange: { unit: 4, workshop: 3 } },
+  ),
+  withPast(
+    {
+      id: 'unit-pins-unlatched',
+      variant: 'one-pair',
+      title: 'Pins of one rear pair that do not latch in the head unit’s plug',
+      severity: null,
+      weights: { 'one-speaker-or-side-dead': 3 },
+      rightCauses: ['input-pin-pushed-back', 'adapter-without-rear'],
+      fits: takesRearPairs,
+      apply: (world) => onPairs(world, ['rear-left'], { plus: UNLATCHED, minus: UNLATCHED }),
+    },
+    { before: { 'comes-and-goes': 5 }, lastChange: { unit: 4, workshop: 3 } },
+  ),
+  withPast(
+    {
+      id: 'leftover-adapter',
+      title: 'An adapter of the previous owner left in the rear loom, one wire of each pair open',
+      severity: null,
+      weights: { 'no-rear-sound': 3 },
+      rightCauses: ['adapter-without-rear', 'looms-unjoined'],
+      fits: rearByUnit,
+      apply: (world) => onPairs(world, REAR, { plus: SOUND, minus: NO_WIRE }),
+    },
+    { before: { never: 5 }, lastChange: { unit: 3, fitted: 2 } },
+  ),
+  withPast(
+    {
+      id: 'unit-plug-wet',
+      title: 'Water in the head unit’s plug, between the rear outputs and ground, until it dries',
+      severity: decades('wetOhm', 0.4, 1.6),
+      weights: { 'no-rear-sound': 2 },
+      rightCauses: ['unit-output-grounded', 'water-inside'],
+      fits: takesRearPairs,
+      apply: (world, ohm) => {
+        const wet = Object.fromEntries(REAR.map((corner) => [corner, { ohm, hotOhm: Infinity }]));
+        return withUnit(world, ({ toGround }) => ({ toGround: { ...toGround, ...wet } }));
+      },
+    },
+    { before: { 'comes-and-goes': 4, never: 0.2 }, lastChange: { opened: 5 } },
+  ),
+  withPast(
+    {
+      id: 'line-screen-open',
+      title: 'The screen of the line-level lead open at its plug',
+      severity: decades('humV', 0.03, 0.2),
+      weights: { 'whine-or-ticking': 3 },
+      rightCauses: ['one-input-lead-open'],
+      fits: onLine,
+      apply: (world, levelV) =>
+        withNoise(
+          withAmp(world, ({ inputPlug }) => ({
+            inputPlug: perCorner((corner) => ({ ...inputPlug[corner], minus: NO_WIRE })),
+          })),
+          { kind: 'follows', enters: 'amp-input', levelV },
+        ),
+    },
+    { lastChange: { workshop: 3 } },
+  ),
+  withPast(
+    {
+      id: 'amp-rear-inputs-dead',
+      title: 'The input stage of the amplifier dead on its rear pair: it hisses, and plays nothing',
+      severity: null,
+      weights: { 'no-rear-sound': 3 },
+      rightCauses: ['amp-channel-dead'],
+      fits: rearByAmp,
+      apply: (world) => withAmp(world, { deadChannels: REAR }),
+      person: hissesAllTheSame,
+    },
+    { before: { never: 0.3 }, lastChange: { battery: 2 } },
+  ),
+];

@@ -1,0 +1,32 @@
+import { ampMayBeThere } from '../fitted/amp-there.ts';
+import { switchedBy } from '../fitted/switched-by.ts';
+import { type ChoiceStep, choice } from '../step.ts';
+import { fuseStaysOut } from '../supply/may-fail.ts';
+import { showsFault } from './seen-on.ts';
+
+export const signalPlugOut: ChoiceStep<'clears' | 'stays' | 'dark'> = choice({
+  place: 'amplifier',
+  id: 'signal-plug-out',
+  short: 'Fault lamp without its signal plug',
+  ask: 'Key off, signal plug out, key on: is the amplifier’s lamp normal now?',
+  phone: 'Watch the lamp of the amplifier for a minute: is it normal now, still the fault, or dark?',
+  how: [
+    'The remote wire stays where it is. In the same plug? Then leave this.',
+    'Keep the loose plug off metal: its wires carry the head unit’s live outputs.',
+    'Look at the lamp for a minute. Then key off, and the plug back until it locks.',
+  ],
+  why: 'A lamp that clears points to DC or a short on what comes in. One that stays points to the amplifier, its load or its supply.',
+  tool: 'none',
+  minutes: 4,
+  conditions: ['amp-uncovered', 'volume-zero', 'signal-plug-out', 'music-paused'],
+  sensible: (f) => ampMayBeThere(f) && !fuseStaysOut(f) && showsFault(f) && (switchedBy(f) ?? 'wire') === 'wire',
+  observes: ['unit', 'unit-leads', 'amp-supply', 'amp', 'run', 'speaker'],
+  cautions: ['key-off', 'bridge', 'wakes-loud'],
+  options: { clears: 'Yes, normal now', stays: 'No, still the fault lamp', dark: 'No, it is dark now' },
+  outcomes: {
+    clears: 'clears without its signal plug',
+    stays: 'stays without its signal plug',
+    dark: 'dark without its signal plug',
+  },
+  ifCannot: 'Signal and remote in one plug, or out of reach: go on without.',
+});

@@ -1,0 +1,271 @@
+import { chosen } from '../rig/rig.ts';
+import type { CautionId } from './cautions.ts';
+import { theAmp } from './fitted/the-amp.ts';
+import { answeredWith } from './outcome.ts';
+import type { Facts, Situation } from './step.ts';
+
+/**
+ * A state that a step needs before its question makes sense, and that then stands ready for other steps as well. It is
+ * said before the question unless it stands from the step before.
+ */
+export interface Condition {
+  /** How to bring it about, at the bike. */
+  readonly bike: string;
+  /** The same, said to a caller: one sentence that is safe when it is all he hears. */
+  readonly phone: string;
+  /** Part of the minutes of each step that needs it. Common practice, estimates with no published source. */
+  readonly minutes: number;
+  readonly cautions: readonly CautionId[];
+  /** What is done once no step needs it any more. */
+  readonly undo?: string | ((facts: Facts) => string);
+  /** A plug, a fuse or a wire is opened for it: the key is off by then. */
+  readonly opens?: true;
+  /** The bikes on which there is such a thing, or may be. */
+  where?(situation: Situation): boolean;
+}
+
+export const CONDITIONS = {
+  'key-off': { bike: 'Key off.', phone: 'Key off first.', minutes: 0, cautions: [], undo: 'Key on again.' },
+  'minus-off': {
+    bike: 'Key off. Ring and watch off. Battery minus off, all its leads together.',
+    phone: 'Key off, ring and watch off, then take all leads off the battery minus post together.',
+    minutes: 0,
+    cautions: ['key-off', 'minus-first', 'battery-gas'],
+    undo: 'Battery minus back on, last of all.',
+    opens: true,
+  },
+  'head-unit-playing': {
+    bike: 'Key on, engine off, music on, not loud.',
+    phone: 'Key on, engine off, and music on, not loud.',
+    minutes: 0,
+    cautions: ['flat-battery'],
+    undo: 'Key off.',
+  },
+  'music-paused': {
+    bike: 'Key on, engine off, head unit on, music paused.',
+    phone: 'Key on, engine off, radio on, and the music paused.',
+    minutes: 0,
+    cautions: ['flat-battery'],
+    undo: 'Key off.',
+  },
+  'tone-400': {
+    bike: 'Volume at zero. Start the 400 Hz tone and come up one step at a time.',
+    phone: 'Volume at zero first, then start the 400 tone and come up one step at a time.',
+    minutes: 2,
+    cautions: ['loud-tone', 'flat-battery'],
+    undo: 'Volume at zero, tone off.',
+  },
+  'tone-80': {
+    bike: 'Volume at zero. Start the 80 Hz tone and come up one step at a time.',
+    phone: 'Volume at zero first, then start the 80 tone and come up one step at a time.',
+    minutes: 0,
+    cautions: ['full-tone', 'flat-battery'],
+    undo: 'Volume at zero, tone off.',
+  },
+  'controls-flat': {
+    bike: 'Fader and balance in the middle, bass and treble flat, loudness and speed volume off.',
+    phone:
+      'In the sound menu, fader and balance to the middle, bass and treble to zero, loudness and speed volume off.',
+    minutes: 0,
+    cautions: [],
+    undo: 'Sound menu back to where it stood.',
+  },
+  'volume-zero': {
+    bike: 'Volume at zero. Note where the amplifier’s gain stands and turn it down, if you can reach it.',
+    phone: 'Volume at zero, then note where the gain of the amplifier stands and turn it down, if you can reach it.',
+    minutes: 0,
+    cautions: ['wakes-loud'],
+    undo: 'Gain back to where it stood.',
+  },
+  'engine-running': {
+    bike: 'Outdoors, on the stand, in neutral: engine on, at idle.',
+    phone: 'Outdoors only, on the stand and in neutral, start the engine and let it idle.',
+    minutes: 0,
+    cautions: ['outdoors', 'hot'],
+    undo: 'Engine off.',
+  },
+  'meter-on-ac': {
+    bike: 'Meter on AC volts, the V with a wave.',
+    phone: 'Turn the meter to AC volts, the V with the wave.',
+    minutes: 0,
+    cautions: [],
+  },
+  'meter-on-dc': {
+    bike: 'Meter on DC volts, the V with a straight line.',
+    phone: 'Turn the meter to DC volts, the V with the straight line.',
+    minutes: 0,
+    cautions: [],
+  },
+  'meter-on-ohms': {
+    bike: 'Key off. Meter on ohms, the Ω.',
+    phone: 'Key off, then turn the meter to ohms, the sign like a horseshoe.',
+    minutes: 0,
+    cautions: ['ohms-dead'],
+  },
+  'black-on-minus': {
+    bike: 'Black probe on the battery minus post. It stays there.',
+    phone: 'Put the black probe on the battery minus post and leave it there.',
+    minutes: 0,
+    cautions: [],
+  },
+  'panel-off': {
+    bike: 'Key off. Take off the panel that hides the head unit’s plug.',
+    phone: 'Key off, then take off the panel that hides the plug of the radio.',
+    minutes: 2,
+    cautions: ['data', 'warranty'],
+    undo: 'Panel back on.',
+  },
+  'amp-uncovered': {
+    bike: 'Take off the seat, lid or panel over the amplifier.',
+    phone: 'Take off the seat, lid or panel over the amplifier, and mind that its case may be hot.',
+    minutes: 1,
+    cautions: ['hot'],
+    undo: 'Cover back over the amplifier.',
+  },
+  'amp-outputs-off': {
+    bike: 'Key off. Mark the speaker plugs, pull all of them off the amplifier, keep their ends off metal.',
+    phone: 'Key off, mark the thick speaker plugs, pull all of them off the amplifier, and keep their ends off metal.',
+    minutes: 1,
+    cautions: ['key-off', 'bridge'],
+    undo: 'Key off, speaker plugs back as they were marked.',
+    opens: true,
+    where: ({ rig }) => rig.amps?.length !== 0,
+  },
+  'rear-off-unit': {
+    bike: 'Key off. Unplug the rear speakers from the head unit, at any plug that you can reach.',
+    phone: 'Key off, then unplug the rear speakers from the radio, at any plug that you can reach.',
+    minutes: 0,
+    cautions: ['key-off', 'bridge'],
+    undo: 'Key off, rear speakers plugged in again.',
+    opens: true,
+    where: ({ rig }) => chosen(rig, 'rearFedBy') !== 'amp',
+  },
+  'rear-plug-apart': {
+    bike: 'Key off. Pull the plug that feeds the rear speakers: at the amplifier, or else of the rear loom.',
+    phone:
+      'Key off, then pull the plug that feeds the rear speakers: at the amplifier, or else on the lead to the back.',
+    minutes: 1,
+    cautions: ['key-off', 'bridge'],
+    undo: 'Key off, rear speaker plug home until it locks.',
+    opens: true,
+  },
+  'lid-plug-apart': {
+    bike: 'Key off. Open the plug of the lid or case.',
+    phone: 'Key off, then open the plug of the lid or case.',
+    minutes: 0,
+    cautions: ['key-off'],
+    undo: 'Key off, lid plug home until it locks.',
+    opens: true,
+  },
+  'grille-off': {
+    bike: 'Key off. Grille off, one wire off the speaker’s tabs.',
+    phone: 'Key off, take the grille off, mind the cone, and pull one wire off the speaker.',
+    minutes: 5,
+    cautions: ['key-off', 'cone', 'warranty'],
+    undo: 'Key off, wire back on its tab, grille on.',
+    opens: true,
+  },
+  'line-leads-out': {
+    bike: 'Key off. Line-level leads, the round shielded plugs, out of the amplifier.',
+    phone: 'Key off, then pull any line-level lead, the round shielded plugs, out of the amplifier.',
+    minutes: 0,
+    cautions: ['key-off', 'ground-open'],
+    undo: 'Key off, line-level leads back in.',
+    opens: true,
+    where: (situation) => theAmp(situation).input !== 'speaker',
+  },
+  'signal-plug-out': {
+    bike: 'Key off. Signal plug off the amplifier, line-level leads too, their ends kept off metal.',
+    phone:
+      'Key off, then pull the thin signal plug off the amplifier, round line plugs too, and keep their ends off metal.',
+    minutes: 1,
+    cautions: ['key-off', 'bridge'],
+    undo: 'Key off, signal plug home until it locks.',
+    opens: true,
+  },
+  'remote-off': {
+    bike: 'Key off. Remote wire off the amplifier, its end insulated.',
+    phone: 'Key off, then take the thin remote wire off the amplifier and tape its end.',
+    minutes: 0,
+    cautions: ['key-off'],
+    undo: 'Key off, remote wire back on its terminal.',
+    opens: true,
+  },
+  'fuse-out': {
+    bike: 'Key off. Main fuse of the amplifier out of its holder, near the battery.',
+    phone: 'Key off, then pull the main fuse of the amplifier, near the battery.',
+    minutes: 0,
+    cautions: ['key-off', 'hot', 'fuse'],
+    undo: (facts) =>
+      answeredWith(facts, 'spare-fuse', 'opens') || answeredWith(facts, 'fuse-lamp', 'bright')
+        ? 'The fuse stays out: something behind it is shorted.'
+        : 'Key off, a fuse of the same rating back in.',
+    opens: true,
+  },
+  'lamp-for-fuse': {
+    bike: 'Key off, main fuse out. A 12 V lamp of 21 to 55 W on two leads in its place. It gets very hot.',
+    phone: 'Key off, main fuse out, and a 12 V lamp of 21 to 55 W on two leads in its place: it gets very hot.',
+    minutes: 2,
+    cautions: ['key-off', 'fuse', 'lamp-hot', 'minus-first'],
+    undo: 'Key off, lamp out.',
+    opens: true,
+  },
+  'lamp-on': {
+    bike: 'Key off, main fuse out. A 55 W lamp with a 10 A fuse in its lead, from the amplifier’s plus to its ground. Fuse back, key on, engine off. It gets very hot.',
+    phone:
+      'Key off, main fuse out, a 55 W lamp with a 10 A fuse in its lead from amplifier plus to ground, fuse back, key on: very hot.',
+    minutes: 2,
+    cautions: ['key-off', 'fuse', 'lamp-hot', 'flat-battery'],
+    undo: 'Key off, main fuse out, lamp off by its leads, fuse back.',
+    opens: true,
+  },
+} as const satisfies Readonly<Record<string, Condition>>;
+
+export type ConditionId = keyof typeof CONDITIONS;
+export const conditionOf = (id: ConditionId): Condition => CONDITIONS[id];
+
+/** How a condition is undone, with these answers known. */
+export function undoOf(id: ConditionId, facts: Facts): string | undefined {
+  const { undo } = conditionOf(id);
+  return typeof undo === 'function' ? undo(facts) : undo;
+}
+
+/** Of each of these only one can stand: the later one ends the other. */
+const ONE_OF: readonly (readonly ConditionId[])[] = [
+  ['head-unit-playing', 'music-paused', 'tone-400', 'tone-80', 'key-off', 'minus-off'],
+  ['engine-running', 'key-off', 'minus-off'],
+  ['lamp-on', 'key-off', 'minus-off'],
+  ['meter-on-ac', 'meter-on-dc', 'meter-on-ohms'],
+  ['fuse-out', 'lamp-for-fuse', 'lamp-on'],
+];
+const KEY_OFF: readonly ConditionId[] = ['key-off', 'minus-off'];
+
+/** Whether two conditions can stand at the same time. A battery minus that is off has the key off, too. */
+export const standTogether = (one: ConditionId, other: ConditionId): boolean =>
+  one === other ||
+  (KEY_OFF.includes(one) && KEY_OFF.includes(other)) ||
+  !ONE_OF.some((group) => group.includes(one) && group.includes(other));
+
+/**
+ * What has to be done for these conditions, in this order, where some stand already: what is opened is opened with the
+ * key off, and what ends a condition that stood takes its place.
+ */
+export function toDo(
+  conditions: readonly ConditionId[],
+  standing: readonly ConditionId[],
+  situation: Situation,
+): { readonly next: readonly ConditionId[]; readonly stands: readonly ConditionId[] } {
+  const next: ConditionId[] = [];
+  let stands: readonly ConditionId[] = standing;
+  const bringAbout = (id: ConditionId) => {
+    next.push(id);
+    stands = [...stands.filter((other) => standTogether(other, id)), id];
+  };
+  for (const id of conditions) {
+    const { opens, where } = conditionOf(id);
+    if (stands.includes(id) || (where && !where(situation))) continue;
+    if (opens && !stands.some((other) => KEY_OFF.includes(other))) bringAbout('key-off');
+    bringAbout(id);
+  }
+  return { next, stands };
+}

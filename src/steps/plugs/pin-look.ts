@@ -1,0 +1,37 @@
+import { ampMayBeThere } from '../fitted/amp-there.ts';
+import { type ChoiceStep, choice } from '../step.ts';
+
+export const pinLook: ChoiceStep<'level' | 'back' | 'out' | 'no-plug'> = choice({
+  place: 'plugs',
+  id: 'pin-look',
+  short: 'Pins of the signal plug',
+  ask: 'Look into both halves of the amplifier’s signal plug: do all pins stand at the same height?',
+  phone:
+    'Look into both halves of that plug from the front. All pins level, or is one pushed back or bent? Or was the plug not in at all? Or are there only screws?',
+  how: [
+    'Before you pull it: is it in at all, and does it lock? A plug that hangs out, even by one pair of wires, is the answer.',
+    'Both halves, from the front, in good light.',
+    'Pull gently at each wire from behind: a pin that slides has never latched.',
+    'Then the plug goes home until it locks.',
+  ],
+  why: 'A pin that never latched slides back when the plug goes in. It looks plugged, and nothing arrives.',
+  tool: 'none',
+  minutes: 4,
+  conditions: ['amp-uncovered', 'signal-plug-out'],
+  sensible: ampMayBeThere,
+  observes: ['unit-leads'],
+  cautions: ['key-off', 'bridge'],
+  putRight: ['out'],
+  options: {
+    level: 'All level, none slides',
+    back: 'One is pushed back, bent, or slides',
+    out: 'It was not in, or hung out',
+    'no-plug': 'It has screws, no plug',
+  },
+  outcomes: {
+    level: 'all pins level',
+    back: 'a pin pushed back or bent',
+    out: 'the plug was not in',
+    'no-plug': 'no such plug',
+  },
+});

@@ -1,0 +1,42 @@
+import { is } from '../outcome.ts';
+import { type ChoiceStep, choice, EVERY_PART } from '../step.ts';
+
+export const whenSilent: ChoiceStep<
+  'always' | 'bumps' | 'wet' | 'hot' | 'steering' | 'running' | 'loud' | 'quiet' | 'unknown'
+> = choice({
+  place: 'told',
+  id: 'when-silent',
+  short: 'When the rear is silent',
+  ask: 'When is the rear silent or weak: always, or only at times?',
+  phone:
+    'Is the back dead all the time? Or on bumps, when wet, when hot, at full lock, with the engine running, when loud, when quiet, or can nobody tell when?',
+  how: ['Think of the last three times.', 'Always means that nothing brings it back, not for a moment.'],
+  why: 'Bumps and full lock point to a contact, rain to water in a plug, loud music to volts that are lost, quiet music to an amplifier that listens.',
+  tool: 'none',
+  minutes: 0.5,
+  sensible: (f) => !is(f, 'rear-history', 'never'),
+  observes: EVERY_PART,
+  options: {
+    always: 'Always',
+    bumps: 'On bumps, or when something is moved',
+    wet: 'In rain, or after a wash',
+    hot: 'When it is hot',
+    steering: 'At full lock of the steering',
+    running: 'With the engine running',
+    loud: 'When it is loud',
+    quiet: 'When it is quiet',
+    unknown: 'At times, and nobody knows when',
+  },
+  outcomes: {
+    always: 'always',
+    bumps: 'on bumps',
+    wet: 'when wet',
+    hot: 'when hot',
+    steering: 'at full lock',
+    running: 'with the engine running',
+    loud: 'when loud',
+    quiet: 'when quiet',
+    unknown: 'nobody knows when',
+  },
+  givenUnder: ['rear-history'],
+});

@@ -1,0 +1,47 @@
+import { elsewhere, type StagedFlow } from '../../machines/machine.ts';
+import type { FaultFlow } from '../case/flows.ts';
+import type { Cause } from '../causes/cause.ts';
+import { UNTHOUGHT_SOUND } from '../inference/table.ts';
+import { FAULTS, type Fault } from '../world/faults/index.ts';
+import type { ComplaintId } from '../world/symptoms/index.ts';
+import { BUILD_KINDS, fixedRigs } from './fixed-rigs.ts';
+import type { Survey } from './survey.ts';
+import { UNLISTED } from './unlisted.ts';
+
+/** Whether a cause stands for a fault: for all variants of its id, for one of them, or for the one without a variant. */
+export const standsFor = ({ faults }: Cause, { id, variant = '' }: Pick<Fault, 'id' | 'variant'>): boolean =>
+  faults.includes(id) || faults.includes(`${id}@${variant}`);
+
+export const causeOfFault = (causes: readonly Cause[], fault: Pick<Fault, 'id' | 'variant'>): Cause | undefined =>
+  causes.find((cause) => standsFor(cause, fault));
+
+const RIGS_PER_KIND = 20;
+
+/** What splits bikes into kinds of build. */
+export const buildSteps = (flow: StagedFlow): readonly string[] =>
+  [...flow.steps.values()].flatMap(({ kind, id }) => (kind === 'rig' ? [id] : []));
+
+/** What to look at for the table of a flow. A cause that another flow looks for goes under the name of that flow. */
+export function surveyOf(
+  { complaints }: FaultFlow,
+  flow: StagedFlow,
+  causes: readonly Cause[],
+  rigsPerKind = RIGS_PER_KIND,
+): Survey {
+  const nameOf = (id: string): string | undefined => {
+    const to = flow.handsOver.find((other) => other.causes.includes(id));
+    return to ? elsewhere(to.flow) : flow.causes.includes(id) ? id : undefined;
+  };
+  return {
+    steps: [...flow.steps.values()],
+    complaints: complaints as Partial<Record<ComplaintId, number>>,
+    faults: [...FAULTS, ...UNLISTED],
+    rigs: BUILD_KINDS.flatMap((kind) => fixedRigs(kind, rigsPerKind)),
+    kindSteps: buildSteps(flow),
+    causeOf: (fault) => {
+      if (UNLISTED.some(({ id }) => id === fault.id)) return UNTHOUGHT_SOUND;
+      const cause = causeOfFault(causes, fault);
+      return cause && nameOf(cause.id);
+    },
+  };
+}

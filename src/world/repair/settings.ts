@@ -1,0 +1,67 @@
+import { withAmp, withSettings, withUnit } from '../change.ts';
+import { loudestInputV } from '../healthy.ts';
+import type { World } from '../state.ts';
+import type { Repairs } from './repairs.ts';
+import { sound, soundAmp } from './sound.ts';
+
+/** A range switch stands above the loudest step by so much. */
+const RANGE_ABOVE_RATIO = 1.1;
+
+/** Settings of the head unit, the profile that is stored in it, and the knobs of the amplifier. */
+export const SETTINGS: Repairs<
+  'centre-fader' | 'turn-up-rear-control' | 'set-unit-menu' | 'select-profile' | 'set-selector' | 'set-gain'
+> = {
+  'centre-fader': (world) => withSettings(world, { fader: 0, balance: 0 }),
+  'turn-up-rear-control': (world) => withSettings(world, { rearControlRatio: 1 }),
+  // A factory head unit has no such entry in its menu.
+  'set-unit-menu': (world) => (world.rig.unitKind === 'replaced' ? withUnit(world, { rearOn: true }) : world),
+  'select-profile': (world, { rear, level, boost, eq }) => {
+    // And one of another maker has no stored profiles.
+    if (world.rig.unitKind === 'replaced') return world;
+    const { loweredByDb, boostDb } = world.rig;
+    return withUnit(world, ({ rearOn, profile }) => ({
+      rearOn: rear === 'on' || rearOn,
+      profile: {
+        ...profile,
+        ...(level && { levelDb: level === 'full' ? 0 : -loweredByDb }),
+        ...(boost && { boostDb: boost === 'none' ? 0 : boostDb }),
+        ...(eq && { engineDifference: null }),
+      },
+    }));
+  },
+  'set-selector': (world, action) => {
+    const amp = soundAmp(world);
+    if (!amp) return world;
+    switch (action.selector) {
+      case 'turn-on':
+        return withAmp(world, { turnOn: action.to });
+      case 'input-mode':
+        return withAmp(world, { inputMode: amp.inputMode });
+      case 'range': {
+        const fedV = RANGE_ABOVE_RATIO * loudestInputV(world.rig, world.unit.profile);
+        return withAmp(world, { inputLimitV: Math.max(amp.inputLimitV, fedV) });
+      }
+    }
+  },
+  'set-gain': (world, { axle, outputV }) => {
+    const gain = outputV / loudestInputV(world.rig, world.unit.profile);
+    const set = withAmp(world, ({ gainRatio }) => ({
+      gainRatio: {
+        front: axle === 'rear' ? gainRatio.front : gain,
+        rear: axle === 'front' ? gainRatio.rear : gain,
+      },
+    }));
+    return withLessVolume(world, set);
+  },
+};
+
+const gainOf = ({ amps, about }: World): number => Math.max(0, ...Object.values(amps[about ?? -1]?.gainRatio ?? {}));
+
+/** Whoever made up for a low gain with the head unit turns it down by as much as the gain has gone up. */
+function withLessVolume(before: World, after: World): World {
+  const louderRatio = gainOf(after) / gainOf(before);
+  const most = Math.min(sound(before).settings.topVolumeRatio, before.settings.topVolumeRatio);
+  return louderRatio > 1
+    ? withSettings(after, ({ topVolumeRatio }) => ({ topVolumeRatio: Math.max(most, topVolumeRatio / louderRatio) }))
+    : after;
+}

@@ -1,0 +1,97 @@
+import { describe, expect, it } from 'vitest';
+import { batteryCutsOff } from '../../../src/causes/battery/battery-cuts-off.ts';
+import { batteryUndercharged } from '../../../src/causes/battery/battery-undercharged.ts';
+import { batteryWorn } from '../../../src/causes/battery/battery-worn.ts';
+import { chargingTooHigh } from '../../../src/causes/battery/charging-too-high.ts';
+import { chargingTooLow } from '../../../src/causes/battery/charging-too-low.ts';
+import type { Cause } from '../../../src/causes/cause.ts';
+import type { Rig } from '../../../src/rig/rig.ts';
+import { figuresFor, found, KNOWN, TWO_AMPS, UNKNOWN } from '../found.ts';
+
+const doneTo = (cause: Cause, rig: Rig) => cause.remedy(found(rig)).repair;
+
+/* Thresholds of batteries and charging: common practice of the trade, no published source. */
+const KEY_ON = { 'key-on-healthy': 'at least 12.2 V', 'nearly-empty': 'below 11.8 V', 'cut-out': '9.0 to 10.5 V' };
+const READ = {
+  'amp-terminals': { batteryV: 12.1, plusV: 12.1, groundV: 0 },
+  'supply-under-load': { batteryV: 11.7, ampV: 11.5, plusDropV: 0.1, groundDropV: 0.1 },
+};
+
+describe('a battery', () => {
+  it.each([
+    [batteryUndercharged, [{ do: 'charge-battery' }]],
+    [batteryWorn, [{ do: 'replace-battery' }]],
+    [batteryCutsOff, [{ do: 'charge-battery' }]],
+  ])('$id: one straight way, on a known bike and an unknown one', (cause, actions) => {
+    for (const rig of [KNOWN, UNKNOWN]) expect(doneTo(cause, rig)).toEqual(actions);
+  });
+  it('is bought only where it is worn, and only after this one was charged', () => {
+    expect(batteryUndercharged.remedy(found(KNOWN)).parts).toEqual([]);
+    expect(batteryWorn.remedy(found(KNOWN)).parts.join()).toMatch(/^Battery, 28 Ah/);
+    for (const cause of [batteryUndercharged, batteryWorn]) {
+      expect(cause.remedy(found(UNKNOWN)).notBuy.join()).toMatch(/A battery, before this one was charged and rested/);
+    }
+  });
+  it('shows what it should read, and what it did', () => {
+    expect(figuresFor(batteryUndercharged, UNKNOWN)).toEqual(KEY_ON);
+    expect(figuresFor(batteryUndercharged, KNOWN, READ)).toEqual({
+      'battery-read': '12.1 V',
+      'battery-with-lamp': '11.7 V',
+      ...KEY_ON,
+    });
+  });
+  it('that gives way shows its inner ohms by what full bass would do to it', () => {
+    // (11.5 / 12)^0.55 × 5 A = 4.88 A; 0.4 V / 4.88 A = 82 mΩ; 12.1 V − 82 mΩ × 35.2 A = 9.2 V.
+    expect(figuresFor(batteryWorn, KNOWN, READ)).toMatchObject({
+      'battery-lost': '0.4 V',
+      'battery-lost-healthy': '0.1 V',
+      'battery-on-full-bass': '9.2 V',
+    });
+    // 29.3 A: 9.7 V.
+    expect(figuresFor(batteryWorn, TWO_AMPS, READ)).toMatchObject({ 'battery-on-full-bass': '9.7 V' });
+    expect(figuresFor(batteryWorn, UNKNOWN)).toEqual(KEY_ON);
+  });
+  it('that did not fall under the lamp has no inner ohms to show', () => {
+    const risen = { ...READ, 'supply-under-load': { ...READ['supply-under-load'], batteryV: 12.2 } };
+    expect(figuresFor(batteryWorn, KNOWN, risen)).not.toHaveProperty('battery-lost');
+  });
+  it('that switches itself off is held against what full bass takes', () => {
+    expect(figuresFor(batteryCutsOff, KNOWN)).toEqual({
+      'dense-music-current': '12 A',
+      'full-bass-current': '35 A',
+      'charging-healthy': '13.8 to 14.7 V',
+    });
+    expect(figuresFor(batteryCutsOff, UNKNOWN)).toMatchObject({ 'full-bass-current': '35 A' });
+  });
+});
+
+describe('the charging', () => {
+  it('that gives too little is relieved, mended, and the battery filled, in this order', () => {
+    for (const rig of [KNOWN, UNKNOWN]) {
+      expect(doneTo(chargingTooLow, rig)).toEqual([
+        { do: 'take-off-load' },
+        { do: 'repair-charging' },
+        { do: 'charge-battery' },
+      ]);
+    }
+    expect(figuresFor(chargingTooLow, TWO_AMPS)).toMatchObject({
+      'charging-healthy': '13.8 to 14.7 V',
+      'made-at-idle': '24 A',
+      'made-at-cruise': '52 A',
+    });
+    expect(figuresFor(chargingTooLow, { amps: [] })).not.toHaveProperty('full-bass-current');
+  });
+  it('that gives too much is mended, and is healthy where the same band says so', () => {
+    for (const rig of [KNOWN, UNKNOWN]) {
+      expect(doneTo(chargingTooHigh, rig)).toEqual([{ do: 'repair-charging' }]);
+      expect(figuresFor(chargingTooHigh, rig)).toEqual({
+        'charging-healthy': '13.8 to 14.7 V',
+        'charging-too-high': 'above 15 V',
+        'overvoltage-cut': '16 to 18 V',
+      });
+    }
+    for (const cause of [chargingTooLow, chargingTooHigh]) {
+      expect(cause.remedy(found(KNOWN)).proofOfCure.byMeter).toMatch(/13\.8 to 14\.7 V at the posts/);
+    }
+  });
+});

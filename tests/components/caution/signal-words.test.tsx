@@ -1,0 +1,36 @@
+import { renderToString } from 'preact-render-to-string';
+import { describe, expect, it } from 'vitest';
+import { Cautions } from '../../../src/components/caution/Cautions.tsx';
+import { byWord, SIGNAL_WORDS } from '../../../src/components/caution/signal-words.ts';
+import { CAUTIONS, type CautionId } from '../../../src/steps/cautions.ts';
+
+const ids = Object.keys(CAUTIONS) as CautionId[];
+
+describe('the signal words', () => {
+  it('are a notice where only things are at stake, and never where people are', () => {
+    const hurts =
+      /\bkills\b|burn your|hurt your|hurt ears|painfully|full blast|no sparks|airbag|hundreds of (amperes|degrees)/;
+    for (const id of ids) if (hurts.test(CAUTIONS[id])) expect([id, SIGNAL_WORDS[id]]).not.toEqual([id, 'Notice']);
+  });
+  it('put the gravest first, as safety signs do, and each caution once', () => {
+    expect(byWord(['key-off', 'hot', 'riding', 'fuse', 'hot', 'key-off'])).toEqual([
+      ['Danger', ['riding']],
+      ['Warning', ['fuse']],
+      ['Caution', ['hot']],
+      ['Notice', ['key-off']],
+    ]);
+  });
+});
+
+describe('cautions on the screen', () => {
+  it('lose none of what they are given', () => {
+    const html = renderToString(<Cautions ids={ids} />);
+    for (const id of ids) expect(html.replaceAll('&quot;', '"')).toContain(CAUTIONS[id]);
+    expect([...html.matchAll(/class="signal">(\w+)</g)].map(([, word]) => word)).toEqual([
+      'Danger',
+      'Warning',
+      'Caution',
+      'Notice',
+    ]);
+  });
+});

@@ -1,0 +1,38 @@
+import { renderToString } from 'preact-render-to-string';
+import { describe, expect, it } from 'vitest';
+import { whatIsInTheHeadUnit } from '../../../machines/what-is-in-the-head-unit.ts';
+import type { Terminal } from '../../../src/case/standing.ts';
+import { fromMyBike, Wire } from '../../../src/components/flow/Wire.tsx';
+import { findingsOver } from '../../../src/steps/outcome.ts';
+import type { Facts, Step } from '../../../src/steps/step.ts';
+import { rearPair } from '../../../src/steps/unit/rear-pair.ts';
+
+const terminal: Terminal = {
+  step: rearPair as unknown as Step,
+  answer: { readings: { frontV: '2', leftV: '0,02 V', rightV: '' } },
+  outcome: 'none',
+};
+
+describe('an answered row', () => {
+  const html = renderToString(<Wire known={[]} root="/" terminals={[terminal]} onReopen={() => undefined} />);
+  it('is one button, whole, that opens the answer again', () => {
+    expect(html.match(/<button/g)).toHaveLength(1);
+    const inside = /<button[^>]*>(.*)<\/button><\/li>/.exec(html)?.[1] ?? '';
+    expect(inside.replace(/<[^>]+>/g, '')).toBe(
+      'Answer again: Rear pairs at the head unit nothing comes out (2 V, 0,02 V)',
+    );
+  });
+  it('has no word at its end that asks to be tapped', () => expect(html).not.toMatch(/change/i));
+});
+
+describe('what “my bike” says', () => {
+  it('is named where a flow would have asked for it, until it is answered', () => {
+    const on = (facts: Facts) =>
+      fromMyBike(whatIsInTheHeadUnit, {
+        facts,
+        findings: findingsOver(whatIsInTheHeadUnit.steps)({ rig: { unitKind: 'factory' }, facts }),
+      });
+    expect(on({})).toEqual(['head unit: factory']);
+    expect(on({ 'unit-kind': { option: 'replaced' } })).toEqual([]);
+  });
+});

@@ -1,0 +1,70 @@
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { evidenceFor } from '../../src/inference/evidence.ts';
+import { posterior, shareOf } from '../../src/inference/posterior.ts';
+import { compile } from '../../src/inference/table.ts';
+import { expectClose } from '../compute/close.ts';
+import { anyCase } from './any-table.ts';
+import { knowing, rightOrWrong, row, seen } from './tables.ts';
+
+describe('the evidence of one answer', () => {
+  // Jaynes, Probability Theory: The Logic of Science (2003), section 4.2, from memory: a machine that makes a third bad
+  // ones against one that makes a sixth. A bad one moves the odds by 3 dB, a good one by −0.97: log₂ 2 and log₂ 0.8 bits.
+  it('is 1 bit for a bad one and −0.32 for a good one from Jaynes’s two machines, less what slips and others take off', () => {
+    const model = compile({
+      steps: { widget: ['bad', 'good'] },
+      rows: [row('third', { widget: [1 / 3, 2 / 3] }), row('sixth', { widget: [1 / 6, 5 / 6] })],
+    });
+    const [bad] = evidenceFor(model, knowing([seen('widget', 'bad')]), 'third');
+    const [good] = evidenceFor(model, knowing([seen('widget', 'good')]), 'third');
+    expect(bad?.bits).toBeLessThan(1);
+    expect(bad?.bits).toBeGreaterThan(0.9);
+    expect(good?.bits).toBeGreaterThan(Math.log2(0.8));
+    expect(good?.bits).toBeLessThan(Math.log2(0.8) + 0.03);
+  });
+});
+
+/* Made up for the test. */
+const places = rightOrWrong(['a1', 'a2', 'b1'], { a: ['a1', 'a2'], b: ['b1'], c: [] });
+
+describe('the evidence for a cause', () => {
+  const model = compile(places);
+  const moved = (cause: string, ...answers: readonly (readonly [string, string])[]) =>
+    evidenceFor(model, knowing(answers.map(([step, outcome]) => seen(step, outcome))), cause);
+
+  it('speaks for it where it gives the answer and others do not, and against it the other way round', () => {
+    const [own] = moved('a', ['a1', 'wrong']);
+    expect(own).toMatchObject({ step: 'a1', outcome: 'wrong' });
+    expect(own?.bits).toBeGreaterThan(4);
+    expect(moved('b', ['a1', 'wrong'])[0]?.bits).toBeLessThan(-4);
+  });
+  it('has the strongest answer first, whichever way it speaks', () => {
+    const all = moved('a', ['b1', 'right'], ['a1', 'wrong'], ['a2', 'right']);
+    const strengths = all.map(({ bits }) => Math.abs(bits));
+    expect(strengths).toEqual(strengths.toSorted((x, y) => y - x));
+    expect(all.at(-1)?.step).toBe('b1');
+  });
+  it('is weaker for the second of two answers that say the same under one condition', () => {
+    const apart = evidenceFor(model, knowing([seen('a1', 'wrong'), seen('a2', 'wrong')]), 'a');
+    const group = 'meter on ohms';
+    const together = evidenceFor(model, knowing([seen('a1', 'wrong', { group }), seen('a2', 'wrong', { group })]), 'a');
+    expect(together[0]?.bits).toBeLessThan(0.8 * (apart[0]?.bits ?? 0));
+  });
+  it('leaves out answers of which the table says nothing', () => {
+    expect(moved('a', ['colour', 'red'], ['a1', 'loose'])).toEqual([]);
+  });
+  it('of a single answer is what takes the odds from where they were to where they are, in any table', () => {
+    fc.assert(
+      fc.property(anyCase, ({ table, known }) => {
+        const any = compile(table);
+        const odds = (answers: typeof known.observations) => {
+          const share = shareOf(any, posterior(any, { ...known, observations: answers }), 'cause-0');
+          return share / (1 - share);
+        };
+        for (const one of known.observations)
+          for (const { bits } of evidenceFor(any, { ...known, observations: [one] }, 'cause-0'))
+            expectClose(2 ** bits * odds([]), odds([one]), 1e-6);
+      }),
+    );
+  });
+});

@@ -1,0 +1,138 @@
+import { describe, expect, it } from 'vitest';
+import type { RepairAction } from '../../src/causes/repair-action.ts';
+import { EXAMPLE_RIGS } from '../../src/rig/examples.ts';
+import type { Rig } from '../../src/rig/rig.ts';
+import { withAmp, withRuns, withSpeakers, withUnit } from '../../src/world/change.ts';
+import { HARMS, harmsOf } from '../../src/world/harm.ts';
+import { healthyWorld, shapeOf } from '../../src/world/healthy.ts';
+import { withRepairs } from '../../src/world/repair.ts';
+import type { World } from '../../src/world/state.ts';
+
+/* Repairs that nobody must ever be told to do; what makes them harmful: common practice, no published source. */
+
+const [AMP] = EXAMPLE_RIGS['frame-fairing'].amps;
+const ON_AMP: Rig = EXAMPLE_RIGS['frame-fairing'];
+const FOR_UNALTERED: Rig = { ...ON_AMP, amps: [{ ...AMP, turnOn: 'signal', needs: 'unaltered' }] };
+const ON_UNIT: Rig = { ...ON_AMP, frontFedBy: 'unit', rearFedBy: 'unit', amps: [] };
+
+const ids = (before: World, after: World) => harmsOf(before, after).map(({ id }) => id);
+const harmsDoing = (world: World, ...actions: readonly RepairAction[]) => ids(world, withRepairs(world, actions));
+const bike = healthyWorld(ON_AMP);
+
+describe('a repair does harm', () => {
+  it('with a fuse of 60 A on an 8 gauge lead, which carries 40 A, and not with one of 40 A', () => {
+    const blown = withAmp(bike, { fuseOpen: true });
+    expect(harmsDoing(blown, { do: 'renew-fuse', fuse: 'main', ratedA: 60 })).toEqual(['fuse-above-lead']);
+    expect(harmsDoing(blown, { do: 'renew-holder', fuseA: 60 })).toEqual(['fuse-above-lead']);
+    expect(harmsDoing(blown, { do: 'renew-fuse', fuse: 'main', ratedA: 40 })).toEqual([]);
+  });
+  it('with the fuse that was there, on a lead that never carried it', () => {
+    const thin = withAmp(bike, ({ plusLead }) => ({ fuseOpen: true, plusLead: { ...plusLead, sectionM2: 2.08e-6 } }));
+    expect(harmsDoing(thin, { do: 'renew-fuse', fuse: 'main' })).toEqual(['fuse-above-lead']);
+    // A repair of something else leaves that as it is.
+    expect(harmsDoing(thin, { do: 'repair-amp' })).toEqual([]);
+  });
+  it('with a lead thinner than its fuse asks for: 40 A want 8 gauge, 30 A do with 10', () => {
+    const lead = (sectionM2: number, fuseA: number) =>
+      harmsDoing(bike, { do: 'renew-lead', lead: 'plus', sectionM2, fuseA });
+    expect(lead(5.26e-6, 40)).toEqual(['lead-below-fuse']);
+    expect(lead(5.26e-6, 30)).toEqual([]);
+    expect(lead(0.5e-6, 5)).toEqual(['fuse-above-lead', 'lead-below-fuse']);
+    expect(lead(8.37e-6, 40)).toEqual([]);
+    expect(lead(13.3e-6, 60)).toEqual([]);
+  });
+  it('with 8 gauge of copper-clad aluminium under a fuse of 40 A', () => {
+    const clad = withAmp(bike, ({ plusLead }) => ({ fuseOpen: true, plusLead: { ...plusLead, metal: 'clad' } }));
+    expect(harmsDoing(clad, { do: 'renew-fuse', fuse: 'main' })).toEqual(['fuse-above-lead']);
+    expect(harmsDoing(clad, { do: 'renew-fuse', fuse: 'main', ratedA: 20 })).toEqual([]);
+  });
+  it('with 2 Ω on an amplifier that is rated into 4 Ω, and on a head unit', () => {
+    const two: RepairAction = { do: 'replace-speaker', where: 'rear', ratedOhm: 2 };
+    expect(harmsDoing(bike, two)).toEqual(['load-below-rating']);
+    expect(harmsDoing(healthyWorld(ON_UNIT), two)).toEqual(['load-below-rating']);
+    expect(harmsDoing(bike, { ...two, ratedOhm: 4 })).toEqual([]);
+    expect(harmsDoing(bike, { ...two, ratedOhm: 8 })).toEqual([]);
+    // Where 2 Ω hung on it from the start they may again.
+    expect(harmsDoing(healthyWorld({ ...ON_UNIT, rearRatedOhm: 2 }), two)).toEqual([]);
+    expect(harmsDoing(healthyWorld(EXAMPLE_RIGS.trunk), two)).toEqual([]);
+  });
+  it('with two speakers of 4 Ω that are joined side by side', () => {
+    const pairs = withSpeakers(bike, ['rear-left', 'rear-right'], { count: 2, wiring: 'series' });
+    expect(harmsDoing(pairs, { do: 'rewire-speakers', where: 'rear', togetherOhm: 2 })).toEqual(['load-below-rating']);
+    expect(harmsDoing(pairs, { do: 'rewire-speakers', where: 'rear', togetherOhm: 4 })).toEqual([]);
+  });
+  it('with a lowered or flattened profile under an amplifier that needs the unaltered output', () => {
+    const made = healthyWorld(FOR_UNALTERED);
+    expect(harmsDoing(made, { do: 'select-profile', level: 'lowered' })).toEqual(['lowered-into-unaltered']);
+    expect(harmsDoing(made, { do: 'select-profile', boost: 'none' })).toEqual(['lowered-into-unaltered']);
+    expect(harmsDoing(made, { do: 'select-profile', eq: 'same' })).toEqual([]);
+    expect(
+      harmsDoing(withUnit(bike, { profile: shapeOf(bike.rig, 'unaltered') }), {
+        do: 'select-profile',
+        level: 'lowered',
+        boost: 'none',
+      }),
+    ).toEqual([]);
+  });
+  it('with the full level, or the boost, back into an amplifier whose gain was set for the lowered one', () => {
+    expect(harmsDoing(bike, { do: 'select-profile', level: 'full' })).toEqual(['full-into-lowered']);
+    expect(harmsDoing(bike, { do: 'select-profile', boost: 'as-delivered' })).toEqual(['full-into-lowered']);
+  });
+  it('with the full level into one whose gain is set for it again only if that is done', () => {
+    // √(90 · 4) = 18.97 V is all there is of it.
+    const set: RepairAction = { do: 'set-gain', axle: 'both', outputV: 18.97 };
+    expect(harmsDoing(bike, { do: 'select-profile', level: 'full' }, set)).toEqual([]);
+  });
+  it('with a rear that is switched on at full level into an amplifier that was set for the lowered one', () => {
+    const off = withUnit(bike, { rearOn: false, profile: shapeOf(bike.rig, 'unaltered') });
+    const front = withAmp(off, ({ gainRatio }) => ({ gainRatio: { ...gainRatio, front: gainRatio.front / 6 } }));
+    expect(harmsDoing(front, { do: 'select-profile', rear: 'on' })).toEqual(['full-into-lowered']);
+    expect(harmsDoing(front, { do: 'select-profile', rear: 'on', level: 'lowered', boost: 'none' })).toEqual([]);
+    const onUnit = withUnit(healthyWorld(ON_UNIT), { rearOn: false });
+    expect(harmsDoing(onUnit, { do: 'select-profile', rear: 'on' })).toEqual([]);
+  });
+  it('not with the unaltered level into an amplifier that needs it', () => {
+    const made = healthyWorld(FOR_UNALTERED);
+    const starved = withUnit(made, { profile: shapeOf(made.rig, 'amplified-same') });
+    expect(harmsDoing(starved, { do: 'select-profile', level: 'full', boost: 'as-delivered' })).toEqual([]);
+  });
+  it('with a gain set to 90 W on an amplifier of 40 W', () => {
+    const low = withAmp(healthyWorld({ ...ON_AMP, amps: [{ ...AMP, powerW: 40 }] }), {
+      gainRatio: { front: 1, rear: 0.1 },
+    });
+    const set = (outputV: number) => harmsDoing(low, { do: 'set-gain', axle: 'rear', outputV });
+    // √(90 · 4) = 18.97 V where √(40 · 4) = 12.65 V is all there is.
+    expect(set(18.97)).toEqual(['clips-by-gain']);
+    expect(set(12.65)).toEqual([]);
+  });
+  it('not with a gain that is turned down, however high it still is', () => {
+    const high = withAmp(bike, ({ gainRatio }) => ({
+      gainRatio: { front: gainRatio.front, rear: 10 * gainRatio.rear },
+    }));
+    expect(harmsDoing(high, { do: 'set-gain', axle: 'rear', outputV: 40 })).toEqual([]);
+  });
+  it('when a wire of an output is joined to ground, and not when damp lies on it', () => {
+    const joined = withRuns(bike, ['rear-left'], { toFrame: { ohm: 0.1 } });
+    const grounded = withUnit(bike, ({ toGround }) => ({ toGround: { ...toGround, 'front-left': { ohm: 0.1 } } }));
+    expect(ids(bike, joined)).toEqual(['output-on-ground']);
+    expect(ids(bike, grounded)).toEqual(['output-on-ground']);
+    expect(ids(joined, bike)).toEqual([]);
+    expect(ids(bike, withRuns(bike, ['rear-left'], { toFrame: { ohm: 2000 } }))).toEqual([]);
+  });
+  it('when a fuse that is too large holds on a lead that lies on the frame', () => {
+    const chafed = withAmp(bike, { fuseOpen: true, leadToFrame: { ohm: 0.05 } });
+    expect(harmsDoing(chafed, { do: 'renew-fuse', fuse: 'main', ratedA: 300 })).toEqual([
+      'fuse-above-lead',
+      'lead-live-on-frame',
+    ]);
+    expect(harmsDoing(chafed, { do: 'renew-fuse', fuse: 'main' })).toEqual([]);
+  });
+  it('when the remote wire of a switched amplifier goes to a feed that never does', () => {
+    expect(ids(bike, withAmp(bike, { remoteSource: 'permanent' }))).toEqual(['remote-always-live']);
+    expect(ids(withAmp(bike, { remoteSource: 'permanent' }), bike)).toEqual([]);
+  });
+  it('in ways that are all told apart, each in a sentence', () => {
+    expect(new Set(HARMS.map(({ id }) => id)).size).toBe(HARMS.length);
+    for (const { says } of HARMS) expect(says).toMatch(/^[A-Z].*\.$/);
+  });
+});
