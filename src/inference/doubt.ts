@@ -26,9 +26,14 @@ const without = ({ observations, repairs }: Knowledge, one: Observation): Knowle
   repairs,
 });
 
-/** The answers without any one of which a cause would not lead by itself, the one it hangs on most first. */
-export const hangsOn = (model: Model, known: Knowledge, cause: string): readonly Observation[] =>
-  known.observations
+/** The answers, of those named, without any one of which a cause would not lead by itself, the one it hangs on most first. */
+export const hangsOn = (
+  model: Model,
+  known: Knowledge,
+  cause: string,
+  among: readonly Observation[] = known.observations,
+): readonly Observation[] =>
+  among
     .filter((one) => says(model, one))
     .map((one) => ({ one, share: shareOf(model, posterior(model, without(known, one)), cause) }))
     .filter(({ share }) => share < PIVOTAL_SHARE)
@@ -49,8 +54,9 @@ export function doubts(model: Model, known: Knowledge, believed: Posterior): rea
     .filter(({ chance }) => chance < MISFIT_CHANCE)
     .toSorted((a, b) => a.chance - b.chance)
     .map(({ one }): Doubt => ({ step: one.step, because: 'misfit' }));
-  const pivotal = hangsOn(model, known, first.cause)
-    .filter((one) => one.trust === 'seen' && open.includes(one))
-    .map((one): Doubt => ({ step: one.step, because: 'pivotal' }));
+  const seen = open.filter(({ trust }) => trust === 'seen');
+  const pivotal = hangsOn(model, known, first.cause, seen).map(
+    (one): Doubt => ({ step: one.step, because: 'pivotal' }),
+  );
   return [...misfits, ...pivotal.filter(({ step }) => !misfits.some((misfit) => misfit.step === step))];
 }
