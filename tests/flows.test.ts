@@ -10,22 +10,24 @@ import { FAULT_FLOWS, type FaultFlow, FLOW_LIST, FLOWS } from '../src/case/flows
 import { CAUSES } from '../src/causes/all.ts';
 import { prove } from '../src/proof/prove.ts';
 import { loadStages } from '../src/proof/stages.ts';
+import { popRun } from '../src/steps/runs/pop-run.ts';
 import { faderCentre } from '../src/steps/settings/fader-centre.ts';
 import { rearControl } from '../src/steps/settings/rear-control.ts';
+import { about } from '../src/steps/subject.ts';
 import { lastChange } from '../src/steps/told/last-change.ts';
 import { makeTable } from '../src/survey/make-table.ts';
 import { lookOver } from '../src/survey/survey.ts';
 import { surveyOf } from '../src/survey/survey-of.ts';
 
 /*
- * All flows stand in one list. One more of three steps is put on it here, and nowhere else: it must turn up wherever flows
- * are taken.
+ * All flows stand in one list. One more of a few steps, one of them asked of two axles, is put on it here, and nowhere
+ * else: it must turn up wherever flows are taken.
  */
 
 const CONTROLS = ['fader-or-balance-off', 'rear-control-off'];
 const opening: Opening = { id: 'controls', title: 'A control', fitted: [], told: [lastChange] };
 const controls = flow(opening, {
-  look: [faderCentre, rearControl],
+  look: [faderCentre, rearControl, popRun, about(popRun, 'front')],
   measure: [],
   safe: [],
   causes: CONTROLS,
@@ -81,7 +83,13 @@ describe('a flow that is put on the list', () => {
   it('gets a table of its causes', () => {
     const { rows, steps } = tabled().table;
     expect(new Set(rows.map(({ cause }) => cause))).toEqual(new Set([...CONTROLS, 'unthought-sound']));
-    expect(Object.keys(steps).toSorted()).toEqual(['fader-centre', 'last-change', 'rear-control']);
+    expect(Object.keys(steps).toSorted()).toEqual([
+      'fader-centre',
+      'last-change',
+      'pop-run',
+      'pop-run@front',
+      'rear-control',
+    ]);
   });
 });
 

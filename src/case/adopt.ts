@@ -1,5 +1,6 @@
-import type { Answer, Step } from '../steps/step.ts';
+import { type Answer, inWords, type Step } from '../steps/step.ts';
 import { type AnyFlow, isStaged } from './any-flow.ts';
+import { bikeOf } from './change.ts';
 import type { Case, CaseEvent } from './events.ts';
 import { verdictNow } from './old-ids.ts';
 
@@ -39,7 +40,7 @@ export function adopt(flow: AnyFlow, it: Case): { readonly case: Case; readonly 
         const step = flow.steps.get(event.step);
         if (!step && i < handedOverAt) return event;
         if (!step) noSuchStep.push(event.step);
-        else if (!fits(step, event.answer)) noLongerAnswers.push(step.short);
+        else if (!fits(step, event.answer)) noLongerAnswers.push(inWords(step.short, { rig: bikeOf(it), facts: {} }));
         return step !== undefined && fits(step, event.answer) ? event : [];
       }
       case 'repair':

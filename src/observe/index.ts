@@ -205,7 +205,7 @@ export const OBSERVED: readonly string[] = Object.keys(SAYS);
  * @throws {RangeError} if no bike can answer the step.
  */
 export function observe(step: Step, bike: Ridden, situation: Situation, observer: Observer): Answer {
-  const say = (SAYS as Readonly<Record<string, Say>>)[step.id];
+  const say = (SAYS as Readonly<Record<string, Say>>)[step.about?.step ?? step.id];
   if (!say) throw new RangeError(`step must be one that a bike can answer, got ${step.id}`);
   return say({ step, found: bike, bike: asLeft(bike, situation), situation, observer });
 }

@@ -1,4 +1,5 @@
-import type { StepId } from '../steps/ids.ts';
+import type { Axle } from '../rig/corner.ts';
+import type { ConstantStepId } from '../steps/ids.ts';
 import type { Answer, Situation, Step } from '../steps/step.ts';
 import type { Meter } from '../world/meter.ts';
 import type { Ridden } from '../world/symptoms/index.ts';
@@ -24,7 +25,13 @@ export interface Asked {
 export type Say = (asked: Asked) => Answer;
 
 /** By step. */
-export type Says = Readonly<Partial<Record<StepId, Say>>>;
+export type Says = Readonly<Partial<Record<ConstantStepId, Say>>>;
+
+/** The axle that a step is about: the rear, where it names none. */
+export const axleAsked = ({ step: { about } }: Asked): Axle => {
+  const subject = about?.subject;
+  return subject === 'front' || subject === 'front-left' || subject === 'front-right' ? 'front' : 'rear';
+};
 
 export const CANNOT: Answer = { cannot: true };
 

@@ -1,9 +1,11 @@
-import type { Corner } from '../rig/corner.ts';
+import { CORNERS, type Corner } from '../rig/corner.ts';
+import { silentSpeaker } from '../steps/runs/silent-speaker.ts';
 import type { Moment, Place, Plug } from '../world/moment.ts';
 import type { Speaker } from '../world/state.ts';
 import type { Ridden } from '../world/symptoms/index.ts';
 import { ground } from '../world/test-points.ts';
 import { changed, lookAt, REAR } from './bike.ts';
+import type { Asked } from './observer.ts';
 import { ohmsAt, type Probes, probesAt } from './probes.ts';
 
 /* Readings in ohms: key off, plug apart, nothing that plays. */
@@ -24,9 +26,22 @@ export function ohmsOf(bike: Ridden, moment: Partial<Moment>, probes: Probes | n
 
 export const runOf = (bike: Ridden, corner: Corner) => ohmsOf(bike, dead(['runs']), probesAt(bike, RUN, corner));
 
-/** The rear corner whose run shows the most: the silent one, which is looked into. */
-export const silentRear = (bike: Ridden): Corner =>
-  REAR.reduce((worst, corner) => ((runOf(bike, corner) ?? 0) > (runOf(bike, worst) ?? 0) ? corner : worst));
+/** How far a run reads from what it reads on a sound bike, either way. */
+function offHealthy(bike: Ridden, corner: Corner): number {
+  const [ohm, soundOhm] = [runOf(bike, corner) ?? 0, runOf(bike.healthy(), corner) ?? 0];
+  return Math.abs(Math.log(Math.max(ohm, LEAST_OHM) / Math.max(soundOhm, LEAST_OHM)));
+}
+const LEAST_OHM = 1e-3;
+
+/** The rear corner whose run is furthest from healthy: the silent one, which is looked into. */
+const silentRear = (bike: Ridden): Corner =>
+  REAR.reduce((worst, corner) => (offHealthy(bike, corner) > offHealthy(bike, worst) ? corner : worst));
+
+/** The speaker that a step is about: its own, or the one that the answers call silent, else the one that a look finds. */
+export function cornerAsked({ step, bike, situation }: Asked): Corner {
+  const subject = step.about?.subject;
+  return CORNERS.find((corner) => corner === subject) ?? silentSpeaker(situation) ?? silentRear(bike);
+}
 
 /** One speaker with a wire off: its neighbours on the same channel are not seen. */
 export const oneSpeaker = (bike: Ridden, corner: Corner): Ridden =>

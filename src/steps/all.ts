@@ -71,6 +71,7 @@ import { wireToFrame } from './runs/wire-to-frame.ts';
 import { faderCentre } from './settings/fader-centre.ts';
 import { rearControl } from './settings/rear-control.ts';
 import type { Step } from './step.ts';
+import { eachOf } from './subject.ts';
 import { ampTerminals } from './supply/amp-terminals.ts';
 import { bodyFuse } from './supply/body-fuse.ts';
 import { copperLook } from './supply/copper-look.ts';
@@ -235,5 +236,7 @@ const CONSTANTS = {
 /** Every step by its id, for tools, tests and the proof. A page loads the steps of its own flow and no others. */
 export const ALL_STEPS: Readonly<Record<string, Step>> = {
   ...CONSTANTS,
-  ...Object.fromEntries(ofEachGroup.map((step) => [step.id, step])),
+  ...Object.fromEntries(
+    [...Object.values<Step>(CONSTANTS).flatMap(eachOf), ...ofEachGroup].map((step) => [step.id, step]),
+  ),
 };

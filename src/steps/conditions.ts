@@ -149,6 +149,15 @@ export const CONDITIONS = {
     undo: 'Key off, rear speaker plug home until it locks.',
     opens: true,
   },
+  'front-plug-apart': {
+    bike: 'Key off. Pull the plug that feeds the front speakers: at the amplifier, or else of the head unit.',
+    phone:
+      'Key off, then pull the plug that feeds the front speakers: at the amplifier, or else at the back of the radio.',
+    minutes: 1,
+    cautions: ['key-off', 'bridge', 'data'],
+    undo: 'Key off, front speaker plug home until it locks.',
+    opens: true,
+  },
   'lid-plug-apart': {
     bike: 'Key off. Open the plug of the lid or case.',
     phone: 'Key off, then open the plug of the lid or case.',

@@ -1,5 +1,6 @@
 import type { AMP_GROUPS, AmpGroup } from './plan/amp-groups.ts';
 import type { OutcomeOf } from './step.ts';
+import type { Subject } from './subject.ts';
 
 /** Every step that is one constant, by its id. Types only: whoever names a step in a condition does not load it. */
 interface Constants {
@@ -123,10 +124,22 @@ type OfGroups = OfEachGroup<'kind', ReturnType<typeof import('./plan/amp-kind.ts
   OfEachGroup<'signal', ReturnType<typeof import('./plan/amp-signal.ts').ampSignalStep>> &
   OfEachGroup<'needs', ReturnType<typeof import('./plan/amp-needs.ts').ampNeedsStep>>;
 
-export type ConstantStepId = keyof Constants;
-type Steps = Constants & OfGroups;
+/** Steps that can be asked of several things, by the keys of their other subjects. */
+type OfOthers<Id extends keyof Constants> = Constants[Id] extends {
+  readonly subjects: readonly [unknown, ...(infer Other extends Subject)[]];
+}
+  ? { readonly [Key in `${Id}@${Other}`]: Constants[Id] }
+  : Record<never, never>;
+type EachOf<Id extends keyof Constants> = (Id extends unknown ? (of: OfOthers<Id>) => void : never) extends (
+  of: infer All,
+) => void
+  ? All
+  : never;
 
-/** The id of a step. One that is misspelt does not compile. */
+export type ConstantStepId = keyof Constants;
+type Steps = Constants & OfGroups & EachOf<keyof Constants>;
+
+/** What the answers to a step go by: its id, with another subject than its first behind it. One that is misspelt does not compile. */
 export type StepId = keyof Steps;
 
 /** What may be known of a step that was asked: one of its outcomes, or that it could not be done. */

@@ -5,6 +5,7 @@ import type { CautionId } from './cautions.ts';
 import type { ConditionId } from './conditions.ts';
 import type { StepId } from './ids.ts';
 import type { Findings } from './outcome.ts';
+import type { About } from './subject.ts';
 import type { TestPoint } from './test-points.ts';
 
 export type ToneName = (typeof TONES)[number]['name'];
@@ -65,17 +66,26 @@ export const TOOL_NAMES: Readonly<Record<Tool, string>> = {
   'spare-fuse': 'a spare fuse',
 };
 
+/** Words that may hang on what is known: a silent speaker is called by its place once that is known. */
+export type Words = string | ((situation: Situation) => string);
+
+export const inWords = (words: Words, situation: Situation): string =>
+  typeof words === 'function' ? words(situation) : words;
+
 /** What is written on a step, whatever kind it is. Text that depends on the bike is a function of the situation. */
 interface Wording<O extends string> {
+  /** What its answers go by: its name, and the subject behind it where it is not about the first of its subjects. */
   readonly id: string;
+  /** What it is about, where a bike has several of it. */
+  readonly about?: About;
   /** Where on the bike, or in the conversation, it is done: the folder that it is in. */
   readonly place: Place;
   /** A few words for the terminal on the wire. */
-  readonly short: string;
+  readonly short: Words;
   /** The question, to a rider at the bike. */
-  readonly ask: string;
+  readonly ask: Words;
   /** The same, as said to a caller. */
-  readonly phone: string;
+  readonly phone: Words;
   readonly how: readonly string[] | ((situation: Situation) => readonly string[]);
   readonly why: string;
   readonly tool: Tool;

@@ -4,6 +4,7 @@ import { toLink } from '../../src/case/link.ts';
 import { ALL_STEPS } from '../../src/steps/all.ts';
 import type { Step } from '../../src/steps/step.ts';
 import { CHROMIUM_FLAGS } from '../../src/tools/chromium.ts';
+import { allWords, plainly } from '../steps/words.ts';
 
 /** A phone held upright, the smallest that the site is made for. */
 export const PHONE = { width: 360, height: 740 } as const;
@@ -86,12 +87,16 @@ export const stepNamed = (id: string): Step => {
   return step;
 };
 
+/** The heading of a question, as it is asked where nothing is known of its subject. */
+export const headingOf = (page: Page, id: string, how: { readonly exact?: boolean } = {}) =>
+  page.getByRole('heading', { name: plainly(stepNamed(id).ask), ...how });
+
 const heading = (page: Page) => page.locator('.open-step h1').first();
 /** The step that is open, or undefined at an end. */
 export async function openStep(page: Page): Promise<Step | undefined> {
   await flowIsAwake(page);
   const asked = (await heading(page).innerText()).trim();
-  return STEPS.find(({ ask }) => ask === asked);
+  return STEPS.find(({ ask }) => allWords(ask).includes(asked));
 }
 
 /** Answers the question that is open. */
@@ -134,9 +139,9 @@ export async function openByHand(page: Page, id: string): Promise<void> {
   await page.getByText('I already measured that').click();
   await page
     .locator('.out-of-turn')
-    .getByRole('button', { name: stepNamed(id).short, exact: true })
+    .getByRole('button', { name: plainly(stepNamed(id).short), exact: true })
     .click();
-  await page.getByRole('heading', { name: stepNamed(id).ask, exact: true }).waitFor();
+  await headingOf(page, id, { exact: true }).waitFor();
   await flowIsAwake(page);
 }
 

@@ -3,12 +3,12 @@ import { describe, expect, it } from 'vitest';
 import { FLOWS } from '../../src/case/flows.ts';
 import {
   answer,
+  headingOf,
   openByHand,
   openStep,
   REAR_OFF,
   read,
   rideOn,
-  stepNamed,
   tap,
   toTheRearPair,
   toTheVerdict,
@@ -93,7 +93,7 @@ describe('a measurement that is asked again', () => {
     const { page, close } = await atTheRearPair();
     await read(page, REAR_PAIRS);
     await tap(page, 'Start a new case');
-    await page.getByRole('heading', { name: stepNamed('unit-kind').ask }).waitFor();
+    await headingOf(page, 'unit-kind').waitFor();
     await openByHand(page, 'rear-pair');
     expect(await field(page, 'Front pair').inputValue()).toBe('');
     await close();
@@ -170,7 +170,7 @@ describe('readings that were typed half way', () => {
     expect(await field(page, 'Rear left pair').inputValue()).toBe('0.0');
     await read(page, REAR_PAIRS);
     await tap(page, 'Start a new case');
-    await page.getByRole('heading', { name: stepNamed('unit-kind').ask }).waitFor();
+    await headingOf(page, 'unit-kind').waitFor();
     await openByHand(page, 'rear-pair');
     expect(await field(page, 'Front pair').inputValue()).toBe('');
     expect(faults).toEqual([]);

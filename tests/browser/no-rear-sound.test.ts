@@ -4,6 +4,7 @@ import {
   answer,
   DESKTOP,
   flowIsAwake,
+  headingOf,
   openByHand,
   openStep,
   REAR_IS_OFF,
@@ -54,7 +55,7 @@ describe('a rider with dead rear speakers, at 360 px', () => {
     const rows = page.locator('.terminal');
     const before = await rows.allInnerTexts();
     await rows.filter({ hasText: 'Smallest AC digit' }).getByRole('button').click();
-    await page.getByRole('heading', { name: stepNamed('meter-digit').ask }).waitFor();
+    await headingOf(page, 'meter-digit').waitFor();
     expect(await rows.count()).toBe(before.length - 1);
     await answer(page, stepNamed('meter-digit'), '0.1');
     await expect.poll(() => rows.filter({ hasText: 'Rear pairs at the head unit' }).count()).toBe(0);
@@ -70,7 +71,7 @@ describe('a rider with dead rear speakers, at 360 px', () => {
   it('goes back with the button of the page and with that of the browser', async () => {
     const { page, close } = await visit('find/no-rear-sound/');
     await rideOn(page, REAR_OFF, 'rear-history');
-    const isOpen = (id: string) => page.getByRole('heading', { name: stepNamed(id).ask }).waitFor();
+    const isOpen = (id: string) => headingOf(page, id).waitFor();
     await tap(page, 'Never');
     const next = (await openStep(page))?.id ?? '';
     await tap(page, 'Back one step');
@@ -88,7 +89,7 @@ describe('a rider with dead rear speakers, at 360 px', () => {
     const { page, close } = await visit('find/no-rear-sound/');
     const asked = await rideOn(page, REAR_OFF, 'last-change');
     await page.reload();
-    await page.getByRole('heading', { name: stepNamed('last-change').ask }).waitFor();
+    await headingOf(page, 'last-change').waitFor();
     expect(await page.locator('.terminal').count()).toBe(asked.length);
     await close();
   });
@@ -134,7 +135,7 @@ describe('a rider with dead rear speakers, at 360 px', () => {
     const { page, close } = await visit('find/no-rear-sound/');
     await toTheVerdict(page);
     await tap(page, 'Start a new case');
-    await page.getByRole('heading', { name: stepNamed('unit-kind').ask }).waitFor();
+    await headingOf(page, 'unit-kind').waitFor();
     await page.reload();
     await tap(page, 'Open my earlier case again');
     await page.getByRole('heading', { name: REAR_IS_OFF }).waitFor();
@@ -263,7 +264,7 @@ describe('an answer out of turn', () => {
     await tap(page, 'Back to the question that was open');
     await openByHand(page, 'delivered-with');
     await answer(page, stepNamed('delivered-with'), 'two');
-    await page.getByRole('heading', { name: stepNamed('unit-kind').ask }).waitFor();
+    await headingOf(page, 'unit-kind').waitFor();
     expect(await page.locator('.terminal').innerText()).toContain('front speakers only');
     await close();
   });
@@ -315,12 +316,12 @@ describe('the three seats', () => {
     await page.getByRole('combobox', { name: 'Where you are' }).selectOption('On the phone');
     await page.getByRole('heading', { level: 1 }).click();
     await page.keyboard.press('1');
-    await page.getByRole('heading', { name: stepNamed('rear-drive').ask }).waitFor();
+    await headingOf(page, 'rear-drive').waitFor();
     await page.locator('.open-step div[inert]').waitFor({ state: 'detached' });
     await page.keyboard.press('0');
     await page.getByText('We go on as if there were none.').waitFor();
     await page.keyboard.press('0');
-    await page.getByRole('heading', { name: stepNamed('rear-drive').ask }).waitFor({ state: 'detached' });
+    await headingOf(page, 'rear-drive').waitFor({ state: 'detached' });
     expect(await page.locator('.terminal').allInnerTexts()).toEqual([
       expect.stringContaining('factory'),
       expect.stringContaining('not known'),
@@ -338,9 +339,9 @@ describe('my bike', () => {
       localStorage.setItem('sidestand.bike', JSON.stringify({ rearFedBy: 'unit', amps: [], rearRatedOhm: 2 })),
     );
     await page.reload();
-    await page.getByRole('heading', { name: stepNamed('rear-drive').ask }).waitFor();
+    await headingOf(page, 'rear-drive').waitFor();
     await tap(page, 'Work it out for my bike as it is saved now');
-    await page.getByRole('heading', { name: stepNamed('rear-drive').ask }).waitFor({ state: 'detached' });
+    await headingOf(page, 'rear-drive').waitFor({ state: 'detached' });
     await expect
       .poll(() => page.locator('.terminal').first().innerText())
       .toMatch(/From “My bike”[\s\S]*rear driven by: the head unit; rear speaker, rated: 2 Ω/);

@@ -6,15 +6,19 @@ import type { Rig } from '../../src/rig/rig.ts';
 import { ALL_STEPS } from '../../src/steps/all.ts';
 import { outcomeOf, usable, valuesIn } from '../../src/steps/outcome.ts';
 import type { Facts, ReadingStep, Step } from '../../src/steps/step.ts';
+import { eachOf } from '../../src/steps/subject.ts';
+import { withSpeakers } from '../../src/world/change.ts';
 import { FAULTS, keyOf, severityAt } from '../../src/world/faults/index.ts';
-import { healthyWorld } from '../../src/world/healthy.ts';
+import { healthyWorld, OPEN } from '../../src/world/healthy.ts';
 import { BASIC_METER, EXACT_METER, GOOD_METER, type Meter } from '../../src/world/meter.ts';
 import { COMPLAINTS, type Ridden, ridden, whenAmpGoesOff } from '../../src/world/symptoms/index.ts';
 import { usualRig } from '../world/bikes.ts';
 import { seeded } from './compare.ts';
 import { TWENTY_RIGS } from './rigs.ts';
 
-const STEPS: ReadonlyMap<string, Step> = new Map(OBSERVED.map((id) => [id, stepOf(id)] as const));
+const STEPS: ReadonlyMap<string, Step> = new Map(
+  OBSERVED.flatMap((id) => eachOf(stepOf(id)).map((step) => [step.id, step] as const)),
+);
 function stepOf(id: string): Step {
   const step = ALL_STEPS[id];
   if (!step) throw new Error(`no such step: ${id}`);
@@ -49,6 +53,30 @@ const withFault = (key: string, rig: Rig = FRAME, share = 0.5): Ridden => {
   if (!fault) throw new Error(`no such fault: ${key}`);
   return ridden(fault.apply(healthyWorld(rig), severityAt(fault, share)));
 };
+
+describe('what a step is about', () => {
+  const frontLeft = ridden(withSpeakers(healthyWorld(FRAME), ['front-left'], { braid: OPEN }));
+  it('is where somebody looks: at the corner or the axle that it names', () => {
+    expect(said('coil-ohms@front-left', frontLeft)).toBe('open');
+    expect(said('coil-ohms@front-right', frontLeft)).toBe('ok');
+    expect(said('coil-ohms', frontLeft)).toBe('ok');
+    expect([said('run-ohms@front', frontLeft), said('run-ohms', frontLeft)]).toEqual(['open', 'ok']);
+    expect([said('pop-run@front', frontLeft), said('pop-run', frontLeft)]).toEqual(['dead', 'moves']);
+    expect(said('pop-speaker@front-left', frontLeft)).toBe('dead');
+  });
+  it('is the side that the answers call silent, where the step leaves it open', () => {
+    const right = ridden(withSpeakers(healthyWorld(FRAME), ['rear-right'], { braid: OPEN }));
+    expect(said('coil-ohms', right)).toBe('open');
+    expect(said('coil-ohms', right, { 'which-silent': { option: 'left' } })).toBe('ok');
+    expect(said('coil-ohms', right, { 'which-silent': { option: 'left' }, 'run-ohms': ask('run-ohms', right) })).toBe(
+      'open',
+    );
+  });
+  it('is the speaker whose run is furthest from healthy, where nobody said anything', () => {
+    const burnt = ridden(withSpeakers(healthyWorld(FRAME), ['rear-right'], { coilOhm: 0.2 }));
+    expect(said('coil-ohms', burnt)).toBe('low');
+  });
+});
 
 describe('observe', () => {
   it('refuses a step that no bike can answer, by name', () => {

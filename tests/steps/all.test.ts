@@ -5,6 +5,7 @@ import { OBSERVED } from '../../src/observe/index.ts';
 import { ALL_STEPS } from '../../src/steps/all.ts';
 import { AMP_GROUPS } from '../../src/steps/plan/amp-groups.ts';
 import type { Step } from '../../src/steps/step.ts';
+import { eachOf } from '../../src/steps/subject.ts';
 
 const filesOf = (root: string): readonly string[] =>
   readdirSync(root, { recursive: true, encoding: 'utf8' })
@@ -16,7 +17,7 @@ const isStep = (it: unknown): it is Step => typeof it === 'object' && it !== nul
 async function stepsIn(file: string): Promise<readonly Step[]> {
   const names: Record<string, unknown> = await import(posix.join('../../src/steps', file));
   return Object.entries(names).flatMap(([name, it]) => {
-    if (isStep(it)) return [it];
+    if (isStep(it)) return eachOf(it);
     return /^amp.*Step$/.test(name) && typeof it === 'function'
       ? Object.keys(AMP_GROUPS).map((group) => it(group))
       : [];
@@ -29,7 +30,8 @@ describe('the folders of the steps', () => {
     for (const file of FILES) {
       const steps = await stepsIn(file);
       if (steps.length > 0) expect(steps[0]?.id, file).toBe(basename(file, '.ts'));
-      expect([0, 1, Object.keys(AMP_GROUPS).length], file).toContain(steps.length);
+      const names = new Set(steps.map(({ about, id }) => about?.step ?? id));
+      expect([0, 1, Object.keys(AMP_GROUPS).length], file).toContain(names.size);
     }
   });
   it('hold no step that is missing among all steps, and all steps are there under their own name', async () => {

@@ -3,6 +3,7 @@ import { ALL_STEPS } from '../../src/steps/all.ts';
 import { CONDITIONS, type ConditionId, conditionOf, standTogether, toDo, undoOf } from '../../src/steps/conditions.ts';
 import type { Step } from '../../src/steps/step.ts';
 import { on } from './situation.ts';
+import { plainly } from './words.ts';
 
 const IDS = Object.keys(CONDITIONS) as ConditionId[];
 const STEPS = Object.values(ALL_STEPS);
@@ -12,7 +13,9 @@ const words = (text: string) => text.split(/\s+/).filter((word) => /[\p{L}\d]/u.
 
 /** Everything that a step tells somebody to do. */
 const told = (step: Step): string =>
-  [step.ask, step.phone, ...(typeof step.how === 'function' ? step.how(ANY_BIKE) : step.how)].join(' ');
+  [plainly(step.ask), plainly(step.phone), ...(typeof step.how === 'function' ? step.how(ANY_BIKE) : step.how)].join(
+    ' ',
+  );
 
 describe.each(IDS)('the condition %s', (id) => {
   const { bike, phone, minutes, opens, cautions } = conditionOf(id);

@@ -16,6 +16,11 @@ describe('a step that a condition names', () => {
     expect(NONE.outcome('amp-lamp')).toBeUndefined();
     // @ts-expect-error no step has this name
     expect(NONE.values('rear-pairs')).toEqual({});
+    // @ts-expect-error this step is not asked of an axle
+    expect(is(NONE, 'coil-ohms@front', 'open')).toBe(false);
+    // @ts-expect-error about its first subject it goes by its id alone
+    expect(NONE.outcome('coil-ohms@silent')).toBeUndefined();
+    expectTypeOf<'coil-ohms@front-left'>().toExtend<StepId>();
     expectTypeOf<'amp-rear-kind'>().toExtend<StepId>();
   });
   it('does not compile with an outcome of another step', () => {

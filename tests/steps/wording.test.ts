@@ -9,9 +9,10 @@ import { EXAMPLE_RIGS } from '../../src/rig/examples.ts';
 import { ALL_STEPS } from '../../src/steps/all.ts';
 import { CAUTIONS } from '../../src/steps/cautions.ts';
 import { conditionOf } from '../../src/steps/conditions.ts';
-import { EVERY_PART, type Step, TOOL_NAMES } from '../../src/steps/step.ts';
+import { EVERY_PART, inWords, type Step, TOOL_NAMES } from '../../src/steps/step.ts';
 import { TEST_POINTS } from '../../src/steps/test-points.ts';
 import { type Digit, on } from './situation.ts';
+import { allWords, plainly, TOLD } from './words.ts';
 
 const FLOWS = [noRearSound, ampWontTurnOn, isAReflashNeeded, whatIsInTheHeadUnit];
 const STEPS: ReadonlyMap<string, Step> = new Map(Object.entries(ALL_STEPS));
@@ -27,7 +28,11 @@ function textsOf(step: Step): readonly string[] {
   const readings =
     step.kind === 'reading' ? Object.values(step.readings).flatMap(({ label, impossible }) => [label, impossible]) : [];
   const healthy = step.kind === 'reading' ? SITUATIONS.map((s) => step.healthy({}, s)) : [];
-  const rest = [step.short, step.ask, step.phone, step.why, ...(step.ifCannot === undefined ? [] : [step.ifCannot])];
+  const rest = [
+    ...[step.short, step.ask, step.phone].flatMap(allWords),
+    step.why,
+    ...(step.ifCannot === undefined ? [] : [step.ifCannot]),
+  ];
   return [...new Set([...rest, ...how, ...Object.values<string>(step.outcomes), ...options, ...readings, ...healthy])];
 }
 const sentencesOf = (text: string) => text.split(/(?<=[.?!:…])\s+/);
@@ -42,19 +47,24 @@ describe('the steps of all flows', () => {
     expect(STEPS.size).toBeGreaterThan(100);
   });
   it('have names that can stand in a link', () => {
-    for (const id of STEPS.keys()) expect(id).toMatch(/^[a-z0-9]+(-[a-z0-9]+)*$/);
+    for (const id of STEPS.keys()) expect(id).toMatch(/^[a-z0-9]+(-[a-z0-9]+)*(@[a-z]+(-[a-z]+)*)?$/);
   });
   it.each(FLOWS)('are called differently on the wire of $id', (flow) => {
-    const shorts = [...flow.steps.values()].map(({ short }) => short);
-    expect(new Set(shorts).size).toBe(shorts.length);
+    for (const told of TOLD) {
+      const shorts = [...flow.steps.values()].map(({ short }) => inWords(short, told));
+      expect(new Set(shorts).size).toBe(shorts.length);
+    }
   });
 });
 
 describe.each(steps)('%s', (id, step) => {
   it('asks one question at the bike and another wording of it on the phone, and says how and why', () => {
-    expect(step.ask).toMatch(/\?$/);
-    expect(step.phone).not.toBe('');
-    expect(step.phone).not.toBe(step.ask);
+    for (const told of TOLD) {
+      const [ask, phone] = [inWords(step.ask, told), inWords(step.phone, told)];
+      expect(ask).toMatch(/\?$/);
+      expect(phone).not.toBe('');
+      expect(phone).not.toBe(ask);
+    }
     for (const situation of SITUATIONS) {
       expect((typeof step.how === 'function' ? step.how(situation) : step.how).length).toBeGreaterThan(0);
     }
@@ -129,7 +139,9 @@ describe('the cautions of a step', () => {
   });
   it('ask for a dead circuit wherever ohms are read', () => {
     const ids = where((s) => s.kind === 'reading' && Object.values(s.readings).some(({ unit }) => unit === 'Ω'));
-    expect(ids.toSorted()).toEqual(['amp-runs', 'amp-wires-to-frame', 'coil-ohms', 'run-ohms', 'wire-to-frame']);
+    const names = new Set(ids.map((id) => STEPS.get(id)?.about?.step ?? id));
+    const expected = ['amp-runs', 'amp-wires-to-frame', 'coil-ohms', 'run-ohms', 'wire-to-frame'];
+    expect([...names].toSorted()).toEqual(expected);
     expect(without('ohms-dead', [...ids, 'run-split'])).toEqual([]);
   });
   it('warn of the tone wherever one is played, and of the top of the scale at the loudest step', () => {
@@ -139,7 +151,7 @@ describe('the cautions of a step', () => {
     expect(without('full-tone', ['top-step'])).toEqual([]);
   });
   it('keep a running engine outdoors', () => {
-    const ids = where((s) => /engine (on|idling)/i.test(s.ask + s.phone));
+    const ids = where((s) => /engine (on|idling)/i.test(plainly(s.ask) + plainly(s.phone)));
     expect(ids).toEqual(['tones-running']);
     expect(without('outdoors', ids)).toEqual([]);
   });
@@ -206,7 +218,7 @@ describe('the cautions of a step', () => {
 
 /* A caller hears the spoken line and nothing else. Harm that the trade knows, from memory. */
 describe('the spoken line of a step', () => {
-  const phoneOf = (id: string) => STEPS.get(id)?.phone ?? '';
+  const phoneOf = (id: string) => plainly(STEPS.get(id)?.phone ?? '');
   it.each(['lid-check', 'swap-outputs', 'swap-inputs', 'input-plug', 'body-fuse', 'one-by-one', 'spare-fuse'])(
     'says key off in %s, before a plug or a fuse goes in or out',
     (id) => expect(phoneOf(id)).toMatch(/key off/i),

@@ -1,5 +1,5 @@
 import type { Moved } from '../../inference/evidence.ts';
-import type { Step } from '../../steps/step.ts';
+import { inWords, type Step } from '../../steps/step.ts';
 import { knownOf, withUnit } from '../flow/said.ts';
 import type { FaultView } from './view.ts';
 
@@ -46,7 +46,7 @@ export function Answers({ view, answers, onReopen }: Props) {
                   onReopen(step);
                 }}
               >
-                {step.short}
+                {inWords(step.short, standing)}
               </a>
               : {withUnit(knownOf(step, standing))}
             </li>

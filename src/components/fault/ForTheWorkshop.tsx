@@ -1,4 +1,4 @@
-import type { Step } from '../../steps/step.ts';
+import { inWords, type Step } from '../../steps/step.ts';
 import { Answers, strongest } from './Evidence.tsx';
 import type { FaultView } from './view.ts';
 
@@ -41,7 +41,7 @@ export function ForTheWorkshop({ view, causes, title, onReopen }: Props) {
           <p>To be measured first:</p>
           <ol>
             {first.map((step) => (
-              <li key={step.id}>{step.ask}</li>
+              <li key={step.id}>{inWords(step.ask, standing)}</li>
             ))}
           </ol>
         </>

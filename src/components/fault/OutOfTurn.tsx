@@ -1,5 +1,5 @@
 import { outcomeNamed } from '../../steps/outcome.ts';
-import type { Step } from '../../steps/step.ts';
+import { inWords, type Step } from '../../steps/step.ts';
 import type { FaultView } from './view.ts';
 
 /** The steps that make sense now and are not answered: any of them may have been done before the page asked. */
@@ -28,7 +28,7 @@ export function OutOfTurn({ view, now, onOpen }: Props) {
         {steps.map((step) => (
           <li key={step.id}>
             <button type="button" class="plain" onClick={() => onOpen(step)}>
-              {step.short}
+              {inWords(step.short, view.standing)}
             </button>
           </li>
         ))}

@@ -1,6 +1,7 @@
 import { useEffect, useState } from 'preact/hooks';
 import type { Moved } from '../../inference/evidence.ts';
 import { outcomeNamed } from '../../steps/outcome.ts';
+import { inWords } from '../../steps/step.ts';
 import { strongest } from './Evidence.tsx';
 import { ShareBar } from './ShareBar.tsx';
 import { shareInWords } from './shares.ts';
@@ -14,7 +15,7 @@ const MOVED_BY = 2;
 function inBrief({ flow, standing }: FaultView, id: string): string | undefined {
   const step = flow.steps.get(id);
   const outcome = outcomeNamed(standing.findings, id) ?? '';
-  return step && `${step.short}: ${step.outcomes[outcome] ?? outcome}`;
+  return step && `${inWords(step.short, standing)}: ${step.outcomes[outcome] ?? outcome}`;
 }
 
 function Because({ view, answers }: { readonly view: FaultView; readonly answers: readonly Moved[] }) {

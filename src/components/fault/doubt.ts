@@ -1,7 +1,7 @@
 import type { Doubt } from '../../inference/doubt.ts';
 import { chanceOf } from '../../inference/posterior.ts';
 import { outcomeNamed } from '../../steps/outcome.ts';
-import type { Step } from '../../steps/step.ts';
+import { inWords, type Step } from '../../steps/step.ts';
 import { knownOf } from '../flow/said.ts';
 import { type FaultView, UNTHOUGHT } from './view.ts';
 
@@ -21,7 +21,7 @@ const LOOK_ONCE_MORE = 'Look once more, another way if you can.';
 
 /** Why a question is asked once more: what does not fit, or that all hangs on it. Nobody is said to have been wrong. */
 export function doubtInWords(view: FaultView, step: Step, because: Doubt['because']): string {
-  const given = `“${step.short}: ${knownOf(step, view.standing)}”`;
+  const given = `“${inWords(step.short, view.standing)}: ${knownOf(step, view.standing)}”`;
   if (outcomeNamed(view.standing.findings, step.id) === 'cured') return UNDO_AND_REDO;
   if (because === 'pivotal')
     return `Everything rests on this answer: ${given}. Take it once more, another way if you can.`;

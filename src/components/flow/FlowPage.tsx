@@ -161,7 +161,13 @@ export function FlowPage({ opening, stand, root, load, links, goesOnIn }: FlowPa
           {terminals.length > 0 && <p class="hint">Tap an answer to give it again.</p>}
         </li>
         <Notices session={session} />
-        <Wire known={fromMyBike(flow, standing)} root={root} terminals={terminals} onReopen={reopen} />
+        <Wire
+          known={fromMyBike(flow, standing)}
+          root={root}
+          terminals={terminals}
+          situation={standing}
+          onReopen={reopen}
+        />
         <li class="open-step" ref={place}>
           {repaired?.type === 'repair' && asked && (
             <p class="notice" role="status">

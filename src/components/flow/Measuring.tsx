@@ -1,6 +1,6 @@
 import { useState } from 'preact/hooks';
 import type { Seat } from '../../browser/seat.ts';
-import type { Answer, ReadingStep, Situation } from '../../steps/step.ts';
+import { type Answer, inWords, type ReadingStep, type Situation } from '../../steps/step.ts';
 import { Tones } from '../tones/Tones.tsx';
 import { PathDrawing } from './PathDrawing.tsx';
 import { probesOf } from './probes.ts';
@@ -26,14 +26,15 @@ interface Props {
 /** The field of the volume step, among the readings that were typed and not sent. */
 const VOLUME = 'volume step';
 
-const volumeNote = (step: ReadingStep) => `${step.short}, volume step: `;
+const volumeNote = (short: string) => `${short}, volume step: `;
 
 /** What a measurement needs on the screen: its tones, the drawing with the points of the reading in hand, the fields. */
 export function Measuring({ root, seat, notes, onDraft, onAnswer, ...form }: Props) {
   const { step, situation } = form;
+  const short = inWords(step.short, situation);
   const [reached, setReached] = useState(Object.keys(step.readings)[0] ?? '');
   const reading = step.readings[reached];
-  const noted = notes.findLast((note) => note.startsWith(volumeNote(step)))?.slice(volumeNote(step).length) ?? '';
+  const noted = notes.findLast((note) => note.startsWith(volumeNote(short)))?.slice(volumeNote(short).length) ?? '';
   const [volume, setVolume] = useState(form.draft[VOLUME] ?? noted);
   const [draft, setDraft] = useState(form.draft);
   const keep = (name: string, text: string) => {
@@ -42,7 +43,7 @@ export function Measuring({ root, seat, notes, onDraft, onAnswer, ...form }: Pro
     onDraft(next);
   };
   const said = volume.trim();
-  const note = said === '' || said === noted ? undefined : volumeNote(step) + said;
+  const note = said === '' || said === noted ? undefined : volumeNote(short) + said;
   return (
     <>
       {step.tones && <ToneOf names={step.tones} folder={`${root}tones/`} folded={seat === 'phone'} />}
@@ -63,11 +64,7 @@ export function Measuring({ root, seat, notes, onDraft, onAnswer, ...form }: Pro
           />
         </p>
       )}
-      <PathDrawing
-        rig={situation.rig}
-        reading={reading?.label ?? step.short}
-        probes={probesOf(step, reading, situation)}
-      />
+      <PathDrawing rig={situation.rig} reading={reading?.label ?? short} probes={probesOf(step, reading, situation)} />
       <ReadingForm {...form} onReach={setReached} onType={keep} onAnswer={(answer) => onAnswer(answer, note)} />
     </>
   );

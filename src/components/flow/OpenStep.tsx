@@ -3,7 +3,7 @@ import type { Seat } from '../../browser/seat.ts';
 import { useNumberKeys } from '../../browser/use-number-keys.ts';
 import { offered } from '../../steps/outcome.ts';
 import type { Answer, Situation, Step } from '../../steps/step.ts';
-import { TOOL_NAMES } from '../../steps/step.ts';
+import { inWords, TOOL_NAMES } from '../../steps/step.ts';
 import { Cautions } from '../caution/Cautions.tsx';
 import { Before } from './Before.tsx';
 import { CannotAnswer } from './CannotAnswer.tsx';
@@ -138,7 +138,7 @@ export function OpenStep(props: Props) {
       )}
       <Say step={step} situation={situation} ready={ready} />
       <h1 tabIndex={-1} aria-describedby={doubt === undefined ? undefined : 'doubt'}>
-        {step.ask}
+        {inWords(step.ask, situation)}
       </h1>
       {!quick && (
         <p class="hint">

@@ -1,5 +1,5 @@
 import { offered } from '../../steps/outcome.ts';
-import type { Situation, Step } from '../../steps/step.ts';
+import { inWords, type Situation, type Step } from '../../steps/step.ts';
 import type { Ready } from './ready.ts';
 
 /** The answers as they are read out: every one that is offered, or the readings that are wanted. */
@@ -24,7 +24,7 @@ export function Say({ step, situation, ready: { phone } }: Props) {
     <div class="say seat-only-phone">
       <p class="hint">Say:</p>
       {phone.length > 0 && <p>{phone.join(' ')}</p>}
-      <p>{step.phone}</p>
+      <p>{inWords(step.phone, situation)}</p>
       <p>{answersIn(step, situation)}</p>
     </div>
   );

@@ -1,6 +1,6 @@
 import type { Standing, Terminal } from '../../case/standing.ts';
 import { outcomeNamed } from '../../steps/outcome.ts';
-import type { Step } from '../../steps/step.ts';
+import { inWords, type Situation, type Step } from '../../steps/step.ts';
 import { said } from './said.ts';
 
 /** What "my bike" knows and the flow therefore does not ask. */
@@ -10,7 +10,9 @@ export const fromMyBike = (
 ): readonly string[] =>
   [...steps.values()].flatMap((step) => {
     const known = step.kind === 'rig' && !facts[step.id] ? outcomeNamed(findings, step.id) : undefined;
-    return known === undefined ? [] : [`${step.short.toLowerCase()}: ${step.outcomes[known] ?? known}`];
+    return known === undefined
+      ? []
+      : [`${inWords(step.short, findings).toLowerCase()}: ${step.outcomes[known] ?? known}`];
   });
 
 interface Props {
@@ -18,11 +20,12 @@ interface Props {
   readonly known: readonly string[];
   readonly root: string;
   readonly terminals: readonly Terminal[];
+  readonly situation: Situation;
   readonly onReopen: (step: Step) => void;
 }
 
 /** The wire of what was answered, each a terminal: the whole row opens it again. */
-export function Wire({ known, root, terminals, onReopen }: Props) {
+export function Wire({ known, root, terminals, situation, onReopen }: Props) {
   return (
     <>
       {known.length > 0 && (
@@ -36,7 +39,8 @@ export function Wire({ known, root, terminals, onReopen }: Props) {
         <li class="terminal" id={`terminal-${terminal.step.id}`} key={terminal.step.id}>
           <button type="button" onClick={() => onReopen(terminal.step)}>
             <span class="sr-only">Answer again: </span>
-            <span class="terminal-what">{terminal.step.short}</span> <span class="terminal-said">{said(terminal)}</span>
+            <span class="terminal-what">{inWords(terminal.step.short, situation)}</span>{' '}
+            <span class="terminal-said">{said(terminal)}</span>
           </button>
         </li>
       ))}

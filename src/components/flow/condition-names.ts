@@ -20,6 +20,7 @@ export const CONDITION_NAMES: Readonly<Record<ConditionId, string>> = {
   'amp-outputs-off': 'speaker plugs off the amplifier',
   'rear-off-unit': 'rear speakers off the head unit',
   'rear-plug-apart': 'rear speaker plug apart',
+  'front-plug-apart': 'front speaker plug apart',
   'lid-plug-apart': 'lid plug apart',
   'grille-off': 'grille off',
   'signal-plug-out': 'signal plug off the amplifier',

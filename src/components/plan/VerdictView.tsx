@@ -4,7 +4,7 @@ import { assumedFor } from '../../causes/assumed.ts';
 import type { PlanRemedy, PlanVerdict } from '../../plan/verdict.ts';
 import { CAUTIONS } from '../../steps/cautions.ts';
 import { is } from '../../steps/outcome.ts';
-import type { Step } from '../../steps/step.ts';
+import { inWords, type Step } from '../../steps/step.ts';
 import { DontPayFor, DoThis, Numbers } from '../flow/FixParts.tsx';
 import { HowSure } from '../flow/HowSure.tsx';
 import { Lines } from '../flow/Lines.tsx';
@@ -37,7 +37,7 @@ function Evidence({ verdict, standing, onReopen }: Pick<Props, 'verdict' | 'stan
                 onReopen(terminal.step);
               }}
             >
-              {terminal.step.short}
+              {inWords(terminal.step.short, standing)}
             </a>
             : {withUnit(said(terminal, true))}
           </li>

@@ -1,13 +1,18 @@
+import { CORNERS } from '../../rig/corner.ts';
+import { silentSpeaker } from '../../steps/runs/silent-speaker.ts';
 import { REAR } from '../bike.ts';
 import { clicks, runClicks } from '../clicks.ts';
 import { CANNOT, option, type Say } from '../observer.ts';
 import { oneSpeaker } from '../ohms.ts';
 import { probesAt } from '../probes.ts';
 
-export const sayPopSpeaker: Say = ({ bike }) => {
-  if (bike.world.rig.rearFitted === 'no') return CANNOT;
-  const corner = REAR.find((one) => !runClicks(bike, one)) ?? REAR[0];
-  if (!corner) return CANNOT;
+export const sayPopSpeaker: Say = ({ step, bike, situation }) => {
+  const corner =
+    CORNERS.find((one) => one === step.about?.subject) ??
+    silentSpeaker(situation) ??
+    REAR.find((one) => !runClicks(bike, one)) ??
+    'rear-left';
+  if (!bike.fitted.includes(corner)) return CANNOT;
   const alone = oneSpeaker(bike, corner);
   const tabs = probesAt(alone, ['speaker-plus', 'speaker-minus'], corner);
   return option(clicks(alone, 'tabs', tabs) ? 'moves' : 'dead');

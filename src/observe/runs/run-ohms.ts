@@ -1,10 +1,11 @@
-import { REAR } from '../bike.ts';
+import { cornersOf } from '../../rig/corner.ts';
 import { hold } from '../hand.ts';
-import { CANNOT, type Say } from '../observer.ts';
+import { axleAsked, CANNOT, type Say } from '../observer.ts';
 import { runOf } from '../ohms.ts';
 
-export const sayRunOhms: Say = ({ bike, observer }) => {
-  const [left, right] = REAR.map((corner) => runOf(bike, corner));
+export const sayRunOhms: Say = (asked) => {
+  const { bike, observer } = asked;
+  const [left, right] = cornersOf(axleAsked(asked)).map((corner) => runOf(bike, corner));
   if (left == null || right == null) return CANNOT;
   const hand = hold(observer);
   const { leadsOhm } = observer.meter;

@@ -3,11 +3,12 @@ import { dockBike, dockLid } from '../../world/bike/nodes.ts';
 import type { Plug } from '../../world/moment.ts';
 import { driverOf } from '../../world/valued-rig.ts';
 import { CANNOT, option, type Say } from '../observer.ts';
-import { dead, ohmsOf, silentRear } from '../ohms.ts';
+import { cornerAsked, dead, ohmsOf } from '../ohms.ts';
 
-export const sayRunSplit: Say = ({ bike }) => {
+export const sayRunSplit: Say = (asked) => {
+  const { bike } = asked;
   if (bike.world.rig.rearFitted === 'no') return CANNOT;
-  const corner = silentRear(bike);
+  const corner = cornerAsked(asked);
   const where = driverOf(bike.world.rig, corner);
   const spot = (node: string) => ({ where, node, corner });
   const seen = (at: typeof dockLid, apart: readonly Plug[]) => {

@@ -1,39 +1,43 @@
 import { measurement, type ReadingStep } from '../step.ts';
+import { type OfEach, ofEach } from '../subject.ts';
 import { ohmReading } from './ohms.ts';
 
 const CLEAR_OHM = 100e3;
 
 const TOUCHING_OHM = 100;
 
-/** Whether any rear speaker wire touches the frame. */
-export const wireToFrame: ReadingStep<'clear' | 'shorted' | 'unclear'> = measurement({
-  place: 'runs',
-  id: 'wire-to-frame',
-  short: 'Speaker wires to the frame',
-  ask: 'Plug apart: what is the lowest reading from any rear speaker wire to the frame?',
-  phone:
-    'One probe on a bare bolt of the frame, the other on each wire in turn. What is the lowest number, or does it beep?',
-  how: [
-    'One probe on bright bare metal of the frame, the other on each of the four wires.',
-    'Move lids, steering and seat. Type the lowest reading. “OL” is the good one.',
-  ],
-  why: 'A speaker wire on the frame shorts half of a bridge output to ground. The output then protects itself, or dies.',
-  tool: 'meter',
-  minutes: 6,
-  conditions: ['key-off', 'rear-plug-apart', 'meter-on-ohms'],
-  observes: ['run'],
-  cautions: ['key-off'],
-  probes: { red: 'run-plus', black: 'frame' },
-  readings: { lowestOhm: ohmReading('Lowest of the four wires') },
-  bands: () => [
-    { label: 'touching', low: 0, high: TOUCHING_OHM, mood: 'bad' },
-    { label: 'unclear', low: TOUCHING_OHM, high: CLEAR_OHM, mood: 'unsure' },
-    { label: 'clear', low: CLEAR_OHM, high: Infinity, mood: 'good' },
-  ],
-  judge: (values) => {
-    const ohm = values['lowestOhm'] ?? Infinity;
-    return ohm < TOUCHING_OHM ? 'shorted' : ohm < CLEAR_OHM ? 'unclear' : 'clear';
-  },
-  healthy: () => 'Healthy is above 100 kΩ or OL on every wire. Below 100 Ω, or a beep, a wire touches.',
-  outcomes: { clear: 'clear of the frame', shorted: 'a wire touches the frame', unclear: 'unclear, perhaps damp' },
-});
+/** Whether any speaker wire of an axle touches the frame. */
+export const wireToFrame: OfEach<ReadingStep<'clear' | 'shorted' | 'unclear'>, 'rear', 'front'> = ofEach(
+  ['rear', 'front'],
+  (axle) =>
+    measurement({
+      place: 'runs',
+      id: 'wire-to-frame',
+      short: axle === 'rear' ? 'Speaker wires to the frame' : 'Front speaker wires to the frame',
+      ask: `Plug apart: what is the lowest reading from any ${axle} speaker wire to the frame?`,
+      phone: `One probe on a bare bolt of the frame, the other on each ${axle} speaker wire in turn. What is the lowest number, or does it beep?`,
+      how: [
+        'One probe on bright bare metal of the frame, the other on each of the four wires.',
+        `Move ${axle === 'rear' ? 'lids, steering and seat' : 'the steering and the fairing'}. Type the lowest reading. “OL” is the good one.`,
+      ],
+      why: 'A speaker wire on the frame shorts half of a bridge output to ground. The output then protects itself, or dies.',
+      tool: 'meter',
+      minutes: 6,
+      conditions: ['key-off', `${axle}-plug-apart`, 'meter-on-ohms'],
+      observes: ['run'],
+      cautions: ['key-off'],
+      probes: { red: 'run-plus', black: 'frame' },
+      readings: { lowestOhm: ohmReading('Lowest of the four wires') },
+      bands: () => [
+        { label: 'touching', low: 0, high: TOUCHING_OHM, mood: 'bad' },
+        { label: 'unclear', low: TOUCHING_OHM, high: CLEAR_OHM, mood: 'unsure' },
+        { label: 'clear', low: CLEAR_OHM, high: Infinity, mood: 'good' },
+      ],
+      judge: (values) => {
+        const ohm = values['lowestOhm'] ?? Infinity;
+        return ohm < TOUCHING_OHM ? 'shorted' : ohm < CLEAR_OHM ? 'unclear' : 'clear';
+      },
+      healthy: () => 'Healthy is above 100 kΩ or OL on every wire. Below 100 Ω, or a beep, a wire touches.',
+      outcomes: { clear: 'clear of the frame', shorted: 'a wire touches the frame', unclear: 'unclear, perhaps damp' },
+    }),
+);

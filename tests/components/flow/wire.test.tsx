@@ -14,7 +14,9 @@ const terminal: Terminal = {
 };
 
 describe('an answered row', () => {
-  const html = renderToString(<Wire known={[]} root="/" terminals={[terminal]} onReopen={() => undefined} />);
+  const html = renderToString(
+    <Wire known={[]} root="/" terminals={[terminal]} situation={{ rig: {}, facts: {} }} onReopen={() => undefined} />,
+  );
   it('is one button, whole, that opens the answer again', () => {
     expect(html.match(/<button/g)).toHaveLength(1);
     const inside = /<button[^>]*>(.*)<\/button><\/li>/.exec(html)?.[1] ?? '';

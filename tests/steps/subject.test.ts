@@ -1,0 +1,74 @@
+import { describe, expect, expectTypeOf, it } from 'vitest';
+import { EXAMPLE_RIGS } from '../../src/rig/examples.ts';
+import { coilOhms } from '../../src/steps/runs/coil-ohms.ts';
+import { runOhms } from '../../src/steps/runs/run-ohms.ts';
+import { inWords, type ReadingStep, type Situation } from '../../src/steps/step.ts';
+import { about, eachOf } from '../../src/steps/subject.ts';
+import { judged, on } from './situation.ts';
+
+const FRONT_LEFT = about(coilOhms, 'front-left');
+const asked = (step: { readonly ask: ReadingStep['ask'] }, situation: Situation) => inWords(step.ask, situation);
+const told = (option: string, rest: Situation['facts'] = {}): Situation => ({
+  rig: EXAMPLE_RIGS['frame-fairing'],
+  facts: { 'which-silent': { option }, ...rest },
+});
+
+describe('a step that can be asked of several things', () => {
+  it('is about the first of them by itself, and then goes by its id alone', () => {
+    expect(about(coilOhms, 'silent')).toBe(coilOhms);
+    expect(coilOhms.id).toBe('coil-ohms');
+  });
+  it('has answers of its own for each of the others, and is the same step whoever asks for it', () => {
+    expect(FRONT_LEFT.id).toBe('coil-ohms@front-left');
+    expect(FRONT_LEFT.about).toEqual({ step: 'coil-ohms', subject: 'front-left' });
+    expect(about(coilOhms, 'front-left')).toBe(FRONT_LEFT);
+    expect(new Set(eachOf(coilOhms).map(({ id }) => id)).size).toBe(5);
+    expectTypeOf(FRONT_LEFT.outcomes).toEqualTypeOf(coilOhms.outcomes);
+  });
+  it('is not asked of what it has no words for', () => {
+    // @ts-expect-error a coil is one speaker's, not an axle's
+    expect(() => about(coilOhms, 'front')).toThrow(
+      /^coil-ohms must be about one of silent, front-left, .*, got front$/,
+    );
+  });
+  it('is given under answers about the same thing', () => {
+    expect(about(runOhms, 'front').givenUnder).toEqual(['front-drive']);
+    expect(runOhms.givenUnder).toEqual(['rear-drive']);
+  });
+});
+
+describe('the silent speaker', () => {
+  const runs = (leftOhm: string, rightOhm: string) => ({
+    'run-ohms': { readings: { leadsOhm: '0.2', leftOhm, rightOhm } },
+  });
+  it('is called silent until somebody says which one it is, and then by its place', () => {
+    expect(asked(coilOhms, on({}))).toMatch(/^At the silent speaker itself/);
+    expect(asked(coilOhms, told('both'))).toMatch(/^At the silent speaker itself/);
+    expect(asked(coilOhms, told('left'))).toMatch(/^At the rear left speaker itself/);
+    expect(inWords(coilOhms.short, told('right'))).toBe('The coil by itself, rear right');
+  });
+  it('is the one whose run reads worse than the other, whatever was told', () => {
+    expect(asked(coilOhms, told('both', runs('OL', '3.8')))).toMatch(/rear left speaker/);
+    expect(asked(coilOhms, told('both', runs('3.8', '0.6')))).toMatch(/rear right speaker/);
+    expect(asked(coilOhms, told('left', runs('3.8', 'OL')))).toMatch(/rear right speaker/);
+    expect(asked(coilOhms, told('left', runs('OL', 'OL')))).toMatch(/rear left speaker/);
+  });
+  it('goes by its place wherever a step names the place', () =>
+    expect(asked(FRONT_LEFT, told('right'))).toMatch(/^At the front left speaker itself/));
+});
+
+/* A coil reads 0.7 to 0.95 of its rated ohms: common practice, no published source. */
+describe('the bands of a step', () => {
+  const rig = { frontRatedOhm: 2, rearRatedOhm: 8 } as const;
+  it('are those of the speaker that it is about', () => {
+    expect(judged(FRONT_LEFT, { leadsOhm: 0, coilOhm: 1.7 }, on(rig))).toBe('ok');
+    expect(judged(coilOhms, { leadsOhm: 0, coilOhm: 1.7 }, on(rig))).toBe('low');
+    expect(judged(FRONT_LEFT, { leadsOhm: 0, coilOhm: 6.5 }, on(rig))).toBe('unclear');
+    expect(judged(coilOhms, { leadsOhm: 0, coilOhm: 6.5 }, on(rig))).toBe('ok');
+  });
+  it('are those of the axle that it is about', () => {
+    const readings = { leadsOhm: 0, leftOhm: 1.8, rightOhm: 1.9 };
+    expect(judged(about(runOhms, 'front'), readings, on(rig))).toBe('ok');
+    expect(judged(runOhms, readings, on({ ...rig, rearPerChannel: 1, rearWiring: 'single' }))).toBe('low');
+  });
+});
