@@ -13,6 +13,12 @@ export const BRIDGE_LOSS_LOADED_V = 2.2;
 export const BRIDGE_LOSS_UNLOADED_V = 0.8;
 
 /**
+ * Volts of the loudest step of a flat, full output, whatever the supply: 14.2 V less 2.2 V, over √2. A supply below that
+ * cuts it off. Common practice, no published source: 18 W into 4 Ω, from memory.
+ */
+export const FULL_STEP_V = (14.2 - BRIDGE_LOSS_LOADED_V) / Math.SQRT2;
+
+/**
  * Volts across a load that takes a given power: U = √(P Z).
  *
  * Source: Joule's law; Lessons In Electric Circuits, DC vol., "Calculating electric power".

@@ -1,7 +1,7 @@
 import type { Corner } from '../rig/corner.ts';
 import { usable } from '../steps/outcome.ts';
 import type { Answer } from '../steps/step.ts';
-import { leastReferenceV } from '../steps/tools/ac-volts.ts';
+import { ASKED_RATIO, leastReferenceV } from '../steps/tools/ac-volts.ts';
 import type { Moment } from '../world/moment.ts';
 import { hold } from './hand.ts';
 import { type Asked, CANNOT } from './observer.ts';
@@ -15,9 +15,6 @@ export const UNIT_REAR = ['unit-rear-plus', 'unit-rear-minus'] as const;
 export const INPUT = ['amp-in-plus', 'amp-in-minus'] as const;
 
 export const OUTPUT = ['amp-out-plus', 'amp-out-minus'] as const;
-
-/** A little above the least that this meter can use, as the step asks for. */
-const ABOVE_LEAST_RATIO = 1.2;
 
 export const TONE = { toneHz: 400, apart: ['amp-outputs'] } as const satisfies Partial<Moment>;
 
@@ -45,7 +42,7 @@ export function atOneStep(
   const missing = Object.values(rest).some((other) => other === null);
   if (!pair || missing) return CANNOT;
   const hand = hold(observer);
-  for (const volumeRatio of stepsFrom(ABOVE_LEAST_RATIO * leastReferenceV(situation), (v) => readV(pair, v))) {
+  for (const volumeRatio of stepsFrom(ASKED_RATIO * leastReferenceV(situation), (v) => readV(pair, v))) {
     const typed = (at: Probes | null) => hand.typed('ac', at ? readV(at, volumeRatio) : 0);
     const others = Object.entries(rest).map(([reading, at]) => [reading, typed(at)]);
     const answer = { readings: { ...before, [name]: typed(pair), ...Object.fromEntries(others) } };

@@ -1,3 +1,4 @@
+import { QUIET_PEAK_DBFS } from '../sound/tone.ts';
 import { ORDINARY_VOLUME } from '../world/moment.ts';
 
 /** Steps of a volume control, in decibels under its end. From memory: two decibels a step, some thirty steps. */
@@ -18,6 +19,19 @@ export function stepsFrom(leastV: number, readV: (volumeRatio: number) => number
   // Below clipping volts are in proportion to the volume, so one reading tells where to begin.
   const guess = (ORDINARY_VOLUME * leastV) / ordinaryV;
   return VOLUME_STEPS.filter((step) => step >= guess * (1 - 1e-9));
+}
+
+/** What is left of a quiet tone at each step: 15 dB under a loud one. */
+const QUIET_RATIO = 10 ** (QUIET_PEAK_DBFS / 20);
+/** A step that reads so little of what is wanted is not near it. */
+const NEAR_RATIO = 0.6;
+
+/** The same steps with the quiet tones, or with the loud ones where those do not come near. */
+export function quietFirst(wantedV: number, readV: (volumeRatio: number) => number): readonly number[] {
+  const loudest = VOLUME_STEPS.at(-1) as number;
+  const quietV = (volumeRatio: number) => readV(QUIET_RATIO * volumeRatio);
+  if (quietV(loudest) < NEAR_RATIO * wantedV) return stepsNear(wantedV, readV);
+  return stepsNear(wantedV, quietV).map((step) => QUIET_RATIO * step);
 }
 
 /** The step at which something reads nearest to so many volts, and then the steps below it. */

@@ -1,17 +1,26 @@
 import { voltageRatio } from '../compute/decibel.ts';
 import { requirePositive, requireWithin } from '../compute/require.ts';
 
-/** All four tones have the same peak, full scale, so that two readings at one volume step compare outputs, not files. */
+/** The four loud tones have the same peak, full scale, so that two readings at one volume step compare outputs, not files. */
 export const TONE_PEAK_DBFS = 0;
+/**
+ * The peak of the four quiet ones, which are for ratios. Where a head unit lifts the bass before its volume control, a tone
+ * at full scale clips under the lift at every step; 15 dB leave room for 14.
+ */
+export const QUIET_PEAK_DBFS = -15;
 
 /** Long enough to read a meter after the fade, short enough not to cook a coil at a high step. */
 export const TONE_DURATION_S = 20;
 
 export const TONES = [
-  { name: '80hz', frequencyHz: 80, file: '80hz.wav' },
-  { name: '400hz', frequencyHz: 400, file: '400hz.wav' },
-  { name: '1khz', frequencyHz: 1000, file: '1khz.wav' },
-  { name: '4khz', frequencyHz: 4000, file: '4khz.wav' },
+  { name: '80hz', frequencyHz: 80, file: '80hz.wav', peakDbfs: TONE_PEAK_DBFS },
+  { name: '400hz', frequencyHz: 400, file: '400hz.wav', peakDbfs: TONE_PEAK_DBFS },
+  { name: '1khz', frequencyHz: 1000, file: '1khz.wav', peakDbfs: TONE_PEAK_DBFS },
+  { name: '4khz', frequencyHz: 4000, file: '4khz.wav', peakDbfs: TONE_PEAK_DBFS },
+  { name: 'quiet-80hz', frequencyHz: 80, file: 'quiet-80hz.wav', peakDbfs: QUIET_PEAK_DBFS },
+  { name: 'quiet-400hz', frequencyHz: 400, file: 'quiet-400hz.wav', peakDbfs: QUIET_PEAK_DBFS },
+  { name: 'quiet-1khz', frequencyHz: 1000, file: 'quiet-1khz.wav', peakDbfs: QUIET_PEAK_DBFS },
+  { name: 'quiet-4khz', frequencyHz: 4000, file: 'quiet-4khz.wav', peakDbfs: QUIET_PEAK_DBFS },
 ] as const;
 
 const FULL_SCALE = 32_767;

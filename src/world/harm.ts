@@ -1,11 +1,11 @@
 import { voltageRatio } from '../compute/decibel.ts';
 import { largestFuseA } from '../compute/fuse.ts';
 import { gainTargetV } from '../compute/gain.ts';
-import { BRIDGE_LOSS_UNLOADED_V, cleanOutputV } from '../compute/level.ts';
+import { BRIDGE_LOSS_UNLOADED_V, cleanOutputV, FULL_STEP_V } from '../compute/level.ts';
 import { awgSectionM2 } from '../compute/wire.ts';
 import { axleOf, CORNERS, type Corner } from '../rig/corner.ts';
 import { CLAD_RATIO } from './elements/wire.ts';
-import { COIL_RATIO, FULL_STEP_V } from './healthy.ts';
+import { COIL_RATIO } from './healthy.ts';
 import { togetherOhm } from './hear.ts';
 import { sound } from './repair/sound.ts';
 import { type Amp, isJoined, type World } from './state.ts';

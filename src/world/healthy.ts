@@ -2,7 +2,7 @@ import { voltageRatio } from '../compute/decibel.ts';
 import { gainTargetV } from '../compute/gain.ts';
 import { boostClipsAtV } from '../compute/headroom.ts';
 import { COIL_HIGHEST_RATIO, COIL_LOWEST_RATIO } from '../compute/impedance.ts';
-import { BRIDGE_LOSS_LOADED_V, BRIDGE_LOSS_UNLOADED_V, cleanOutputV, levelV, powerW } from '../compute/level.ts';
+import { BRIDGE_LOSS_UNLOADED_V, cleanOutputV, FULL_STEP_V, levelV, powerW } from '../compute/level.ts';
 import {
   AMPLIFIED_CHANGES_SHAPE,
   AMPLIFIED_SAME_SHAPE,
@@ -30,8 +30,6 @@ export const LUG: Contact = { ohm: SOUND_CONTACT_OHM / 2 };
 export const CLAMP: Contact = { ohm: SOUND_CONTACT_OHM / 5 };
 const SOUND_PAIR = { plus: SOUND, minus: SOUND };
 
-/** Volts of the loudest step of a flat, full output, whatever the bike: 8.49 V, 14.2 V less 2.2 V, over √2. */
-export const FULL_STEP_V = cleanOutputV({ supplyV: 14.2, lossV: BRIDGE_LOSS_LOADED_V });
 /** Inner ohms times capacity: 14 mΩ at 28 Ah. */
 const BATTERY_OHM_AH = 0.4;
 /** Ohms that a full battery shows to charging, times capacity: 3 A at 28 Ah and 14.2 V. */

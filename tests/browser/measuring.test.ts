@@ -202,7 +202,7 @@ describe('a tone', () => {
     await tap(page, 'Play 1000 Hz');
     await page.getByRole('button', { name: 'Stop 1000 Hz' }).waitFor();
     await page.getByRole('button', { name: 'Play 80 Hz' }).waitFor();
-    expect(await page.getByRole('link', { name: /^Download/ }).count()).toBe(4);
+    expect(await page.getByRole('link', { name: /^Download/ }).count()).toBe(8);
     await close();
   });
 });

@@ -23,7 +23,7 @@ describe('what the head unit gives', () => {
   });
   it('is 3.79 V and 3.59 W, a fifth, with a profile that is 7 dB lower', () => {
     const full = fullLevel({ supplyRunningV: 14.2, rearRatedOhm: 4 }, 'rear');
-    const left = lowered({ loweredByDb: 7 }, full);
+    const left = lowered({ loweredByDb: 7, rearRatedOhm: 4 }, 'rear');
     expectClose(left.levelV, 3.79, 1e-3);
     expectClose(left.powerW, 3.59, 1e-3);
     expectClose(left.powerW / full.powerW, 10 ** -0.7);
@@ -43,7 +43,7 @@ describe('what the head unit gives', () => {
         const rear = rig.rearWiring === 'series' ? count : 1 / count;
         const ohm = axle === 'front' ? (rig.frontRatedOhm ?? 4) : (rig.rearRatedOhm ?? 4) * rear;
         const full = fullLevel(rig, axle);
-        for (const { levelV, powerW } of [full, lowered(rig, full)]) expectClose(levelV ** 2 / ohm, powerW);
+        for (const { levelV, powerW } of [full, lowered(rig, axle)]) expectClose(levelV ** 2 / ohm, powerW);
       }),
     );
   });

@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { TONE_DURATION_S, TONE_PEAK_DBFS, TONES, toneWav } from '../../src/sound/tone.ts';
+import { QUIET_PEAK_DBFS, TONE_DURATION_S, TONE_PEAK_DBFS, TONES, toneWav } from '../../src/sound/tone.ts';
 import { evenly } from '../compute/evenly.ts';
 
 /** Reads the bytes as any player would, without a word from the module that wrote them. */
@@ -38,6 +38,8 @@ const RATE_HZ = 44_100;
 const steady = (samples: Int16Array) => samples.subarray(RATE_HZ / 2, RATE_HZ / 2 + RATE_HZ); // one second, past the fade
 const tone = { durationS: 2 };
 
+const LOUD = TONES.filter(({ peakDbfs }) => peakDbfs === TONE_PEAK_DBFS);
+
 describe('toneWav', () => {
   // RIFF and WAVE: Multimedia Programming Interface and Data Specifications 1.0 (1991), chapters 2 and 3.
   it('writes the header of a 16-bit mono WAVE file, little-endian', () => {
@@ -55,7 +57,7 @@ describe('toneWav', () => {
     expect(samples.length).toBe(2 * 44_100);
   });
 
-  describe.each(TONES)('the file $file', ({ frequencyHz }) => {
+  describe.each(LOUD)('the file $file', ({ frequencyHz }) => {
     const { samples } = read(toneWav({ frequencyHz, durationS: TONE_DURATION_S, peakDbfs: TONE_PEAK_DBFS }));
     it(`crosses zero ${frequencyHz} times a second on the way up`, () => {
       expect(Math.abs(crossingsHz(steady(samples), RATE_HZ) / frequencyHz - 1)).toBeLessThan(1e-5);
@@ -120,9 +122,24 @@ describe('toneWav', () => {
   });
 });
 
+/** 15 dB down is 10^(−15 / 20) = 0.178 of full scale, and 14 dB of boost, 5.01 times, leave it below 1 (definition of the decibel). */
+describe('a quiet tone', () => {
+  it.each(TONES.filter(({ peakDbfs }) => peakDbfs < 0))(
+    'of $frequencyHz Hz holds 0.178 of full scale',
+    ({ frequencyHz, peakDbfs }) => {
+      const { samples } = read(toneWav({ frequencyHz, durationS: 2, peakDbfs }));
+      expect(amplitudeRatio(steady(samples), frequencyHz, RATE_HZ)).toBeCloseTo(0.1778, 3);
+    },
+  );
+  it('has room for the whole boost of an unaltered profile', () => {
+    expect(10 ** ((QUIET_PEAK_DBFS + 14) / 20)).toBeLessThan(1);
+  });
+});
+
 describe('TONES', () => {
-  it('are the four a meter and an ear need, each named like its file', () => {
-    expect(TONES.map(({ frequencyHz }) => frequencyHz)).toEqual([80, 400, 1000, 4000]);
+  it('are the four a meter and an ear need, loud and quiet, each named like its file', () => {
+    expect(LOUD.map(({ frequencyHz }) => frequencyHz)).toEqual([80, 400, 1000, 4000]);
+    expect(TONES.slice(LOUD.length).map(({ frequencyHz }) => frequencyHz)).toEqual([80, 400, 1000, 4000]);
     for (const { name, file } of TONES) expect(file).toBe(`${name}.wav`);
   });
 });

@@ -113,7 +113,7 @@ describe('a meter that is too coarse for the signal', () => {
     expect(whyUnusable(rearPair, { frontV: 2.9, leftV: 0, rightV: 0 }, BASIC)).toEqual({
       reading: 'frontV',
       message:
-        'Too little for a meter that shows 0.1 V. Turn the volume up until this reads at least 3 V, then take all readings again.',
+        'Too little for a meter that shows 0.1 V. Turn the volume up until this reads 3.6 V or more, then take all readings again.',
     });
     expect(whyUnusable(rearPair, { frontV: 3, leftV: 0, rightV: 0 }, BASIC)).toBeNull();
   });

@@ -237,5 +237,5 @@ describe('the spoken line of a step', () => {
       /Key off, set it to wire\. The remote wire stays off\..* never to ground/,
     ));
   it('tells whoever has a meter that reads DC as AC to take another one', () =>
-    expect(phoneOf('meter-digit')).toMatch(/about 27\?.* another meter/));
+    expect(phoneOf('meter-digit')).toMatch(/swapped: about 27, either time\?.* another meter/));
 });

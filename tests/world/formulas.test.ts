@@ -14,7 +14,13 @@ import { gainRatio, gainTargetV } from '../../src/compute/gain.ts';
 import { HALF_SUPPLY_PAIR_DIFFERENCE_V, halfSupplyBandV } from '../../src/compute/half-supply.ts';
 import { boostClipsAtV } from '../../src/compute/headroom.ts';
 import { parallelOhm, runBandOhm, seriesOhm } from '../../src/compute/impedance.ts';
-import { BRIDGE_LOSS_LOADED_V, BRIDGE_LOSS_UNLOADED_V, cleanOutputV, powerW } from '../../src/compute/level.ts';
+import {
+  BRIDGE_LOSS_LOADED_V,
+  BRIDGE_LOSS_UNLOADED_V,
+  cleanOutputV,
+  FULL_STEP_V,
+  powerW,
+} from '../../src/compute/level.ts';
 import { AMPLIFIED_SAME_SHAPE, toneRatio, UNALTERED_SHAPE } from '../../src/compute/profile-response.ts';
 import { copperResistanceOhm, dropV } from '../../src/compute/wire.ts';
 import { CORNERS, type Corner } from '../../src/rig/corner.ts';
@@ -26,7 +32,7 @@ import { ampGainRatio } from '../../src/world/bike/drive.ts';
 import { ampIn, ampNodes } from '../../src/world/bike/nodes.ts';
 import { HUNTS_WITHIN_RATIO, MOST_PASSES, powerV, SETTLED_W } from '../../src/world/bike/operate.ts';
 import { AMP_IDLE_A } from '../../src/world/bike/power.ts';
-import { FULL_STEP_V, healthyWorld } from '../../src/world/healthy.ts';
+import { healthyWorld } from '../../src/world/healthy.ts';
 import { dcV, ohms } from '../../src/world/probe.ts';
 import { ground, spotOf } from '../../src/world/test-points.ts';
 import { driverOf } from '../../src/world/valued-rig.ts';

@@ -1,10 +1,8 @@
-import { voltageRatio } from '../../compute/decibel.ts';
 import { gainRatio } from '../../compute/gain.ts';
 import { formatQuantity } from '../../compute/quantity.ts';
 import { SIDES_APART_RATIO } from '../../compute/signal-path.ts';
 import type { Axle } from '../../rig/corner.ts';
-import { unloadedFullV } from '../../rig/levels.ts';
-import { estimate } from '../../rig/rig.ts';
+import { loweredV, unloadedFullV } from '../../rig/levels.ts';
 import type { CautionId } from '../../steps/cautions.ts';
 import type { Findings } from '../../steps/outcome.ts';
 import { gainFigures, gainTargets } from '../amp-load.ts';
@@ -26,7 +24,6 @@ const outputPerVolt = (f: Findings, loudestInputV: number): number =>
 function perVoltFigures(f: Findings, input: Input): readonly Figure[] {
   if (input === 'line') return [];
   const fullV = unloadedFullV(f.rig);
-  const loweredV = fullV * voltageRatio({ gainDb: -estimate(f.rig, 'loweredByDb').value });
   return [
     {
       id: 'output-per-volt-full',
@@ -37,7 +34,7 @@ function perVoltFigures(f: Findings, input: Input): readonly Figure[] {
     {
       id: 'output-per-volt-lowered',
       label: 'The same behind an amplified profile',
-      value: outputPerVolt(f, loweredV),
+      value: outputPerVolt(f, loweredV(f.rig).value),
       unit: 'V',
     },
   ];

@@ -50,7 +50,7 @@ function rearFigures(rig: Rig): readonly Figure[] {
   const after = fullLevel(rig, 'rear');
   return [
     ...levelFigures('rear', 'Rear output afterwards', after),
-    ...levelFigures('amplified', 'With an amplified profile instead', lowered(rig, after)),
+    ...levelFigures('amplified', 'With an amplified profile instead', lowered(rig, 'rear')),
     { id: 'lowered-by', label: 'That would be quieter by', value: estimate(rig, 'loweredByDb').value, unit: 'dB' },
   ];
 }

@@ -3,9 +3,14 @@ import { TONE_DURATION_S, TONES, toneWav } from '../../sound/tone.ts';
 
 /** The tones as files: computed at build time, so that what is played and what is said about it cannot differ. */
 export const getStaticPaths = (() =>
-  TONES.map(({ file, frequencyHz }) => ({ params: { file }, props: { frequencyHz } }))) satisfies GetStaticPaths;
+  TONES.map(({ file, frequencyHz, peakDbfs }) => ({
+    params: { file },
+    props: { frequencyHz, peakDbfs },
+  }))) satisfies GetStaticPaths;
 
 type Props = InferGetStaticPropsType<typeof getStaticPaths>;
 
-export const GET: APIRoute<Props> = ({ props: { frequencyHz } }) =>
-  new Response(toneWav({ frequencyHz, durationS: TONE_DURATION_S }), { headers: { 'Content-Type': 'audio/wav' } });
+export const GET: APIRoute<Props> = ({ props: { frequencyHz, peakDbfs } }) =>
+  new Response(toneWav({ frequencyHz, durationS: TONE_DURATION_S, peakDbfs }), {
+    headers: { 'Content-Type': 'audio/wav' },
+  });

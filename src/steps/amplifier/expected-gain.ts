@@ -1,7 +1,6 @@
-import { voltageRatio } from '../../compute/decibel.ts';
 import { gainTargetV } from '../../compute/gain.ts';
-import { BRIDGE_LOSS_UNLOADED_V, cleanOutputV } from '../../compute/level.ts';
-import { ampDriving, ampEstimate, estimate } from '../../rig/rig.ts';
+import { loweredV, unloadedFullV } from '../../rig/levels.ts';
+import { ampDriving, ampEstimate } from '../../rig/rig.ts';
 import type { Situation } from '../step.ts';
 
 /** The level that the head unit sends on its speaker wires: all it has, or what an amplified profile leaves of it. */
@@ -17,12 +16,7 @@ export function expectedGainRatio(situation: Situation, level: SentLevel): numbe
     powerW: ampEstimate(amp, 'powerW').value,
     loadOhm: ampEstimate(amp, 'ratedOhm').value,
   });
-  const loudestV = cleanOutputV({
-    supplyV: estimate(situation.rig, 'supplyRunningV').value,
-    lossV: BRIDGE_LOSS_UNLOADED_V,
-  });
-  if (level === 'full') return targetV / loudestV;
-  return targetV / (loudestV * voltageRatio({ gainDb: -estimate(situation.rig, 'loweredByDb').value }));
+  return targetV / (level === 'full' ? unloadedFullV(situation.rig) : loweredV(situation.rig).value);
 }
 
 /** Both gains, since nobody knows which level the profile sends until it was read. */

@@ -1,13 +1,21 @@
 import { formatQuantity, formatRange } from '../../compute/quantity.ts';
 import { is } from '../outcome.ts';
-import { type Band, measurement, type ReadingStep } from '../step.ts';
+import { type Band, measurement, type ReadingStep, type Situation } from '../step.ts';
 import { bassRatio } from './bass-ratio.ts';
-import { ALL_TONES, badTones, FRONT_PAIR, referenceToneV, speakersOff, TONE_READINGS } from './tones.ts';
+import {
+  ALL_TONES,
+  againAtV,
+  BOOSTED_RATIO,
+  badTones,
+  FRONT_PAIR,
+  referenceToneV,
+  speakersOff,
+  TONE_READINGS,
+  whichTones,
+} from './tones.ts';
 
-/** 80 Hz over 400 Hz. Bands: common practice, no published source; 12 to 14 dB of boost are ratios of 4.0 to 5.0. */
+/** 80 Hz over 400 Hz. Bands: common practice, no published source. */
 const FLAT_RATIO = [0.7, 1.4] as const;
-
-const BOOSTED_RATIO = 2.5;
 
 const CUT_RATIO = 0.6;
 
@@ -19,6 +27,16 @@ const bassBands = (at400V: number): readonly Band[] => [
   { label: 'boosted', low: BOOSTED_RATIO * at400V, high: 6 * at400V, mood: 'good' },
 ];
 
+/** A basic meter tells more of equal tones at a higher level. */
+const equalTonesAgain = (s: Situation): readonly string[] => {
+  const againV = againAtV(s);
+  return againV === null
+    ? []
+    : [
+        `80 Hz reads about the same as 400 Hz? Turn up until 400 Hz reads about ${formatQuantity(againV, 'V')}, with the loud tones if need be, and take down those readings.`,
+      ];
+};
+
 /** Two tones at one volume step, engine off: boosted, flat, or cut by somebody's bass control. */
 export const tonesOff: ReadingStep<'boosted' | 'flat' | 'cut' | 'unclear'> = measurement({
   place: 'profile',
@@ -29,11 +47,13 @@ export const tonesOff: ReadingStep<'boosted' | 'flat' | 'cut' | 'unclear'> = mea
     'Engine off, bass and treble flat. Set the 400 tone to the level we say, then do not touch the volume. Now play the 80 tone. Read me both.',
   how: (s) => [
     ...speakersOff(s),
-    'Bass and treble flat, loudness off, speed volume off, phone equaliser off, phone volume full.',
+    'Phone equaliser off, phone volume full.',
+    whichTones(s),
     `Play the 400 Hz tone. Probes across one front pair. Set the volume so that it reads about ${formatQuantity(referenceToneV(s), 'V', 2)}.`,
     'Do not touch the volume. Play the 80 Hz tone and read again. 1 kHz and 4 kHz if you have the time.',
+    ...equalTonesAgain(s),
   ],
-  why: 'The unaltered profile lifts the bass by 12 to 14 dB: 80 Hz reads four to five times 400 Hz. An amplified profile reads the same for both. At high volume clipping hides it.',
+  why: 'The unaltered profile lifts the bass by 12 to 14 dB: 80 Hz reads four to five times 400 Hz. An amplified profile reads the same for both. High up, clipping makes a boost look smaller, never larger.',
   tool: 'meter',
   minutes: 10,
   conditions: ['controls-flat', 'amp-outputs-off', 'panel-off', 'tone-400', 'meter-on-ac'],

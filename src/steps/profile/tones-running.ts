@@ -1,9 +1,9 @@
-import { formatRange } from '../../compute/quantity.ts';
+import { formatQuantity, formatRange } from '../../compute/quantity.ts';
 import { isKnown, valuesIn } from '../outcome.ts';
 import { measurement, type ReadingStep, type Situation, type Values } from '../step.ts';
 import { smallestDigitV } from '../tools/smallest-digit.ts';
 import { engineShifts, OTHER_TONES } from './engine-shifts.ts';
-import { ALL_TONES, badTones, FRONT_PAIR, speakersOff, TONE_READINGS } from './tones.ts';
+import { ALL_TONES, badTones, FRONT_PAIR, referenceToneV, speakersOff, TONE_READINGS } from './tones.ts';
 import { tonesOff } from './tones-off.ts';
 
 /** The same tone with the engine off and running: within this it is the same. Common practice, no published source. */
@@ -19,6 +19,10 @@ function lostTones(running: Values, { facts }: Situation) {
   });
 }
 
+/** What 400 Hz read with the engine off: the level to come back to, whatever was played since. */
+const offLevelV = (s: Situation): number =>
+  valuesIn(s.facts[tonesOff.id], tonesOff as unknown as ReadingStep)['v400V'] ?? referenceToneV(s);
+
 /** Where a tone stands with the engine running if nothing but the level moved; null without the readings for it. */
 function sameBand(reading: string, values: Values, { facts }: Situation) {
   const off = valuesIn(facts[tonesOff.id], tonesOff as unknown as ReadingStep);
@@ -28,20 +32,21 @@ function sameBand(reading: string, values: Values, { facts }: Situation) {
   return { lowV: sameV / SAME_RATIO, highV: sameV * SAME_RATIO };
 }
 
-/** The same tones with the engine idling. Ratios, because everything gets louder when the supply rises. */
+/** The same tones with the engine idling. Ratios, because nobody knows whether the volume step is still the same. */
 export const tonesRunning: ReadingStep<'same' | 'changes' | 'unclear'> = measurement({
   place: 'profile',
   id: 'tones-running',
   short: 'Two tones, engine running',
-  ask: 'Engine idling outdoors, same volume: what does the front pair read with each tone now?',
-  phone: 'Outside only. Engine on, same volume, same probes. The 400 tone: number? The 80 tone: number?',
+  ask: 'Engine idling outdoors: what does the front pair read with each tone now?',
+  phone:
+    'Outside only. Engine on, same probes, same tones as before. First the 400 tone: bring it back to the number it had. Then the 80 tone, volume untouched. Both numbers?',
   how: (s) => [
     ...speakersOff(s),
     'Outdoors, on the stand, in neutral. Start the engine and let it idle.',
-    'Check that the volume step is the one from before: starting can reset it.',
-    'Same front pair, same meter range. Read the same tones as before.',
+    `Same tones as before. 400 Hz back to about ${formatQuantity(offLevelV(s), 'V', 2)}: the volume may stand elsewhere now.`,
+    'Same front pair, same meter range. Do not touch the volume between the tones.',
   ],
-  why: 'The unaltered profile changes its EQ when the engine starts. All tones rise a little with the supply, so only the ratio between them tells.',
+  why: 'The unaltered profile changes its EQ when the engine starts. Only the ratio between the tones shows that, so the volume need not be quite the same.',
   tool: 'meter',
   minutes: 10,
   conditions: ['controls-flat', 'amp-outputs-off', 'panel-off', 'engine-running', 'tone-400', 'meter-on-ac'],

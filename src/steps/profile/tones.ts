@@ -13,6 +13,15 @@ import { smallestDigitV } from '../tools/smallest-digit.ts';
 /** The 400 Hz level to set before the others: low enough that a boost cannot clip, high enough for the meter. */
 export const referenceToneV = (situation: Situation): number => (smallestDigitV(situation.facts) >= 0.1 ? 1.1 : 0.5);
 
+/**
+ * The 400 Hz level at which equal tones are taken once more with a basic meter: its last digit is a thirtieth there, and
+ * without a boost nothing clips. Null for a meter that has told enough at the first level.
+ */
+export const againAtV = (situation: Situation): number | null => (smallestDigitV(situation.facts) >= 0.1 ? 3 : null);
+
+/** From this ratio on the bass is boosted, however much of it was clipped. 12 to 14 dB are ratios of 4.0 to 5.0. */
+export const BOOSTED_RATIO = 2.5;
+
 /** Above this share of the clean output the boosted tone may be clipped already, and a boost hides. */
 const limitRatio = (situation: Situation) => (smallestDigitV(situation.facts) >= 0.1 ? 0.8 : 0.5);
 
@@ -34,7 +43,12 @@ export const TONE_READINGS = {
   v4000V: tone('4 kHz', true),
 };
 
-export const ALL_TONES = ['400hz', '80hz', '1khz', '4khz'] as const;
+/** The quiet ones for the ratio, the loud ones where a lowered output does not come up to the level with those. */
+export const ALL_TONES = ['quiet-400hz', 'quiet-80hz', 'quiet-1khz', 'quiet-4khz', '400hz', '80hz'] as const;
+
+/** Which of the tones to play. */
+export const whichTones = (situation: Situation): string =>
+  `The quiet tones first: under a bass boost the loud ones may clip at any volume. The quiet 400 Hz tone stays below ${formatQuantity(0.6 * referenceToneV(situation), 'V', 1)} at the last step? Then the loud ones, both of them.`;
 
 /** A tone goes through every amplifier on the bike, whichever pair is read. */
 export const speakersOff = ({ rig }: Situation): readonly string[] =>
@@ -52,7 +66,9 @@ export function badTones(values: Values, situation: Situation) {
     };
   }
   const limitV = limitRatio(situation) * cleanOffV(situation).lowV;
-  if (at80V !== undefined && at80V > limitV) {
+  // Clipping only takes from the 80 Hz reading: a boost that shows all the same is one.
+  const shows = at400V !== undefined && at80V !== undefined && at80V >= BOOSTED_RATIO * at400V;
+  if (at80V !== undefined && at80V > limitV && !shows) {
     return {
       reading: 'v80V',
       message: `Too close to the head unit’s limit: above ${formatQuantity(limitV, 'V', 2)} clipping hides a boost. Turn down and take all tones again.`,

@@ -1,21 +1,51 @@
 import { formatQuantity, formatRange } from '../../compute/quantity.ts';
-import { is } from '../outcome.ts';
+import { loweredV } from '../../rig/levels.ts';
+import { is, numberIn } from '../outcome.ts';
 import { type Band, bandOf, measurement, type ReadingStep, type Situation } from '../step.ts';
 import { acReading } from '../tools/ac-volts.ts';
+import { smallestDigitV } from '../tools/smallest-digit.ts';
 import { cleanOffV, FRONT_PAIR, speakersOff } from './tones.ts';
 
-/** The top clean step over the full clean output: below the first an amplified profile, above the second a full one. */
-const LOWERED_RATIO = 0.6;
+/**
+ * The top clean step over the full clean output: below the first an amplified profile, above the second a full one. The
+ * step before the one that clips is up to a fifth lower, and a basic meter is off by 2 % and a digit. Common practice, no
+ * published source.
+ */
+const LOWERED_RATIO = 0.65;
 
-const FULL_RATIO = 0.8;
+const FULL_RATIO = 0.75;
+
+/** How far a reading may lie above what it is of. An estimate. */
+const OFF_RATIO = 1.05;
+
+/** How far two readings of one level may lie apart: 5 % and two digits. An estimate. */
+const apartV = (volts: number, { facts }: Situation): number => 0.05 * volts + 2 * smallestDigitV(facts);
+
+/** Readings of the head unit's pairs in other steps. The loudest clean step is at least that loud. */
+const READ_BEFORE = {
+  'tones-off': ['v400V', 'v80V'],
+  'tones-running': ['v400V', 'v80V'],
+  'rear-pair': ['frontV', 'leftV', 'rightV'],
+} as const;
+
+/** No more than a full output surely has: what was read beyond may have been clipped, or taken with the engine running. */
+function loudestReadV(situation: Situation): number {
+  const read = Object.entries(READ_BEFORE).flatMap(([step, names]) =>
+    names.map((name) => numberIn(situation.facts[step], name, 'V') ?? 0),
+  );
+  return Math.min(FULL_RATIO * cleanOffV(situation).lowV, Math.max(0, ...read));
+}
 
 const topBands = (situation: Situation): readonly Band[] => {
   const { lowV, highV } = cleanOffV(situation);
+  // What is known of this bike may put the two nearer to each other.
+  const loweredMostV = Math.max(LOWERED_RATIO * lowV, OFF_RATIO * loweredV(situation.rig).high);
+  const fullLeastV = Math.max(FULL_RATIO * lowV, loweredMostV);
   return [
-    { label: 'lowered', low: 0, high: LOWERED_RATIO * lowV, mood: 'good' },
-    { label: 'unclear', low: LOWERED_RATIO * lowV, high: FULL_RATIO * lowV, mood: 'unsure' },
-    { label: 'full', low: FULL_RATIO * lowV, high: 1.05 * highV, mood: 'good' },
-    { label: 'clipped', low: 1.05 * highV, high: 16, mood: 'unsure' },
+    { label: 'lowered', low: 0, high: loweredMostV, mood: 'good' },
+    { label: 'unclear', low: loweredMostV, high: fullLeastV, mood: 'unsure' },
+    { label: 'full', low: fullLeastV, high: OFF_RATIO * highV, mood: 'good' },
+    { label: 'clipped', low: OFF_RATIO * highV, high: 16, mood: 'unsure' },
   ];
 };
 
@@ -30,9 +60,9 @@ export const topStep: ReadingStep<'full' | 'lowered' | 'unclear'> = measurement(
   how: (s) => [
     ...speakersOff(s),
     ...(s.rig.amps?.length ? [] : ['No amplifier on the front: bursts under 5 seconds, ears covered.']),
-    'Bass and treble flat, loudness off, speed volume off, phone volume full.',
-    'Play the 80 Hz tone. Come up one step at a time and watch the volts.',
-    'When the steps get smaller, or the scale ends, go one step back. Read there.',
+    'Phone volume full. Play the loud 80 Hz tone. Come up one step at a time and watch the volts.',
+    'When the steps get smaller, go one step back and read there. The scale ends first? Read at its end.',
+    'Then turn the volume down again at once.',
   ],
   why: 'Full level reaches the supply’s limit. An amplified profile stops about 7 dB below it, whatever the volume.',
   tool: 'meter',
@@ -44,15 +74,25 @@ export const topStep: ReadingStep<'full' | 'lowered' | 'unclear'> = measurement(
   tones: ['80hz'],
   probes: FRONT_PAIR,
   readings: { topV: acReading('Front pair, loudest clean step') },
+  unusable: ({ topV }, s) => {
+    const readV = loudestReadV(s);
+    if (topV === undefined || topV >= readV - apartV(readV, s)) return null;
+    return {
+      reading: 'topV',
+      message: `You have read ${formatQuantity(readV, 'V', 2)} on this head unit before, so its loudest clean step is no less. Probes on the front pair, loud 80 Hz tone, phone volume full: climb once more.`,
+    };
+  },
   bands: (_, __, s) => topBands(s),
   judge: (values, s) => {
     const label = bandOf(topBands(s), values['topV'] ?? 0)?.label;
     return label === 'lowered' || label === 'full' ? label : 'unclear';
   },
   healthy: (_, s) => {
-    const { lowV, highV } = cleanOffV(s);
-    return `Full level is ${formatRange(FULL_RATIO * lowV, 1.05 * highV, 'V')} with the engine off. A lowered one stays below ${formatQuantity(LOWERED_RATIO * lowV, 'V', 2)}.`;
+    const full = topBands(s).find(({ label }) => label === 'full');
+    const lowered = loweredV(s.rig);
+    return `Full level is ${formatRange(full?.low ?? 0, full?.high ?? 0, 'V')} with the engine off. A lowered one ends at ${lowered.assumed ? formatRange(lowered.low, lowered.high, 'V') : `about ${formatQuantity(lowered.value, 'V', 2)}`}.`;
   },
   outcomes: { full: 'full level', lowered: 'lowered level', unclear: 'unclear' },
   article: 'why-amplified-without-an-amplifier-is-quieter',
+  givenUnder: ['meter-digit'],
 });

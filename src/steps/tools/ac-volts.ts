@@ -17,6 +17,9 @@ export const acReading = (label: string, optional = false): Reading => ({
     'A head unit on a 12 V bike cannot give that across one pair. Is the meter on AC volts, and on the right range?',
 });
 
+/** A little more than the least is asked for, so that a step of the volume is not left out for a digit. */
+export const ASKED_RATIO = 1.2;
+
 /** The least reference reading that lets this meter tell "nothing" from "a little". */
 export function leastReferenceV(situation: Situation): number {
   const digitV = smallestDigitV(situation.facts);
@@ -34,6 +37,6 @@ export function tooLittle(reading: string, valueV: number | undefined, situation
   const digit = formatQuantity(smallestDigitV(situation.facts), 'V', 1);
   return {
     reading,
-    message: `Too little for a meter that shows ${digit}. Turn the volume up until this reads at least ${formatQuantity(leastV, 'V', 2)}, then take all readings again.`,
+    message: `Too little for a meter that shows ${digit}. Turn the volume up until this reads ${formatQuantity(ASKED_RATIO * leastV, 'V', 2)} or more, then take all readings again.`,
   };
 }

@@ -6,11 +6,11 @@ export const metersDigit: ChoiceStep<'0.001' | '0.01' | '0.1'> = choice({
   short: 'Smallest AC digit',
   ask: 'On its lowest AC volts range, what is the last digit your meter shows?',
   phone:
-    'Lowest AC volts range, probes on the two posts of a resting battery: about 27? Then it takes DC for AC, so take another meter. Probes apart: how many digits stand behind the point?',
+    'Lowest AC volts range, probes on the two posts of a resting battery, then the probes swapped: about 27, either time? Then it takes DC for AC, so take another meter. Probes apart: how many digits stand behind the point?',
   how: [
     'The lowest range, probes in the air.',
-    'Then both probes on a resting battery: it must read 0.',
-    'It shows about 27 V there? It reads DC as AC, about twice over, and lies on every speaker wire. Take another meter, or say at each AC question that you cannot.',
+    'Then both probes on a resting battery: it must read 0. Swap the probes: 0 again.',
+    'It shows about 27 V, if only one way round? It reads DC as AC, about twice over, and lies on every speaker wire. Take another meter, or say at each AC question that you cannot.',
   ],
   why: 'A basic meter starts at 200 V AC and sees nothing below 0.1 V. We then ask for more signal instead of guessing.',
   tool: 'meter',

@@ -1,8 +1,8 @@
 import { voltageRatio } from '../../compute/decibel.ts';
 import { highpass, magnitudeDb, peakingDb } from '../../compute/filter.ts';
+import { FULL_STEP_V } from '../../compute/level.ts';
 import { profileGainDb } from '../../compute/profile-response.ts';
 import { type Axle, axleOf, type Corner, sideOf } from '../../rig/corner.ts';
-import { FULL_STEP_V } from '../healthy.ts';
 import type { Moment } from '../moment.ts';
 import type { Amp, World } from '../state.ts';
 

@@ -19,7 +19,7 @@ const RIPPED_LEAK_DB = 6;
 
 const BASS_HZ = 80;
 const MIDDLE_HZ = 400;
-const HZ = TONES.map(({ frequencyHz }) => frequencyHz);
+const HZ = [...new Set(TONES.map(({ frequencyHz }) => frequencyHz))];
 
 /** Volts at the coils of a corner, with the sign of its polarity. */
 function signedV(bike: Ridden, moment: Partial<Moment>, corner: Corner): number {

@@ -16,10 +16,10 @@ describe('the gain of an amplifier', () => {
     expectClose(gainOf(ON_AMP)?.outputV ?? 0, Math.sqrt(300));
     expect(figuresOf(ampInputTooLow, onBike(ON_AMP))).toMatchObject({ 'gain-output': '17.3 V', 'clips-at': '19 V' });
   });
-  it('makes 17.3 V of (14.2 − 0.8) / √2 = 9.48 V, and of 10^(−7 / 20) of it', () => {
+  it('makes 17.3 V of (14.2 − 0.8) / √2 = 9.48 V, and of 8.49 V · 10^(−7 / 20) = 3.79 V', () => {
     expect(figuresOf(ampInputTooLow, onBike(ON_AMP))).toMatchObject({
       'output-per-volt-full': '1.8 V',
-      'output-per-volt-lowered': '4.1 V',
+      'output-per-volt-lowered': '4.6 V',
     });
   });
   it('is that of the amplifier in question: √(125 W × 2 Ω) = 15.8 V for the rear one of the trunk', () => {
