@@ -5,6 +5,7 @@ import preact from '@astrojs/preact';
 import { defineConfig } from 'astro/config';
 import { SEAT_BEFORE_PAINT } from './src/browser/seat.ts';
 import { alignClass, articleLinks, cautions, wideTables } from './src/tools/articles.ts';
+import { sharedFiles } from './src/tools/chunks.ts';
 import { moduleFiles } from './src/tools/module-files.ts';
 import { siteBase, siteFolder } from './src/tools/site.ts';
 
@@ -25,7 +26,18 @@ export default defineConfig({
   compressHTML: true,
   build: { inlineStylesheets: 'never' },
   devToolbar: { enabled: false },
-  vite: { plugins: [moduleFiles()] },
+  vite: {
+    plugins: [moduleFiles()],
+    environments: {
+      client: {
+        build: {
+          rolldownOptions: {
+            output: { codeSplitting: { groups: sharedFiles() } },
+          },
+        },
+      },
+    },
+  },
   integrations: [mdx(), preact()],
   markdown: {
     syntaxHighlight: false,

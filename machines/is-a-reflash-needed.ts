@@ -22,31 +22,32 @@ import { paperBy } from '../src/steps/plan/paper-by.ts';
 import { paperLowered } from '../src/steps/plan/paper-lowered.ts';
 import { paperRear } from '../src/steps/plan/paper-rear.ts';
 import { paperSameEq } from '../src/steps/plan/paper-same-eq.ts';
-import { type PlannedChange, plannedChange } from '../src/steps/plan/planned-change.ts';
+import type { PlannedChange } from '../src/steps/plan/planned-change.ts';
 import { profileSource } from '../src/steps/plan/profile-source.ts';
 import { rearBuild } from '../src/steps/plan/rear-build.ts';
-import { wishMirroring } from '../src/steps/plan/wish-mirroring.ts';
 import { wishSameEq } from '../src/steps/plan/wish-same-eq.ts';
-import { wrongNow } from '../src/steps/plan/wrong-now.ts';
 import { tonesOff } from '../src/steps/profile/tones-off.ts';
 import { tonesRunning } from '../src/steps/profile/tones-running.ts';
 import { topStep } from '../src/steps/profile/top-step.ts';
-import type { Step } from '../src/steps/step.ts';
 import { metersDigit } from '../src/steps/tools/meter-digit.ts';
 import { rearPair } from '../src/steps/unit/rear-pair.ts';
-import { ask, type Branch, type Claim, claim, conclude, decide, type FlowState, type Route, rowsFlow } from './rows.ts';
-
-/** A question whose every answer leads on to the same place. */
-const askThen = <S extends Step>(step: S, next: Route): FlowState => {
-  const outcomes: readonly string[] = [...Object.keys(step.outcomes), 'cannot'];
-  return ask(step, Object.fromEntries(outcomes.map((outcome) => [outcome, next])) as Parameters<typeof ask<S>>[1]);
-};
+import { opening } from './is-a-reflash-needed.opening.ts';
+import {
+  ask,
+  askThen,
+  type Branch,
+  type Claim,
+  claim,
+  conclude,
+  decide,
+  type FlowState,
+  type Route,
+  rowsFlow,
+} from './rows.ts';
 
 const plans = (plan: PlannedChange) => (findings: Findings) => is(findings, 'planned-change', plan);
 const asked = (findings: Findings, step: { readonly id: string }) => outcomeNamed(findings, step.id) !== undefined;
 
-const nothingPlanned = claim('nothing is planned', plans('nothing'));
-const onlyMirroring = claim('phone mirroring is the only wish', plans('mirroring'));
 const onlyMirroringAndNothingWrong = claim(
   'phone mirroring is the only wish, and nothing is wrong',
   (f) => planCase(f).answer === 'mirroring-only',
@@ -190,32 +191,8 @@ const everyAmpState = Object.assign({}, ...(Object.keys(AMP_GROUPS) as AmpGroup[
   Record<string, FlowState>
 >;
 
-export const isAReflashNeeded = rowsFlow('is-a-reflash-needed', 'Does it need a reflash at all?', {
-  askPlan: ask(plannedChange, {
-    nothing: 'askWrong',
-    'front-only': 'askMirroring',
-    'rear-on-unit': 'askMirroring',
-    'amp-added': 'askMirroring',
-    'amp-exchanged': 'askMirroring',
-    'amp-removed': 'askMirroring',
-    'unit-replaced': TOLD_IN['replaced-unit'],
-    mirroring: 'askWrong',
-    louder: 'askMirroring',
-    'same-eq': 'askWrong',
-    'after-reflash': 'askMirroring',
-    cannot: 'askMirroring',
-  }),
-  askWrong: ask(wrongNow, {
-    no: [
-      { when: nothingPlanned, to: TOLD_IN['nothing-to-do'] },
-      { when: onlyMirroring, to: 'askUnit' },
-      { to: 'askMirroring' },
-    ],
-    'rear-silent': [{ when: onlyMirroring, to: 'askUnit' }, { to: 'askMirroring' }],
-    other: [{ when: onlyMirroring, to: 'askUnit' }, { to: 'askMirroring' }],
-    cannot: [{ when: onlyMirroring, to: 'askUnit' }, { to: 'askMirroring' }],
-  }),
-  askMirroring: askThen(wishMirroring, 'askUnit'),
+export const isAReflashNeeded = rowsFlow(opening.id, opening.title, {
+  ...opening.states,
   askUnit: ask(unitKind, {
     factory: [{ when: onlyMirroringAndNothingWrong, to: TOLD_IN['mirroring-only'] }, { to: 'askAmps' }],
     replaced: TOLD_IN['replaced-unit'],

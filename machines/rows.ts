@@ -27,7 +27,9 @@ export type Branch = { readonly when: Claim; readonly to: string } | { readonly 
 export type FlowState =
   | { readonly ask: Step; readonly routes: Readonly<Record<string, Route>> }
   | { readonly decide: readonly Branch[] }
-  | { readonly verdict: PlanVerdict };
+  | { readonly verdict: PlanVerdict }
+  /** The rows from here on have not arrived yet. */
+  | { readonly waits: true };
 
 /**
  * A state that asks: every outcome of the step, and "I can't", must lead somewhere, or it does not compile.
@@ -37,6 +39,14 @@ export const ask = <S extends Step>(step: S, routes: Readonly<Record<OutcomeOf<S
   ask: step as unknown as Step,
   routes,
 });
+/**
+ * A state that asks, and goes on to the same place whatever the answer.
+ * @__NO_SIDE_EFFECTS__
+ */
+export const askThen = <S extends Step>(step: S, next: Route): FlowState => {
+  const outcomes: readonly string[] = [...Object.keys(step.outcomes), 'cannot'];
+  return ask(step, Object.fromEntries(outcomes.map((outcome) => [outcome, next])) as Parameters<typeof ask<S>>[1]);
+};
 /** A state that asks nothing: the first branch whose claim holds is taken.
  * @__NO_SIDE_EFFECTS__
  */
@@ -92,6 +102,7 @@ function machineOf(id: string, first: string, states: Readonly<Record<string, Fl
       const output = ({ context }: InContext) => ({ verdict: verdict.id, remedy: verdict.remedy(findingsOf(context)) });
       return kit.createStateConfig({ type: 'final', meta: { verdict }, output });
     }
+    if ('waits' in state) return kit.createStateConfig({});
     if ('decide' in state) {
       return kit.createStateConfig({
         always: state.decide.map((branch) => ({ guard: ({ context }) => holds(branch, context), target: branch.to })),
@@ -137,4 +148,30 @@ export function rowsFlow(id: string, title: string, states: Readonly<Record<stri
   const first = Object.keys(states)[0];
   if (first === undefined) throw new RangeError(`flow ${id} must have at least one state`);
   return { kind: 'rows', id, title, first, states, steps: stepsOf(states), machine: machineOf(id, first, states) };
+}
+
+/** How a flow of rows opens. A page asks it before the rest has arrived. */
+export interface RowsOpening {
+  readonly id: string;
+  readonly title: string;
+  readonly states: Readonly<Record<string, FlowState>>;
+}
+
+/** Where a flow stands that has only its opening, when it is through with it. */
+export const WAITING = 'waiting';
+
+/** The flow as far as its opening goes: wherever a route leaves it, it waits. */
+export function openingRows({ id, title, states }: RowsOpening): Flow {
+  const within = (to: string) => (Object.hasOwn(states, to) ? to : WAITING);
+  const route = (to: Route): Route =>
+    typeof to === 'string' ? within(to) : to.map((branch) => ({ ...branch, to: within(branch.to) }));
+  const cut = (state: FlowState): FlowState =>
+    'ask' in state
+      ? {
+          ...state,
+          routes: Object.fromEntries(Object.entries(state.routes).map(([outcome, to]) => [outcome, route(to)])),
+        }
+      : state;
+  const opening = Object.fromEntries(Object.entries(states).map(([name, state]) => [name, cut(state)]));
+  return rowsFlow(id, title, { ...opening, [WAITING]: { waits: true } });
 }

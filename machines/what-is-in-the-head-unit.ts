@@ -1,13 +1,10 @@
 import { profileRead, replacedHasNone } from '../src/plan/profile/profile-read.ts';
-import { deliveredWith } from '../src/steps/fitted/delivered-with.ts';
-import { unitKind } from '../src/steps/fitted/unit-kind.ts';
 import { tonesOff } from '../src/steps/profile/tones-off.ts';
 import { tonesRunning } from '../src/steps/profile/tones-running.ts';
 import { topStep } from '../src/steps/profile/top-step.ts';
-import { metersDigit } from '../src/steps/tools/meter-digit.ts';
-import { toolsAtHand } from '../src/steps/tools/tools-at-hand.ts';
 import { rearPair } from '../src/steps/unit/rear-pair.ts';
 import { ask, claim, conclude, decide, rowsFlow } from './rows.ts';
+import { opening } from './what-is-in-the-head-unit.opening.ts';
 
 const tonesWereRead = claim(
   'the tones were read with the engine off',
@@ -15,16 +12,8 @@ const tonesWereRead = claim(
 );
 
 /** Reads the stored profile by what it does: tones across the front pair, the rear pair, the loudest clean step. */
-export const whatIsInTheHeadUnit = rowsFlow('what-is-in-the-head-unit', 'What is in this head unit now?', {
-  askUnit: ask(unitKind, { factory: 'askDelivered', replaced: 'unitWasReplaced', cannot: 'askDelivered' }),
-  askDelivered: ask(deliveredWith, { two: 'askTools', four: 'askTools', cannot: 'askTools' }),
-  askTools: ask(toolsAtHand, { meter: 'askMeter', none: 'profileIsRead', cannot: 'profileIsRead' }),
-  askMeter: ask(metersDigit, {
-    '0.001': 'measureTones',
-    '0.01': 'measureTones',
-    '0.1': 'measureTones',
-    cannot: 'measureTones',
-  }),
+export const whatIsInTheHeadUnit = rowsFlow(opening.id, opening.title, {
+  ...opening.states,
   measureTones: ask(tonesOff, {
     boosted: 'measureRearPair',
     flat: 'measureRearPair',

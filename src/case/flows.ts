@@ -1,6 +1,6 @@
 import type { Late, StagedFlow } from '../../machines/machine.ts';
 import type { Opening } from '../../machines/opening.ts';
-import type { Flow } from '../../machines/rows.ts';
+import type { Flow, RowsOpening } from '../../machines/rows.ts';
 
 interface Named {
   readonly path: string;
@@ -30,6 +30,8 @@ export interface FaultFlow extends Named {
 /** A flow of explicit rows: a plan, or a reading. */
 export interface RowsFlow extends Named {
   readonly kind: 'plan' | 'reading';
+  /** How it opens: all that a page needs until its second question. */
+  open(): Promise<RowsOpening>;
   load(): Promise<Flow>;
 }
 
@@ -71,6 +73,7 @@ export const FLOWS = {
       'Find out whether a planned change to the sound of a touring motorcycle needs the head unit reflashed, who can do it, and what not to pay for.',
     goesOnIn: ['what-is-in-the-head-unit'],
     picture: 'profile',
+    open: async () => (await import('../../machines/is-a-reflash-needed.opening.ts')).opening,
     load: async () => (await import('../../machines/is-a-reflash-needed.ts')).isAReflashNeeded,
   },
   'what-is-in-the-head-unit': {
@@ -81,6 +84,7 @@ export const FLOWS = {
       'Read the stored output profile of a factory head unit by what it does, with two tones and a multimeter.',
     goesOnIn: ['is-a-reflash-needed', 'no-rear-sound'],
     picture: 'profile',
+    open: async () => (await import('../../machines/what-is-in-the-head-unit.opening.ts')).opening,
     load: async () => (await import('../../machines/what-is-in-the-head-unit.ts')).whatIsInTheHeadUnit,
   },
 } as const satisfies Readonly<Record<string, FaultFlow | RowsFlow>>;

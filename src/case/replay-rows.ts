@@ -1,5 +1,5 @@
 import { initialTransition, transition } from 'xstate';
-import type { Flow, FlowContext, FlowMeta } from '../../machines/rows.ts';
+import { type Flow, type FlowContext, type FlowMeta, WAITING } from '../../machines/rows.ts';
 import { findingsOver, outcomeOf } from '../steps/outcome.ts';
 import type { Case } from './events.ts';
 import { fold } from './fold.ts';
@@ -52,5 +52,6 @@ export function replayRows(flow: Flow, { events }: Case): Standing {
   if (meta?.step) return { ...common, open: { kind: 'step', step: meta.step } };
   if (meta?.verdict && snapshot.output)
     return { ...common, open: { kind: 'verdict', verdict: meta.verdict, remedy: snapshot.output.remedy } };
+  if (snapshot.value === WAITING) return { ...common, open: { kind: 'waiting' } };
   throw new Error(`flow ${flow.id} stands in a state that neither asks nor concludes`);
 }

@@ -4,7 +4,7 @@ import { asBuilt, builtFiles, pagesOf, textOf } from './built-site.ts';
 import { faultsOf } from './check-html.ts';
 import { finishFlowPage, flowBytes } from './flow-pages.ts';
 import { MODULE_FILES } from './module-files.ts';
-import { pageSize, sizeTable } from './page-size.ts';
+import { flowSizeTable, pageSize, sizeTable } from './page-size.ts';
 import { siteBase, siteFolder } from './site.ts';
 import { fillWorker, workerLists } from './worker-lists.ts';
 
@@ -41,6 +41,5 @@ await writeFile(join(folder, 'sw.js'), fillWorker(await readFile('src/sw/sw.js',
 
 console.log(`Sizes in bytes, gzip. Script is everything that a page loads by itself.\n`);
 console.log(sizeTable(pages.map(({ path, html }) => pageSize(path, html, base, fileOf))));
-console.log('\nScript of the flow pages: until the second question, and all that they ever load.\n');
-for (const { page, bytesFirst, bytesAll } of flowBytes(pages, base, fileOf))
-  console.log(`${page.padEnd(34)} ${String(bytesFirst).padStart(7)} ${String(bytesAll).padStart(7)}`);
+console.log('\nScript of the flow pages: until the second question, and all that they can ever load.\n');
+console.log(flowSizeTable(flowBytes(pages, base, fileOf)));

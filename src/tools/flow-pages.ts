@@ -1,6 +1,6 @@
 import { posix } from 'node:path';
 import { tagsOf } from './check-html.ts';
-import { type FileOf, gzipped, scriptGraph, scriptsOf } from './page-size.ts';
+import { type FileOf, type FlowBytes, gzipped, scriptGraph, scriptsOf } from './page-size.ts';
 
 /*
  * The pages of flows name the modules of their flow as they stand in the sources. The finished build has the files in
@@ -35,14 +35,6 @@ export function finishFlowPage(
 const attributeOf = (html: string, key: (typeof NAMED)[number]): readonly string[] =>
   tagsOf(html).flatMap(({ attributes }) => attributes.get(key) ?? []);
 const moduleOf = (html: string): readonly string[] => attributeOf(html, 'data-module');
-
-export interface FlowBytes {
-  readonly page: string;
-  /** Script until the second question is drawn, compressed. */
-  readonly bytesFirst: number;
-  /** All script that the page of this flow ever loads, compressed. */
-  readonly bytesAll: number;
-}
 
 /** The relative files that a built module fetches once they are needed. */
 const laterImports = (source: string): readonly string[] =>

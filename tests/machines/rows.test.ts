@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { initialTransition, transition } from 'xstate';
-import { ask, claim, conclude, decide, rowsFlow } from '../../machines/rows.ts';
+import { ask, claim, conclude, decide, openingRows, rowsFlow } from '../../machines/rows.ts';
+import { replayRows } from '../../src/case/replay-rows.ts';
 import type { PlanVerdict } from '../../src/plan/verdict.ts';
 import type { Rig } from '../../src/rig/rig.ts';
 import { outcomeNamed } from '../../src/steps/outcome.ts';
@@ -141,6 +142,40 @@ describe('a flow', () => {
     const before = start();
     give(before, 'outlet', { option: 'lead' });
     expect(before.context).toEqual({ rig: {}, facts: {} });
+  });
+});
+
+describe('a flow of which only the opening has arrived', () => {
+  const opening = openingRows({
+    id: 'pump',
+    title: 'The pump does not start',
+    states: {
+      askOutlet: ask(outlet, { wall: 'listen', lead: 'listen', cannot: 'listen' }),
+      listen: ask(hum, {
+        hums: 'jammed',
+        silent: [{ when: onLead, to: 'measure' }, { to: 'askOutlet' }],
+        cannot: 'measure',
+      }),
+    },
+  });
+  const at = (rig: Rig, facts: Facts) => initialTransition(opening.machine, { rig, facts })[0];
+  it('asks the same questions as the whole, in the same order', () => {
+    expect(at({}, {}).value).toBe('askOutlet');
+    expect(at({}, { outlet: { option: 'wall' } }).value).toBe('listen');
+    expect([...opening.steps.keys()]).toEqual(['outlet', 'hum']);
+  });
+  it('waits wherever a row leads out of it, by whatever branch', () => {
+    for (const answer of [{ option: 'hums' }, { option: 'silent' }, { cannot: true }] as const)
+      expect(at({ unitKind: 'replaced' }, { hum: answer }).value).toBe('waiting');
+    const standing = replayRows(opening, {
+      flow: 'pump',
+      events: [
+        { type: 'answer', step: 'outlet', answer: { option: 'lead' } },
+        { type: 'answer', step: 'hum', answer: { option: 'hums' } },
+      ],
+    });
+    expect(standing.open).toEqual({ kind: 'waiting' });
+    expect(standing.terminals.map(({ step }) => step.id)).toEqual(['outlet', 'hum']);
   });
 });
 

@@ -18,7 +18,7 @@ import { OpenStep } from './OpenStep.tsx';
 import { Overtaken } from './Overtaken.tsx';
 import type { PageData } from './page-data.ts';
 import type { Ready } from './ready.ts';
-import { type LoadParts, useParts } from './use-parts.ts';
+import { type LoadParts, type Parts, useParts } from './use-parts.ts';
 import { fromMyBike, Wire } from './Wire.tsx';
 
 export interface FlowPageProps extends PageData {
@@ -73,13 +73,16 @@ function nameOf(open: Open): string {
   }
 }
 
+/** All of the flow, where it has arrived. */
+const wholeIn = (parts: Parts | undefined): AnyFlow | undefined => (parts?.fault ?? parts?.plan)?.flow;
+
 /** Everything of a flow on one page: the wire of what was answered, the open question or the verdict, what is left. */
-export function FlowPage({ opening, stand, root, load, links, goesOnIn }: FlowPageProps) {
+export function FlowPage({ opening, stand, root, load, links, goesOnIn, picture }: FlowPageProps) {
   const { parts, missing, fetchNow } = useParts(load);
-  const flow = parts?.fault?.flow ?? opening;
+  const flow = wholeIn(parts) ?? opening;
   const late = parts?.fault?.late;
   const standOf = useCallback((it: Case) => stand(flow, it, late), [flow, stand, late]);
-  const whole = async () => (await load()).fault?.flow ?? opening;
+  const whole = async () => wholeIn(await load()) ?? opening;
   const session = useCase({ flow, whole, stand: standOf, root });
   const { case: it, ready, standing, move } = session;
   const seat = useSeat();
@@ -135,7 +138,7 @@ export function FlowPage({ opening, stand, root, load, links, goesOnIn }: FlowPa
   const terminals = isStaged(flow)
     ? standing.terminals.filter((_, i) => i !== changedAt)
     : standing.terminals.slice(0, changedAt < 0 ? undefined : changedAt);
-  const Picture = parts?.Picture;
+  const Picture = picture && parts?.plan?.PICTURES[picture];
   const ended = !asked && parts;
   const repaired = it.events.at(-1);
   const takeOn = goesOnIn.map(

@@ -1,17 +1,14 @@
-import type { FunctionComponent } from 'preact';
 import { useEffect, useState } from 'preact/hooks';
 import type { Late, StagedFlow } from '../../../machines/machine.ts';
-import type { Standing } from '../../case/standing.ts';
+import type { Flow } from '../../../machines/rows.ts';
 
 /** What the first question of a flow does not need. */
 export interface Parts {
   readonly common: typeof import('./parts.ts');
   /** Of a fault flow: its screens, all of it, and what its causes show and how they are mended. */
   readonly fault?: typeof import('../fault/parts.ts') & { readonly flow: StagedFlow; readonly late: Late };
-  /** Of a flow of rows. */
-  readonly plan?: typeof import('../plan/parts.ts');
-  /** Something drawn under the open step and in the verdict. */
-  readonly Picture?: FunctionComponent<Standing>;
+  /** Of a flow of rows: its screens, and all of it. */
+  readonly plan?: typeof import('../plan/parts.ts') & { readonly flow: Flow };
 }
 export type LoadParts = () => Promise<Parts>;
 

@@ -36,8 +36,6 @@ async function onlyExport<T>(address: string): Promise<T> {
   return one;
 }
 
-const PICTURES = { profile: () => import('../plan/ProfileChart.tsx').then(({ ProfileChart }) => ProfileChart) };
-
 export async function wake<First, F extends AnyFlow>(kind: Kind<First, F>): Promise<void> {
   const place = document.getElementById('flow');
   if (!place) return;
@@ -45,12 +43,8 @@ export async function wake<First, F extends AnyFlow>(kind: Kind<First, F>): Prom
   const data = JSON.parse(page) as PageData;
   const later: Later = { whole: () => onlyExport(root + whole), late: () => onlyExport(root + late) };
   const load = async (): Promise<Parts> => {
-    const [common, own, Picture] = await Promise.all([
-      import('./parts.ts'),
-      kind.parts(later),
-      data.picture && PICTURES[data.picture](),
-    ]);
-    return { common, ...own, ...(Picture && { Picture }) };
+    const [common, own] = await Promise.all([import('./parts.ts'), kind.parts(later)]);
+    return { common, ...own };
   };
   const opening = kind.opening(await onlyExport<First>(root + module));
   // Whatever the page stands on is of its kind: the opening, or the whole that follows it.

@@ -1,6 +1,7 @@
 import { renderToString } from 'preact-render-to-string';
 import { describe, expect, it } from 'vitest';
 import { openingFlow } from '../../../machines/opening.ts';
+import { openingRows } from '../../../machines/rows.ts';
 import { FLOW_LIST, isFlowId } from '../../../src/case/flows.ts';
 import { replay } from '../../../src/case/replay.ts';
 import { FlowPage } from '../../../src/components/flow/FlowPage.tsx';
@@ -10,7 +11,7 @@ const never = () => new Promise<never>(() => undefined);
 
 describe.each(FLOW_LIST)('the built page of %s', (id, row) => {
   it('shows the first question and its answers before anything is fetched', async () => {
-    const flow = row.kind === 'fault' ? openingFlow(await row.open()) : await row.load();
+    const flow = row.kind === 'fault' ? openingFlow(await row.open()) : openingRows(await row.open());
     const it_ = { flow: id, events: [] };
     const { open, findings } = replay(flow, it_);
     const html = renderToString(
