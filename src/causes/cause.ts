@@ -1,11 +1,19 @@
 import type { CautionId } from '../steps/cautions.ts';
+import type { ConditionId } from '../steps/conditions.ts';
 import type { Findings } from '../steps/outcome.ts';
 import type { Part } from '../steps/step.ts';
+import type { TestPoint } from '../steps/test-points.ts';
 import type { Figure } from './figure.ts';
 import type { RepairAction } from './repair-action.ts';
 
+/** What a check by meter needs, and where its probes go: its cautions follow. */
+export interface CheckNeeds {
+  readonly needs?: readonly ConditionId[];
+  readonly touches?: readonly TestPoint[];
+}
+
 /** The check that proves a cure: what ears can tell, and what a meter adds where there is one. */
-export interface ProofOfCure {
+export interface ProofOfCure extends CheckNeeds {
   readonly byEar: string;
   readonly byMeter?: string;
 }
@@ -30,14 +38,15 @@ export interface Remedy {
   readonly notBuy: readonly string[];
   /** What goes wrong if that is done all the same. */
   readonly ifDoneAnyway?: string;
-  readonly cautions: readonly CautionId[];
+  /** What to be careful of besides what follows from the actions. */
+  readonly cautions?: readonly CautionId[];
   /** A test put it right already: there is nothing left to buy or to make sure of first. */
   readonly alreadyDone?: true;
   readonly proofOfCure: ProofOfCure;
 }
 
 /** The harmless check that separates a cause from the rest, with a meter and without. */
-export interface Split {
+export interface Split extends CheckNeeds {
   readonly byMeter: string;
   readonly without: string;
 }

@@ -1,10 +1,10 @@
 import { cutOutA, UNDERVOLTAGE_CUT_HIGHEST_V, UNDERVOLTAGE_CUT_LOWEST_V } from '../compute/amp-supply.ts';
 import { lampA } from '../compute/lamp.ts';
 import { formatQuantity } from '../compute/quantity.ts';
-import type { CautionId } from '../steps/cautions.ts';
 import type { Findings } from '../steps/outcome.ts';
 import { batteryV, LAMP_A } from '../steps/supply/amp-feed.ts';
 import { supplyUnderLoad } from '../steps/supply/supply-under-load.ts';
+import type { CheckNeeds } from './cause.ts';
 import type { Figure } from './figure.ts';
 
 /** The way to the amplifier and the way back: what sound ones lose, and what was read of these. */
@@ -78,7 +78,10 @@ function resistanceFigures(f: Findings, way: Way, resistanceOhm: number): readon
 /** The load for a reading, and how it goes on: its clips sit on a terminal that is always live. */
 export const LAMP_ON =
   'Key off, main fuse and line-level plugs out, a 55 W lamp clipped to the amplifier’s plus and ground, fuse back in';
-export const LAMP_CAUTIONS = ['plus-probe', 'lamp-hot', 'ground-open'] as const satisfies readonly CautionId[];
+export const LAMP_NEEDS = {
+  needs: ['line-leads-out', 'lamp-on'],
+  touches: ['battery-plus', 'amp-plus'],
+} as const satisfies CheckNeeds;
 
 export const TEN_STARTS = 'The amplifier starts and stops with the head unit ten times in a row.';
 export const TEN_LOUD =

@@ -3,6 +3,7 @@ import type { CautionId } from './cautions.ts';
 import { theAmp } from './fitted/the-amp.ts';
 import { answeredWith } from './outcome.ts';
 import type { Facts, Situation } from './step.ts';
+import type { TestPoint } from './test-points.ts';
 
 /**
  * A state that a step needs before its question makes sense, and that then stands ready for other steps as well. It is
@@ -15,6 +16,8 @@ export interface Condition {
   readonly phone: string;
   /** Part of the minutes of each step that needs it. Common practice, estimates with no published source. */
   readonly minutes: number;
+  /** Where something is clipped on for it that stays there. */
+  readonly clips?: readonly TestPoint[];
   readonly cautions: readonly CautionId[];
   /** What is done once no step needs it any more. */
   readonly undo?: string | ((facts: Facts) => string);
@@ -30,7 +33,7 @@ export const CONDITIONS = {
     bike: 'Key off. Ring and watch off. Battery minus off, all its leads together.',
     phone: 'Key off, ring and watch off, then take all leads off the battery minus post together.',
     minutes: 0,
-    cautions: ['key-off', 'minus-first', 'battery-gas'],
+    cautions: ['minus-first', 'battery-gas', 'cranking'],
     undo: 'Battery minus back on, last of all.',
     opens: true,
   },
@@ -126,7 +129,7 @@ export const CONDITIONS = {
     bike: 'Key off. Mark the speaker plugs, pull all of them off the amplifier, keep their ends off metal.',
     phone: 'Key off, mark the thick speaker plugs, pull all of them off the amplifier, and keep their ends off metal.',
     minutes: 1,
-    cautions: ['key-off', 'bridge'],
+    cautions: ['bridge'],
     undo: 'Key off, speaker plugs back as they were marked.',
     opens: true,
     where: ({ rig }) => rig.amps?.length !== 0,
@@ -135,7 +138,7 @@ export const CONDITIONS = {
     bike: 'Key off. Unplug the rear speakers from the head unit, at any plug that you can reach.',
     phone: 'Key off, then unplug the rear speakers from the radio, at any plug that you can reach.',
     minutes: 0,
-    cautions: ['key-off', 'bridge'],
+    cautions: ['bridge'],
     undo: 'Key off, rear speakers plugged in again.',
     opens: true,
     where: ({ rig }) => chosen(rig, 'rearFedBy') !== 'amp',
@@ -145,7 +148,7 @@ export const CONDITIONS = {
     phone:
       'Key off, then pull the plug that feeds the rear speakers: at the amplifier, or else on the lead to the back.',
     minutes: 1,
-    cautions: ['key-off', 'bridge'],
+    cautions: ['bridge'],
     undo: 'Key off, rear speaker plug home until it locks.',
     opens: true,
   },
@@ -162,7 +165,7 @@ export const CONDITIONS = {
     bike: 'Key off. Open the plug of the lid or case.',
     phone: 'Key off, then open the plug of the lid or case.',
     minutes: 0,
-    cautions: ['key-off'],
+    cautions: [],
     undo: 'Key off, lid plug home until it locks.',
     opens: true,
   },
@@ -170,7 +173,7 @@ export const CONDITIONS = {
     bike: 'Key off. Grille off, one wire off the speaker’s tabs.',
     phone: 'Key off, take the grille off, mind the cone, and pull one wire off the speaker.',
     minutes: 5,
-    cautions: ['key-off', 'cone', 'warranty'],
+    cautions: ['cone', 'warranty'],
     undo: 'Key off, wire back on its tab, grille on.',
     opens: true,
   },
@@ -178,7 +181,7 @@ export const CONDITIONS = {
     bike: 'Key off. Line-level leads, the round shielded plugs, out of the amplifier.',
     phone: 'Key off, then pull any line-level lead, the round shielded plugs, out of the amplifier.',
     minutes: 0,
-    cautions: ['key-off', 'ground-open'],
+    cautions: ['ground-open'],
     undo: 'Key off, line-level leads back in.',
     opens: true,
     where: (situation) => theAmp(situation).input !== 'speaker',
@@ -188,7 +191,7 @@ export const CONDITIONS = {
     phone:
       'Key off, then pull the thin signal plug off the amplifier, round line plugs too, and keep their ends off metal.',
     minutes: 1,
-    cautions: ['key-off', 'bridge'],
+    cautions: ['bridge'],
     undo: 'Key off, signal plug home until it locks.',
     opens: true,
   },
@@ -196,7 +199,7 @@ export const CONDITIONS = {
     bike: 'Key off. Remote wire off the amplifier, its end insulated.',
     phone: 'Key off, then take the thin remote wire off the amplifier and tape its end.',
     minutes: 0,
-    cautions: ['key-off'],
+    cautions: [],
     undo: 'Key off, remote wire back on its terminal.',
     opens: true,
   },
@@ -204,7 +207,7 @@ export const CONDITIONS = {
     bike: 'Key off. Main fuse of the amplifier out of its holder, near the battery.',
     phone: 'Key off, then pull the main fuse of the amplifier, near the battery.',
     minutes: 0,
-    cautions: ['key-off', 'hot', 'fuse'],
+    cautions: ['hot', 'fuse', 'capacitors'],
     undo: (facts) =>
       answeredWith(facts, 'spare-fuse', 'opens') || answeredWith(facts, 'fuse-lamp', 'bright')
         ? 'The fuse stays out: something behind it is shorted.'
@@ -215,7 +218,8 @@ export const CONDITIONS = {
     bike: 'Key off, main fuse out. A 12 V lamp of 21 to 55 W on two leads in its place. It gets very hot.',
     phone: 'Key off, main fuse out, and a 12 V lamp of 21 to 55 W on two leads in its place: it gets very hot.',
     minutes: 2,
-    cautions: ['key-off', 'fuse', 'lamp-hot', 'minus-first'],
+    clips: ['fuse-in', 'fuse-out'],
+    cautions: ['fuse', 'lamp-hot'],
     undo: 'Key off, lamp out.',
     opens: true,
   },
@@ -224,7 +228,8 @@ export const CONDITIONS = {
     phone:
       'Key off, main fuse out, a 55 W lamp with a 10 A fuse in its lead from amplifier plus to ground, fuse back, key on: very hot.',
     minutes: 2,
-    cautions: ['key-off', 'fuse', 'lamp-hot', 'flat-battery'],
+    clips: ['amp-plus', 'amp-ground'],
+    cautions: ['lamp-hot', 'capacitors', 'flat-battery'],
     undo: 'Key off, main fuse out, lamp off by its leads, fuse back.',
     opens: true,
   },

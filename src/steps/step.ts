@@ -96,6 +96,9 @@ interface Wording<O extends string> {
   /** When it makes sense to ask it on this bike, with what is known; always, where nothing is said. */
   readonly sensible?: (findings: Findings) => boolean;
   readonly observes: readonly Part[];
+  /** Where something is clipped on for it that stays there: its cautions follow. */
+  readonly clips?: readonly TestPoint[];
+  /** What to be careful of besides what follows from its conditions, probes, clips and tool. */
   readonly cautions?: readonly CautionId[];
   /** Slug of the article that explains the background. */
   readonly article?: string;

@@ -1,11 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { type Cause, type Remedy, titleOf } from '../../src/causes/cause.ts';
+import { titleOf } from '../../src/causes/cause.ts';
 import { figureText } from '../../src/causes/figure.ts';
-import type { RepairAction } from '../../src/causes/repair-action.ts';
-import type { CautionId } from '../../src/steps/cautions.ts';
-import type { StepId } from '../../src/steps/ids.ts';
-import { type Findings, findingsFrom, outcomeNamed } from '../../src/steps/outcome.ts';
 import { anyRig } from '../rig/any-rig.ts';
 import { found, KNOWN, linesOf, TWO_AMPS, UNKNOWN } from './found.ts';
 import { POWER_CAUSES } from './power-causes.ts';
@@ -90,71 +86,5 @@ describe('the causes of the power side', () => {
       expect(titleOf(cause, found(TWO_AMPS, {}, { 'which-amp': { option: 'front' } }))).toMatch(/front amplifier/i);
       expect(titleOf(cause, found(KNOWN))).not.toMatch(/(rear|front) amplifier/i);
     }
-  });
-});
-
-/* Harm and its warning. Which goes with which: common practice, no published source. */
-
-const WORDS: readonly (readonly [words: RegExp, caution: CautionId])[] = [
-  [/\b55 W lamp|21 to 55 W lamp/, 'lamp-hot'],
-  [/3000 rpm|engine (on|running)/i, 'outdoors'],
-  [/\b(80|400) Hz tone/, 'loud-tone'],
-  [/across (one|each|its) outputs?\b/i, 'amp-output'],
-  [/battery minus off|minus rings off|minus on\b/i, 'minus-first'],
-  [/new fuse|a \d+ A fuse|fuse goes|1 A fuse at its start/i, 'fuse'],
-  [/\bkey off\b/i, 'key-off'],
-  [/jumper/, 'jumper'],
-  [/head unit’s remote output|its plug apart: a pin/i, 'data'],
-  [/with a charger|its own charger|charge the battery/i, 'battery-gas'],
-];
-/** Either is a warning to switch off first. */
-const COVERS: Readonly<Partial<Record<CautionId, readonly CautionId[]>>> = {
-  'key-off': ['key-off', 'minus-first', 'ohms-dead', 'amp-output', 'battery-gas'],
-  fuse: ['fuse', 'data', 'temporary-lead'],
-};
-const DONE: Readonly<Partial<Record<RepairAction['do'], readonly CautionId[]>>> = {
-  'renew-lead': ['minus-first'],
-  'renew-holder': ['minus-first', 'fuse'],
-  'free-wire': ['minus-first', 'fuse'],
-  'renew-fuse': ['fuse'],
-  'own-ground': ['minus-first', 'temporary-lead'],
-  'tighten-joint': ['minus-first'],
-  'charge-battery': ['battery-gas'],
-  'replace-battery': ['battery-gas', 'minus-first'],
-  'repair-charging': ['outdoors', 'hot'],
-  'set-gain': ['amp-output', 'loud-tone'],
-  'repair-amp': ['warranty'],
-  'dry-amp': ['minus-first'],
-  'cool-amp': ['hot'],
-};
-
-/** The same findings of somebody who has a meter: only he is shown what is proved by one. */
-const byMeter = (f: Findings): Findings =>
-  findingsFrom(
-    f,
-    (id) => (id === 'tools-at-hand' ? 'meter' : outcomeNamed(f, id)),
-    (id) => f.values(id as StepId),
-  );
-
-const missing = (remedy: Remedy, hasMeter: boolean): readonly string[] => {
-  const has = (caution: CautionId) => (COVERS[caution] ?? [caution]).some((one) => remedy.cautions.includes(one));
-  const said = [...remedy.fix, remedy.proofOfCure.byEar, (hasMeter && remedy.proofOfCure.byMeter) || ''];
-  return [
-    ...WORDS.filter(([words, caution]) => said.some((line) => words.test(line)) && !has(caution)).map(
-      ([words, caution]) => `${caution} for ${words}`,
-    ),
-    ...remedy.repair.flatMap(({ do: done }) => (DONE[done] ?? []).filter((caution) => !has(caution))),
-  ];
-};
-
-describe('the cautions of a remedy', () => {
-  it.each(ROWS)('of $id on $name cover what is said and done', ({ cause, f }) => {
-    expect(missing(cause.remedy(f), false)).toEqual([]);
-    expect(missing(cause.remedy(byMeter(f)), true)).toEqual([]);
-  });
-  it('would be missed if any of them went', () => {
-    const without = (remedy: Remedy): Remedy => ({ ...remedy, cautions: [] });
-    const silent = (cause: Cause) => missing(without(cause.remedy(byMeter(found(KNOWN)))), true).length === 0;
-    expect(POWER_CAUSES.filter(silent).map(({ id }) => id)).toEqual([]);
   });
 });

@@ -18,7 +18,7 @@ const told = (step: Step): string =>
   );
 
 describe.each(IDS)('the condition %s', (id) => {
-  const { bike, phone, minutes, opens, cautions } = conditionOf(id);
+  const { bike, phone, minutes, opens } = conditionOf(id);
   it('has words for the bike, and other words for the phone that are one short sentence', () => {
     expect(bike).toMatch(/^[A-Z].*\.$/);
     expect(phone).toMatch(/^[A-Z][^.?!]*\.$/);
@@ -30,11 +30,10 @@ describe.each(IDS)('the condition %s', (id) => {
     expect(minutes).toBeLessThanOrEqual(5);
     expect(STEPS.filter((step) => step.conditions?.includes(id))).not.toEqual([]);
   });
-  it('says key off in both seats, and warns of it, if something is opened for it', () => {
+  it('says key off in both seats if something is opened for it', () => {
     if (opens) {
       expect(bike).toMatch(/^Key off\b/);
       expect(phone).toMatch(/^Key off\b/);
-      expect(cautions).toContain('key-off');
     } else {
       expect(`${bike} ${phone}`).not.toMatch(/unplug|plugs?, pull|apart|fuse out|wire off|lead off/i);
     }
@@ -52,11 +51,9 @@ describe('the words of a condition', () => {
   });
   it('keep an engine outdoors, on the stand and in neutral', () => {
     for (const text of said('engine-running')) expect(text).toMatch(/^Outdoors.* stand.* neutral/);
-    expect(conditionOf('engine-running').cautions).toContain('outdoors');
   });
   it('take the main fuse out while a lamp is clipped on, put a fuse of 10 A into its lead, and say that it gets hot', () => {
     for (const text of said('lamp-on')) expect(text).toMatch(/main fuse out.* 55 W .*10 A fuse in its lead.*very hot/);
-    expect(conditionOf('lamp-on').cautions).toEqual(expect.arrayContaining(['lamp-hot', 'fuse', 'key-off']));
   });
   it('name the watts of the lamp in the place of the fuse, and the same rating for the fuse that goes back', () => {
     for (const text of said('lamp-for-fuse')) expect(text).toMatch(/21 to 55 W/);
@@ -99,16 +96,6 @@ describe('the conditions of the steps', () => {
   it('are those of steps that are asked at the bike: what is told or fitted needs none', () => {
     for (const step of STEPS.filter(({ kind, observes }) => kind === 'rig' || observes.length === 0))
       expect(step.conditions ?? [], step.id).not.toContain('amp-outputs-off');
-  });
-  it('give their cautions, which the step repeats only where the danger lasts for as long as it does', () => {
-    const lasting = ['bridge', 'lamp-hot', 'fuse', 'minus-first', 'key-off', 'wakes-loud'];
-    for (const { id, conditions = [], cautions = [] } of STEPS) {
-      const given: readonly string[] = conditions.flatMap((one) => conditionOf(one).cautions);
-      expect(
-        cautions.filter((one) => given.includes(one) && !lasting.includes(one)),
-        id,
-      ).toEqual([]);
-    }
   });
   it('can all stand at once', () => {
     for (const { id, conditions = [] } of STEPS)

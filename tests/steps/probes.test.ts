@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
-import { probesOf } from '../../src/components/flow/probes.ts';
 import { EXAMPLE_RIGS } from '../../src/rig/examples.ts';
 import { ALL_STEPS } from '../../src/steps/all.ts';
+import { probesOf } from '../../src/steps/probes-of.ts';
 import type { ReadingStep, Step } from '../../src/steps/step.ts';
 import type { TestPoint } from '../../src/steps/test-points.ts';
 import { on } from './situation.ts';

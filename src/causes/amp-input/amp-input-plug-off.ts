@@ -9,6 +9,8 @@ export const ampInputPlugOff: Cause = {
   split: {
     byMeter:
       '400 Hz tone, one volume step: across a pair at the head unit, then across that input at the amplifier. The same?',
+    needs: ['tone-400'],
+    touches: ['amp-in-plus'],
     without: 'Key off, pull the signal plug, push it home until it locks. Key on, music low: does it play?',
   },
   mends: ['unit-leads'],
@@ -28,7 +30,7 @@ export const ampInputPlugOff: Cause = {
     who: YOURSELF,
     parts: [],
     notBuy: ['A reflash or an amplifier: the amplifier was not asked to play yet.'],
-    cautions: ['key-off', 'wakes-loud', 'bridge', 'loud-tone'],
+    cautions: ['wakes-loud'],
     proofOfCure: arrives(f),
   }),
 };

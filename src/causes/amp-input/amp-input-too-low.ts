@@ -1,7 +1,7 @@
 import type { Cause } from '../cause.ts';
 import { ampChannels } from '../where.ts';
 import { YOURSELF_OR_FITTER } from '../who.ts';
-import { CHANNELS_ALIKE, GAIN_CAUTIONS, GAIN_TOOLS, gainSteps, setGain, settingFigures } from './gain.ts';
+import { CHANNELS_ALIKE, GAIN_TOOLS, gainSteps, setGain, settingFigures } from './gain.ts';
 
 export const ampInputTooLow: Cause = {
   id: 'amp-input-too-low',
@@ -10,6 +10,8 @@ export const ampInputTooLow: Cause = {
   split: {
     byMeter:
       'Speakers off, 400 Hz tone: volts at an input, volts at its output. Far less out than this amplifier makes?',
+    needs: ['amp-outputs-off', 'tone-400'],
+    touches: ['amp-out-plus'],
     without: 'Read range and gain: do they fit what is plugged in, and is the gain off its lowest?',
   },
   mends: ['amp'],
@@ -26,7 +28,6 @@ export const ampInputTooLow: Cause = {
     parts: [],
     notBuy: ['A stronger amplifier: this one was not asked to play.'],
     ifDoneAnyway: 'Turning the head unit up instead makes it clip, and a clipped signal kills speakers.',
-    cautions: GAIN_CAUTIONS,
-    proofOfCure: { byEar: 'The rear plays as loud as the front, and clean.', byMeter: CHANNELS_ALIKE },
+    proofOfCure: { byEar: 'The rear plays as loud as the front, and clean.', ...CHANNELS_ALIKE },
   }),
 };

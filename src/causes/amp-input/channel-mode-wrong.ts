@@ -10,6 +10,8 @@ export const channelModeWrong: Cause = {
   split: {
     byMeter:
       'Speakers off, 400 Hz tone: two outputs read, the other two nothing, and nothing at the inputs that belong to them?',
+    needs: ['amp-outputs-off', 'tone-400'],
+    touches: ['amp-out-plus'],
     without: 'Read the amplifier’s input selector: does it fit the plugs that are in?',
   },
   mends: ['amp'],
@@ -31,7 +33,7 @@ export const channelModeWrong: Cause = {
     who: YOURSELF,
     parts: [],
     notBuy: ['Speakers, an amplifier or a reflash: a switch stands wrong.'],
-    cautions: ['key-off', 'hot', 'amp-output', 'loud-tone'],
-    proofOfCure: { byEar: 'All its speakers play, one corner after the other.', byMeter: CHANNELS_ALIKE },
+    cautions: ['hot'],
+    proofOfCure: { byEar: 'All its speakers play, one corner after the other.', ...CHANNELS_ALIKE },
   }),
 };

@@ -3,7 +3,7 @@ import type { Cause } from '../cause.ts';
 import { ampChannels } from '../where.ts';
 import { FITTER } from '../who.ts';
 import { arrives, arrivesFigures } from './arrives.ts';
-import { GAIN_CAUTIONS, GAIN_TOOLS, gainSteps, setGain, settingFigures } from './gain.ts';
+import { GAIN_TOOLS, gainSteps, setGain, settingFigures } from './gain.ts';
 
 export const converterDead: Cause = {
   id: 'converter-dead',
@@ -12,6 +12,8 @@ export const converterDead: Cause = {
   split: {
     byMeter:
       '400 Hz tone: across the speaker pair that goes into the converter, then across its line output. Volts in, none out?',
+    needs: ['tone-400'],
+    touches: ['unit-rear-plus'],
     without: 'Key off, a phone on the amplifier’s line-level inputs in its place, volume low: does it play?',
   },
   mends: ['unit-leads'],
@@ -35,7 +37,7 @@ export const converterDead: Cause = {
     parts: ['Converter from speaker level to line level, made for bridge outputs, as many channels as the old one'],
     notBuy: ['An amplifier or a reflash: the sound is lost in the box between.'],
     ifDoneAnyway: 'A converter with a grounded minus shorts the output of the head unit.',
-    cautions: ['bridge', ...GAIN_CAUTIONS, 'wakes-loud'],
+    cautions: ['wakes-loud'],
     proofOfCure: arrives(f, 'line'),
   }),
 };

@@ -3,9 +3,9 @@ import { formatQuantity } from '../../compute/quantity.ts';
 import { SIDES_APART_RATIO } from '../../compute/signal-path.ts';
 import type { Axle } from '../../rig/corner.ts';
 import { loweredV, unloadedFullV } from '../../rig/levels.ts';
-import type { CautionId } from '../../steps/cautions.ts';
 import type { Findings } from '../../steps/outcome.ts';
 import { gainFigures, gainTargets } from '../amp-load.ts';
+import type { ProofOfCure } from '../cause.ts';
 import type { Figure } from '../figure.ts';
 import type { RepairAction } from '../repair-action.ts';
 import { ampOf } from '../the-amp.ts';
@@ -75,7 +75,10 @@ export const gainSteps = (f: Findings, input = inputOf(f)): readonly string[] =>
 
 export const AFTER_THE_VISIT = 'After the visit set the gain, in the steps that follow.';
 
-export const GAIN_CAUTIONS: readonly CautionId[] = ['key-off', 'amp-output', 'loud-tone'];
 export const GAIN_TOOLS = 'Meter, small screwdriver, the test tones';
 
-export const CHANNELS_ALIKE = `400 Hz tone, speakers off: the channels of its output read within ${formatQuantity(100 * SIDES_APART_RATIO, '%')} of each other.`;
+export const CHANNELS_ALIKE = {
+  byMeter: `400 Hz tone, speakers off: the channels of its output read within ${formatQuantity(100 * SIDES_APART_RATIO, '%')} of each other.`,
+  needs: ['amp-outputs-off', 'tone-400'],
+  touches: ['amp-out-plus'],
+} as const satisfies Partial<ProofOfCure>;

@@ -26,10 +26,11 @@ export const inputDc: Cause = {
     minutes: 30,
     notBuy: ['An amplifier: this one does what protection is for.', 'A reflash: it does not mend an output.'],
     ifDoneAnyway: 'A speaker on that pair is heated by the DC until its coil burns.',
-    cautions: ['bridge', 'key-off', 'warranty', 'hot'],
+    cautions: ['hot'],
     proofOfCure: {
       byEar: 'Its lamp stays normal with the signal plug in, and all its speakers play.',
       byMeter: pairRestsAlike(f),
+      touches: ['unit-rear-plus'],
     },
   }),
 };

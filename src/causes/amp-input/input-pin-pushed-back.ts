@@ -8,6 +8,8 @@ export const inputPinPushedBack: Cause = {
   faults: ['input-pin-pushed-back'],
   split: {
     byMeter: '400 Hz tone: in the back of the signal plug, then at the amplifier’s own side of it. The same?',
+    needs: ['tone-400'],
+    touches: ['unit-rear-plus'],
     without: 'Key off, signal plug out, look into it from the front: do all pins stand equally far forward?',
   },
   mends: ['unit-leads'],
@@ -28,7 +30,7 @@ export const inputPinPushedBack: Cause = {
     who: FITTER,
     parts: ['A pin that fits that plug, if the old one does not hold'],
     notBuy: ['A reflash or an amplifier: the signal stops at the plug.'],
-    cautions: ['key-off', 'wakes-loud', 'bridge', 'loud-tone'],
+    cautions: ['wakes-loud'],
     proofOfCure: arrives(f),
   }),
 };

@@ -39,7 +39,7 @@ export const oneInputLeadOpen: Cause = {
     who: FITTER,
     parts: [],
     notBuy: ['A reflash, an amplifier or a head unit: a joint is open.'],
-    cautions: ['key-off', 'bridge', 'ohms-dead', 'loud-tone'],
+    cautions: ['ohms-dead'],
     proofOfCure: ampOf(f).input === 'line' ? arrives(f) : { ...arrives(f), byMeter: pairRestsAlike(f) },
   }),
 };

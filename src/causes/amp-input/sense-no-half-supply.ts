@@ -2,7 +2,7 @@ import type { Cause } from '../cause.ts';
 import { halfSupplyHealthy, pairDcRead } from '../unit/half-supply.ts';
 import { FITTER } from '../who.ts';
 import { WAKES_BY_DC_ABOVE } from './arrives.ts';
-import { STARTS_WITH_KEY, WAKE_BY_WIRE_CAUTIONS, WAKE_BY_WIRE_PARTS, WAKE_BY_WIRE_STEPS } from './wake-by-wire.ts';
+import { STARTS_WITH_KEY, WAKE_BY_WIRE_PARTS, WAKE_BY_WIRE_STEPS } from './wake-by-wire.ts';
 
 export const senseNoHalfSupply: Cause = {
   id: 'sense-no-half-supply',
@@ -28,7 +28,7 @@ export const senseNoHalfSupply: Cause = {
     parts: WAKE_BY_WIRE_PARTS,
     notBuy: ['An amplifier: this one was never woken.', 'A reflash: the level is not what it waits for.'],
     ifDoneAnyway: 'DC fed into an input to “wake” it ends as DC in the head unit or in a coil.',
-    cautions: ['bridge', ...WAKE_BY_WIRE_CAUTIONS],
+    cautions: ['bridge'],
     proofOfCure: { byEar: STARTS_WITH_KEY },
   }),
 };

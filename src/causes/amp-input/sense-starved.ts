@@ -2,7 +2,7 @@ import type { Cause } from '../cause.ts';
 import { ampChannels } from '../where.ts';
 import { DEALER_OR_SPECIALIST } from '../who.ts';
 import { WAKES_AT_USUAL_VOLUME } from './arrives.ts';
-import { AFTER_THE_VISIT, GAIN_CAUTIONS, gainSteps, setGain, settingFigures } from './gain.ts';
+import { AFTER_THE_VISIT, gainSteps, setGain, settingFigures } from './gain.ts';
 import { hearsFigures } from './hears.ts';
 
 export const senseStarved: Cause = {
@@ -11,6 +11,8 @@ export const senseStarved: Cause = {
   faults: ['sense-starved-by-profile'],
   split: {
     byMeter: '400 Hz tone at your usual volume, across its inputs: less than its papers say that it wakes at?',
+    needs: ['tone-400'],
+    touches: ['amp-in-plus'],
     without: 'Gain down, steady music, one step at a time well above your usual volume: does it wake then?',
   },
   mends: ['profile', 'amp'],
@@ -36,10 +38,12 @@ export const senseStarved: Cause = {
       'A new amplifier: this one works.',
       'Another profile for amplifiers: each of them lowers the level, none raises it.',
     ],
-    cautions: ['back-to-full', 'wakes-loud', 'warranty', ...GAIN_CAUTIONS],
+    cautions: ['wakes-loud'],
     proofOfCure: {
       byEar: WAKES_AT_USUAL_VOLUME,
       byMeter: '400 Hz tone at your usual volume, across its inputs: above the volts that wake it.',
+      needs: ['tone-400'],
+      touches: ['amp-in-plus'],
     },
   }),
 };

@@ -1,7 +1,7 @@
 import type { Cause } from '../cause.ts';
 import { YOURSELF_OR_FITTER } from '../who.ts';
 import { hearsFigures } from './hears.ts';
-import { STARTS_WITH_KEY, WAKE_BY_WIRE_CAUTIONS, WAKE_BY_WIRE_PARTS, WAKE_BY_WIRE_STEPS } from './wake-by-wire.ts';
+import { STARTS_WITH_KEY, WAKE_BY_WIRE_PARTS, WAKE_BY_WIRE_STEPS } from './wake-by-wire.ts';
 
 export const sleepsInQuiet: Cause = {
   id: 'sleeps-in-quiet',
@@ -9,6 +9,8 @@ export const sleepsInQuiet: Cause = {
   faults: ['sense-sleeps-in-quiet'],
   split: {
     byMeter: '400 Hz tone so low that it goes off: across its inputs, do the volts lie under what wakes it?',
+    needs: ['tone-400'],
+    touches: ['amp-in-plus'],
     without: 'Phone at full media volume, the bike turned down to the same loudness: does it stay awake?',
   },
   mends: ['amp-supply', 'amp'],
@@ -28,7 +30,7 @@ export const sleepsInQuiet: Cause = {
     who: YOURSELF_OR_FITTER,
     parts: WAKE_BY_WIRE_PARTS,
     notBuy: ['An amplifier or a reflash: it does what it was made for.'],
-    cautions: ['bridge', 'loud-tone', ...WAKE_BY_WIRE_CAUTIONS],
+    cautions: ['bridge', 'loud-tone'],
     proofOfCure: { byEar: `Fifteen minutes at low volume without a gap. ${STARTS_WITH_KEY}` },
   }),
 };

@@ -10,6 +10,7 @@ export const ampBodyFuseOpen: Cause = {
   faults: ['amp-body-fuse-open'],
   split: {
     byMeter: 'Key off, the small fuses out of the amplifier’s case, meter on ohms across each: next to nothing?',
+    needs: ['meter-on-ohms'],
     without: 'Key off, pull the small fuses beside its power plug: are their strips whole?',
   },
   mends: ['amp-supply', 'amp'],
@@ -29,7 +30,6 @@ export const ampBodyFuseOpen: Cause = {
     who: YOURSELF,
     parts: ['One fuse of the number printed beside its holder'],
     notBuy: ['An amplifier, before one fuse was tried.', 'A bigger fuse.'],
-    cautions: ['fuse', 'key-off', 'hot'],
     proofOfCure: { byEar: `${TEN_STARTS} The same fuse is whole after ten loud minutes.` },
   }),
 };

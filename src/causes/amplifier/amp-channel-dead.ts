@@ -10,6 +10,8 @@ export const ampChannelDead: Cause = {
   split: {
     byMeter:
       'Speakers off, 400 Hz tone: AC across that input pair, none across its output, and the other outputs carry it?',
+    needs: ['amp-outputs-off', 'tone-400'],
+    touches: ['amp-out-plus'],
     without:
       'Key off, silent speaker moved to an output that plays, its run looked at for a short first: does it play there?',
   },
@@ -35,10 +37,12 @@ export const ampChannelDead: Cause = {
       'Speakers, before the run and the coil were read in ohms.',
       'Another amplifier, before a workshop said what the repair costs.',
     ],
-    cautions: ['short-suspected', 'key-off', 'amp-output', 'loud-tone', 'bridge', 'hot', 'warranty'],
+    cautions: ['short-suspected', 'amp-output', 'loud-tone', 'bridge', 'ohms-dead'],
     proofOfCure: {
       byEar: 'Every speaker on it plays, as loud as its partner.',
       byMeter: 'Speakers off, 400 Hz tone: all its outputs within 10 % of each other.',
+      needs: ['amp-outputs-off', 'tone-400'],
+      touches: ['amp-out-plus'],
     },
   }),
 };

@@ -1,6 +1,6 @@
 import type { Cause } from '../cause.ts';
 import { healthyRemoteInWords, remoteFigures } from '../remote-wire.ts';
-import { healthyFigure, LAMP_CAUTIONS, LAMP_ON } from '../supply-ways.ts';
+import { healthyFigure, LAMP_NEEDS, LAMP_ON } from '../supply-ways.ts';
 import { AmpName, ampName } from '../the-amp.ts';
 import { AMP_REPAIRER } from '../who.ts';
 
@@ -10,6 +10,7 @@ export const ampDead: Cause = {
   faults: ['amp-dead@'],
   split: {
     byMeter: `${LAMP_ON}: plus to ground within 0.5 V of the battery, remote terminal within 1 V, and still off?`,
+    ...LAMP_NEEDS,
     without: `${LAMP_ON}: the lamp bright, a jumper with a 1 A fuse from plus to remote for five seconds, and still off?`,
   },
   mends: ['amp'],
@@ -34,7 +35,7 @@ export const ampDead: Cause = {
       'A reflash: it does not start an amplifier.',
       'Leads or fuses.',
     ],
-    cautions: ['minus-first', 'warranty', 'key-off', 'jumper', 'wakes-loud', ...LAMP_CAUTIONS],
+    cautions: ['lamp-hot', 'live-clip', 'ground-open', 'jumper', 'ohms-dead'],
     proofOfCure: {
       byEar: `On the same wires ${ampName(f)} starts and stops with the head unit ten times in a row.`,
       byMeter: `The same, with ${healthyRemoteInWords(f)} on the remote terminal and plus to ground within 0.5 V of the battery.`,

@@ -29,6 +29,8 @@ export const ampOutputDc: Cause = {
   faults: ['amp-output-dc'],
   split: {
     byMeter: `Key off, all speakers off it, key on, music paused: ${BELOW} of DC across each output?`,
+    needs: ['amp-outputs-off', 'music-paused'],
+    touches: ['amp-out-plus'],
     without: 'Key off, all speaker plugs off it, key on, cold: is its fault lamp still there?',
   },
   mends: ['amp'],
@@ -63,7 +65,7 @@ export const ampOutputDc: Cause = {
       'Another amplifier, before a workshop said what the repair costs.',
       'A reflash.',
     ],
-    cautions: ['key-off', 'amp-output', 'bridge', 'into-a-short', 'warranty', 'hot'],
+    cautions: ['amp-output', 'bridge', 'into-a-short', 'ohms-dead'],
     proofOfCure: {
       byEar: 'Lamp normal with all speakers plugged in, and for thirty minutes at the volume that tripped it.',
       byMeter: `Speakers off, music paused: ${BELOW} of DC across each output.`,

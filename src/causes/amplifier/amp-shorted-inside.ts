@@ -11,6 +11,7 @@ export const ampShortedInside: Cause = {
   split: {
     byMeter:
       'Key off, fuse out, plus lead off the amplifier, meter on ohms from its plus to its ground terminal: below 1 Ω, and it stays there?',
+    needs: ['meter-on-ohms'],
     without:
       'Remote wire and speakers off, a 21 to 55 W lamp in the fuse’s place: bright with the amplifier on the lead, dark with the lead off it and taped?',
   },
@@ -37,12 +38,13 @@ export const ampShortedInside: Cause = {
       'Another amplifier, before a workshop said what the repair costs and the speaker runs were measured.',
     ],
     ifDoneAnyway: 'A bigger fuse feeds the short: the lead burns, or the amplifier does.',
-    cautions: ['minus-first', 'fuse', 'lamp-hot', 'hot', 'warranty', 'battery-gas'],
+    cautions: ['lamp-hot', 'ohms-dead'],
     proofOfCure: {
       byEar:
         'A 21 to 55 W lamp in the fuse’s place glows briefly and goes dark. With the fuse in, it comes on, and the fuse is whole after ten loud minutes.',
       byMeter:
         'Key off, fuse out, plus lead off it: its plus to its ground climbs above 100 Ω within a minute, as its capacitors fill.',
+      needs: ['meter-on-ohms'],
     },
   }),
 };

@@ -19,6 +19,8 @@ export const gainTooHigh: Cause = {
   split: {
     byMeter:
       'Key off, speakers off, key on, 80 Hz tone, volume up from zero to your usual top step: is the output above the root of its watts × ohms?',
+    needs: ['amp-outputs-off', 'tone-80'],
+    touches: ['amp-out-plus'],
     without: 'Gain down by half, volume up until it is as loud as before: is it cleaner, with less hiss?',
   },
   mends: ['amp'],
@@ -39,10 +41,11 @@ export const gainTooHigh: Cause = {
     who: YOURSELF_OR_FITTER,
     parts: [],
     notBuy: ['Speakers or a stronger amplifier: this one clips by its setting.', 'A noise filter.'],
-    cautions: ['amp-output', 'loud-tone', 'key-off', 'bridge'],
     proofOfCure: {
       byEar: 'Clean at your usual top step. Hiss only with an ear at the cone.',
       byMeter: `Speakers off, 80 Hz tone at your usual top step: each output at ${outputInWords(f)}, within a tenth. ${AmpName(f)} clips at ${formatQuantity(gainTargets(f).clipsV, 'V', 3)}.`,
+      needs: ['amp-outputs-off', 'tone-80'],
+      touches: ['amp-out-plus'],
     },
   }),
 };

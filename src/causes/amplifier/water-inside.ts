@@ -10,6 +10,7 @@ export const waterInside: Cause = {
   split: {
     byMeter:
       'Key off, main fuse out, speaker plugs off it, meter on ohms: is a speaker wire between 100 Ω and 100 kΩ to the frame, neither clear nor shorted? That is damp.',
+    needs: ['meter-on-ohms'],
     without: 'Key off, main fuse out: open its plugs and look under its cover. Drops, a white edge, or green?',
   },
   mends: ['amp', 'amp-supply'],
@@ -40,10 +41,11 @@ export const waterInside: Cause = {
     parts: [],
     notBuy: ['An amplifier, before this one was dry for three days.'],
     ifDoneAnyway: 'A new one in the same wet place lasts until the next rain.',
-    cautions: ['minus-first', 'key-off', 'into-a-short', 'warranty', 'hot'],
+    cautions: ['into-a-short'],
     proofOfCure: {
       byEar: `${TEN_STARTS} It plays for thirty minutes, and the same after the next wash or rain.`,
       byMeter: `Key off, speaker plugs off it: each speaker wire above 100 kΩ to the frame. Plugs back: ${ampName(f)} comes on, and plays for thirty minutes.`,
+      needs: ['meter-on-ohms'],
     },
   }),
 };

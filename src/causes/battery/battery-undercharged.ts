@@ -32,7 +32,7 @@ export const batteryUndercharged: Cause = {
       'A battery, before this one was charged and rested.',
       'An amplifier: nothing can be judged before it is full.',
     ],
-    cautions: ['battery-gas', 'flat-battery'],
+    cautions: ['flat-battery'],
     proofOfCure: {
       byEar:
         'Ten minutes at the volume that failed, engine off: the amplifier stays on. The next morning the bike starts as ever.',

@@ -42,7 +42,7 @@ export const batteryWorn: Cause = {
       `Battery, ${formatQuantity(estimate(f.rig, 'batteryAh').value, 'Ah')} or what is printed on the old one, same chemistry`,
     ],
     notBuy: ['A battery, before this one was charged and rested.', 'An amplifier or a capacitor.'],
-    cautions: ['minus-first', 'battery-gas', 'outdoors'],
+    cautions: ['outdoors'],
     proofOfCure: {
       byEar: 'Ten minutes at the volume that failed, engine off: the amplifier stays on, and the bike starts.',
       byMeter: `Key on, music playing: ${KEY_ON_OR_MORE} at the posts after ten minutes.`,

@@ -9,6 +9,7 @@ export const chargingTooHigh: Cause = {
   faults: ['regulator-out-of-range@high'],
   split: {
     byMeter: `${RUNNING}: above 15 V at the battery posts?`,
+    needs: ['engine-running'],
     without: 'Outdoors, from idle to about 3000 rpm: do lamps get glaring, or does the battery smell or feel warm?',
   },
   mends: ['amp-supply'],
@@ -43,10 +44,10 @@ export const chargingTooHigh: Cause = {
       'An amplifier: it does right to switch off there.',
       'A regulator, before it was read with the engine running and its ground was clean.',
     ],
-    cautions: ['outdoors', 'hot', 'battery-gas', 'key-off'],
     proofOfCure: {
       byEar: 'Half an hour on the road, music on: the amplifier stays on, and the lamps are as bright as ever.',
       byMeter: `${RUNNING}: ${CHARGING_BAND} at the posts.`,
+      needs: ['engine-running'],
     },
   }),
 };

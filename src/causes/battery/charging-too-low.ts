@@ -10,6 +10,7 @@ export const chargingTooLow: Cause = {
   faults: ['regulator-out-of-range@low', 'stator-phase-lost', 'load-above-idle-output'],
   split: {
     byMeter: `${RUNNING}: below 13.5 V at the battery posts?`,
+    needs: ['engine-running'],
     without: 'Outdoors, lamps on, from idle to about 3000 rpm: do the lamps stay as dim as with the engine off?',
   },
   mends: ['amp-supply'],
@@ -51,11 +52,12 @@ export const chargingTooLow: Cause = {
       'An amplifier or a battery: the next one is emptied just the same.',
       'A stator and a regulator, before one was read to be bad.',
     ],
-    cautions: ['outdoors', 'hot', 'battery-gas', 'key-off', 'ohms-dead'],
+    cautions: ['ohms-dead'],
     proofOfCure: {
       byEar:
         'An hour on the road with music as usual, then ten loud minutes with the engine off: the amplifier stays on.',
       byMeter: `${RUNNING}, music as usual: ${CHARGING_BAND} at the posts.`,
+      needs: ['engine-running'],
     },
   }),
 };

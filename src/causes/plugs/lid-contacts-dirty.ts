@@ -11,6 +11,7 @@ export const lidContactsDirty: Cause = {
   faults: ['lid-contacts-dirty'],
   split: {
     byMeter: 'Key off, lid still, meter on ohms: the coil from the lid’s half of the plug, and not through the plug?',
+    needs: ['meter-on-ohms'],
     without: 'Press the plug together while music plays: does it come back? Clean the contacts: it harms nothing.',
   },
   mends: ['run'],
@@ -32,7 +33,6 @@ export const lidContactsDirty: Cause = {
     who: YOURSELF,
     parts: CLEANING_PARTS,
     notBuy: ['Speakers, before the contacts are clean.', 'A reflash: it cleans no contact.'],
-    cautions: ['key-off', 'ohms-dead', 'bridge'],
     proofOfCure: RUN_WHOLE,
   }),
 };

@@ -8,6 +8,7 @@ export const loomsUnjoined: Cause = {
   faults: ['looms-unjoined'],
   split: {
     byMeter: 'Key off, meter on ohms: the coils from the rear half of the loom, and open from whatever feeds it?',
+    needs: ['meter-on-ohms'],
     without:
       'Key off. Look under seat and tank for two plugs that fit each other and hang free, often in a cap or tape.',
   },
@@ -28,7 +29,6 @@ export const loomsUnjoined: Cause = {
     who: YOURSELF_OR_FITTER,
     parts: [],
     notBuy: ['Speakers, an amplifier or a reflash, before the two halves are joined.'],
-    cautions: ['key-off', 'bridge', 'data', 'ohms-dead'],
     proofOfCure: RUN_WHOLE,
   }),
 };

@@ -9,6 +9,7 @@ export const rearPairsCrossed: Cause = {
   split: {
     byMeter:
       'Key off, rear plug apart, meter on ohms: a coil from a wire of the left pair to a wire of the right pair?',
+    needs: ['meter-on-ohms'],
     without: 'Balance to one side, a track that differs left and right: does the rear play it, and a mono track not?',
   },
   mends: ['unit-leads', 'run'],
@@ -31,12 +32,13 @@ export const rearPairsCrossed: Cause = {
     parts: ['Sealed crimps or pins for four wires'],
     notBuy: ['Speakers, an amplifier or a reflash: all of it plays, into the wrong wires.'],
     ifDoneAnyway: 'A wire that is tried on the frame “to find its partner” shorts an output.',
-    cautions: ['key-off', 'bridge', 'ohms-dead'],
+    cautions: ['ohms-dead'],
     proofOfCure: {
       byEar:
         'A mono track plays at both rear speakers. Balance to the left: only the left one, and the other way round.',
       byMeter:
         'Key off, plug apart: each rear pair reads its own coil, and no wire of one pair reads a coil to the other.',
+      needs: ['meter-on-ohms'],
     },
   }),
 };

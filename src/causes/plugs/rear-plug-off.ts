@@ -10,6 +10,7 @@ export const rearPlugOff: Cause = {
   faults: ['rear-plug-off'],
   split: {
     byMeter: 'Key off, meter on ohms from the far end of the run: open, and its coil once the plug is pushed home?',
+    needs: ['meter-on-ohms'],
     without: 'Key off, pull every lid and case plug and push it home until it locks. Key on, music low: does it play?',
   },
   mends: ['run'],
@@ -30,7 +31,6 @@ export const rearPlugOff: Cause = {
     parts: [],
     notBuy: ['Speakers, an amplifier or a reflash: a plug is apart.'],
     ifDoneAnyway: 'With the key on, mating plugs can short an output for a moment.',
-    cautions: ['key-off', 'bridge', 'ohms-dead'],
     proofOfCure: { ...RUN_WHOLE, byEar: 'It still plays after a ride and after opening the lid ten times.' },
   }),
 };

@@ -11,6 +11,7 @@ export const secondConnectorDirty: Cause = {
   split: {
     byMeter:
       'Key off, meter on ohms at the rear end of the bike’s loom, then from the far end: the coil only from the rear end?',
+    needs: ['meter-on-ohms'],
     without:
       'Key off. Follow the rear loom under seat and side covers: is there a plug between, with a film or water in it?',
   },
@@ -35,7 +36,6 @@ export const secondConnectorDirty: Cause = {
     who: YOURSELF,
     parts: CLEANING_PARTS,
     notBuy: ['Speakers or an amplifier, before that plug was seen.', 'A reflash: it cleans no contact.'],
-    cautions: ['key-off', 'ohms-dead', 'bridge', 'data'],
     proofOfCure: RUN_WHOLE,
   }),
 };

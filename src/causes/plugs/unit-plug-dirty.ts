@@ -33,7 +33,7 @@ export const unitPlugDirty: Cause = {
     who: YOURSELF_OR_FITTER,
     parts: CLEANING_PARTS,
     notBuy: ['A reflash or a head unit, before its plug was cleaned.', 'Speakers or an amplifier.'],
-    cautions: ['key-off', 'bridge', 'data', 'warranty'],
+    cautions: ['warranty'],
     proofOfCure: {
       byEar: 'The rear plays, and still does after a ride.',
       byMeter: 'Rear over front across the pairs, plug home: in the band above.',

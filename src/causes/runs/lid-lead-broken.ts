@@ -10,6 +10,7 @@ export const lidLeadBroken: Cause = {
   faults: ['lid-lead-broken'],
   split: {
     byMeter: 'Key off, plug apart, meter on ohms on the lid’s half: do the ohms jump while the lid moves?',
+    needs: ['meter-on-ohms'],
     without: 'Move the lid slowly through its whole travel while music plays: does it come and go?',
   },
   mends: ['run'],
@@ -29,7 +30,7 @@ export const lidLeadBroken: Cause = {
     who: FITTER,
     parts: ['Flexible two-wire speaker lead, as thick as the old one'],
     notBuy: ['Speakers: a lead is broken, not a coil.', 'A reflash.'],
-    cautions: ['key-off', 'bridge', 'ohms-dead'],
+    cautions: ['ohms-dead'],
     proofOfCure: RUN_WHOLE,
   }),
 };

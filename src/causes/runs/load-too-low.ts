@@ -45,6 +45,7 @@ export const loadTooLow: Cause = {
   split: {
     byMeter:
       'Key off, plugs off, meter on ohms: a run below half of what the amplifier is rated into, and each of its speakers alone sound?',
+    needs: ['meter-on-ohms'],
     without: 'Count the speakers on one channel. Unplug one of two: does it hold at the same volume?',
   },
   mends: ['run', 'speaker'],
@@ -66,7 +67,7 @@ export const loadTooLow: Cause = {
     who: YOURSELF_OR_FITTER,
     parts: [],
     notBuy: ['A stronger amplifier, before the load is right.'],
-    cautions: ['key-off', 'bridge', 'ohms-dead', 'hot', 'cone'],
+    cautions: ['ohms-dead', 'hot'],
     proofOfCure: {
       byEar: 'Lamp normal with all speakers plugged in, and for 30 minutes at the volume that tripped it.',
       byMeter: `Key off, plug apart, cold: that run reads ${figureText(afterwards(f))}, wires on top.`,

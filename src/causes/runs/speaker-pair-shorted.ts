@@ -22,6 +22,7 @@ export const speakerPairShorted: Cause = {
   split: {
     byMeter:
       'Key off, plug apart, meter on ohms, one wire off the speaker: the run still next to nothing, the coil sound?',
+    needs: ['meter-on-ohms'],
     without: 'Key off, plug that run in alone: does it alone silence what drives it, and no wire of it lie on metal?',
   },
   mends: ['run'],
@@ -43,7 +44,7 @@ export const speakerPairShorted: Cause = {
     who: YOURSELF_OR_FITTER,
     parts: ['Terminals, a length of speaker wire as thick as the old one'],
     notBuy: ['An amplifier or a head unit, before the short is gone and they were tried again.'],
-    cautions: ['key-off', 'ohms-dead', 'into-a-short', 'bridge'],
+    cautions: ['into-a-short', 'ohms-dead'],
     proofOfCure: RUN_WHOLE,
   }),
 };

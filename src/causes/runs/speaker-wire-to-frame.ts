@@ -15,6 +15,7 @@ export const speakerWireToFrame: Cause = {
       is(f, 'wire-to-frame', 'shorted') || is(f, 'amp-wires-to-frame', 'shorted')
         ? 'Key off, unplug one run at a time: with which one off is the lamp clear, or do the rest play? Does that one alone read ohms to the frame?'
         : 'Key off, plug apart, meter on ohms, lids moving: each speaker wire to bare frame metal, above 100 kΩ?',
+    needs: ['meter-on-ohms'],
     without:
       'Key off, unplug one run at a time, the rest plugged in: with one of them off, is the lamp clear, or do the rest play?',
   }),
@@ -42,10 +43,11 @@ export const speakerWireToFrame: Cause = {
     parts: [],
     notBuy: ['An amplifier or a head unit, before the short is gone and they were tried again.'],
     ifDoneAnyway: 'A new amplifier on the same wire protects itself as well, or dies.',
-    cautions: ['bridge', 'key-off', 'ohms-dead', 'into-a-short', 'hot'],
+    cautions: ['ohms-dead'],
     proofOfCure: {
       byEar: 'It plays after key off and on, and for 30 minutes at the volume that tripped it. Lids open and shut.',
       byMeter: `Key off, plugs apart: every speaker wire ${figureText(CLEAR_OF_FRAME)} to the frame while lids, steering and seat move.`,
+      needs: ['meter-on-ohms'],
     },
   }),
 };

@@ -1,7 +1,6 @@
 import type { Cause } from '../cause.ts';
 import { REAR_AS_LOUD_AS_FRONT, REAR_OVER_FRONT_HEALTHY, rearOverFrontRead } from '../unit/rear-over-front.ts';
 import { YOURSELF } from '../who.ts';
-import { withMeter } from '../with-meter.ts';
 
 export const faderOrBalanceOff: Cause = {
   id: 'fader-or-balance-off',
@@ -9,6 +8,8 @@ export const faderOrBalanceOff: Cause = {
   faults: ['fader-or-balance-off'],
   split: {
     byMeter: 'Fader and balance at 0, tone controls flat, 400 Hz tone: do the rear pairs read 0.7 to 1.4 of the front?',
+    needs: ['tone-400'],
+    touches: ['unit-rear-plus'],
     without: 'Put both exactly in the middle and listen.',
   },
   mends: ['settings'],
@@ -27,7 +28,6 @@ export const faderOrBalanceOff: Cause = {
     who: YOURSELF,
     parts: [],
     notBuy: ['Speakers, an amplifier or a reflash: nothing is broken.'],
-    cautions: ['riding', ...withMeter(f, ['bridge', 'loud-tone'])],
     proofOfCure: { ...REAR_AS_LOUD_AS_FRONT, byEar: 'All four corners play equally loud.' },
   }),
 };

@@ -8,6 +8,8 @@ export const rearControlOff: Cause = {
   faults: ['rear-control-off'],
   split: {
     byMeter: 'Rear control up, 400 Hz tone: do the rear pairs at the head unit come up with it?',
+    needs: ['tone-400'],
+    touches: ['unit-rear-plus'],
     without: 'Turn the rear control up and listen.',
   },
   mends: ['settings'],
@@ -22,7 +24,6 @@ export const rearControlOff: Cause = {
     who: YOURSELF,
     parts: [],
     notBuy: ['Speakers, an amplifier or a reflash: nothing is broken.'],
-    cautions: ['riding', 'bridge', 'loud-tone'],
     proofOfCure: REAR_AS_LOUD_AS_FRONT,
   }),
 };

@@ -37,6 +37,7 @@ export const coilOpen: Cause = {
   faults: ['coil-open'],
   split: {
     byMeter: 'Key off, grille off, one wire off, meter on ohms at the speaker’s own tabs: open?',
+    needs: ['meter-on-ohms'],
     without: 'A 1.5 V cell for half a second on the speaker’s own tabs, one wire off: no click and no movement?',
   },
   mends: ['speaker'],
@@ -59,18 +60,16 @@ export const coilOpen: Cause = {
     notBuy: ['New speakers, before what burnt the old one is found.', 'A reflash: it cannot mend a coil.'],
     ifDoneAnyway: 'The new speaker goes the way of the old one.',
     cautions: [
-      'key-off',
       'ohms-dead',
-      'cone',
       // The cell is the check of whoever has no meter.
       ...(is(f, 'tools-at-hand', 'meter') ? [] : CELL_CAUTIONS),
-      'bridge',
       'warranty',
       ...(onAmp(f.rig) ? AMP_CAUTIONS : []),
     ],
     proofOfCure: {
       byEar: 'Both sides play clean up to your usual top step.',
       byMeter: 'Key off, plug apart: each rear run reads coil plus wires, left and right alike.',
+      needs: ['meter-on-ohms'],
     },
   }),
 };

@@ -3,7 +3,7 @@ import type { Cause } from '../cause.ts';
 import type { Figure } from '../figure.ts';
 import { copper } from '../main-fuse.ts';
 import { groundLeadM2, groundLeadParts } from '../new-leads.ts';
-import { healthyFigure, healthyInWords, LAMP_CAUTIONS, LAMP_ON, TEN_STARTS } from '../supply-ways.ts';
+import { healthyFigure, healthyInWords, LAMP_NEEDS, LAMP_ON, TEN_STARTS } from '../supply-ways.ts';
 import { AmpName, ampName } from '../the-amp.ts';
 import { FITTER } from '../who.ts';
 
@@ -45,10 +45,11 @@ export const ampGroundOpen: Cause = {
     notBuy: ['An amplifier, a fuse or a reflash.'],
     ifDoneAnyway:
       'A fuse in the ground lead hides the fault: when it opens, the shields of the signal leads carry the current.',
-    cautions: ['minus-first', 'temporary-lead', 'battery-gas', ...LAMP_CAUTIONS],
+    cautions: ['temporary-lead'],
     proofOfCure: {
       byEar: TEN_STARTS,
       byMeter: `${LAMP_ON}: ${healthyInWords(f, 'ground')} from the amplifier’s ground to the battery minus post.`,
+      ...LAMP_NEEDS,
     },
   }),
 };

@@ -1,13 +1,5 @@
 import type { Cause } from '../cause.ts';
-import {
-  CUT_OUT,
-  healthyFigure,
-  healthyInWords,
-  LAMP_CAUTIONS,
-  LAMP_ON,
-  readFigures,
-  TEN_LOUD,
-} from '../supply-ways.ts';
+import { CUT_OUT, healthyFigure, healthyInWords, LAMP_NEEDS, LAMP_ON, readFigures, TEN_LOUD } from '../supply-ways.ts';
 import { AmpName, ampName } from '../the-amp.ts';
 import { YOURSELF_OR_FITTER } from '../who.ts';
 
@@ -17,6 +9,7 @@ export const ampGroundResistive: Cause = {
   faults: ['amp-ground-resistive'],
   split: {
     byMeter: `${LAMP_ON}: amplifier’s ground to the battery minus post, a few hundredths of a volt, or more?`,
+    ...LAMP_NEEDS,
     without: 'Key off, battery minus off, its ground ring off: paint, anodising or green under it?',
   },
   mends: ['amp-supply'],
@@ -38,10 +31,11 @@ export const ampGroundResistive: Cause = {
     who: YOURSELF_OR_FITTER,
     parts: [],
     notBuy: ['An amplifier or a battery.', 'A capacitor on the supply: it does not mend a contact.'],
-    cautions: ['minus-first', 'temporary-lead', ...LAMP_CAUTIONS],
+    cautions: ['temporary-lead'],
     proofOfCure: {
       byEar: `${TEN_LOUD} A whine that followed the engine is gone.`,
       byMeter: `${LAMP_ON}: ${healthyInWords(f, 'ground')} from the amplifier’s ground to the battery minus post, steady when you press the ring.`,
+      ...LAMP_NEEDS,
     },
   }),
 };

@@ -1,5 +1,5 @@
 import type { Cause } from '../cause.ts';
-import { CUT_OUT, LAMP_CAUTIONS, LAMP_ON, MINUS_BACK, readFigures, TEN_STARTS } from '../supply-ways.ts';
+import { CUT_OUT, LAMP_NEEDS, LAMP_ON, MINUS_BACK, readFigures, TEN_STARTS } from '../supply-ways.ts';
 import { ampName } from '../the-amp.ts';
 import { YOURSELF_OR_FITTER } from '../who.ts';
 
@@ -9,6 +9,7 @@ export const ampTerminalLoose: Cause = {
   faults: ['amp-terminal-loose'],
   split: {
     byMeter: `${LAMP_ON}: more than 10 mV from the copper of a lead to the metal of the terminal that it sits in?`,
+    ...LAMP_NEEDS,
     without: 'Key off, main fuse out: pull gently at plus and ground where they enter the amplifier. Does one move?',
   },
   mends: ['amp-supply'],
@@ -30,10 +31,10 @@ export const ampTerminalLoose: Cause = {
     who: YOURSELF_OR_FITTER,
     parts: [],
     notBuy: ['An amplifier: its terminal only wants its lead.', 'A new lead or a fuse.'],
-    cautions: ['minus-first', 'battery-gas', 'hot', ...LAMP_CAUTIONS],
     proofOfCure: {
       byEar: `Pull at both leads, music on: its lamp does not flicker. ${TEN_STARTS}`,
       byMeter: `${LAMP_ON}: below 10 mV from the copper of each lead to the metal of its terminal.`,
+      ...LAMP_NEEDS,
     },
   }),
 };

@@ -1,7 +1,6 @@
 import type { Cause } from '../cause.ts';
-import { CUT_OUT, healthyFigure, LAMP_CAUTIONS, LAMP_ON, readFigures } from '../supply-ways.ts';
+import { CUT_OUT, healthyFigure, LAMP_NEEDS, LAMP_ON, readFigures } from '../supply-ways.ts';
 import { YOURSELF } from '../who.ts';
-import { withMeter } from '../with-meter.ts';
 
 export const batteryLugLoose: Cause = {
   id: 'battery-lug-loose',
@@ -9,6 +8,7 @@ export const batteryLugLoose: Cause = {
   faults: ['battery-lug-loose'],
   split: {
     byMeter: `${LAMP_ON}: more than 10 mV from a battery post itself to one of the rings on it?`,
+    ...LAMP_NEEDS,
     without: 'Key off: does any ring on a battery post turn by hand?',
   },
   mends: ['amp-supply'],
@@ -36,10 +36,10 @@ export const batteryLugLoose: Cause = {
     who: YOURSELF,
     parts: [],
     notBuy: ['A battery, a fuse or an amplifier: a screw was loose.'],
-    cautions: ['minus-first', 'battery-gas', ...withMeter(f, LAMP_CAUTIONS)],
     proofOfCure: {
       byEar: 'Press every ring with one finger, music on: nothing flickers. After a ride the clock still runs.',
       byMeter: `${LAMP_ON}: each ring against its own post below 10 mV, and steady when you press.`,
+      ...LAMP_NEEDS,
     },
   }),
 };

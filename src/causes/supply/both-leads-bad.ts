@@ -11,7 +11,7 @@ import {
   plusLeadParts,
   SEALED_HOLDER,
 } from '../new-leads.ts';
-import { CUT_OUT, healthyInWords, LAMP_CAUTIONS, LAMP_ON, MINUS_BACK, readFigures, TEN_LOUD } from '../supply-ways.ts';
+import { CUT_OUT, healthyInWords, LAMP_NEEDS, LAMP_ON, MINUS_BACK, readFigures, TEN_LOUD } from '../supply-ways.ts';
 import { AmpName, ampName } from '../the-amp.ts';
 import { FITTER } from '../who.ts';
 
@@ -21,6 +21,7 @@ export const bothLeadsBad: Cause = {
   faults: ['both-leads-bad'],
   split: {
     byMeter: `${LAMP_ON}: is more than a sound lead loses lost on the plus way and on the ground way?`,
+    ...LAMP_NEEDS,
     without:
       'Second leads from the battery, 4 mm² or more, the plus one with a 10 A fuse: does one alone not help, and both together do?',
   },
@@ -53,10 +54,11 @@ export const bothLeadsBad: Cause = {
     who: FITTER,
     parts: [...plusLeadParts(f), SEALED_HOLDER, ...groundLeadParts(f)],
     notBuy: ['One lead of the two.', 'Copper-clad aluminium, however thick it looks.', 'An amplifier or a capacitor.'],
-    cautions: ['minus-first', 'fuse', 'temporary-lead', 'battery-gas', ...LAMP_CAUTIONS],
+    cautions: ['temporary-lead'],
     proofOfCure: {
       byEar: TEN_LOUD,
       byMeter: `${LAMP_ON}: ${healthyInWords(f, 'plus')} lost on the plus way and ${healthyInWords(f, 'ground')} on the ground way.`,
+      ...LAMP_NEEDS,
     },
   }),
 };

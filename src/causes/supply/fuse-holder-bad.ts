@@ -2,7 +2,7 @@ import type { Findings } from '../../steps/outcome.ts';
 import type { Cause } from '../cause.ts';
 import type { Figure } from '../figure.ts';
 import { fuseFigures, fuseInWords, fuseOnOldLeadA } from '../main-fuse.ts';
-import { CUT_OUT, LAMP_CAUTIONS, LAMP_ON, MINUS_BACK, readFigures } from '../supply-ways.ts';
+import { CUT_OUT, LAMP_NEEDS, LAMP_ON, MINUS_BACK, readFigures } from '../supply-ways.ts';
 import { AmpName, ampName } from '../the-amp.ts';
 import { FITTER } from '../who.ts';
 
@@ -35,6 +35,7 @@ export const fuseHolderBad: Cause = {
   faults: ['fuse-holder-resistive', 'fuse-holder-open'],
   split: {
     byMeter: `${LAMP_ON}: more than 75 mV across the fuse holder?`,
+    ...LAMP_NEEDS,
     without: 'Key off, main fuse out: brown blades, soft plastic, green, or blades that hardly grip?',
   },
   mends: ['amp-supply'],
@@ -57,11 +58,12 @@ export const fuseHolderBad: Cause = {
     who: FITTER,
     parts: ['Sealed fuse holder for the section of the lead, two crimp lugs'],
     notBuy: ['An amplifier: it never got its current.', 'A bigger fuse: the holder is the trouble.'],
-    cautions: ['minus-first', 'fuse', 'hot', 'battery-gas', ...LAMP_CAUTIONS],
+    cautions: ['ohms-dead'],
     proofOfCure: {
       byEar:
         'Ten loud minutes, then a hand near the holder: only hand-warm. Press the fuse: the amplifier’s lamp does not flicker.',
       byMeter: `${LAMP_ON}: less than 25 mV across the holder.`,
+      ...LAMP_NEEDS,
     },
   }),
 };

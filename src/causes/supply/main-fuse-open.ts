@@ -102,11 +102,12 @@ export const mainFuseOpen: Cause = {
           : ['An amplifier or a reflash: neither was without power by itself.']),
       ],
       ifDoneAnyway: 'With a bigger fuse the lead itself becomes the fuse, beside a fuel tank.',
-      cautions: ['fuse', 'key-off', 'lamp-hot', 'minus-first', 'hot'],
+      cautions: ['lamp-hot', 'minus-first'],
       proofOfCure: {
         byEar:
           'The amplifier comes on, and the same fuse is still whole after ten minutes of loud music, its holder only hand-warm.',
         byMeter: 'Both ends of the fuse within 0.5 V of the battery posts, and still after ten minutes of loud music.',
+        touches: ['fuse-out'],
       },
     };
   },

@@ -1,6 +1,6 @@
 import type { Cause } from '../cause.ts';
 import { beforeTheLead, newPlusLead, plusLeadFigures, plusLeadInWords, plusLeadParts } from '../new-leads.ts';
-import { healthyFigure, healthyInWords, LAMP_CAUTIONS, LAMP_ON, MINUS_BACK, readFigures } from '../supply-ways.ts';
+import { healthyFigure, healthyInWords, LAMP_NEEDS, LAMP_ON, MINUS_BACK, readFigures } from '../supply-ways.ts';
 import { AmpName, ampName } from '../the-amp.ts';
 import { FITTER } from '../who.ts';
 
@@ -33,11 +33,11 @@ export const plusLeadBroken: Cause = {
     who: FITTER,
     parts: plusLeadParts(f),
     notBuy: ['An amplifier: it got no plus.', 'A fuse: it was whole.'],
-    cautions: ['minus-first', 'fuse', 'battery-gas', ...LAMP_CAUTIONS],
     proofOfCure: {
       byEar:
         'The amplifier comes on. Steering from lock to lock, seat loaded, lead moved by hand: its lamp does not flicker.',
       byMeter: `${LAMP_ON}: ${healthyInWords(f, 'plus')} from the battery plus post to the amplifier’s plus, steady while the lead is moved.`,
+      ...LAMP_NEEDS,
     },
   }),
 };

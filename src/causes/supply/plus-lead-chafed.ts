@@ -12,6 +12,7 @@ export const plusLeadChafed: Cause = {
   split: (f) => ({
     byMeter:
       'Key off, fuse out, battery minus off, plus lead off the amplifier, meter on ohms: lead to bare frame metal, above 100 kΩ?',
+    needs: ['minus-off', 'meter-on-ohms'],
     without: is(f, 'lead-off-amp', 'bright')
       ? 'The lamp still in the fuse’s place, the lead off the amplifier and taped: does it flicker as you move the lead along its way?'
       : 'Battery minus off, plus lead off the amplifier and taped, a 21 to 55 W lamp in the fuse’s place, minus on: does it stay bright?',
@@ -41,11 +42,12 @@ export const plusLeadChafed: Cause = {
       'An amplifier, before the lead was mended and it was tried.',
     ],
     ifDoneAnyway: 'With a bigger fuse the lead itself becomes the fuse, beside a fuel tank.',
-    cautions: ['minus-first', 'fuse', 'lamp-hot', 'battery-gas', 'hot'],
+    cautions: ['lamp-hot'],
     proofOfCure: {
       byEar:
         'The amplifier comes on. Steering from lock to lock and the seat loaded: no flicker, and the same fuse is whole after ten loud minutes.',
       byMeter: 'Fuse out, battery minus off, lead off the amplifier: above 100 kΩ to the frame while it is moved.',
+      needs: ['minus-off', 'meter-on-ohms'],
     },
   }),
 };

@@ -8,7 +8,7 @@ import {
   plusLeadParts,
   SEALED_HOLDER,
 } from '../new-leads.ts';
-import { CUT_OUT, healthyInWords, LAMP_CAUTIONS, LAMP_ON, MINUS_BACK, readFigures, TEN_LOUD } from '../supply-ways.ts';
+import { CUT_OUT, healthyInWords, LAMP_NEEDS, LAMP_ON, MINUS_BACK, readFigures, TEN_LOUD } from '../supply-ways.ts';
 import { AmpName, ampName } from '../the-amp.ts';
 import { FITTER } from '../who.ts';
 
@@ -18,6 +18,7 @@ export const plusLeadTooThin: Cause = {
   faults: ['plus-lead-too-thin', 'plus-lead-clad'],
   split: {
     byMeter: `${LAMP_ON}: are most of the lost volts between the fuse and the amplifier’s plus?`,
+    ...LAMP_NEEDS,
     without:
       'Key off: read the section off the jacket of the plus lead, scratch a strand. Silver under the red: aluminium.',
   },
@@ -46,10 +47,10 @@ export const plusLeadTooThin: Cause = {
       'Copper-clad aluminium, however thick it looks.',
       'A capacitor or an amplifier.',
     ],
-    cautions: ['minus-first', 'fuse', 'battery-gas', ...LAMP_CAUTIONS],
     proofOfCure: {
       byEar: TEN_LOUD,
       byMeter: `${LAMP_ON}: ${healthyInWords(f, 'plus')} from the battery plus post to the amplifier’s plus.`,
+      ...LAMP_NEEDS,
     },
   }),
 };

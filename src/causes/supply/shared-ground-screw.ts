@@ -1,7 +1,7 @@
 import type { Cause } from '../cause.ts';
 import { copper } from '../main-fuse.ts';
 import { groundLeadM2, groundLeadParts } from '../new-leads.ts';
-import { healthyFigure, healthyInWords, LAMP_CAUTIONS, LAMP_ON, readFigures, TEN_LOUD } from '../supply-ways.ts';
+import { healthyFigure, healthyInWords, LAMP_NEEDS, LAMP_ON, readFigures, TEN_LOUD } from '../supply-ways.ts';
 import { AmpName, ampName } from '../the-amp.ts';
 import { FITTER } from '../who.ts';
 
@@ -11,6 +11,7 @@ export const sharedGroundScrew: Cause = {
   faults: ['shared-ground-screw'],
   split: {
     byMeter: `${LAMP_ON}: does the ground of whatever shares its screw rise with it against the battery minus post?`,
+    ...LAMP_NEEDS,
     without:
       'Key off: follow its ground lead to the end. Do other rings sit under the same screw, and do those act up with it?',
   },
@@ -34,10 +35,11 @@ export const sharedGroundScrew: Cause = {
     who: FITTER,
     parts: groundLeadParts(f),
     notBuy: ['An amplifier, a head unit or a battery.', 'A noise filter: the ground is what moves.'],
-    cautions: ['minus-first', 'temporary-lead', 'battery-gas', 'data', ...LAMP_CAUTIONS],
+    cautions: ['temporary-lead'],
     proofOfCure: {
       byEar: `${TEN_LOUD} Whatever acted up with it works at the same time.`,
       byMeter: `${LAMP_ON}: ${healthyInWords(f, 'ground')} from the amplifier’s ground to the battery minus post, and the other grounds stay where they were.`,
+      ...LAMP_NEEDS,
     },
   }),
 };

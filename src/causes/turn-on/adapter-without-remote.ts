@@ -11,6 +11,7 @@ export const adapterWithoutRemote: Cause = {
   split: {
     byMeter:
       'Head unit on, against the battery minus post: volts on its remote output, none on the bike’s side of the adapter?',
+    needs: ['panel-off'],
     without: 'Key off, adapter apart: is the place of the remote wire fitted with a pin on both halves?',
   },
   mends: ['unit-leads', 'amp-supply'],
@@ -30,7 +31,6 @@ export const adapterWithoutRemote: Cause = {
     who: FITTER,
     parts: ['Pin for the adapter or a sealed crimp, a 1 A fuse with its holder'],
     notBuy: [TOLD_NOTHING, 'A reflash: a replaced head unit has no stored profile.'],
-    cautions: ['key-off', 'data'],
     proofOfCure: {
       byEar: TEN_STARTS,
       byMeter: `Head unit on: ${healthyRemoteInWords(f)} on the amplifier’s remote terminal, against the battery minus post.`,

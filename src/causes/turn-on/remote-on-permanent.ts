@@ -43,7 +43,6 @@ export const remoteOnPermanent: Cause = {
     who: FITTER,
     parts: REMOTE_PARTS,
     notBuy: ['A battery before this one was charged and rested.', 'An amplifier.'],
-    cautions: ['battery-gas', 'key-off', 'data', 'fuse'],
     proofOfCure: {
       byEar: `Ten minutes after key off its lamp is dark. Two nights later the bike starts as ever. ${AmpName(f)} comes on with the head unit.`,
       byMeter: 'Ten minutes after key off the remote terminal reads below 0.5 V.',

@@ -43,7 +43,6 @@ export const remoteSourceDead: Cause = {
     parts: REMOTE_PARTS,
     notBuy: [TOLD_NOTHING],
     ifDoneAnyway: 'Straight to the battery it works at once, and empties the battery in a night or two.',
-    cautions: ['key-off', 'data', 'fuse'],
     proofOfCure: {
       byEar: `${TEN_STARTS} Ten minutes after key off its lamp is dark.`,
       byMeter: `Head unit on: ${healthyRemoteInWords(f)} on the remote terminal, in every position of the key in which music plays. Ten minutes after key off: below 0.5 V.`,

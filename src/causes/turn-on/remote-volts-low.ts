@@ -36,7 +36,7 @@ export const remoteVoltsLow: Cause = {
     who: FITTER,
     parts: REMOTE_PARTS,
     notBuy: [TOLD_NOTHING, 'A battery, while the posts read well.'],
-    cautions: ['key-off', 'data', 'jumper'],
+    cautions: ['jumper'],
     proofOfCure: {
       byEar: `${TEN_STARTS} ${AmpName(f)} stays on for ten loud minutes.`,
       byMeter: `Head unit on, music loud: ${healthyRemoteInWords(f)} on the remote terminal, against the battery minus post.`,

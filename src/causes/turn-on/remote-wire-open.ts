@@ -46,7 +46,6 @@ export const remoteWireOpen: Cause = {
     who: FITTER,
     parts: REMOTE_PARTS,
     notBuy: [TOLD_NOTHING, 'A reflash: it does not mend a wire.'],
-    cautions: ['key-off', 'data'],
     proofOfCure: {
       byEar: `${TEN_STARTS} Steering from lock to lock: it stays on.`,
       byMeter: `Head unit on: ${healthyRemoteInWords(f)} on the remote terminal, against the battery minus post, while the wire is moved.`,

@@ -71,7 +71,6 @@ export const turnOnModeWrong: Cause = {
     who: YOURSELF,
     parts: [],
     notBuy: ['An amplifier, a fuse or a reflash.'],
-    cautions: ['key-off', 'wakes-loud'],
     proofOfCure: {
       byEar: 'It starts and stops with the key, twice in a row, and stays on for ten minutes of quiet music.',
     },

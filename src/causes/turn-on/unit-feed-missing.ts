@@ -36,7 +36,7 @@ export const unitFeedMissing: Cause = {
     who: YOURSELF_OR_FITTER,
     parts: ['One fuse of the printed number', 'A pin for its plug, if one does not latch'],
     notBuy: ['An amplifier.', 'A head unit, before both feeds were looked at.'],
-    cautions: ['data', 'key-off', 'fuse', 'minus-first'],
+    cautions: ['minus-first'],
     proofOfCure: {
       byEar:
         'Within a minute of key on the screen lights and answers a button. It keeps its clock, and stays on while its loom is moved and on the next bumps.',

@@ -8,6 +8,7 @@ export const adapterWithoutRear: Cause = {
   faults: ['replaced-unit-adapter-gap@rear-pairs'],
   split: {
     byMeter: 'Key off, adapter plug apart, meter on ohms: each rear pin through the adapter, next to nothing?',
+    needs: ['meter-on-ohms'],
     without: 'Look at both sides of the adapter’s plug: are the four rear pins fitted?',
   },
   mends: ['unit-leads'],
@@ -28,10 +29,11 @@ export const adapterWithoutRear: Cause = {
     parts: ['Adapter for four speaker pairs, or four pins with wires that fit the one that is there'],
     notBuy: ['A reflash, an amplifier or another head unit: wires are missing.'],
     ifDoneAnyway: 'Two minus wires joined to one, or to ground, kill an output of the head unit.',
-    cautions: ['bridge', 'key-off', 'data', 'ohms-dead'],
+    cautions: ['ohms-dead'],
     proofOfCure: {
       byEar: 'The rear plays, left on the left and right on the right.',
       byMeter: pairRestsAlike(f),
+      touches: ['unit-rear-plus'],
     },
   }),
 };

@@ -31,6 +31,8 @@ export const profileReverted: Cause = {
   split: {
     byMeter:
       'Fader in the middle, 400 Hz tone, at the head unit’s own plug: nothing across the rear pairs while the front reads?',
+    needs: ['tone-400'],
+    touches: ['unit-rear-plus'],
     without: 'Ask whoever had the bike since it played: was the head unit updated, swapped or set?',
   },
   mends: ['profile'],

@@ -35,6 +35,8 @@ export const rearChannelsDisabled: Cause = {
   split: {
     byMeter:
       'Fader in the middle, 400 Hz tone, at the head unit’s own plug: nothing across the rear pairs while the front reads?',
+    needs: ['tone-400'],
+    touches: ['unit-rear-plus'],
     without:
       'Did the rear itself ever play, heard at its grille? And did the bike leave the factory with front speakers only?',
   },

@@ -35,4 +35,6 @@ const HEALTHY_IN_WORDS = `${REAR_OVER_FRONT_LOWEST_RATIO} to ${REAR_OVER_FRONT_H
 export const REAR_AS_LOUD_AS_FRONT: ProofOfCure = {
   byEar: 'The rear plays as loud as the front, and still does after key off and on.',
   byMeter: `400 Hz tone, fader in the middle, at the head unit: each rear pair reads ${HEALTHY_IN_WORDS} of the front pair.`,
+  needs: ['tone-400'],
+  touches: ['unit-rear-plus'],
 };

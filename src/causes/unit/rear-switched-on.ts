@@ -5,7 +5,7 @@ import { fullLevel, type Level, lowered, rearLoadOhm, unloadedFullV } from '../.
 import { ampDriving, estimate, type Rig } from '../../rig/rig.ts';
 import type { CautionId } from '../../steps/cautions.ts';
 import { type Findings, is } from '../../steps/outcome.ts';
-import { AFTER_THE_VISIT, GAIN_CAUTIONS, gainSteps, setGain, settingFigures } from '../amp-input/gain.ts';
+import { AFTER_THE_VISIT, gainSteps, setGain, settingFigures } from '../amp-input/gain.ts';
 import type { Remedy } from '../cause.ts';
 import type { Figure } from '../figure.ts';
 import type { RepairAction } from '../repair-action.ts';
@@ -85,8 +85,7 @@ const readFirst = (f: Findings): readonly string[] =>
     ? []
     : ['A visit before 400 Hz was read across the rear pair, next to the front pair. Ten minutes with a meter.'];
 
-const ON_AMP_CAUTIONS: readonly CautionId[] = ['warranty', 'bridge', ...GAIN_CAUTIONS];
-const ON_UNIT_CAUTIONS: readonly CautionId[] = ['warranty', 'bridge', 'key-off', 'ohms-dead', 'loud-tone'];
+const ON_UNIT_CAUTIONS: readonly CautionId[] = ['key-off', 'bridge', 'ohms-dead'];
 
 const intoAmp = (f: Findings, asked: Asked): RearSwitchedOn => ({
   ...VISIT,
@@ -101,7 +100,6 @@ const intoAmp = (f: Findings, asked: Asked): RearSwitchedOn => ({
     ...gainSteps(f),
   ],
   notBuy: [...readFirst(f), 'A new amplifier or new speakers: they get no signal while the rear is off.'],
-  cautions: ON_AMP_CAUTIONS,
   proofOfCure: REAR_AS_LOUD_AS_FRONT,
 });
 

@@ -8,6 +8,8 @@ export const replacedUnitSetting: Cause = {
   faults: ['replaced-unit-setting@rear-off'],
   split: {
     byMeter: 'Rear outputs on in its menu, 400 Hz tone, at its own plug: does a rear pair read what the front reads?',
+    needs: ['tone-400'],
+    touches: ['unit-rear-plus'],
     without: 'Look through the replaced unit’s own menu for its rear outputs.',
   },
   mends: ['settings'],
@@ -27,7 +29,6 @@ export const replacedUnitSetting: Cause = {
     who: YOURSELF,
     parts: [],
     notBuy: ['A reflash: this head unit has no factory profile to select.'],
-    cautions: ['riding', 'bridge', 'loud-tone'],
     proofOfCure: REAR_AS_LOUD_AS_FRONT,
   }),
 };

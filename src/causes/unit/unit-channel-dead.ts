@@ -14,6 +14,8 @@ export const unitChannelDead: Cause = {
   faults: ['unit-channel-dead'],
   split: {
     byMeter: 'Speakers unplugged, 400 Hz tone, at the head unit’s own plug: one pair reads nothing beside a sound one?',
+    needs: ['tone-400'],
+    touches: ['unit-rear-plus'],
     without:
       'Key off, plug apart, a 1.5 V cell for half a second on the run of the silent corner: does its speaker click?',
   },
@@ -32,10 +34,12 @@ export const unitChannelDead: Cause = {
     tools: 'Meter',
     minutes: 30,
     notBuy: ['A speaker for that corner: it gets nothing to play.', 'A reflash: it does not mend an output.'],
-    cautions: ['short-suspected', 'key-off', 'ohms-dead', 'bridge', 'warranty', 'loud-tone'],
+    cautions: ['short-suspected', 'ohms-dead', 'bridge'],
     proofOfCure: {
       byEar: 'All four corners play alone, one after the other.',
       byMeter: `400 Hz tone, fader and balance in the middle, at the head unit: every pair reads ${REAR_OVER_FRONT_LOWEST_RATIO} to ${REAR_OVER_FRONT_HIGHEST_RATIO} of any other.`,
+      needs: ['tone-400'],
+      touches: ['unit-rear-plus'],
     },
   }),
 };

@@ -9,6 +9,7 @@ export const unitOutputGrounded: Cause = {
   split: {
     byMeter:
       'Key off, head unit’s plug apart, meter on ohms: each speaker wire of the loom to bare frame metal, above 100 kΩ?',
+    needs: ['meter-on-ohms'],
     without: 'Follow the speaker wires from the head unit: is a minus on a ground ring, or are two joined to one?',
   },
   mends: ['unit-leads'],
@@ -31,10 +32,11 @@ export const unitOutputGrounded: Cause = {
     parts: [],
     notBuy: ['A reflash, an amplifier or a head unit, before both wires of each pair rest alike.'],
     ifDoneAnyway: 'A new head unit on the same grounded wire goes the way of the old one.',
-    cautions: ['bridge', 'key-off', 'into-a-short', 'hot', 'ohms-dead'],
+    cautions: ['ohms-dead'],
     proofOfCure: {
       byEar: 'It plays clean at every corner, and still does after key off and on.',
       byMeter: pairRestsAlike(f),
+      touches: ['unit-rear-plus'],
     },
   }),
 };

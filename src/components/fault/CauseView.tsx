@@ -1,4 +1,5 @@
 import type { ComponentChildren } from 'preact';
+import { cautionsOfCheck, cautionsOfFix, cautionsOfProof } from '../../causes/action-cautions.ts';
 import { assumedFor } from '../../causes/assumed.ts';
 import type { Cause, Remedy } from '../../causes/cause.ts';
 import { figureText } from '../../causes/figure.ts';
@@ -6,6 +7,7 @@ import { effortOf } from '../../causes/repair-action.ts';
 import type { Certainty } from '../../inference/certainty.ts';
 import { CAUTIONS } from '../../steps/cautions.ts';
 import type { Step } from '../../steps/step.ts';
+import { Cautions } from '../caution/Cautions.tsx';
 import { DontPayFor, DoThis, Numbers } from '../flow/FixParts.tsx';
 import { HowSure } from '../flow/HowSure.tsx';
 import { Lines } from '../flow/Lines.tsx';
@@ -72,6 +74,7 @@ export function CauseView({ view, cause, certainty, besides, root, onReopen, chi
   const remedy = cause.remedy(findings);
   const split = view.splitOf(cause.id);
   const dear = isDear(remedy);
+  const cautions = cautionsOfFix(remedy, findings);
   return (
     <article class="verdict">
       <h1 tabIndex={-1}>{remedy.what}</h1>
@@ -79,15 +82,17 @@ export function CauseView({ view, cause, certainty, besides, root, onReopen, chi
       {split && (
         <section class="check">
           <h2>{dear && certainty !== 'proved' ? 'Check this first' : 'The check that tells'}</h2>
+          <Cautions ids={cautionsOfCheck(cause, findings)} />
           <p>{split}</p>
         </section>
       )}
-      <DoThis {...remedy} />
+      <DoThis {...remedy} cautions={cautions} />
       <Lines title="What to get" lines={remedy.parts} />
       <Numbers numbers={remedy.numbers.map((figure) => ({ label: figure.label, value: figureText(figure) }))} />
       <DontPayFor notBuy={remedy.notBuy} ifDoneAnyway={remedy.ifDoneAnyway} />
       <section class="prove">
         <h2>Prove the cure</h2>
+        <Cautions ids={cautionsOfProof(remedy, findings)} />
         <ProofOfCure proof={remedy.proofOfCure} hasMeter={view.hasMeter} />
         {children}
       </section>

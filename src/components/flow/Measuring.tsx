@@ -1,9 +1,9 @@
 import { useState } from 'preact/hooks';
 import type { Seat } from '../../browser/seat.ts';
+import { probesOf } from '../../steps/probes-of.ts';
 import { type Answer, inWords, type ReadingStep, type Situation } from '../../steps/step.ts';
 import { Tones } from '../tones/Tones.tsx';
 import { PathDrawing } from './PathDrawing.tsx';
-import { probesOf } from './probes.ts';
 import { ReadingForm } from './ReadingForm.tsx';
 
 interface Props {

@@ -145,7 +145,7 @@ export function OpenStep(props: Props) {
           Takes {minutesInWords(step.minutes)}, with {TOOL_NAMES[step.tool]}.
         </p>
       )}
-      <Cautions ids={[...ready.cautions, ...(step.cautions ?? [])]} />
+      <Cautions ids={ready.cautions} />
       <Before ready={ready} />
       {!quick && how}
       <div inert={settling}>

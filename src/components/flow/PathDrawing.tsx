@@ -1,8 +1,8 @@
 import type { Rig } from '../../rig/rig.ts';
+import type { Probes } from '../../steps/probes-of.ts';
 import { TEST_POINTS, type TestPoint } from '../../steps/test-points.ts';
 import { isPowerPoint, PowerDrawing } from './PowerDrawing.tsx';
 import { type Place, ProbeMarks } from './ProbeMarks.tsx';
-import type { Probes } from './probes.ts';
 
 interface Props {
   readonly rig: Rig;

@@ -1,6 +1,6 @@
+import type { Probes } from '../../steps/probes-of.ts';
 import { TEST_POINTS, type TestPoint } from '../../steps/test-points.ts';
 import { type Place, ProbeMarks } from './ProbeMarks.tsx';
-import type { Probes } from './probes.ts';
 
 /** The places of an amplifier's supply, which the drawing of the sound does not show. */
 const POWER_PLACES = {

@@ -1,7 +1,11 @@
 import type { Case } from '../../case/events.ts';
 import type { CautionId } from '../../steps/cautions.ts';
+import { cautionsOfCondition, cautionsOfStep } from '../../steps/cautions-of.ts';
+import { onThisBike } from '../../steps/concerns.ts';
 import { type ConditionId, conditionOf, toDo, undoOf } from '../../steps/conditions.ts';
 import type { Situation, Step } from '../../steps/step.ts';
+import { byWord } from '../caution/signal-words.ts';
+import { SPOKEN } from '../caution/spoken.ts';
 import { CONDITION_NAMES } from './condition-names.ts';
 
 /** What has to be done before a question makes sense, after what was done for those before it. */
@@ -12,6 +16,8 @@ interface ToDo {
   readonly next: readonly ConditionId[];
   /** Needed, and there already. */
   readonly standing: readonly ConditionId[];
+  /** All that is left standing of what was done before: what is to be careful of with it was said. */
+  readonly stood: readonly ConditionId[];
 }
 
 /** The steps that were done since the last repair or hand-over, in the order of the day: before it, nothing stands. */
@@ -43,7 +49,12 @@ export function toDoFor(step: Step, it: Case, steps: ReadonlyMap<string, Step>, 
   const putBack = leftOpen(step, stands);
   const whole = without(stands, putBack);
   const { next } = toDo(step.conditions ?? [], whole, situation);
-  return { putBack, next, standing: (step.conditions ?? []).filter((id) => whole.includes(id) && !next.includes(id)) };
+  return {
+    putBack,
+    next,
+    stood: whole,
+    standing: (step.conditions ?? []).filter((id) => whole.includes(id) && !next.includes(id)),
+  };
 }
 
 /** What has to be done before a question, in words. */
@@ -52,7 +63,10 @@ export interface Ready {
   readonly phone: readonly string[];
   /** What stands already, by its name. */
   readonly standing: readonly string[];
+  /** What to be careful of, each once: not again while the condition stands that said it. */
   readonly cautions: readonly CautionId[];
+  /** The same as it is said to a caller. */
+  readonly care: readonly string[];
 }
 
 /** Where what is done next begins with the key off, the bare sentence says nothing. */
@@ -60,13 +74,17 @@ const withoutBareKey = (next: readonly ConditionId[]): readonly ConditionId[] =>
   next.filter((id, i) => id !== 'key-off' || !conditionOf(next[i + 1] ?? id).bike.startsWith('Key off.'));
 
 export function readyFor(step: Step, it: Case, steps: ReadonlyMap<string, Step>, situation: Situation): Ready {
-  const { putBack, next, standing } = toDoFor(step, it, steps, situation);
+  const { putBack, next, standing, stood } = toDoFor(step, it, steps, situation);
   const undone = putBack.flatMap((id) => undoOf(id, situation.facts) ?? []);
   const said = withoutBareKey(next);
+  const before = stood.flatMap(cautionsOfCondition);
+  const asked = [...next.flatMap(cautionsOfCondition), ...cautionsOfStep(step, situation)];
+  const cautions = onThisBike(asked, situation.rig).filter((id) => !before.includes(id));
   return {
     bike: [...undone, ...said.map((id) => conditionOf(id).bike)],
     phone: [...undone, ...said.map((id) => conditionOf(id).phone)],
     standing: standing.map((id) => CONDITION_NAMES[id]),
-    cautions: next.flatMap((id) => conditionOf(id).cautions),
+    cautions,
+    care: byWord(cautions).flatMap(([, ids]) => ids.map((id) => SPOKEN[id])),
   };
 }

@@ -18,7 +18,6 @@ export const ampDc: ReadingStep<'ok' | 'offset' | 'unclear'> = measurement({
   conditions: ['amp-uncovered', 'amp-outputs-off', 'music-paused', 'meter-on-dc'],
   sensible: (f) => ampMayBeThere(f) && !fuseStaysOut(f) && mayProtectItself(f) && !is(f, 'speakers-unplugged', 'stays'),
   observes: ['amp'],
-  cautions: ['amp-output', 'bridge'],
   probes: { red: 'amp-out-plus', black: 'amp-out-minus' },
   readings: {
     highestV: {

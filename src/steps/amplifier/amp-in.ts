@@ -79,7 +79,6 @@ export const ampIn: ReadingStep<'ok' | 'low' | 'none'> = measurement({
   conditions: ['amp-uncovered', 'amp-outputs-off', 'panel-off', 'tone-400', 'meter-on-ac'],
   sensible: rearAmpMayBeThere,
   observes: ['settings', 'profile', 'unit', 'unit-leads'],
-  cautions: ['bridge'],
   tones: ['400hz'],
   probes: { red: 'amp-in-plus', black: 'amp-in-minus' },
   readings: {

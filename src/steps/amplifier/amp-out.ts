@@ -70,7 +70,6 @@ export const ampOut: ReadingStep<'ok' | 'low' | 'none'> = measurement({
   conditions: ['amp-uncovered', 'amp-outputs-off', 'tone-400', 'meter-on-ac'],
   sensible: (f) => rearAmpMayBeThere(f) && !fuseStaysOut(f) && !is(f, 'amp-light', 'off', 'fault', 'blinks'),
   observes: ['settings', 'profile', 'unit', 'unit-leads', 'amp-supply', 'amp'],
-  cautions: ['amp-output', 'key-off', 'bridge'],
   tones: ['400hz'],
   probes: { red: 'amp-out-plus', black: 'amp-out-minus' },
   readings: {

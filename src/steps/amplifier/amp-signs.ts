@@ -20,7 +20,7 @@ export const ampSigns: ChoiceStep<'alive' | 'cycles' | 'dead'> = choice({
   conditions: ['volume-zero'],
   sensible: (f) => ampMayBeThere(f) && !fuseStaysOut(f) && hasNoLamp(f),
   observes: ['settings', 'profile', 'unit', 'unit-leads', 'amp-supply', 'amp', 'run'],
-  cautions: ['hot', 'wakes-loud'],
+  cautions: ['hot'],
   options: {
     alive: 'Yes, it clicks or gets warm',
     cycles: 'It clicks on and off, again and again',

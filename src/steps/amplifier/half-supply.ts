@@ -39,7 +39,6 @@ export const halfSupply: ReadingStep<'half' | 'zero' | 'one-odd' | 'unclear'> = 
   conditions: ['amp-uncovered', 'music-paused', 'black-on-minus', 'meter-on-dc'],
   sensible: (f) => rearAmpMayBeThere(f) && !is(f, 'rear-amp-input', 'line'),
   observes: ['unit', 'unit-leads'],
-  cautions: ['bridge', 'plus-probe'],
   probes: { red: 'amp-in-plus', black: 'battery-minus' },
   readings: {
     batteryV: {

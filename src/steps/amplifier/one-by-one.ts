@@ -25,7 +25,7 @@ export const oneByOne: ChoiceStep<'one' | 'each' | 'together' | 'none'> = choice
     !is(f, 'amp-runs', 'low') &&
     !is(f, 'bulb-to-frame', 'to-frame', 'across'),
   observes: ['run', 'speaker', 'amp'],
-  cautions: ['key-off', 'into-a-short', 'bridge'],
+  cautions: ['key-off', 'into-a-short'],
   options: {
     one: 'One of them brings it back',
     each: 'Every one of them, even alone',

@@ -21,7 +21,6 @@ export const signalPlugOut: ChoiceStep<'clears' | 'stays' | 'dark'> = choice({
   conditions: ['amp-uncovered', 'volume-zero', 'signal-plug-out', 'music-paused'],
   sensible: (f) => ampMayBeThere(f) && !fuseStaysOut(f) && showsFault(f) && (switchedBy(f) ?? 'wire') === 'wire',
   observes: ['unit', 'unit-leads', 'amp-supply', 'amp', 'run', 'speaker'],
-  cautions: ['key-off', 'bridge', 'wakes-loud'],
   options: { clears: 'Yes, normal now', stays: 'No, still the fault lamp', dark: 'No, it is dark now' },
   outcomes: {
     clears: 'clears without its signal plug',

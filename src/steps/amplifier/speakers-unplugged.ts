@@ -17,7 +17,6 @@ export const speakersUnplugged: ChoiceStep<'clears' | 'stays' | 'dark'> = choice
   conditions: ['amp-uncovered', 'amp-outputs-off', 'head-unit-playing'],
   sensible: (f) => ampMayBeThere(f) && !fuseStaysOut(f) && mayProtectItself(f),
   observes: ['amp-supply', 'amp', 'run', 'speaker'],
-  cautions: ['key-off', 'bridge'],
   options: { clears: 'Yes, normal now', stays: 'No, still the fault lamp, or blinking', dark: 'No, it is dark now' },
   // A fault lamp that goes dark had a load to trip on, and has no supply or no turn-on to start with.
   leftOut: ({ facts }) => (answeredWith(facts, 'amp-light', 'fault') ? [] : ['dark']),

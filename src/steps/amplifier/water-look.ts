@@ -20,7 +20,6 @@ export const waterLook: ChoiceStep<'dry' | 'wet'> = choice({
   conditions: ['minus-off', 'amp-uncovered'],
   sensible: (f) => ampMayBeThere(f) && !staysOn(f),
   observes: ['amp'],
-  cautions: ['minus-first'],
   options: { dry: 'Dry everywhere I can see', wet: 'Damp, crusted or green' },
   outcomes: { dry: 'dry', wet: 'damp or green' },
   ifCannot: 'Sealed, or no light gets in: go on without.',

@@ -17,7 +17,6 @@ export function ampKindStep(group: AmpGroup): RigStep<'add-on' | 'factory'> {
     tool: 'none',
     minutes: 0.5,
     observes: [],
-    cautions: ['data'],
     options: { 'add-on': 'Added later', factory: 'The bike maker’s own' },
     outcomes: { 'add-on': 'added later', factory: 'factory amplifier' },
     ifCannot: 'Then we name the tool that can do it in any case.',

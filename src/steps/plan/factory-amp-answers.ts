@@ -11,7 +11,6 @@ export const factoryAmpAnswers: ChoiceStep<'yes' | 'no'> = choice({
   tool: 'none',
   minutes: 0.5,
   observes: ['amp', 'amp-supply'],
-  cautions: ['data'],
   options: { yes: 'Yes, or it plays as always', no: 'No, the tool does not find it' },
   outcomes: { yes: 'answers', no: 'does not answer' },
   ifCannot: 'Not fitted yet, or not tried: have it looked at before you pay.',

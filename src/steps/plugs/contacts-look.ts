@@ -18,7 +18,6 @@ export const contactsLook: ChoiceStep<'apart' | 'film' | 'pin' | 'clean'> = choi
   conditions: ['key-off', 'lid-plug-apart'],
   sensible: (f) => is(f, 'lid-check', 'cured', 'reacts', 'no-effect', 'hiss-now', 'plays', 'weak'),
   observes: ['run'],
-  cautions: ['key-off'],
   options: {
     apart: 'It was apart or not locked',
     film: 'Together, with dirt or a film',

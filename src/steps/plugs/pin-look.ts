@@ -20,7 +20,6 @@ export const pinLook: ChoiceStep<'level' | 'back' | 'out' | 'no-plug'> = choice(
   conditions: ['amp-uncovered', 'signal-plug-out'],
   sensible: ampMayBeThere,
   observes: ['unit-leads'],
-  cautions: ['key-off', 'bridge'],
   putRight: ['out'],
   options: {
     level: 'All level, none slides',

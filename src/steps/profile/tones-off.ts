@@ -59,7 +59,6 @@ export const tonesOff: ReadingStep<'boosted' | 'flat' | 'cut' | 'unclear'> = mea
   conditions: ['controls-flat', 'amp-outputs-off', 'panel-off', 'tone-400', 'meter-on-ac'],
   sensible: (f) => !is(f, 'unit-kind', 'replaced'),
   observes: ['settings', 'profile', 'unit'],
-  cautions: ['bridge'],
   tones: ALL_TONES,
   probes: FRONT_PAIR,
   readings: TONE_READINGS,

@@ -52,7 +52,6 @@ export const tonesRunning: ReadingStep<'same' | 'changes' | 'unclear'> = measure
   conditions: ['controls-flat', 'amp-outputs-off', 'panel-off', 'engine-running', 'tone-400', 'meter-on-ac'],
   sensible: (f) => isKnown(f, 'tones-off'),
   observes: ['settings', 'profile', 'unit'],
-  cautions: ['bridge'],
   tones: ALL_TONES,
   probes: FRONT_PAIR,
   readings: TONE_READINGS,

@@ -70,7 +70,6 @@ export const topStep: ReadingStep<'full' | 'lowered' | 'unclear'> = measurement(
   conditions: ['controls-flat', 'amp-outputs-off', 'panel-off', 'tone-80', 'meter-on-ac'],
   sensible: (f) => !is(f, 'unit-kind', 'replaced'),
   observes: ['settings', 'profile', 'unit'],
-  cautions: ['bridge'],
   tones: ['80hz'],
   probes: FRONT_PAIR,
   readings: { topV: acReading('Front pair, loudest clean step') },

@@ -55,7 +55,6 @@ export const ampRuns: ReadingStep<'ok' | 'low' | 'heavy'> = measurement({
   conditions: ['key-off', 'amp-uncovered', 'amp-outputs-off', 'meter-on-ohms'],
   sensible: (f) => ampMayBeThere(f) && mayProtectItself(f),
   observes: ['run', 'speaker'],
-  cautions: ['key-off'],
   probes: { red: 'run-plus', black: 'run-minus' },
   readings: {
     leadsOhm: LEADS_OHM,

@@ -20,7 +20,6 @@ export const ampWiresToFrame: ReadingStep<'clear' | 'shorted' | 'unclear'> = mea
   conditions: ['key-off', 'amp-uncovered', 'amp-outputs-off', 'meter-on-ohms'],
   sensible: (f) => ampMayBeThere(f) && mayProtectItself(f),
   observes: ['run', 'speaker'],
-  cautions: ['key-off', 'bridge'],
   probes: { red: 'run-plus', black: 'frame' },
   readings: {
     lowestOhm: ohmReading('Lowest of all its speaker wires'),

@@ -25,7 +25,6 @@ export const bulbToFrame: ChoiceStep<'to-frame' | 'across' | 'clear'> = choice({
     !(isKnown(f, 'wire-to-frame') && isKnown(f, 'run-ohms')) &&
     !(isKnown(f, 'amp-wires-to-frame') && isKnown(f, 'amp-runs')),
   observes: ['run', 'speaker'],
-  cautions: ['key-off', 'cell', 'bridge'],
   options: {
     'to-frame': 'It lights from a wire to the frame',
     across: 'Dark to the frame, and as bright as end on end across a pair',

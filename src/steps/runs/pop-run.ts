@@ -21,7 +21,6 @@ export const popRun: OfEach<ChoiceStep<'moves' | 'faint' | 'dead'>, 'rear', 'fro
       conditions: ['key-off', `${axle}-plug-apart`],
       sensible: (f) => !isKnown(f, stepKey('run-ohms', axle, 'rear')),
       observes: ['run', 'speaker'],
-      cautions: ['key-off', 'cell'],
       options: { moves: 'Both click', faint: 'Both click, one or both only faintly', dead: 'No click on one or both' },
       outcomes: { moves: 'clicks', faint: 'clicks faintly', dead: 'no click' },
     }),

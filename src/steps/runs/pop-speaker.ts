@@ -23,7 +23,6 @@ export const popSpeaker: OfEach<ChoiceStep<'moves' | 'dead'>, 'silent', Corner> 
       sensible: (f) =>
         is(f, stepKey('pop-run', subject === 'silent' ? 'rear' : axleOf(subject), 'rear'), 'dead', 'faint'),
       observes: ['speaker'],
-      cautions: ['cell'],
       options: { moves: 'Yes, it moves', dead: 'No, nothing' },
       outcomes: { moves: 'cone moves', dead: 'nothing' },
     }),

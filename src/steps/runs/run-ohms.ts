@@ -127,7 +127,6 @@ export const runOhms: OfEach<ReadingStep<Outcome>, 'rear', 'front'> = ofEach(['r
     minutes: 5,
     conditions: ['key-off', `${axle}-plug-apart`, 'meter-on-ohms'],
     observes: ['run', 'speaker'],
-    cautions: ['key-off'],
     probes: { red: 'run-plus', black: 'run-minus' },
     readings: {
       leadsOhm: LEADS_OHM,

@@ -25,7 +25,6 @@ export const wireToFrame: OfEach<ReadingStep<'clear' | 'shorted' | 'unclear'>, '
       minutes: 6,
       conditions: ['key-off', `${axle}-plug-apart`, 'meter-on-ohms'],
       observes: ['run'],
-      cautions: ['key-off'],
       probes: { red: 'run-plus', black: 'frame' },
       readings: { lowestOhm: ohmReading('Lowest of the four wires') },
       bands: () => [

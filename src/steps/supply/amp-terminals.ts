@@ -42,7 +42,6 @@ export const ampTerminals: ReadingStep<
   conditions: ['amp-uncovered', 'head-unit-playing', 'black-on-minus', 'meter-on-dc'],
   sensible: (f) => supplyMayFail(f) && !fuseStaysOut(f),
   observes: ['amp-supply'],
-  cautions: ['plus-probe'],
   probes: { red: 'amp-plus', black: 'battery-minus' },
   readings: {
     batteryV: BATTERY,

@@ -20,7 +20,6 @@ export const copperLook: ChoiceStep<'copper' | 'clad'> = choice({
   conditions: ['minus-off', 'amp-uncovered'],
   sensible: (f) => supplyMayFail(f) && !is(f, 'supply-under-load', 'ok', 'ground-drop'),
   observes: ['amp-supply'],
-  cautions: ['minus-first'],
   options: { copper: 'Red copper all through', clad: 'Silvery inside' },
   outcomes: { copper: 'copper', clad: 'copper-clad aluminium' },
   ifCannot: 'No bare end to see: go on without. Cut nothing for it.',

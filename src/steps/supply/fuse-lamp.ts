@@ -20,7 +20,6 @@ export const fuseLamp: ChoiceStep<'dark' | 'dim' | 'bright'> = choice({
   conditions: ['amp-uncovered', 'remote-off', 'amp-outputs-off', 'lamp-for-fuse'],
   sensible: (f) => fuseIsOpen(f) || is(f, 'spare-fuse', 'opens'),
   observes: ['amp-supply', 'amp'],
-  cautions: ['key-off', 'lamp-hot', 'minus-first', 'fuse'],
   options: {
     dark: 'Dark, perhaps after a short glow',
     dim: 'It stays dim, or flickers',

@@ -19,7 +19,6 @@ export const fuseLook: ChoiceStep<'blown' | 'whole' | 'holder' | 'none'> = choic
   conditions: ['fuse-out'],
   sensible: fuseMayBeOpen,
   observes: ['amp-supply'],
-  cautions: ['key-off'],
   options: {
     blown: 'Burnt through, or the breaker had tripped',
     whole: 'It looks whole',

@@ -24,7 +24,7 @@ export const fuseSides: ReadingStep<'whole' | 'sags' | 'open' | 'no-feed'> = mea
   conditions: ['black-on-minus', 'meter-on-dc'],
   sensible: (f) => supplyMayFail(f) && !fuseStaysOut(f) && is(f, 'amp-terminals', 'plus-open', 'sags', 'cannot'),
   observes: ['amp-supply'],
-  cautions: ['plus-probe', 'hot'],
+  cautions: ['hot'],
   probes: { red: 'fuse-out', black: 'battery-minus' },
   readings: {
     inV: { ...dcReading('Battery side'), probes: { red: 'fuse-in', black: 'battery-minus' } },

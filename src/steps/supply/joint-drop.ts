@@ -48,7 +48,6 @@ export const jointDrop: ReadingStep<'ok' | 'unclear' | 'plus' | 'ground'> = meas
   sensible: (f) =>
     supplyMayFail(f) && !fuseStaysOut(f) && is(f, 'supply-under-load', 'unclear', 'plus-drop', 'ground-drop'),
   observes: ['amp-supply'],
-  cautions: ['plus-probe', 'lamp-hot'],
   probes: { red: 'plus-copper', black: 'amp-plus' },
   readings: {
     plusJointV: jointReading('Plus: copper to terminal'),

@@ -19,7 +19,6 @@ export const leadOffAmp: ChoiceStep<'bright' | 'dark'> = choice({
   conditions: ['amp-uncovered', 'remote-off', 'amp-outputs-off', 'lamp-for-fuse', 'minus-off'],
   sensible: (f) => is(f, 'fuse-lamp', 'bright', 'dim'),
   observes: ['amp-supply', 'amp'],
-  cautions: ['minus-first', 'lamp-hot'],
   options: { bright: 'Still as bright', dark: 'Dark now' },
   outcomes: { bright: 'bright without the amplifier', dark: 'dark without the amplifier' },
   givenUnder: ['fuse-lamp'],

@@ -46,7 +46,7 @@ export const lowestVolts: ReadingStep<'holds' | 'unclear' | 'sags' | 'none'> = m
     (mayBeOff(f) || goesOffAtTimes(f)) &&
     is(f, 'amp-terminals', 'ok', 'unclear', 'sags', 'cannot'),
   observes: ['amp-supply'],
-  cautions: ['plus-probe', 'wakes-loud'],
+  cautions: ['wakes-loud'],
   probes: { red: 'amp-plus', black: 'amp-ground' },
   readings: { lowestV: dcReading('Lowest') },
   bands: (_, __, s) => lowestBands(s),

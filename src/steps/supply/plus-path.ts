@@ -27,7 +27,6 @@ export const plusPath: ReadingStep<'ring' | 'holder' | 'lead'> = measurement({
   // Worn on its own is no reason, but with one more thing beside it the weakest part is looked into.
   sensible: (f) => !fuseStaysOut(f) && (is(f, 'supply-under-load', 'plus-drop') || weakestPart(f) === 'plus'),
   observes: ['amp-supply'],
-  cautions: ['plus-probe', 'lamp-hot'],
   probes: { red: 'battery-plus', black: 'fuse-in' },
   readings: {
     ringV: dcReading('Post to holder'),

@@ -19,7 +19,6 @@ export const ringsLook: ChoiceStep<'battery' | 'ground' | 'amp' | 'tight'> = cho
   conditions: ['minus-off'],
   sensible: (f) => supplyMayFail(f) && !is(f, 'supply-under-load', 'ok'),
   observes: ['amp-supply'],
-  cautions: ['minus-first'],
   options: {
     battery: 'Loose or green at the battery post',
     ground: 'Loose, painted or green where it meets the frame',

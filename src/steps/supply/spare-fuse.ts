@@ -22,7 +22,7 @@ export const spareFuse: ChoiceStep<'wakes' | 'holds' | 'fault' | 'opens'> = choi
     (fuseIsOpen(f) && is(f, 'fuse-lamp', 'dark', 'dim', 'cannot')) ||
     (is(f, 'fuse-look', 'whole', 'holder') && fuseMayBeOpen(f) && !fuseIsOpen(f)),
   observes: ['amp-supply', 'amp'],
-  cautions: ['fuse', 'key-off'],
+  cautions: ['key-off'],
   neverAgain: ['opens'],
   options: {
     wakes: 'It holds, and the amplifier comes on',

@@ -44,7 +44,6 @@ export const supplyUnderLoad: ReadingStep<'ok' | 'unclear' | 'plus-drop' | 'grou
     conditions: ['amp-uncovered', 'line-leads-out', 'lamp-on', 'meter-on-dc'],
     sensible: (f) => supplyMayFail(f) && !fuseStaysOut(f) && is(f, 'amp-terminals', 'ok', 'unclear', 'sags'),
     observes: ['amp-supply'],
-    cautions: ['plus-probe', 'lamp-hot'],
     probes: { red: 'battery-plus', black: 'amp-plus' },
     readings: {
       batteryV: BATTERY,

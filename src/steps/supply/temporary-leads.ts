@@ -9,10 +9,10 @@ export const temporaryLeads: ChoiceStep<'plus' | 'ground' | 'both' | 'neither'> 
   short: 'Temporary plus and ground leads',
   ask: 'A temporary ground lead to battery minus, then a fused plus lead: does the amplifier come on with one of them?',
   phone:
-    'A thick lead from the amplifier’s ground to battery minus, key on: lamp? If not, key off, a lead with a 10 amp fuse at battery plus, to its plus, key on. Which one did it, both, or neither?',
+    'Main fuse out while you clip. A thick lead from the amplifier’s ground to battery minus, fuse back, key on: lamp? If not: key off, main fuse out, a lead from the amplifier’s plus to battery plus, with its own 10 amp fuse at the battery. Fuse back, key on. Which lead did it: ground, plus, only both, or neither?',
   how: [
-    'A 4 mm² lead or thicker from the amplifier’s ground to the battery minus post. Key on: lamp?',
-    'Not yet: key off. A second lead with its own 10 A fuse at the battery, from plus post to amplifier plus. Key on: lamp?',
+    'Main fuse out while you clip. A 4 mm² lead or thicker from the amplifier’s ground to the battery minus post. Fuse back, key on: lamp?',
+    'Not yet: key off, main fuse out. A second lead from amplifier plus to the plus post, its own 10 A fuse at the battery, the amplifier’s end first. Fuse back, key on: lamp?',
     'On with both? Key off, the ground one off, key on: still on means the plus, dark means both.',
     'It is on, and goes off only when loud or shaken? Do that again with each lead: does it still go off?',
     'Take both off again, plus first.',
@@ -23,7 +23,8 @@ export const temporaryLeads: ChoiceStep<'plus' | 'ground' | 'both' | 'neither'> 
   conditions: ['key-off', 'amp-uncovered'],
   sensible: (f) => supplyMayFail(f) && !isKnown(f, 'supply-under-load') && !fuseIsOpen(f) && !fuseStaysOut(f),
   observes: ['amp-supply', 'amp'],
-  cautions: ['minus-first', 'temporary-lead', 'key-off', 'ground-open'],
+  clips: ['amp-ground', 'battery-minus', 'battery-plus', 'amp-plus'],
+  cautions: ['temporary-lead', 'key-off', 'ground-open'],
   options: {
     ground: 'Yes, with the ground lead',
     plus: 'Yes, with the plus lead alone',

@@ -17,7 +17,6 @@ export const fusesBlown: ChoiceStep<'none' | 'at-once' | 'switch-on' | 'loud' | 
   minutes: 0.4,
   sensible: ampMayBeThere,
   observes: ['amp-supply', 'amp'],
-  cautions: ['fuse'],
   options: {
     none: 'None that I know of',
     'at-once': 'One, at once when it was put in',

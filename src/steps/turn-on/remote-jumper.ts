@@ -10,10 +10,11 @@ export const remoteJumper: ChoiceStep<'wakes' | 'blinks' | 'dead' | 'fault' | 'n
   short: 'Jumper from plus to remote',
   ask: 'Join the amplifier’s own plus to its remote terminal through a 1 A fuse for five seconds. Does it wake?',
   phone:
-    'A turn-on selector on sensing? Key off, set it to wire. The remote wire stays off. Then a lead with a 1 amp fuse from amplifier plus to its remote terminal only, never to ground, five seconds. Lamp on, on briefly, its fault colour, or dark?',
+    'A turn-on selector on sensing? Set it to wire. Main fuse out, clip a lead with a 1 amp fuse to the amplifier’s plus, fuse back, key on. Touch only the remote terminal with its other end, never ground, five seconds. Lamp on, on briefly, its fault colour, or dark? Or has it no such terminal?',
   how: [
     'A turn-on selector stands on sensing? Set it to wire for this, key off.',
-    'Fused lead, 1 A: amplifier plus to remote terminal, five seconds. Watch the lamp. Take it off.',
+    'Main fuse out while you clip a lead with a 1 A fuse to the amplifier’s plus. Fuse back, key on.',
+    'Its other end on the remote terminal, five seconds. Watch the lamp. Take it off.',
     'Then the selector goes back.',
   ],
   why: 'If it wakes, its supply, its ground and itself are good enough to start. The fault is in what should wake it.',
@@ -23,7 +24,8 @@ export const remoteJumper: ChoiceStep<'wakes' | 'blinks' | 'dead' | 'fault' | 'n
   sensible: (f) =>
     ampMayBeThere(f) && !fuseStaysOut(f) && mayBeOff(f) && !is(f, 'amp-terminals', 'plus-open', 'ground-open', 'sags'),
   observes: ['amp-supply', 'amp', 'run', 'speaker'],
-  cautions: ['jumper', 'wakes-loud'],
+  clips: ['amp-plus', 'amp-remote'],
+  cautions: ['jumper'],
   options: {
     wakes: 'Yes, it wakes',
     dead: 'No, it stays off',

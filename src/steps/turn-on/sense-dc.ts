@@ -36,7 +36,6 @@ export const senseDc: ReadingStep<'half' | 'zero' | 'one-odd' | 'unclear'> = mea
   // DC that should not be there makes an amplifier protect itself, however it is switched.
   sensible: (f) => (supplyMayFail(f) && (switchedBy(f) ?? 'dc') === 'dc') || showsFault(f),
   observes: ['unit', 'unit-leads'],
-  cautions: ['bridge'],
   probes: { red: 'amp-in-plus', black: 'battery-minus' },
   readings: {
     plusV: dcReading('One wire of the pair'),

@@ -43,7 +43,6 @@ export const senseLevel: ReadingStep<'ok' | 'low' | 'none' | 'unclear'> = measur
   conditions: ['amp-uncovered', 'amp-outputs-off', 'tone-400', 'meter-on-ac'],
   sensible: (f) => supplyMayFail(f) && (switchedBy(f) ?? 'signal') === 'signal',
   observes: ['settings', 'profile', 'unit', 'unit-leads'],
-  cautions: ['bridge', 'amp-output'],
   tones: ['400hz'],
   probes: { red: 'amp-in-plus', black: 'amp-in-minus' },
   readings: {

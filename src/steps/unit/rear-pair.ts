@@ -71,7 +71,6 @@ export const rearPair: ReadingStep<RearPairOutcome> = measurement({
   conditions: ['controls-flat', 'amp-outputs-off', 'rear-off-unit', 'panel-off', 'tone-400', 'meter-on-ac'],
   sensible: (f) => !is(f, 'rear-inputs', 'front') && (f.outcome('which-amp') === undefined || ampHearsRear(f)),
   observes: ['settings', 'profile', 'unit', 'unit-leads'],
-  cautions: ['bridge'],
   tones: ['400hz'],
   probes: { red: 'unit-rear-plus', black: 'unit-rear-minus' },
   readings: rearReadings,

@@ -67,7 +67,7 @@ describe('a cause as a verdict', () => {
   it('shows every caution of its fix, in front of it, under the signal word of each', () => {
     for (const id of ['fuse', 'key-off'] as const)
       expect(text.indexOf(CAUTIONS[id])).toBeLessThan(text.indexOf('Put in'));
-    expect(text).toMatch(/Warning Never a bigger fuse.* Notice Key off/);
+    expect(text).toMatch(/Warning .*Never a bigger fuse.* Notice .*Key off/);
   });
   it('names as evidence the answers that moved it, with their readings', () => {
     expect(text).toMatch(/How we know .*Socket : live \(socket 12 V\)/);

@@ -1,5 +1,5 @@
-import type { Reading, ReadingStep, Situation } from '../../steps/step.ts';
-import type { TestPoint } from '../../steps/test-points.ts';
+import type { Reading, ReadingStep, Situation } from './step.ts';
+import type { TestPoint } from './test-points.ts';
 
 export interface Probes {
   readonly red: TestPoint;

@@ -1,0 +1,90 @@
+import type { CautionId } from '../steps/cautions.ts';
+import { cautionsOfCondition, cautionsOfProbes } from '../steps/cautions-of.ts';
+import { onThisBike } from '../steps/concerns.ts';
+import { type Findings, is } from '../steps/outcome.ts';
+import { type Cause, type CheckNeeds, type Remedy, splitOf } from './cause.ts';
+import type { RepairAction } from './repair-action.ts';
+
+type Cautions = readonly CautionId[];
+
+/** All leads come off the battery minus post, and go on again. */
+const AT_THE_BATTERY: Cautions = ['minus-first', 'battery-gas', 'cranking'];
+/** The plus lead or its holder is opened, and with it a fuse is fitted. */
+const ON_THE_PLUS_LEAD: Cautions = [...AT_THE_BATTERY, 'fuse', 'capacitors'];
+/** The ground of the amplifier comes off: what is left of it are the shields of its signal leads. */
+const ON_THE_GROUND: Cautions = [...AT_THE_BATTERY, 'ground-open'];
+const ON_A_SPEAKER_WIRE: Cautions = ['key-off', 'bridge'];
+const ON_THE_REMOTE_WIRE: Cautions = ['key-off', 'data', 'fuse'];
+const ON_A_CONTROL: Cautions = ['riding'];
+
+/** What somebody has to be careful of who does an action. */
+const OF_ACTIONS: {
+  readonly [K in RepairAction['do']]: (action: Extract<RepairAction, { readonly do: K }>) => Cautions;
+} = {
+  'centre-fader': () => ON_A_CONTROL,
+  'turn-up-rear-control': () => ON_A_CONTROL,
+  'set-unit-menu': () => ON_A_CONTROL,
+  'select-profile': ({ level }) => (level === 'full' ? ['warranty', 'back-to-full'] : ['warranty']),
+  'set-selector': () => ['key-off', 'wakes-loud'],
+  'set-gain': () => ['key-off', 'amp-output', 'loud-tone', 'bridge'],
+  'seat-plug': ({ plug }) => onThePlug(plug),
+  'clean-contacts': ({ plug }) => onThePlug(plug),
+  'renew-pin': ({ plug }) => onThePlug(plug),
+  'complete-adapter': ({ carries }) => [...ON_A_SPEAKER_WIRE.slice(0, carries === 'remote' ? 1 : 2), 'data'],
+  'renew-wire': ({ wire }) => (wire === 'remote' ? ['key-off', 'data'] : ON_A_SPEAKER_WIRE),
+  'free-wire': ({ wire }) =>
+    wire === 'plus-lead' ? [...AT_THE_BATTERY, 'hot'] : [...ON_A_SPEAKER_WIRE, 'into-a-short', 'hot'],
+  'join-looms': () => [...ON_A_SPEAKER_WIRE, 'data'],
+  'uncross-pairs': () => ON_A_SPEAKER_WIRE,
+  'renew-lead': ({ lead }) => (lead === 'plus' ? ON_THE_PLUS_LEAD : ON_THE_GROUND),
+  'renew-holder': () => [...ON_THE_PLUS_LEAD, 'hot'],
+  'renew-fuse': ({ fuse }) =>
+    fuse === 'main' ? ['key-off', 'fuse', 'capacitors', 'hot'] : ['key-off', 'fuse', fuse === 'unit' ? 'data' : 'hot'],
+  'tighten-joint': ({ at }) => {
+    if (at === 'amp-ground') return ON_THE_GROUND;
+    return at === 'amp-terminal' ? [...AT_THE_BATTERY, 'capacitors', 'hot'] : AT_THE_BATTERY;
+  },
+  'own-ground': () => ON_THE_GROUND,
+  'move-remote': () => ON_THE_REMOTE_WIRE,
+  'fit-remote-relay': () => ON_THE_REMOTE_WIRE,
+  'wake-by-wire': () => [...AT_THE_BATTERY, ...ON_THE_REMOTE_WIRE, 'wakes-loud'],
+  'charge-battery': () => ['battery-gas', 'own-charger'],
+  'replace-battery': () => AT_THE_BATTERY,
+  'repair-charging': () => ['outdoors', 'hot', 'key-off', 'battery-gas'],
+  'take-off-load': () => ['key-off'],
+  'replace-speaker': () => [...ON_A_SPEAKER_WIRE, 'cone'],
+  'rewire-speakers': () => [...ON_A_SPEAKER_WIRE, 'cone'],
+  'replace-converter': () => ON_A_SPEAKER_WIRE,
+  'cool-amp': () => ['hot', 'key-off'],
+  'dry-amp': () => [...AT_THE_BATTERY, 'capacitors', 'warranty'],
+  'repair-amp': () => [...AT_THE_BATTERY, 'capacitors', 'warranty'],
+  'repair-unit': () => ['key-off', 'data', 'warranty'],
+};
+
+/** A plug of power is live with the key off; one of the head unit has other wires in it. */
+function onThePlug(plug: Extract<RepairAction, { readonly do: 'seat-plug' }>['plug']): Cautions {
+  if (plug === 'amp-power') return [...AT_THE_BATTERY, 'capacitors'];
+  return plug === 'unit' ? [...ON_A_SPEAKER_WIRE, 'data'] : ON_A_SPEAKER_WIRE;
+}
+
+const ofAction = <D extends RepairAction['do']>(action: Extract<RepairAction, { readonly do: D }>): Cautions =>
+  OF_ACTIONS[action.do as D](action);
+
+/** What to be careful of with the fix: what follows from its actions, and what the cause adds. */
+export const cautionsOfFix = ({ repair, cautions = [] }: Pick<Remedy, 'repair' | 'cautions'>, f: Findings): Cautions =>
+  onThisBike([...repair.flatMap(ofAction), ...cautions], f.rig);
+
+/** What a check by meter needs. Whoever has none does nothing that could hurt. */
+const withMeter = ({ needs = [], touches = [] }: CheckNeeds, f: Findings): Cautions =>
+  is(f, 'tools-at-hand', 'meter')
+    ? onThisBike([...needs.flatMap(cautionsOfCondition), ...cautionsOfProbes(touches)], f.rig)
+    : [];
+
+/** What to be careful of with the check that separates a cause. */
+export const cautionsOfCheck = (cause: Cause, f: Findings): Cautions => withMeter(splitOf(cause, f), f);
+
+/** And with the check after the fix, besides what the fix says already. */
+export function cautionsOfProof(remedy: Remedy, f: Findings): Cautions {
+  const said = cautionsOfFix(remedy, f);
+  return withMeter(remedy.proofOfCure, f).filter((id) => !said.includes(id));
+}

@@ -1,0 +1,384 @@
+import { describe, expect, it } from 'vitest';
+import { answered } from '../../src/case/change.ts';
+import type { Case } from '../../src/case/events.ts';
+import { SPOKEN } from '../../src/components/caution/spoken.ts';
+import { readyFor, toDoFor } from '../../src/components/flow/ready.ts';
+import { EXAMPLE_RIGS } from '../../src/rig/examples.ts';
+import type { Rig } from '../../src/rig/rig.ts';
+import { ALL_STEPS } from '../../src/steps/all.ts';
+import { CAUTIONS, type CautionId } from '../../src/steps/cautions.ts';
+import { cautionsOfCondition } from '../../src/steps/cautions-of.ts';
+import { CONDITIONS, type ConditionId, conditionOf } from '../../src/steps/conditions.ts';
+import { probesOf } from '../../src/steps/probes-of.ts';
+import type { Step } from '../../src/steps/step.ts';
+import type { TestPoint } from '../../src/steps/test-points.ts';
+import { on } from './situation.ts';
+import { plainly } from './words.ts';
+
+/*
+ * What hurts somebody or something, as the trade knows it. From memory, common practice, no published source; that hot
+ * parts, batteries and exhaust gas are warned of where the hand is, is the practice of ISO 3864-2 and ANSI Z535.4.
+ */
+
+const STEPS: ReadonlyMap<string, Step> = new Map(Object.entries(ALL_STEPS));
+/** The steps in the words of a bike of which nothing is known. */
+type Plain = Step & { readonly ask: string; readonly phone: string; readonly short: string };
+const all = [...STEPS.values()].map(
+  (step) => ({ ...step, ask: plainly(step.ask), phone: plainly(step.phone), short: plainly(step.short) }) as Plain,
+);
+/** Those of a conversation, and those with a hand on the bike. */
+const TOLD = ['told', 'fitted', 'plan'];
+const atTheBike = all.filter(({ id, place }) => !TOLD.includes(place) || id === 'hidden-amp');
+const IDS = Object.keys(CAUTIONS) as CautionId[];
+const LINE: Rig = { rearFedBy: 'amp', amps: [{ drives: 'both', input: 'line' }] };
+const NO_AMP: Rig = { amps: [], frontFedBy: 'unit', rearFedBy: 'unit' };
+const RIGS: readonly Rig[] = [{}, LINE, ...Object.values(EXAMPLE_RIGS)];
+
+const begun: Case = { flow: '', events: [{ type: 'rig', rig: {} }] };
+/** What a step shows when nothing was done before it. */
+const shown = (step: Step, rig: Rig = {}, it: Case = begun) => readyFor(step, it, STEPS, on(rig));
+const firstTold = (step: Plain, rig: Rig = {}) => {
+  const how = typeof step.how === 'function' ? step.how(on(rig)) : step.how;
+  return [step.ask, ...shown(step, rig).bike, ...how];
+};
+/** Every probe of a step, on any bike. */
+const pointsOf = (step: Step): ReadonlySet<TestPoint> =>
+  new Set(
+    step.kind === 'reading'
+      ? RIGS.flatMap((rig) =>
+          Object.values(step.readings).flatMap((reading) => {
+            const at = probesOf(step, reading, on(rig));
+            return at ? [at.red, at.black] : [];
+          }),
+        )
+      : [],
+  );
+const needs = (step: Step, ...ids: readonly ConditionId[]) => ids.some((id) => step.conditions?.includes(id));
+const clipsOf = (step: Step): readonly TestPoint[] => [
+  ...(step.clips ?? []),
+  ...(step.conditions ?? []).flatMap((id) => conditionOf(id).clips ?? []),
+];
+
+/** The steps that do something, and that there are some. */
+function doing(what: (step: Plain) => boolean, atLeast: number): readonly Plain[] {
+  const steps = atTheBike.filter(what);
+  expect(steps.length).toBeGreaterThanOrEqual(atLeast);
+  return steps;
+}
+const lacking = (steps: readonly Step[], caution: CautionId | readonly CautionId[], rig: Rig = {}) =>
+  steps.filter((step) => ![caution].flat().some((one) => shown(step, rig).cautions.includes(one))).map(({ id }) => id);
+
+const LIVE: readonly TestPoint[] = ['battery-plus', 'fuse-in', 'fuse-out', 'plus-copper', 'amp-plus'];
+
+describe('whatever a step does, it says what to be careful of', () => {
+  it('a probe on a plus that is always live: not to the frame', () => {
+    const steps = doing((step) => LIVE.some((point) => pointsOf(step).has(point)), 7);
+    expect(lacking(steps, 'plus-probe')).toEqual([]);
+    expect(CAUTIONS['plus-probe']).toMatch(/must not touch the frame/);
+  });
+  it('a probe on a wire of an output: not to the frame either', () => {
+    const steps = doing((step) => [...pointsOf(step)].some((point) => /^(unit|amp-in|amp-out)-/.test(point)), 9);
+    expect(lacking(steps, 'bridge')).toEqual([]);
+    expect(CAUTIONS.bridge).toMatch(/Never .*speaker wire to the frame/);
+  });
+  it('a tone: from zero, step by step, with ears in mind', () => {
+    const steps = doing((step) => step.kind === 'reading' && (step.tones?.length ?? 0) > 0, 8);
+    expect(lacking(steps, ['loud-tone', 'full-tone'])).toEqual([]);
+    expect(CAUTIONS['loud-tone']).toMatch(/volume at zero .* one step at a time.* ears/);
+    expect(CAUTIONS['full-tone']).toMatch(/speakers.* ears.* under 5 seconds/);
+  });
+  it('music that is turned up: the same', () => {
+    const steps = doing((step) => /turn it up slowly|same loud song/i.test(step.ask + step.phone), 2);
+    expect(
+      lacking(
+        steps.filter(({ id }) => id !== 'rear-control'),
+        'loud-tone',
+      ),
+    ).toEqual([]);
+  });
+  it('a running engine: outdoors', () => {
+    const steps = doing((step) => /engine (on\b|idling)|start the engine/i.test(step.ask + step.phone), 1);
+    expect(lacking([...steps, ...all.filter((step) => needs(step, 'engine-running'))], 'outdoors')).toEqual([]);
+    expect(CAUTIONS.outdoors).toMatch(/only outdoors: exhaust gas kills/);
+  });
+  it('ohms: on a dead circuit', () => {
+    const read = (step: Step) =>
+      step.kind === 'reading' && Object.values(step.readings).some(({ unit }) => unit === 'Ω');
+    expect(
+      lacking(
+        doing((step) => read(step) || needs(step, 'meter-on-ohms'), 6),
+        'ohms-dead',
+      ),
+    ).toEqual([]);
+    expect(CAUTIONS['ohms-dead']).toMatch(/key off and the plug apart/);
+  });
+  it('a lamp as a load or for a fuse: it gets hot, and hangs on a fuse of 10 A where it hangs on a live plus', () => {
+    const steps = doing((step) => needs(step, 'lamp-on', 'lamp-for-fuse'), 5);
+    expect(lacking(steps, 'lamp-hot')).toEqual([]);
+    expect(CAUTIONS['lamp-hot']).toMatch(/hundreds of degrees hot.* Hold it by its leads/);
+    expect(CAUTIONS['live-clip']).toMatch(/10 A fuse in a lamp’s lead/);
+  });
+  it('a clip on the plus of the amplifier: main fuse out while clipping', () => {
+    const steps = doing((step) => clipsOf(step).includes('amp-plus'), 5);
+    expect(lacking(steps, 'live-clip')).toEqual([]);
+    expect(CAUTIONS['live-clip']).toMatch(/^Main fuse out while you clip on/);
+    for (const step of steps) expect([step.phone, ...firstTold(step)].join(' '), step.id).toMatch(/main fuse out/i);
+  });
+  it('a clip in front of the main fuse, and a plus lead that comes off: battery minus first', () => {
+    const steps = doing(
+      (step) => clipsOf(step).some((at) => at === 'battery-plus' || at === 'fuse-in') || needs(step, 'minus-off'),
+      5,
+    );
+    expect(lacking(steps, 'minus-first')).toEqual([]);
+    const off = doing((step) => /plus lead off the amplifier|thick plus off/i.test(step.ask + step.phone), 1);
+    expect(lacking(off, 'minus-first')).toEqual([]);
+    expect(CAUTIONS['minus-first']).toMatch(/^Battery minus off first and on last/);
+  });
+  it('work at the battery: gas, no sparks, rings off, and no cranking on the ground of the amplifier', () => {
+    const steps = doing((step) => needs(step, 'minus-off'), 4);
+    for (const caution of ['battery-gas', 'minus-first', 'cranking'] as const)
+      expect(lacking(steps, caution)).toEqual([]);
+    expect(CAUTIONS['minus-first']).toMatch(/Ring and watch off/);
+    expect(CAUTIONS['battery-gas']).toMatch(/may gas: no sparks/);
+    expect(CAUTIONS.cranking).toMatch(/Never crank .*bike’s minus lead loose .*amplifier’s tight/);
+  });
+  it('a main fuse that goes out and in: the same rating, and the spark of the capacitors', () => {
+    const steps = doing((step) => needs(step, 'fuse-out'), 2);
+    expect(lacking(steps, 'fuse')).toEqual([]);
+    expect(lacking([...steps, ...all.filter((step) => needs(step, 'lamp-on'))], 'capacitors')).toEqual([]);
+    expect(CAUTIONS.fuse).toMatch(/Never a bigger fuse .*never a wire/);
+    expect(CAUTIONS.capacitors).toMatch(/spark .*Not beside a battery that was just charged/);
+  });
+  it('any other fuse that is tried: the same rating', () => {
+    const steps = doing(({ tool, ask }) => tool === 'spare-fuse' || /fuses of its own/.test(ask), 2);
+    expect(lacking(steps, 'fuse')).toEqual([]);
+  });
+  it('a lamp, a jumper or another ground where line-level plugs are in: those out first', () => {
+    const steps = doing((step) => needs(step, 'lamp-on') || step.tool === 'jumper', 5);
+    expect(lacking(steps, 'ground-open', LINE)).toEqual([]);
+    expect(CAUTIONS['ground-open']).toMatch(/^Line-level plugs out first/);
+  });
+  it('a jumper: which way round, and never to ground', () => {
+    const steps = doing((step) => clipsOf(step).includes('amp-remote'), 1);
+    expect(lacking(steps, 'jumper')).toEqual([]);
+    expect(CAUTIONS.jumper).toMatch(/only amplifier plus to remote, through a 1 A fuse\. Never to ground/);
+  });
+  it('a lead laid for the time: what has a fuse, and where', () => {
+    const steps = doing((step) => clipsOf(step).includes('battery-plus'), 1);
+    expect(lacking(steps, 'temporary-lead')).toEqual([]);
+    expect(CAUTIONS['temporary-lead']).toMatch(/Only the plus lead gets a fuse, at the battery/);
+  });
+  it('a cell on a coil: 1.5 V, and no tweeter', () => {
+    const steps = doing(({ tool }) => tool === 'cell', 3);
+    expect(lacking(steps, 'cell')).toEqual([]);
+    expect(CAUTIONS.cell).toMatch(/Never on a tweeter, never a 9 V battery/);
+    for (const { id, phone } of steps) expect(phone, id).toMatch(/1\.5 volt.* never 9 volt/);
+  });
+  it('an amplifier that is made to wake: it may do so at full blast', () => {
+    const steps = doing(
+      (step) =>
+        /does it wake|amplifier’s lamp come on|at switch-on|switches on|while it starts/i.test(step.ask + step.short),
+      5,
+    );
+    expect(
+      lacking(
+        steps.filter(({ observes }) => observes.includes('amp') || observes.includes('amp-supply')),
+        'wakes-loud',
+      ),
+    ).toEqual([]);
+    expect(CAUTIONS['wakes-loud']).toMatch(/full blast.* Volume at zero and amplifier gain down/);
+  });
+  it('a hand on an amplifier or at its fuse: it may burn', () => {
+    const steps = doing((step) => needs(step, 'amp-uncovered', 'fuse-out'), 20);
+    expect(lacking(steps, 'hot')).toEqual([]);
+    const felt = doing((step) => /\b(warm|feel its case|nothing hot)\b/i.test(step.ask + step.phone), 3);
+    expect(lacking(felt, 'hot')).toEqual([]);
+    expect(CAUTIONS.hot).toMatch(/can burn your skin.* stop\.$/);
+  });
+  it('a head unit that plays with the engine off: the battery empties', () => {
+    const playing = ['head-unit-playing', 'music-paused', 'tone-400', 'tone-80'] as const;
+    const steps = doing((step) => needs(step, ...playing), 30);
+    expect(lacking(steps, 'flat-battery')).toEqual([]);
+    expect(CAUTIONS['flat-battery']).toMatch(/Twenty minutes at most/);
+  });
+  it('a panel off the dash, or the start of a wire in its loom: data wires and airbag alone', () => {
+    const steps = doing((step) => needs(step, 'panel-off') || pointsOf(step).has('remote-start'), 8);
+    expect(lacking(steps, 'data')).toEqual([]);
+    expect(CAUTIONS.data).toMatch(/data-bus wires and any airbag plug alone/);
+  });
+  it('something taken apart that a dealer might ask about: warranty', () => {
+    const steps = doing((step) => needs(step, 'panel-off', 'grille-off'), 8);
+    expect(lacking(steps, 'warranty')).toEqual([]);
+    expect(CAUTIONS.warranty).toMatch(/Under warranty: say before you open anything/);
+  });
+  it('a grille off: no hand on the cone', () => {
+    expect(
+      lacking(
+        doing((step) => needs(step, 'grille-off'), 2),
+        'cone',
+      ),
+    ).toEqual([]);
+    expect(CAUTIONS.cone).toMatch(/Never press a cone/);
+  });
+  it('an output that is tried where a short may be: not again and again, and no swap at all', () => {
+    const waits = doing(({ ask }) => /brings the fault lamp|does the amplifier come back/.test(ask), 2);
+    expect(lacking(waits, 'into-a-short')).toEqual([]);
+    expect(
+      lacking(
+        doing(({ ask }) => /output onto the rear speaker/.test(ask), 1),
+        'short-suspected',
+      ),
+    ).toEqual([]);
+    expect(CAUTIONS['into-a-short']).toMatch(/Do not start again and again into a short/);
+    expect(CAUTIONS['short-suspected']).toMatch(/Do not swap outputs while a short/);
+  });
+  it('a plug, a fuse or a wire in or out: key off before it, in what is done first or in the caution', () => {
+    const opening =
+      /unplug|plugs? (apart|off)|pull (each|the|every|that|one|all)|push every|wire off|fuse (pulled|out)|swap|plugs? into|plug the speakers back|onto the rear|new fuse|another connector/i;
+    const steps = doing((step) => step.observes.length > 0 && opening.test(firstTold(step).join(' ')), 30);
+    for (const step of steps) {
+      const ready = shown(step);
+      const said = ready.bike.some((line) => /^Key off/.test(line)) || ready.cautions.includes('key-off');
+      expect(said, step.id).toBe(true);
+    }
+    // Where the key goes on again within the step, it is off before each plug.
+    const again = doing((step) => opening.test(step.ask) && /key on/i.test(firstTold(step).join(' ')), 4);
+    expect(
+      lacking(
+        again.filter((step) => !needs(step, 'head-unit-playing', 'music-paused')),
+        'key-off',
+      ),
+    ).toEqual([]);
+    expect(CAUTIONS['key-off']).toMatch(/Key off before any plug goes in or out/);
+  });
+  it('fingers on leads and lids of a bike that plays: not while riding', () => {
+    const steps = doing(({ ask }) => /pressing a plug or a lead/.test(ask), 1);
+    expect(lacking(steps, 'riding')).toEqual([]);
+    expect(CAUTIONS.riding).toMatch(/^Never while riding/);
+  });
+});
+
+describe('a caution', () => {
+  it('is short', () => {
+    for (const id of IDS) {
+      expect(CAUTIONS[id].split(/\s+/).length, id).toBeLessThanOrEqual(32);
+      expect(CAUTIONS[id], id).toMatch(/^[A-Z].*[.]$/);
+    }
+  });
+  it('is said to a caller in other words, short ones', () => {
+    for (const id of IDS) {
+      expect(SPOKEN[id].split(/\s+/).length, id).toBeLessThanOrEqual(26);
+      expect(SPOKEN[id], id).toMatch(/^[A-Z].*[.]$/);
+    }
+    expect(new Set(Object.values(SPOKEN)).size).toBe(IDS.length);
+  });
+  it('says the same to a caller as to whoever reads', () => {
+    const SAME: readonly (readonly [RegExp, RegExp])[] = [
+      [/never while riding/i, /not while riding/i],
+      [/only outdoors/i, /only outdoors/i],
+      [/ears/i, /ears?\b/i],
+      [/key off/i, /key off/i],
+      [/Battery minus off first/, /minus comes off first/],
+      [/Ring and watch off/, /ring and watch off/i],
+      [/never crank/i, /do not start the bike/i],
+      [/Main fuse out/, /main fuse .*out/i],
+      [/hundreds of degrees/, /burns/],
+      [/by its leads/, /by its leads/],
+      [/1 A fuse\. Never to ground/, /1 amp fuse.* never to ground/i],
+      [/never a 9 V battery/i, /never 9 volt/i],
+      [/no sparks/i, /no sparks/i],
+      [/bigger fuse/i, /bigger fuse/i],
+      [/to the frame, not even with a probe/, /metal of the bike/],
+      [/must not touch the frame/, /must not touch metal/],
+      [/airbag/, /airbag/],
+      [/tweeter/, /tweeter/],
+      [/full blast/, /full blast/],
+      [/Line-level plugs out/, /line plugs out/],
+      [/spark when its fuse/, /spark as the amplifier’s fuse/],
+      [/just charged/, /just charged/],
+      [/Twenty minutes/, /Twenty minutes/],
+      [/own charger/, /own charger/],
+      [/Do not start again and again/, /Do not start it again and again/],
+      [/Do not swap outputs/, /Not if a speaker wire may touch/],
+      [/warranty/, /warranty/],
+      [/cone/, /cone/],
+      [/gain to minimum/, /gain .* lowest/],
+      [/set the amplifier gain again/, /Set the gain .* again/],
+      [/gets a fuse, at the battery/, /fuse at the battery/],
+      [/can burn your skin/, /may be hot/],
+      [/Full output/, /full output/],
+      [/Local rules/, /Local rules/],
+    ];
+    for (const id of IDS) {
+      const asked = SAME.filter(([written]) => written.test(CAUTIONS[id]));
+      expect(asked.length, id).toBeGreaterThan(0);
+      for (const [, spoken] of asked) expect(SPOKEN[id], id).toMatch(spoken);
+    }
+  });
+});
+
+describe('the cautions of a step', () => {
+  it('are few, each once', () => {
+    for (const rig of RIGS)
+      for (const step of all) {
+        const { cautions } = shown(step, rig);
+        expect(new Set(cautions).size, step.id).toBe(cautions.length);
+        expect(cautions.length, `${step.id}: ${cautions}`).toBeLessThanOrEqual(7);
+      }
+  });
+  it('are all said to a caller as well', () => {
+    for (const step of all) {
+      const { cautions, care } = shown(step);
+      expect(care.toSorted(), step.id).toEqual(cautions.map((id) => SPOKEN[id]).toSorted());
+    }
+  });
+  it('do not come again while the condition stands that said them', () => {
+    const done = (id: string) => answered(begun, id, { option: 'any' });
+    for (const first of all)
+      for (const then of all) {
+        const { stood } = toDoFor(then, done(first.id), STEPS, on({}));
+        const said = stood.flatMap(cautionsOfCondition);
+        const { cautions } = shown(then, {}, done(first.id));
+        expect(
+          cautions.filter((id) => said.includes(id)),
+          `${first.id}, ${then.id}`,
+        ).toEqual([]);
+      }
+  });
+  it('come all of them, however the bike stands: what is not said was said with what stands', () => {
+    const done = (id: string) => answered(begun, id, { option: 'any' });
+    for (const first of all)
+      for (const then of all) {
+        const { stood } = toDoFor(then, done(first.id), STEPS, on({}));
+        const heard = [...shown(then, {}, done(first.id)).cautions, ...stood.flatMap(cautionsOfCondition)];
+        expect(heard, `${first.id}, ${then.id}`).toEqual(expect.arrayContaining([...shown(then).cautions]));
+      }
+  });
+  it('speak of no amplifier on a bike without one, and of no line-level plug on speaker wires', () => {
+    for (const step of all)
+      for (const id of shown(step, NO_AMP).cautions) expect(CAUTIONS[id], step.id).not.toMatch(/amplifier/i);
+    const SPEAKER: Rig = { rearFedBy: 'amp', amps: [{ drives: 'both', input: 'speaker' }] };
+    for (const step of all)
+      for (const id of shown(step, SPEAKER).cautions) expect(CAUTIONS[id], step.id).not.toMatch(/line-level plugs/i);
+  });
+  it('are none where nobody lays a hand on the bike', () => {
+    for (const step of all.filter((one) => !atTheBike.includes(one))) expect(shown(step).cautions, step.id).toEqual([]);
+  });
+  it('are not written down where they follow from something', () => {
+    for (const step of all) {
+      const bare = { ...step, cautions: [] } as Step;
+      const follows = readyFor(bare, begun, STEPS, on({})).cautions;
+      expect(
+        (step.cautions ?? []).filter((id) => follows.includes(id)),
+        step.id,
+      ).toEqual([]);
+    }
+  });
+});
+
+describe('a condition', () => {
+  it.each(Object.keys(CONDITIONS) as ConditionId[])('%s has each of its cautions once', (id) => {
+    const cautions = cautionsOfCondition(id);
+    expect(new Set(cautions).size).toBe(cautions.length);
+  });
+});
