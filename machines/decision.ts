@@ -13,7 +13,7 @@ import {
   type Share,
 } from '../src/inference/posterior.ts';
 import { compile, isUnthought, type Model } from '../src/inference/table.ts';
-import { type ConditionId, conditionOf } from '../src/steps/conditions.ts';
+import { type ConditionKey, conditionOf, nameOf } from '../src/steps/conditions.ts';
 import type { StepId } from '../src/steps/ids.ts';
 import { type Findings, findingsFrom, outcomeNamed } from '../src/steps/outcome.ts';
 import type { Step } from '../src/steps/step.ts';
@@ -70,7 +70,7 @@ const ORDINARY: ReadonlySet<string> = new Set([
 /** What fails together: readings on one range with the same plugs apart, and whatever one ear hears. */
 function groupOf({ id, tool, conditions = [] }: Step): string {
   if (tool === 'ears') return 'ears';
-  return tool === 'meter' ? conditions.filter((one) => !ORDINARY.has(one)).join(' ') : id;
+  return tool === 'meter' ? conditions.filter((one) => !ORDINARY.has(nameOf(one))).join(' ') : id;
 }
 
 /** Whether a step that was answered took the same reading once more, under the same condition. */
@@ -109,13 +109,13 @@ export function observationsOf(flow: StagedFlow, f: Findings, confirmed: Readonl
 }
 
 /** Minutes of a step on top of what stands ready from the steps before it. */
-function minutesNow(step: Step, ready: ReadonlySet<ConditionId>): number {
+function minutesNow(step: Step, ready: ReadonlySet<ConditionKey>): number {
   const paid = (step.conditions ?? []).reduce((sum, id) => (ready.has(id) ? sum + conditionOf(id).minutes : sum), 0);
   return Math.max(0, step.minutes - paid);
 }
 
 /** Conditions that were set up for steps that are answered: they are paid once. */
-const readyConditions = (flow: StagedFlow, f: Findings): ReadonlySet<ConditionId> =>
+const readyConditions = (flow: StagedFlow, f: Findings): ReadonlySet<ConditionKey> =>
   new Set(
     [...flow.steps.values()].flatMap((step) => {
       const outcome = f.facts[step.id] ? outcomeNamed(f, step.id) : undefined;

@@ -1,5 +1,5 @@
 import type { KnownAmp } from '../rig/rig.ts';
-import { ampPair, theAmp } from '../steps/fitted/the-amp.ts';
+import { ampName, ampPair, theAmp } from '../steps/fitted/the-amp.ts';
 import type { Findings } from '../steps/outcome.ts';
 
 /** The amplifier that a case is about: what is known of it, and what it is called. */
@@ -8,9 +8,7 @@ export const ampOf = (f: Findings): KnownAmp => theAmp(f);
 
 export const pairOf = (f: Findings): 'front' | 'rear' => ampPair(f);
 
-/** Its pair is named where the bike has two. */
-export const ampName = (f: Findings): string =>
-  (f.rig.amps?.length ?? 0) > 1 ? `the ${pairOf(f)} amplifier` : 'the amplifier';
+export { ampName };
 
 /** The same at the start of a sentence. */
 export const AmpName = (f: Findings): string => capital(ampName(f));

@@ -1,3 +1,4 @@
+import { isOfAnAmp } from '../steps/fitted/of-each-amp.ts';
 import type { Answer, Situation, Step } from '../steps/step.ts';
 import type { Ridden } from '../world/symptoms/index.ts';
 import { sayAmpDc } from './amplifier/amp-dc.ts';
@@ -15,6 +16,7 @@ import { saySpeakersUnplugged } from './amplifier/speakers-unplugged.ts';
 import { saySwapInputs } from './amplifier/swap-inputs.ts';
 import { saySwapOutputs } from './amplifier/swap-outputs.ts';
 import { sayWaterLook } from './amplifier/water-look.ts';
+import { changed } from './bike.ts';
 import { sayFourCorners } from './ears/four-corners.ts';
 import { sayFrontPlays } from './ears/front-plays.ts';
 import { sayRearHiss } from './ears/rear-hiss.ts';
@@ -31,7 +33,7 @@ import { sayRearRating } from './fitted/rear-rating.ts';
 import { sayUnitKind } from './fitted/unit-kind.ts';
 import { sayWhichAmp } from './fitted/which-amp.ts';
 import { asLeft } from './left.ts';
-import type { Observer, Say, Says } from './observer.ts';
+import { CANNOT, type Observer, type Say, type Says } from './observer.ts';
 import { sayContactsLook } from './plugs/contacts-look.ts';
 import { sayInputPlug } from './plugs/input-plug.ts';
 import { sayLidCheck } from './plugs/lid-check.ts';
@@ -195,6 +197,17 @@ const SAYS = {
   'rear-pair-place': sayRearPairPlace,
 } satisfies Says;
 
+/** The bike with the amplifier in question that a step names; null where it has no such amplifier. */
+function meaning({ id, about }: Step, bike: Ridden): Ridden | null {
+  const pair = (['rear', 'front'] as const).find((one) => one === about?.subject);
+  if (!pair || !isOfAnAmp(about?.step ?? id)) return bike;
+  // One that drives everything counts as the rear’s.
+  const at = bike.world.rig.amps.findIndex(({ drives }) => (drives === 'front') === (pair === 'front'));
+  return at < 0
+    ? null
+    : changed(bike, `about ${pair}`, (world) => (world.about === at ? world : { ...world, about: at }));
+}
+
 /** The steps that a bike can answer. */
 export const OBSERVED: readonly string[] = Object.keys(SAYS);
 
@@ -207,5 +220,6 @@ export const OBSERVED: readonly string[] = Object.keys(SAYS);
 export function observe(step: Step, bike: Ridden, situation: Situation, observer: Observer): Answer {
   const say = (SAYS as Readonly<Record<string, Say>>)[step.about?.step ?? step.id];
   if (!say) throw new RangeError(`step must be one that a bike can answer, got ${step.id}`);
-  return say({ step, found: bike, bike: asLeft(bike, situation), situation, observer });
+  const found = meaning(step, bike);
+  return found ? say({ step, found, bike: asLeft(found, situation), situation, observer }) : CANNOT;
 }

@@ -3,7 +3,7 @@ import type { Case } from '../case/events.ts';
 import { replay } from '../case/replay.ts';
 import type { Standing } from '../case/standing.ts';
 import type { Rig } from '../rig/rig.ts';
-import type { ConditionId } from '../steps/conditions.ts';
+import type { ConditionKey } from '../steps/conditions.ts';
 import { outcomeOf } from '../steps/outcome.ts';
 import type { Step } from '../steps/step.ts';
 import type { Ridden } from '../world/symptoms/index.ts';
@@ -31,7 +31,7 @@ const MOST_QUESTIONS = 90;
 export function askThrough({ flow, late }: Stage, believed: Rig, bike: Ridden, observe: Observe): Asked {
   let it: Case = { flow: flow.id, events: [{ type: 'rig', rig: believed }] };
   const told: Told[] = [];
-  const paid = new Set<ConditionId>();
+  const paid = new Set<ConditionKey>();
   while (told.length < MOST_QUESTIONS) {
     const standing = replay(flow, it, late);
     const { open } = standing;

@@ -1,5 +1,5 @@
 import { elsewhere } from '../../machines/machine.ts';
-import { CONDITIONS, type ConditionId } from '../steps/conditions.ts';
+import { conditionOf } from '../steps/conditions.ts';
 import type { Step } from '../steps/step.ts';
 import type { WholeRig } from '../survey/random-rig.ts';
 import type { Fault } from '../world/faults/index.ts';
@@ -7,10 +7,6 @@ import type { Asked } from './flow-cost-asked.ts';
 import { type Caller, type Shown, shownBy } from './flow-cost-callers.ts';
 import type { Problem } from './least-cost.ts';
 import type { Stage } from './play.ts';
-
-const SETUP_MINUTES: Readonly<Record<string, number>> = Object.fromEntries(
-  Object.entries(CONDITIONS).flatMap(([id, { minutes }]) => (minutes > 0 ? [[id, minutes]] : [])),
-);
 
 /** What a caller shows at a step that makes no sense to him at any time. */
 const NO_SENSE = 'makes no sense';
@@ -94,15 +90,18 @@ export function problemOf(
     return {
       id: step.id,
       minutes: step.minutes,
-      setups: (step.conditions ?? []).filter((id: ConditionId) => id in SETUP_MINUTES),
+      setups: (step.conditions ?? []).filter((id) => conditionOf(id).minutes > 0),
       after: [...new Set(first)].filter((id) => !wasAskedWithout(ends, step.id, id)),
       outcomes: outcomesAt(step),
     };
   });
   const names = [...new Set(suspects.flatMap((suspect) => suspect.names))];
   const classes = names.map((name) => suspects.flatMap((suspect, at) => (suspect.names.includes(name) ? [at] : [])));
+  const setupMinutes = Object.fromEntries(
+    steps.flatMap(({ conditions = [] }) => conditions.map((id) => [id, conditionOf(id).minutes])),
+  );
   return {
-    problem: { weights: suspects.map(({ weight }) => weight), tests, setupMinutes: SETUP_MINUTES, classes },
+    problem: { weights: suspects.map(({ weight }) => weight), tests, setupMinutes, classes },
     outcomesOf: found.map(({ outcomes }) => outcomes),
   };
 }

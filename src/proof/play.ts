@@ -7,7 +7,7 @@ import type { Cause } from '../causes/cause.ts';
 import { effortOf } from '../causes/repair-action.ts';
 import type { Certainty } from '../inference/certainty.ts';
 import type { Rig } from '../rig/rig.ts';
-import { type ConditionId, conditionOf } from '../steps/conditions.ts';
+import { type ConditionKey, conditionOf } from '../steps/conditions.ts';
 import type { StepId } from '../steps/ids.ts';
 import { outcomeOf, usable } from '../steps/outcome.ts';
 import type { Answer, Step } from '../steps/step.ts';
@@ -77,7 +77,7 @@ const AGAIN_MOST_MINUTES = 1;
 const COSTLY: ReadonlySet<string> = new Set(['part', 'visit', 'reflash']);
 
 /** The minutes of a step, those of conditions that stand from a step before left out. */
-export function minutesNow(step: Step, paid: Set<ConditionId>): number {
+export function minutesNow(step: Step, paid: Set<ConditionKey>): number {
   let { minutes } = step;
   for (const id of step.conditions ?? []) {
     if (paid.has(id)) minutes -= conditionOf(id).minutes;
@@ -192,7 +192,7 @@ export function play(ride: Ride): Played {
   let bike = ride.bike;
   const rounds: Round[] = [];
   const asked: string[] = [];
-  const paid = new Set<ConditionId>();
+  const paid = new Set<ConditionKey>();
   let minutes = 0;
   let cured = false;
   if (ride.answersAll) it = withAll(ride, bike, it);

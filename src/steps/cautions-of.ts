@@ -1,5 +1,5 @@
 import type { CautionId } from './cautions.ts';
-import { type ConditionId, conditionOf } from './conditions.ts';
+import { type ConditionKey, conditionOf } from './conditions.ts';
 import { probesOf } from './probes-of.ts';
 import type { Situation, Step, Tool } from './step.ts';
 import type { TestPoint } from './test-points.ts';
@@ -35,7 +35,7 @@ export const cautionsOfProbes = (points: readonly TestPoint[]): readonly Caution
 export const cautionsOfClips = (points: readonly TestPoint[] = []): readonly CautionId[] => looked(points, AT_A_CLIP);
 
 /** What is said where a condition is brought about: what follows from its clips, and its own. */
-export function cautionsOfCondition(id: ConditionId): readonly CautionId[] {
+export function cautionsOfCondition(id: ConditionKey): readonly CautionId[] {
   const { clips, cautions } = conditionOf(id);
   return [...cautionsOfClips(clips), ...cautions];
 }

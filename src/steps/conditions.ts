@@ -1,9 +1,13 @@
 import { chosen } from '../rig/rig.ts';
 import type { CautionId } from './cautions.ts';
-import { theAmp } from './fitted/the-amp.ts';
+import { ampName, theAmp } from './fitted/the-amp.ts';
 import { answeredWith } from './outcome.ts';
 import type { Facts, Situation } from './step.ts';
+import type { Subject } from './subject.ts';
 import type { TestPoint } from './test-points.ts';
+
+/** Words about an amplifier, by what it is called on this bike. */
+type Saying = string | ((amp: string) => string);
 
 /**
  * A state that a step needs before its question makes sense, and that then stands ready for other steps as well. It is
@@ -11,18 +15,20 @@ import type { TestPoint } from './test-points.ts';
  */
 export interface Condition {
   /** How to bring it about, at the bike. */
-  readonly bike: string;
+  readonly bike: Saying;
   /** The same, said to a caller: one sentence that is safe when it is all he hears. */
-  readonly phone: string;
+  readonly phone: Saying;
   /** Part of the minutes of each step that needs it. Common practice, estimates with no published source. */
   readonly minutes: number;
   /** Where something is clipped on for it that stays there. */
   readonly clips?: readonly TestPoint[];
   readonly cautions: readonly CautionId[];
   /** What is done once no step needs it any more. */
-  readonly undo?: string | ((facts: Facts) => string);
+  readonly undo?: string | ((amp: string, facts: Facts) => string);
   /** A plug, a fuse or a wire is opened for it: the key is off by then. */
   readonly opens?: true;
+  /** There are several of it on a bike: it stands for one, and has to be brought about for another. */
+  readonly of?: 'amp' | 'speaker';
   /** The bikes on which there is such a thing, or may be. */
   where?(situation: Situation): boolean;
 }
@@ -74,8 +80,9 @@ export const CONDITIONS = {
     undo: 'Sound menu back to where it stood.',
   },
   'volume-zero': {
-    bike: 'Volume at zero. Note where the amplifier’s gain stands and turn it down, if you can reach it.',
-    phone: 'Volume at zero, then note where the gain of the amplifier stands and turn it down, if you can reach it.',
+    bike: (amp) => `Volume at zero. Note where the gain of ${amp} stands and turn it down, if you can reach it.`,
+    phone: (amp) => `Volume at zero, then note where the gain of ${amp} stands and turn it down, if you can reach it.`,
+    of: 'amp',
     minutes: 0,
     cautions: ['wakes-loud'],
     undo: 'Gain back to where it stood.',
@@ -119,15 +126,18 @@ export const CONDITIONS = {
     undo: 'Panel back on.',
   },
   'amp-uncovered': {
-    bike: 'Take off the seat, lid or panel over the amplifier.',
-    phone: 'Take off the seat, lid or panel over the amplifier, and mind that its case may be hot.',
+    bike: (amp) => `Take off the seat, lid or panel over ${amp}.`,
+    phone: (amp) => `Take off the seat, lid or panel over ${amp}, and mind that its case may be hot.`,
+    of: 'amp',
     minutes: 1,
     cautions: ['hot'],
-    undo: 'Cover back over the amplifier.',
+    undo: (amp) => `Cover back over ${amp}.`,
   },
   'amp-outputs-off': {
-    bike: 'Key off. Mark the speaker plugs, pull all of them off the amplifier, keep their ends off metal.',
-    phone: 'Key off, mark the thick speaker plugs, pull all of them off the amplifier, and keep their ends off metal.',
+    bike: (amp) => `Key off. Mark the speaker plugs, pull all of them off ${amp}, keep their ends off metal.`,
+    phone: (amp) =>
+      `Key off, mark the thick speaker plugs, pull all of them off ${amp}, and keep their ends off metal.`,
+    of: 'amp',
     minutes: 1,
     cautions: ['bridge'],
     undo: 'Key off, speaker plugs back as they were marked.',
@@ -157,11 +167,12 @@ export const CONDITIONS = {
     phone:
       'Key off, then pull the plug that feeds the front speakers: at the amplifier, or else at the back of the radio.',
     minutes: 1,
-    cautions: ['key-off', 'bridge', 'data'],
+    cautions: ['bridge', 'data'],
     undo: 'Key off, front speaker plug home until it locks.',
     opens: true,
   },
   'lid-plug-apart': {
+    of: 'speaker',
     bike: 'Key off. Open the plug of the lid or case.',
     phone: 'Key off, then open the plug of the lid or case.',
     minutes: 0,
@@ -170,6 +181,7 @@ export const CONDITIONS = {
     opens: true,
   },
   'grille-off': {
+    of: 'speaker',
     bike: 'Key off. Grille off, one wire off the speaker’s tabs.',
     phone: 'Key off, take the grille off, mind the cone, and pull one wire off the speaker.',
     minutes: 5,
@@ -178,8 +190,9 @@ export const CONDITIONS = {
     opens: true,
   },
   'line-leads-out': {
-    bike: 'Key off. Line-level leads, the round shielded plugs, out of the amplifier.',
-    phone: 'Key off, then pull any line-level lead, the round shielded plugs, out of the amplifier.',
+    bike: (amp) => `Key off. Line-level leads, the round shielded plugs, out of ${amp}.`,
+    phone: (amp) => `Key off, then pull any line-level lead, the round shielded plugs, out of ${amp}.`,
+    of: 'amp',
     minutes: 0,
     cautions: ['ground-open'],
     undo: 'Key off, line-level leads back in.',
@@ -187,34 +200,38 @@ export const CONDITIONS = {
     where: (situation) => theAmp(situation).input !== 'speaker',
   },
   'signal-plug-out': {
-    bike: 'Key off. Signal plug off the amplifier, line-level leads too, their ends kept off metal.',
-    phone:
-      'Key off, then pull the thin signal plug off the amplifier, round line plugs too, and keep their ends off metal.',
+    bike: (amp) => `Key off. Signal plug off ${amp}, line-level leads too, their ends kept off metal.`,
+    phone: (amp) =>
+      `Key off, then pull the thin signal plug off ${amp}, round line plugs too, and keep their ends off metal.`,
+    of: 'amp',
     minutes: 1,
     cautions: ['bridge'],
     undo: 'Key off, signal plug home until it locks.',
     opens: true,
   },
   'remote-off': {
-    bike: 'Key off. Remote wire off the amplifier, its end insulated.',
-    phone: 'Key off, then take the thin remote wire off the amplifier and tape its end.',
+    bike: (amp) => `Key off. Remote wire off ${amp}, its end insulated.`,
+    phone: (amp) => `Key off, then take the thin remote wire off ${amp} and tape its end.`,
+    of: 'amp',
     minutes: 0,
     cautions: [],
     undo: 'Key off, remote wire back on its terminal.',
     opens: true,
   },
   'fuse-out': {
-    bike: 'Key off. Main fuse of the amplifier out of its holder, near the battery.',
-    phone: 'Key off, then pull the main fuse of the amplifier, near the battery.',
+    bike: (amp) => `Key off. Main fuse of ${amp} out of its holder, near the battery.`,
+    phone: (amp) => `Key off, then pull the main fuse of ${amp}, near the battery.`,
+    of: 'amp',
     minutes: 0,
     cautions: ['hot', 'fuse', 'capacitors'],
-    undo: (facts) =>
+    undo: (_, facts) =>
       answeredWith(facts, 'spare-fuse', 'opens') || answeredWith(facts, 'fuse-lamp', 'bright')
         ? 'The fuse stays out: something behind it is shorted.'
         : 'Key off, a fuse of the same rating back in.',
     opens: true,
   },
   'lamp-for-fuse': {
+    of: 'amp',
     bike: 'Key off, main fuse out. A 12 V lamp of 21 to 55 W on two leads in its place. It gets very hot.',
     phone: 'Key off, main fuse out, and a 12 V lamp of 21 to 55 W on two leads in its place: it gets very hot.',
     minutes: 2,
@@ -224,9 +241,11 @@ export const CONDITIONS = {
     opens: true,
   },
   'lamp-on': {
-    bike: 'Key off, main fuse out. A 55 W lamp with a 10 A fuse in its lead, from the amplifier’s plus to its ground. Fuse back, key on, engine off. It gets very hot.',
-    phone:
-      'Key off, main fuse out, a 55 W lamp with a 10 A fuse in its lead from amplifier plus to ground, fuse back, key on: very hot.',
+    bike: (amp) =>
+      `Key off, main fuse out. A 55 W lamp with a 10 A fuse in its lead, from the plus of ${amp} to its ground. Fuse back, key on, engine off. It gets very hot.`,
+    phone: (amp) =>
+      `Key off, main fuse out, a 55 W lamp with a 10 A fuse in its lead from plus to ground of ${amp}, fuse back, key on: very hot.`,
+    of: 'amp',
     minutes: 2,
     clips: ['amp-plus', 'amp-ground'],
     cautions: ['lamp-hot', 'capacitors', 'flat-battery'],
@@ -236,12 +255,35 @@ export const CONDITIONS = {
 } as const satisfies Readonly<Record<string, Condition>>;
 
 export type ConditionId = keyof typeof CONDITIONS;
-export const conditionOf = (id: ConditionId): Condition => CONDITIONS[id];
+/** A condition, and which of several things it is about where a step names one. */
+export type ConditionKey = ConditionId | `${ConditionId}@${Subject}`;
 
-/** How a condition is undone, with these answers known. */
-export function undoOf(id: ConditionId, facts: Facts): string | undefined {
-  const { undo } = conditionOf(id);
-  return typeof undo === 'function' ? undo(facts) : undo;
+export const nameOf = (key: ConditionKey): ConditionId => key.split('@', 1)[0] as ConditionId;
+export const conditionOf = (key: ConditionKey): Condition => CONDITIONS[nameOf(key)];
+
+/** The condition for what a step names: of an amplifier, or of a speaker, there are several. */
+export const conditionAt = (subject: Subject, key: ConditionKey): ConditionKey =>
+  conditionOf(key).of === undefined ? key : `${nameOf(key)}@${subject}`;
+
+/** What is known, as far as it is about the amplifier that a condition names. */
+function situationOf(key: ConditionKey, { amp: _, ...known }: Situation): Situation {
+  const amp = (['front', 'rear'] as const).find((pair) => key.endsWith(`@${pair}`));
+  return amp ? { ...known, amp } : known;
+}
+
+const said = (words: Saying, key: ConditionKey, situation: Situation): string =>
+  typeof words === 'function' ? words(ampName(situationOf(key, situation))) : words;
+
+/** How a condition is brought about on this bike. */
+export function wordsOf(key: ConditionKey, situation: Situation): { readonly bike: string; readonly phone: string } {
+  const { bike, phone } = conditionOf(key);
+  return { bike: said(bike, key, situation), phone: said(phone, key, situation) };
+}
+
+/** How a condition is undone, with what is known. */
+export function undoOf(key: ConditionKey, situation: Situation): string | undefined {
+  const { undo } = conditionOf(key);
+  return typeof undo === 'function' ? undo(ampName(situationOf(key, situation)), situation.facts) : undo;
 }
 
 /** Of each of these only one can stand: the later one ends the other. */
@@ -252,34 +294,35 @@ const ONE_OF: readonly (readonly ConditionId[])[] = [
   ['meter-on-ac', 'meter-on-dc', 'meter-on-ohms'],
   ['fuse-out', 'lamp-for-fuse', 'lamp-on'],
 ];
-const KEY_OFF: readonly ConditionId[] = ['key-off', 'minus-off'];
+const KEY_OFF: readonly ConditionKey[] = ['key-off', 'minus-off'];
 
 /** Whether two conditions can stand at the same time. A battery minus that is off has the key off, too. */
-export const standTogether = (one: ConditionId, other: ConditionId): boolean =>
-  one === other ||
-  (KEY_OFF.includes(one) && KEY_OFF.includes(other)) ||
-  !ONE_OF.some((group) => group.includes(one) && group.includes(other));
+export function standTogether(one: ConditionKey, other: ConditionKey): boolean {
+  if (one === other || (KEY_OFF.includes(one) && KEY_OFF.includes(other))) return true;
+  const [a, b] = [nameOf(one), nameOf(other)];
+  return !ONE_OF.some((group) => group.includes(a) && group.includes(b));
+}
 
 /**
  * What has to be done for these conditions, in this order, where some stand already: what is opened is opened with the
  * key off, and what ends a condition that stood takes its place.
  */
 export function toDo(
-  conditions: readonly ConditionId[],
-  standing: readonly ConditionId[],
+  conditions: readonly ConditionKey[],
+  standing: readonly ConditionKey[],
   situation: Situation,
-): { readonly next: readonly ConditionId[]; readonly stands: readonly ConditionId[] } {
-  const next: ConditionId[] = [];
-  let stands: readonly ConditionId[] = standing;
-  const bringAbout = (id: ConditionId) => {
-    next.push(id);
-    stands = [...stands.filter((other) => standTogether(other, id)), id];
+): { readonly next: readonly ConditionKey[]; readonly stands: readonly ConditionKey[] } {
+  const next: ConditionKey[] = [];
+  let stands: readonly ConditionKey[] = standing;
+  const bringAbout = (key: ConditionKey) => {
+    next.push(key);
+    stands = [...stands.filter((other) => standTogether(other, key)), key];
   };
-  for (const id of conditions) {
-    const { opens, where } = conditionOf(id);
-    if (stands.includes(id) || (where && !where(situation))) continue;
+  for (const key of conditions) {
+    const { opens, where } = conditionOf(key);
+    if (stands.includes(key) || (where && !where(situationOf(key, situation)))) continue;
     if (opens && !stands.some((other) => KEY_OFF.includes(other))) bringAbout('key-off');
-    bringAbout(id);
+    bringAbout(key);
   }
   return { next, stands };
 }

@@ -1,8 +1,9 @@
 import type { Unit } from '../compute/quantity.ts';
+import type { Axle } from '../rig/corner.ts';
 import type { Rig } from '../rig/rig.ts';
 import type { TONES } from '../sound/tone.ts';
 import type { CautionId } from './cautions.ts';
-import type { ConditionId } from './conditions.ts';
+import type { ConditionKey } from './conditions.ts';
 import type { StepId } from './ids.ts';
 import type { Findings } from './outcome.ts';
 import type { About } from './subject.ts';
@@ -23,6 +24,8 @@ export type Facts = Readonly<Record<string, Answer>>;
 export interface Situation {
   readonly rig: Rig;
   readonly facts: Facts;
+  /** The speakers of the amplifier that a question names, where it is about one by its name. */
+  readonly amp?: Axle;
 }
 
 /** Parts of the bike whose state an outcome depends on. A repair makes the outcomes that observe its part stale. */
@@ -92,7 +95,7 @@ interface Wording<O extends string> {
   /** From nothing: with the minutes of its conditions. */
   readonly minutes: number;
   /** What must stand before the question makes sense, in the order in which it is brought about. */
-  readonly conditions?: readonly ConditionId[];
+  readonly conditions?: readonly ConditionKey[];
   /** When it makes sense to ask it on this bike, with what is known; always, where nothing is said. */
   readonly sensible?: (findings: Findings) => boolean;
   readonly observes: readonly Part[];

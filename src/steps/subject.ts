@@ -20,7 +20,7 @@ export type OfEach<S extends Step, First extends Subject, Other extends Subject>
 };
 
 /** What the answers to a step about one of its subjects go by. About its first one they go by its id alone. */
-export const stepKey = <Id extends string, First extends Subject, S extends Subject>(
+export const withSubject = <Id extends string, First extends Subject, S extends Subject>(
   id: Id,
   subject: S,
   first: First,
@@ -40,7 +40,7 @@ export function ofEach<S extends Step, const First extends Subject, const Other 
   const made = new Map<Subject, S>();
   const one = (subject: First | Other): S => {
     const step = make(subject);
-    return { ...step, id: stepKey(step.id, subject, first), about: { step: step.id, subject } };
+    return { ...step, id: withSubject(step.id, subject, first), about: { step: step.id, subject } };
   };
   const of = (subject: First | Other): S => {
     const known = made.get(subject) ?? one(subject);

@@ -7,7 +7,7 @@ import { ALL_STEPS } from '../../src/steps/all.ts';
 import { outcomeOf, usable, valuesIn } from '../../src/steps/outcome.ts';
 import type { Facts, ReadingStep, Step } from '../../src/steps/step.ts';
 import { eachOf } from '../../src/steps/subject.ts';
-import { withSpeakers } from '../../src/world/change.ts';
+import { withAmp, withSpeakers } from '../../src/world/change.ts';
 import { FAULTS, keyOf, severityAt } from '../../src/world/faults/index.ts';
 import { healthyWorld, OPEN } from '../../src/world/healthy.ts';
 import { BASIC_METER, EXACT_METER, GOOD_METER, type Meter } from '../../src/world/meter.ts';
@@ -71,6 +71,16 @@ describe('what a step is about', () => {
     expect(said('coil-ohms', right, { 'which-silent': { option: 'left' }, 'run-ohms': ask('run-ohms', right) })).toBe(
       'open',
     );
+  });
+  it('is the amplifier that it names, on a bike with two; where there is none of that name nobody can', () => {
+    const sound = healthyWorld(TRUNK);
+    const front = sound.rig.amps.findIndex(({ drives }) => drives === 'front');
+    const deadFront = ridden(withAmp({ ...sound, about: front }, { alive: false }));
+    const aboutRear = ridden({ ...deadFront.world, about: sound.about });
+    expect(said('amp-light', aboutRear)).toBe('normal');
+    expect(said('amp-light@rear', aboutRear)).toBe('normal');
+    expect(said('amp-light@front', aboutRear)).toBe('off');
+    expect(said('amp-light@front', ridden(healthyWorld(FRAME)))).toBe('cannot');
   });
   it('is the speaker whose run is furthest from healthy, where nobody said anything', () => {
     const burnt = ridden(withSpeakers(healthyWorld(FRAME), ['rear-right'], { coilOhm: 0.2 }));

@@ -1,6 +1,14 @@
 import { describe, expect, it } from 'vitest';
 import { ALL_STEPS } from '../../src/steps/all.ts';
-import { CONDITIONS, type ConditionId, conditionOf, standTogether, toDo, undoOf } from '../../src/steps/conditions.ts';
+import {
+  CONDITIONS,
+  type ConditionId,
+  conditionOf,
+  standTogether,
+  toDo,
+  undoOf,
+  wordsOf,
+} from '../../src/steps/conditions.ts';
 import type { Step } from '../../src/steps/step.ts';
 import { on } from './situation.ts';
 import { plainly } from './words.ts';
@@ -18,7 +26,8 @@ const told = (step: Step): string =>
   );
 
 describe.each(IDS)('the condition %s', (id) => {
-  const { bike, phone, minutes, opens } = conditionOf(id);
+  const { minutes, opens } = conditionOf(id);
+  const { bike, phone } = wordsOf(id, ANY_BIKE);
   it('has words for the bike, and other words for the phone that are one short sentence', () => {
     expect(bike).toMatch(/^[A-Z].*\.$/);
     expect(phone).toMatch(/^[A-Z][^.?!]*\.$/);
@@ -42,11 +51,11 @@ describe.each(IDS)('the condition %s', (id) => {
 
 /* Harm that the trade knows, from memory; no published source. */
 describe('the words of a condition', () => {
-  const said = (id: ConditionId) => [conditionOf(id).bike, conditionOf(id).phone];
+  const said = (id: ConditionId) => Object.values(wordsOf(id, ANY_BIKE));
   it('start every tone from a volume of zero, and turn it down afterwards', () => {
     for (const id of IDS.filter((one) => one.startsWith('tone-'))) {
       for (const text of said(id)) expect(text).toMatch(/^Volume at zero.* one step at a time\.$/);
-      expect(undoOf(id, {})).toMatch(/^Volume at zero/);
+      expect(undoOf(id, ANY_BIKE)).toMatch(/^Volume at zero/);
     }
   });
   it('keep an engine outdoors, on the stand and in neutral', () => {
@@ -57,9 +66,9 @@ describe('the words of a condition', () => {
   });
   it('name the watts of the lamp in the place of the fuse, and the same rating for the fuse that goes back', () => {
     for (const text of said('lamp-for-fuse')) expect(text).toMatch(/21 to 55 W/);
-    expect(undoOf('fuse-out', {})).toMatch(/same rating/);
+    expect(undoOf('fuse-out', ANY_BIKE)).toMatch(/same rating/);
     for (const facts of [{ 'spare-fuse': { option: 'opens' } }, { 'fuse-lamp': { option: 'bright' } }])
-      expect(undoOf('fuse-out', facts)).toMatch(/stays out/);
+      expect(undoOf('fuse-out', { rig: {}, facts })).toMatch(/stays out/);
   });
   it('insulate the end of a remote wire that is off, and keep speaker plugs off metal', () => {
     expect(said('remote-off').join(' ')).toMatch(/end insulated.*tape its end/);

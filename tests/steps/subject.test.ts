@@ -1,9 +1,15 @@
 import { describe, expect, expectTypeOf, it } from 'vitest';
 import { EXAMPLE_RIGS } from '../../src/rig/examples.ts';
+import type { Rig } from '../../src/rig/rig.ts';
+import { ampLight } from '../../src/steps/amplifier/amp-light.ts';
+import { toDo, wordsOf } from '../../src/steps/conditions.ts';
+import { findingsOver } from '../../src/steps/outcome.ts';
 import { coilOhms } from '../../src/steps/runs/coil-ohms.ts';
 import { runOhms } from '../../src/steps/runs/run-ohms.ts';
-import { inWords, type ReadingStep, type Situation } from '../../src/steps/step.ts';
+import { inWords, type ReadingStep, type Situation, type Step } from '../../src/steps/step.ts';
 import { about, eachOf } from '../../src/steps/subject.ts';
+import { ampTerminals } from '../../src/steps/supply/amp-terminals.ts';
+import { supplyUnderLoad } from '../../src/steps/supply/supply-under-load.ts';
 import { judged, on } from './situation.ts';
 
 const FRONT_LEFT = about(coilOhms, 'front-left');
@@ -70,5 +76,50 @@ describe('the bands of a step', () => {
     const readings = { leadsOhm: 0, leftOhm: 1.8, rightOhm: 1.9 };
     expect(judged(about(runOhms, 'front'), readings, on(rig))).toBe('ok');
     expect(judged(runOhms, readings, on({ ...rig, rearPerChannel: 1, rearWiring: 'single' }))).toBe('low');
+  });
+});
+
+describe('a step about an amplifier', () => {
+  const TWO = EXAMPLE_RIGS.trunk;
+  const atFront = about(ampTerminals, 'front');
+  it('names it where the bike has two, and where a question is about one by its name', () => {
+    const meant = (option: string): Situation => ({ rig: TWO, facts: { 'which-amp': { option } } });
+    expect(asked(ampTerminals, on({}))).toMatch(/^At the amplifier:/);
+    expect(asked(ampTerminals, meant('front'))).toMatch(/^At the front amplifier:/);
+    expect(asked(ampTerminals, meant('rear'))).toMatch(/^At the rear amplifier:/);
+    expect(asked(atFront, meant('rear'))).toMatch(/^At the front amplifier:/);
+    expect(inWords(about(ampLight, 'front').short, meant('rear'))).toBe('Amplifier lamp, front amplifier');
+  });
+  it('asks for its own cover to be off: that of the other tells nothing', () => {
+    expect(atFront.conditions).toContain('amp-uncovered@front');
+    expect(atFront.conditions).toContain('meter-on-dc');
+    const { next } = toDo(atFront.conditions ?? [], ampTerminals.conditions ?? [], { rig: TWO, facts: {} });
+    expect(next).toEqual(['amp-uncovered@front']);
+    expect(wordsOf('amp-uncovered@front', { rig: TWO, facts: {} }).bike).toMatch(/over the front amplifier\.$/);
+  });
+  it('makes sense by what is known of that amplifier, and of no other', () => {
+    const steps = new Map([ampTerminals, atFront, ...eachOf(supplyUnderLoad)].map((step) => [step.id, step as Step]));
+    const volts = (plusV: string) => ({ readings: { batteryV: '12.6', plusV, groundV: '0.02' } });
+    const sensible = (key: string, facts: Situation['facts'], rig: Rig = TWO) =>
+      steps.get(key)?.sensible?.(findingsOver(steps)({ rig, facts: { 'which-amp': { option: 'rear' }, ...facts } }));
+    expect(sensible('supply-under-load', { 'amp-terminals': volts('12.5') })).toBe(true);
+    expect(sensible('supply-under-load@front', { 'amp-terminals': volts('12.5') })).toBe(false);
+    expect(sensible('supply-under-load@front', { 'amp-terminals@front': volts('12.5') })).toBe(true);
+    expect(sensible('supply-under-load@front', { 'amp-terminals@front': volts('0') })).toBe(false);
+    // The rear’s is the one that is meant: what is known of it counts for it by either name.
+    expect(sensible('supply-under-load@rear', { 'amp-terminals': volts('12.5') })).toBe(true);
+    expect(sensible('amp-terminals@front', {}, { amps: [{ drives: 'both' }] })).toBe(false);
+  });
+  it('is judged by the leads of that amplifier', () => {
+    const rig: Rig = {
+      amps: [
+        { drives: 'rear', plusLeadM: 1, plusLeadM2: 21e-6, powerW: 150, channels: 2 },
+        { drives: 'front', plusLeadM: 3, plusLeadM2: 3.3e-6, powerW: 40, channels: 2 },
+      ],
+    };
+    const readings = { batteryV: 12.4, ampV: 12.25, plusDropV: 0.12, groundDropV: 0.03 };
+    expect(judged(about(supplyUnderLoad, 'front'), readings, on(rig))).toBe('ok');
+    expect(judged(about(supplyUnderLoad, 'rear'), readings, on(rig))).toBe('unclear');
+    expect(judged(supplyUnderLoad, readings, on(rig))).toBe('unclear');
   });
 });

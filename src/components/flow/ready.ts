@@ -2,7 +2,7 @@ import type { Case } from '../../case/events.ts';
 import type { CautionId } from '../../steps/cautions.ts';
 import { cautionsOfCondition, cautionsOfStep } from '../../steps/cautions-of.ts';
 import { onThisBike } from '../../steps/concerns.ts';
-import { type ConditionId, conditionOf, toDo, undoOf } from '../../steps/conditions.ts';
+import { type ConditionKey, conditionOf, nameOf, toDo, undoOf, wordsOf } from '../../steps/conditions.ts';
 import type { Situation, Step } from '../../steps/step.ts';
 import { byWord } from '../caution/signal-words.ts';
 import { SPOKEN } from '../caution/spoken.ts';
@@ -11,13 +11,13 @@ import { CONDITION_NAMES } from './condition-names.ts';
 /** What has to be done before a question makes sense, after what was done for those before it. */
 interface ToDo {
   /** What was opened for an earlier step and is not needed any more: first it goes back together. */
-  readonly putBack: readonly ConditionId[];
+  readonly putBack: readonly ConditionKey[];
   /** To be brought about now, in this order. */
-  readonly next: readonly ConditionId[];
+  readonly next: readonly ConditionKey[];
   /** Needed, and there already. */
-  readonly standing: readonly ConditionId[];
+  readonly standing: readonly ConditionKey[];
   /** All that is left standing of what was done before: what is to be careful of with it was said. */
-  readonly stood: readonly ConditionId[];
+  readonly stood: readonly ConditionKey[];
 }
 
 /** The steps that were done since the last repair or hand-over, in the order of the day: before it, nothing stands. */
@@ -32,17 +32,17 @@ function doneLately({ events }: Case, steps: ReadonlyMap<string, Step>): readonl
 }
 
 /** What stands open and a step has no use for. It needs the rest of the bike whole, unless it never touches the bike. */
-const leftOpen = ({ conditions = [] }: Step, stands: readonly ConditionId[]): readonly ConditionId[] =>
+const leftOpen = ({ conditions = [] }: Step, stands: readonly ConditionKey[]): readonly ConditionKey[] =>
   conditions.length === 0
     ? []
     : stands.filter((id) => conditionOf(id).opens && conditionOf(id).undo !== undefined && !conditions.includes(id));
 
-const without = (stands: readonly ConditionId[], gone: readonly ConditionId[]) =>
+const without = (stands: readonly ConditionKey[], gone: readonly ConditionKey[]) =>
   stands.filter((id) => !gone.includes(id));
 
 /** What has to be done before a step of a case. */
 export function toDoFor(step: Step, it: Case, steps: ReadonlyMap<string, Step>, situation: Situation): ToDo {
-  const stands = doneLately(it, steps).reduce<readonly ConditionId[]>(
+  const stands = doneLately(it, steps).reduce<readonly ConditionKey[]>(
     (so, other) => toDo(other.conditions ?? [], without(so, leftOpen(other, so)), situation).stands,
     [],
   );
@@ -70,20 +70,20 @@ export interface Ready {
 }
 
 /** Where what is done next begins with the key off, the bare sentence says nothing. */
-const withoutBareKey = (next: readonly ConditionId[]): readonly ConditionId[] =>
-  next.filter((id, i) => id !== 'key-off' || !conditionOf(next[i + 1] ?? id).bike.startsWith('Key off.'));
+const withoutBareKey = (next: readonly ConditionKey[], situation: Situation): readonly ConditionKey[] =>
+  next.filter((id, i) => id !== 'key-off' || !wordsOf(next[i + 1] ?? id, situation).bike.startsWith('Key off.'));
 
 export function readyFor(step: Step, it: Case, steps: ReadonlyMap<string, Step>, situation: Situation): Ready {
   const { putBack, next, standing, stood } = toDoFor(step, it, steps, situation);
-  const undone = putBack.flatMap((id) => undoOf(id, situation.facts) ?? []);
-  const said = withoutBareKey(next);
+  const undone = putBack.flatMap((id) => undoOf(id, situation) ?? []);
+  const said = withoutBareKey(next, situation);
   const before = stood.flatMap(cautionsOfCondition);
   const asked = [...next.flatMap(cautionsOfCondition), ...cautionsOfStep(step, situation)];
   const cautions = onThisBike(asked, situation.rig).filter((id) => !before.includes(id));
   return {
-    bike: [...undone, ...said.map((id) => conditionOf(id).bike)],
-    phone: [...undone, ...said.map((id) => conditionOf(id).phone)],
-    standing: standing.map((id) => CONDITION_NAMES[id]),
+    bike: [...undone, ...said.map((id) => wordsOf(id, situation).bike)],
+    phone: [...undone, ...said.map((id) => wordsOf(id, situation).phone)],
+    standing: standing.map((id) => CONDITION_NAMES[nameOf(id)]),
     cautions,
     care: byWord(cautions).flatMap(([, ids]) => ids.map((id) => SPOKEN[id])),
   };

@@ -3,8 +3,11 @@ import { formatQuantity } from '../../compute/quantity.ts';
 import { ampEstimate, estimate } from '../../rig/rig.ts';
 import { mayProtectItself } from '../amplifier/seen-on.ts';
 import { ampMayBeThere } from '../fitted/amp-there.ts';
-import { ampPair, theAmp } from '../fitted/the-amp.ts';
+import { ofEachAmp } from '../fitted/of-each-amp.ts';
+import { ampName, ampPair, atAmp, theAmp } from '../fitted/the-amp.ts';
+import type { AmpPair } from '../fitted/which-amp.ts';
 import { type Band, labelIn, measurement, type ReadingStep, type Situation, type Values } from '../step.ts';
+import type { OfEach } from '../subject.ts';
 import { belowLeads, LEADS_OHM, ohmReading, SHORTED_RATIO } from './ohms.ts';
 
 /** Two speakers of the ohms that an amplifier is rated into, side by side, read less than this share of them. Common practice, no published source. */
@@ -38,43 +41,45 @@ function runBands(situation: Situation): readonly Band[] {
 
 const withoutLeads = ({ lowestOhm = Infinity, leadsOhm = 0 }: Values) => Math.max(0, lowestOhm - leadsOhm);
 
-export const ampRuns: ReadingStep<'ok' | 'low' | 'heavy'> = measurement({
-  place: 'runs',
-  id: 'amp-runs',
-  short: 'Its speaker runs in ohms',
-  ask: 'Plugs off: how many ohms does each speaker run of this amplifier show, at the least?',
-  phone: 'Probes held together: number? Then the two wires of each speaker run in turn: the lowest number?',
-  how: [
-    'Hold the probes together: that is your leads.',
-    'One probe on each wire of a run. All runs of this amplifier, front and rear if it drives both.',
-    'Type the lowest number.',
-  ],
-  why: 'Two wires that touch, or a burnt coil, leave next to no ohms, and the amplifier switches off to save itself.',
-  tool: 'meter',
-  minutes: 5,
-  conditions: ['key-off', 'amp-uncovered', 'amp-outputs-off', 'meter-on-ohms'],
-  sensible: (f) => ampMayBeThere(f) && mayProtectItself(f),
-  observes: ['run', 'speaker'],
-  probes: { red: 'run-plus', black: 'run-minus' },
-  readings: {
-    leadsOhm: LEADS_OHM,
-    lowestOhm: ohmReading('Lowest of its runs'),
-  },
-  unusable: belowLeads(['lowestOhm']),
-  bands: (reading, { leadsOhm = 0 }, s) =>
-    reading === 'lowestOhm'
-      ? runBands(s).map((band) => ({
-          ...band,
-          low: band.low === 0 ? 0 : band.low + leadsOhm,
-          high: band.high + leadsOhm,
-        }))
-      : null,
-  judge: (values, s) => {
-    const label = labelIn(runBands(s), withoutLeads(values));
-    return label === 'shorted' ? 'low' : label === 'too few ohms' ? 'heavy' : 'ok';
-  },
-  healthy: (_, s) =>
-    `Healthy is above ${formatQuantity(runBands(s)[2]?.low ?? 0, 'Ω', 2)}, after taking off your leads. A tweeter behind a capacitor reads open and is healthy.`,
-  outcomes: { ok: 'no run is shorted', low: 'a run is shorted', heavy: 'too few ohms' },
-  article: 'read-a-coil-in-ohms',
-});
+export const ampRuns: OfEach<ReadingStep<'ok' | 'low' | 'heavy'>, 'meant', AmpPair> = ofEachAmp(
+  measurement({
+    place: 'runs',
+    id: 'amp-runs',
+    short: atAmp('Its speaker runs in ohms'),
+    ask: (s) => `Plugs off: how many ohms does each speaker run of ${ampName(s)} show, at the least?`,
+    phone: 'Probes held together: number? Then the two wires of each speaker run in turn: the lowest number?',
+    how: [
+      'Hold the probes together: that is your leads.',
+      'One probe on each wire of a run. All runs of this amplifier, front and rear if it drives both.',
+      'Type the lowest number.',
+    ],
+    why: 'Two wires that touch, or a burnt coil, leave next to no ohms, and the amplifier switches off to save itself.',
+    tool: 'meter',
+    minutes: 5,
+    conditions: ['key-off', 'amp-uncovered', 'amp-outputs-off', 'meter-on-ohms'],
+    sensible: (f) => ampMayBeThere(f) && mayProtectItself(f),
+    observes: ['run', 'speaker'],
+    probes: { red: 'run-plus', black: 'run-minus' },
+    readings: {
+      leadsOhm: LEADS_OHM,
+      lowestOhm: ohmReading('Lowest of its runs'),
+    },
+    unusable: belowLeads(['lowestOhm']),
+    bands: (reading, { leadsOhm = 0 }, s) =>
+      reading === 'lowestOhm'
+        ? runBands(s).map((band) => ({
+            ...band,
+            low: band.low === 0 ? 0 : band.low + leadsOhm,
+            high: band.high + leadsOhm,
+          }))
+        : null,
+    judge: (values, s) => {
+      const label = labelIn(runBands(s), withoutLeads(values));
+      return label === 'shorted' ? 'low' : label === 'too few ohms' ? 'heavy' : 'ok';
+    },
+    healthy: (_, s) =>
+      `Healthy is above ${formatQuantity(runBands(s)[2]?.low ?? 0, 'Ω', 2)}, after taking off your leads. A tweeter behind a capacitor reads open and is healthy.`,
+    outcomes: { ok: 'no run is shorted', low: 'a run is shorted', heavy: 'too few ohms' },
+    article: 'read-a-coil-in-ohms',
+  }),
+);

@@ -2,7 +2,7 @@ import { formatRange } from '../../compute/quantity.ts';
 import { axleOf, CORNERS, type Corner } from '../../rig/corner.ts';
 import { is } from '../outcome.ts';
 import { type Band, bandOf, measurement, type ReadingStep, type Situation } from '../step.ts';
-import { type OfEach, ofEach, stepKey } from '../subject.ts';
+import { type OfEach, ofEach, withSubject } from '../subject.ts';
 import { belowLeads, coilPassesOhm, LEADS_OHM, lessLeads, OPEN_RATIO, ohmReading, withLeads } from './ohms.ts';
 import { speakerOhm } from './rated-ohm.ts';
 import { atSpeaker, type OneSpeaker, theSpeaker } from './silent-speaker.ts';
@@ -40,8 +40,8 @@ export const coilOhms: OfEach<ReadingStep<'ok' | 'open' | 'low' | 'unclear'>, 's
       why: 'A run that reads wrong is a bad coil, or a bad wire before it. This tells which.',
       tool: 'meter',
       minutes: 8,
-      conditions: ['key-off', 'grille-off', 'meter-on-ohms'],
-      sensible: (f) => is(f, stepKey('run-ohms', axleAbout(subject), 'rear'), 'open', 'low', 'high', 'unclear'),
+      conditions: ['key-off', withSubject('grille-off', subject, 'silent'), 'meter-on-ohms'],
+      sensible: (f) => is(f, withSubject('run-ohms', axleAbout(subject), 'rear'), 'open', 'low', 'high', 'unclear'),
       observes: ['speaker'],
       probes: { red: 'speaker-plus', black: 'speaker-minus' },
       readings: { leadsOhm: LEADS_OHM, coilOhm: ohmReading('Coil') },

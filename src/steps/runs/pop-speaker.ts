@@ -1,7 +1,7 @@
 import { axleOf, CORNERS, type Corner } from '../../rig/corner.ts';
 import { is } from '../outcome.ts';
 import { type ChoiceStep, choice } from '../step.ts';
-import { type OfEach, ofEach, stepKey } from '../subject.ts';
+import { type OfEach, ofEach, withSubject } from '../subject.ts';
 import { atSpeaker, theSpeaker } from './silent-speaker.ts';
 
 export const popSpeaker: OfEach<ChoiceStep<'moves' | 'dead'>, 'silent', Corner> = ofEach(
@@ -19,9 +19,9 @@ export const popSpeaker: OfEach<ChoiceStep<'moves' | 'dead'>, 'silent', Corner> 
       why: 'A cone that moves here but not from the far end of the run: the wire between is broken.',
       tool: 'cell',
       minutes: 8,
-      conditions: ['key-off', 'grille-off'],
+      conditions: ['key-off', withSubject('grille-off', subject, 'silent')],
       sensible: (f) =>
-        is(f, stepKey('pop-run', subject === 'silent' ? 'rear' : axleOf(subject), 'rear'), 'dead', 'faint'),
+        is(f, withSubject('pop-run', subject === 'silent' ? 'rear' : axleOf(subject), 'rear'), 'dead', 'faint'),
       observes: ['speaker'],
       options: { moves: 'Yes, it moves', dead: 'No, nothing' },
       outcomes: { moves: 'cone moves', dead: 'nothing' },

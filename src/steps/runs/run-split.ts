@@ -1,6 +1,6 @@
 import { is } from '../outcome.ts';
 import { type ChoiceStep, choice } from '../step.ts';
-import { type OfEach, ofEach } from '../subject.ts';
+import { type OfEach, ofEach, withSubject } from '../subject.ts';
 import { atSpeaker, speakerPlace } from './silent-speaker.ts';
 
 /** Where along an open run the open place is, at the docking plug. */
@@ -25,7 +25,7 @@ export const runSplit: OfEach<
     why: 'Contacts, lid lead and bike loom look the same from the far end. Two readings at the plug split them.',
     tool: 'meter',
     minutes: 5,
-    conditions: ['key-off', 'rear-plug-apart', 'lid-plug-apart', 'meter-on-ohms'],
+    conditions: ['key-off', 'rear-plug-apart', withSubject('lid-plug-apart', subject, 'silent'), 'meter-on-ohms'],
     sensible: (f) => (is(f, 'run-ohms', 'open') || is(f, 'pop-run', 'dead', 'faint')) && !is(f, 'lid-check', 'no-plug'),
     observes: ['run', 'speaker'],
     cautions: ['key-off'],

@@ -1,6 +1,10 @@
 import { CHARGING_MOST_V, KEY_ON_HEALTHY_V } from '../../compute/amp-supply.ts';
 import { formatRange } from '../../compute/quantity.ts';
+import { ofEachAmp } from '../fitted/of-each-amp.ts';
+import { ampName } from '../fitted/the-amp.ts';
+import type { AmpPair } from '../fitted/which-amp.ts';
 import { type Band, labelIn, measurement, type ReadingStep, type Values } from '../step.ts';
+import type { OfEach } from '../subject.ts';
 import { dcReading } from '../tools/dc-volts.ts';
 import { BATTERY, BATTERY_BANDS } from './battery.ts';
 import { fuseStaysOut, supplyMayFail } from './may-fail.ts';
@@ -23,63 +27,68 @@ const aboveTheBattery = (readings: readonly string[]) => (values: Values) => {
 };
 
 /** Plus and ground at the amplifier, against the one reference that cannot be at fault. */
-export const ampTerminals: ReadingStep<
-  'ok' | 'unclear' | 'sags' | 'plus-open' | 'ground-open' | 'battery-low' | 'battery-high'
-> = measurement({
-  place: 'supply',
-  id: 'amp-terminals',
-  short: 'Plus and ground at the amplifier',
-  ask: 'What do battery plus, amplifier plus and amplifier ground read, against the battery minus post?',
-  phone:
-    'Red on battery plus, never touching the frame with it: number? On the amplifier’s thick plus, touching no metal beside it: number? On its ground: number?',
-  how: [
-    'Black stays there for all three. The post is too far? A long test lead.',
-    'Red probe: battery plus post, then the amplifier’s plus terminal, then its ground terminal.',
-  ],
-  why: 'Measured against its own ground, a good plus looks dead when the ground is the fault. The battery minus post never lies.',
-  tool: 'meter',
-  minutes: 3,
-  conditions: ['amp-uncovered', 'head-unit-playing', 'black-on-minus', 'meter-on-dc'],
-  sensible: (f) => supplyMayFail(f) && !fuseStaysOut(f),
-  observes: ['amp-supply'],
-  probes: { red: 'amp-plus', black: 'battery-minus' },
-  readings: {
-    batteryV: BATTERY,
-    plusV: dcReading('Amplifier plus'),
-    groundV: { ...dcReading('Amplifier ground'), probes: { red: 'amp-ground', black: 'battery-minus' } },
-  },
-  unusable: aboveTheBattery(['plusV', 'groundV']),
-  bands: (reading, { batteryV: supplyV }) => {
-    if (reading === 'batteryV') return BATTERY_BANDS;
-    if (supplyV === undefined) return null;
-    return reading === 'plusV' ? plusBands(supplyV) : groundBands(supplyV);
-  },
-  judge: (values) => {
-    const supplyV = values['batteryV'] ?? KEY_ON_HEALTHY_V;
-    const plus = labelIn(plusBands(supplyV), values['plusV'] ?? 0);
-    const ground = labelIn(groundBands(supplyV), values['groundV'] ?? 0);
-    const battery = labelIn(BATTERY_BANDS, supplyV);
-    // What is open is open on an empty battery, too, and hours of testing empty one.
-    if (plus === 'no supply') return 'plus-open';
-    if (ground === 'open') return 'ground-open';
-    if (plus === 'sags') return 'sags';
-    if (battery === 'nearly empty') return 'battery-low';
-    if (battery === 'too high') return 'battery-high';
-    return plus === 'healthy' && ground === 'healthy' ? 'ok' : 'unclear';
-  },
-  healthy: ({ batteryV: supplyV }) =>
-    supplyV === undefined
-      ? `Healthy: battery ${formatRange(KEY_ON_HEALTHY_V, CHARGING_MOST_V, 'V')}, plus within ${NEAR_V} V of it, ground below ${NEAR_V} V.`
-      : `Healthy: plus ${formatRange(supplyV - NEAR_V, supplyV + DRIFT_V, 'V')}, ground below ${NEAR_V} V. Without load even a bad contact looks good.`,
-  outcomes: {
-    ok: 'both are there',
-    unclear: 'volts are lost',
-    sags: 'most of the volts are lost',
-    'plus-open': 'no plus',
-    'ground-open': 'ground is open',
-    'battery-low': 'battery nearly empty',
-    'battery-high': 'battery voltage too high',
-  },
-  article: 'voltage-drop-under-load',
-  ifCannot: 'We go on with the fuse and a jumper lead instead.',
-});
+export const ampTerminals: OfEach<
+  ReadingStep<'ok' | 'unclear' | 'sags' | 'plus-open' | 'ground-open' | 'battery-low' | 'battery-high'>,
+  'meant',
+  AmpPair
+> = ofEachAmp(
+  measurement({
+    place: 'supply',
+    id: 'amp-terminals',
+    short: (s) => `Plus and ground at ${ampName(s)}`,
+    ask: (s) =>
+      `At ${ampName(s)}: what do battery plus, its own plus and its ground read, against the battery minus post?`,
+    phone: (s) =>
+      `Red on battery plus, never touching the frame with it: number? On the thick plus of ${ampName(s)}, touching no metal beside it: number? On its ground: number?`,
+    how: [
+      'Black stays there for all three. The post is too far? A long test lead.',
+      'Red probe: battery plus post, then the amplifier’s plus terminal, then its ground terminal.',
+    ],
+    why: 'Measured against its own ground, a good plus looks dead when the ground is the fault. The battery minus post never lies.',
+    tool: 'meter',
+    minutes: 3,
+    conditions: ['amp-uncovered', 'head-unit-playing', 'black-on-minus', 'meter-on-dc'],
+    sensible: (f) => supplyMayFail(f) && !fuseStaysOut(f),
+    observes: ['amp-supply'],
+    probes: { red: 'amp-plus', black: 'battery-minus' },
+    readings: {
+      batteryV: BATTERY,
+      plusV: dcReading('Amplifier plus'),
+      groundV: { ...dcReading('Amplifier ground'), probes: { red: 'amp-ground', black: 'battery-minus' } },
+    },
+    unusable: aboveTheBattery(['plusV', 'groundV']),
+    bands: (reading, { batteryV: supplyV }) => {
+      if (reading === 'batteryV') return BATTERY_BANDS;
+      if (supplyV === undefined) return null;
+      return reading === 'plusV' ? plusBands(supplyV) : groundBands(supplyV);
+    },
+    judge: (values) => {
+      const supplyV = values['batteryV'] ?? KEY_ON_HEALTHY_V;
+      const plus = labelIn(plusBands(supplyV), values['plusV'] ?? 0);
+      const ground = labelIn(groundBands(supplyV), values['groundV'] ?? 0);
+      const battery = labelIn(BATTERY_BANDS, supplyV);
+      // What is open is open on an empty battery, too, and hours of testing empty one.
+      if (plus === 'no supply') return 'plus-open';
+      if (ground === 'open') return 'ground-open';
+      if (plus === 'sags') return 'sags';
+      if (battery === 'nearly empty') return 'battery-low';
+      if (battery === 'too high') return 'battery-high';
+      return plus === 'healthy' && ground === 'healthy' ? 'ok' : 'unclear';
+    },
+    healthy: ({ batteryV: supplyV }) =>
+      supplyV === undefined
+        ? `Healthy: battery ${formatRange(KEY_ON_HEALTHY_V, CHARGING_MOST_V, 'V')}, plus within ${NEAR_V} V of it, ground below ${NEAR_V} V.`
+        : `Healthy: plus ${formatRange(supplyV - NEAR_V, supplyV + DRIFT_V, 'V')}, ground below ${NEAR_V} V. Without load even a bad contact looks good.`,
+    outcomes: {
+      ok: 'both are there',
+      unclear: 'volts are lost',
+      sags: 'most of the volts are lost',
+      'plus-open': 'no plus',
+      'ground-open': 'ground is open',
+      'battery-low': 'battery nearly empty',
+      'battery-high': 'battery voltage too high',
+    },
+    article: 'voltage-drop-under-load',
+    ifCannot: 'We go on with the fuse and a jumper lead instead.',
+  }),
+);

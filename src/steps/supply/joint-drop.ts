@@ -1,7 +1,11 @@
 import { formatQuantity } from '../../compute/quantity.ts';
 import { dropV } from '../../compute/wire.ts';
+import { ofEachAmp } from '../fitted/of-each-amp.ts';
+import { ampName } from '../fitted/the-amp.ts';
+import type { AmpPair } from '../fitted/which-amp.ts';
 import { is } from '../outcome.ts';
 import { type Band, labelIn, measurement, type Reading, type ReadingStep } from '../step.ts';
+import type { OfEach } from '../subject.ts';
 import { MOST_V } from '../tools/dc-volts.ts';
 import { LAMP_A } from './amp-feed.ts';
 import { LAST_DIGIT_V } from './drops.ts';
@@ -29,47 +33,50 @@ const jointReading = (label: string): Reading => ({
 });
 
 /** The joint of copper and terminal at the amplifier: the part of both ways that looks like the amplifier itself. */
-export const jointDrop: ReadingStep<'ok' | 'unclear' | 'plus' | 'ground'> = measurement({
-  place: 'supply',
-  id: 'joint-drop',
-  short: 'Joints at the amplifier’s terminals',
-  ask: 'Lamp on: how much is lost between the copper of each lead and the metal of its terminal at the amplifier?',
-  phone:
-    'The lamp is very hot: hold it by its leads, away from seat and plastic. One probe on the bare copper of the thick plus lead, the other on its screw at the amplifier, never to metal beside it: number? Then the same at the ground?',
-  how: [
-    'Needle tips: on the strands where they leave the insulation, not on the sleeve that is pressed round them.',
-    'Plus: copper of the lead to the metal of the terminal block. Ground: terminal block to copper of the lead.',
-    'Millivolts, if the meter has them. Without its sign.',
-  ],
-  why: 'A sleeve or a screw that does not grip loses its volts between copper and terminal, where nobody measures.',
-  tool: 'meter',
-  minutes: 5,
-  conditions: ['amp-uncovered', 'line-leads-out', 'lamp-on', 'meter-on-dc'],
-  sensible: (f) =>
-    supplyMayFail(f) && !fuseStaysOut(f) && is(f, 'supply-under-load', 'unclear', 'plus-drop', 'ground-drop'),
-  observes: ['amp-supply'],
-  probes: { red: 'plus-copper', black: 'amp-plus' },
-  readings: {
-    plusJointV: jointReading('Plus: copper to terminal'),
-    groundJointV: {
-      ...jointReading('Ground: terminal to copper'),
-      probes: { red: 'amp-ground', black: 'ground-copper' },
+export const jointDrop: OfEach<ReadingStep<'ok' | 'unclear' | 'plus' | 'ground'>, 'meant', AmpPair> = ofEachAmp(
+  measurement({
+    place: 'supply',
+    id: 'joint-drop',
+    short: (s) => `Joints at the terminals of ${ampName(s)}`,
+    ask: (s) =>
+      `Lamp on: how much is lost between the copper of each lead and the metal of its terminal at ${ampName(s)}?`,
+    phone:
+      'The lamp is very hot: hold it by its leads, away from seat and plastic. One probe on the bare copper of the thick plus lead, the other on its screw at the amplifier, never to metal beside it: number? Then the same at the ground?',
+    how: [
+      'Needle tips: on the strands where they leave the insulation, not on the sleeve that is pressed round them.',
+      'Plus: copper of the lead to the metal of the terminal block. Ground: terminal block to copper of the lead.',
+      'Millivolts, if the meter has them. Without its sign.',
+    ],
+    why: 'A sleeve or a screw that does not grip loses its volts between copper and terminal, where nobody measures.',
+    tool: 'meter',
+    minutes: 5,
+    conditions: ['amp-uncovered', 'line-leads-out', 'lamp-on', 'meter-on-dc'],
+    sensible: (f) =>
+      supplyMayFail(f) && !fuseStaysOut(f) && is(f, 'supply-under-load', 'unclear', 'plus-drop', 'ground-drop'),
+    observes: ['amp-supply'],
+    probes: { red: 'plus-copper', black: 'amp-plus' },
+    readings: {
+      plusJointV: jointReading('Plus: copper to terminal'),
+      groundJointV: {
+        ...jointReading('Ground: terminal to copper'),
+        probes: { red: 'amp-ground', black: 'ground-copper' },
+      },
     },
-  },
-  bands: () => JOINT_BANDS,
-  judge: ({ plusJointV = 0, groundJointV = 0 }) => {
-    const [plus, ground] = [plusJointV, groundJointV].map((volts) => labelIn(JOINT_BANDS, volts));
-    if (plus === 'bad joint' && plusJointV >= groundJointV) return 'plus';
-    if (ground === 'bad joint') return 'ground';
-    return plus === 'healthy' && ground === 'healthy' ? 'ok' : 'unclear';
-  },
-  healthy: () => `At the lamp’s ${LAMP_A} A a joint that grips loses less than ${formatQuantity(HEALTHY_V, 'V', 2)}.`,
-  outcomes: {
-    ok: 'both joints are good',
-    unclear: 'a joint is not clean',
-    plus: 'lost at the plus terminal',
-    ground: 'lost at the ground terminal',
-  },
-  article: 'voltage-drop-under-load',
-  givenUnder: ['supply-under-load'],
-});
+    bands: () => JOINT_BANDS,
+    judge: ({ plusJointV = 0, groundJointV = 0 }) => {
+      const [plus, ground] = [plusJointV, groundJointV].map((volts) => labelIn(JOINT_BANDS, volts));
+      if (plus === 'bad joint' && plusJointV >= groundJointV) return 'plus';
+      if (ground === 'bad joint') return 'ground';
+      return plus === 'healthy' && ground === 'healthy' ? 'ok' : 'unclear';
+    },
+    healthy: () => `At the lamp’s ${LAMP_A} A a joint that grips loses less than ${formatQuantity(HEALTHY_V, 'V', 2)}.`,
+    outcomes: {
+      ok: 'both joints are good',
+      unclear: 'a joint is not clean',
+      plus: 'lost at the plus terminal',
+      ground: 'lost at the ground terminal',
+    },
+    article: 'voltage-drop-under-load',
+    givenUnder: ['supply-under-load'],
+  }),
+);

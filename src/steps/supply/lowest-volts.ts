@@ -1,8 +1,12 @@
 import { UNDERVOLTAGE_CUT_HIGHEST_V, UNDERVOLTAGE_CUT_LOWEST_V } from '../../compute/amp-supply.ts';
 import { formatQuantity, formatRange } from '../../compute/quantity.ts';
 import { goesOffAtTimes, mayBeOff } from '../amplifier/seen-on.ts';
+import { ofEachAmp } from '../fitted/of-each-amp.ts';
+import { ampName, atAmp } from '../fitted/the-amp.ts';
+import type { AmpPair } from '../fitted/which-amp.ts';
 import { is } from '../outcome.ts';
 import { type Band, labelIn, measurement, type ReadingStep, type Situation } from '../step.ts';
+import type { OfEach } from '../subject.ts';
 import { dcReading, MOST_V } from '../tools/dc-volts.ts';
 import { batteryV } from './amp-feed.ts';
 import { fuseStaysOut, supplyMayFail } from './may-fail.ts';
@@ -24,45 +28,48 @@ function lowestBands(situation: Situation): readonly Band[] {
 }
 
 /** The least that its terminals see while it starts or goes off: a sag that a steady reading hides. */
-export const lowestVolts: ReadingStep<'holds' | 'unclear' | 'sags' | 'none'> = measurement({
-  place: 'supply',
-  id: 'lowest-volts',
-  short: 'Lowest volts while it starts',
-  ask: 'Meter on MIN, across the amplifier’s plus and ground: what is the lowest it catches while the amplifier tries to start?',
-  phone:
-    'Meter on DC, its MIN button pressed. One probe on the thick plus of the amplifier, one on its ground, touching nothing else. Key off, key on, radio on: what is the lowest number?',
-  how: [
-    'MIN, MIN/MAX or LOW on the meter. Hold both probes still, or clip them: a slip reads as 0.',
-    'Key off, MIN pressed, key on, music on. It goes off only at times? Do what makes it go off.',
-    'Read the lowest number only after the lamp has settled.',
-  ],
-  why: 'A bad contact lets the meter see full volts and the amplifier none: its first gulp pulls them down, it lets go, and they are back.',
-  tool: 'meter',
-  minutes: 5,
-  conditions: ['amp-uncovered', 'head-unit-playing', 'meter-on-dc'],
-  sensible: (f) =>
-    supplyMayFail(f) &&
-    !fuseStaysOut(f) &&
-    (mayBeOff(f) || goesOffAtTimes(f)) &&
-    is(f, 'amp-terminals', 'ok', 'unclear', 'sags', 'cannot'),
-  observes: ['amp-supply'],
-  cautions: ['wakes-loud'],
-  probes: { red: 'amp-plus', black: 'amp-ground' },
-  readings: { lowestV: dcReading('Lowest') },
-  bands: (_, __, s) => lowestBands(s),
-  judge: ({ lowestV = 0 }, s) => {
-    const label = labelIn(lowestBands(s), lowestV);
-    if (label === 'no supply') return 'none';
-    return label === 'pulled down' ? 'sags' : label === 'holds' ? 'holds' : 'unclear';
-  },
-  healthy: () =>
-    `Healthy is above ${formatQuantity(UNDERVOLTAGE_CUT_HIGHEST_V, 'V', 3)}. Amplifiers let go below ${formatRange(UNDERVOLTAGE_CUT_LOWEST_V, UNDERVOLTAGE_CUT_HIGHEST_V, 'V')}.`,
-  outcomes: {
-    holds: 'its supply holds',
-    unclear: 'near its cut-out',
-    sags: 'pulled down at its start',
-    none: 'no supply at all',
-  },
-  article: 'voltage-drop-under-load',
-  ifCannot: 'A meter without MIN misses the dip: we load the supply with a lamp instead.',
-});
+export const lowestVolts: OfEach<ReadingStep<'holds' | 'unclear' | 'sags' | 'none'>, 'meant', AmpPair> = ofEachAmp(
+  measurement({
+    place: 'supply',
+    id: 'lowest-volts',
+    short: atAmp('Lowest volts while it starts'),
+    ask: (s) =>
+      `Meter on MIN, across plus and ground of ${ampName(s)}: what is the lowest it catches while it tries to start?`,
+    phone:
+      'Meter on DC, its MIN button pressed. One probe on the thick plus of the amplifier, one on its ground, touching nothing else. Key off, key on, radio on: what is the lowest number?',
+    how: [
+      'MIN, MIN/MAX or LOW on the meter. Hold both probes still, or clip them: a slip reads as 0.',
+      'Key off, MIN pressed, key on, music on. It goes off only at times? Do what makes it go off.',
+      'Read the lowest number only after the lamp has settled.',
+    ],
+    why: 'A bad contact lets the meter see full volts and the amplifier none: its first gulp pulls them down, it lets go, and they are back.',
+    tool: 'meter',
+    minutes: 5,
+    conditions: ['amp-uncovered', 'head-unit-playing', 'meter-on-dc'],
+    sensible: (f) =>
+      supplyMayFail(f) &&
+      !fuseStaysOut(f) &&
+      (mayBeOff(f) || goesOffAtTimes(f)) &&
+      is(f, 'amp-terminals', 'ok', 'unclear', 'sags', 'cannot'),
+    observes: ['amp-supply'],
+    cautions: ['wakes-loud'],
+    probes: { red: 'amp-plus', black: 'amp-ground' },
+    readings: { lowestV: dcReading('Lowest') },
+    bands: (_, __, s) => lowestBands(s),
+    judge: ({ lowestV = 0 }, s) => {
+      const label = labelIn(lowestBands(s), lowestV);
+      if (label === 'no supply') return 'none';
+      return label === 'pulled down' ? 'sags' : label === 'holds' ? 'holds' : 'unclear';
+    },
+    healthy: () =>
+      `Healthy is above ${formatQuantity(UNDERVOLTAGE_CUT_HIGHEST_V, 'V', 3)}. Amplifiers let go below ${formatRange(UNDERVOLTAGE_CUT_LOWEST_V, UNDERVOLTAGE_CUT_HIGHEST_V, 'V')}.`,
+    outcomes: {
+      holds: 'its supply holds',
+      unclear: 'near its cut-out',
+      sags: 'pulled down at its start',
+      none: 'no supply at all',
+    },
+    article: 'voltage-drop-under-load',
+    ifCannot: 'A meter without MIN misses the dip: we load the supply with a lamp instead.',
+  }),
+);

@@ -1,6 +1,10 @@
 import { formatQuantity } from '../../compute/quantity.ts';
+import { ofEachAmp } from '../fitted/of-each-amp.ts';
+import { atAmp } from '../fitted/the-amp.ts';
+import type { AmpPair } from '../fitted/which-amp.ts';
 import { is, numberIn } from '../outcome.ts';
 import { measurement, type ReadingStep, type Situation } from '../step.ts';
+import type { OfEach } from '../subject.ts';
 import { dcReading } from '../tools/dc-volts.ts';
 import { fuseStaysOut } from './may-fail.ts';
 import { supplyUnderLoad } from './supply-under-load.ts';
@@ -9,38 +13,40 @@ import { weakestPart } from './weakest-part.ts';
 const lostOnPlusV = ({ facts }: Situation): number => numberIn(facts[supplyUnderLoad.id], 'plusDropV', 'V') ?? 0;
 
 /** Which part of the plus way loses the volts. */
-export const plusPath: ReadingStep<'ring' | 'holder' | 'lead'> = measurement({
-  place: 'supply',
-  id: 'plus-path',
-  short: 'Where the plus way loses',
-  ask: 'Lamp on again: how much is lost at the battery ring, and how much across the fuse holder?',
-  phone:
-    'The lamp is very hot: hold it by its leads, away from seat and plastic. Red on the battery plus post itself, black on the holder’s battery side, touching nothing else: number? Then across the holder?',
-  how: [
-    'Ring: battery plus post itself to the metal of the holder on the battery side.',
-    'Holder: one side of the fuse holder to the other, the fuse in it.',
-  ],
-  why: 'A bad contact loses its volts within a hand’s width. What neither ring nor holder loses is lost in the lead.',
-  tool: 'meter',
-  minutes: 4,
-  conditions: ['amp-uncovered', 'line-leads-out', 'lamp-on', 'meter-on-dc'],
-  // Worn on its own is no reason, but with one more thing beside it the weakest part is looked into.
-  sensible: (f) => !fuseStaysOut(f) && (is(f, 'supply-under-load', 'plus-drop') || weakestPart(f) === 'plus'),
-  observes: ['amp-supply'],
-  probes: { red: 'battery-plus', black: 'fuse-in' },
-  readings: {
-    ringV: dcReading('Post to holder'),
-    holderV: { ...dcReading('Across the holder'), probes: { red: 'fuse-in', black: 'fuse-out' } },
-  },
-  bands: () => null,
-  judge: (values, s) => {
-    const { ringV = 0, holderV = 0 } = values;
-    const leadV = lostOnPlusV(s) - ringV - holderV;
-    if (leadV > ringV && leadV > holderV) return 'lead';
-    return ringV > holderV ? 'ring' : 'holder';
-  },
-  healthy: (_, s) =>
-    `The whole plus way lost ${formatQuantity(lostOnPlusV(s), 'V', 2)}. Whichever part has most of it is the bad one.`,
-  outcomes: { ring: 'at the battery ring', holder: 'in the fuse holder', lead: 'in the lead itself' },
-  givenUnder: ['supply-under-load'],
-});
+export const plusPath: OfEach<ReadingStep<'ring' | 'holder' | 'lead'>, 'meant', AmpPair> = ofEachAmp(
+  measurement({
+    place: 'supply',
+    id: 'plus-path',
+    short: atAmp('Where the plus way loses'),
+    ask: 'Lamp on again: how much is lost at the battery ring, and how much across the fuse holder?',
+    phone:
+      'The lamp is very hot: hold it by its leads, away from seat and plastic. Red on the battery plus post itself, black on the holder’s battery side, touching nothing else: number? Then across the holder?',
+    how: [
+      'Ring: battery plus post itself to the metal of the holder on the battery side.',
+      'Holder: one side of the fuse holder to the other, the fuse in it.',
+    ],
+    why: 'A bad contact loses its volts within a hand’s width. What neither ring nor holder loses is lost in the lead.',
+    tool: 'meter',
+    minutes: 4,
+    conditions: ['amp-uncovered', 'line-leads-out', 'lamp-on', 'meter-on-dc'],
+    // Worn on its own is no reason, but with one more thing beside it the weakest part is looked into.
+    sensible: (f) => !fuseStaysOut(f) && (is(f, 'supply-under-load', 'plus-drop') || weakestPart(f) === 'plus'),
+    observes: ['amp-supply'],
+    probes: { red: 'battery-plus', black: 'fuse-in' },
+    readings: {
+      ringV: dcReading('Post to holder'),
+      holderV: { ...dcReading('Across the holder'), probes: { red: 'fuse-in', black: 'fuse-out' } },
+    },
+    bands: () => null,
+    judge: (values, s) => {
+      const { ringV = 0, holderV = 0 } = values;
+      const leadV = lostOnPlusV(s) - ringV - holderV;
+      if (leadV > ringV && leadV > holderV) return 'lead';
+      return ringV > holderV ? 'ring' : 'holder';
+    },
+    healthy: (_, s) =>
+      `The whole plus way lost ${formatQuantity(lostOnPlusV(s), 'V', 2)}. Whichever part has most of it is the bad one.`,
+    outcomes: { ring: 'at the battery ring', holder: 'in the fuse holder', lead: 'in the lead itself' },
+    givenUnder: ['supply-under-load'],
+  }),
+);

@@ -1,7 +1,11 @@
 import { KEY_ON_FLAT_V, KEY_ON_HEALTHY_V } from '../../compute/amp-supply.ts';
 import { formatQuantity } from '../../compute/quantity.ts';
+import { ofEachAmp } from '../fitted/of-each-amp.ts';
+import { ampName, atAmp } from '../fitted/the-amp.ts';
+import type { AmpPair } from '../fitted/which-amp.ts';
 import { is } from '../outcome.ts';
 import { labelIn, measurement, type ReadingStep, type Situation, type Values } from '../step.ts';
+import type { OfEach } from '../subject.ts';
 import { dcReading } from '../tools/dc-volts.ts';
 import { healthyPathOhm, LAMP_A } from './amp-feed.ts';
 import { BATTERY, BATTERY_BANDS } from './battery.ts';
@@ -26,12 +30,16 @@ function notAdding({ batteryV: wholeV, ampV, plusDropV, groundDropV }: Values) {
 }
 
 /** Battery, amplifier, plus path and ground path with a known current through both. */
-export const supplyUnderLoad: ReadingStep<'ok' | 'unclear' | 'plus-drop' | 'ground-drop' | 'battery-sags'> =
+export const supplyUnderLoad: OfEach<
+  ReadingStep<'ok' | 'unclear' | 'plus-drop' | 'ground-drop' | 'battery-sags'>,
+  'meant',
+  AmpPair
+> = ofEachAmp(
   measurement({
     place: 'supply',
     id: 'supply-under-load',
-    short: 'Supply with a 55 W lamp on it',
-    ask: 'With a 55 W lamp on its plus and ground: how much is lost on the way there and back?',
+    short: atAmp('Supply with a 55 W lamp on it'),
+    ask: (s) => `With a 55 W lamp on plus and ground of ${ampName(s)}: how much is lost on the way there and back?`,
     phone:
       'The lamp is very hot: hold it by its leads, away from seat and plastic. Four numbers, the probe on a plus never touching the frame. Battery post to post. Amplifier plus to its ground. Battery plus to amplifier plus. Amplifier ground to battery minus.',
     how: [
@@ -86,4 +94,5 @@ export const supplyUnderLoad: ReadingStep<'ok' | 'unclear' | 'plus-drop' | 'grou
     },
     article: 'voltage-drop-under-load',
     ifCannot: 'We bypass the leads with temporary ones instead.',
-  });
+  }),
+);

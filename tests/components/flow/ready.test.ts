@@ -4,7 +4,7 @@ import type { Case } from '../../../src/case/events.ts';
 import { FAULT_FLOWS } from '../../../src/case/flows.ts';
 import { readyFor, toDoFor } from '../../../src/components/flow/ready.ts';
 import { ALL_STEPS } from '../../../src/steps/all.ts';
-import { CONDITIONS, type ConditionId } from '../../../src/steps/conditions.ts';
+import { CONDITIONS, type ConditionKey, conditionOf } from '../../../src/steps/conditions.ts';
 import type { Step } from '../../../src/steps/step.ts';
 
 const steps = new Map(Object.values(ALL_STEPS).map((step) => [step.id, step as Step]));
@@ -53,11 +53,11 @@ describe('what has to be done before a question', () => {
   });
 });
 
-const needs = (id: string): readonly ConditionId[] => steps.get(id)?.conditions ?? [];
+const needs = (id: string): readonly ConditionKey[] => steps.get(id)?.conditions ?? [];
 
 describe('every step after every other', () => {
   it('ends up with all that it needs on this bike, done or standing, and with nothing else open', () => {
-    const anywhere = (id: ConditionId) => !('where' in CONDITIONS[id]);
+    const anywhere = (id: ConditionKey) => conditionOf(id).where === undefined;
     for (const first of steps.keys())
       for (const then of steps.keys()) {
         const { putBack, next, standing } = readyAt(then, done(first));
