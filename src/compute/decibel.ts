@@ -45,3 +45,24 @@ export function gainFromPowerRatioDb({ powerRatio }: { powerRatio: number }): nu
   requirePositive({ powerRatio });
   return 10 * Math.log10(powerRatio);
 }
+
+/** The volts of 0 dBu: 1 mW into 600 ohm. Source: the same chapter, "Absolute dB scales". */
+export const DBU_REFERENCE_V = Math.sqrt(0.6);
+
+/**
+ * A level against 1 V: 20 log10(U / 1 V), in dBV.
+ *
+ * @throws {RangeError} if the volts are not finite and above 0: silence has no decibels.
+ */
+export function levelDbv({ levelV }: { levelV: number }): number {
+  requirePositive({ levelV });
+  return 20 * Math.log10(levelV);
+}
+
+/**
+ * A level against 0.775 V: 20 log10(U / 0.775 V), in dBu.
+ *
+ * @throws {RangeError} as `levelDbv`.
+ */
+export const levelDbu = ({ levelV }: { levelV: number }): number =>
+  levelDbv({ levelV }) - levelDbv({ levelV: DBU_REFERENCE_V });

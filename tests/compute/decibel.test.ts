@@ -1,7 +1,14 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { gainFromPowerRatioDb, gainFromVoltageRatioDb, powerRatio, voltageRatio } from '../../src/compute/decibel.ts';
-import { expectClose } from './close.ts';
+import {
+  gainFromPowerRatioDb,
+  gainFromVoltageRatioDb,
+  levelDbu,
+  levelDbv,
+  powerRatio,
+  voltageRatio,
+} from '../../src/compute/decibel.ts';
+import { expectClose, expectDb } from './close.ts';
 import { evenly } from './evenly.ts';
 
 // Lessons In Electric Circuits, Semiconductors vol., "Decibels", for the figures it prints.
@@ -70,5 +77,21 @@ describe('gainFromPowerRatioDb', () => {
   });
   it('refuses a negative ratio', () => {
     expect(() => gainFromPowerRatioDb({ powerRatio: -1 })).toThrow(/^powerRatio must be finite and above 0, got -1$/);
+  });
+});
+
+describe('levels against a fixed voltage', () => {
+  // Lessons In Electric Circuits, Semiconductors vol., "Absolute dB scales": 0 dBm in 600 ohm is 0.7746 V.
+  it('puts 1 V at 0 dBV and at 2.22 dBu, and 0.7746 V at 0 dBu', () => {
+    expectDb(levelDbv({ levelV: 1 }), 0, 1e-12);
+    expectDb(levelDbu({ levelV: 1 }), 2.21849, 1e-5);
+    expectDb(levelDbu({ levelV: 0.774597 }), 0, 1e-5);
+  });
+  it('puts the 2 and 4 V of line outputs at 6.02 and 12.04 dBV', () => {
+    expectDb(levelDbv({ levelV: 2 }), 6.0206, 1e-4);
+    expectDb(levelDbu({ levelV: 4 }), 14.2597, 1e-4);
+  });
+  it('refuses silence', () => {
+    expect(() => levelDbv({ levelV: 0 })).toThrow(/^levelV must be finite and above 0, got 0$/);
   });
 });

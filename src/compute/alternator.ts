@@ -1,0 +1,64 @@
+import { requirePositive, requireWhole, requireWithin } from './require.ts';
+
+/** Pulses of a six-diode rectifier in one cycle of its three phases. Source: Lessons In Electric Circuits, as below. */
+export const PULSES_PER_CYCLE = 6;
+
+type Turning = { engineRpm: number; polePairs: number; turnsPerEngineTurn?: number };
+
+/**
+ * The frequency of one phase: pole pairs × revolutions a second.
+ *
+ * Source: Lessons In Electric Circuits, AC vol., "Introduction to AC motors". Valid: `turnsPerEngineTurn` is 1 on the
+ * crankshaft, and the ratio of the drive elsewhere.
+ * @throws {RangeError} if the revolutions or the ratio are not above 0, or the pole pairs are not whole, from 1 to 24.
+ */
+export function phaseHz({ engineRpm, polePairs, turnsPerEngineTurn = 1 }: Turning): number {
+  requirePositive({ engineRpm, turnsPerEngineTurn });
+  requireWhole({ polePairs }, 1, 24);
+  return (polePairs * engineRpm * turnsPerEngineTurn) / 60;
+}
+
+/**
+ * The ripple behind a healthy three-phase rectifier: six times the phase frequency. It is what whines.
+ *
+ * Source: Lessons In Electric Circuits, Semiconductors vol., "Rectifier circuits". Valid: as `phaseHz`. With a phase or a
+ * diode lost, lines at once and twice the phase frequency come up.
+ * @throws {RangeError} as `phaseHz`.
+ */
+export const rippleHz = (turning: Turning): number => PULSES_PER_CYCLE * phaseHz(turning);
+
+/**
+ * Sparks a second of a four-stroke engine: cylinders × revolutions a second / 2, twice that where each cylinder sparks at
+ * every turn. Source: one power stroke every two turns, which is what four-stroke means.
+ *
+ * @throws {RangeError} if the revolutions are not above 0, or the cylinders are not whole, from 1 to 6.
+ */
+export function sparkHz({
+  engineRpm,
+  cylinders,
+  everyTurn = false,
+}: {
+  engineRpm: number;
+  cylinders: number;
+  everyTurn?: boolean;
+}): number {
+  requirePositive({ engineRpm });
+  requireWhole({ cylinders }, 1, 6);
+  const perTurn = everyTurn ? cylinders : cylinders / 2;
+  return (perTurn * engineRpm) / 60;
+}
+
+/**
+ * The engine speed whose ripple has this pitch: the inverse of `rippleHz`, for a whine that was heard or measured.
+ *
+ * @throws {RangeError} if a value is not above 0, or the pole pairs are not whole, from 1 to 24.
+ */
+export function rpmOfRipple({
+  rippleHz: pitchHz,
+  polePairs,
+  turnsPerEngineTurn = 1,
+}: Omit<Turning, 'engineRpm'> & { rippleHz: number }): number {
+  requirePositive({ rippleHz: pitchHz });
+  requireWithin({ pitchHz }, 0, 1e6);
+  return pitchHz / rippleHz({ engineRpm: 1, polePairs, turnsPerEngineTurn });
+}
