@@ -3,19 +3,19 @@ import { requirePositive, requireWhole, requireWithin } from './require.ts';
 /** Pulses of a six-diode rectifier in one cycle of its three phases. Source: Lessons In Electric Circuits, as below. */
 export const PULSES_PER_CYCLE = 6;
 
-type Turning = { engineRpm: number; polePairs: number; turnsPerEngineTurn?: number };
+type Turning = { engineRpm: number; polePairs: number; driveRatio?: number };
 
 /**
  * The frequency of one phase: pole pairs × revolutions a second.
  *
- * Source: Lessons In Electric Circuits, AC vol., "Introduction to AC motors". Valid: `turnsPerEngineTurn` is 1 on the
+ * Source: Lessons In Electric Circuits, AC vol., "Introduction to AC motors". Valid: `driveRatio` is 1 on the
  * crankshaft, and the ratio of the drive elsewhere.
  * @throws {RangeError} if the revolutions or the ratio are not above 0, or the pole pairs are not whole, from 1 to 24.
  */
-export function phaseHz({ engineRpm, polePairs, turnsPerEngineTurn = 1 }: Turning): number {
-  requirePositive({ engineRpm, turnsPerEngineTurn });
+export function phaseHz({ engineRpm, polePairs, driveRatio = 1 }: Turning): number {
+  requirePositive({ engineRpm, driveRatio });
   requireWhole({ polePairs }, 1, 24);
-  return (polePairs * engineRpm * turnsPerEngineTurn) / 60;
+  return (polePairs * engineRpm * driveRatio) / 60;
 }
 
 /**
@@ -53,12 +53,12 @@ export function sparkHz({
  *
  * @throws {RangeError} if a value is not above 0, or the pole pairs are not whole, from 1 to 24.
  */
-export function rpmOfRipple({
+export function rippleEngineRpm({
   rippleHz: pitchHz,
   polePairs,
-  turnsPerEngineTurn = 1,
+  driveRatio = 1,
 }: Omit<Turning, 'engineRpm'> & { rippleHz: number }): number {
   requirePositive({ rippleHz: pitchHz });
   requireWithin({ pitchHz }, 0, 1e6);
-  return pitchHz / rippleHz({ engineRpm: 1, polePairs, turnsPerEngineTurn });
+  return pitchHz / rippleHz({ engineRpm: 1, polePairs, driveRatio });
 }

@@ -1,7 +1,6 @@
 import { requireNotNegative, requirePositive, requireWithin } from './require.ts';
 
 const HOUR_S = 3600;
-const DAY_S = 24 * HOUR_S;
 
 /** Ampere-hours that a lead-acid battery gives back of those put in. From memory; 0.8 to 0.95 is usual. */
 export const CHARGE_KEPT_RATIO = 0.85;
@@ -53,22 +52,22 @@ export function timeToUseS({
 }
 
 /**
- * The largest parked draw that leaves a battery enough after some days: C × share / time. Source, validity: `timeToUseS`.
+ * The largest parked draw that leaves a battery enough after some time: C × share / time. Source, validity: `timeToUseS`.
  *
- * @throws {RangeError} if capacity or days are not finite and above 0, or the share is not from 0 to 1.
+ * @throws {RangeError} if capacity or time is not finite and above 0, or the share is not from 0 to 1.
  */
 export function drawAllowedA({
   capacityAh,
   shareRatio,
-  days,
+  timeS,
 }: {
   capacityAh: number;
   shareRatio: number;
-  days: number;
+  timeS: number;
 }) {
-  requirePositive({ capacityAh, days });
+  requirePositive({ capacityAh, timeS });
   requireWithin({ shareRatio }, 0, 1);
-  return (capacityAh * shareRatio * HOUR_S) / (days * DAY_S);
+  return (capacityAh * shareRatio * HOUR_S) / timeS;
 }
 
 /**

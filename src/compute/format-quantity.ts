@@ -52,8 +52,8 @@ function writtenPrefix(value: number, unit: Unit): Prefix {
 }
 
 function symbol(prefix: Prefix, unit: Unit, number: string): string {
-  if (unit !== 'speaker') return prefix + unit;
-  return number === '1' ? UNITS.speaker.singular : UNITS.speaker.plural;
+  if (unit !== 'speaker' && unit !== 'day') return prefix + unit;
+  return number === '1' ? UNITS[unit].singular : UNITS[unit].plural;
 }
 
 const formats = new Map<string, Intl.NumberFormat>();

@@ -2,6 +2,7 @@ import { formatQuantity } from './format-quantity.ts';
 import { plainText } from './plain-text.ts';
 import { powerOfTen, wrongUnit } from './typed-unit.ts';
 import { UNITS, type Unit } from './units.ts';
+import { awgSectionM2 } from './wire.ts';
 
 type Refusal = { ok: false; reason: 'empty' | 'not-a-number' | 'wrong-unit' | 'too-large'; message: string };
 
@@ -12,7 +13,7 @@ export type ParsedQuantity = { ok: true; value: number; over?: false } | { ok: t
  * Reads what a person typed from a meter or a label.
  *
  * Digits of any script, point or comma for decimals, a prefix, the unit or none, AC or DC behind volts and amperes. The
- * value is in the unit asked for: volts for `310 mV`, square millimetres for `2.5 mm²`. Capitals matter only where both
+ * value is in the unit asked for: volts for `310 mV`, square millimetres for `2.5 mm²` and for `8 AWG`. Capitals matter only where both
  * m and M are prefixes of the unit, which is ohms. What could be read in two ways is refused, never guessed: marks
  * between thousands, and three digits after one comma. `OL` and what else meters show for it is an open circuit in
  * ohms; in volts and amperes it asks for a higher range.
@@ -20,6 +21,8 @@ export type ParsedQuantity = { ok: true; value: number; over?: false } | { ok: t
 export function parseQuantity(text: string, unit: Unit): ParsedQuantity {
   const plain = plainText(text);
   const { plural, example, largest } = UNITS[unit];
+  const gauge = unit === 'mm²' ? readGauge(plain) : undefined;
+  if (gauge) return gauge;
   if (plain === '') return refuse('empty', `Type a value in ${plural}, for example ${example}.`);
   const over = readOverload(plain, unit);
   if (over) return over;
@@ -28,10 +31,11 @@ export function parseQuantity(text: string, unit: Unit): ParsedQuantity {
   const number = readDigits(digits.trim(), unit);
   if (!number.ok) return number;
   if (/^[\d.,'+/-]/.test(rest)) return refuse('not-a-number', `Type one number only, for example ${example}.`);
-  const power = powerOfTen(rest, unit);
+  const other = UNITS[unit].others?.[rest.toLowerCase()];
+  const power = other === undefined ? powerOfTen(rest, unit) : 0;
   if (power === undefined) return refuse('wrong-unit', wrongUnit(rest, unit));
 
-  const value = Number(`${sign}${number.decimal}e${Number(exponent) + power}`) + 0; // + 0 turns −0 into 0
+  const value = Number(`${sign}${number.decimal}e${Number(exponent) + power}`) * (other ?? 1) + 0; // + 0 turns −0 into 0
   if (Math.abs(value) <= largest) return { ok: true, value };
   return refuse('too-large', tooLarge(unit));
 }
@@ -57,6 +61,18 @@ function readOverload(plain: string, unit: Unit): ParsedQuantity | undefined {
   if (overload === 'open') return { ok: true, over: true };
   const message = `“${sign}” means more than this range can show. Choose a higher range and type what it shows, for example ${example}.`;
   return refuse('too-large', message);
+}
+
+/** Leads are sold by gauge where millimetres are not usual: `8 AWG`, `AWG 8`, `2/0 ga`. */
+const GAUGE = /^(?:(?:awg|gauge|ga\.?)\s*(\d\/0|\d{1,2})|(\d\/0|\d{1,2})\s*(?:awg|gauge|ga\.?))$/i;
+
+function readGauge(plain: string): ParsedQuantity | undefined {
+  const [, behind, before] = GAUGE.exec(plain) ?? [];
+  const printed = behind ?? before;
+  if (printed === undefined) return undefined;
+  const gauge = printed.endsWith('/0') ? 1 - Number(printed[0]) : Number(printed);
+  if (gauge < -3 || gauge > 40) return refuse('not-a-number', 'Gauges go from 4/0, the thickest, to 40.');
+  return { ok: true, value: Number((awgSectionM2(gauge) / 1e-6).toPrecision(3)) };
 }
 
 function tooLarge(unit: Unit): string {

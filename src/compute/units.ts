@@ -1,5 +1,23 @@
 /** What a reader can be asked for. Each is the unit a value is in, once prefixes are gone. */
-export type Unit = 'V' | 'A' | 'Ω' | 'W' | 'Hz' | 'dB' | 'm' | 'mm²' | 'Ah' | '%' | 'speaker' | 'channel';
+export type Unit =
+  | 'V'
+  | 'A'
+  | 'mA'
+  | 'Ω'
+  | 'W'
+  | 'Hz'
+  | 'dB'
+  | 'm'
+  | 'mm'
+  | 'mm²'
+  | 'Ah'
+  | '%'
+  | 'min'
+  | 'day'
+  | 'km/h'
+  | 'rpm'
+  | 'speaker'
+  | 'channel';
 
 /** Prefix letter, or none, against the power of ten it stands for. */
 export const PREFIXES = { '': 0, µ: -6, m: -3, c: -2, k: 3, M: 6 } as const;
@@ -23,6 +41,8 @@ type UnitRow = {
   readonly spellings: readonly string[];
   /** Prefixes that are read. */
   readonly prefixes: readonly Prefix[];
+  /** Other units of the same quantity that are read, in lower case, each with its size in this one. */
+  readonly others?: Readonly<Record<string, number>>;
   /** Prefixes that are written, each from this value of the unit upward, largest first. */
   readonly written: readonly (readonly [Prefix, number])[];
   /** More than this is a slip of the finger: no reading on a motorcycle comes near, and few meters show it. */
@@ -65,6 +85,16 @@ export const UNITS: Readonly<Record<Unit, UnitRow>> = {
     example: '2.5 A',
     overload: 'higher range',
     kinds: true,
+  },
+  mA: {
+    plural: 'milliamperes',
+    singular: 'milliampere',
+    spellings: ['milliamp', 'milliamps'],
+    prefixes: [''],
+    others: { a: 1000, amp: 1000, amps: 1000, ampere: 1000, amperes: 1000, µa: 1e-3, ua: 1e-3 },
+    written: [['', 0]],
+    largest: 1_000_000,
+    example: '15 mA',
   },
   Ω: {
     plural: 'ohms',
@@ -122,6 +152,16 @@ export const UNITS: Readonly<Record<Unit, UnitRow>> = {
     largest: 100,
     example: '2.2 m',
   },
+  mm: {
+    plural: 'millimetres',
+    singular: 'millimetre',
+    spellings: ['millimeter', 'millimeters'],
+    prefixes: [''],
+    others: { cm: 10, m: 1000, in: 25.4, inch: 25.4, inches: 25.4, '"': 25.4 },
+    written: [['', 0]],
+    largest: 100_000,
+    example: '130 mm',
+  },
   'mm²': {
     plural: 'square millimetres',
     singular: 'square millimetre',
@@ -148,6 +188,45 @@ export const UNITS: Readonly<Record<Unit, UnitRow>> = {
     written: [['', 0]],
     largest: 1000,
     example: '75 %',
+  },
+  min: {
+    plural: 'minutes',
+    singular: 'minute',
+    spellings: ['mins'],
+    prefixes: [''],
+    others: { h: 60, hr: 60, hrs: 60, hour: 60, hours: 60, s: 1 / 60 },
+    written: [['', 0]],
+    largest: 100_000,
+    example: '20 min',
+  },
+  day: {
+    plural: 'days',
+    singular: 'day',
+    spellings: ['d'],
+    prefixes: [''],
+    others: { h: 1 / 24, hours: 1 / 24, week: 7, weeks: 7, month: 30, months: 30 },
+    written: [['', 0]],
+    largest: 10_000,
+    example: '21 days',
+  },
+  'km/h': {
+    plural: 'kilometres per hour',
+    singular: 'kilometre per hour',
+    spellings: ['kmh', 'kph', 'km'],
+    prefixes: [''],
+    others: { mph: 1.609344, mi: 1.609344, miles: 1.609344, 'm/s': 3.6 },
+    written: [['', 0]],
+    largest: 1000,
+    example: '100 km/h',
+  },
+  rpm: {
+    plural: 'revolutions a minute',
+    singular: 'revolution a minute',
+    spellings: ['r/min', 'rev', 'revs'],
+    prefixes: ['', 'k'],
+    written: [['', 0]],
+    largest: 100_000,
+    example: '3000 rpm',
   },
   speaker: {
     plural: 'speakers',

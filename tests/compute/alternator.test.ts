@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { phaseHz, rippleHz, rpmOfRipple, sparkHz } from '../../src/compute/alternator.ts';
+import { phaseHz, rippleEngineRpm, rippleHz, sparkHz } from '../../src/compute/alternator.ts';
 import { expectClose } from './close.ts';
 import { evenly } from './evenly.ts';
 
@@ -31,8 +31,8 @@ describe('rippleHz', () => {
   it('follows the engine speed, and the speed can be read off it', () => {
     fc.assert(
       fc.property(evenly(600, 9000), fc.integer({ min: 1, max: 24 }), evenly(0.5, 3), (engineRpm, polePairs, ratio) => {
-        const turning = { polePairs, turnsPerEngineTurn: ratio };
-        expectClose(rpmOfRipple({ rippleHz: rippleHz({ engineRpm, ...turning }), ...turning }), engineRpm);
+        const turning = { polePairs, driveRatio: ratio };
+        expectClose(rippleEngineRpm({ rippleHz: rippleHz({ engineRpm, ...turning }), ...turning }), engineRpm);
       }),
     );
   });

@@ -257,3 +257,43 @@ describe('parseQuantity', () => {
     }
   });
 });
+
+describe('other units of the same quantity', () => {
+  // 1 mile is 1609.344 m and 1 inch is 25.4 mm, both exactly: the international yard and pound agreement of 1959.
+  it.each([
+    ['60 mph', 'km/h', 96.56064],
+    ['100', 'km/h', 100],
+    ['5.25 in', 'mm', 133.35],
+    ['13 cm', 'mm', 130],
+    ['1.5 h', 'min', 90],
+    ['3 weeks', 'day', 21],
+    ['0,9 A', 'mA', 900],
+    ['15mA', 'mA', 15],
+    ['3000 r/min', 'rpm', 3000],
+  ] as const)('reads "%s" in %s as %d', (text, unit, value) => {
+    const parsed = parseQuantity(text, unit);
+    if (!parsed.ok || parsed.over) throw new Error(`${text} was not read`);
+    expect(Math.abs(parsed.value - value)).toBeLessThan(1e-9 * value);
+  });
+  it('says what is wrong with one of another quantity', () => {
+    expect(refused('20 V', 'mA').message).toBe(
+      'You typed volts. This needs milliamperes: mA, or no unit, for example 15 mA.',
+    );
+  });
+});
+
+describe('a gauge in place of a section', () => {
+  // ASTM B258: 8 AWG has 8.366 mm², 10 has 5.261, 1/0 has 53.48 and 4/0 has 107.2; printed with three digits.
+  it.each([
+    ['8 AWG', 8.37],
+    ['awg 10', 5.26],
+    ['10ga', 5.26],
+    ['1/0 AWG', 53.5],
+    ['4/0 gauge', 107],
+  ])('reads "%s" as %d mm²', (text, value) => {
+    expect(parseQuantity(text, 'mm²')).toEqual({ ok: true, value });
+  });
+  it('refuses one that does not exist', () => {
+    expect(refused('55 AWG', 'mm²').message).toBe('Gauges go from 4/0, the thickest, to 40.');
+  });
+});

@@ -7,8 +7,8 @@ import { exportedNumbers } from './exported-numbers.ts';
  * The compiler does not check units, so this does: every number that a module of src/compute or src/sound takes, gives
  * back or exports carries its unit as the end of its name.
  */
-const FIELD = /[a-z0-9](?:V|A|Ah|W|Ohm|Hz|Db|Dbfs|M|M2|C|S|Ratio)$/;
-const CONSTANT = /_(?:V|A|AH|W|OHM|OHM_M|HZ|DB|DBFS|M|M2|C|S|RATIO|PER_K)$/;
+const FIELD = /[a-z0-9](?:V|A|Ah|W|Ohm|Hz|Rpm|Db|Dba|Dbfs|Dbu|Dbv|Pa|M|M2|MS|C|S|Hours|Ratio)$/;
+const CONSTANT = /_(?:V|A|AH|W|OHM|OHM_M|HZ|DB|DBA|DBFS|PA|M|M2|M_S|KG_M3|C|S|RATIO|PER_K)$/;
 
 /** Numbers that have no unit to carry, or whose unit stands beside them. Each needs a reason to be here. */
 const WITHOUT_UNIT = new Map([
@@ -18,6 +18,10 @@ const WITHOUT_UNIT = new Map([
   ['gauge', 'a place in a series'],
   ['count', 'a count'],
   ['channels', 'a count'],
+  ['polePairs', 'a count'],
+  ['cylinders', 'a count'],
+  ['PULSES_PER_CYCLE', 'a count'],
+  ['exponent', 'a pure number'],
   ['AC_DIGITS', 'a count'],
   ['significantDigits', 'a count'],
   ['lowest', 'a limit of the argument checked, which carries the unit'],
