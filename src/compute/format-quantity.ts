@@ -1,5 +1,5 @@
 import { requireFinite, requireWhole } from './require.ts';
-import { PREFIXES, type Prefix, UNITS, type Unit } from './units.ts';
+import { type AnyUnit, PREFIXES, type Prefix, rowOf, symbolOf, UNITS } from './units.ts';
 
 /**
  * A value as people write it: `8.49 V`, `4.1 mV`, `18 W`, `47 kΩ`. Never an exponent, never `-0`.
@@ -8,7 +8,7 @@ import { PREFIXES, type Prefix, UNITS, type Unit } from './units.ts';
  * Zeros at the end are dropped. Only the prefixes that `UNITS` lists as written appear.
  * @throws {RangeError} if the value is not finite, or the digits are not a whole number from 1 to 12.
  */
-export function formatQuantity(value: number, unit: Unit, significantDigits = 3): string {
+export function formatQuantity(value: number, unit: AnyUnit, significantDigits = 3): string {
   requireFinite({ value });
   requireWhole({ significantDigits }, 1, 12);
   const digits = { maximumSignificantDigits: significantDigits };
@@ -24,7 +24,7 @@ export function formatQuantity(value: number, unit: Unit, significantDigits = 3)
  *
  * @throws {RangeError} if an end is not finite, or the low one is above the high one.
  */
-export function formatRange(low: number, high: number, unit: Unit): string {
+export function formatRange(low: number, high: number, unit: AnyUnit): string {
   requireFinite({ low, high });
   if (low > high) throw new RangeError(`low must not be above high (${high}), got ${low}`);
   const prefix = writtenPrefix(Math.max(Math.abs(low), Math.abs(high)), unit);
@@ -45,15 +45,15 @@ function decimalsOfTwoDigits(value: number): number {
   return size >= 2 ? 0 : Math.min(20, Math.max(1, 1 - size));
 }
 
-function writtenPrefix(value: number, unit: Unit): Prefix {
+function writtenPrefix(value: number, unit: AnyUnit): Prefix {
   if (value === 0) return '';
-  const [prefix] = UNITS[unit].written.find(([, from]) => Math.abs(value) >= from) ?? [''];
+  const [prefix] = rowOf(unit).written.find(([, from]) => Math.abs(value) >= from) ?? [''];
   return prefix;
 }
 
-function symbol(prefix: Prefix, unit: Unit, number: string): string {
-  if (unit !== 'speaker' && unit !== 'day') return prefix + unit;
-  return number === '1' ? UNITS[unit].singular : UNITS[unit].plural;
+function symbol(prefix: Prefix, unit: AnyUnit, number: string): string {
+  if (unit !== 'speaker') return prefix + symbolOf(unit);
+  return number === '1' ? UNITS.speaker.singular : UNITS.speaker.plural;
 }
 
 const formats = new Map<string, Intl.NumberFormat>();

@@ -1,8 +1,7 @@
 import { formatQuantity } from './format-quantity.ts';
 import { plainText } from './plain-text.ts';
 import { powerOfTen, wrongUnit } from './typed-unit.ts';
-import { UNITS, type Unit } from './units.ts';
-import { awgSectionM2 } from './wire.ts';
+import { type AnyUnit, rowOf } from './units.ts';
 
 type Refusal = { ok: false; reason: 'empty' | 'not-a-number' | 'wrong-unit' | 'too-large'; message: string };
 
@@ -13,16 +12,14 @@ export type ParsedQuantity = { ok: true; value: number; over?: false } | { ok: t
  * Reads what a person typed from a meter or a label.
  *
  * Digits of any script, point or comma for decimals, a prefix, the unit or none, AC or DC behind volts and amperes. The
- * value is in the unit asked for: volts for `310 mV`, square millimetres for `2.5 mm²` and for `8 AWG`. Capitals matter only where both
+ * value is in the unit asked for: volts for `310 mV`, square millimetres for `2.5 mm²`. Capitals matter only where both
  * m and M are prefixes of the unit, which is ohms. What could be read in two ways is refused, never guessed: marks
  * between thousands, and three digits after one comma. `OL` and what else meters show for it is an open circuit in
  * ohms; in volts and amperes it asks for a higher range.
  */
-export function parseQuantity(text: string, unit: Unit): ParsedQuantity {
+export function parseQuantity(text: string, unit: AnyUnit): ParsedQuantity {
   const plain = plainText(text);
-  const { plural, example, largest } = UNITS[unit];
-  const gauge = unit === 'mm²' ? readGauge(plain) : undefined;
-  if (gauge) return gauge;
+  const { plural, example, largest } = rowOf(unit);
   if (plain === '') return refuse('empty', `Type a value in ${plural}, for example ${example}.`);
   const over = readOverload(plain, unit);
   if (over) return over;
@@ -31,8 +28,8 @@ export function parseQuantity(text: string, unit: Unit): ParsedQuantity {
   const number = readDigits(digits.trim(), unit);
   if (!number.ok) return number;
   if (/^[\d.,'+/-]/.test(rest)) return refuse('not-a-number', `Type one number only, for example ${example}.`);
-  const other = UNITS[unit].others?.[rest.toLowerCase()];
-  const power = other === undefined ? powerOfTen(rest, unit) : 0;
+  const other = rowOf(unit).others?.[rest.toLowerCase()];
+  const power = other ? 0 : powerOfTen(rest, unit);
   if (power === undefined) return refuse('wrong-unit', wrongUnit(rest, unit));
 
   const value = Number(`${sign}${number.decimal}e${Number(exponent) + power}`) * (other ?? 1) + 0; // + 0 turns −0 into 0
@@ -44,8 +41,8 @@ export function parseQuantity(text: string, unit: Unit): ParsedQuantity {
  * Whether this may be the overrange sign of an older meter on ohms: a 1 at the left of the display and nothing else. A
  * resistance of one ohm would show its decimals as well.
  */
-export const isLoneOne = (text: string, unit: Unit): boolean =>
-  UNITS[unit].overload === 'open' && /^1 ?\.?$/.test(plainText(text));
+export const isLoneOne = (text: string, unit: AnyUnit): boolean =>
+  rowOf(unit).overload === 'open' && /^1 ?\.?$/.test(plainText(text));
 
 /** A sign, digits with whatever stands between them, an exponent, and the rest, which should be a unit. */
 const NUMBER_THEN_REST = /^([+-]?)\s*([\d.,'\s]*)(?:(?<=\d)e([+-]?\d{1,2}))?\s*(.*)$/i;
@@ -54,8 +51,8 @@ const OVERLOAD =
   /^[+-]?\s*(\.?[o0]\.?l\.?|∞|inf(?:inity|inite)?\.?|over(?:[ -]?(?:range|load|limit|flow))?|open(?: circuit)?)\s*(.*)$/i;
 const GROUPED = /^\d{1,3}(?:[.,'\s]\d{3})+(?:[.,]\d+)?$/;
 
-function readOverload(plain: string, unit: Unit): ParsedQuantity | undefined {
-  const { overload, example } = UNITS[unit];
+function readOverload(plain: string, unit: AnyUnit): ParsedQuantity | undefined {
+  const { overload, example } = rowOf(unit);
   const [, sign, rest] = OVERLOAD.exec(plain) ?? [];
   if (overload === undefined || rest === undefined || powerOfTen(rest, unit) === undefined) return undefined;
   if (overload === 'open') return { ok: true, over: true };
@@ -63,26 +60,14 @@ function readOverload(plain: string, unit: Unit): ParsedQuantity | undefined {
   return refuse('too-large', message);
 }
 
-/** Leads are sold by gauge where millimetres are not usual: `8 AWG`, `AWG 8`, `2/0 ga`. */
-const GAUGE = /^(?:(?:awg|gauge|ga\.?)\s*(\d\/0|\d{1,2})|(\d\/0|\d{1,2})\s*(?:awg|gauge|ga\.?))$/i;
-
-function readGauge(plain: string): ParsedQuantity | undefined {
-  const [, behind, before] = GAUGE.exec(plain) ?? [];
-  const printed = behind ?? before;
-  if (printed === undefined) return undefined;
-  const gauge = printed.endsWith('/0') ? 1 - Number(printed[0]) : Number(printed);
-  if (gauge < -3 || gauge > 40) return refuse('not-a-number', 'Gauges go from 4/0, the thickest, to 40.');
-  return { ok: true, value: Number((awgSectionM2(gauge) / 1e-6).toPrecision(3)) };
-}
-
-function tooLarge(unit: Unit): string {
-  const { largest, overload, example } = UNITS[unit];
+function tooLarge(unit: AnyUnit): string {
+  const { largest, overload, example } = rowOf(unit);
   const instead = overload === 'open' ? 'If the meter shows no number, type OL.' : `For example ${example}.`;
   return `Type at most ${formatQuantity(largest, unit)}. Is the point in the right place? ${instead}`;
 }
 
-function readDigits(digits: string, unit: Unit): { ok: true; decimal: string } | Refusal {
-  const { example } = UNITS[unit];
+function readDigits(digits: string, unit: AnyUnit): { ok: true; decimal: string } | Refusal {
+  const { example } = rowOf(unit);
   const [, whole = '', part = ''] = /^(\d*)(?:[.,](\d+))?$/.exec(digits) ?? [];
   if (/^[1-9]\d{0,2},\d{3}$/.test(digits)) {
     const message = `“${digits}” can mean ${Number(`${whole}.${part}`)} or ${whole}${part}. Type the one you mean, without a comma.`;

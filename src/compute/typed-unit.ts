@@ -1,10 +1,10 @@
-import { PREFIX_WORDS, PREFIXES, type Prefix, UNITS, type Unit } from './units.ts';
+import { type AnyUnit, PREFIX_WORDS, PREFIXES, type Prefix, rowOf, symbolOf, UNITS, type Unit } from './units.ts';
 
 const ANY_OF = new Intl.ListFormat('en-GB', { type: 'disjunction' });
 
 /** The power of ten that a typed unit stands for, or undefined if it is not this unit. */
-export function powerOfTen(typed: string, unit: Unit): number | undefined {
-  const { plural, singular, spellings, prefixes, kinds, barePrefixes } = UNITS[unit];
+export function powerOfTen(typed: string, unit: AnyUnit): number | undefined {
+  const { plural, singular, spellings, prefixes, kinds, barePrefixes } = rowOf(unit);
   const bare = kinds ? typed.replace(/\s*(?:ac|dc|rms|[~=⎓])$/i, '') : typed;
   if (bare === '') return 0;
   const lower = bare.toLowerCase();
@@ -17,7 +17,7 @@ export function powerOfTen(typed: string, unit: Unit): number | undefined {
       letterCounts && /m/i.test(prefix) ? head === prefix : head.toLowerCase() === prefix.toLowerCase();
     return sameLetter && tail === name;
   };
-  const names = [unit.toLowerCase(), plural, singular, ...spellings];
+  const names = [symbolOf(unit).toLowerCase(), plural, singular, ...spellings];
   const found = prefixes.find(
     (prefix) =>
       names.some((name) => isThis(prefix, name)) || (barePrefixes && /[kM]/.test(prefix) && isThis(prefix, '')),
@@ -26,9 +26,9 @@ export function powerOfTen(typed: string, unit: Unit): number | undefined {
 }
 
 /** What is wrong with a typed unit, and what is allowed instead. */
-export function wrongUnit(typed: string, unit: Unit): string {
-  const { plural, prefixes, example } = UNITS[unit];
-  const allowed = ANY_OF.format(prefixes.map((prefix) => prefix + unit));
+export function wrongUnit(typed: string, unit: AnyUnit): string {
+  const { plural, prefixes, example } = rowOf(unit);
+  const allowed = ANY_OF.format(prefixes.map((prefix) => prefix + symbolOf(unit)));
   const other = (Object.keys(UNITS) as Unit[]).find((candidate) => powerOfTen(typed, candidate) !== undefined);
   const problem = other ? `You typed ${UNITS[other].plural}` : `“${typed}” is not a unit known here`;
   return `${problem}. This needs ${plural}: ${allowed}, or no unit, for example ${example}.`;

@@ -1,23 +1,5 @@
 /** What a reader can be asked for. Each is the unit a value is in, once prefixes are gone. */
-export type Unit =
-  | 'V'
-  | 'A'
-  | 'mA'
-  | 'Ω'
-  | 'W'
-  | 'Hz'
-  | 'dB'
-  | 'm'
-  | 'mm'
-  | 'mm²'
-  | 'Ah'
-  | '%'
-  | 'min'
-  | 'day'
-  | 'km/h'
-  | 'rpm'
-  | 'speaker'
-  | 'channel';
+export type Unit = 'V' | 'A' | 'Ω' | 'W' | 'Hz' | 'dB' | 'm' | 'mm²' | 'Ah' | '%' | 'speaker' | 'channel';
 
 /** Prefix letter, or none, against the power of ten it stands for. */
 export const PREFIXES = { '': 0, µ: -6, m: -3, c: -2, k: 3, M: 6 } as const;
@@ -33,7 +15,10 @@ export const PREFIX_WORDS: Readonly<Record<Prefix, string>> = {
   M: 'mega',
 };
 
-type UnitRow = {
+/** Everything that is known about a unit. One that only a few pages need is a row of its own, apart from `UNITS`. */
+export type UnitRow = {
+  /** How it is written, where that is not the key of the row. */
+  readonly symbol?: string;
   /** How it is said: the plural, and the singular. */
   readonly plural: string;
   readonly singular: string;
@@ -85,16 +70,6 @@ export const UNITS: Readonly<Record<Unit, UnitRow>> = {
     example: '2.5 A',
     overload: 'higher range',
     kinds: true,
-  },
-  mA: {
-    plural: 'milliamperes',
-    singular: 'milliampere',
-    spellings: ['milliamp', 'milliamps'],
-    prefixes: [''],
-    others: { a: 1000, amp: 1000, amps: 1000, ampere: 1000, amperes: 1000, µa: 1e-3, ua: 1e-3 },
-    written: [['', 0]],
-    largest: 1_000_000,
-    example: '15 mA',
   },
   Ω: {
     plural: 'ohms',
@@ -152,16 +127,6 @@ export const UNITS: Readonly<Record<Unit, UnitRow>> = {
     largest: 100,
     example: '2.2 m',
   },
-  mm: {
-    plural: 'millimetres',
-    singular: 'millimetre',
-    spellings: ['millimeter', 'millimeters'],
-    prefixes: [''],
-    others: { cm: 10, m: 1000, in: 25.4, inch: 25.4, inches: 25.4, '"': 25.4 },
-    written: [['', 0]],
-    largest: 100_000,
-    example: '130 mm',
-  },
   'mm²': {
     plural: 'square millimetres',
     singular: 'square millimetre',
@@ -189,45 +154,6 @@ export const UNITS: Readonly<Record<Unit, UnitRow>> = {
     largest: 1000,
     example: '75 %',
   },
-  min: {
-    plural: 'minutes',
-    singular: 'minute',
-    spellings: ['mins'],
-    prefixes: [''],
-    others: { h: 60, hr: 60, hrs: 60, hour: 60, hours: 60, s: 1 / 60 },
-    written: [['', 0]],
-    largest: 100_000,
-    example: '20 min',
-  },
-  day: {
-    plural: 'days',
-    singular: 'day',
-    spellings: ['d'],
-    prefixes: [''],
-    others: { h: 1 / 24, hours: 1 / 24, week: 7, weeks: 7, month: 30, months: 30 },
-    written: [['', 0]],
-    largest: 10_000,
-    example: '21 days',
-  },
-  'km/h': {
-    plural: 'kilometres per hour',
-    singular: 'kilometre per hour',
-    spellings: ['kmh', 'kph', 'km'],
-    prefixes: [''],
-    others: { mph: 1.609344, mi: 1.609344, miles: 1.609344, 'm/s': 3.6 },
-    written: [['', 0]],
-    largest: 1000,
-    example: '100 km/h',
-  },
-  rpm: {
-    plural: 'revolutions a minute',
-    singular: 'revolution a minute',
-    spellings: ['r/min', 'rev', 'revs'],
-    prefixes: ['', 'k'],
-    written: [['', 0]],
-    largest: 100_000,
-    example: '3000 rpm',
-  },
   speaker: {
     plural: 'speakers',
     singular: 'speaker',
@@ -247,3 +173,9 @@ export const UNITS: Readonly<Record<Unit, UnitRow>> = {
     example: '4',
   },
 };
+
+/** A unit by its name, or a row of its own. */
+export type AnyUnit = Unit | UnitRow;
+
+export const rowOf = (unit: AnyUnit): UnitRow => (typeof unit === 'string' ? UNITS[unit] : unit);
+export const symbolOf = (unit: AnyUnit): string => (typeof unit === 'string' ? unit : (unit.symbol ?? unit.plural));

@@ -1,3 +1,4 @@
+import { symbolOf } from '../compute/units.ts';
 import { between, type Draw, happens } from '../observe/draw.ts';
 import { AMP_FIELDS, BIKE_FIELDS, type Field, type NumberField } from '../rig/fields.ts';
 import type { KnownAmp, Rig } from '../rig/rig.ts';
@@ -20,8 +21,8 @@ const PRINTED = new Set(['Ω', 'speaker', 'mm²']);
 const EXACT_FIELDS = new Set(['mainFuseA']);
 
 function said(draw: Draw, id: string, field: NumberField, trueValue: number): number {
-  if (PRINTED.has(field.unit) || EXACT_FIELDS.has(id)) return trueValue;
-  const off = OFF_RATIO[field.unit] ?? 0;
+  if (PRINTED.has(symbolOf(field.unit)) || EXACT_FIELDS.has(id)) return trueValue;
+  const off = OFF_RATIO[symbolOf(field.unit)] ?? 0;
   const [low, high] = field.allowed;
   return Math.min(high, Math.max(low, trueValue * between(draw, 1 - off, 1 + off)));
 }

@@ -1,11 +1,11 @@
-import type { Unit } from '../compute/quantity.ts';
+import type { AnyUnit } from '../compute/units.ts';
 
 /** A number somebody may know about a bike, in SI units. */
 export interface NumberField {
   readonly kind: 'number';
   readonly label: string;
   /** What the form shows beside the number. */
-  readonly unit: Unit;
+  readonly unit: AnyUnit;
   /** Multiply by this to get from what is typed to SI (a wire's section is typed in mm²). */
   readonly siPerTyped: number;
   /** The value of the typical build, used when nobody knows. */
@@ -15,6 +15,8 @@ export interface NumberField {
   /** What the form accepts. Outside it the value is a mistake. */
   readonly allowed: readonly [low: number, high: number];
   readonly help: string;
+  /** Parts of one make no sense. */
+  readonly whole?: true;
 }
 
 /** One of a few named answers. */
@@ -28,9 +30,9 @@ export interface ChoiceField {
 
 export type Field = NumberField | ChoiceField;
 
-const number = (
+export const number = (
   label: string,
-  unit: Unit,
+  unit: AnyUnit,
   typical: number,
   usual: readonly [number, number],
   allowed: readonly [number, number],
@@ -38,7 +40,10 @@ const number = (
   siPerTyped = 1,
 ): NumberField => ({ kind: 'number', label, unit, siPerTyped, typical, usual, allowed, help });
 
-const choice = <const O extends Record<string, string>>(
+/** A number of things. */
+export const count = (...field: Parameters<typeof number>): NumberField => ({ ...number(...field), whole: true });
+
+export const choice = <const O extends Record<string, string>>(
   label: string,
   options: O,
   typical: Extract<keyof O, string>,
@@ -130,7 +135,7 @@ export const BIKE_FIELDS = {
     [1, 16],
     'Printed on the speaker. One speaker, not the pair.',
   ),
-  rearPerChannel: number(
+  rearPerChannel: count(
     'Rear speakers on one channel',
     'speaker',
     1,
@@ -224,7 +229,7 @@ export const AMP_FIELDS = {
     'any',
     'Its papers say so. Some amplifiers wake on the full output and correct for its bass boost.',
   ),
-  channels: number(
+  channels: count(
     'Channels',
     'channel',
     2,

@@ -1,6 +1,7 @@
 import { AMP_FIELDS, type AmpFieldId } from '../../rig/fields.ts';
+import type { Typed } from '../../rig/typed-field.ts';
 import { MOST_AMPS } from '../../rig/validate.ts';
-import { type AmpsKnown, ampPath, ampsListed, type Draft, type Typed } from './bike-form.ts';
+import { type AmpsKnown, ampPath, ampsListed, type Draft } from './bike-form.ts';
 import { FieldRow } from './FieldRow.tsx';
 import { Group } from './Group.tsx';
 

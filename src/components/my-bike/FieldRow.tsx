@@ -1,5 +1,6 @@
+import { symbolOf } from '../../compute/units.ts';
 import type { ChoiceField, Field, NumberField } from '../../rig/fields.ts';
-import { allowedRange, standIn } from './bike-form.ts';
+import { allowedRange, standIn } from '../../rig/typed-field.ts';
 
 interface Props<F extends Field> {
   readonly path: string;
@@ -18,7 +19,7 @@ export function FieldRow({ field, ...rest }: Props<Field>) {
 
 function NumberRow({ path, field, text, error, onType, onDone }: Props<NumberField>) {
   const notKnown = text === '';
-  const unit = field.unit === 'speaker' ? '' : field.unit;
+  const unit = symbolOf(field.unit).replace(/^(?:speaker|channel)$/, '');
   return (
     <div class="field">
       <label for={path}>

@@ -1,15 +1,13 @@
-import { formatQuantity, formatRange, parseQuantity } from '../../compute/quantity.ts';
-import { AMP_FIELDS, BIKE_FIELDS, type BikeFieldId, type Field, type NumberField } from '../../rig/fields.ts';
+import { AMP_FIELDS, BIKE_FIELDS, type BikeFieldId } from '../../rig/fields.ts';
 import type { KnownAmp, Rig } from '../../rig/rig.ts';
-import { validateRig, whyRefused } from '../../rig/validate.ts';
+import { type Fields, readField, type Typed, typedFrom } from '../../rig/typed-field.ts';
+import { validateRig } from '../../rig/validate.ts';
 
 /*
  * What the form of "my bike" knows, apart from how it looks: what is typed becomes a rig and back, and what cannot be
  * used is named beside its field while everything else is kept.
  */
 
-/** What stands in the fields: text for a number, the option for a choice, nothing for "I don't know". */
-export type Typed = Readonly<Record<string, string>>;
 export type AmpsKnown = 'unknown' | 'none' | 'some';
 
 export interface Draft {
@@ -72,21 +70,6 @@ function isAsked(id: BikeFieldId, bike: Typed): boolean {
   return true;
 }
 
-type Fields = Readonly<Record<string, Field>>;
-
-/** The value of a rig as it is typed: `2.08` for 2.08e-6 m². */
-function textOf(field: Field, value: string | number): string {
-  return field.kind === 'number' ? String(Number((Number(value) / field.siPerTyped).toPrecision(6))) : String(value);
-}
-
-const typedFrom = (fields: Fields, values: Readonly<Record<string, unknown>>): Typed =>
-  Object.fromEntries(
-    Object.entries(fields).flatMap(([id, field]) => {
-      const value = values[id];
-      return typeof value === 'string' || typeof value === 'number' ? [[id, textOf(field, value)]] : [];
-    }),
-  );
-
 /** The form filled in with what is known of a bike. */
 export function draftOf(rig: Rig): Draft {
   const { name = '', amps, ...bike } = rig;
@@ -97,41 +80,6 @@ export function draftOf(rig: Rig): Draft {
     ampsKnown,
     amps: (amps ?? []).map((amp) => typedFrom(AMP_FIELDS, amp)),
   };
-}
-
-/** What a field's text means: a value, nothing known, or why it cannot be used. */
-export type ReadField = { readonly value: string | number | undefined } | { readonly error: string };
-
-export function readField(field: Field, text: string): ReadField {
-  if (text.trim() === '') return { value: undefined };
-  if (field.kind === 'choice') {
-    const why = whyRefused(field, text);
-    return why === null ? { value: text } : { error: why };
-  }
-  const parsed = parseQuantity(text, field.unit);
-  if (!parsed.ok) {
-    const outside = `That is outside ${allowedRange(field)}. Is the point in the right place?`;
-    return { error: parsed.reason === 'too-large' ? outside : parsed.message };
-  }
-  if (parsed.over) return { error: 'An open circuit is no rating. Type the number that is printed on it.' };
-  if (field.unit === 'speaker' && !Number.isInteger(parsed.value)) return { error: 'Type a whole number.' };
-  const value = parsed.value * field.siPerTyped;
-  if (whyRefused(field, value) === null) return { value };
-  const typed = Number(parsed.value.toPrecision(4));
-  return { error: `${typed} is outside ${allowedRange(field)}. Is the point in the right place?` };
-}
-
-/** A count needs no unit, and a number is not parted from its unit at the end of a line. */
-const written = (text: string) => text.replace(/ speakers?$/, '').replace(/ (?=[^\d ]+$)/, '\u00A0');
-
-/** `12.0 to 15.5 V`: what the form accepts. */
-export const allowedRange = ({ allowed, siPerTyped, unit }: NumberField): string =>
-  written(formatRange(allowed[0] / siPerTyped, allowed[1] / siPerTyped, unit));
-
-/** `14.2 V stands in (usual: 13.5 to 14.6 V)`: what is taken while nobody knows. */
-export function standIn({ typical, usual, siPerTyped, unit }: NumberField): string {
-  const range = formatRange(usual[0] / siPerTyped, usual[1] / siPerTyped, unit);
-  return `${written(formatQuantity(typical / siPerTyped, unit))} stands in (usual: ${written(range)})`;
 }
 
 export interface ReadDraft {

@@ -1,4 +1,3 @@
-import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import {
   ampsListed,
@@ -9,11 +8,10 @@ import {
   filledIn,
   groupsOf,
   readDraft,
-  readField,
   rigFromFile,
 } from '../../../src/components/my-bike/bike-form.ts';
 import { EXAMPLE_RIGS } from '../../../src/rig/examples.ts';
-import { AMP_FIELDS, BIKE_FIELDS } from '../../../src/rig/fields.ts';
+import { BIKE_FIELDS } from '../../../src/rig/fields.ts';
 import type { Rig } from '../../../src/rig/rig.ts';
 
 const examples = Object.entries(EXAMPLE_RIGS);
@@ -60,48 +58,6 @@ describe('draftOf and readDraft', () => {
   it('shorten a name that a link could not carry, and drop an empty one', () => {
     expect(readDraft({ ...EMPTY_DRAFT, name: 'x'.repeat(80) }).rig.name).toHaveLength(60);
     expect(readDraft({ ...EMPTY_DRAFT, name: '  ' }).rig).toEqual({});
-  });
-});
-
-describe('readField', () => {
-  it('reads a wire’s section in mm² and keeps it in m²', () => {
-    expect(readField(BIKE_FIELDS.rearRunM2, '2.5 mm2')).toEqual({ value: expect.closeTo(2.5e-6, 12) });
-  });
-  it('reads a comma as people type it', () => {
-    expect(readField(BIKE_FIELDS.supplyRunningV, '14,2')).toEqual({ value: 14.2 });
-  });
-  it.each([
-    [BIKE_FIELDS.supplyRunningV, '12', { value: 12 }],
-    [BIKE_FIELDS.supplyRunningV, '15.5', { value: 15.5 }],
-    [
-      BIKE_FIELDS.supplyRunningV,
-      '11.9',
-      { error: '11.9 is outside 12.0 to 15.5\u00A0V. Is the point in the right place?' },
-    ],
-    [BIKE_FIELDS.batteryAh, '3000', { error: 'That is outside 4 to 100\u00A0Ah. Is the point in the right place?' }],
-    [
-      BIKE_FIELDS.frontRatedOhm,
-      'OL',
-      { error: 'An open circuit is no rating. Type the number that is printed on it.' },
-    ],
-    [BIKE_FIELDS.rearPerChannel, '1.5', { error: 'Type a whole number.' }],
-    [BIKE_FIELDS.rearPerChannel, '9', { error: '9 is outside 1 to 4. Is the point in the right place?' }],
-    [BIKE_FIELDS.rearFitted, 'yes', { value: 'yes' }],
-    [AMP_FIELDS.powerW, '', { value: undefined }],
-  ])('$label takes “%s” as %j', (field, text, result) => {
-    expect(readField(field, text)).toEqual(result);
-  });
-  it('answers any text at all without breaking', () => {
-    fc.assert(
-      fc.property(
-        fc.constantFrom(...Object.values(BIKE_FIELDS), ...Object.values(AMP_FIELDS)),
-        fc.string(),
-        (field, text) => {
-          const result = readField(field, text);
-          if ('error' in result) expect(result.error).toMatch(/[.?]$/);
-        },
-      ),
-    );
   });
 });
 
