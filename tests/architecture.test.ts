@@ -15,6 +15,7 @@ const MAY_IMPORT: Readonly<Record<string, { readonly all: readonly string[]; rea
   case: { all: [...upTo('case'), 'inference', 'likelihoods'] },
   // The inference knows steps and causes by their ids only.
   inference: { all: ['inference'] },
+  calculators: { all: ['calculators', 'compute', 'rig'], types: ['steps'] },
   sound: { all: ['sound', 'compute'] },
   steps: { all: upTo('steps'), types: ['sound'] },
   world: { all: ['world', 'sound', ...upTo('steps')], types: ['causes'] },
@@ -25,9 +26,9 @@ const MAY_IMPORT: Readonly<Record<string, { readonly all: readonly string[]; rea
   // The proof plays whole cases against the circuit; no page loads it.
   proof: { all: ['proof', 'survey', 'likelihoods', 'inference', 'observe', 'world', 'sound', ...upTo('case')] },
   browser: { all: ['browser', 'case', 'rig'], types: ['machines'] },
-  components: { all: [...upTo('components'), 'inference', 'likelihoods', 'sound', 'browser'] },
+  components: { all: [...upTo('components'), 'calculators', 'inference', 'likelihoods', 'sound', 'browser'] },
   layouts: { all: [...upTo('components'), 'layouts', 'browser', 'styles', 'assets'] },
-  pages: { all: [...upTo('pages'), 'layouts', 'sound', 'browser', 'styles', 'assets'] },
+  pages: { all: [...upTo('pages'), 'calculators', 'layouts', 'sound', 'browser', 'styles', 'assets'] },
   content: { all: [...upTo('components'), 'sound', 'assets'] },
 };
 /** Files that run while the site is built, or alone: they are not part of it. */
@@ -40,6 +41,7 @@ const PLAIN = [
   'steps',
   'causes',
   'plan',
+  'calculators',
   'machines',
   'case',
   'sound',

@@ -1,4 +1,11 @@
-import { allowedTimeS, doseRatio, summedLevelDb, WIND_SPREAD_DB, windLevelDba } from '../compute/hearing.ts';
+import {
+  allowedTimeS,
+  doseRatio,
+  summedLevelDb,
+  WIND_FROM_M_S,
+  WIND_SPREAD_DB,
+  windLevelDba,
+} from '../compute/hearing.ts';
 import { number } from '../rig/fields.ts';
 import { CannotWork, calculator } from './calculator.ts';
 import { timeInWords, written } from './in-words.ts';
@@ -7,7 +14,6 @@ import { KM_PER_HOUR, MINUTE } from './units.ts';
 
 const KM_H = 1 / 3.6;
 const HOUR_S = 3600;
-const LOWEST_KM_H = 65;
 
 /** How long the wind and the music may be heard. */
 export const ear = calculator({
@@ -44,9 +50,9 @@ export const ear = calculator({
     ),
   },
   result: ({ speedMS, overDb, plugsDb, timeS }) => {
-    if (speedMS < LOWEST_KM_H * KM_H - 1e-6)
+    if (speedMS < WIND_FROM_M_S * (1 - 1e-9))
       throw new CannotWork(
-        `Below ${LOWEST_KM_H} km/h (40 mph) the wind is not the loudest, and nobody published a level for it. Type a higher speed.`,
+        'Below 64 km/h (40 mph) the wind is not the loudest, and nobody published a level for it. Type a higher speed.',
       );
     const level = (speed: number, protectionDb: number) => {
       const windDba = windLevelDba({ speedMS: speed });
@@ -56,9 +62,9 @@ export const ear = calculator({
     const safeS = allowedTimeS({ levelDba });
     const dose = doseRatio({ levelDba, timeS });
     const withPlugs = level(speedMS, Math.max(plugsDb, 20));
-    const x: Axis = { label: 'km/h', low: LOWEST_KM_H, high: 160 };
-    const hours = (protectionDb: number) => (kmH: number) =>
-      Math.min(600, Math.max(0.5, allowedTimeS({ levelDba: level(kmH * KM_H, protectionDb) }) / 60));
+    const x: Axis = { label: 'km/h', low: 64, high: 160 };
+    const minutes = (protectionDb: number) => (kmH: number) =>
+      allowedTimeS({ levelDba: level(kmH * KM_H, protectionDb) }) / 60;
     return {
       lines: [
         {
@@ -88,14 +94,14 @@ export const ear = calculator({
         x,
         y: { label: 'Minutes a day', low: 0.5, high: 600, log: true },
         curves: [
-          { name: plugsDb > 0 ? 'as you ride' : 'no plugs', points: traced(x, hours(plugsDb)) },
-          ...(plugsDb < 20 ? [{ name: 'plugs, 20 dB', dashed: true as const, points: traced(x, hours(20)) }] : []),
+          { name: plugsDb > 0 ? 'as you ride' : 'no plugs', points: traced(x, minutes(plugsDb)) },
+          ...(plugsDb < 20 ? [{ name: 'plugs, 20 dB', dashed: true as const, points: traced(x, minutes(20)) }] : []),
         ],
         marks: [
           {
             name: 'you',
-            x: Math.min(160, speedMS / KM_H),
-            y: Math.min(600, Math.max(0.5, safeS / 60)),
+            x: speedMS / KM_H,
+            y: safeS / 60,
           },
         ],
       },

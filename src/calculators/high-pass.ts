@@ -46,7 +46,6 @@ export const highPass = calculator({
     const x: Axis = { label: 'Hz', low: 30, high: 500, log: true };
     const cone = (frequencyHz: number) => coneLevelDb({ coneM2, excursionM, frequencyHz });
     const [low, high] = [Math.floor((cone(x.low) - 3) / 10) * 10, Math.ceil((levelDb + 6) / 10) * 10];
-    const inside = (levelAtDb: number) => Math.min(high, Math.max(low, levelAtDb));
     return {
       lines: [
         {
@@ -69,9 +68,9 @@ export const highPass = calculator({
         kind: 'plot',
         x,
         y: { label: 'dB at 1 m', low, high },
-        curves: [{ name: 'what the cone can', points: traced(x, (hertz) => inside(cone(hertz))) }],
+        curves: [{ name: 'what the cone can', points: traced(x, cone) }],
         limits: [{ name: 'what the power asks', y: levelDb }],
-        marks: [{ name: 'corner', x: Math.min(x.high, Math.max(x.low, cornerHz)), y: inside(levelDb) }],
+        marks: [{ name: 'corner', x: cornerHz, y: levelDb }],
       },
       says: `What the cone can falls by 12 dB for each octave down. It meets the ${written(levelDb, 'dB', 3)} that the power asks for at ${written(cornerHz, 'Hz')}.`,
     };

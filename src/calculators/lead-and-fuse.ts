@@ -3,12 +3,13 @@ import { largestFuseA } from '../compute/fuse.ts';
 import { PLUS_LEAD_MOST_V, plusLeadFor, SECTIONS_SOLD_M2 } from '../compute/lead-choice.ts';
 import { copperResistanceOhm, dropV } from '../compute/wire.ts';
 import { AMP_FIELDS, number } from '../rig/fields.ts';
-import { calculator, known } from './calculator.ts';
+import { CannotWork, calculator, known } from './calculator.ts';
 import { sectionInWords, written } from './in-words.ts';
 import { type Axis, roundUp } from './picture.ts';
 
 const MM2 = 1e-6;
-const LARGEST_A = 900;
+/** Where the tables of fuses and leads end. */
+const LARGEST_A = 300;
 
 /** The plus lead of an amplifier and the fuse that goes with it. */
 export const leadAndFuse = calculator({
@@ -45,9 +46,13 @@ export const leadAndFuse = calculator({
   result: ({ powerW, channels, efficiencyRatio, supplyV, lengthM, fittedM2, fittedFuseA }) => {
     const draw = (averageRatio: number) => ampCurrentA({ powerW, channels, efficiencyRatio, supplyV, averageRatio });
     const peakA = draw(1);
+    if (peakA > LARGEST_A)
+      throw new CannotWork(
+        `That is ${written(peakA, 'A')} at full bass, more than one lead and fuse carry (${written(LARGEST_A, 'A', 3)}). Look at the watts and the efficiency again.`,
+      );
     const lossOf = (sectionM2: number) =>
       dropV({ currentA: peakA, resistanceOhm: copperResistanceOhm({ lengthM, sectionM2 }) });
-    const { sectionM2, fuseA } = plusLeadFor({ lengthM, fullBassA: Math.min(LARGEST_A, peakA), fittedM2, fittedFuseA });
+    const { sectionM2, fuseA } = plusLeadFor({ lengthM, fullBassA: peakA, fittedM2, fittedFuseA });
     const carriesA = fittedM2 >= 0.82 * MM2 ? largestFuseA({ sectionM2: fittedM2 }) : 0;
     const fuseFits = fittedFuseA <= carriesA;
     const enough = fittedM2 >= sectionM2 * (1 - 1e-9);
@@ -89,13 +94,13 @@ export const leadAndFuse = calculator({
           {
             name: 'copper lead',
             points: SECTIONS_SOLD_M2.filter((sold) => sold / MM2 >= x.low && sold / MM2 <= x.high).map(
-              (sold) => [sold / MM2, Math.min(most, lossOf(sold))] as const,
+              (sold) => [sold / MM2, lossOf(sold)] as const,
             ),
           },
         ],
         limits: [{ name: 'aim', y: PLUS_LEAD_MOST_V }],
         marks: [
-          { name: 'now', x: fittedM2 / MM2, y: Math.min(most, lossOf(fittedM2)) },
+          { name: 'now', x: fittedM2 / MM2, y: lossOf(fittedM2) },
           ...(enough ? [] : [{ name: 'right', x: sectionM2 / MM2, y: lossOf(sectionM2) }]),
         ],
       },

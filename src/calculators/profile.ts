@@ -39,7 +39,7 @@ export const profile = calculator({
     return {
       lines: [
         {
-          label: `Unaltered: the bass clips from ${written(REFERENCE_HZ, 'Hz', 3)} at`,
+          label: `Unaltered: the bass clips once ${written(REFERENCE_HZ, 'Hz', 3)} reads`,
           text: written(bassV, 'V'),
           note: `Without the boost it would play clean to ${written(cleanV, 'V')}: ${changeInWords(-headroomLostDb({ boostDb }))} of headroom.`,
         },

@@ -11,8 +11,8 @@ export const speakerWiring = calculator({
   asks: 'How many ohms do they make, may the channel drive them, and what should a meter show?',
   inputs: {
     ratedOhm: { ...BIKE_FIELDS.rearRatedOhm, label: 'One speaker, rated' },
-    count: { ...BIKE_FIELDS.rearPerChannel, label: 'Speakers on this channel' },
-    wiring: { ...BIKE_FIELDS.rearWiring, label: 'Joined how' },
+    count: { ...BIKE_FIELDS.rearPerChannel, label: 'Speakers on this channel', typical: 2 },
+    wiring: { ...BIKE_FIELDS.rearWiring, label: 'Joined how', typical: 'parallel' },
     bridged: choice(
       'The channel',
       { no: 'One channel', yes: 'Two channels bridged' },

@@ -34,7 +34,7 @@ export interface Worked {
   /** What is wrong, by field; under `together` what does not go together. */
   readonly errors: Readonly<Record<string, string>>;
   readonly together?: string;
-  /** Fields for which the usual value stands in. */
+  /** Numbers for which the usual value stands in. */
   readonly assumed: readonly string[];
 }
 
@@ -47,7 +47,7 @@ export function worked(one: Calculator, typed: Typed): Worked {
     const read = readField(field, typed[id] ?? '');
     if ('error' in read) errors[id] = read.error;
     else {
-      if (read.value === undefined) assumed.push(id);
+      if (read.value === undefined && field.kind === 'number') assumed.push(id);
       values[id] = read.value ?? field.typical;
     }
   }

@@ -73,7 +73,7 @@ export const whine = calculator({
         curves: [
           { name: 'whine', points: traced(x, (rpm) => rippleHz({ engineRpm: rpm, ...turning })) },
           { name: 'phase lost', dashed: true, points: traced(x, (rpm) => phaseHz({ engineRpm: rpm, ...turning })) },
-          { name: 'sparks', points: traced(x, (rpm) => Math.max(10, sparked(rpm))) },
+          { name: 'sparks', points: traced(x, sparked) },
         ],
         marks: [{ name: 'you', x: engineRpm, y: ripple }],
       },

@@ -59,6 +59,7 @@ export function Calculation({ one }: { readonly one: Calculator }) {
               key={id}
               path={id}
               field={field}
+              usual
               text={typed[id] ?? ''}
               error={judged.has(id) ? now.errors[id] : undefined}
               onType={(text) => type(id, text)}

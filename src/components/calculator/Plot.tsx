@@ -2,14 +2,16 @@ import { type Axis, type Plot as Drawn, ticksOf } from '../../calculators/pictur
 
 const WIDTH = 340;
 const HEIGHT = 236;
-const BOX = { left: 46, right: 332, top: 30, bottom: 196 } as const;
+const BOX = { left: 46, right: 322, top: 30, bottom: 196 } as const;
+/** A page has one plot. */
+const INSIDE = 'inside-the-axes';
 const round = (value: number) => Math.round(value * 10) / 10;
 
-/** Where a value stands between the ends of an axis, kept inside them. */
-function share({ low, high, log }: Axis, value: number): number {
-  const raw = log ? Math.log(Math.max(value, 1e-12) / low) / Math.log(high / low) : (value - low) / (high - low);
-  return Math.min(1, Math.max(0, raw));
-}
+/** Where a value stands between the ends of an axis: 0 at its low end, 1 at its high one. */
+const share = ({ low, high, log }: Axis, value: number): number =>
+  log ? Math.log(Math.max(value, low / 1e6) / low) / Math.log(high / low) : (value - low) / (high - low);
+/** A mark that lies outside stands at the edge. */
+const inside = ({ low, high }: Axis, value: number) => Math.min(high, Math.max(low, value));
 
 /** `2k` for 2000: the ticks of an axis have little room. */
 export function tickText(value: number): string {
@@ -58,28 +60,31 @@ export function Plot({ x, y, curves, limits = [], marks = [], says }: Drawn & { 
           </text>
         </g>
       ))}
-      {curves.map(({ name, points, dashed }, i) => {
-        const line = points.map(([a, b]) => [px(a), py(b)] as const);
-        return (
+      <clipPath id={INSIDE}>
+        <rect x={BOX.left} y={BOX.top - 2} width={BOX.right - BOX.left} height={BOX.bottom - BOX.top + 4} />
+      </clipPath>
+      <g clip-path={`url(#${INSIDE})`}>
+        {curves.map(({ name, points, dashed }, i) => (
           <g key={name} class={`curve curve-${i}`}>
             <path
               stroke-width="3"
               stroke-dasharray={dashed ? '8 5' : undefined}
-              d={line.map(([a, b], n) => `${n ? 'L' : 'M'}${a} ${b}`).join('')}
+              d={points.map(([a, b], n) => `${n ? 'L' : 'M'}${px(a)} ${py(b)}`).join('')}
             />
           </g>
-        );
-      })}
+        ))}
+      </g>
       {marks.map(({ name, x: a, y: b }, i) => {
-        const [atX, atY] = [px(a), py(b)];
+        const [atX, atY] = [px(inside(x, a)), py(inside(y, b))];
         const left = atX > (BOX.left + BOX.right) / 2;
+        const below = atY < BOX.top + 16 || limits.some(({ y: level }) => Math.abs(py(level) - atY) < 14);
         return (
           <g key={name} class={i === 0 ? 'mark' : 'mark other'}>
             <circle cx={atX} cy={atY} r="6" stroke-width="2" />
             <text
               font-size="13"
               x={left ? atX - 10 : atX + 10}
-              y={atY < BOX.top + 16 ? atY + 18 : atY - 8}
+              y={below ? atY + 19 : atY - 8}
               text-anchor={left ? 'end' : 'start'}
             >
               {name}

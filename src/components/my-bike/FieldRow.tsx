@@ -8,6 +8,8 @@ interface Props<F extends Field> {
   readonly text: string;
   /** What is wrong with it, once it is time to say so. */
   readonly error: string | undefined;
+  /** Nothing is asked about somebody's bike: an empty field is the usual value, not one that nobody knows. */
+  readonly usual?: boolean;
   readonly onType: (text: string) => void;
   /** The text is complete: it may be judged now. */
   readonly onDone: () => void;
@@ -17,7 +19,7 @@ export function FieldRow({ field, ...rest }: Props<Field>) {
   return field.kind === 'number' ? <NumberRow field={field} {...rest} /> : <ChoiceRow field={field} {...rest} />;
 }
 
-function NumberRow({ path, field, text, error, onType, onDone }: Props<NumberField>) {
+function NumberRow({ path, field, text, error, usual, onType, onDone }: Props<NumberField>) {
   const notKnown = text === '';
   const unit = symbolOf(field.unit).replace(/^(?:speaker|channel)$/, '');
   return (
@@ -36,6 +38,7 @@ function NumberRow({ path, field, text, error, onType, onDone }: Props<NumberFie
           inputMode="decimal"
           autocomplete="off"
           value={text}
+          placeholder={usual ? String(Number((field.typical / field.siPerTyped).toPrecision(3))) : undefined}
           aria-describedby={`${path}-help ${path}-note`}
           aria-invalid={error !== undefined}
           onInput={(event) => onType(event.currentTarget.value)}
@@ -45,18 +48,22 @@ function NumberRow({ path, field, text, error, onType, onDone }: Props<NumberFie
           {unit}
         </span>
         <button type="button" class="unknown" aria-pressed={notKnown} onClick={() => onType('')}>
-          I don’t know<span class="sr-only">: {field.label}</span>
+          {usual ? 'Usual' : 'I don’t know'}
+          <span class="sr-only">: {field.label}</span>
         </button>
       </div>
       <p id={`${path}-note`} class={error ? 'error' : 'hint'}>
-        {error ?? (notKnown ? `Not known. ${standIn(field)}.` : '')}
+        {error ?? (notKnown ? `${usual ? '' : 'Not known. '}${standIn(field)}.` : '')}
       </p>
     </div>
   );
 }
 
-function ChoiceRow({ path, field, text, error, onType }: Props<ChoiceField>) {
-  const options = [...Object.entries(field.options), ['', 'I don’t know'] as const];
+function ChoiceRow({ path, field, text, error, usual, onType }: Props<ChoiceField>) {
+  const options = usual
+    ? Object.entries(field.options)
+    : [...Object.entries(field.options), ['', 'I don’t know'] as const];
+  const chosen = usual && text === '' ? field.typical : text;
   return (
     <fieldset class="field" aria-describedby={`${path}-help`}>
       <legend>{field.label}</legend>
@@ -66,7 +73,7 @@ function ChoiceRow({ path, field, text, error, onType }: Props<ChoiceField>) {
       <div class="radios">
         {options.map(([value, label]) => (
           <label key={value} class="radio">
-            <input type="radio" name={path} value={value} checked={text === value} onChange={() => onType(value)} />
+            <input type="radio" name={path} value={value} checked={chosen === value} onChange={() => onType(value)} />
             {label}
           </label>
         ))}
