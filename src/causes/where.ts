@@ -1,6 +1,7 @@
 import type { Axle } from '../rig/corner.ts';
 import { frontDrive } from '../steps/fitted/front-drive.ts';
 import { type Findings, is } from '../steps/outcome.ts';
+import { toldSilentSide } from '../steps/told/silent-side.ts';
 import type { Where } from './repair-action.ts';
 import { ampOf, pairOf } from './the-amp.ts';
 
@@ -46,24 +47,29 @@ function sideThatIsHigher(left: number | undefined, right: number | undefined): 
 const OTHER: Readonly<Record<Side, Side>> = { left: 'right', right: 'left' };
 const onSide = (side: Side | undefined): Where => (side ? `rear-${side}` : 'rear');
 
+/** The side that stands out where both were read; where neither was, the one that is silent alone. */
+function sideOf(f: Findings, left: number | undefined, right: number | undefined, which: 'higher' | 'lower'): Where {
+  if (left === undefined && right === undefined) return onSide(toldSilentSide(f.facts));
+  const higher = sideThatIsHigher(left, right);
+  return onSide(higher && which === 'lower' ? OTHER[higher] : higher);
+}
+
 /** The rear run that reads far more ohms than the other, or both. */
 export function rearRunThatIsOpen(f: Findings): Where {
   const { leftOhm, rightOhm } = f.values('run-ohms');
-  return onSide(sideThatIsHigher(leftOhm, rightOhm));
+  return sideOf(f, leftOhm, rightOhm, 'higher');
 }
 
 /** The rear run that reads far fewer ohms than the other, or both. */
 export function rearRunThatIsShorted(f: Findings): Where {
   const { leftOhm, rightOhm } = f.values('run-ohms');
-  const higher = sideThatIsHigher(leftOhm, rightOhm);
-  return onSide(higher && OTHER[higher]);
+  return sideOf(f, leftOhm, rightOhm, 'lower');
 }
 
 /** The rear channel that reads far fewer volts than the other at a step that reads both, or both. */
 export function rearChannelThatIsSilent(f: Findings, step: 'rear-pair' | 'amp-in'): Where {
   const { leftV, rightV } = f.values(step);
-  const higher = sideThatIsHigher(leftV, rightV);
-  return onSide(higher && OTHER[higher]);
+  return sideOf(f, leftV, rightV, 'lower');
 }
 
 const IN_WORDS: Readonly<Record<Where, string>> = {

@@ -63,6 +63,7 @@ describe('what a step is about', () => {
     expect([said('run-ohms@front', frontLeft), said('run-ohms', frontLeft)]).toEqual(['open', 'ok']);
     expect([said('pop-run@front', frontLeft), said('pop-run', frontLeft)]).toEqual(['dead', 'moves']);
     expect(said('pop-speaker@front-left', frontLeft)).toBe('dead');
+    expect([said('four-corners@front', frontLeft), said('four-corners', frontLeft)]).toEqual(['one-corner', 'other']);
   });
   it('is the side that the answers call silent, where the step leaves it open', () => {
     const right = ridden(withSpeakers(healthyWorld(FRAME), ['rear-right'], { braid: OPEN }));

@@ -1,12 +1,22 @@
+import type { Axle } from '../../rig/corner.ts';
 import { is } from '../outcome.ts';
 import { type ChoiceStep, choice, EVERY_PART } from '../step.ts';
+import { type OfEach, ofEach } from '../subject.ts';
 import { rearComesAndGoes } from '../told/comes-and-goes.ts';
 
-export const fourCorners: ChoiceStep<'all' | 'no-rear' | 'rear-weak' | 'one-corner' | 'one-side' | 'none' | 'other'> =
-  choice({
+type Anywhere = 'all' | 'one-corner' | 'one-side' | 'none' | 'other';
+
+/** The corners at the ends of fader and balance, for an axle that is silent. */
+function corners<const Never extends string, const Weak extends string>(
+  axle: Axle,
+  other: Axle,
+  [never, weak]: readonly [Never, Weak],
+): ChoiceStep<Anywhere | Never | Weak> {
+  type Outcome = Anywhere | Never | Weak;
+  return choice<Outcome>({
     place: 'ears',
     id: 'four-corners',
-    short: 'Which corners play',
+    short: axle === 'rear' ? 'Which corners play' : 'Which corners play, front',
     ask: 'Fader fully front, then rear, balance left, then right: which corners play?',
     phone: 'Fully front … now fully rear … now left … now right. Tell me each time which speaker you hear.',
     how: [
@@ -20,26 +30,37 @@ export const fourCorners: ChoiceStep<'all' | 'no-rear' | 'rear-weak' | 'one-corn
     minutes: 3,
     conditions: ['head-unit-playing'],
     // A rear that comes and goes, and plays just now, plays at every corner: that tells nothing.
-    sensible: (f) => !(rearComesAndGoes(f) && is(f, 'fader-centre', 'plays')),
+    sensible: (f) => axle === 'front' || !(rearComesAndGoes(f) && is(f, 'fader-centre', 'plays')),
     observes: EVERY_PART,
     options: {
-      'no-rear': 'The front plays, the rear never',
+      [never]: `The ${other} plays, the ${axle} never`,
       all: 'All four play',
-      'one-corner': 'All but one rear corner',
+      'one-corner': `All but one ${axle} corner`,
       'one-side': 'One whole side is silent',
-      'rear-weak': 'All four play, both rear ones weakly',
+      [weak]: `All four play, both ${axle} ones weakly`,
       none: 'Nothing plays anywhere',
-      other: 'Something else: a front speaker is silent',
-    },
+      other: `Something else: a ${other} speaker is silent`,
+    } as Record<Outcome, string>,
     justNow: ['all'],
     outcomes: {
-      'no-rear': 'front only',
+      [never]: `${other} only`,
       all: 'all four play',
-      'one-corner': 'one rear corner silent',
+      'one-corner': `one ${axle} corner silent`,
       'one-side': 'one side silent',
-      'rear-weak': 'the rear plays weakly',
+      [weak]: `the ${axle} plays weakly`,
       none: 'nothing plays',
-      other: 'a front speaker silent',
-    },
-    ifCannot: 'No fader here: put your ear to each rear grille instead.',
+      other: `a ${other} speaker silent`,
+    } as Record<Outcome, string>,
+    ifCannot: `No fader here: put your ear to each ${axle} grille instead.`,
   });
+}
+
+export const fourCorners: OfEach<
+  ChoiceStep<Anywhere | 'no-rear' | 'rear-weak'> | ChoiceStep<Anywhere | 'no-front' | 'front-weak'>,
+  'rear',
+  'front'
+> = ofEach(['rear', 'front'], (axle) =>
+  axle === 'rear'
+    ? corners('rear', 'front', ['no-rear', 'rear-weak'])
+    : corners('front', 'rear', ['no-front', 'front-weak']),
+);

@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { titleOf } from '../../../src/causes/cause.ts';
 import { coilOpen } from '../../../src/causes/speakers/coil-open.ts';
+import type { Findings } from '../../../src/steps/outcome.ts';
 import { ON_AMP, ON_UNIT, onBike } from '../on-bike.ts';
 
 describe('an open coil', () => {
@@ -8,6 +9,13 @@ describe('an open coil', () => {
     const findings = onBike(ON_AMP, {}, { 'run-ohms': { leadsOhm: 0.2, leftOhm: Infinity, rightOhm: 3.5 } });
     expect(titleOf(coilOpen, findings)).toBe('Rear left speaker dead: coil open');
     expect(coilOpen.remedy(findings).repair).toEqual([{ do: 'replace-speaker', where: 'rear-left', ratedOhm: 4 }]);
+  });
+  it('has the side that is silent alone where no run was read, and leaves it where the runs read alike', () => {
+    const told: Findings = { ...onBike(ON_AMP), facts: { 'which-silent': { option: 'right' } } };
+    expect(titleOf(coilOpen, told)).toBe('Rear right speaker dead: coil open');
+    expect(coilOpen.remedy(told).repair).toMatchObject([{ where: 'rear-right' }]);
+    const alike = onBike(ON_AMP, {}, { 'run-ohms': { leadsOhm: 0.2, leftOhm: Infinity, rightOhm: Infinity } });
+    expect(titleOf(coilOpen, { ...alike, facts: told.facts })).toBe('Rear speaker dead: coil open');
   });
   it('is both of them where both runs are open, or nobody read them', () => {
     const both = onBike(ON_AMP, {}, { 'run-ohms': { leadsOhm: 0.2, leftOhm: Infinity, rightOhm: Infinity } });
