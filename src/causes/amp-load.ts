@@ -5,16 +5,20 @@ import { ampDriving, ampEstimate, estimate } from '../rig/rig.ts';
 import type { Findings } from '../steps/outcome.ts';
 import { EFFICIENCY_RATIO } from '../steps/supply/amp-feed.ts';
 import type { Figure } from './figure.ts';
+import { ratingAssumed } from './read-first.ts';
 import { ampOf, pairOf } from './the-amp.ts';
 
 /** What the amplifier of a case gives and draws, and whether anybody said so. */
 export interface AmpLoad {
-  readonly channels: 2 | 4;
+  readonly channels: number;
   readonly powerW: number;
   readonly ratedOhm: number;
   /** Its channels or their watts are not known. */
   readonly assumed: boolean;
 }
+
+const FOR_A_PAIR = 2;
+const FOR_BOTH_PAIRS = 4;
 
 /** Who drives the other pair is somebody else: the head unit, or an amplifier of its own. */
 function otherPairElsewhere(f: Findings): boolean {
@@ -26,18 +30,22 @@ function otherPairElsewhere(f: Findings): boolean {
 }
 
 /**
- * One that drives a pair may drive the other as well: "the one for the rear, or for everything". Until somebody says what
- * drives the other pair, an amplifier for the rear counts with four channels, so that no lead comes out too thin.
+ * One that drives a pair may drive the other as well: "the one for the rear, or for everything". Until somebody counted
+ * its channels, or said what drives the other pair, an amplifier for the rear counts with four, so that no lead comes out
+ * too thin.
  */
 export function ampLoad(f: Findings): AmpLoad {
   const amp = ampOf(f);
+  // Of more than four channels no more than four have a speaker each.
+  const counted =
+    amp.channels === undefined ? undefined : Math.min(FOR_BOTH_PAIRS, Math.max(FOR_A_PAIR, Math.round(amp.channels)));
   const both = amp.drives === 'both';
   const twoOnly = otherPairElsewhere(f) || amp.drives === 'front';
   return {
-    channels: both || !twoOnly ? 4 : 2,
+    channels: both ? FOR_BOTH_PAIRS : (counted ?? (twoOnly ? FOR_A_PAIR : FOR_BOTH_PAIRS)),
     powerW: ampEstimate(amp, 'powerW').value,
     ratedOhm: ampEstimate(amp, 'ratedOhm').value,
-    assumed: !(both || twoOnly) || amp.powerW === undefined,
+    assumed: !(both || twoOnly || counted !== undefined) || amp.powerW === undefined,
   };
 }
 
@@ -85,10 +93,7 @@ export function gainTargets(f: Findings): { readonly outputV: number; readonly c
 /** “17.3 V”; where nobody knows its rating, what that output is worked out from. */
 export function outputInWords(f: Findings): string {
   const output = formatQuantity(gainTargets(f).outputV, 'V', 3);
-  const { powerW, ratedOhm } = ampOf(f);
-  return powerW === undefined || ratedOhm === undefined
-    ? `the root of watts × ohms, less a tenth (${output} for ${ratingInWords(f)})`
-    : output;
+  return ratingAssumed(f) ? `the root of watts × ohms, less a tenth (${output} for ${ratingInWords(f)})` : output;
 }
 
 const ratingInWords = (f: Findings): string => {
@@ -98,8 +103,7 @@ const ratingInWords = (f: Findings): string => {
 
 export function gainFigures(f: Findings): readonly Figure[] {
   const { outputV, clipsV } = gainTargets(f);
-  const { powerW, ratedOhm } = ampOf(f);
-  const assumed = powerW === undefined || ratedOhm === undefined ? ASSUMED : '';
+  const assumed = ratingAssumed(f) ? ASSUMED : '';
   return [
     { id: 'gain-output', label: `Output to set, ${ratingInWords(f)}${assumed}`, value: outputV, unit: 'V', digits: 3 },
     { id: 'clips-at', label: 'It clips at', value: clipsV, unit: 'V', digits: 3 },

@@ -4,6 +4,7 @@ import type { Findings } from '../steps/outcome.ts';
 import type { Part } from '../steps/step.ts';
 import type { TestPoint } from '../steps/test-points.ts';
 import type { Figure } from './figure.ts';
+import type { ReadFirst } from './read-first.ts';
 import type { RepairAction } from './repair-action.ts';
 
 /** What a check by meter needs, and where its probes go: its cautions follow. */
@@ -25,6 +26,8 @@ export interface Remedy {
   /** One or two sentences of background, if they help. */
   readonly background?: string;
   readonly numbers: readonly Figure[];
+  /** What is read off the bike before it: with what was read it is worked out anew. */
+  readonly readFirst?: readonly ReadFirst[];
   /** What the fix does to the bike. */
   readonly repair: readonly RepairAction[];
   /** The fix in words, in order. */

@@ -1,35 +1,29 @@
-import { largestFuseA } from '../compute/fuse.ts';
-import { fuseNeededA, sectionForFuseM2 } from '../compute/lead-choice.ts';
+import { sectionForFuseM2 } from '../compute/lead-choice.ts';
 import { formatQuantity } from '../compute/quantity.ts';
-import { ampEstimate } from '../rig/rig.ts';
 import type { Findings } from '../steps/outcome.ts';
-import { fullBassA } from './amp-load.ts';
+import { carriesA, copper, THINNEST_FUSED_M2 } from './copper.ts';
 import type { Figure } from './figure.ts';
-import type { RepairAction } from './repair-action.ts';
+import { newPlusLead, plusLeadFigures, plusLeadInWords, plusLeadParts } from './new-leads.ts';
+import type { ReadFirst } from './read-first.ts';
+import type { MainFuse, RepairAction } from './repair-action.ts';
 import { ampOf } from './the-amp.ts';
 
 /** The fuse in the plus lead of an amplifier, and the lead that it is for: one is never named without the other. */
 
-const THINNEST_TABLED_M2 = 0.82e-6;
-/** A lead under 18 gauge carries no amplifier at all. */
-const THIN_LEAD_FUSE_A = 5;
 /** Leads that amplifiers of bikes are found on. */
-const USUAL_LEADS_M2 = [5.26e-6, 8.37e-6, 13.3e-6];
-
-/** The largest fuse that a lead carries, as thin as leads come. */
-export const carriesA = (sectionM2: number): number =>
-  sectionM2 < THINNEST_TABLED_M2 ? THIN_LEAD_FUSE_A : largestFuseA({ sectionM2 });
+const USUAL_LEADS_M2 = [3.31e-6, 5.26e-6, 8.37e-6, 13.3e-6];
 
 const amperes = (fuseA: number): string => formatQuantity(fuseA, 'A');
-export const copper = (sectionM2: number): string => `${formatQuantity(sectionM2 / 1e-6, 'mm²', 3)} of copper`;
 
-/** The fuse that was in is known, and so is its lead, and it is too large for it. */
-function tooLargeFor(f: Findings): number | undefined {
-  const { mainFuseA, plusLeadM2 } = ampOf(f);
-  if (mainFuseA === undefined || plusLeadM2 === undefined) return undefined;
-  const mostA = carriesA(plusLeadM2);
-  return mainFuseA > mostA ? mostA : undefined;
-}
+/** Whoever fits a fuse looks at its lead first, whatever was said of it: it is the lead that burns. */
+export const FUSE_READS: readonly ReadFirst[] = ['plus-lead'];
+export const READ_THE_LEAD = `Read the section off the jacket of the plus lead, and look at a strand: silver inside is aluminium, and counts as half. Another section than here? The numbers below name its fuse. Below ${formatQuantity(THINNEST_FUSED_M2 / 1e-6, 'mm²', 2)} none does: a new lead first.`;
+
+/** The lead that is there is known, and no fuse protects it. */
+const wantsNewLead = (f: Findings): boolean => {
+  const { plusLeadM2 } = ampOf(f);
+  return plusLeadM2 !== undefined && carriesA(plusLeadM2) === 0;
+};
 
 const atMost = (sectionM2: number): Figure => ({
   id: `main-fuse-on-${formatQuantity(sectionM2 / 1e-6, 'mm²', 3).replace(' mm²', '')}`,
@@ -40,45 +34,63 @@ const atMost = (sectionM2: number): Figure => ({
   digits: 3,
 });
 
-/** What its lead carries; of a lead that nobody knows, what each usual one does. */
+/** What its lead carries, and what each usual one does: the lead may turn out to be another. */
 export function fuseFigures(f: Findings): readonly Figure[] {
   const { plusLeadM2 } = ampOf(f);
-  return plusLeadM2 === undefined ? USUAL_LEADS_M2.map(atMost) : [atMost(plusLeadM2)];
+  const usual = USUAL_LEADS_M2.map(atMost);
+  if (plusLeadM2 === undefined) return usual;
+  if (wantsNewLead(f)) return [...plusLeadFigures(f), ...usual];
+  const own = atMost(plusLeadM2);
+  return [own, ...usual.filter(({ id }) => id !== own.id)];
 }
 
 /** The fuse to fit on the lead that is there, in words. */
 export function fuseInWords(f: Findings): string {
   const { mainFuseA, plusLeadM2 } = ampOf(f);
-  const mostA = tooLargeFor(f);
-  if (mostA !== undefined && plusLeadM2 !== undefined)
-    return `${amperes(mostA)}. ${copper(plusLeadM2)} carries no more than that, whatever was in it`;
-  if (mainFuseA !== undefined && plusLeadM2 !== undefined)
-    return `${amperes(mainFuseA)}, as before, on ${copper(plusLeadM2)}`;
-  if (plusLeadM2 !== undefined)
-    return `the old rating, at most ${amperes(carriesA(plusLeadM2))} on ${copper(plusLeadM2)}`;
-  if (mainFuseA !== undefined)
-    return `${amperes(mainFuseA)}, as before, if its lead has ${copper(sectionForFuseM2({ fuseA: mainFuseA }))} or more: its jacket says`;
-  const usual = USUAL_LEADS_M2.map((sectionM2) => `${amperes(carriesA(sectionM2))} on ${copper(sectionM2)}`);
-  return `the old rating, and no more than its lead carries: ${usual.join(', ')}. The jacket names the section`;
+  if (plusLeadM2 === undefined)
+    return mainFuseA === undefined
+      ? `the old rating, and no more than its lead carries: ${USUAL_LEADS_M2.map((sectionM2) => `${amperes(carriesA(sectionM2))} on ${copper(sectionM2)}`).join(', ')}`
+      : `${amperes(mainFuseA)}, as before, if its lead has ${copper(sectionForFuseM2({ fuseA: mainFuseA }))} or more`;
+  const mostA = carriesA(plusLeadM2);
+  if (mostA === 0) return `none on ${copper(plusLeadM2)}. A new lead first: ${plusLeadInWords(f)}`;
+  if (mainFuseA === undefined) return `the old rating, at most ${amperes(mostA)} on ${copper(plusLeadM2)}`;
+  return mainFuseA > mostA
+    ? `${amperes(mostA)}. ${copper(plusLeadM2)} carries no more than that, whatever was in it`
+    : `${amperes(mainFuseA)}, as before, on ${copper(plusLeadM2)}`;
 }
+
+/** How a fix ends: the lead is read, a lamp shows that nothing is shorted, and only then the fuse goes in. */
+export const fuseLast = (f: Findings): readonly string[] => [
+  READ_THE_LEAD,
+  'Remote wire and speakers off, battery minus on. A 21 to 55 W lamp in the fuse’s place: a short glow, then dark? Bright: no fuse. Something behind it is still shorted.',
+  `Dark: lamp out, and the fuse in: ${fuseInWords(f)}. A small spark as the amplifier fills is normal: not beside a battery that was just charged.`,
+  'Key off: remote wire and speakers back on.',
+];
 
 /** What to buy. */
-export function fusePart(f: Findings): string {
-  const { mainFuseA } = ampOf(f);
-  const fuseA = tooLargeFor(f) ?? mainFuseA;
-  return fuseA === undefined ? 'One main fuse of the old rating' : `One main fuse, ${amperes(fuseA)}`;
+export function fuseParts(f: Findings): readonly string[] {
+  if (wantsNewLead(f)) return plusLeadParts(f);
+  const { fuseA, atMostA } = fuseOnLead(f);
+  if (fuseA !== undefined) return [`One main fuse, ${amperes(fuseA)}`];
+  return [`One main fuse of the old rating${atMostA === undefined ? '' : `, at most ${amperes(atMostA)}`}`];
 }
 
-/** The rating that was there, unless its lead is known to carry less. */
-export function renewMainFuse(f: Findings): RepairAction {
-  const ratedA = tooLargeFor(f);
-  return { do: 'renew-fuse', fuse: 'main', ...(ratedA !== undefined && { ratedA }) };
+/** The rating that was there, and no more than its lead carries. */
+function fuseOnLead(f: Findings): Pick<MainFuse, 'fuseA' | 'atMostA'> {
+  const { mainFuseA, plusLeadM2 } = ampOf(f);
+  const mostA = plusLeadM2 === undefined ? undefined : carriesA(plusLeadM2);
+  if (mainFuseA !== undefined) return { fuseA: Math.min(mainFuseA, mostA ?? mainFuseA) };
+  return mostA === undefined ? {} : { atMostA: mostA };
 }
 
-/** The fuse for a new holder on the old lead: the one that was in it; where nobody knows it, one for the thinnest usual lead. */
-export function fuseOnOldLeadA(f: Findings): number {
-  const amp = ampOf(f);
-  const mostA = carriesA(ampEstimate(amp, 'plusLeadM2').low);
-  if (amp.mainFuseA === undefined) return Math.min(fuseNeededA({ currentA: fullBassA(f) }), mostA);
-  return tooLargeFor(f) ?? amp.mainFuseA;
-}
+const newLead = (f: Findings): RepairAction => ({ do: 'renew-lead', lead: 'plus', ...newPlusLead(f) });
+
+/** A fuse for the lead that is there. On one that no fuse protects there is none: it gets a new lead with its own. */
+export const renewMainFuse = (f: Findings): RepairAction =>
+  wantsNewLead(f) ? newLead(f) : { do: 'renew-fuse', fuse: 'main', ...fuseOnLead(f), onceLampIsDark: true };
+
+/** The same with a new holder for it. */
+export const renewHolder = (f: Findings): readonly RepairAction[] =>
+  wantsNewLead(f)
+    ? [{ do: 'renew-holder', fuseA: newPlusLead(f).fuseA }, newLead(f)]
+    : [{ do: 'renew-holder', ...fuseOnLead(f), onceLampIsDark: true }];

@@ -3,8 +3,9 @@ import { formatQuantity } from '../compute/quantity.ts';
 import { ampEstimate } from '../rig/rig.ts';
 import type { Findings } from '../steps/outcome.ts';
 import { ampLoad, channelsInWords, fullBassA } from './amp-load.ts';
+import { carriesA, copper } from './copper.ts';
 import type { Figure } from './figure.ts';
-import { carriesA, copper } from './main-fuse.ts';
+import { readsForLead } from './read-first.ts';
 import { ampOf } from './the-amp.ts';
 
 /** New power leads for the amplifier of a case. */
@@ -57,19 +58,18 @@ export const groundLeadParts = (f: Findings): readonly string[] => [
 ];
 
 /** Said first where the lead that is there, or the watts of the amplifier, are only assumed. */
-export const beforeTheLead = (f: Findings): readonly string[] => [
-  ...(ampOf(f).plusLeadM2 === undefined
-    ? ['Read the section off the jacket of the old lead: the new one is never thinner, whatever stands here.']
-    : []),
-  ...(ampOf(f).powerW === undefined ? [strongestInWords(f)] : []),
-];
+export const beforeTheLead = (f: Findings): readonly string[] =>
+  readsForLead(f).map((read) => (read === 'rating' ? strongestInWords(f) : OLD_LEAD));
+
+const OLD_LEAD =
+  'Read the section off the jacket of the old lead, and measure its length: the new one is never thinner, whatever stands here.';
 
 /** The lead of the strongest amplifier that is usual. */
 function strongestInWords(f: Findings): string {
   const { channels, powerW } = ampLoad(f);
   const mostW = Math.max(powerW, ampEstimate(ampOf(f), 'powerW').high);
   const lead = leadAtFullBass(f, (fullBassA(f) * mostW * 4) / (powerW * channels));
-  return `Look at its watts: this counts with ${channelsInWords(f)}. Four of ${formatQuantity(mostW, 'W')} want ${inWords(lead)}.`;
+  return `Look at its watts and its channels: this counts with ${channelsInWords(f)}. Four of ${formatQuantity(mostW, 'W')} want ${inWords(lead)}.`;
 }
 
 /** A lead whose largest fuse full bass may open: said where a fuse alone is renewed. */

@@ -6,6 +6,14 @@ export type Where = 'front' | 'rear' | 'all' | Corner;
 /** Plugs of the sound system that a hand can seat, clean or renew. */
 export type PlugName = 'unit' | 'amp-input' | 'amp-power' | 'rear-dock' | 'second';
 
+/** The rating that was there before, unless a number is given, and never more than the most. */
+export interface MainFuse {
+  readonly fuseA?: number;
+  readonly atMostA?: number;
+  /** First a lamp in its place: while that stays lit, no fuse goes in. */
+  readonly onceLampIsDark?: true;
+}
+
 /**
  * What a fix does to the bike, as data: the model of the bike can do it, harm is judged on the result, and what has to be
  * asked again follows from it. Amperes, volts, ohms and square metres in their names.
@@ -44,9 +52,10 @@ export type RepairAction =
   // Power.
   | { readonly do: 'renew-lead'; readonly lead: 'plus'; readonly sectionM2: number; readonly fuseA: number }
   | { readonly do: 'renew-lead'; readonly lead: 'ground'; readonly sectionM2: number }
-  | { readonly do: 'renew-holder'; readonly fuseA: number }
-  /** The rating that was there before, unless a number is given. */
-  | { readonly do: 'renew-fuse'; readonly fuse: 'main' | 'amp-body' | 'unit'; readonly ratedA?: number }
+  | ({ readonly do: 'renew-holder' } & MainFuse)
+  | ({ readonly do: 'renew-fuse'; readonly fuse: 'main' } & MainFuse)
+  /** Of the number that is printed beside it. */
+  | { readonly do: 'renew-fuse'; readonly fuse: 'amp-body' | 'unit' }
   | {
       readonly do: 'tighten-joint';
       readonly at: 'battery-plus' | 'battery-minus' | 'bike-ring' | 'amp-ground' | 'amp-terminal';
@@ -60,7 +69,8 @@ export type RepairAction =
   | { readonly do: 'repair-charging' }
   | { readonly do: 'take-off-load' }
   // Parts.
-  | { readonly do: 'replace-speaker'; readonly where: Where; readonly ratedOhm: number }
+  /** The ohms of the old one, unless a number is given. */
+  | { readonly do: 'replace-speaker'; readonly where: Where; readonly ratedOhm?: number }
   | { readonly do: 'rewire-speakers'; readonly where: Where; readonly togetherOhm: number }
   | { readonly do: 'replace-converter' }
   | { readonly do: 'cool-amp' }

@@ -16,6 +16,7 @@ import { withRepairs } from '../world/repair.ts';
 import { type Ridden, ridden } from '../world/symptoms/index.ts';
 import { type Lead, leadOf } from './calibration.ts';
 import type { Observe } from './observe.ts';
+import { withRead } from './read-off.ts';
 
 /** A flow with what its page fetches late. */
 export interface Stage {
@@ -112,9 +113,9 @@ interface Done {
   readonly harms: readonly string[];
 }
 
-/** What the fix of a cause does to a bike. */
+/** What the fix of a cause does to a bike, done by somebody who first reads off it what the fix asks him to read. */
 function done({ complains }: Ride, bike: Ridden, cause: Cause, { findings }: Standing): Done {
-  const { repair } = cause.remedy(findings);
+  const { repair } = cause.remedy(withRead(findings, bike.world, cause.remedy(findings).readFirst));
   const world = withRepairs(bike.world, repair);
   const after = world === bike.world ? bike : ridden(world);
   return {

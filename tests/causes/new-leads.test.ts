@@ -34,8 +34,8 @@ describe('a new plus lead', () => {
   it('is typical where nothing is known, and says what to read first', () => {
     expect(plusLeadInWords(found(UNKNOWN))).toBe('8.37 mm² of copper with a 40 A fuse');
     expect(beforeTheLead(found(UNKNOWN))).toEqual([
-      'Read the section off the jacket of the old lead: the new one is never thinner, whatever stands here.',
-      'Look at its watts: this counts with 4 channels of 90 W (assumed). Four of 150 W want 13.3 mm² of copper with a 60 A fuse.',
+      'Read the section off the jacket of the old lead, and measure its length: the new one is never thinner, whatever stands here.',
+      'Look at its watts and its channels: this counts with 4 channels of 90 W (assumed). Four of 150 W want 13.3 mm² of copper with a 60 A fuse.',
     ]);
     expect(beforeTheLead(found(KNOWN))).toEqual([]);
   });

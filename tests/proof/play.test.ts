@@ -117,7 +117,7 @@ describe('a rider', () => {
   });
   it('is told of harm by what the repair did to the bike', () => {
     // 100 A is more than any lead of the table of fuses carries.
-    const stages = mendedBy('jammed', { do: 'renew-fuse', fuse: 'main', ratedA: 100 });
+    const stages = mendedBy('jammed', { do: 'renew-fuse', fuse: 'main', fuseA: 100 });
     expect(play(rideOn({ stages, observe: saying(JAM) })).rounds[0]?.harms).toEqual(['jammed: fuse-above-lead']);
   });
   it('mends one after the other where two are wrong', () => {

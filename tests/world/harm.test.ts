@@ -22,9 +22,9 @@ const bike = healthyWorld(ON_AMP);
 describe('a repair does harm', () => {
   it('with a fuse of 60 A on an 8 gauge lead, which carries 40 A, and not with one of 40 A', () => {
     const blown = withAmp(bike, { fuseOpen: true });
-    expect(harmsDoing(blown, { do: 'renew-fuse', fuse: 'main', ratedA: 60 })).toEqual(['fuse-above-lead']);
+    expect(harmsDoing(blown, { do: 'renew-fuse', fuse: 'main', fuseA: 60 })).toEqual(['fuse-above-lead']);
     expect(harmsDoing(blown, { do: 'renew-holder', fuseA: 60 })).toEqual(['fuse-above-lead']);
-    expect(harmsDoing(blown, { do: 'renew-fuse', fuse: 'main', ratedA: 40 })).toEqual([]);
+    expect(harmsDoing(blown, { do: 'renew-fuse', fuse: 'main', fuseA: 40 })).toEqual([]);
   });
   it('with the fuse that was there, on a lead that never carried it', () => {
     const thin = withAmp(bike, ({ plusLead }) => ({ fuseOpen: true, plusLead: { ...plusLead, sectionM2: 2.08e-6 } }));
@@ -35,16 +35,57 @@ describe('a repair does harm', () => {
   it('with a lead thinner than its fuse asks for: 40 A want 8 gauge, 30 A do with 10', () => {
     const lead = (sectionM2: number, fuseA: number) =>
       harmsDoing(bike, { do: 'renew-lead', lead: 'plus', sectionM2, fuseA });
-    expect(lead(5.26e-6, 40)).toEqual(['lead-below-fuse']);
-    expect(lead(5.26e-6, 30)).toEqual([]);
-    expect(lead(0.5e-6, 5)).toEqual(['fuse-above-lead', 'lead-below-fuse']);
+    expect(lead(5.26e-6, 40)).toContain('lead-below-fuse');
+    expect(lead(5.26e-6, 30)).not.toContain('lead-below-fuse');
+    expect(lead(0.5e-6, 5)).toEqual(expect.arrayContaining(['fuse-above-lead', 'lead-below-fuse']));
     expect(lead(8.37e-6, 40)).toEqual([]);
     expect(lead(13.3e-6, 60)).toEqual([]);
   });
   it('with 8 gauge of copper-clad aluminium under a fuse of 40 A', () => {
     const clad = withAmp(bike, ({ plusLead }) => ({ fuseOpen: true, plusLead: { ...plusLead, metal: 'clad' } }));
     expect(harmsDoing(clad, { do: 'renew-fuse', fuse: 'main' })).toEqual(['fuse-above-lead']);
-    expect(harmsDoing(clad, { do: 'renew-fuse', fuse: 'main', ratedA: 20 })).toEqual([]);
+    expect(harmsDoing(clad, { do: 'renew-fuse', fuse: 'main', fuseA: 20 })).toEqual([]);
+  });
+  it('with a lead that has less copper than the old one, and a ground thinner than its plus', () => {
+    const thick = withAmp(bike, ({ plusLead }) => ({ plusLead: { ...plusLead, sectionM2: 13.3e-6 } }));
+    const lead = (sectionM2: number) => harmsDoing(thick, { do: 'renew-lead', lead: 'plus', sectionM2, fuseA: 40 });
+    expect(lead(8.37e-6)).toEqual(['lead-thinner']);
+    expect(lead(13.3e-6)).toEqual([]);
+    // 13.3 mm² of copper-clad aluminium are worth 8.3 mm² of copper.
+    const clad = withAmp(thick, ({ plusLead }) => ({ plusLead: { ...plusLead, metal: 'clad' } }));
+    const copper: RepairAction = { do: 'renew-lead', lead: 'plus', sectionM2: 8.37e-6, fuseA: 40 };
+    expect(harmsDoing(clad, copper)).toEqual([]);
+    const ground = (sectionM2: number) => harmsDoing(bike, { do: 'renew-lead', lead: 'ground', sectionM2 });
+    expect(ground(5.26e-6)).toEqual(['ground-below-plus']);
+    expect(ground(8.37e-6)).toEqual([]);
+  });
+  it('with a new lead whose fuse full bass opens: 35 A on 4 × 90 W, against 1.35 times 20 A (ISO 8820-3)', () => {
+    // 4 × 90 W / (0.72 × 14.4 V) = 34.7 A. A lead of this bike that was thin before is not made thinner.
+    const thin = withAmp(bike, ({ plusLead }) => ({ plusLead: { ...plusLead, sectionM2: 3.31e-6 }, fuseRatedA: 20 }));
+    const lead = (sectionM2: number, fuseA: number) =>
+      harmsDoing(thin, { do: 'renew-lead', lead: 'plus', sectionM2, fuseA });
+    expect(lead(3.31e-6, 20)).toEqual(['lead-below-bass']);
+    expect(lead(8.37e-6, 20)).toEqual(['lead-below-bass']);
+    expect(lead(5.26e-6, 30)).toEqual([]);
+  });
+  it('with a gain turned up to more than a speaker takes', () => {
+    const weak = withAmp(withSpeakers(bike, ['rear-left', 'rear-right'], { ratedW: 30 }), {
+      gainRatio: { front: 1, rear: 0.1 },
+    });
+    // 17.3 V on 3.3 Ω are 90 W.
+    expect(harmsDoing(weak, { do: 'set-gain', axle: 'rear', outputV: 17.3 })).toEqual(['too-much-for-speaker']);
+    // 9 V are 25 W.
+    expect(harmsDoing(weak, { do: 'set-gain', axle: 'rear', outputV: 9 })).toEqual([]);
+  });
+  it('when rear channels that were on are off, and when a selector waits for a wire that is not fitted', () => {
+    const off = withUnit(bike, { rearOn: false });
+    expect(ids(withUnit(bike, { rearOn: true }), off)).toEqual(['rear-switched-off']);
+    expect(ids(off, bike)).not.toContain('rear-switched-off');
+    const listens = healthyWorld(FOR_UNALTERED);
+    const wire: RepairAction = { do: 'set-selector', selector: 'turn-on', to: 'wire' };
+    expect(harmsDoing(listens, wire)).toEqual(['never-wakes']);
+    expect(harmsDoing(bike, wire)).toEqual([]);
+    expect(harmsDoing(listens, { do: 'wake-by-wire' })).toEqual([]);
   });
   it('with 2 Ω on an amplifier that is rated into 4 Ω, and on a head unit', () => {
     const two: RepairAction = { do: 'replace-speaker', where: 'rear', ratedOhm: 2 };
@@ -121,7 +162,7 @@ describe('a repair does harm', () => {
   });
   it('when a fuse that is too large holds on a lead that lies on the frame', () => {
     const chafed = withAmp(bike, { fuseOpen: true, leadToFrame: { ohm: 0.05 } });
-    expect(harmsDoing(chafed, { do: 'renew-fuse', fuse: 'main', ratedA: 300 })).toEqual([
+    expect(harmsDoing(chafed, { do: 'renew-fuse', fuse: 'main', fuseA: 300 })).toEqual([
       'fuse-above-lead',
       'lead-live-on-frame',
     ]);

@@ -1,4 +1,5 @@
 import type { Cause } from '../cause.ts';
+import { readsForGain } from '../read-first.ts';
 import { ampChannels } from '../where.ts';
 import { YOURSELF_OR_FITTER } from '../who.ts';
 import { CHANNELS_ALIKE, GAIN_TOOLS, gainSteps, setGain, settingFigures } from './gain.ts';
@@ -20,6 +21,7 @@ export const ampInputTooLow: Cause = {
     background:
       'Gain matches what comes in to what should go out. It is no volume control, and “all the way down” is not the safe place.',
     numbers: settingFigures(f),
+    readFirst: readsForGain(f),
     repair: [{ do: 'set-selector', selector: 'range', to: 'as-fed' }, setGain(f, ampChannels(f))],
     fix: gainSteps(f),
     tools: GAIN_TOOLS,

@@ -1,5 +1,6 @@
 import { unloadedFullV } from '../../rig/levels.ts';
 import type { Cause } from '../cause.ts';
+import { readsForGain } from '../read-first.ts';
 import { ampChannels } from '../where.ts';
 import { FITTER } from '../who.ts';
 import { arrives, arrivesFigures } from './arrives.ts';
@@ -25,6 +26,7 @@ export const converterDead: Cause = {
       ...arrivesFigures(f, 'line'),
       ...settingFigures(f, 'line'),
     ],
+    readFirst: readsForGain(f),
     repair: [{ do: 'replace-converter' }, setGain(f, ampChannels(f))],
     fix: [
       'Key off. Its plugs home, and a fuse and feed if it has any: battery volts there with the key on?',

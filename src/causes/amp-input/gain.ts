@@ -7,6 +7,7 @@ import type { Findings } from '../../steps/outcome.ts';
 import { gainFigures, gainTargets } from '../amp-load.ts';
 import type { ProofOfCure } from '../cause.ts';
 import type { Figure } from '../figure.ts';
+import { ratingAssumed } from '../read-first.ts';
 import type { RepairAction } from '../repair-action.ts';
 import { ampOf } from '../the-amp.ts';
 
@@ -50,11 +51,6 @@ export const setGain = (f: Findings, axle: Axle | 'both'): RepairAction => ({
   axle,
   outputV: gainTargets(f).outputV,
 });
-
-const ratingAssumed = (f: Findings): boolean => {
-  const { powerW, ratedOhm } = ampOf(f);
-  return powerW === undefined || ratedOhm === undefined;
-};
 
 /** The way to the right gain, in order. */
 export const gainSteps = (f: Findings, input = inputOf(f)): readonly string[] => [

@@ -1,49 +1,90 @@
-import type { Cause } from '../cause.ts';
-import { ampChannels } from '../where.ts';
-import { DEALER_OR_SPECIALIST } from '../who.ts';
+import type { Findings } from '../../steps/outcome.ts';
+import type { Cause, Remedy, Split } from '../cause.ts';
+import { readsForGain } from '../read-first.ts';
+import { ampOf } from '../the-amp.ts';
+import { DEALER_OR_SPECIALIST, FITTER } from '../who.ts';
 import { WAKES_AT_USUAL_VOLUME } from './arrives.ts';
 import { AFTER_THE_VISIT, gainSteps, setGain, settingFigures } from './gain.ts';
 import { hearsFigures } from './hears.ts';
+import { STARTS_WITH_KEY, WAKE_BY_WIRE_PARTS, WAKE_BY_WIRE_STEPS } from './wake-by-wire.ts';
+
+const SPLIT: Split = {
+  byMeter: '400 Hz tone at your usual volume, across its inputs: less than its papers say that it wakes at?',
+  needs: ['tone-400'],
+  touches: ['amp-in-plus'],
+  without: 'Gain down, steady music, one step at a time well above your usual volume: does it wake then?',
+};
+
+const PHONE_FIRST =
+  'Phone at full media volume, its equaliser off. Does it wake at your usual step on the bike? Then leave the rest.';
+const NOT_BUY = [
+  'A new amplifier: this one works.',
+  'Another profile for amplifiers: each of them lowers the level, none raises it.',
+];
+
+/** One that was made for any source is at home on the lowered level: nothing is sent into it that its gain was not set for. */
+const byWire = (f: Findings): Remedy => ({
+  what: 'This amplifier wakes by the sound on its inputs, and at your volume too little reaches it.',
+  background: 'It was made for any source, so its level may stay as it is. A wire wakes it whatever it hears.',
+  numbers: hearsFigures(f),
+  repair: [{ do: 'wake-by-wire' }],
+  fix: [
+    PHONE_FIRST,
+    'A thin wire sits in its remote terminal? Then only its turn-on selector stands wrong: key off, set it to wire, and try it.',
+    ...WAKE_BY_WIRE_STEPS,
+  ],
+  tools: 'Crimp tool, spanner for the battery',
+  minutes: 45,
+  who: FITTER,
+  parts: WAKE_BY_WIRE_PARTS,
+  notBuy: [...NOT_BUY, 'A reflash to the full level: its gain is set for the lowered one, and it would clip.'],
+  cautions: ['bridge', 'loud-tone'],
+  proofOfCure: { byEar: STARTS_WITH_KEY },
+});
+
+/** Somebody who did not look yet what it was made for. */
+const papersFirst = (f: Findings): readonly string[] =>
+  ampOf(f).needs === undefined
+    ? [
+        'Read in its papers whether it was made for the unaltered output. Any source: no visit. It gets a thin wire on a feed that is live with the ignition only, 1 A fuse at its start, and its turn-on selector on wire.',
+      ]
+    : [];
+
+const byLevel = (f: Findings): Remedy => ({
+  what: 'This amplifier wakes by the sound on its inputs, and at your volume too little reaches it.',
+  background:
+    'It was made for the unaltered output. A profile for amplifiers lowers the output and takes the bass boost out. A remote wire would wake it, and not bring the level and the bass back.',
+  numbers: [...hearsFigures(f), ...settingFigures(f)],
+  readFirst: [...(ampOf(f).needs === undefined ? (['made-for'] as const) : []), ...readsForGain(f)],
+  repair: [{ do: 'select-profile', level: 'full', boost: 'as-delivered' }, setGain(f, 'both')],
+  fix: [
+    PHONE_FIRST,
+    ...papersFirst(f),
+    'Before the visit: every amplifier’s gain to minimum, speaker-level range, high-pass on at 80 to 100 Hz.',
+    'Ask for full level and the bass boost as delivered. Rear channels stay as they are: say so, plain unaltered can switch them off.',
+    AFTER_THE_VISIT,
+    ...gainSteps(f),
+  ],
+  tools: 'A dealer’s or a specialist’s tool. Afterwards a meter and a small screwdriver',
+  minutes: 60,
+  who: DEALER_OR_SPECIALIST,
+  parts: [],
+  notBuy: NOT_BUY,
+  cautions: ['wakes-loud'],
+  proofOfCure: {
+    byEar: WAKES_AT_USUAL_VOLUME,
+    byMeter: '400 Hz tone at your usual volume, across its inputs: above the volts that wake it.',
+    needs: ['tone-400'],
+    touches: ['amp-in-plus'],
+  },
+});
 
 export const senseStarved: Cause = {
   id: 'sense-starved',
   title: 'Listening amplifier that hears too little',
   faults: ['sense-starved-by-profile'],
-  split: {
-    byMeter: '400 Hz tone at your usual volume, across its inputs: less than its papers say that it wakes at?',
-    needs: ['tone-400'],
-    touches: ['amp-in-plus'],
-    without: 'Gain down, steady music, one step at a time well above your usual volume: does it wake then?',
-  },
+  split: SPLIT,
   mends: ['profile', 'amp'],
   article: 'amplifiers-that-listen',
-  remedy: (f) => ({
-    what: 'This amplifier wakes by the sound on its inputs, and at your volume too little reaches it.',
-    background:
-      'It was made for the unaltered output. A profile for amplifiers lowers the output and takes the bass boost out. A remote wire would wake it, and not bring the level and the bass back.',
-    numbers: [...hearsFigures(f), ...settingFigures(f)],
-    repair: [{ do: 'select-profile', level: 'full', boost: 'as-delivered' }, setGain(f, ampChannels(f))],
-    fix: [
-      'Phone at full media volume, its equaliser off. Does it wake at your usual step on the bike? Then leave the rest.',
-      'Before the visit: every amplifier’s gain to minimum, speaker-level range, high-pass on at 80 to 100 Hz.',
-      'Ask for full level and the bass boost as delivered. Rear channels stay as they are: say so, plain unaltered can switch them off.',
-      AFTER_THE_VISIT,
-      ...gainSteps(f),
-    ],
-    tools: 'A dealer’s or a specialist’s tool. Afterwards a meter and a small screwdriver',
-    minutes: 60,
-    who: DEALER_OR_SPECIALIST,
-    parts: [],
-    notBuy: [
-      'A new amplifier: this one works.',
-      'Another profile for amplifiers: each of them lowers the level, none raises it.',
-    ],
-    cautions: ['wakes-loud'],
-    proofOfCure: {
-      byEar: WAKES_AT_USUAL_VOLUME,
-      byMeter: '400 Hz tone at your usual volume, across its inputs: above the volts that wake it.',
-      needs: ['tone-400'],
-      touches: ['amp-in-plus'],
-    },
-  }),
+  remedy: (f) => (ampOf(f).needs === 'any' ? byWire(f) : byLevel(f)),
 };

@@ -1,6 +1,5 @@
 import type { Cause } from '../cause.ts';
-import { fuseFigures, fuseInWords, fusePart, renewMainFuse } from '../main-fuse.ts';
-import { MINUS_BACK } from '../supply-ways.ts';
+import { FUSE_READS, fuseFigures, fuseLast, fuseParts, renewMainFuse } from '../main-fuse.ts';
 import { AmpName } from '../the-amp.ts';
 import { AMP_REPAIRER } from '../who.ts';
 
@@ -21,18 +20,18 @@ export const ampShortedInside: Cause = {
     background:
       'A battery the wrong way round does this, and so can a shorted speaker run that was tried again and again.',
     numbers: fuseFigures(f),
+    readFirst: FUSE_READS,
     repair: [{ do: 'repair-amp' }, renewMainFuse(f)],
     fix: [
       'Fuse out, and it stays out. Battery minus off, plus lead off the amplifier, its end taped.',
       'Ask a workshop what a repair costs. Say: supply input shorted, main fuse opens with remote wire and speakers off.',
       'Before the amplifier goes back in: each speaker run in ohms and to the frame. A short there may have done it.',
-      `Then the new fuse: ${fuseInWords(f)}.`,
-      MINUS_BACK,
+      ...fuseLast(f),
     ],
-    tools: 'Meter, spanners',
+    tools: 'Meter, spanners, a 21 to 55 W lamp on two leads',
     minutes: 60,
     who: AMP_REPAIRER,
-    parts: [fusePart(f)],
+    parts: fuseParts(f),
     notBuy: [
       'A bigger fuse.',
       'Another amplifier, before a workshop said what the repair costs and the speaker runs were measured.',

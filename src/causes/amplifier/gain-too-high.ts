@@ -2,6 +2,7 @@ import { formatQuantity } from '../../compute/quantity.ts';
 import type { Findings } from '../../steps/outcome.ts';
 import { gainFigures, gainTargets, outputInWords } from '../amp-load.ts';
 import type { Cause } from '../cause.ts';
+import { readsForGain } from '../read-first.ts';
 import type { RepairAction } from '../repair-action.ts';
 import { AmpName, ampName, ampOf, pairOf } from '../the-amp.ts';
 import { YOURSELF_OR_FITTER } from '../who.ts';
@@ -28,6 +29,7 @@ export const gainTooHigh: Cause = {
     what: `The gain of ${ampName(f)} is set for less signal than it gets: its output clips before the volume is up, and its noise comes up with it.`,
     background: 'Gain is not volume. Full gain makes no more power, only the same power earlier, and hiss.',
     numbers: gainFigures(f),
+    readFirst: readsForGain(f),
     repair: [setGain(f)],
     fix: [
       'Read the watts and ohms of a channel off its case or its papers.',

@@ -1,6 +1,6 @@
 import { OUTPUT_DC_HEALTHY_V } from '../../compute/amp-supply.ts';
 import { formatQuantity } from '../../compute/quantity.ts';
-import { ampDriving, estimate, type Rig } from '../../rig/rig.ts';
+import { ampDriving, type Rig } from '../../rig/rig.ts';
 import type { CautionId } from '../../steps/cautions.ts';
 import { is } from '../../steps/outcome.ts';
 import type { Cause } from '../cause.ts';
@@ -46,7 +46,13 @@ export const coilOpen: Cause = {
     what: `${onePlaced(rearRunThatIsOpen(f), 'speaker')} is dead: its voice coil is open.`,
     background: 'Two coils rarely die at once by age. Too much power or a clipped signal burns them.',
     numbers: rearRunFigures(f),
-    repair: [{ do: 'replace-speaker', where: rearRunThatIsOpen(f), ratedOhm: estimate(f.rig, 'rearRatedOhm').value }],
+    repair: [
+      {
+        do: 'replace-speaker',
+        where: rearRunThatIsOpen(f),
+        ...(f.rig.rearRatedOhm !== undefined && { ratedOhm: f.rig.rearRatedOhm }),
+      },
+    ],
     fix: [
       'Key off, grille off, one wire off: both rear coils in ohms at their own tabs. A coil in the band above is sound, and then it is the lead to it.',
       ...findWhatBurntIt(f.rig),

@@ -1,8 +1,9 @@
 import type { Findings } from '../../steps/outcome.ts';
 import type { Cause } from '../cause.ts';
+import { copper } from '../copper.ts';
 import type { Figure } from '../figure.ts';
-import { copper } from '../main-fuse.ts';
 import { groundLeadM2, groundLeadParts } from '../new-leads.ts';
+import { readsForLead } from '../read-first.ts';
 import { healthyFigure, healthyInWords, LAMP_NEEDS, LAMP_ON, TEN_STARTS } from '../supply-ways.ts';
 import { AmpName, ampName } from '../the-amp.ts';
 import { FITTER } from '../who.ts';
@@ -30,11 +31,12 @@ export const ampGroundOpen: Cause = {
     background:
       'Read against its own ground a good plus and a good remote wire look dead. A line-level lead can carry the current in its shield, and burn.',
     numbers: [...readGround(f), healthyFigure(f, 'ground')],
+    readFirst: readsForLead(f).filter((read) => read === 'plus-lead'),
     repair: [{ do: 'renew-lead', lead: 'ground', sectionM2: groundLeadM2(f) }],
     fix: [
       'Key off, main fuse out, battery minus off. Line-level plugs out of the amplifier.',
       'Follow the old ground: the ring fell off, the crimp pulled out, or it sits on paint or on a rubber-mounted part.',
-      `Take the ground to the battery minus post: ${copper(groundLeadM2(f))}, as thick as the plus lead, rings crimped and sealed. No fuse in it.`,
+      `Take the ground to the battery minus post: ${copper(groundLeadM2(f))}, and no thinner than the section on the jacket of the plus lead. Rings crimped and sealed, no fuse in it.`,
       'Look at the shields and plugs of line-level leads before they go back: they may be burnt.',
       'Battery minus on, main fuse last.',
     ],

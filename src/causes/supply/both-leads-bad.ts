@@ -1,6 +1,6 @@
 import { drawFigures } from '../amp-load.ts';
 import type { Cause } from '../cause.ts';
-import { copper } from '../main-fuse.ts';
+import { copper } from '../copper.ts';
 import {
   beforeTheLead,
   groundLeadM2,
@@ -11,6 +11,7 @@ import {
   plusLeadParts,
   SEALED_HOLDER,
 } from '../new-leads.ts';
+import { readsForLead } from '../read-first.ts';
 import { CUT_OUT, healthyInWords, LAMP_NEEDS, LAMP_ON, MINUS_BACK, readFigures, TEN_LOUD } from '../supply-ways.ts';
 import { AmpName, ampName } from '../the-amp.ts';
 import { FITTER } from '../who.ts';
@@ -37,6 +38,7 @@ export const bothLeadsBad: Cause = {
       ...drawFigures(f),
       CUT_OUT,
     ],
+    readFirst: readsForLead(f),
     repair: [
       { do: 'renew-lead', lead: 'plus', ...newPlusLead(f) },
       { do: 'renew-lead', lead: 'ground', sectionM2: groundLeadM2(f) },

@@ -1,8 +1,8 @@
 import type { Findings } from '../../steps/outcome.ts';
 import type { Cause } from '../cause.ts';
 import type { Figure } from '../figure.ts';
-import { fuseFigures, fuseInWords, fuseOnOldLeadA } from '../main-fuse.ts';
-import { CUT_OUT, LAMP_NEEDS, LAMP_ON, MINUS_BACK, readFigures } from '../supply-ways.ts';
+import { FUSE_READS, fuseFigures, fuseLast, renewHolder } from '../main-fuse.ts';
+import { CUT_OUT, LAMP_NEEDS, LAMP_ON, readFigures } from '../supply-ways.ts';
 import { AmpName, ampName } from '../the-amp.ts';
 import { FITTER } from '../who.ts';
 
@@ -45,15 +45,15 @@ export const fuseHolderBad: Cause = {
     background:
       'Such a holder shows the full battery on a meter until current flows. A whole fuse in it proves nothing.',
     numbers: [...holderFigures(f), ...readFigures(f, 'plus'), CUT_OUT, ...fuseFigures(f)],
-    repair: [{ do: 'renew-holder', fuseA: fuseOnOldLeadA(f) }],
+    readFirst: FUSE_READS,
+    repair: renewHolder(f),
     fix: [
       'Key off, fuse out, meter on ohms across the fuse: next to nothing? If not, the fuse is open as well.',
       'Battery minus off. Cut the old holder out, back to bright copper.',
       'Fit a sealed holder with crimped lugs, out of the spray, within a hand’s width of the battery.',
-      `The fuse: ${fuseInWords(f)}.`,
-      MINUS_BACK,
+      ...fuseLast(f),
     ],
-    tools: 'Crimp tool, spanner',
+    tools: 'Crimp tool, spanner, a 21 to 55 W lamp on two leads',
     minutes: 40,
     who: FITTER,
     parts: ['Sealed fuse holder for the section of the lead, two crimp lugs'],

@@ -2,7 +2,7 @@ import { type Findings, is } from '../../steps/outcome.ts';
 import { fuseIsOpen, fuseStaysOut } from '../../steps/supply/may-fail.ts';
 import { drawFigures } from '../amp-load.ts';
 import type { Cause, Remedy, Split } from '../cause.ts';
-import { fuseFigures, fuseInWords, fusePart, renewMainFuse } from '../main-fuse.ts';
+import { FUSE_READS, fuseFigures, fuseInWords, fuseParts, READ_THE_LEAD, renewMainFuse } from '../main-fuse.ts';
 import { tooThinForFullBass } from '../new-leads.ts';
 import { AmpName, ampName } from '../the-amp.ts';
 import { YOURSELF } from '../who.ts';
@@ -43,6 +43,8 @@ const stayingOut = (f: Findings): Work => ({
     'Still bright: the lead touches metal. Battery minus off, and follow it: seat, frame edges, steering, under the tank.',
     'Dark now: the amplifier, or what is plugged into it. Each speaker wire in ohms to the frame, above 100 kΩ, tells which.',
     'Mend what you found. No fuse before that lamp goes dark with everything back on.',
+    READ_THE_LEAD,
+    `Then the fuse: ${fuseInWords(f)}.`,
   ],
   tools: 'A 21 to 55 W lamp on two leads',
   minutes: 30,
@@ -55,6 +57,7 @@ const alreadyIn = (f: Findings): Work => ({
     ? `The main fuse of ${ampName(f)} was open. The new one holds, and ${ampName(f)} comes on.`
     : `The main fuse of ${ampName(f)} was open. The new one holds.`,
   fix: [
+    READ_THE_LEAD,
     `The new fuse stays in, if this is its rating: ${fuseInWords(f)}.`,
     `Now look why the old one opened. Key off. ${LOOK_ALONG}`,
     'Ten loud minutes. Key off: is the strip still whole, the holder only hand-warm?',
@@ -71,13 +74,14 @@ const toDo = (f: Findings): Work => ({
   fix: [
     `Key off, fuse out. ${LOOK_ALONG}`,
     `${LAMP} Bright: stop, something is shorted.`,
+    READ_THE_LEAD,
     `Lamp out. One new fuse: ${fuseInWords(f)}.`,
     'Remote wire and speakers back, key off for each. Key on at low volume, then ten loud minutes.',
     'It opens again: stop. A second one tells you nothing new.',
   ],
   tools: 'A 21 to 55 W lamp on two leads',
   minutes: 15,
-  parts: [fusePart(f)],
+  parts: fuseParts(f),
 });
 
 export const mainFuseOpen: Cause = {
@@ -93,6 +97,7 @@ export const mainFuseOpen: Cause = {
       ...work,
       background: [REASONS, ...(tooThin === undefined ? [] : [tooThin])].join(' '),
       numbers: [...fuseFigures(f), ...drawFigures(f)],
+      readFirst: FUSE_READS,
       repair: [renewMainFuse(f)],
       who: YOURSELF,
       notBuy: [

@@ -1,5 +1,6 @@
 import type { Cause } from '../cause.ts';
 import { beforeTheLead, newPlusLead, plusLeadFigures, plusLeadInWords, plusLeadParts } from '../new-leads.ts';
+import { readsForLead } from '../read-first.ts';
 import { healthyFigure, healthyInWords, LAMP_NEEDS, LAMP_ON, MINUS_BACK, readFigures } from '../supply-ways.ts';
 import { AmpName, ampName } from '../the-amp.ts';
 import { FITTER } from '../who.ts';
@@ -20,6 +21,7 @@ export const plusLeadBroken: Cause = {
     what: `The plus lead of ${ampName(f)} is broken behind its fuse: in a crimp, in a splice, or inside its jacket.`,
     background: `${AmpName(f)} then has a whole fuse and no plus. One strand left still shows the full battery on a meter.`,
     numbers: [...plusLeadFigures(f), ...readFigures(f, 'plus'), healthyFigure(f, 'plus')],
+    readFirst: readsForLead(f),
     repair: [{ do: 'renew-lead', lead: 'plus', ...newPlusLead(f) }],
     fix: [
       ...beforeTheLead(f),

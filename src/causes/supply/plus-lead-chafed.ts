@@ -1,7 +1,6 @@
 import { is } from '../../steps/outcome.ts';
 import type { Cause } from '../cause.ts';
-import { fuseFigures, fuseInWords, fusePart, renewMainFuse } from '../main-fuse.ts';
-import { MINUS_BACK } from '../supply-ways.ts';
+import { FUSE_READS, fuseFigures, fuseLast, fuseParts, renewMainFuse } from '../main-fuse.ts';
 import { AmpName, ampName } from '../the-amp.ts';
 import { FITTER } from '../who.ts';
 
@@ -24,19 +23,19 @@ export const plusLeadChafed: Cause = {
       ? `${AmpName(f)} is not what opens the fuse: the lead shorts before it.`
       : `Then the lead shorts before the amplifier. A lamp in the fuse’s place, with the lead off ${ampName(f)}, tells one from the other.`,
     numbers: fuseFigures(f),
+    readFirst: FUSE_READS,
     repair: [{ do: 'free-wire', wire: 'plus-lead' }, renewMainFuse(f)],
     fix: [
       'Key off, fuse out, battery minus off.',
       'Follow the lead: seat pan, frame edges, steering, under the tank. The worn place is where metal is near.',
       'A few strands hurt: cut them out and join copper to copper with a sealed crimp. Insulation only: sleeve it.',
-      'Route it with slack at the steering and a grommet at each edge. The stretch before the fuse has no protection: look there first.',
-      `New fuse: ${fuseInWords(f)}. It sits within a hand’s width of the battery.`,
-      MINUS_BACK,
+      'Route it with slack at the steering and a grommet at each edge. The stretch before the fuse has no protection: look there first, and keep the fuse within a hand’s width of the battery.',
+      ...fuseLast(f),
     ],
     tools: 'Crimp tool, a 21 to 55 W lamp or a meter',
     minutes: 45,
     who: FITTER,
-    parts: ['Sealed crimp, sleeve, grommets, cable ties', fusePart(f)],
+    parts: ['Sealed crimp, sleeve, grommets, cable ties', ...fuseParts(f)],
     notBuy: [
       'A bigger fuse: the lead would burn in its place.',
       'An amplifier, before the lead was mended and it was tried.',

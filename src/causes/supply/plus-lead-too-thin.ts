@@ -8,6 +8,7 @@ import {
   plusLeadParts,
   SEALED_HOLDER,
 } from '../new-leads.ts';
+import { readsForLead } from '../read-first.ts';
 import { CUT_OUT, healthyInWords, LAMP_NEEDS, LAMP_ON, MINUS_BACK, readFigures, TEN_LOUD } from '../supply-ways.ts';
 import { AmpName, ampName } from '../the-amp.ts';
 import { FITTER } from '../who.ts';
@@ -29,6 +30,7 @@ export const plusLeadTooThin: Cause = {
     background:
       'Copper-clad aluminium has about 1.6 times the resistance of copper and carries a third less. Outside both look alike.',
     numbers: [...plusLeadFigures(f), ...readFigures(f, 'plus'), ...drawFigures(f), CUT_OUT],
+    readFirst: readsForLead(f),
     repair: [{ do: 'renew-lead', lead: 'plus', ...newPlusLead(f) }],
     fix: [
       ...beforeTheLead(f),

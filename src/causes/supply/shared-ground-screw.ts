@@ -1,5 +1,5 @@
 import type { Cause } from '../cause.ts';
-import { copper } from '../main-fuse.ts';
+import { copper } from '../copper.ts';
 import { groundLeadM2, groundLeadParts } from '../new-leads.ts';
 import { healthyFigure, healthyInWords, LAMP_NEEDS, LAMP_ON, readFigures, TEN_LOUD } from '../supply-ways.ts';
 import { AmpName, ampName } from '../the-amp.ts';

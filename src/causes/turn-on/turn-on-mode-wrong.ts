@@ -59,6 +59,7 @@ export const turnOnModeWrong: Cause = {
   remedy: (f) => ({
     what: `${AmpName(f)} waits for a turn-on of a kind that is not wired to it.`,
     numbers: figures(f),
+    ...(ampOf(f).turnOn === undefined && { readFirst: ['turn-on'] as const }),
     repair: [{ do: 'set-selector', selector: 'turn-on', to: wired(f) }],
     fix: [
       'Key off. The selector may hide under a cover or behind a rubber plug.',

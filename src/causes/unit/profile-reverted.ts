@@ -1,5 +1,6 @@
-import type { Rig } from '../../rig/rig.ts';
+import type { Findings } from '../../steps/outcome.ts';
 import type { Cause } from '../cause.ts';
+import { readsForLevel } from '../read-first.ts';
 import type { RepairAction } from '../repair-action.ts';
 import { type Asked, allOnAmp, rearSwitchedOn } from './rear-switched-on.ts';
 
@@ -20,9 +21,19 @@ const ALL_ON_AMP: Asked = {
     'Ask for what was stored before. No work order to say? Then, in words: rear on, level lowered for amplifiers, no bass boost, and an EQ that stays the same when the engine starts.',
 };
 
-const wantsFullOutput = ({ amps = [] }: Rig): boolean => amps.some(({ needs }) => needs === 'unaltered');
+/** Until its papers were read no level is lowered. */
+const NOT_READ: Asked = {
+  selection: REAR_ON,
+  reads: ['made-for'],
+  inWords:
+    'Ask for what was stored before. No work order to say? Read in the papers of each amplifier whether it was made for the unaltered output. One was: rear on, and nothing else changed. None was: rear on, level lowered for amplifiers, no bass boost, and an EQ that stays the same when the engine starts.',
+};
+
 /** A lowered level suits a bike whose every speaker hangs on an amplifier, and none that was made for the full one. */
-const askedOnAmp = (rig: Rig): Asked => (allOnAmp(rig) && !wantsFullOutput(rig) ? ALL_ON_AMP : REAR_ONLY_ON_AMP);
+function askedOnAmp(f: Findings): Asked {
+  if (!allOnAmp(f.rig) || f.rig.amps?.some(({ needs }) => needs === 'unaltered')) return REAR_ONLY_ON_AMP;
+  return readsForLevel(f).length > 0 ? NOT_READ : ALL_ON_AMP;
+}
 
 export const profileReverted: Cause = {
   id: 'profile-reverted',
@@ -38,7 +49,7 @@ export const profileReverted: Cause = {
   mends: ['profile'],
   article: 'what-a-reflash-is',
   remedy: (f) => {
-    const visit = rearSwitchedOn(f, { amp: askedOnAmp(f.rig), unit: ON_UNIT });
+    const visit = rearSwitchedOn(f, { amp: askedOnAmp(f), unit: ON_UNIT });
     return {
       ...visit,
       what: 'The head unit is back on a stored profile without rear channels.',

@@ -8,6 +8,7 @@ import { type Findings, is } from '../../steps/outcome.ts';
 import { AFTER_THE_VISIT, gainSteps, setGain, settingFigures } from '../amp-input/gain.ts';
 import type { Remedy } from '../cause.ts';
 import type { Figure } from '../figure.ts';
+import { type ReadFirst, readsForGain } from '../read-first.ts';
 import type { RepairAction } from '../repair-action.ts';
 import { DEALER_OR_SPECIALIST } from '../who.ts';
 import { REAR_AS_LOUD_AS_FRONT, REAR_OVER_FRONT_HEALTHY } from './rear-over-front.ts';
@@ -70,6 +71,8 @@ const loadWarning = (rig: Rig): readonly string[] =>
 /** What to ask for, on an amplifier and without one. */
 export interface Asked {
   readonly selection: RepairAction;
+  /** What the selection hangs on. */
+  readonly reads?: readonly ReadFirst[];
   readonly inWords: string;
 }
 
@@ -90,6 +93,7 @@ const ON_UNIT_CAUTIONS: readonly CautionId[] = ['key-off', 'bridge', 'ohms-dead'
 const intoAmp = (f: Findings, asked: Asked): RearSwitchedOn => ({
   ...VISIT,
   numbers: [...frontFigures(f.rig), ...settingFigures(f), REAR_OVER_FRONT_HEALTHY],
+  readFirst: [...(asked.reads ?? []), ...readsForGain(f)],
   repair: [asked.selection, setGain(f, 'rear')],
   fix: [
     beforeTheVisit(f.rig),

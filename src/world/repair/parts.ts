@@ -24,8 +24,14 @@ export const PARTS: Repairs<
       const { count, wiring, bareTweeter } = world.speakers[corner];
       return withSpeakers(so, [corner], { ...healthySpeaker(world.rig, corner, ratedOhm), count, wiring, bareTweeter });
     }, world),
-  'rewire-speakers': (world, { where, togetherOhm: wantedOhm }) =>
-    withSpeakers(world, cornersAt(where), (speaker) => ({ wiring: joinedAs(speaker, wantedOhm) })),
+  // Speakers that are joined so already are left alone.
+  'rewire-speakers': (world, { where, togetherOhm: wantedOhm }) => {
+    const wrong = cornersAt(where).filter((corner) => {
+      const speaker = world.speakers[corner];
+      return joinedAs(speaker, wantedOhm) !== speaker.wiring;
+    });
+    return withSpeakers(world, wrong, (speaker) => ({ wiring: joinedAs(speaker, wantedOhm) }));
+  },
   'replace-converter': (world) =>
     withAmp(world, ({ converter }) => ({ converter: converter === 'dead' ? 'works' : converter })),
   'cool-amp': (world) => withAmp(world, { coolsBadly: false }),

@@ -1,7 +1,9 @@
+import type { MainFuse } from '../../causes/repair-action.ts';
 import { operate } from '../bike/operate.ts';
 import { withAmp, withSupply, withUnit } from '../change.ts';
 import { FUSE_CARRIES_RATIO } from '../elements/fuse.ts';
 import { CLAMP, LUG, OPEN, SOUND, WHOLE } from '../healthy.ts';
+import { LAMP_FOR_FUSE, lampForFuse } from '../lamp-for-fuse.ts';
 import { ORDINARY } from '../moment.ts';
 import type { Amp, World } from '../state.ts';
 import type { Repairs } from './repairs.ts';
@@ -17,14 +19,30 @@ function holds(world: World): boolean {
   return now.ok && now.power.currentA(`fuse ${world.about}`).re <= FUSE_CARRIES_RATIO * ratedA;
 }
 
+/** Whether a lamp in the place of the fuse goes on shining. */
+function lampStaysLit(world: World, i: number): boolean {
+  const now = operate(withAmp(world, LAMP_FOR_FUSE), AT_REST);
+  return !now.ok || lampForFuse(now, i) !== 'dark';
+}
+
 /** Less than this inside an amplifier opens its own fuse. */
 const SHORTED_OHM = 0.3;
 
 /** A main fuse is fitted; it stays whole if nothing behind it is shorted. */
-function withFuse(world: World, ratedA: number | undefined, part: Partial<Amp> = {}): World {
+function withFuse(
+  world: World,
+  { fuseA, atMostA = Infinity, onceLampIsDark }: Partial<MainFuse>,
+  part: Partial<Amp> = {},
+): World {
   if (world.about === null) return world;
-  const fitted = withAmp(world, ({ fuseRatedA }) => ({ ...part, fuseRatedA: ratedA ?? fuseRatedA, fuseOpen: false }));
-  return holds(fitted) ? fitted : withAmp(fitted, { fuseOpen: true });
+  const fitted = withAmp(world, ({ fuseRatedA }) => ({
+    ...part,
+    fuseRatedA: Math.min(fuseA ?? fuseRatedA, atMostA),
+    fuseOpen: false,
+  }));
+  return (onceLampIsDark && lampStaysLit(fitted, world.about)) || !holds(fitted)
+    ? withAmp(fitted, { fuseOpen: true })
+    : fitted;
 }
 
 /** Every ring on a post of the battery: they share a screw. */
@@ -54,7 +72,7 @@ export const POWER: Repairs<
     if (!amp) return world;
     const { sectionM2 } = action;
     return action.lead === 'plus'
-      ? withFuse(world, action.fuseA, {
+      ? withFuse(world, action, {
           plusLead: { ...amp.plusLead, sectionM2 },
           plusCopper: WHOLE,
           ring: SOUND,
@@ -63,11 +81,11 @@ export const POWER: Repairs<
         })
       : withAmp(world, { groundLead: { ...amp.groundLead, sectionM2 }, groundRing: LUG, minusRing: LUG });
   },
-  'renew-holder': (world, { fuseA }) => withFuse(world, fuseA, { holder: SOUND }),
-  'renew-fuse': (world, { fuse, ratedA }) => {
-    switch (fuse) {
+  'renew-holder': (world, fuse) => withFuse(world, fuse, { holder: SOUND }),
+  'renew-fuse': (world, action) => {
+    switch (action.fuse) {
       case 'main':
-        return withFuse(world, ratedA);
+        return withFuse(world, action);
       case 'amp-body':
         return withAmp(world, ({ shortInside }) => ({ bodyFuseOpen: shortInside.ohm < SHORTED_OHM }));
       case 'unit':

@@ -18,11 +18,19 @@ const MM2 = 1e-6;
 const CUT_OUT = { 'cut-out': '9.0 to 10.5 V' };
 const doneTo = (cause: typeof mainFuseOpen, rig: Rig) => cause.remedy(found(rig)).repair;
 
+/** What leads carry: of 10 to 14 gauge common practice, no published source, all below 33 CFR 183.425, table 5. */
+const FUSE_TABLE = {
+  'main-fuse-on-3.31': 'at most 20 A',
+  'main-fuse-on-5.26': 'at most 30 A',
+  'main-fuse-on-8.37': 'at most 40 A',
+  'main-fuse-on-13.3': 'at most 70 A',
+};
+
 describe('an open main fuse', () => {
   // 40 A on 8 gauge: common practice; 360 W / (0.72 × 14.2 V) = 35 A, a third of it 12 A.
   it('shows what its lead carries and what the amplifier draws', () => {
     expect(figuresFor(mainFuseOpen, KNOWN)).toEqual({
-      'main-fuse-on-8.37': 'at most 40 A',
+      ...FUSE_TABLE,
       'dense-music-current': '12 A',
       'full-bass-current': '35 A',
     });
@@ -30,10 +38,11 @@ describe('an open main fuse', () => {
     expect(figuresFor(mainFuseOpen, TWO_AMPS)).toMatchObject({ 'main-fuse-on-13.3': 'at most 70 A' });
   });
   it('gets the old rating, unless its lead is known to carry less', () => {
-    expect(doneTo(mainFuseOpen, KNOWN)).toEqual([{ do: 'renew-fuse', fuse: 'main' }]);
-    expect(doneTo(mainFuseOpen, UNKNOWN)).toEqual([{ do: 'renew-fuse', fuse: 'main' }]);
+    const fuse = { do: 'renew-fuse', fuse: 'main', onceLampIsDark: true } as const;
+    expect(doneTo(mainFuseOpen, KNOWN)).toEqual([{ ...fuse, fuseA: 40 }]);
+    expect(doneTo(mainFuseOpen, UNKNOWN)).toEqual([fuse]);
     const overFused: Rig = { ...KNOWN, amps: [{ ...KNOWN.amps?.[0], mainFuseA: 60 }] };
-    expect(doneTo(mainFuseOpen, overFused)).toEqual([{ do: 'renew-fuse', fuse: 'main', ratedA: 40 }]);
+    expect(doneTo(mainFuseOpen, overFused)).toEqual([{ ...fuse, fuseA: 40 }]);
   });
   it('opens again on a lead that full bass is too much for, and says with which lead it would not', () => {
     const thin: Rig = { ...KNOWN, amps: [{ ...KNOWN.amps?.[0], plusLeadM2: 3.31 * MM2, mainFuseA: 20 }] };
@@ -53,7 +62,8 @@ describe('an open main fuse', () => {
     const { what, fix, parts, alreadyDone } = mainFuseOpen.remedy(answered({ 'spare-fuse': 'wakes' }));
     expect([alreadyDone, parts]).toEqual([true, []]);
     expect(what).toMatch(/new one holds.*comes on/);
-    expect(fix[0]).toMatch(/40 A, as before/);
+    expect(fix[0]).toMatch(/^Read the section off the jacket/);
+    expect(fix[1]).toMatch(/40 A, as before/);
     expect(fix.join(' ')).toMatch(/why the old one opened/);
     expect(fix.join(' ')).not.toMatch(/One new fuse/);
   });
@@ -85,15 +95,19 @@ describe('a bad fuse holder', () => {
       'holder-drop-healthy': 'below 0.025 V',
       'holder-drop-bad': 'above 0.075 V',
       ...CUT_OUT,
-      'main-fuse-on-8.37': 'at most 40 A',
+      ...FUSE_TABLE,
     });
     const read = { 'plus-path': { ringV: 0.01, holderV: 0.412 } };
     expect(figuresFor(fuseHolderBad, KNOWN, read)).toMatchObject({ 'holder-drop-read': '0.412 V' });
   });
-  it('is renewed with the fuse that was in it, or one for the thinnest usual lead', () => {
-    expect(doneTo(fuseHolderBad, KNOWN)).toEqual([{ do: 'renew-holder', fuseA: 40 }]);
-    expect(doneTo(fuseHolderBad, TWO_AMPS)).toEqual([{ do: 'renew-holder', fuseA: 60 }]);
-    expect(doneTo(fuseHolderBad, UNKNOWN)).toEqual([{ do: 'renew-holder', fuseA: 30 }]);
+  it('is renewed with the fuse that was in it, once a lamp in its place is dark and the lead was read', () => {
+    const holder = { do: 'renew-holder', onceLampIsDark: true } as const;
+    expect(doneTo(fuseHolderBad, KNOWN)).toEqual([{ ...holder, fuseA: 40 }]);
+    expect(doneTo(fuseHolderBad, TWO_AMPS)).toEqual([{ ...holder, fuseA: 60 }]);
+    expect(doneTo(fuseHolderBad, UNKNOWN)).toEqual([holder]);
+    const { readFirst, fix } = fuseHolderBad.remedy(found(KNOWN));
+    expect(readFirst).toEqual(['plus-lead']);
+    expect(fix.join(' ')).toMatch(/section off the jacket.*lamp in the fuse’s place.*the fuse in: 40 A/);
   });
 });
 
@@ -147,12 +161,12 @@ describe('a plus lead that is renewed', () => {
 describe('a chafed plus lead', () => {
   it('is freed before the fuse goes in', () => {
     for (const rig of [KNOWN, UNKNOWN]) {
-      expect(doneTo(plusLeadChafed, rig)).toEqual([
+      expect(doneTo(plusLeadChafed, rig)).toMatchObject([
         { do: 'free-wire', wire: 'plus-lead' },
-        { do: 'renew-fuse', fuse: 'main' },
+        { do: 'renew-fuse', fuse: 'main', onceLampIsDark: true },
       ]);
     }
-    expect(figuresFor(plusLeadChafed, KNOWN)).toEqual({ 'main-fuse-on-8.37': 'at most 40 A' });
+    expect(figuresFor(plusLeadChafed, KNOWN)).toEqual(FUSE_TABLE);
     expect(figuresFor(plusLeadChafed, UNKNOWN)).toMatchObject({ 'main-fuse-on-13.3': 'at most 70 A' });
   });
 });

@@ -418,6 +418,6 @@ describe('a main fuse that is renewed', () => {
   });
   it('is of the rating that was there, unless a number is given', () => {
     expect(repaired(blown({}), fuse).amps[0]?.fuseRatedA).toBe(40);
-    expect(repaired(blown({}), { ...fuse, ratedA: 30 }).amps[0]?.fuseRatedA).toBe(30);
+    expect(repaired(blown({}), { ...fuse, fuseA: 30 }).amps[0]?.fuseRatedA).toBe(30);
   });
 });

@@ -1,0 +1,38 @@
+import { ampEstimate } from '../rig/rig.ts';
+import type { Findings } from '../steps/outcome.ts';
+import { ampOf } from './the-amp.ts';
+
+/**
+ * What is read off the bike before a fix is done: its numbers hang on it, and what somebody said, or what is usual, may
+ * not be so. The fix says it in words, and whoever does the fix does it with what he read.
+ */
+export type ReadFirst =
+  /** Section and metal of the plus lead that is there, and its length. */
+  | 'plus-lead'
+  /** Watts, ohms and channels of the amplifier. */
+  | 'rating'
+  /** Whether amplifiers were made for the unaltered output. */
+  | 'made-for'
+  /** Whether a wire is fitted that switches the amplifier, or what it listens for instead. */
+  | 'turn-on';
+
+type AmpNumber = Parameters<typeof ampEstimate>[1];
+const isAssumed = (f: Findings, ...fields: readonly AmpNumber[]): boolean =>
+  fields.some((field) => ampEstimate(ampOf(f), field).assumed);
+
+/** Whether nobody said what the amplifier of a case is rated for. */
+export const ratingAssumed = (f: Findings): boolean => isAssumed(f, 'powerW', 'ratedOhm');
+
+const channelsUnknown = (f: Findings): boolean => ampOf(f).drives !== 'both' && isAssumed(f, 'channels');
+
+/** What of a new lead is only assumed. */
+export const readsForLead = (f: Findings): readonly ReadFirst[] => [
+  ...(isAssumed(f, 'plusLeadM2', 'plusLeadM') ? (['plus-lead'] as const) : []),
+  ...(isAssumed(f, 'powerW') || channelsUnknown(f) ? (['rating'] as const) : []),
+];
+/** What of a gain is only assumed. */
+export const readsForGain = (f: Findings): readonly ReadFirst[] => (ratingAssumed(f) ? ['rating'] : []);
+
+/** Amplifiers of which nobody said what they were made for. */
+export const readsForLevel = ({ rig: { amps = [] } }: Findings): readonly ReadFirst[] =>
+  amps.some(({ needs }) => needs === undefined) ? ['made-for'] : [];

@@ -1,0 +1,37 @@
+import { CORNERS, type Corner } from '../../rig/corner.ts';
+import { COIL_RATIO } from '../healthy.ts';
+import { togetherOhm } from '../hear.ts';
+import { sound } from '../repair/sound.ts';
+import type { World } from '../state.ts';
+import { driverOf, isFitted } from '../valued-rig.ts';
+import type { Harm } from './harm.ts';
+
+/** What a channel of a head unit is made for. Common practice, no published source. */
+const UNIT_RATED_OHM = 4;
+/** Coils of one rating differ by so much, and are none too few for it. */
+const TOO_FEW_RATIO = 0.85;
+
+/** Rated ohms together of the speakers that hang on a channel. */
+const ratedOhm = ({ speakers }: World, corner: Corner): number => togetherOhm(speakers[corner]) / COIL_RATIO;
+/** The least that its channel is rated for. A build that hung less on its head unit from the start is taken as it is. */
+function leastOhm(world: World, corner: Corner): number {
+  const driver = driverOf(world.rig, corner);
+  return driver === 'unit'
+    ? Math.min(UNIT_RATED_OHM, ratedOhm(sound(world), corner))
+    : (world.rig.amps[driver]?.ratedOhm ?? 0);
+}
+
+/** Speakers and what drives them. */
+export const LOAD_HARMS: readonly Harm[] = [
+  {
+    id: 'load-below-rating',
+    says: 'A channel has less ohms on it than it is rated for.',
+    does: (before, after) =>
+      CORNERS.some(
+        (corner) =>
+          isFitted(after.rig, corner) &&
+          before.speakers[corner] !== after.speakers[corner] &&
+          ratedOhm(after, corner) < TOO_FEW_RATIO * leastOhm(after, corner),
+      ),
+  },
+];
