@@ -3,7 +3,7 @@ import { cautionsOfCondition, cautionsOfProbes } from '../steps/cautions-of.ts';
 import { onThisBike } from '../steps/concerns.ts';
 import { type Findings, is } from '../steps/outcome.ts';
 import { type Cause, type CheckNeeds, type Remedy, splitOf } from './cause.ts';
-import type { RepairAction } from './repair-action.ts';
+import type { MainFuse, RepairAction } from './repair-action.ts';
 
 type Cautions = readonly CautionId[];
 
@@ -37,9 +37,11 @@ const OF_ACTIONS: {
   'join-looms': () => [...ON_A_SPEAKER_WIRE, 'data'],
   'uncross-pairs': () => ON_A_SPEAKER_WIRE,
   'renew-lead': ({ lead }) => (lead === 'plus' ? ON_THE_PLUS_LEAD : ON_THE_GROUND),
-  'renew-holder': () => [...ON_THE_PLUS_LEAD, 'hot'],
-  'renew-fuse': ({ fuse }) =>
-    fuse === 'main' ? ['key-off', 'fuse', 'capacitors', 'hot'] : ['key-off', 'fuse', fuse === 'unit' ? 'data' : 'hot'],
+  'renew-holder': (action) => [...ON_THE_PLUS_LEAD, 'hot', ...withLamp(action)],
+  'renew-fuse': (action) =>
+    action.fuse === 'main'
+      ? ['key-off', 'fuse', 'capacitors', 'hot', ...withLamp(action)]
+      : ['key-off', 'fuse', action.fuse === 'unit' ? 'data' : 'hot'],
   'tighten-joint': ({ at }) => {
     if (at === 'amp-ground') return ON_THE_GROUND;
     return at === 'amp-terminal' ? [...AT_THE_BATTERY, 'capacitors', 'hot'] : AT_THE_BATTERY;
@@ -60,6 +62,11 @@ const OF_ACTIONS: {
   'repair-amp': () => [...AT_THE_BATTERY, 'capacitors', 'warranty'],
   'repair-unit': () => ['key-off', 'data', 'warranty'],
 };
+
+/** A lamp shows first that nothing behind the fuse is shorted. */
+function withLamp({ onceLampIsDark }: MainFuse): Cautions {
+  return onceLampIsDark ? ['lamp-hot'] : [];
+}
 
 /** A plug of power is live with the key off; one of the head unit has other wires in it. */
 function onThePlug(plug: Extract<RepairAction, { readonly do: 'seat-plug' }>['plug']): Cautions {

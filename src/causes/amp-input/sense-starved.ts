@@ -70,7 +70,7 @@ const byLevel = (f: Findings): Remedy => ({
   who: DEALER_OR_SPECIALIST,
   parts: [],
   notBuy: NOT_BUY,
-  cautions: ['wakes-loud'],
+  cautions: ['wakes-loud', ...(ampOf(f).needs === undefined ? (['fuse', 'data'] as const) : [])],
   proofOfCure: {
     byEar: WAKES_AT_USUAL_VOLUME,
     byMeter: '400 Hz tone at your usual volume, across its inputs: above the volts that wake it.',

@@ -37,7 +37,7 @@ export const ampShortedInside: Cause = {
       'Another amplifier, before a workshop said what the repair costs and the speaker runs were measured.',
     ],
     ifDoneAnyway: 'A bigger fuse feeds the short: the lead burns, or the amplifier does.',
-    cautions: ['lamp-hot', 'ohms-dead'],
+    cautions: ['ohms-dead'],
     proofOfCure: {
       byEar:
         'A 21 to 55 W lamp in the fuse’s place glows briefly and goes dark. With the fuse in, it comes on, and the fuse is whole after ten loud minutes.',

@@ -107,7 +107,7 @@ export const mainFuseOpen: Cause = {
           : ['An amplifier or a reflash: neither was without power by itself.']),
       ],
       ifDoneAnyway: 'With a bigger fuse the lead itself becomes the fuse, beside a fuel tank.',
-      cautions: ['lamp-hot', 'minus-first'],
+      cautions: ['minus-first'],
       proofOfCure: {
         byEar:
           'The amplifier comes on, and the same fuse is still whole after ten minutes of loud music, its holder only hand-warm.',

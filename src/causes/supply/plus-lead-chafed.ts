@@ -41,7 +41,6 @@ export const plusLeadChafed: Cause = {
       'An amplifier, before the lead was mended and it was tried.',
     ],
     ifDoneAnyway: 'With a bigger fuse the lead itself becomes the fuse, beside a fuel tank.',
-    cautions: ['lamp-hot'],
     proofOfCure: {
       byEar:
         'The amplifier comes on. Steering from lock to lock and the seat loaded: no flicker, and the same fuse is whole after ten loud minutes.',
