@@ -12,7 +12,7 @@ import { healthyWorld } from '../../src/world/healthy.ts';
 import { repaired } from '../../src/world/repair.ts';
 import type { World } from '../../src/world/state.ts';
 import { TWENTY_RIGS } from '../observe/rigs.ts';
-import { LITHIUM_RIGS } from '../world/bikes.ts';
+import { CONVERTER_RIGS, LITHIUM_RIGS } from '../world/bikes.ts';
 import { ON_UNIT, onBike } from './on-bike.ts';
 
 /*
@@ -29,8 +29,9 @@ const RIGS: readonly Rig[] = [
   ...Object.values(EXAMPLE_RIGS),
   LINE,
   NO_AMP,
-  ...Object.values(TWENTY_RIGS),
-  ...Object.values(LITHIUM_RIGS),
+  ...Object.values(TWENTY_RIGS).filter((_, i) => i % 4 === 2),
+  ...Object.values(CONVERTER_RIGS).slice(0, 1),
+  ...Object.values(LITHIUM_RIGS).slice(0, 1),
 ];
 
 const METER = { 'tools-at-hand': 'meter' };

@@ -1,0 +1,133 @@
+import { type ChildProcess, execFileSync, fork } from 'node:child_process';
+import { cpSync, mkdirSync, mkdtempSync, readFileSync, rmSync, symlinkSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { dirname, join, resolve } from 'node:path';
+import { parseArgs } from 'node:util';
+import { drawFrom } from '../observe/draw.ts';
+import { CAUTIONS } from '../steps/cautions.ts';
+import { CONDITIONS } from '../steps/conditions.ts';
+import { TEST_POINTS } from '../steps/test-points.ts';
+import { KINDS, type Kind, type Mutant, mayMutate, mutantsOf } from './mutate/mutants.ts';
+import type { Asked } from './mutate/worker.ts';
+
+/*
+ * npm run mutate [-- --json] [--seed 1] [--sample 240] [--kind caution] [--file src/causes]
+ *
+ * Changes cautions, certainties, probes and repair actions, one at a time, and runs the tests that hold rules about them.
+ * What lives was noticed by none. No test among them is a copy of the data that is changed.
+ */
+
+const { values } = parseArgs({
+  options: {
+    json: { type: 'boolean', default: false },
+    seed: { type: 'string', default: '1' },
+    sample: { type: 'string', default: '240' },
+    kind: { type: 'string' },
+    file: { type: 'string', default: '' },
+  },
+});
+
+/** The tests that have rules about each kind, the likeliest to notice first. */
+const TESTS: Readonly<Record<Kind, readonly string[]>> = {
+  caution: [
+    'tests/steps/cautions.test.ts',
+    'tests/causes/cautions.test.ts',
+    'tests/components/caution/signal-words.test.tsx',
+  ],
+  certainty: ['tests/inference/certainty.test.ts', 'tests/components/fault/cause-view.test.tsx'],
+  probe: ['tests/steps/probes.test.ts'],
+  repair: ['tests/causes/cures.test.ts', 'tests/causes/cautions.test.ts'],
+};
+const WORKERS = 2;
+
+const root = resolve(import.meta.dirname, '../..');
+const files = execFileSync('git', ['ls-files', '-co', '--exclude-standard'], { cwd: root, encoding: 'utf8' })
+  .split('\n')
+  .filter((file) => /^(src|tests|machines|content)\/|^[^/]+\.(json|ts|mjs)$/.test(file));
+
+/** A copy of the project to change, with the packages of this one. */
+function copyOf(folder: string): string {
+  for (const file of files) {
+    mkdirSync(dirname(join(folder, file)), { recursive: true });
+    cpSync(join(root, file), join(folder, file));
+  }
+  symlinkSync(join(root, 'node_modules'), join(folder, 'node_modules'));
+  return folder;
+}
+
+/** So many of a list, as a seed chooses them. */
+function sampleOf<T>(all: readonly T[], count: number, seed: number): readonly T[] {
+  const draw = drawFrom('mutate', seed);
+  return all
+    .map((one) => ({ one, at: draw() }))
+    .toSorted((a, b) => a.at - b.at)
+    .slice(0, count)
+    .map(({ one }) => one);
+}
+
+const inWords = ({ file, line, kind, how, was, text }: Mutant): string =>
+  `${file}:${line} ${kind} ${how}: ${was}${text === '' ? '' : ` → ${text.slice(0, 40)}`}`;
+
+interface Reply {
+  readonly test?: string | null;
+  readonly error?: string;
+}
+const ask = (worker: ChildProcess, asked: Asked): Promise<Reply> =>
+  new Promise((done) => {
+    worker.once('message', (reply) => done(reply as Reply));
+    worker.send(asked);
+  });
+
+async function started(folder: string): Promise<ChildProcess> {
+  const worker = fork(join(import.meta.dirname, 'mutate/worker.ts'), [copyOf(folder)], {
+    stdio: ['ignore', 'ignore', 'inherit', 'ipc'],
+  });
+  await new Promise((ready) => worker.once('message', ready));
+  return worker;
+}
+
+const names = {
+  cautions: Object.keys(CAUTIONS),
+  points: Object.keys(TEST_POINTS),
+  conditions: Object.keys(CONDITIONS),
+};
+const all = files
+  .filter((file) => mayMutate(file) && file.startsWith(values.file))
+  .flatMap((file) => mutantsOf(file, readFileSync(join(root, file), 'utf8'), names))
+  .filter(({ kind }) => values.kind === undefined || kind === values.kind);
+const kinds = KINDS.filter((kind) => all.some((mutant) => mutant.kind === kind));
+const chosen = sampleOf(all, Number(values.sample), Number(values.seed));
+console.log(
+  `${chosen.length} of ${all.length} changes: ${kinds.map((kind) => `${all.filter((one) => one.kind === kind).length} ${kind}`).join(', ')}`,
+);
+
+const folder = mkdtempSync(join(tmpdir(), 'mutate-'));
+const lived: Mutant[] = [];
+let noticed = 0;
+try {
+  const workers = await Promise.all(Array.from({ length: WORKERS }, (_, i) => started(join(folder, `${i}`))));
+  const red = await ask(workers[0] as ChildProcess, {
+    mutant: null,
+    tests: [...new Set(kinds.flatMap((kind) => TESTS[kind]))],
+  });
+  if (red.error !== undefined || red.test)
+    throw new Error(`The tests must be green to begin with: ${red.error ?? red.test}`);
+  const queue = [...chosen];
+  const work = async (worker: ChildProcess) => {
+    for (let mutant = queue.shift(); mutant; mutant = queue.shift()) {
+      const { test, error } = await ask(worker, { mutant, tests: TESTS[mutant.kind] });
+      if (error !== undefined) throw new Error(error);
+      if (test) noticed++;
+      else {
+        lived.push(mutant);
+        console.log(`lived: ${inWords(mutant)}`);
+      }
+    }
+    worker.send('end');
+  };
+  await Promise.all(workers.map(work));
+} finally {
+  rmSync(folder, { recursive: true, force: true });
+}
+console.log(`${noticed} of ${chosen.length} noticed`);
+if (values.json) console.log(JSON.stringify({ total: chosen.length, noticed, lived: lived.map(inWords) }));

@@ -1,0 +1,85 @@
+import { describe, expect, it } from 'vitest';
+import { FAULT_FLOWS } from '../../src/case/flows.ts';
+import { CAUSES } from '../../src/causes/all.ts';
+import type { Cause } from '../../src/causes/cause.ts';
+import { EFFORT, type RepairAction } from '../../src/causes/repair-action.ts';
+import type { Rig } from '../../src/rig/rig.ts';
+import { FAULTS, type Fault, severityAt } from '../../src/world/faults/index.ts';
+import { harmsOf } from '../../src/world/harm.ts';
+import { healthyWorld } from '../../src/world/healthy.ts';
+import { withRepairs } from '../../src/world/repair.ts';
+import type { World } from '../../src/world/state.ts';
+import { COMPLAINTS, type ComplaintId, ridden } from '../../src/world/symptoms/index.ts';
+import { TWENTY_RIGS } from '../observe/rigs.ts';
+import { CONVERTER_RIGS, LITHIUM_RIGS } from '../world/bikes.ts';
+import { onBike } from './on-bike.ts';
+
+/* The fix of every cause, done to bikes of the model that have what it stands for. Nothing is looked up by its name. */
+
+const RIGS: readonly Rig[] = [
+  ...Object.values(TWENTY_RIGS).filter((_, i) => i % 2 === 0 || i === 1),
+  ...Object.values(CONVERTER_RIGS).slice(0, 1),
+  ...Object.values(LITHIUM_RIGS).slice(0, 1),
+];
+/** What has a flow: the complaints that a fix is asked for. */
+const ASKED = new Set(FAULT_FLOWS.flatMap(([, { complaints }]) => Object.keys(complaints)));
+const complains = (flow: ComplaintId, world: World): boolean => COMPLAINTS[flow](ridden(world)) === 'yes';
+
+interface Bad {
+  readonly rig: Rig;
+  readonly world: World;
+  readonly complaints: readonly ComplaintId[];
+}
+/** Bikes on which a fault shows. Two builds tell as much as twenty. */
+function badBikes(fault: Fault, most: number): readonly Bad[] {
+  const bad: Bad[] = [];
+  for (const [i, rig] of RIGS.entries()) {
+    const healthy = healthyWorld(rig);
+    if (bad.length === most || !fault.fits(healthy)) continue;
+    const world = fault.apply(healthy, severityAt(fault, [0.5, 0.9][i % 2] ?? 0.5));
+    const complaints = (Object.keys(fault.weights) as ComplaintId[]).filter(
+      (flow) => ASKED.has(flow) && complains(flow, world) && !complains(flow, healthy),
+    );
+    if (complaints.length > 0) bad.push({ rig, world, complaints });
+  }
+  return bad;
+}
+const faultsOf = ({ faults }: Cause) =>
+  FAULTS.filter(({ id, variant = '' }) => faults.includes(id) || faults.includes(`${id}@${variant}`));
+
+/** The parts of a bike that differ, by their paths. */
+function changes(before: unknown, after: unknown, path = ''): readonly string[] {
+  if (Object.is(before, after)) return [];
+  if (typeof before !== 'object' || typeof after !== 'object' || before === null || after === null) return [path];
+  return [...new Set([...Object.keys(before), ...Object.keys(after)])].flatMap((key) =>
+    changes((before as Record<string, unknown>)[key], (after as Record<string, unknown>)[key], `${path}/${key}`),
+  );
+}
+
+describe.each(CAUSES.map((cause) => [cause.id, cause] as const))('the fix of %s', (_, cause) => {
+  it('takes away what it stands for, and harms nothing', () => {
+    for (const fault of faultsOf(cause))
+      for (const { rig, world, complaints } of badBikes(fault, 2)) {
+        const after = withRepairs(world, cause.remedy(onBike(rig)).repair);
+        const left = complaints.filter((flow) => complains(flow, after));
+        const harms = harmsOf(world, after).map(({ id }) => id);
+        expect({ fault: fault.id, left, harms }, rig.name).toEqual({ fault: fault.id, left: [], harms: [] });
+      }
+  });
+  it('buys and books nothing for nothing: what costs more than hands changes a bike that has one of its faults', () => {
+    const bikes = faultsOf(cause).flatMap((fault) => badBikes(fault, 3));
+    if (bikes.length === 0) return;
+    const idle = new Map<RepairAction['do'], boolean>();
+    for (const { rig, world } of bikes) {
+      let now = world;
+      for (const action of cause.remedy(onBike(rig)).repair) {
+        const next = withRepairs(now, [action]);
+        // A fuse on a short opens again: it was fitted.
+        const acts = changes(now, next).length > 0 || action.do === 'renew-fuse';
+        if (EFFORT[action.do] !== 'hands') idle.set(action.do, (idle.get(action.do) ?? true) && !acts);
+        now = next;
+      }
+    }
+    expect([...idle].filter(([, is]) => is).map(([name]) => name)).toEqual([]);
+  });
+});
