@@ -3,6 +3,7 @@ import { satteri } from '@astrojs/markdown-satteri';
 import mdx from '@astrojs/mdx';
 import preact from '@astrojs/preact';
 import { defineConfig } from 'astro/config';
+import { KEEP_FIRST_TAP } from './src/browser/first-tap.ts';
 import { SEAT_BEFORE_PAINT } from './src/browser/seat.ts';
 import { alignClass, articleLinks, cautions, wideTables } from './src/tools/articles.ts';
 import { sharedFiles } from './src/tools/chunks.ts';
@@ -24,7 +25,7 @@ export default defineConfig({
   trailingSlash: 'always',
   // The other way of compressing drops the space between a word and a link on the next line.
   compressHTML: true,
-  build: { inlineStylesheets: 'never' },
+  build: { inlineStylesheets: 'always' },
   devToolbar: { enabled: false },
   vite: {
     plugins: [moduleFiles()],
@@ -61,7 +62,7 @@ export default defineConfig({
         "object-src 'none'",
         "worker-src 'self'",
       ],
-      scriptDirective: { hashes: [hashOf(SEAT_BEFORE_PAINT)] },
+      scriptDirective: { hashes: [SEAT_BEFORE_PAINT, KEEP_FIRST_TAP].map(hashOf) },
     },
   },
 });

@@ -6,12 +6,10 @@ import type { Case } from '../case/events.ts';
 import type { Standing } from '../case/standing.ts';
 import type { Rig } from '../rig/rig.ts';
 import { validateRig } from '../rig/validate.ts';
+import { BIKE_KEY, CASE_KEY, NEW_CASE } from './case-keys.ts';
 import { dropDrafts } from './drafts.ts';
 import { readStored, whyNotSaved, writeStored } from './storage.ts';
 
-/** Cases on this device: one open case per flow, and the one that a link pushed aside. */
-export const CASE_KEY = 'sidestand.case.';
-export const BIKE_KEY = 'sidestand.bike';
 const keyOf = (flow: string) => CASE_KEY + flow;
 const asideKeyOf = (flow: string) => `sidestand.aside.${flow}`;
 
@@ -111,9 +109,6 @@ async function pathOf(flow: string): Promise<string | undefined> {
     return undefined;
   }
 }
-
-/** The fragment of an address that asks for a new case. */
-export const NEW_CASE = 'new';
 
 /** A flow, as much of it as is there, and the way to all of it. */
 export interface Arriving {

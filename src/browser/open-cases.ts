@@ -1,5 +1,5 @@
 import { FLOWS } from '../case/flows.ts';
-import { NEW_CASE } from './case-store.ts';
+import { NEW_CASE } from './case-keys.ts';
 import { type KeptCases, keptCases } from './kept-cases.ts';
 
 /**

@@ -6,9 +6,9 @@ import type { Case } from '../case/events.ts';
 import { lastReadings, type ReadingsByStep } from '../case/last-time.ts';
 import type { Standing } from '../case/standing.ts';
 import type { Rig } from '../rig/rig.ts';
+import { CASE_KEY } from './case-keys.ts';
 import {
   begin,
-  CASE_KEY,
   goOnWithOlder,
   isOvertaken,
   type Loaded,

@@ -1,5 +1,5 @@
 import { join } from 'node:path';
-import { FLOW_LIST } from '../case/flows.ts';
+import { FAULT_FLOWS, FLOW_LIST } from '../case/flows.ts';
 
 /*
  * Which modules go into one file of the build. Many small files compress badly and each costs a request, and a file that
@@ -14,27 +14,39 @@ const CASES = 'src/browser/case-store.ts';
 const TONES = 'src/components/tones/tones-entry.ts';
 const MY_BIKE = 'src/components/my-bike/my-bike-entry.ts';
 const OF_EVERY_PAGE: Roots = ['src/components/seat/bind-seats.ts', 'src/browser/sw-register.ts'];
-const FAULT: Roots = ['src/case/replay-staged.ts', 'machines/opening.ts'];
-const ROWS: Roots = ['src/case/replay-rows.ts', 'machines/rows.ts'];
+/** What starts the page of either kind of flow. */
+const STARTS: Roots = [WAKE, 'src/case/replay-staged.ts', 'src/case/replay-rows.ts', 'machines/opening.ts'];
+const SCREENS = 'src/components/flow/parts.ts';
 const FAULT_SCREENS = 'src/components/fault/parts.ts';
 const OPENINGS = FLOW_LIST.map(([id]) => `machines/${id}.opening.ts`);
 const WHOLES = FLOW_LIST.map(([id]) => `machines/${id}.ts`);
+const LATES = FAULT_FLOWS.map(([id]) => `src/likelihoods/${id}.ts`);
 
-/** What is there before the second question. A module goes into the first that is reached from each of its roots. */
-const FIRST: readonly (readonly [name: string, ...by: Roots[]])[] = [
-  ['site', OF_EVERY_PAGE],
-  ['words', [TONES], [CASES]],
-  ['preact', [TONES], [MY_BIKE], [WAKE]],
-  ['cases', [CASES], [MY_BIKE]],
-  ['flow', [WAKE, ...FAULT], [WAKE, ...ROWS]],
-  ['fault', FAULT],
-  ['rows', ROWS],
+/** What a step of an opening is needed by besides its own flow. */
+const othersThan = (i: number): Roots => [
+  ...OPENINGS.toSpliced(i, 1),
+  ...WHOLES.toSpliced(i, 1),
+  ...LATES,
+  SCREENS,
+  FAULT_SCREENS,
 ];
-/** What any page of a kind fetches afterwards. */
-const LATER: readonly (readonly [name: string, ...by: Roots[]])[] = [
-  ['screens', ['src/components/flow/parts.ts']],
-  ['ends', [FAULT_SCREENS], ['src/components/plan/parts.ts']],
-  ['inference', [FAULT_SCREENS, 'machines/kit.ts']],
+
+/** A file that modules share: those that one of its ways leads to, each way from one of each of its roots. */
+type Shared = readonly [name: string, ...ways: (readonly Roots[])[]];
+
+/** A module goes into the first that it fits. */
+const SHARED: readonly Shared[] = [
+  ['site', [OF_EVERY_PAGE, [WAKE]]],
+  ['preact', [[TONES], [MY_BIKE], [WAKE]]],
+  ['cases', [[CASES]]],
+  // A browser asks a plain host for six files at a time, and on a slow line each round is seconds. So what the flows open
+  // with is in the file that starts them, but for the steps that only one of them has.
+  ['flow', [STARTS], ...OPENINGS.map((opening, i) => [[opening], othersThan(i)])],
+  // Fetched later, by any page of its kind.
+  ['tones', [[TONES], [SCREENS]]],
+  ['screens', [[SCREENS]]],
+  ['ends', [[FAULT_SCREENS], ['src/components/plan/parts.ts']]],
+  ['inference', [[FAULT_SCREENS, 'machines/kit.ts']]],
 ];
 
 /** What the bundler adds to every page that fetches something late. */
@@ -70,31 +82,23 @@ export function sharedFiles() {
     known.set(key, imports);
     return imports.has(module);
   };
-  const reachedFrom = (module: string, roots: Roots, modules: Modules): readonly number[] =>
-    roots.flatMap((root, i) => (isReached(module, [root], modules) ? [i] : []));
-
   type NameOf = (module: string, modules: Modules) => string | null;
-  const layer =
-    ([name, ...by]: readonly [string, ...Roots[]]): NameOf =>
-    (module, modules) =>
-      by.every((roots) => isReached(module, roots, modules)) || (name === 'cases' && PRELOADING.test(module))
-        ? name
-        : null;
-  /** One file for each set of the places that modules are reached from, the larger sets first. */
-  const sets = (name: string, places: Roots, least: number, needed: Roots): readonly NameOf[] =>
-    Array.from({ length: places.length - least + 1 }, (_, i) => (module: string, modules: Modules) => {
-      const from = reachedFrom(module, places, modules);
-      const fits = from.length === places.length - i && needed.some((root) => isReached(module, [root], modules));
-      return fits ? `${name}-${from.join('-')}` : null;
-    });
+  const sharedIn =
+    ([name, ...ways]: Shared): NameOf =>
+    (module, modules) => {
+      const fits = ways.some((way) => way.every((roots) => isReached(module, roots, modules)));
+      return fits || (name === 'cases' && PRELOADING.test(module)) ? name : null;
+    };
+  /** One file for each set of flows that modules are shared by, the larger sets first. */
+  const sharedBy =
+    (flows: number): NameOf =>
+    (module, modules) => {
+      const by = FLOW_LIST.filter((_, i) => isReached(module, WHOLES.slice(i, i + 1), modules));
+      return by.length === flows ? `shared-${by.map(([, { kind }]) => kind).join('-')}` : null;
+    };
   const groups: readonly NameOf[] = [
-    ...FIRST.map(layer),
-    ...sets('opening', [TONES, ...OPENINGS, ...WHOLES, ...LATER.flatMap(([, ...by]) => by.flat())], 2, [
-      TONES,
-      ...OPENINGS,
-    ]),
-    ...LATER.map(layer),
-    ...sets('shared', WHOLES, 2, WHOLES),
+    ...SHARED.map(sharedIn),
+    ...Array.from({ length: WHOLES.length - 1 }, (_, i) => sharedBy(WHOLES.length - i)),
   ];
   return groups.map((nameOf, i) => ({
     priority: groups.length - i,

@@ -53,10 +53,7 @@ export function watch(page: Page): string[] {
 
 /** Waits until the flow has its script and its saved case, and takes taps. */
 export async function flowIsAwake(page: Page): Promise<void> {
-  await page
-    .locator('#flow button.answer:not([disabled]), #flow input:not([disabled]), #flow .verdict')
-    .first()
-    .waitFor();
+  await page.locator('#flow[data-awake] :is(button.answer, input, .verdict):not([disabled])').first().waitFor();
   await page.locator('.open-step div[inert]').waitFor({ state: 'detached' });
 }
 

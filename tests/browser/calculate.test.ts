@@ -1,6 +1,6 @@
 import type { Page } from 'playwright-core';
 import { describe, expect, it } from 'vitest';
-import { BIKE_KEY } from '../../src/browser/case-store.ts';
+import { BIKE_KEY } from '../../src/browser/case-keys.ts';
 import { useBrowser, visit } from './browser.ts';
 
 useBrowser();

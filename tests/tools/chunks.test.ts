@@ -35,7 +35,7 @@ function placed({ imports, fetched = [] }: Graph): (module: string) => { at: num
 }
 
 describe('the files that modules share', () => {
-  it('are one for what the pages of both kinds need at once', () => {
+  it('are one for what the page of any flow needs at once', () => {
     const fileOf = placed({
       imports: {
         'src/components/flow/wake.ts': ['page', 'both'],
@@ -43,15 +43,15 @@ describe('the files that modules share', () => {
         'src/case/replay-rows.ts': ['machine'],
       },
     });
-    expect(['page', 'both', 'machine'].map((module) => fileOf(module)?.name)).toEqual(['flow', 'flow', 'flow']);
-    expect(fileOf('stages')?.name).toBe('fault');
+    const names = ['page', 'both', 'machine', 'stages'].map((module) => fileOf(module)?.name);
+    expect(names).toEqual(['flow', 'flow', 'flow', 'flow']);
   });
-  it('keep a step that one flow opens with apart from what comes later in all', () => {
+  it('have a step that a flow opens with, and that others need later, where it is at once', () => {
     const [own = '', other = ''] = OPENINGS;
     const imports = { [own]: ['step'], [other]: ['other step'], 'src/components/flow/parts.ts': ['step', 'screen'] };
     const fileOf = placed({ imports, fetched: [own, other] });
     expect(fileOf('screen')?.name).toBe('screens');
-    expect(fileOf('step')?.name).not.toBe('screens');
+    expect(fileOf('step')?.name).toBe('flow');
     expect(fileOf('other step')).toBeUndefined();
   });
   it('leave what is fetched by itself, and what only one flow has, to the bundler', () => {

@@ -2,6 +2,7 @@ import { useCallback, useEffect, useMemo, useRef, useState } from 'preact/hooks'
 import type { Late } from '../../../machines/machine.ts';
 import { handOver } from '../../browser/case-store.ts';
 import { draftOf, dropDraft, keepDraft } from '../../browser/drafts.ts';
+import { takeFirstTap } from '../../browser/first-tap.ts';
 import { useCase } from '../../browser/use-case.ts';
 import { useSeat } from '../../browser/use-seat.ts';
 import { type AnyFlow, isStaged } from '../../case/any-flow.ts';
@@ -110,6 +111,14 @@ export function FlowPage({ opening, stand, root, load, links, goesOnIn, picture 
     first.current = false;
   }, [shown, ready, waiting, standing.cured, standing.repairs.length]);
 
+  // The question that was there before this script is still the open one, or the tap was not for what is there now.
+  const builtWith = useRef(asked);
+  useEffect(() => {
+    if (!ready) return;
+    const tapped = takeFirstTap();
+    if (asked === builtWith.current) tapped?.click();
+  }, [ready]);
+
   const doubted = open.kind === 'doubt';
   const given = (step: Step, answer: Answer): Case => {
     if (open.kind === 'doubt') return afterDoubt(it, step, answer, standing);
@@ -117,6 +126,7 @@ export function FlowPage({ opening, stand, root, load, links, goesOnIn, picture 
     return sameAnswer(answer, standing.facts[step.id]) ? confirmed(it, step.id) : revised(it, step.id, answer);
   };
   const answer = (step: Step, answer: Answer, note?: string) => {
+    if (!ready) return;
     const next = given(step, answer);
     if (!move(note === undefined ? next : noted(next, note))) return;
     dropDraft(it, step.id);

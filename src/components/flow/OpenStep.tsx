@@ -148,7 +148,7 @@ export function OpenStep(props: Props) {
       <Cautions ids={ready.cautions} />
       <Before ready={ready} />
       {!quick && how}
-      <div inert={settling}>
+      <div class="answers" inert={settling}>
         <Answers {...props} />
         {leaving && step.ifCannot ? (
           <CannotAnswer instead={step.ifCannot} byKey={byKey} onGoOn={goOnWithout} onBack={() => setLeaving(false)} />

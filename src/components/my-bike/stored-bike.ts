@@ -1,4 +1,4 @@
-import { BIKE_KEY } from '../../browser/case-store.ts';
+import { BIKE_KEY } from '../../browser/case-keys.ts';
 import { damagedKey, readStored, type Saved, writeStored } from '../../browser/storage.ts';
 import type { Rig } from '../../rig/rig.ts';
 import { type Validated, validateRig } from '../../rig/validate.ts';
