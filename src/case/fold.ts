@@ -5,6 +5,7 @@ import type { Rig } from '../rig/rig.ts';
 import { dropDependents } from '../steps/given-under.ts';
 import { findingsOver } from '../steps/outcome.ts';
 import { type Answer, EVERY_PART, type Facts, type Part, type Step } from '../steps/step.ts';
+import { type About, thingOf } from '../steps/subject.ts';
 import type { CaseEvent } from './events.ts';
 
 /** What the events of a case come to. */
@@ -31,6 +32,30 @@ type Steps = ReadonlyMap<string, Step>;
 function dropMended(mends: readonly Part[], facts: Map<string, Answer>, steps: Steps): void {
   for (const id of facts.keys())
     if ((steps.get(id)?.observes ?? EVERY_PART).some((part) => mends.includes(part))) facts.delete(id);
+}
+
+/**
+ * What another flow asked of a thing by its name, this one may ask of it as the silent one, or the other way round: it is
+ * the same answer. Gives the keys that are now called otherwise.
+ */
+function callAsHere(facts: Map<string, Answer>, rig: Rig, steps: Steps): ReadonlyMap<string, string> {
+  const called = new Map<string, string>();
+  const here = Map.groupBy(steps.values(), ({ about }) => about?.step);
+  const situation = { rig, facts: Object.fromEntries(facts) };
+  for (const [key, answer] of [...facts]) {
+    const [name, subject] = key.split('@', 2);
+    const same = steps.has(key)
+      ? undefined
+      : here.get(name)?.find(({ id, about }) => {
+          const thing = about && thingOf(about, about.subject, situation);
+          return thing !== undefined && thing === thingOf(about as About, subject, situation) && !facts.has(id);
+        });
+    if (!same) continue;
+    facts.delete(key);
+    facts.set(same.id, answer);
+    called.set(key, same.id);
+  }
+  return called;
 }
 
 /** How often a check that clears a cause is wrong. An estimate. */
@@ -94,6 +119,8 @@ export function fold(events: readonly CaseEvent[], steps: Steps, late: Late | un
         notes.push(event.text);
         break;
       case 'handOver':
+        for (const [was, is] of callAsHere(facts, rig, steps))
+          for (const again of [checked, left]) if (again.delete(was)) again.add(is);
         brought = new Set(facts.keys());
         [learnt, askedAgain] = [false, 0];
         break;

@@ -1,5 +1,5 @@
 import type { Axle, Corner } from '../rig/corner.ts';
-import type { Step } from './step.ts';
+import type { Situation, Step } from './step.ts';
 
 /**
  * What a step is about, where a bike has several of it: a speaker, the pair of an axle, or an amplifier, which goes by the
@@ -7,11 +7,21 @@ import type { Step } from './step.ts';
  */
 export type Subject = Corner | Axle | 'silent' | 'meant';
 
-/** Which step it is, and what it is about. */
+/** Finds what a role is, as far as the answers tell. */
+type Role = (situation: Situation) => Subject | undefined;
+
+/** Which step it is, what it is about, and what it is about by itself. */
 export interface About {
   readonly step: string;
   readonly subject: Subject;
+  readonly first: Subject;
+  /** Where the first of its subjects is a role. */
+  readonly role?: Role;
 }
+
+/** The thing itself that a key is about, for a step with these subjects: a role is what the answers make it. */
+export const thingOf = ({ first, role }: About, subject: string | undefined, situation: Situation) =>
+  subject === undefined || subject === first ? (role ? role(situation) : first) : subject;
 
 /** A step that can be asked of several things. By itself it is about the first of them. */
 export type OfEach<S extends Step, First extends Subject, Other extends Subject> = S & {
@@ -29,18 +39,23 @@ export const withSubject = <Id extends string, First extends Subject, S extends 
 
 /**
  * Makes a step of each of its subjects: each has answers, and a column in the tables, of its own. Those that nobody names
- * are never made.
+ * are never made. Where the first is a role, `role` finds what it is.
  * @__NO_SIDE_EFFECTS__
  */
 export function ofEach<S extends Step, const First extends Subject, const Other extends Subject>(
   subjects: readonly [First, ...Other[]],
   make: (subject: First | Other) => S,
+  role?: Role,
 ): OfEach<S, First, Other> {
   const [first] = subjects;
   const made = new Map<Subject, S>();
   const one = (subject: First | Other): S => {
     const step = make(subject);
-    return { ...step, id: withSubject(step.id, subject, first), about: { step: step.id, subject } };
+    return {
+      ...step,
+      id: withSubject(step.id, subject, first),
+      about: { step: step.id, subject, first, ...(role && { role }) },
+    };
   };
   const of = (subject: First | Other): S => {
     const known = made.get(subject) ?? one(subject);

@@ -1,16 +1,18 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { ampWontTurnOn } from '../../machines/amp-wont-turn-on.ts';
 import { flow } from '../../machines/kit.ts';
-import type { Late } from '../../machines/machine.ts';
+import type { Late, StagedFlow } from '../../machines/machine.ts';
 import { answered, revised } from '../../src/case/change.ts';
-import type { Case } from '../../src/case/events.ts';
+import type { Case, CaseEvent } from '../../src/case/events.ts';
 import { fromLink, toLink } from '../../src/case/link.ts';
 import { replay } from '../../src/case/replay.ts';
 import { CAUSES } from '../../src/causes/all.ts';
 import { UNTHOUGHT_SOUND } from '../../src/inference/table.ts';
+import { ampLight } from '../../src/steps/amplifier/amp-light.ts';
 import { coilOhms } from '../../src/steps/runs/coil-ohms.ts';
 import { runOhms } from '../../src/steps/runs/run-ohms.ts';
-import { about } from '../../src/steps/subject.ts';
+import { about, eachOf } from '../../src/steps/subject.ts';
 import { toolsAtHand } from '../../src/steps/tools/tools-at-hand.ts';
 import { type Answers, caseOn, give, openIn, toAnswer } from '../journey.ts';
 
@@ -104,5 +106,55 @@ describe('two subjects of one step', () => {
   it('are in the link', async () => {
     const opened = await fromLink(await toLink(whole));
     expect(opened).toMatchObject({ ok: true, case: whole, refused: [] });
+  });
+});
+
+/* A hand-over brings answers by the keys of the flow that asked. */
+describe('an answer that another flow asked for', () => {
+  const coil = (side: string, rest: readonly CaseEvent[] = []): Case => ({
+    flow: 'one-corner',
+    events: [
+      { type: 'rig', rig: {} },
+      { type: 'answer', step: 'which-silent', answer: { option: side } },
+      { type: 'answer', step: 'coil-ohms@rear-left', answer: toAnswer({ leadsOhm: '0.2', coilOhm: 'OL' }) },
+      { type: 'confirm', step: 'coil-ohms@rear-left' },
+      ...rest,
+      { type: 'handOver', flow: 'one-corner' },
+    ],
+  });
+  it('about a speaker by its place is one about the silent speaker, where that is the one', () => {
+    const { findings, checked, carried } = stand(coil('left'));
+    expect(findings.outcome('coil-ohms')).toBe('open');
+    expect(checked).toEqual(new Set(['coil-ohms']));
+    expect(Object.keys(carried)).toEqual(['which-silent']);
+  });
+  it('about another speaker goes on as it is, and the silent one is still to be asked of', () => {
+    const { findings, carried } = stand(coil('right'));
+    expect(findings.outcome('coil-ohms')).toBeUndefined();
+    expect(Object.keys(carried)).toContain('coil-ohms@rear-left');
+    expect(stand(coil('both')).findings.outcome('coil-ohms')).toBeUndefined();
+  });
+  it('does not take the place of one that this flow has', () => {
+    const own: CaseEvent = { type: 'answer', step: 'coil-ohms', answer: toAnswer({ leadsOhm: '0.2', coilOhm: '3.6' }) };
+    expect(stand(coil('left', [own])).findings.outcome('coil-ohms')).toBe('ok');
+  });
+  it('about an amplifier by its name is one about the amplifier that is meant, and the other way round', () => {
+    const brought = (flow: StagedFlow, pair: string, step: string) =>
+      replay(flow, {
+        flow: flow.id,
+        events: [
+          { type: 'answer', step: 'which-amp', answer: { option: pair } },
+          { type: 'answer', step, answer: { option: 'fault' } },
+          { type: 'handOver', flow: flow.id },
+        ],
+      }).facts;
+    expect(brought(ampWontTurnOn, 'front', 'amp-light@front')).toHaveProperty('amp-light');
+    expect(brought(ampWontTurnOn, 'front', 'amp-light@rear')).not.toHaveProperty('amp-light');
+    const named = flow(
+      { id: 'named', title: 'By name', fitted: [], told: [] },
+      { look: eachOf(ampLight).slice(1), measure: [], safe: [], causes: [], handsOver: [] },
+    );
+    expect(brought(named, 'front', 'amp-light')).toHaveProperty('amp-light@front');
+    expect(brought(named, 'rear', 'amp-light')).toHaveProperty('amp-light@rear');
   });
 });

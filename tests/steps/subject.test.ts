@@ -26,7 +26,7 @@ describe('a step that can be asked of several things', () => {
   });
   it('has answers of its own for each of the others, and is the same step whoever asks for it', () => {
     expect(FRONT_LEFT.id).toBe('coil-ohms@front-left');
-    expect(FRONT_LEFT.about).toEqual({ step: 'coil-ohms', subject: 'front-left' });
+    expect(FRONT_LEFT.about).toMatchObject({ step: 'coil-ohms', subject: 'front-left' });
     expect(about(coilOhms, 'front-left')).toBe(FRONT_LEFT);
     expect(new Set(eachOf(coilOhms).map(({ id }) => id)).size).toBe(5);
     expectTypeOf(FRONT_LEFT.outcomes).toEqualTypeOf(coilOhms.outcomes);

@@ -129,4 +129,4 @@ function readAt(
  * @__NO_SIDE_EFFECTS__
  */
 export const ofEachAmp = <S extends Step>(step: S): OfEach<S, 'meant', AmpPair> =>
-  ofEach(['meant', 'rear', 'front'], (subject) => (subject === 'meant' ? step : askedOf(subject, step)));
+  ofEach(['meant', 'rear', 'front'], (subject) => (subject === 'meant' ? step : askedOf(subject, step)), ampPair);

@@ -5,7 +5,7 @@ import { type Band, bandOf, measurement, type ReadingStep, type Situation } from
 import { type OfEach, ofEach, withSubject } from '../subject.ts';
 import { belowLeads, coilPassesOhm, LEADS_OHM, lessLeads, OPEN_RATIO, ohmReading, withLeads } from './ohms.ts';
 import { speakerOhm } from './rated-ohm.ts';
-import { atSpeaker, type OneSpeaker, theSpeaker } from './silent-speaker.ts';
+import { atSpeaker, type OneSpeaker, silentSpeaker, theSpeaker } from './silent-speaker.ts';
 
 /** The silent one of a rear that is looked into. */
 const axleAbout = (subject: OneSpeaker) => (subject === 'silent' ? 'rear' : axleOf(subject));
@@ -59,4 +59,5 @@ export const coilOhms: OfEach<ReadingStep<'ok' | 'open' | 'low' | 'unclear'>, 's
       outcomes: { ok: 'healthy', open: 'open', low: 'shorted', unclear: 'unclear' },
       article: 'read-a-coil-in-ohms',
     }),
+  silentSpeaker,
 );

@@ -2,7 +2,7 @@ import { axleOf, CORNERS, type Corner } from '../../rig/corner.ts';
 import { is } from '../outcome.ts';
 import { type ChoiceStep, choice } from '../step.ts';
 import { type OfEach, ofEach, withSubject } from '../subject.ts';
-import { atSpeaker, theSpeaker } from './silent-speaker.ts';
+import { atSpeaker, silentSpeaker, theSpeaker } from './silent-speaker.ts';
 
 export const popSpeaker: OfEach<ChoiceStep<'moves' | 'dead'>, 'silent', Corner> = ofEach(
   ['silent', ...CORNERS],
@@ -26,4 +26,5 @@ export const popSpeaker: OfEach<ChoiceStep<'moves' | 'dead'>, 'silent', Corner> 
       options: { moves: 'Yes, it moves', dead: 'No, nothing' },
       outcomes: { moves: 'cone moves', dead: 'nothing' },
     }),
+  silentSpeaker,
 );

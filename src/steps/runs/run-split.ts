@@ -1,46 +1,50 @@
 import { is } from '../outcome.ts';
 import { type ChoiceStep, choice } from '../step.ts';
 import { type OfEach, ofEach, withSubject } from '../subject.ts';
-import { atSpeaker, speakerPlace } from './silent-speaker.ts';
+import { atSpeaker, silentSpeaker, speakerPlace } from './silent-speaker.ts';
 
 /** Where along an open run the open place is, at the docking plug. */
 export const runSplit: OfEach<
   ChoiceStep<'bike-side' | 'contacts' | 'lid-side' | 'no-plug'>,
   'silent',
   'rear-left' | 'rear-right'
-> = ofEach(['silent', 'rear-left', 'rear-right'], (subject) =>
-  choice({
-    place: 'runs',
-    id: 'run-split',
-    short: atSpeaker('Where the run is open', subject),
-    ask: (s) =>
-      `Lid held still: from which side of the lid plug can you see the ${speakerPlace(subject, s) ?? 'silent'} coil?`,
-    phone:
-      'Measure at the lid plug. Plug apart, lid half: ohms? Then plug together, just before it on the bike side: ohms?',
-    how: [
-      'Lid plug apart, lid half: is the coil there?',
-      'Plug together, on the bike’s side close to the plug: is the coil there?',
-      'Keep the lid still for both.',
-    ],
-    why: 'Contacts, lid lead and bike loom look the same from the far end. Two readings at the plug split them.',
-    tool: 'meter',
-    minutes: 5,
-    conditions: ['key-off', 'rear-plug-apart', withSubject('lid-plug-apart', subject, 'silent'), 'meter-on-ohms'],
-    sensible: (f) => (is(f, 'run-ohms', 'open') || is(f, 'pop-run', 'dead', 'faint')) && !is(f, 'lid-check', 'no-plug'),
-    observes: ['run', 'speaker'],
-    cautions: ['key-off'],
-    options: {
-      'lid-side': 'Not even from the lid half',
-      contacts: 'From the lid half, but not through the plug',
-      'bike-side': 'Through the plug, but not from the far end',
-      'no-plug': 'There is no such plug',
-    },
-    outcomes: {
-      'lid-side': 'open in the lid',
-      contacts: 'open in the plug',
-      'bike-side': 'open in the bike’s loom',
-      'no-plug': 'no such plug',
-    },
-    givenUnder: ['run-ohms'],
-  }),
+> = ofEach(
+  ['silent', 'rear-left', 'rear-right'],
+  (subject) =>
+    choice({
+      place: 'runs',
+      id: 'run-split',
+      short: atSpeaker('Where the run is open', subject),
+      ask: (s) =>
+        `Lid held still: from which side of the lid plug can you see the ${speakerPlace(subject, s) ?? 'silent'} coil?`,
+      phone:
+        'Measure at the lid plug. Plug apart, lid half: ohms? Then plug together, just before it on the bike side: ohms?',
+      how: [
+        'Lid plug apart, lid half: is the coil there?',
+        'Plug together, on the bike’s side close to the plug: is the coil there?',
+        'Keep the lid still for both.',
+      ],
+      why: 'Contacts, lid lead and bike loom look the same from the far end. Two readings at the plug split them.',
+      tool: 'meter',
+      minutes: 5,
+      conditions: ['key-off', 'rear-plug-apart', withSubject('lid-plug-apart', subject, 'silent'), 'meter-on-ohms'],
+      sensible: (f) =>
+        (is(f, 'run-ohms', 'open') || is(f, 'pop-run', 'dead', 'faint')) && !is(f, 'lid-check', 'no-plug'),
+      observes: ['run', 'speaker'],
+      cautions: ['key-off'],
+      options: {
+        'lid-side': 'Not even from the lid half',
+        contacts: 'From the lid half, but not through the plug',
+        'bike-side': 'Through the plug, but not from the far end',
+        'no-plug': 'There is no such plug',
+      },
+      outcomes: {
+        'lid-side': 'open in the lid',
+        contacts: 'open in the plug',
+        'bike-side': 'open in the bike’s loom',
+        'no-plug': 'no such plug',
+      },
+      givenUnder: ['run-ohms'],
+    }),
+  silentSpeaker,
 );
