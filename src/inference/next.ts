@@ -22,29 +22,51 @@ export interface Next {
 
 /** A place is left only for so many times the gain a minute: plugs that are open are finished first. Judged. */
 const LEAVE_RATIO = 1.3;
+/**
+ * Steps that tell much come before short ones that tell little: bits to this power, a minute. What a little question leaves
+ * open has to be asked for all the same, and what a telling one settles makes little questions unnecessary. Judged in the
+ * proof: 1 is bits a minute; from 1.3 to 2 minutes fall by up to a twentieth, and more is told at the end.
+ */
+const TELLING_POWER = 1.6;
 /** No step is so short that it costs nothing to ask. */
 const LEAST_MINUTES = 0.1;
 
-function weighed(model: Model, believed: Posterior, offer: Offer): Next {
+interface Ranked {
+  readonly next: Next;
+  readonly rank: number;
+}
+
+const rankedBy = (step: string, bits: number, minutes: number): Ranked => ({
+  next: { step, bits, score: bits / minutes },
+  rank: bits ** TELLING_POWER / minutes,
+});
+
+function weighed(bitsOf: ReadonlyMap<string, number>, offer: Offer): Ranked {
   const minutes = Math.max(LEAST_MINUTES, offer.minutes);
-  const bits = expectedBits(model, believed, offer.step);
-  let best: Next = { step: offer.step, bits, score: bits / minutes };
+  const bits = bitsOf.get(offer.step) ?? 0;
+  let best = rankedBy(offer.step, bits, minutes);
   for (const behind of offer.opens ?? []) {
-    const own = Math.max(bits, expectedBits(model, believed, behind.step));
-    const score = own / (minutes + behind.minutes);
-    if (score > best.score) best = { step: offer.step, bits: own, score };
+    const withIt = rankedBy(offer.step, Math.max(bits, bitsOf.get(behind.step) ?? 0), minutes + behind.minutes);
+    if (withIt.rank > best.rank) best = withIt;
   }
   return best;
 }
 
-/** All that is offered, the most expected bits a minute first; a place that work is going on at is left late. */
+/** All that is offered, what tells most for its minutes first; a place that work is going on at is left late. */
 export function nextSteps(
   model: Model,
   believed: Posterior,
   offers: readonly Offer[],
   lastPlace?: string,
 ): readonly Next[] {
-  const bonus = new Map(offers.map(({ step, place }) => [step, place === lastPlace ? LEAVE_RATIO : 1]));
-  const rank = ({ step, score }: Next) => score * (bonus.get(step) ?? 1);
-  return offers.map((offer) => weighed(model, believed, offer)).toSorted((a, b) => rank(b) - rank(a));
+  // A step that several others open is weighed once.
+  const steps = new Set(offers.flatMap(({ step, opens = [] }) => [step, ...opens.map((behind) => behind.step)]));
+  const bitsOf = new Map([...steps].map((step) => [step, expectedBits(model, believed, step)]));
+  return offers
+    .map((offer) => {
+      const { next, rank } = weighed(bitsOf, offer);
+      return { next, rank: offer.place === lastPlace ? LEAVE_RATIO * rank : rank };
+    })
+    .toSorted((a, b) => b.rank - a.rank)
+    .map(({ next }) => next);
 }
