@@ -1,5 +1,6 @@
 import { type Cause, titleOf } from '../src/causes/cause.ts';
 import { effortOf } from '../src/causes/repair-action.ts';
+import { onceEach } from '../src/compute/once-each.ts';
 import { type Certainty, certaintyOf, wouldPoint } from '../src/inference/certainty.ts';
 import { type Doubt, doubts } from '../src/inference/doubt.ts';
 import { type Next, nextSteps, type Offer } from '../src/inference/next.ts';
@@ -135,16 +136,6 @@ function measuredFirst(flow: StagedFlow, f: Findings, model: Model, believed: Po
     .filter(({ bits }) => bits > LEAST_BITS)
     .slice(0, MOST_TO_MEASURE)
     .map(({ step }) => step);
-}
-
-/** A function of a step that works out its answer once for each. */
-function onceEach<T>(make: (step: Step) => T): (step: Step) => T {
-  const known = new Map<Step, { readonly made: T }>();
-  return (step) => {
-    const found = known.get(step) ?? { made: make(step) };
-    known.set(step, found);
-    return found.made;
-  };
 }
 
 /** Findings in which some steps came out as they most likely will. */
@@ -304,7 +295,7 @@ export function decide(flow: StagedFlow, context: FlowContext, f: Findings): Dec
   const known: Knowledge = { observations: observationsOf(flow, f, confirmed), repairs: context.repairs ?? [] };
   const { model, believed } = reckoned(compile(late.table), known);
   const shares = ranked(model, believed);
-  const likeliest = onceEach((one) => likeliestOutcome(model, believed, one.id));
+  const likeliest = onceEach((one: Step) => likeliestOutcome(model, believed, one.id));
   const offers = offersOf(flow, f, likeliest);
   const next = nextSteps(model, believed, offers, lastPlace(flow, context));
   const doubted = doubts(model, known, believed);

@@ -145,6 +145,7 @@ export const findingsIn = (flow: StagedFlow, { rig, facts }: Pick<FlowContext, '
  */
 function machineOf(flow: Omit<StagedFlow, 'machine'>) {
   const whole = flow as StagedFlow;
+  const steps = [...flow.steps.values()];
   const { stages } = flow.spec;
   const decisionIn = ({ context }: InContext) => decisionOf(whole, context).decision;
   const learn = kit.assign(({ context, event }) => {
@@ -167,7 +168,7 @@ function machineOf(flow: Omit<StagedFlow, 'machine'>) {
     return {
       ...context,
       facts,
-      rig: learnedRig(context.rig, [...flow.steps.values()], facts),
+      rig: learnedRig(context.rig, steps, facts),
       // An answer that is changed was looked at twice as well.
       ...(changed && {
         confirmed: [...(context.confirmed ?? []), event.step],
@@ -223,7 +224,7 @@ function machineOf(flow: Omit<StagedFlow, 'machine'>) {
   return kit.createMachine({
     id: flow.id,
     initial: 'deciding',
-    context: ({ input }) => ({ ...input, rig: learnedRig(input.rig, [...flow.steps.values()], input.facts) }),
+    context: ({ input }) => ({ ...input, rig: learnedRig(input.rig, steps, input.facts) }),
     states: {
       deciding: {
         id: 'deciding',
@@ -272,6 +273,9 @@ export function staged(id: string, spec: FlowSpec, decide?: Decide): StagedFlow 
   const { fitted, told, look, measure } = spec.stages;
   const all = [...fitted, ...told, ...look, ...measure];
   const firstOf = new Map(spec.safe.map(({ step, first }) => [step, first]));
+  const before = new Map(
+    all.map(({ id, givenUnder = [] }) => [id, [...new Set([...(firstOf.get(id) ?? []), ...givenUnder])]]),
+  );
   const made = {
     kind: 'staged' as const,
     id,
@@ -284,9 +288,7 @@ export function staged(id: string, spec: FlowSpec, decide?: Decide): StagedFlow 
     causes: spec.causes,
     handsOver: spec.handsOver,
     ends: [...spec.causes, ...spec.handsOver.map((to) => elsewhere(to.flow))],
-    before: (step: string) => [
-      ...new Set([...(firstOf.get(step) ?? []), ...(all.find((one) => one.id === step)?.givenUnder ?? [])]),
-    ],
+    before: (step: string) => before.get(step) ?? [],
     decide,
   };
   return { ...made, machine: machineOf(made) };

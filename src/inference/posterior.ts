@@ -91,6 +91,28 @@ function likelihoodOf(model: Model, group: readonly Observation[], slips: Slips,
   for (let r = 0; r < of.length; r++) of[r] = (1 - together) * (of[r] as number) + together * slipped;
 }
 
+const remembered = new WeakMap<Model, Map<string, Float64Array>>();
+/** So many groups of answers are remembered of a table before they are all forgotten. */
+const MOST_REMEMBERED = 4000;
+
+/**
+ * The same, remembered for a table: one decision asks what would be believed without each answer in turn, and the next
+ * decision has all answers of this one and another.
+ */
+function rememberedLikelihood(model: Model, group: readonly Observation[], slips: Slips): Float64Array {
+  const known = remembered.get(model) ?? new Map<string, Float64Array>();
+  remembered.set(model, known);
+  let key = `${group[0]?.trust} ${slips.alone} ${slips.together} ${slips.told} ${slips.build}`;
+  for (const { step, outcome, confirmed } of group) key += ` ${step}=${outcome}${confirmed ? '!' : ''}`;
+  const before = known.get(key);
+  if (before) return before;
+  if (known.size >= MOST_REMEMBERED) known.clear();
+  const of = new Float64Array(model.prior.length);
+  likelihoodOf(model, group, slips, of);
+  known.set(key, of);
+  return of;
+}
+
 /** Answers sorted into those that fail together. What is said of the build stands for itself, the past is one group. */
 export const groupsOf = (observations: readonly Observation[]): readonly (readonly Observation[])[] => [
   ...Map.groupBy(observations, ({ trust, group, step }) =>
@@ -104,10 +126,9 @@ export const groupsOf = (observations: readonly Observation[]): readonly (readon
  */
 export function posterior(model: Model, { observations, repairs }: Knowledge, slips: Slips = SLIPS): Posterior {
   const rows = Float64Array.from(model.prior);
-  const of = new Float64Array(rows.length);
   // An answer of which the table says nothing must not make the others of its group look less confirmed.
   for (const group of groupsOf(observations.filter((one) => says(model, one)))) {
-    likelihoodOf(model, group, slips, of);
+    const of = rememberedLikelihood(model, group, slips);
     for (let r = 0; r < rows.length; r++) rows[r] = (rows[r] as number) * (of[r] as number);
   }
   for (const { cause, failsRatio } of repairs) {
@@ -168,7 +189,9 @@ export function likeliestOutcome(model: Model, { rows }: Posterior, step: string
   if (!chances) return undefined;
   let [best, most]: [string | undefined, number] = [undefined, 0];
   for (const [name, o] of chances.outcomes) {
-    const share = (chances.byRow[o] as Float64Array).reduce((sum, chance, r) => sum + chance * (rows[r] as number), 0);
+    const byRow = chances.byRow[o] as Float64Array;
+    let share = 0;
+    for (let r = 0; r < rows.length; r++) share += (byRow[r] as number) * (rows[r] as number);
     if (share > most) [best, most] = [name, share];
   }
   return best;

@@ -1,3 +1,4 @@
+import { onceEach } from '../compute/once-each.ts';
 import { parseQuantity, type Unit } from '../compute/quantity.ts';
 import type { Rig } from '../rig/rig.ts';
 import type { KnownOf, StepId } from './ids.ts';
@@ -118,10 +119,10 @@ export const findingsOver =
   (situation: Situation): Findings =>
     findingsFrom(
       situation,
-      (id) => {
+      onceEach((id) => {
         const step = steps.get(id);
         return step && outcomeOf(step, situation);
-      },
+      }),
       (id) => {
         const step = steps.get(id);
         return step?.kind === 'reading' ? valuesIn(situation.facts[id], step) : {};
