@@ -24,25 +24,39 @@ export function formatQuantity(value: number, unit: AnyUnit, significantDigits =
  *
  * @throws {RangeError} if an end is not finite, or the low one is above the high one.
  */
-export function formatRange(low: number, high: number, unit: AnyUnit): string {
+export function formatRange(low: number, high: number, unit: AnyUnit, significantDigits = 2): string {
   requireFinite({ low, high });
   if (low > high) throw new RangeError(`low must not be above high (${high}), got ${low}`);
-  const prefix = writtenPrefix(Math.max(Math.abs(low), Math.abs(high)), unit);
-  const ends = [low, high].map((end) => end * 10 ** -PREFIXES[prefix]);
-  const whole = ends.every(
-    (end) => decimal(end, { maximumFractionDigits: 1 }) === decimal(end, { maximumFractionDigits: 0 }),
-  );
-  const [from = '', to = ''] = ends.map((end) => {
-    const decimals = whole ? 0 : decimalsOfTwoDigits(end);
-    return decimal(end, { minimumFractionDigits: decimals, maximumFractionDigits: decimals });
-  });
+  const [[from = '', to = ''], prefix] = endsOfBand([low, high], unit, significantDigits);
   return `${from} to ${to} ${symbol(prefix, unit, to)}`;
 }
 
-function decimalsOfTwoDigits(value: number): number {
+/**
+ * The end of a band by itself, no finer than in the band, without zeros at its end: `0.7 V`, `11.8 V`.
+ *
+ * @throws {RangeError} if it is not finite.
+ */
+export function formatLimit(limit: number, unit: AnyUnit, significantDigits = 2): string {
+  requireFinite({ limit });
+  const [[end = ''], prefix] = endsOfBand([limit], unit, significantDigits);
+  const text = end.includes('.') ? end.replace(/\.?0+$/, '') : end;
+  return `${text} ${symbol(prefix, unit, text)}`;
+}
+
+function endsOfBand(ends: readonly number[], unit: AnyUnit, digits: number): readonly [readonly string[], Prefix] {
+  const prefix = writtenPrefix(Math.max(...ends.map(Math.abs)), unit);
+  const scaled = ends.map((end) => end * 10 ** -PREFIXES[prefix]);
+  const whole = scaled.every((end) => Number.isInteger(Number(decimal(end, fraction(decimalsOf(end, digits))))));
+  const texts = scaled.map((end) => decimal(end, fraction(whole ? 0 : decimalsOf(end, digits))));
+  return [texts, prefix];
+}
+
+const fraction = (decimals: number) => ({ minimumFractionDigits: decimals, maximumFractionDigits: decimals });
+
+function decimalsOf(value: number, digits: number): number {
   if (value === 0) return 0;
-  const size = Math.floor(Math.log10(Math.abs(Number(value.toPrecision(2)))));
-  return size >= 2 ? 0 : Math.min(20, Math.max(1, 1 - size));
+  const size = Math.floor(Math.log10(Math.abs(Number(value.toPrecision(digits)))));
+  return size >= 2 ? digits - 2 : Math.min(20, Math.max(digits - 1, digits - 1 - size));
 }
 
 function writtenPrefix(value: number, unit: AnyUnit): Prefix {

@@ -51,10 +51,19 @@ export function watch(page: Page): string[] {
   return faults;
 }
 
-/** Waits until the flow has its script and its saved case, and takes taps. */
+/** What a rider says who has done what comes before a measurement. */
+export const ALL_DONE = 'All of this is done';
+
+/** Waits until the flow has its script and its saved case, and takes taps. What comes before a measurement is done. */
 export async function flowIsAwake(page: Page): Promise<void> {
-  await page.locator('#flow[data-awake] :is(button.answer, input, .verdict):not([disabled])').first().waitFor();
+  const done = page.getByRole('button', { name: ALL_DONE });
+  await page
+    .locator('#flow[data-awake] :is(button.answer, input, .verdict):not([disabled])')
+    .or(done)
+    .first()
+    .waitFor();
   await page.locator('.open-step div[inert]').waitFor({ state: 'detached' });
+  if (await done.isVisible()) await done.click();
 }
 
 /** Taps buttons one after the other, each by its visible words. */

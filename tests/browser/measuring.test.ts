@@ -40,6 +40,29 @@ describe('the drawing of a measurement', () => {
   });
 });
 
+describe('the probes of the drawing', () => {
+  const strokesOf = (page: Page, probe: string) =>
+    page
+      .locator(`.drawing ${probe}`)
+      .locator('path:not(.rim):not(.lead)')
+      .evaluate((path) => getComputedStyle(path).stroke);
+
+  it('are red and black by day and by night, the black one with a light rim that stands out at night', async () => {
+    const { page, close } = await atTheRearPair();
+    for (const colorScheme of ['light', 'dark'] as const) {
+      await page.emulateMedia({ colorScheme });
+      expect(await strokesOf(page, '.probe-black')).toBe('rgb(0, 0, 0)');
+      const [, red = 0, green = 0, blue = 0] =
+        /rgb\((\d+), (\d+), (\d+)\)/.exec(await strokesOf(page, '.probe-red'))?.map(Number) ?? [];
+      expect(red).toBeGreaterThan(150);
+      expect(Math.max(green, blue)).toBeLessThan(60);
+      const rim = await page.locator('.probe-black .rim').evaluate((path) => getComputedStyle(path).stroke);
+      expect(rim).toBe('rgb(255, 255, 255)');
+    }
+    await close();
+  });
+});
+
 describe('the scale of a reading', () => {
   it('names every zone with its limits on this bike', async () => {
     const { page, close } = await atTheRearPair();
@@ -48,9 +71,9 @@ describe('the scale of a reading', () => {
     // 2 % of 1.0 V and one digit of 0.01 V; 0.7 and 1.4 times 1.0 V: common practice, no published source.
     expect(await page.locator('.zones').getByRole('listitem').allInnerTexts()).toEqual([
       'nothing under 0.03 V',
-      'weak 0.03 V to 0.7 V',
-      'healthy 0.7 V to 1.4 V',
-      'louder than the front above 1.4 V',
+      'weak 0.030 to 0.70 V',
+      'healthy 0.70 to 1.4 V',
+      'louder than the front 1.4 V or more',
     ]);
     await close();
   });
@@ -101,11 +124,11 @@ describe('a measurement that is asked again', () => {
 
   it('keeps the volume step as a note, once, and shows it again', async () => {
     const { page, close } = await atTheRearPair();
-    await field(page, 'Volume step, if you want it kept as a note').fill('12');
+    await field(page, 'Volume step, as a note').fill('12');
     await read(page, REAR_PAIRS);
     await tap(page, 'Back one step');
     if ((await openStep(page))?.id !== 'rear-pair') await openByHand(page, 'rear-pair');
-    expect(await field(page, 'Volume step, if you want it kept as a note').inputValue()).toBe('12');
+    expect(await field(page, 'Volume step, as a note').inputValue()).toBe('12');
     await page.getByRole('button', { name: 'Go on with the old readings' }).click();
     await page.getByText('Notes (1)').click();
     expect(await page.locator('.notes').getByRole('listitem').allInnerTexts()).toEqual([

@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { formatQuantity, formatRange, UNITS, type Unit } from '../../src/compute/quantity.ts';
+import { formatLimit, formatQuantity, formatRange, UNITS, type Unit } from '../../src/compute/quantity.ts';
 
 const units = fc.constantFrom(...(Object.keys(UNITS) as Unit[]));
 
@@ -71,7 +71,22 @@ describe('formatRange', () => {
     [0.001, 0.0045, 'V', '1.0 to 4.5 mV'],
     [500, 100_000, 'Ω', '0.50 to 100 kΩ'],
     [1, 12, 'speaker', '1 to 12 speakers'],
+    [0, 0.03, 'V', '0 to 0.030 V'],
   ])('writes %d to %d in %s as "%s"', (low, high, unit, text) => expect(formatRange(low, high, unit)).toBe(text));
+
+  it('goes finer on wish', () => {
+    expect(formatRange(0.1149, 0.5, 'V', 3)).toBe('0.115 to 0.500 V');
+    expect(formatRange(11.81, 12.2, 'V', 3)).toBe('11.81 to 12.20 V');
+  });
+  it.each<[number, Unit, string]>([
+    [11.8, 'V', '11.8 V'],
+    [0.7, 'V', '0.7 V'],
+    [0.03, 'V', '0.03 V'],
+    [15, 'V', '15 V'],
+    [100_000, 'Ω', '100 kΩ'],
+  ])('leaves one end as it stands in the band: %d in %s', (limit, unit, text) =>
+    expect(formatLimit(limit, unit)).toBe(text),
+  );
 
   it('never writes an exponent or a negative zero', () => {
     const ends = fc.double({ min: -1e6, max: 1e6, noNaN: true });

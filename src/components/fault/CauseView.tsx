@@ -1,4 +1,6 @@
 import type { ComponentChildren } from 'preact';
+import { useTicks } from '../../browser/use-ticks.ts';
+import type { Case } from '../../case/events.ts';
 import { cautionsOfCheck, cautionsOfFix, cautionsOfProof } from '../../causes/action-cautions.ts';
 import { assumedFor } from '../../causes/assumed.ts';
 import type { Cause, Remedy } from '../../causes/cause.ts';
@@ -12,6 +14,8 @@ import { DontPayFor, DoThis, Numbers } from '../flow/FixParts.tsx';
 import { HowSure } from '../flow/HowSure.tsx';
 import { Lines } from '../flow/Lines.tsx';
 import { ProofOfCure } from '../flow/ProofOfCure.tsx';
+import { Sheet } from '../flow/Sheet.tsx';
+import { causeSections } from './cause-sections.ts';
 import { Evidence } from './Evidence.tsx';
 import { shareInWords } from './shares.ts';
 import type { FaultView } from './view.ts';
@@ -58,6 +62,7 @@ function Alternatives({ view, besides }: { readonly view: FaultView; readonly be
 
 interface Props {
   readonly view: FaultView;
+  readonly case: Case;
   readonly cause: Cause;
   readonly certainty: Certainty;
   /** What else it may be. */
@@ -68,38 +73,42 @@ interface Props {
   readonly children: ComponentChildren;
 }
 
-/** A cause as a verdict: what is wrong, how sure that is, what to do, and only then why. */
-export function CauseView({ view, cause, certainty, besides, root, onReopen, children }: Props) {
+/** A cause as a verdict: what is wrong, how sure that is, what to do and what not to pay for, and only then why. */
+export function CauseView({ view, case: it, cause, certainty, besides, root, onReopen, children }: Props) {
   const { findings } = view.standing;
   const remedy = cause.remedy(findings);
+  const ticks = useTicks(it, cause.id);
   const split = view.splitOf(cause.id);
   const dear = isDear(remedy);
   const cautions = cautionsOfFix(remedy, findings);
+  const [ofCheck, ofProof] = [cautionsOfCheck(cause, findings), cautionsOfProof(remedy, findings)];
+  const howSure = because(view, cause, certainty, dear);
+  const assumed = assumedFor((f) => cause.remedy(f), findings);
   return (
     <article class="verdict">
       <h1 tabIndex={-1}>{remedy.what}</h1>
-      <HowSure certainty={certainty} because={because(view, cause, certainty, dear)} />
+      <HowSure certainty={certainty} because={howSure} />
       {split && (
         <section class="check">
           <h2>{dear && certainty !== 'proved' ? 'Check this first' : 'The check that tells'}</h2>
-          <Cautions ids={cautionsOfCheck(cause, findings)} />
+          <Cautions ids={ofCheck} />
           <p>{split}</p>
         </section>
       )}
-      <DoThis {...remedy} cautions={cautions} />
+      <DoThis {...remedy} cautions={cautions} ticks={ticks} />
       <Lines title="What to get" lines={remedy.parts} />
-      <Numbers numbers={remedy.numbers.map((figure) => ({ label: figure.label, value: figureText(figure) }))} />
       <DontPayFor notBuy={remedy.notBuy} ifDoneAnyway={remedy.ifDoneAnyway} />
+      <Numbers numbers={remedy.numbers.map((figure) => ({ label: figure.label, value: figureText(figure) }))} />
       <section class="prove">
         <h2>Prove the cure</h2>
-        <Cautions ids={cautionsOfProof(remedy, findings)} />
+        <Cautions ids={ofProof} />
         <ProofOfCure proof={remedy.proofOfCure} hasMeter={view.hasMeter} />
         {children}
       </section>
       <Evidence view={view} cause={cause.id} onReopen={onReopen} />
       {remedy.background && <p>{remedy.background}</p>}
       <Alternatives view={view} besides={besides} />
-      <Lines title="Assumed, because nobody knew" lines={assumedFor((f) => cause.remedy(f), findings)} />
+      <Lines title="Assumed, because nobody knew" lines={assumed} />
       <p class="hint">
         <a href={`${root}my-bike/`}>Say what you have in “My bike”</a>, and the numbers follow.{' '}
         {CAUTIONS['local-rules']}
@@ -109,6 +118,16 @@ export function CauseView({ view, cause, certainty, besides, root, onReopen, chi
           <a href={`${root}read/${cause.article}/`}>The background to this</a>
         </p>
       )}
+      <Sheet
+        title={`${view.flow.title}: ${view.nameOf(cause.id)}`}
+        sections={causeSections(view, remedy, {
+          certainty,
+          howSure,
+          split,
+          cautions: [...cautions, ...ofCheck, ...ofProof],
+          assumed,
+        })}
+      />
     </article>
   );
 }

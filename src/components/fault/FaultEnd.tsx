@@ -3,8 +3,9 @@ import { useEffect, useRef, useState } from 'preact/hooks';
 import { elsewhere, type HandsOver } from '../../../machines/machine.ts';
 import { cured, learntHere, repaired } from '../../case/change.ts';
 import type { Case } from '../../case/events.ts';
+import { openedTheFuse, renewsFuse } from '../../case/opened-fuse.ts';
 import type { Standing } from '../../case/standing.ts';
-import type { Cause } from '../../causes/cause.ts';
+import type { Cause, Remedy } from '../../causes/cause.ts';
 import { effortOf } from '../../causes/repair-action.ts';
 import type { Certainty } from '../../inference/certainty.ts';
 import type { Facts, Step } from '../../steps/step.ts';
@@ -26,7 +27,12 @@ interface Props {
 }
 
 /** What came of a fix, and whether it was needed at all. */
-function Outcome({ case: it, cause, onMove }: Pick<Props, 'case' | 'onMove'> & { readonly cause: Cause }) {
+function Outcome({
+  case: it,
+  cause,
+  repair,
+  onMove,
+}: Pick<Props, 'case' | 'onMove'> & { readonly cause: Cause } & Pick<Remedy, 'repair'>) {
   return (
     <>
       <button type="button" class="go" onClick={() => onMove(cured(it, cause.id))}>
@@ -38,6 +44,11 @@ function Outcome({ case: it, cause, onMove }: Pick<Props, 'case' | 'onMove'> & {
       <button type="button" onClick={() => onMove(repaired(it, cause.id, 'better'))}>
         Better, not gone
       </button>
+      {renewsFuse(repair) && (
+        <button type="button" onClick={() => onMove(openedTheFuse(it, cause.id, repair))}>
+          It opened the new fuse
+        </button>
+      )}
       <button type="button" onClick={() => onMove(repaired(it, cause.id, 'not-it'))}>
         The check says it is not this
       </button>
@@ -73,13 +84,14 @@ function OneCause({ cause, certainty, ...props }: Props & { readonly cause: Caus
       )}
       <CauseView
         view={view}
+        case={it}
         cause={cause}
         certainty={certainty}
         besides={view.standing.open.kind === 'cause' ? view.standing.open.besides : []}
         root={root}
         onReopen={onReopen}
       >
-        {!done && <Outcome case={it} cause={cause} onMove={onMove} />}
+        {!done && <Outcome case={it} cause={cause} repair={remedy.repair} onMove={onMove} />}
       </CauseView>
       {effortOf(remedy.repair) === 'reflash' && goesOn}
     </>

@@ -1,3 +1,4 @@
+import type { Ticks } from '../../browser/use-ticks.ts';
 import type { CautionId } from '../../steps/cautions.ts';
 import { Cautions } from '../caution/Cautions.tsx';
 import { minutesInWords } from './minutes.ts';
@@ -11,17 +12,23 @@ interface DoThisProps {
   readonly tools: string;
   readonly minutes: number;
   readonly who: string;
+  readonly ticks: Ticks;
 }
 
-/** The fix in order, what it takes, and what to be careful of before the first hand is laid on. */
-export function DoThis({ fix, cautions, tools, minutes, who }: DoThisProps) {
+/** The fix in order, each line to be ticked, what it takes, and what to be careful of before the first hand is laid on. */
+export function DoThis({ fix, cautions, tools, minutes, who, ticks }: DoThisProps) {
   return (
     <>
       <h2>Do this</h2>
       <Cautions ids={cautions} />
-      <ol>
+      <ol class="ticks">
         {fix.map((line) => (
-          <li key={line}>{withUnit(line)}</li>
+          <li key={line}>
+            <label>
+              <input type="checkbox" checked={ticks.has(line)} onChange={() => ticks.toggle(line)} />
+              <span>{withUnit(line)}</span>
+            </label>
+          </li>
         ))}
       </ol>
       <ul class="what-it-takes">

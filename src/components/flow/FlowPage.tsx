@@ -39,7 +39,7 @@ interface ByHand {
 }
 
 /** What is fitted and told needs nothing done first; what is looked at and measured comes with the parts that say it. */
-const NOTHING_TO_DO: Ready = { bike: [], phone: [], standing: [], cautions: [], care: [] };
+const NOTHING_TO_DO: Ready = { bike: [], phone: [], standing: [], brought: [], cautions: [], own: [], care: [] };
 
 const sameAnswer = (a: Answer, b: Answer | undefined): boolean => JSON.stringify(a) === JSON.stringify(b);
 
@@ -253,6 +253,7 @@ export function FlowPage({ opening, stand, root, load, links, goesOnIn, picture 
                 verdict={open.verdict}
                 remedy={open.remedy}
                 standing={standing}
+                case={it}
                 root={root}
                 onReopen={reopen}
                 picture={Picture && <Picture {...standing} />}

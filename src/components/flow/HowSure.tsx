@@ -1,6 +1,6 @@
 import type { Certainty } from '../../inference/certainty.ts';
 
-const WORDS = { proved: 'Proved', likely: 'Likely', 'short list': 'Not proved yet' } as const;
+export const CERTAINTY_WORDS = { proved: 'Proved', likely: 'Likely', 'short list': 'Not proved yet' } as const;
 
 /** A ring that fills up: open, half, whole with a tick. Whoever sees no colour sees the shape. */
 const SHAPES = {
@@ -33,7 +33,7 @@ export function HowSure({ certainty, because }: Props) {
         {SHAPES[certainty]}
       </svg>
       <span>
-        <b>{WORDS[certainty]}.</b> {because}
+        <b>{CERTAINTY_WORDS[certainty]}.</b> {because}
       </span>
     </p>
   );

@@ -3,7 +3,7 @@ import type { Seat } from '../../browser/seat.ts';
 import { probesOf } from '../../steps/probes-of.ts';
 import { type Answer, inWords, type ReadingStep, type Situation } from '../../steps/step.ts';
 import { Tones } from '../tones/Tones.tsx';
-import { PathDrawing } from './PathDrawing.tsx';
+import { ProbeDrawing } from './ProbeDrawing.tsx';
 import { ReadingForm } from './ReadingForm.tsx';
 
 interface Props {
@@ -25,6 +25,9 @@ interface Props {
 
 /** The field of the volume step, among the readings that were typed and not sent. */
 const VOLUME = 'volume step';
+
+const mayHaveAmp = ({ rig }: Situation): boolean =>
+  rig.rearFedBy === 'amp' || (rig.amps?.some((amp) => amp.drives !== 'front') ?? false);
 
 const volumeNote = (short: string) => `${short}, volume step: `;
 
@@ -48,8 +51,8 @@ export function Measuring({ root, seat, notes, onDraft, onAnswer, ...form }: Pro
     <>
       {step.tones && <ToneOf names={step.tones} folder={`${root}tones/`} folded={seat === 'phone'} />}
       {step.tones && (
-        <p class="volume">
-          <label for="volume-step">Volume step, if you want it kept as a note</label>
+        <p class="reading volume">
+          <label for="volume-step">Volume step, as a note</label>
           <input
             id="volume-step"
             type="text"
@@ -64,8 +67,19 @@ export function Measuring({ root, seat, notes, onDraft, onAnswer, ...form }: Pro
           />
         </p>
       )}
-      <PathDrawing rig={situation.rig} reading={reading?.label ?? short} probes={probesOf(step, reading, situation)} />
-      <ReadingForm {...form} onReach={setReached} onType={keep} onAnswer={(answer) => onAnswer(answer, note)} />
+      <ProbeDrawing
+        reading={reading?.label ?? short}
+        probes={probesOf(step, reading, situation)}
+        conditions={step.conditions ?? []}
+        onAmp={mayHaveAmp(situation)}
+      />
+      <ReadingForm
+        {...form}
+        reached={reached}
+        onReach={setReached}
+        onType={keep}
+        onAnswer={(answer) => onAnswer(answer, note)}
+      />
     </>
   );
 }

@@ -4,8 +4,6 @@ import { useNumberKeys } from '../../browser/use-number-keys.ts';
 import { offered } from '../../steps/outcome.ts';
 import type { Answer, Situation, Step } from '../../steps/step.ts';
 import { inWords, TOOL_NAMES } from '../../steps/step.ts';
-import { Cautions } from '../caution/Cautions.tsx';
-import { Before } from './Before.tsx';
 import { CannotAnswer } from './CannotAnswer.tsx';
 import { minutesInWords } from './minutes.ts';
 import type { Ready } from './ready.ts';
@@ -98,10 +96,18 @@ const leaveLabel = (quick: boolean, doubted: boolean): string => {
   return quick ? 'I don’t know' : 'I can’t do this';
 };
 
+const sentence = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
+
 /** One question: what to do, how, with what care, and the ways to answer. A question of a moment shows its answers first. */
 export function OpenStep(props: Props) {
-  const { step, situation, ready, seat, was, disabled, justCame, doubt, whyNow, root, onAnswer } = props;
+  const { step, situation, ready, seat, was, draft, parts, disabled, justCame, doubt, whyNow, root, onAnswer } = props;
   const [leaving, setLeaving] = useState(false);
+  const [isDone, setDone] = useState(false);
+  // Where something was typed already, what comes before it is done.
+  const begun = isDone || was !== undefined || Object.keys(draft).length > 0;
+  const isFirst = parts?.common.isPreparedFirst(step, ready, seat) ?? false;
+  const preparing = isFirst && !begun;
+  const heading = useRef<HTMLHeadingElement>(null);
   const settling = useSettling(justCame);
   const leaveButton = useRef<HTMLButtonElement>(null);
   const hasLeft = useRef(false);
@@ -113,6 +119,10 @@ export function OpenStep(props: Props) {
   const lines = typeof step.how === 'function' ? step.how(situation) : step.how;
   const quick = step.minutes < 1;
   const byKey = step.kind !== 'reading';
+  const goOnPrepared = () => {
+    setDone(true);
+    heading.current?.focus();
+  };
   const goOnWithout = () => onAnswer({ cannot: true });
   const leave = () => (step.ifCannot && doubt === undefined && !leaving ? setLeaving(true) : goOnWithout());
   useNumberKeys(seat === 'phone' && !disabled && !settling && byKey, (n) => {
@@ -137,38 +147,43 @@ export function OpenStep(props: Props) {
         </p>
       )}
       <Say step={step} situation={situation} ready={ready} />
-      <h1 tabIndex={-1} aria-describedby={doubt === undefined ? undefined : 'doubt'}>
+      <h1 tabIndex={-1} ref={heading} aria-describedby={doubt === undefined ? undefined : 'doubt'}>
         {inWords(step.ask, situation)}
       </h1>
-      {!quick && (
-        <p class="hint">
-          Takes {minutesInWords(step.minutes)}, with {TOOL_NAMES[step.tool]}.
-        </p>
-      )}
-      <Cautions ids={ready.cautions} />
-      <Before ready={ready} />
-      {!quick && how}
-      <div class="answers" inert={settling}>
-        <Answers {...props} />
-        {leaving && step.ifCannot ? (
-          <CannotAnswer instead={step.ifCannot} byKey={byKey} onGoOn={goOnWithout} onBack={() => setLeaving(false)} />
-        ) : (
-          <button
-            type="button"
-            class="plain"
-            ref={leaveButton}
-            disabled={disabled}
-            aria-pressed={was && 'cannot' in was ? 'true' : undefined}
-            onClick={leave}
-          >
-            {leaveLabel(quick, doubt !== undefined)}
-            {byKey && (
-              <span class="key seat-only-phone" aria-hidden="true">
-                0
-              </span>
-            )}
-          </button>
-        )}
+      {!quick && <p class="hint">{sentence(`${minutesInWords(step.minutes)}, with ${TOOL_NAMES[step.tool]}.`)}</p>}
+      <div class={quick ? undefined : 'side-by-side'}>
+        <div>
+          {parts && <parts.common.Before ready={ready} isDone={isFirst && begun} />}
+          {!quick && !preparing && how}
+        </div>
+        <div class="answers" inert={settling}>
+          {preparing ? (
+            <button type="button" class="go" onClick={goOnPrepared}>
+              All of this is done
+            </button>
+          ) : (
+            <Answers {...props} />
+          )}
+          {leaving && step.ifCannot ? (
+            <CannotAnswer instead={step.ifCannot} byKey={byKey} onGoOn={goOnWithout} onBack={() => setLeaving(false)} />
+          ) : (
+            <button
+              type="button"
+              class="plain"
+              ref={leaveButton}
+              disabled={disabled}
+              aria-pressed={was && 'cannot' in was ? 'true' : undefined}
+              onClick={leave}
+            >
+              {leaveLabel(quick, doubt !== undefined)}
+              {byKey && (
+                <span class="key seat-only-phone" aria-hidden="true">
+                  0
+                </span>
+              )}
+            </button>
+          )}
+        </div>
       </div>
       {quick && how}
       <details class="why" key={`${step.id}-${seat}`} open={seat === 'learning'}>

@@ -49,27 +49,31 @@ export function ReadingField(props: Props) {
       <div class="reading">
         <label for={fieldId(name)}>
           {reading.label}
-          {reading.optional && ' (if you have the time)'}
+          {reading.optional && <span class="hint"> if you have the time</span>}
         </label>
-        <input
-          id={fieldId(name)}
-          type="text"
-          inputMode="decimal"
-          enterKeyHint="next"
-          autocomplete="off"
-          class={old ? 'old' : undefined}
-          value={text}
-          disabled={disabled}
-          aria-invalid={fault ? 'true' : undefined}
-          aria-describedby={fault ? `fault-${name}` : undefined}
-          onInput={(event) => onText(event.currentTarget.value)}
-          onFocus={onReach}
-          onBlur={(event) => !goesToAButton(event) && onLeave()}
-          // A tap puts the caret into the old number, and the click comes after it.
-          onClick={(event) => old && event.currentTarget.select()}
-          onKeyDown={(event) => goOn(event, props)}
-        />
-        <span aria-hidden="true">{reading.unit}</span>
+        <span class="field">
+          <input
+            id={fieldId(name)}
+            type="text"
+            inputMode="decimal"
+            enterKeyHint="next"
+            autocomplete="off"
+            class={old ? 'old' : undefined}
+            value={text}
+            disabled={disabled}
+            aria-invalid={fault ? 'true' : undefined}
+            aria-describedby={fault ? `fault-${name}` : undefined}
+            onInput={(event) => onText(event.currentTarget.value)}
+            onFocus={onReach}
+            onBlur={(event) => !goesToAButton(event) && onLeave()}
+            // A tap puts the caret into the old number, and the click comes after it.
+            onClick={(event) => old && event.currentTarget.select()}
+            onKeyDown={(event) => goOn(event, props)}
+          />
+          <span class="unit" aria-hidden="true">
+            {reading.unit}
+          </span>
+        </span>
         {reading.unit === 'Ω' && isPossible(step, name, Infinity) && (
           <button type="button" class="open-circuit" disabled={disabled} onClick={() => onText('OL')}>
             OL<span class="sr-only">, open, for {reading.label}</span>

@@ -16,6 +16,8 @@ interface Props {
   readonly draft: Readonly<Record<string, string>>;
   readonly showBandsAtOnce: boolean;
   readonly disabled: boolean;
+  /** The field in hand: the bands of its scale are named, those of the others only drawn. */
+  readonly reached: string;
   /** A field was reached. */
   readonly onReach: (reading: string) => void;
   readonly onType: (reading: string, text: string) => void;
@@ -24,7 +26,8 @@ interface Props {
 
 /** The fields of a measurement. A reading falls on its scale when it is typed; nothing goes on from nonsense. */
 export function ReadingForm(props: Props) {
-  const { step, situation, typed, fromLastTime, draft, showBandsAtOnce, disabled, onReach, onType, onAnswer } = props;
+  const { step, situation, typed, fromLastTime, draft, showBandsAtOnce, disabled, reached, onReach, onType, onAnswer } =
+    props;
   const [texts, setTexts] = useState({ ...typed, ...draft });
   const [tried, setTried] = useState(!fromLastTime && Object.keys(typed).length > 0);
   /** Fields that hold what was read before, and wait to be typed over. */
@@ -94,7 +97,13 @@ export function ReadingForm(props: Props) {
               onLeave={() => leave(name)}
             />
             {bands && (value !== undefined || showBandsAtOnce) && (
-              <Scale bands={bands} unit={reading.unit} value={value} label={reading.label} />
+              <Scale
+                bands={bands}
+                unit={reading.unit}
+                value={value}
+                label={reading.label}
+                whole={showBandsAtOnce || reached === name}
+              />
             )}
           </div>
         );

@@ -19,14 +19,14 @@ export function Share({ case: it, title }: { readonly case: Case; readonly title
   };
   return (
     <div>
-      <button type="button" onClick={make}>
+      <button type="button" class="plain" onClick={make}>
         Send this case to somebody
       </button>
       <p role="status" class="hint">
         {told}
       </p>
       {link && (
-        <div class="reading">
+        <div class="reading link">
           <label for="case-link">The link. It opens this case in any browser.</label>
           <input id="case-link" type="text" readOnly value={link} onFocus={(event) => event.currentTarget.select()} />
         </div>

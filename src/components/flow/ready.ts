@@ -63,8 +63,12 @@ export interface Ready {
   readonly phone: readonly string[];
   /** What stands already, by its name. */
   readonly standing: readonly string[];
+  /** What stands once that is done, by its name. */
+  readonly brought: readonly string[];
   /** What to be careful of, each once: not again while the condition stands that said it. */
   readonly cautions: readonly CautionId[];
+  /** Of them, what to be careful of with the step itself, once all before it is done. */
+  readonly own: readonly CautionId[];
   /** The same as it is said to a caller. */
   readonly care: readonly string[];
 }
@@ -78,13 +82,16 @@ export function readyFor(step: Step, it: Case, steps: ReadonlyMap<string, Step>,
   const undone = putBack.flatMap((id) => undoOf(id, situation) ?? []);
   const said = withoutBareKey(next, situation);
   const before = stood.flatMap(cautionsOfCondition);
-  const asked = [...next.flatMap(cautionsOfCondition), ...cautionsOfStep(step, situation)];
-  const cautions = onThisBike(asked, situation.rig).filter((id) => !before.includes(id));
+  const now = (ids: readonly CautionId[]) => onThisBike(ids, situation.rig).filter((id) => !before.includes(id));
+  const ofStep = cautionsOfStep(step, situation);
+  const cautions = now([...next.flatMap(cautionsOfCondition), ...ofStep]);
   return {
     bike: [...undone, ...said.map((id) => wordsOf(id, situation).bike)],
     phone: [...undone, ...said.map((id) => wordsOf(id, situation).phone)],
     standing: standing.map((id) => CONDITION_NAMES[nameOf(id)]),
+    brought: said.map((id) => CONDITION_NAMES[nameOf(id)]),
     cautions,
+    own: now(ofStep),
     care: byWord(cautions).flatMap(([, ids]) => ids.map((id) => SPOKEN[id])),
   };
 }

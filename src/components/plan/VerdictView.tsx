@@ -1,4 +1,6 @@
 import type { ComponentChildren } from 'preact';
+import { useTicks } from '../../browser/use-ticks.ts';
+import type { Case } from '../../case/events.ts';
 import type { Standing } from '../../case/standing.ts';
 import { assumedFor } from '../../causes/assumed.ts';
 import type { PlanRemedy, PlanVerdict } from '../../plan/verdict.ts';
@@ -6,15 +8,18 @@ import { CAUTIONS } from '../../steps/cautions.ts';
 import { is } from '../../steps/outcome.ts';
 import { inWords, type Step } from '../../steps/step.ts';
 import { DontPayFor, DoThis, Numbers } from '../flow/FixParts.tsx';
-import { HowSure } from '../flow/HowSure.tsx';
+import { CERTAINTY_WORDS, HowSure } from '../flow/HowSure.tsx';
 import { Lines } from '../flow/Lines.tsx';
 import { ProofOfCure } from '../flow/ProofOfCure.tsx';
+import { Sheet } from '../flow/Sheet.tsx';
 import { said, withUnit } from '../flow/said.ts';
+import { factSection, fixSections } from '../flow/sheet-sections.ts';
 
 interface Props {
   readonly verdict: PlanVerdict;
   readonly remedy: PlanRemedy;
   readonly standing: Standing;
+  readonly case: Case;
   readonly root: string;
   readonly onReopen: (step: Step) => void;
   /** Something drawn beside the evidence. */
@@ -47,13 +52,16 @@ function Evidence({ verdict, standing, onReopen }: Pick<Props, 'verdict' | 'stan
   );
 }
 
-/** The answer of a plan, or what a profile reads: what, how sure, what to do, and only then why. */
-export function VerdictView({ verdict, remedy, standing, root, onReopen, picture }: Props) {
+/** The answer of a plan, or what a profile reads: what, how sure, what to do and not to pay for, and only then why. */
+export function VerdictView({ verdict, remedy, standing, case: it, root, onReopen, picture }: Props) {
+  const ticks = useTicks(it, verdict.id);
+  const assumed = assumedFor((findings) => verdict.remedy(findings), standing.findings);
   return (
     <article class="verdict">
       <h1 tabIndex={-1}>{remedy.what}</h1>
       <HowSure certainty={remedy.certainty} because={remedy.howSure} />
-      <DoThis {...remedy} />
+      <DoThis {...remedy} ticks={ticks} />
+      <DontPayFor notBuy={remedy.notBuy} ifDoneAnyway={remedy.ifDoneAnyway} />
       {remedy.mayAlsoBe && remedy.mayAlsoBe.length > 0 && (
         <>
           <h2>{remedy.certainty === 'short list' ? 'Which of them is it?' : 'It may also be'}</h2>
@@ -68,17 +76,13 @@ export function VerdictView({ verdict, remedy, standing, root, onReopen, picture
       )}
       <Numbers numbers={remedy.numbers} />
       {picture}
-      <DontPayFor notBuy={remedy.notBuy} ifDoneAnyway={remedy.ifDoneAnyway} />
       <section class="prove">
         <h2>Check it</h2>
         <ProofOfCure proof={remedy.proof} hasMeter={is(standing.findings, 'tools-at-hand', 'meter')} />
       </section>
       <Evidence verdict={verdict} standing={standing} onReopen={onReopen} />
       {remedy.background && <p>{remedy.background}</p>}
-      <Lines
-        title="Assumed, because nobody knew"
-        lines={assumedFor((findings) => verdict.remedy(findings), standing.findings)}
-      />
+      <Lines title="Assumed, because nobody knew" lines={assumed} />
       <p class="hint">
         <a href={`${root}my-bike/`}>Say what you have in “My bike”</a>, and the numbers follow.{' '}
         {CAUTIONS['local-rules']}
@@ -86,6 +90,21 @@ export function VerdictView({ verdict, remedy, standing, root, onReopen, picture
       <p>
         <a href={`${root}read/${verdict.article}/`}>The background to this</a>
       </p>
+      <Sheet
+        title={verdict.title}
+        sections={[
+          { title: 'Answer', lines: [remedy.what, `${CERTAINTY_WORDS[remedy.certainty]}. ${remedy.howSure}`] },
+          ...fixSections({ ...remedy, parts: [] }),
+          {
+            title: 'What else it may be',
+            lines: remedy.mayAlsoBe?.map(({ what, split }) => `${what}. ${split}`) ?? [],
+          },
+          { title: 'Numbers for this bike', lines: remedy.numbers.map(({ label, value }) => `${label}: ${value}`) },
+          { title: 'Check it', lines: [remedy.proof] },
+          factSection(standing),
+          { title: 'Assumed', lines: assumed },
+        ]}
+      />
     </article>
   );
 }

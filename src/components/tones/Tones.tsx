@@ -11,7 +11,7 @@ export function Tones({ names, folder }: { readonly names: readonly ToneName[]; 
       {tones.map((tone) => (
         <TonePlayer key={tone.name} pitch={pitchOf(tone)} src={folder + tone.file} file={`tone-${tone.file}`} />
       ))}
-      <p class="hint">It plays until you stop it. Phone volume full, then the bike’s volume does the work.</p>
+      <p class="hint">It plays until you stop it, phone volume full.</p>
     </div>
   );
 }

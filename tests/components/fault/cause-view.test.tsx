@@ -20,6 +20,7 @@ const shown = (
   return renderToString(
     <CauseView
       view={view(given(answers))}
+      case={given(answers)}
       cause={cause}
       certainty={certainty}
       besides={besides}
@@ -45,6 +46,7 @@ describe('a cause as a verdict', () => {
       'Do this',
       'Put in another motor.',
       'Don’t pay for',
+      'Numbers for this bike',
       'Prove the cure',
       'buttons',
       'How we know',
@@ -96,7 +98,15 @@ describe('how sure a cause is', () => {
     const proof = (seen: FaultView) =>
       words(
         renderToString(
-          <CauseView view={seen} cause={motor} certainty="proved" besides={[]} root="/" onReopen={() => undefined}>
+          <CauseView
+            view={seen}
+            case={given(ALL)}
+            cause={motor}
+            certainty="proved"
+            besides={[]}
+            root="/"
+            onReopen={() => undefined}
+          >
             buttons
           </CauseView>,
         ),

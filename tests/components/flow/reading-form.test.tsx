@@ -18,6 +18,7 @@ function fields(typed: Texts, fromLastTime: boolean, draft: Texts): Record<strin
       draft={draft}
       showBandsAtOnce={false}
       disabled={false}
+      reached="leadsOhm"
       onReach={nothing}
       onType={nothing}
       onAnswer={nothing}
