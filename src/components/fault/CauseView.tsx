@@ -7,7 +7,7 @@ import type { Cause, Remedy } from '../../causes/cause.ts';
 import { figureText } from '../../causes/figure.ts';
 import { effortOf } from '../../causes/repair-action.ts';
 import type { Certainty } from '../../inference/certainty.ts';
-import { CAUTIONS } from '../../steps/cautions.ts';
+import { CAUTIONS, type CautionId } from '../../steps/cautions.ts';
 import type { Step } from '../../steps/step.ts';
 import { Cautions } from '../caution/Cautions.tsx';
 import { DontPayFor, DoThis, Numbers } from '../flow/FixParts.tsx';
@@ -73,6 +73,14 @@ interface Props {
   readonly children: ComponentChildren;
 }
 
+type Ids = readonly CautionId[];
+
+/** Lists of cautions without what an earlier one has, in the order that they are read in. */
+function inTurn<const L extends readonly Ids[]>(lists: L, order: readonly number[]): { [K in keyof L]: Ids } {
+  const earlier = (at: number) => order.slice(0, order.indexOf(at)).flatMap((i) => lists[i] ?? []);
+  return lists.map((ids, at) => ids.filter((id) => !earlier(at).includes(id))) as { [K in keyof L]: Ids };
+}
+
 /** A cause as a verdict: what is wrong, how sure that is, what to do and what not to pay for, and only then why. */
 export function CauseView({ view, case: it, cause, certainty, besides, root, onReopen, children }: Props) {
   const { findings } = view.standing;
@@ -80,25 +88,31 @@ export function CauseView({ view, case: it, cause, certainty, besides, root, onR
   const ticks = useTicks(it, cause.id);
   const split = view.splitOf(cause.id);
   const dear = isDear(remedy);
-  const cautions = cautionsOfFix(remedy, findings);
-  const [ofCheck, ofProof] = [cautionsOfCheck(cause, findings), cautionsOfProof(remedy, findings)];
+  const checkFirst = dear && certainty !== 'proved';
+  // Read from top to bottom, each caution stands once: at the first thing that needs it.
+  const [ofCheck, ofFix, ofProof] = inTurn(
+    [cautionsOfCheck(cause, findings), cautionsOfFix(remedy, findings), cautionsOfProof(remedy, findings)],
+    checkFirst ? [0, 1, 2] : [1, 0, 2],
+  );
   const howSure = because(view, cause, certainty, dear);
   const assumed = assumedFor((f) => cause.remedy(f), findings);
+  const check = split && (
+    <section class="check">
+      <h2>{checkFirst ? 'Check this first' : 'The check that tells'}</h2>
+      <Cautions ids={ofCheck} />
+      <p>{split}</p>
+    </section>
+  );
   return (
     <article class="verdict">
       <h1 tabIndex={-1}>{remedy.what}</h1>
       <HowSure certainty={certainty} because={howSure} />
-      {split && (
-        <section class="check">
-          <h2>{dear && certainty !== 'proved' ? 'Check this first' : 'The check that tells'}</h2>
-          <Cautions ids={ofCheck} />
-          <p>{split}</p>
-        </section>
-      )}
-      <DoThis {...remedy} cautions={cautions} ticks={ticks} />
+      {checkFirst && check}
+      <DoThis {...remedy} cautions={ofFix} ticks={ticks} />
       <Lines title="What to get" lines={remedy.parts} />
       <DontPayFor notBuy={remedy.notBuy} ifDoneAnyway={remedy.ifDoneAnyway} />
       <Numbers numbers={remedy.numbers.map((figure) => ({ label: figure.label, value: figureText(figure) }))} />
+      {!checkFirst && check}
       <section class="prove">
         <h2>Prove the cure</h2>
         <Cautions ids={ofProof} />
@@ -124,7 +138,7 @@ export function CauseView({ view, case: it, cause, certainty, besides, root, onR
           certainty,
           howSure,
           split,
-          cautions: [...cautions, ...ofCheck, ...ofProof],
+          cautions: [...ofCheck, ...ofFix, ...ofProof],
           assumed,
         })}
       />
