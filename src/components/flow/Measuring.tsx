@@ -1,5 +1,6 @@
 import { useState } from 'preact/hooks';
 import type { Seat } from '../../browser/seat.ts';
+import { nameOf } from '../../steps/conditions.ts';
 import { probesOf } from '../../steps/probes-of.ts';
 import { type Answer, inWords, type ReadingStep, type Situation } from '../../steps/step.ts';
 import { Tones } from '../tones/Tones.tsx';
@@ -70,7 +71,7 @@ export function Measuring({ root, seat, notes, onDraft, onAnswer, ...form }: Pro
       <ProbeDrawing
         reading={reading?.label ?? short}
         probes={probesOf(step, reading, situation)}
-        conditions={step.conditions ?? []}
+        conditions={(step.conditions ?? []).map(nameOf)}
         onAmp={mayHaveAmp(situation)}
       />
       <ReadingForm

@@ -35,7 +35,8 @@ function goOn(event: KeyboardEvent, { step, name }: Props): void {
  * it from under the finger. The button beside the field stays where it is.
  */
 const goesToAButton = ({ relatedTarget, currentTarget }: FocusEvent) =>
-  relatedTarget instanceof HTMLButtonElement && !(currentTarget as Element).closest('.reading')?.contains(relatedTarget);
+  relatedTarget instanceof HTMLButtonElement &&
+  !(currentTarget as Element).closest('.reading')?.contains(relatedTarget);
 
 /** The field of one reading, with its unit and, for ohms, a key for an open circuit. */
 export function ReadingField(props: Props) {
