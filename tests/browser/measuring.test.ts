@@ -224,7 +224,7 @@ describe('a tone', () => {
     await page.getByRole('button', { name: 'Stop 80 Hz' }).waitFor();
     await tap(page, 'Play 1000 Hz');
     await page.getByRole('button', { name: 'Stop 1000 Hz' }).waitFor();
-    await page.getByRole('button', { name: 'Play 80 Hz' }).waitFor();
+    await page.getByRole('button', { name: 'Play 80 Hz', exact: true }).waitFor();
     expect(await page.getByRole('link', { name: /^Download/ }).count()).toBe(8);
     await close();
   });
