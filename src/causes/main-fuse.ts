@@ -83,7 +83,12 @@ function fuseOnLead(f: Findings): Pick<MainFuse, 'fuseA' | 'atMostA'> {
   return mostA === undefined ? {} : { atMostA: mostA };
 }
 
-const newLead = (f: Findings): RepairAction => ({ do: 'renew-lead', lead: 'plus', ...newPlusLead(f) });
+const newLead = (f: Findings): RepairAction => ({
+  do: 'renew-lead',
+  lead: 'plus',
+  ...newPlusLead(f),
+  onceLampIsDark: true,
+});
 
 /** A fuse for the lead that is there. On one that no fuse protects there is none: it gets a new lead with its own. */
 export const renewMainFuse = (f: Findings): RepairAction =>
@@ -92,5 +97,5 @@ export const renewMainFuse = (f: Findings): RepairAction =>
 /** The same with a new holder for it. */
 export const renewHolder = (f: Findings): readonly RepairAction[] =>
   wantsNewLead(f)
-    ? [{ do: 'renew-holder', fuseA: newPlusLead(f).fuseA }, newLead(f)]
+    ? [{ do: 'renew-holder', fuseA: newPlusLead(f).fuseA, onceLampIsDark: true }, newLead(f)]
     : [{ do: 'renew-holder', ...fuseOnLead(f), onceLampIsDark: true }];

@@ -22,7 +22,20 @@ export type RepairAction =
   // Settings.
   | { readonly do: 'centre-fader' }
   | { readonly do: 'turn-up-rear-control' }
-  | { readonly do: 'set-unit-menu'; readonly rear: 'on' }
+  /** What is not named stays as it is set. */
+  | {
+      readonly do: 'set-unit-menu';
+      readonly rear?: 'on';
+      readonly bass?: 'flat';
+      readonly compensation?: 'off';
+      readonly mirroring?: 'on';
+    }
+  /** Play on, unmuted, out of the speakers. */
+  | { readonly do: 'play-here' }
+  | { readonly do: 'flatten-tone'; readonly of: 'unit' | 'phone' }
+  /** Down to the loudest step that is clean. */
+  | { readonly do: 'turn-down' }
+  | { readonly do: 'set-filter'; readonly highpassHz: number; readonly bassBoostDb: number }
   /** Properties that are not named stay as they are stored. */
   | {
       readonly do: 'select-profile';
@@ -49,8 +62,23 @@ export type RepairAction =
   | { readonly do: 'free-wire'; readonly wire: 'speaker-run' | 'plus-lead' | 'unit-output'; readonly where?: Where }
   | { readonly do: 'join-looms'; readonly where?: Where }
   | { readonly do: 'uncross-pairs' }
+  | { readonly do: 'turn-polarity'; readonly where: Where }
+  /** Away from what it picks up, or what puts it there quietened. */
+  | { readonly do: 'part-from-noise'; readonly of: 'signal-lead' | 'phone-lead' | 'sparks' | 'other-device' }
+  // The phone and its link.
+  | { readonly do: 'pair-anew' }
+  | { readonly do: 'end-voice-mode' }
+  | { readonly do: 'update-phone' }
+  | { readonly do: 'renew-phone-link'; readonly part: 'cable' | 'port' }
+  | { readonly do: 'allow-without-headset' }
   // Power.
-  | { readonly do: 'renew-lead'; readonly lead: 'plus'; readonly sectionM2: number; readonly fuseA: number }
+  | {
+      readonly do: 'renew-lead';
+      readonly lead: 'plus';
+      readonly sectionM2: number;
+      readonly fuseA: number;
+      readonly onceLampIsDark?: true;
+    }
   | { readonly do: 'renew-lead'; readonly lead: 'ground'; readonly sectionM2: number }
   | ({ readonly do: 'renew-holder' } & MainFuse)
   | ({ readonly do: 'renew-fuse'; readonly fuse: 'main' } & MainFuse)
@@ -72,6 +100,8 @@ export type RepairAction =
   /** The ohms of the old one, unless a number is given. */
   | { readonly do: 'replace-speaker'; readonly where: Where; readonly ratedOhm?: number }
   | { readonly do: 'rewire-speakers'; readonly where: Where; readonly togetherOhm: number }
+  | { readonly do: 'seal-mount'; readonly where: Where }
+  | { readonly do: 'fit-tweeter-filter'; readonly where: Where }
   | { readonly do: 'replace-converter' }
   | { readonly do: 'cool-amp' }
   | { readonly do: 'dry-amp' }
@@ -88,6 +118,10 @@ export const EFFORT: Readonly<Record<Do, Effort>> = {
   'centre-fader': 'hands',
   'turn-up-rear-control': 'hands',
   'set-unit-menu': 'hands',
+  'play-here': 'hands',
+  'flatten-tone': 'hands',
+  'turn-down': 'hands',
+  'set-filter': 'hands',
   'select-profile': 'reflash',
   'set-selector': 'hands',
   'set-gain': 'hands',
@@ -99,6 +133,13 @@ export const EFFORT: Readonly<Record<Do, Effort>> = {
   'free-wire': 'small part',
   'join-looms': 'hands',
   'uncross-pairs': 'hands',
+  'turn-polarity': 'hands',
+  'part-from-noise': 'small part',
+  'pair-anew': 'hands',
+  'end-voice-mode': 'hands',
+  'update-phone': 'hands',
+  'renew-phone-link': 'small part',
+  'allow-without-headset': 'visit',
   'renew-lead': 'small part',
   'renew-holder': 'small part',
   'renew-fuse': 'small part',
@@ -113,6 +154,8 @@ export const EFFORT: Readonly<Record<Do, Effort>> = {
   'take-off-load': 'hands',
   'replace-speaker': 'part',
   'rewire-speakers': 'small part',
+  'seal-mount': 'small part',
+  'fit-tweeter-filter': 'small part',
   'replace-converter': 'part',
   'cool-amp': 'hands',
   'dry-amp': 'hands',

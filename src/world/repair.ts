@@ -1,12 +1,13 @@
 import type { RepairAction } from '../causes/repair-action.ts';
 import { PARTS } from './repair/parts.ts';
+import { PHONE } from './repair/phone.ts';
 import { POWER } from './repair/power.ts';
 import type { Repairs } from './repair/repairs.ts';
 import { SETTINGS } from './repair/settings.ts';
 import { WIRES } from './repair/wires.ts';
 import type { World } from './state.ts';
 
-const REPAIRS: Repairs<RepairAction['do']> = { ...SETTINGS, ...WIRES, ...POWER, ...PARTS };
+const REPAIRS: Repairs<RepairAction['do']> = { ...SETTINGS, ...WIRES, ...POWER, ...PARTS, ...PHONE };
 
 /**
  * The bike after one repair: what it touches is as on a sound bike of this build, or as the numbers of the action say.

@@ -16,7 +16,15 @@ function joinedAs(speaker: Speaker, wantedOhm: number): Speaker['wiring'] {
 
 /** Speakers, amplifier, head unit and what stands between them, repaired or exchanged for a sound one of the same kind. */
 export const PARTS: Repairs<
-  'replace-speaker' | 'rewire-speakers' | 'replace-converter' | 'cool-amp' | 'dry-amp' | 'repair-amp' | 'repair-unit'
+  | 'replace-speaker'
+  | 'rewire-speakers'
+  | 'seal-mount'
+  | 'fit-tweeter-filter'
+  | 'replace-converter'
+  | 'cool-amp'
+  | 'dry-amp'
+  | 'repair-amp'
+  | 'repair-unit'
 > = {
   // As many as hung there, joined as they were.
   'replace-speaker': (world, { where, ratedOhm }) =>
@@ -32,6 +40,8 @@ export const PARTS: Repairs<
     });
     return withSpeakers(world, wrong, (speaker) => ({ wiring: joinedAs(speaker, wantedOhm) }));
   },
+  'seal-mount': (world, { where }) => withSpeakers(world, cornersAt(where), { leakDb: 0 }),
+  'fit-tweeter-filter': (world, { where }) => withSpeakers(world, cornersAt(where), { bareTweeter: false }),
   'replace-converter': (world) =>
     withAmp(world, ({ converter }) => ({ converter: converter === 'dead' ? 'works' : converter })),
   'cool-amp': (world) => withAmp(world, { coolsBadly: false }),

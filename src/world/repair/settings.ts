@@ -1,4 +1,4 @@
-import { withAmp, withSettings, withUnit } from '../change.ts';
+import { withAmp, withPhone, withSettings, withUnit } from '../change.ts';
 import { loudestInputV } from '../healthy.ts';
 import type { World } from '../state.ts';
 import type { Repairs } from './repairs.ts';
@@ -9,12 +9,37 @@ const RANGE_ABOVE_RATIO = 1.1;
 
 /** Settings of the head unit, the profile that is stored in it, and the knobs of the amplifier. */
 export const SETTINGS: Repairs<
-  'centre-fader' | 'turn-up-rear-control' | 'set-unit-menu' | 'select-profile' | 'set-selector' | 'set-gain'
+  | 'centre-fader'
+  | 'turn-up-rear-control'
+  | 'set-unit-menu'
+  | 'play-here'
+  | 'flatten-tone'
+  | 'turn-down'
+  | 'select-profile'
+  | 'set-selector'
+  | 'set-gain'
+  | 'set-filter'
 > = {
   'centre-fader': (world) => withSettings(world, { fader: 0, balance: 0 }),
   'turn-up-rear-control': (world) => withSettings(world, { rearControlRatio: 1 }),
   // A factory head unit has no such entry in its menu.
-  'set-unit-menu': (world) => (world.rig.unitKind === 'replaced' ? withUnit(world, { rearOn: true }) : world),
+  'set-unit-menu': (world, { rear, bass, compensation, mirroring }) => {
+    if (world.rig.unitKind !== 'replaced') return world;
+    const unit = withUnit(world, ({ rearOn, profile }) => ({
+      rearOn: rear === 'on' || rearOn,
+      profile: compensation ? { ...profile, engineDifference: null } : profile,
+    }));
+    const set = bass ? withSettings(unit, { bassDb: 0 }) : unit;
+    return mirroring ? withPhone(set, { offersMirroring: true }) : set;
+  },
+  'play-here': (world) => withSettings(world, { paused: false, muted: false, target: 'speakers' }),
+  'flatten-tone': (world, { of }) =>
+    of === 'unit' ? withSettings(world, { bassDb: 0, speedVolumeDb: 0 }) : withPhone(world, { bassDb: 0 }),
+  'turn-down': (world) =>
+    withSettings(world, ({ topVolumeRatio }) => ({
+      topVolumeRatio: Math.min(topVolumeRatio, sound(world).settings.topVolumeRatio),
+    })),
+  'set-filter': (world, { highpassHz, bassBoostDb }) => withAmp(world, { highpassHz, bassBoostDb }),
   'select-profile': (world, { rear, level, boost, eq }) => {
     // And one of another maker has no stored profiles.
     if (world.rig.unitKind === 'replaced') return world;

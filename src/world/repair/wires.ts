@@ -1,8 +1,8 @@
-import type { PlugName, Where } from '../../causes/repair-action.ts';
+import type { PlugName, RepairAction, Where } from '../../causes/repair-action.ts';
 import { type PerCorner, perCorner } from '../../rig/corner.ts';
 import { withAmp, withRuns, withUnit } from '../change.ts';
 import { CLAMP, OPEN, SOUND, WHOLE } from '../healthy.ts';
-import type { Contact, PairOf, World } from '../state.ts';
+import type { Contact, Noise, PairOf, World } from '../state.ts';
 import type { Repairs } from './repairs.ts';
 import { bothOf, cleaned, cornersAt, type Mend, pinned, seated, sound, wired } from './sound.ts';
 
@@ -34,6 +34,20 @@ function atPlug(world: World, plug: PlugName, where: Where | undefined, mend: Me
   }
 }
 
+/** Whether a noise is picked up there. */
+function comesBy({ kind, enters }: Noise, of: Extract<RepairAction, { do: 'part-from-noise' }>['of']): boolean {
+  switch (of) {
+    case 'phone-lead':
+      return enters === 'source-lead';
+    case 'sparks':
+      return kind === 'ticks';
+    case 'other-device':
+      return kind === 'steady';
+    case 'signal-lead':
+      return kind === 'follows' && enters === 'amp-input';
+  }
+}
+
 /** Plugs, contacts and the wires of signals and speakers. */
 export const WIRES: Repairs<
   | 'seat-plug'
@@ -44,6 +58,8 @@ export const WIRES: Repairs<
   | 'free-wire'
   | 'join-looms'
   | 'uncross-pairs'
+  | 'turn-polarity'
+  | 'part-from-noise'
 > = {
   'seat-plug': (world, { plug, where }) => atPlug(world, plug, where, seated),
   'clean-contacts': (world, { plug, where }) => atPlug(world, plug, where, cleaned),
@@ -81,4 +97,7 @@ export const WIRES: Repairs<
   },
   'join-looms': (world, { where }) => atSecond(world, where, seated),
   'uncross-pairs': (world) => withUnit(world, { rearPairs: 'own' }),
+  // Swapped at one end, where it is the wrong way round: a wire that is right stays.
+  'turn-polarity': (world, { where }) => withRuns(world, cornersAt(where), { reversed: false }),
+  'part-from-noise': (world, { of }) => ({ ...world, noises: world.noises.filter((noise) => !comesBy(noise, of)) }),
 };
