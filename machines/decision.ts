@@ -208,13 +208,8 @@ const MOST_LISTED = 4;
 /** A cause that is less likely than this is not worth a line in a list. */
 const LISTED_SHARE = 0.02;
 
-const efforts = new WeakMap<Cause, keyof typeof MINUTES_PER_BIT>();
-/** What a fix costs does not hang on the figures of a bike. */
-function effort(cause: Cause, f: Findings): keyof typeof MINUTES_PER_BIT {
-  const known = efforts.get(cause) ?? effortOf(cause.remedy(f).repair);
-  efforts.set(cause, known);
-  return known;
-}
+/** What its fix costs on this bike: a wire here, a visit there. */
+const effort = (cause: Cause, f: Findings): keyof typeof MINUTES_PER_BIT => effortOf(cause.remedy(f).repair);
 
 const lastPlace = (flow: StagedFlow, { facts }: FlowContext): string | undefined =>
   Object.keys(facts)

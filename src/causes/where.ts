@@ -67,7 +67,7 @@ export function rearRunThatIsShorted(f: Findings): Where {
 }
 
 /** The rear channel that reads far fewer volts than the other at a step that reads both, or both. */
-export function rearChannelThatIsSilent(f: Findings, step: 'rear-pair' | 'amp-in'): Where {
+export function rearChannelThatIsSilent(f: Findings, step: 'rear-pair' | 'amp-in' | 'amp-out'): Where {
   const { leftV, rightV } = f.values(step);
   return sideOf(f, leftV, rightV, 'lower');
 }

@@ -1,10 +1,11 @@
 import type { Cause } from '../cause.ts';
+import { ampName } from '../the-amp.ts';
 import { YOURSELF } from '../who.ts';
 import { arrives, arrivesFigures } from './arrives.ts';
 
 export const ampInputPlugOff: Cause = {
   id: 'amp-input-plug-off',
-  title: 'Signal plug at the amplifier not home',
+  title: (f) => `Signal plug at ${ampName(f)} not home`,
   faults: ['amp-input-plug-off'],
   split: {
     byMeter:

@@ -1,12 +1,13 @@
 import type { Cause } from '../cause.ts';
 import { readsForGain } from '../read-first.ts';
+import { ampName } from '../the-amp.ts';
 import { ampChannels } from '../where.ts';
 import { YOURSELF_OR_FITTER } from '../who.ts';
 import { CHANNELS_ALIKE, GAIN_TOOLS, gainSteps, setGain, settingFigures } from './gain.ts';
 
 export const ampInputTooLow: Cause = {
   id: 'amp-input-too-low',
-  title: 'Range or gain of the amplifier too low',
+  title: (f) => `Range or gain of ${ampName(f)} too low`,
   faults: ['amp-input-too-low'],
   split: {
     byMeter:

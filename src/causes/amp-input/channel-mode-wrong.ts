@@ -1,11 +1,11 @@
 import type { Cause } from '../cause.ts';
-import { ampOf } from '../the-amp.ts';
+import { ampName, ampOf } from '../the-amp.ts';
 import { YOURSELF } from '../who.ts';
 import { CHANNELS_ALIKE } from './gain.ts';
 
 export const channelModeWrong: Cause = {
   id: 'channel-mode-wrong',
-  title: 'Input selector of the amplifier wrong',
+  title: (f) => `Input selector of ${ampName(f)} wrong`,
   faults: ['channel-mode-wrong'],
   split: {
     byMeter:

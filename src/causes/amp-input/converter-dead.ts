@@ -1,6 +1,7 @@
 import { unloadedFullV } from '../../rig/levels.ts';
 import type { Cause } from '../cause.ts';
 import { readsForGain } from '../read-first.ts';
+import { ampName } from '../the-amp.ts';
 import { ampChannels } from '../where.ts';
 import { FITTER } from '../who.ts';
 import { arrives, arrivesFigures } from './arrives.ts';
@@ -8,7 +9,7 @@ import { GAIN_TOOLS, gainSteps, setGain, settingFigures } from './gain.ts';
 
 export const converterDead: Cause = {
   id: 'converter-dead',
-  title: 'Converter before the amplifier dead',
+  title: (f) => `Converter before ${ampName(f)} dead`,
   faults: ['converter-dead'],
   split: {
     byMeter:

@@ -1,10 +1,11 @@
 import type { Cause } from '../cause.ts';
+import { ampName } from '../the-amp.ts';
 import { halfSupplyHealthy, PAIR_DIFFERENCE_HEALTHY, pairDcRead, pairRestsAlike } from '../unit/half-supply.ts';
 import { UNIT_REPAIR, UNIT_REPAIR_STEPS } from '../unit/unit-repair.ts';
 
 export const inputDc: Cause = {
   id: 'input-dc',
-  title: 'DC from the head unit on an input of the amplifier',
+  title: (f) => `DC from the head unit on an input of ${ampName(f)}`,
   faults: ['input-dc'],
   split: {
     byMeter: 'Music paused, DC volts between the two wires of each input pair: more than 0.5 V between those of one?',

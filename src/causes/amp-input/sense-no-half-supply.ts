@@ -1,4 +1,5 @@
 import type { Cause } from '../cause.ts';
+import { AmpName } from '../the-amp.ts';
 import { halfSupplyHealthy, pairDcRead } from '../unit/half-supply.ts';
 import { FITTER } from '../who.ts';
 import { WAKES_BY_DC_ABOVE } from './arrives.ts';
@@ -6,7 +7,7 @@ import { STARTS_WITH_KEY, WAKE_BY_WIRE_PARTS, WAKE_BY_WIRE_STEPS } from './wake-
 
 export const senseNoHalfSupply: Cause = {
   id: 'sense-no-half-supply',
-  title: 'Amplifier that waits for DC which does not come',
+  title: (f) => `${AmpName(f)} waits for DC that does not come`,
   faults: ['sense-no-half-supply'],
   split: {
     byMeter:

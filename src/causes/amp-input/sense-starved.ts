@@ -1,7 +1,7 @@
 import type { Findings } from '../../steps/outcome.ts';
 import type { Cause, Remedy, Split } from '../cause.ts';
 import { readsForGain } from '../read-first.ts';
-import { ampOf } from '../the-amp.ts';
+import { AmpName, ampOf } from '../the-amp.ts';
 import { DEALER_OR_SPECIALIST, FITTER } from '../who.ts';
 import { WAKES_AT_USUAL_VOLUME } from './arrives.ts';
 import { AFTER_THE_VISIT, gainSteps, setGain, settingFigures } from './gain.ts';
@@ -81,7 +81,7 @@ const byLevel = (f: Findings): Remedy => ({
 
 export const senseStarved: Cause = {
   id: 'sense-starved',
-  title: 'Listening amplifier that hears too little',
+  title: (f) => `${AmpName(f)} listens, and hears too little`,
   faults: ['sense-starved-by-profile'],
   split: SPLIT,
   mends: ['profile', 'amp'],

@@ -1,11 +1,12 @@
 import type { Cause } from '../cause.ts';
+import { AmpName } from '../the-amp.ts';
 import { YOURSELF_OR_FITTER } from '../who.ts';
 import { hearsFigures } from './hears.ts';
 import { STARTS_WITH_KEY, WAKE_BY_WIRE_PARTS, WAKE_BY_WIRE_STEPS } from './wake-by-wire.ts';
 
 export const sleepsInQuiet: Cause = {
   id: 'sleeps-in-quiet',
-  title: 'Listening amplifier that falls asleep in quiet passages',
+  title: (f) => `${AmpName(f)} listens, and falls asleep in quiet passages`,
   faults: ['sense-sleeps-in-quiet'],
   split: {
     byMeter: '400 Hz tone so low that it goes off: across its inputs, do the volts lie under what wakes it?',

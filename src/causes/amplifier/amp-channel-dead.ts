@@ -1,11 +1,17 @@
 import { gainFigures, outputInWords } from '../amp-load.ts';
 import type { Cause } from '../cause.ts';
 import { ampName } from '../the-amp.ts';
+import { placed, rearChannelThatIsSilent } from '../where.ts';
 import { AMP_REPAIRER } from '../who.ts';
 
 export const ampChannelDead: Cause = {
   id: 'amp-channel-dead',
-  title: (f) => `A channel of ${ampName(f)} is dead`,
+  title: (f) => {
+    const where = rearChannelThatIsSilent(f, 'amp-out');
+    return where === 'rear'
+      ? `A channel of ${ampName(f)} is dead`
+      : `The ${placed(where, 'channel')} of ${ampName(f)} is dead`;
+  },
   faults: ['amp-channel-dead'],
   split: {
     byMeter:

@@ -1,12 +1,15 @@
 import type { Cause } from '../cause.ts';
 import { RUN_WHOLE, rearRunFigures } from '../runs/run-figures.ts';
-import { rearRunThatIsOpen } from '../where.ts';
+import { placed, rearRunThatIsOpen } from '../where.ts';
 import { YOURSELF } from '../who.ts';
 import { BAD_CONTACT, CLEANING_PARTS, CLEANING_STEPS, CLEANING_TOOLS } from './cleaning.ts';
 
 export const secondConnectorDirty: Cause = {
   id: 'second-connector-dirty',
-  title: 'Second plug of the rear loom with bad contacts',
+  title: (f) =>
+    rearRunThatIsOpen(f) === 'rear'
+      ? 'Second plug of the rear loom with bad contacts'
+      : `Second plug of the ${placed(rearRunThatIsOpen(f), 'run')} with bad contacts`,
   faults: ['second-connector-dirty'],
   split: {
     byMeter:

@@ -17,16 +17,18 @@ export const unitPlugDirty: Cause = {
   article: 'measure-a-speaker-pair',
   remedy: (f) => ({
     what: 'The rear pairs do not get through the head unit’s own plug.',
-    background: 'Damp and years of vibration leave a film on pins that carry little current.',
+    background:
+      'Damp and years of vibration leave a film on pins that carry little current, or a pin slips back. Water in the plug shorts them until it dries.',
     numbers: [...rearOverFrontRead(f), REAR_OVER_FRONT_HEALTHY],
     repair: [
       { do: 'seat-plug', plug: 'unit', where: 'rear' },
       { do: 'clean-contacts', plug: 'unit', where: 'rear' },
+      { do: 'renew-pin', plug: 'unit', where: 'rear' },
     ],
     fix: [
-      'Key off, panel off. Pull the head unit’s plug straight out.',
+      'Key off, panel off. Pull the head unit’s plug straight out. Water in it? Shake it out, and leave both halves open until they are dry.',
       ...CLEANING_STEPS,
-      'A pin that stands back is pushed forward until it latches.',
+      'Pull gently at each wire: a pin that gives is pushed forward until it latches, or a new one is crimped on.',
     ],
     tools: CLEANING_TOOLS,
     minutes: 30,

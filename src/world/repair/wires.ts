@@ -17,8 +17,14 @@ const atSecond = (world: World, where: Where | undefined, mend: Mend): World =>
 function atPlug(world: World, plug: PlugName, where: Where | undefined, mend: Mend): World {
   switch (plug) {
     case 'unit':
-      return withUnit(world, ({ plug: pairs, permanent, switched, ground }) => ({
+      return withUnit(world, ({ plug: pairs, toGround, permanent, switched, ground }) => ({
         plug: pairsAt(pairs, where, mend),
+        // Water in it, or a green bridge between its pins: whatever was cleaned off joins nothing any more.
+        toGround: perCorner((corner) =>
+          toGround[corner].wants && cornersAt(where).includes(corner) && mend(toGround[corner]) === SOUND
+            ? OPEN
+            : toGround[corner],
+        ),
         permanent: mend(permanent),
         switched: mend(switched),
         ground: mend(ground),

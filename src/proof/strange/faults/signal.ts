@@ -47,7 +47,7 @@ export const STRANGE_SIGNAL: readonly StrangeFault[] = [
       title: 'Pins of the rear pairs that do not latch in the head unit’s plug',
       severity: null,
       weights: { 'no-rear-sound': 4 },
-      rightCauses: ['input-pin-pushed-back', 'adapter-without-rear'],
+      rightCauses: ['unit-plug-dirty', 'input-pin-pushed-back', 'adapter-without-rear'],
       fits: takesRearPairs,
       apply: (world) => onPairs(world, REAR, { plus: UNLATCHED, minus: UNLATCHED }),
     },
@@ -60,7 +60,7 @@ export const STRANGE_SIGNAL: readonly StrangeFault[] = [
       title: 'Pins of one rear pair that do not latch in the head unit’s plug',
       severity: null,
       weights: { 'one-speaker-or-side-dead': 3 },
-      rightCauses: ['input-pin-pushed-back', 'adapter-without-rear'],
+      rightCauses: ['unit-plug-dirty', 'input-pin-pushed-back', 'adapter-without-rear'],
       fits: takesRearPairs,
       apply: (world) => onPairs(world, ['rear-left'], { plus: UNLATCHED, minus: UNLATCHED }),
     },
@@ -84,10 +84,12 @@ export const STRANGE_SIGNAL: readonly StrangeFault[] = [
       title: 'Water in the head unit’s plug, between the rear outputs and ground, until it dries',
       severity: decades('wetOhm', 0.4, 1.6),
       weights: { 'no-rear-sound': 2 },
-      rightCauses: ['unit-output-grounded', 'water-inside'],
+      rightCauses: ['unit-plug-dirty', 'unit-output-grounded', 'water-inside'],
       fits: takesRearPairs,
       apply: (world, ohm) => {
-        const wet = Object.fromEntries(REAR.map((corner) => [corner, { ohm, hotOhm: Infinity }]));
+        const wet = Object.fromEntries(
+          REAR.map((corner) => [corner, { ohm, hotOhm: Infinity, wants: 'cleaning' as const }]),
+        );
         return withUnit(world, ({ toGround }) => ({ toGround: { ...toGround, ...wet } }));
       },
     },
