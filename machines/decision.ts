@@ -196,10 +196,10 @@ export function offersOf(
 }
 
 /** What a bit is worth, in minutes of asking: the dearer the fix, the surer one wants to be. Judged, tuned in the proof. */
-const MINUTES_PER_BIT = { hands: 40, 'small part': 60, visit: 150, part: 150, reflash: 150 } as const;
+const MINUTES_PER_BIT = { hands: 32, 'small part': 48, visit: 120, part: 120, reflash: 120 } as const;
 /** What nobody pays for on the word of one witness. */
 const DEAR: ReadonlySet<string> = new Set(['part', 'visit', 'reflash']);
-const UNKNOWN_MINUTES_PER_BIT = 60;
+const UNKNOWN_MINUTES_PER_BIT = 48;
 /** So little is no reason to ask: it is what slips leave. */
 const LEAST_BITS = 0.01;
 /** Answers that are given once more in one round, at most. */

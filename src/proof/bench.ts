@@ -9,7 +9,11 @@ import { type BenchFlow, type FlowCost, flowCost } from './flow-cost.ts';
 export interface Benched {
   /** Expected minutes to an end, over the weights of the flow's faults and some twenty bikes. */
   readonly minutes: number;
-  /** The least that any order of the same steps takes, with the same conditions and safety, up to the same ends. */
+  /**
+   * The least that any order of the same steps takes, with the same conditions and safety, until no two causes are left that
+   * end differently. It takes every answer for true and knows of every cause, so it never asks to be sure: what the flow
+   * spends on answers that may be wrong, on what nobody thought of, and on proof, is above it.
+   */
   readonly least: number;
   readonly ratio: number;
   /** False when `least` is a bound that no order can be below, for at least one of the bikes. */
