@@ -22,10 +22,15 @@ export interface Benched {
   readonly steps: readonly { readonly step: string; readonly minutes: number; readonly least: number }[];
 }
 
-/** What a page of a flow makes a phone fetch until its second question, and altogether, in bytes. */
-export interface PageBytes {
+/** What the page of a flow makes a phone fetch and wait for. */
+export interface PageFigures {
+  /** Script until the second question, and altogether. */
   readonly bytesFirst: number;
   readonly bytesAll: number;
+  /** From an answer to the next question, on a slowed processor. */
+  readonly answerMs?: { readonly median: number; readonly p95: number };
+  /** From the navigation, on a slow line. */
+  readonly slowLineMs?: { readonly firstPaint: number; readonly firstTap: number; readonly secondQuestion: number };
 }
 
 const RIGS_PER_KIND = 4;
@@ -83,16 +88,27 @@ export async function bench(rigsPerKind?: number): Promise<Readonly<Record<strin
 
 const rounded = (value: number, digits: number): number => Number(value.toFixed(digits));
 
-/** The figures to keep and to compare. What a page weighs is there where the site was built. */
-export const benchJson = (
+const inWhole = <T extends Readonly<Record<string, number>>>(figures: T | undefined): T | undefined =>
+  figures && (Object.fromEntries(Object.entries(figures).map(([name, value]) => [name, rounded(value, 0)])) as T);
+
+/** The figures to keep and to compare. What a page weighs, and how fast it is, is there where the site was built. */
+export function benchJson(
   benched: Readonly<Record<string, Benched>>,
-  bytes: Readonly<Record<string, PageBytes>>,
-): string =>
-  JSON.stringify({
-    flows: Object.fromEntries(
-      Object.entries(benched).map(([id, { minutes, least, ratio, exact }]) => [
-        id,
-        { minutes: rounded(minutes, 2), least: rounded(least, 2), ratio: rounded(ratio, 3), exact, ...bytes[id] },
-      ]),
-    ),
-  });
+  pages: Readonly<Record<string, PageFigures>>,
+): string {
+  const figuresOf = (id: string) => {
+    const minutes = benched[id];
+    const page = pages[id];
+    return {
+      ...(minutes && {
+        minutes: rounded(minutes.minutes, 2),
+        least: rounded(minutes.least, 2),
+        ratio: rounded(minutes.ratio, 3),
+        exact: minutes.exact,
+      }),
+      ...(page && { ...page, answerMs: inWhole(page.answerMs), slowLineMs: inWhole(page.slowLineMs) }),
+    };
+  };
+  const ids = [...new Set([...Object.keys(benched), ...Object.keys(pages)])];
+  return JSON.stringify({ flows: Object.fromEntries(ids.map((id) => [id, figuresOf(id)])) });
+}

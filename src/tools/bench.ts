@@ -1,17 +1,23 @@
 import { parseArgs } from 'node:util';
 import { FLOW_LIST, FLOWS, isFlowId } from '../case/flows.ts';
-import { type Benched, bench, benchFlow, benchJson, type PageBytes } from '../proof/bench.ts';
+import { type Benched, bench, benchFlow, benchJson, type PageFigures } from '../proof/bench.ts';
 import { flowCost, type Way } from '../proof/flow-cost.ts';
 import { BUILD_KINDS, fixedRigs } from '../survey/fixed-rigs.ts';
 import type { ComplaintId } from '../world/symptoms/index.ts';
 import { builtFiles, pagesOf, textOf } from './built-site.ts';
 import { flowBytes } from './flow-pages.ts';
+import { pageSpeeds } from './page-speed.ts';
 import { siteBase, siteFolder } from './site.ts';
 
 /*
  * npm run bench [-- --json]
  *
- * Expected minutes of each flow on some twenty fixed bikes, against the least that any order of its steps could take.
+ * Expected minutes of each flow on some twenty fixed bikes, against the least that any order of its steps could take; and
+ * of the built site, what the page of each flow weighs and how fast it is in Chromium.
+ *
+ * npm run bench -- --pages [--json]
+ *
+ * Only the pages.
  *
  * npm run bench -- --flow amp-wont-turn-on --bike "amp by wire" [--nth 3]
  *
@@ -21,6 +27,7 @@ import { siteBase, siteFolder } from './site.ts';
 const { values } = parseArgs({
   options: {
     json: { type: 'boolean', default: false },
+    pages: { type: 'boolean', default: false },
     flow: { type: 'string' },
     bike: { type: 'string', default: BUILD_KINDS[0] },
     nth: { type: 'string', default: '0' },
@@ -59,20 +66,43 @@ async function printWays(id: string): Promise<void> {
   }
 }
 
-/** What each flow's page weighs, where the site was built. */
-async function bytesByFlow(): Promise<Readonly<Record<string, PageBytes>>> {
+/** What each flow's page weighs and how fast it is, where the site was built. */
+async function pagesByFlow(): Promise<Readonly<Record<string, PageFigures>>> {
   const files = await builtFiles(siteFolder());
   const weighed = flowBytes(pagesOf(files), siteBase(), textOf(files));
+  const speeds = await pageSpeeds(
+    siteFolder(),
+    siteBase(),
+    weighed.map(({ page }) => page),
+  );
   return Object.fromEntries(
     weighed.flatMap(({ page, ...bytes }) =>
-      FLOW_LIST.filter(([, { path }]) => path === page).map(([id]) => [id, bytes] as const),
+      FLOW_LIST.filter(([, { path }]) => path === page).map(([id]) => [id, { ...bytes, ...speeds[page] }] as const),
     ),
   );
 }
 
+function printPages(pages: Readonly<Record<string, PageFigures>>): void {
+  if (Object.keys(pages).length > 0)
+    console.log('\nPages: bytes of script; milliseconds at a quarter of the speed, and on a slow line');
+  for (const [id, { bytesFirst, bytesAll, answerMs, slowLineMs }] of Object.entries(pages)) {
+    console.log(`${id}: ${bytesFirst} bytes until the second question, ${bytesAll} in all`);
+    if (answerMs)
+      console.log(`    next question ${answerMs.median.toFixed(0)} ms, 95 % within ${answerMs.p95.toFixed(0)}`);
+    if (slowLineMs)
+      console.log(
+        `    slow line: painted ${slowLineMs.firstPaint.toFixed(0)}, tap taken ${slowLineMs.firstTap.toFixed(0)}, second question ${slowLineMs.secondQuestion.toFixed(0)}`,
+      );
+  }
+}
+
 if (values.flow) await printWays(values.flow);
 else {
-  const flows = await bench();
-  if (values.json) console.log(benchJson(flows, await bytesByFlow()));
-  else printTable(flows);
+  const flows = values.pages ? {} : await bench();
+  const pages = await pagesByFlow();
+  if (values.json) console.log(benchJson(flows, pages));
+  else {
+    printTable(flows);
+    printPages(pages);
+  }
 }

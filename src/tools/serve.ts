@@ -2,6 +2,7 @@ import { readFile, stat } from 'node:fs/promises';
 import { createServer, type IncomingMessage, type ServerResponse } from 'node:http';
 import type { AddressInfo } from 'node:net';
 import { extname, join, normalize, resolve, sep } from 'node:path';
+import { gzipSync } from 'node:zlib';
 import { type HeaderRule, headersFor, parseHeaders } from './headers-file.ts';
 import { siteBase, siteFolder } from './site.ts';
 
@@ -18,6 +19,8 @@ const TYPES: Readonly<Record<string, string>> = {
   '.xml': 'application/xml',
 };
 
+const IS_TEXT = /^(text|application\/(json|manifest)|image\/svg)/;
+
 export interface Serving {
   /** Where the start page is, with a slash at the end. */
   readonly url: string;
@@ -30,13 +33,19 @@ export interface Serving {
  *
  * @param where.base path that the site was built for, with a slash at both ends
  * @param where.port 0 takes any free port
+ * @param where.compress sends what is text compressed, as hosts on the web do
  */
-export async function serveFolder(where: { folder: string; base?: string; port?: number }): Promise<Serving> {
-  const { base = '/', port = 0 } = where;
+export async function serveFolder(where: {
+  folder: string;
+  base?: string;
+  port?: number;
+  compress?: boolean;
+}): Promise<Serving> {
+  const { base = '/', port = 0, compress = false } = where;
   const folder = resolve(where.folder);
   const rules = parseHeaders(await readFile(join(folder, '_headers'), 'utf8').catch(() => ''));
   const server = createServer((request, response) => {
-    answer(request, response, { folder, base, rules }).catch(() => response.destroy());
+    answer(request, response, { folder, base, rules, compress }).catch(() => response.destroy());
   });
   await new Promise<void>((listening, failed) => {
     server.once('error', failed);
@@ -56,6 +65,7 @@ interface Site {
   readonly folder: string;
   readonly base: string;
   readonly rules: readonly HeaderRule[];
+  readonly compress: boolean;
 }
 
 async function answer(request: IncomingMessage, response: ServerResponse, site: Site): Promise<void> {
@@ -70,14 +80,18 @@ async function answer(request: IncomingMessage, response: ServerResponse, site: 
     return;
   }
   const file = found ?? join(site.folder, '404.html');
-  const body = await readFile(file).catch(() => Buffer.from('Not found'));
+  const plain = await readFile(file).catch(() => Buffer.from('Not found'));
+  const type = TYPES[extname(file)] ?? 'application/octet-stream';
+  const packed = site.compress && IS_TEXT.test(type) && /\bgzip\b/.test(String(request.headers['accept-encoding']));
+  const body = packed ? gzipSync(plain, { level: 9 }) : plain;
   const headers = {
     ...headersFor(site.rules, pathname.slice(site.base.length - 1)),
-    'Content-Type': TYPES[extname(file)] ?? 'application/octet-stream',
+    'Content-Type': type,
+    ...(packed && { 'Content-Encoding': 'gzip' }),
     'Cache-Control': 'no-cache',
     'Accept-Ranges': 'bytes',
   };
-  const range = found ? stretch(request.headers.range, body.length) : undefined;
+  const range = found && !packed ? stretch(request.headers.range, body.length) : undefined;
   if (range) {
     const [from, end] = range;
     const part = { 'Content-Range': `bytes ${from}-${end - 1}/${body.length}`, 'Content-Length': end - from };

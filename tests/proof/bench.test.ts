@@ -70,14 +70,28 @@ describe('the bench', { timeout: 120_000 }, () => {
   it('gives for each flow its minutes, the least, their ratio, and whether that is exact', async () => {
     const benched = await bench(1);
     expect(Object.keys(benched)).toEqual(FAULT_FLOWS.map(([id]) => id));
-    const printed = JSON.parse(benchJson(benched, { 'no-rear-sound': { bytesFirst: 12, bytesAll: 34 } })).flows;
+    const page = {
+      bytesFirst: 12,
+      bytesAll: 34,
+      answerMs: { median: 20.4, p95: 56.6 },
+      slowLineMs: { firstPaint: 2300.2, firstTap: 2500, secondQuestion: 7000 },
+    };
+    const printed = JSON.parse(
+      benchJson(benched, { 'no-rear-sound': page, 'a-plan': { bytesFirst: 5, bytesAll: 6 } }),
+    ).flows;
     for (const [id, { minutes, least, ratio, exact }] of Object.entries(benched)) {
       expect(ratio).toBe(minutes / least);
       expect(ratio).toBeGreaterThanOrEqual(1);
       expect(printed[id]).toMatchObject({ exact });
       expect(printed[id].minutes / printed[id].least).toBeCloseTo(printed[id].ratio, 1);
     }
-    expect(printed['no-rear-sound']).toMatchObject({ bytesFirst: 12, bytesAll: 34 });
+    expect(printed['no-rear-sound']).toMatchObject({
+      bytesFirst: 12,
+      bytesAll: 34,
+      answerMs: { median: 20, p95: 57 },
+      slowLineMs: { firstPaint: 2300, firstTap: 2500, secondQuestion: 7000 },
+    });
+    expect(printed['a-plan']).toEqual({ bytesFirst: 5, bytesAll: 6 });
     expect(printed['amp-wont-turn-on']).not.toHaveProperty('bytesAll');
   });
 });
