@@ -173,6 +173,8 @@ export interface ReadingStep<O extends string = string> extends Wording<O> {
   /** The scale of one reading, given the others; null where it is not judged by itself. */
   bands(reading: string, values: Values, situation: Situation): readonly Band[] | null;
   judge(values: Values, situation: Situation): O;
+  /** What a healthy reading is made of, in letters: for whoever learns. Its numbers stand in `healthy`. */
+  readonly formula: string;
   /** One sentence that says where the healthy band comes from, with the numbers of this bike. */
   healthy(values: Values, situation: Situation): string;
 }

@@ -91,6 +91,7 @@ export const volts = measurement<'live' | 'dead'>({
   readings: { pumpV: { label: 'Pump', unit: 'V', possible: [0, 16], impossible: 'Really?' } },
   bands: () => null,
   judge: ({ pumpV = 0 }) => (pumpV >= 10 ? 'live' : 'dead'),
+  formula: 'volts of the outlet = volts of the mains',
   healthy: () => 'Healthy is 10 V and more.',
   outcomes: { live: 'live', dead: 'dead' },
   givenUnder: ['tools-at-hand'],
@@ -109,6 +110,7 @@ export const winding = measurement<'sound' | 'open'>({
   readings: { windingOhm: { label: 'Winding', unit: 'Ω', possible: [0, Infinity], impossible: 'Really?' } },
   bands: () => null,
   judge: ({ windingOhm = 0 }) => (windingOhm > 100 ? 'open' : 'sound'),
+  formula: 'ohms of the winding = ρ · l ÷ A',
   healthy: () => 'Healthy is below 100 Ω.',
   outcomes: { sound: 'sound', open: 'open' },
 });

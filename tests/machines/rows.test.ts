@@ -40,6 +40,7 @@ const volts = measurement<'live' | 'dead'>({
   readings: { outletV: { label: 'Outlet', unit: 'V', possible: [0, 16], impossible: 'Really?' } },
   bands: () => null,
   judge: ({ outletV = 0 }) => (outletV >= 10 ? 'live' : 'dead'),
+  formula: 'volts of the outlet = volts of the mains',
   healthy: () => 'Healthy is 10 V and more.',
   outcomes: { live: 'live', dead: 'dead' },
 });

@@ -1,10 +1,15 @@
 import { describe, expect, it } from 'vitest';
+import { lookAt } from '../../src/observe/bike.ts';
+import { dcAt, probesAt } from '../../src/observe/probes.ts';
 import { EXAMPLE_RIGS } from '../../src/rig/examples.ts';
 import { ALL_STEPS } from '../../src/steps/all.ts';
 import { probesOf } from '../../src/steps/probes-of.ts';
-import type { ReadingStep, Step } from '../../src/steps/step.ts';
-import type { TestPoint } from '../../src/steps/test-points.ts';
+import { type ReadingStep, type Step, shownBand } from '../../src/steps/step.ts';
+import { TEST_POINTS, type TestPoint } from '../../src/steps/test-points.ts';
+import { healthyWorld } from '../../src/world/healthy.ts';
+import { ridden } from '../../src/world/symptoms/index.ts';
 import { on } from './situation.ts';
+import { plainly } from './words.ts';
 
 const STEPS = (Object.values(ALL_STEPS) as readonly Step[]).filter(
   (step): step is ReadingStep => step.kind === 'reading',
@@ -55,5 +60,97 @@ describe.each(STEPS.map((step) => [step.id, step] as const))('the probes of %s',
   it('are never both at one place', () => {
     for (const name of Object.keys(step.readings))
       for (const places of placesOf(step, name)) if (places) expect(places.red).not.toBe(places.black);
+  });
+});
+
+/** What stands beside it, and where the black one then belongs. */
+const BLACK_IS_AT: readonly (readonly [label: RegExp, black: TestPoint])[] = [
+  [/^battery plus$/i, 'battery-minus'],
+  [/^amplifier plus to its ground/i, 'amp-ground'],
+  [/plus way/i, 'amp-plus'],
+  [/ground way/i, 'battery-minus'],
+  [/^post to holder/i, 'fuse-in'],
+  [/^across the holder/i, 'fuse-out'],
+  [/^plus: copper/i, 'amp-plus'],
+  [/^ground: terminal/i, 'ground-copper'],
+  [/^lowest$/i, 'amp-ground'],
+];
+const PLUS_OF: ReadonlyMap<TestPoint, TestPoint> = new Map(
+  (Object.keys(TEST_POINTS) as TestPoint[]).flatMap((point) => {
+    const minus = point.replace(/-plus$/, '-minus');
+    const pair = /^(unit|amp-in|amp-out|run|speaker)/.test(point) && point.endsWith('-plus') && minus in TEST_POINTS;
+    return pair ? [[minus as TestPoint, point] as const] : [];
+  }),
+);
+const PLUSES = new Set(PLUS_OF.values());
+
+describe.each(STEPS.map((step) => [step.id, step] as const))('the black probe of %s', (_, step) => {
+  const each = Object.entries(step.readings).flatMap(([name, reading]) =>
+    placesOf(step, name).flatMap((places) =>
+      places ? [{ name, label: plainly(reading.label), unit: reading.unit, ...places }] : [],
+    ),
+  );
+  it('stands where the label says', () => {
+    for (const { label, black } of each)
+      for (const [words, point] of BLACK_IS_AT) if (words.test(label)) expect(black, label).toBe(point);
+  });
+  it('stands on the battery minus post where that is what everything is read against', () => {
+    if (!step.conditions?.includes('black-on-minus')) return;
+    for (const { label, black } of each) expect(black, label).toBe('battery-minus');
+  });
+  it('stands on the other wire of a pair, where red is on its plus and nothing else is read against', () => {
+    for (const { label, red, black } of each) {
+      if (black === 'battery-minus' || black === 'frame') continue;
+      if (PLUSES.has(red)) expect(PLUS_OF.get(black), label).toBe(red);
+      expect(PLUS_OF.has(red), label).toBe(false);
+    }
+  });
+  it('stands on the frame only in ohms, where the step is about a wire that touches it', () => {
+    const toFrame = /to the frame/i.test(plainly(step.short));
+    for (const { label, red, black } of each) {
+      expect(black === 'frame', label).toBe(toFrame);
+      if (toFrame) expect(red, label).toBe('run-plus');
+    }
+  });
+  it('is never on a plus that the red one is not in front of', () => {
+    for (const { label, black } of each)
+      expect(['battery-plus', 'plus-copper', 'amp-remote', 'remote-start'], label).not.toContain(black);
+  });
+});
+
+/* On a sound bike of the model the two places read what the step calls healthy, and red is never below black. */
+describe.each(
+  STEPS.filter(({ conditions }) => conditions?.includes('meter-on-dc')).map((step) => [step.id, step] as const),
+)('the probes of %s on a sound bike', (_, step) => {
+  it('read volts that are above nothing and in no bad band', () => {
+    const rig = EXAMPLE_RIGS['frame-fairing'];
+    const bike = ridden(healthyWorld(rig));
+    const moment = {
+      toneHz: null,
+      ...(step.conditions?.includes('lamp-on') && { lamp: true }),
+      ...(step.conditions?.includes('key-off') && { key: 'off' as const }),
+      ...(step.conditions?.includes('amp-outputs-off') && { apart: ['amp-outputs'] as const }),
+    };
+    const look = lookAt(bike, moment);
+    if (!look) expect.fail('no operating point');
+    const values: Record<string, number> = {};
+    for (const [name, reading] of Object.entries(step.readings)) {
+      const at = probesOf(step, reading, on(rig));
+      const probes = at && probesAt(bike, [at.red, at.black], 'rear-left');
+      if (probes) values[name] = dcAt(look, probes) ?? expect.fail(`${name}: no such place`);
+    }
+    for (const [name, value] of Object.entries(values)) {
+      expect(value, name).toBeGreaterThan(-1e-3);
+      const bands = step.bands(name, values, on(rig));
+      if (bands) expect(shownBand(bands, value)?.mood, `${name}: ${value}`).not.toBe('bad');
+    }
+    // What was lost adds up to what is missing, and a battery reads as one.
+    const label = (name: string) => plainly(step.readings[name]?.label ?? '');
+    for (const [name, value] of Object.entries(values)) {
+      const whole =
+        /^(battery plus|amplifier plus|battery side|amplifier side|lowest$|start of the remote|amplifier plus to its ground)/i;
+      if (whole.test(label(name))) expect(value, label(name)).toBeGreaterThan(11);
+      if (/lost on|holder|copper|^amplifier ground/i.test(label(name))) expect(value, label(name)).toBeLessThan(0.5);
+    }
   });
 });

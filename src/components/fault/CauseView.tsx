@@ -14,9 +14,11 @@ import { DontPayFor, DoThis, Numbers } from '../flow/FixParts.tsx';
 import { HowSure } from '../flow/HowSure.tsx';
 import { Lines } from '../flow/Lines.tsx';
 import { ProofOfCure } from '../flow/ProofOfCure.tsx';
+import { SayEnd } from '../flow/SayEnd.tsx';
 import { Sheet } from '../flow/Sheet.tsx';
 import { causeSections } from './cause-sections.ts';
 import { Evidence } from './Evidence.tsx';
+import { tellCause } from './say-verdict.ts';
 import { shareInWords } from './shares.ts';
 import type { FaultView } from './view.ts';
 
@@ -106,6 +108,7 @@ export function CauseView({ view, case: it, cause, certainty, besides, root, onR
   return (
     <article class="verdict">
       <h1 tabIndex={-1}>{remedy.what}</h1>
+      <SayEnd {...tellCause(remedy, findings, { certainty, check: checkFirst ? split : undefined })} />
       <HowSure certainty={certainty} because={howSure} />
       {checkFirst && check}
       <DoThis {...remedy} cautions={ofFix} ticks={ticks} />

@@ -1,6 +1,8 @@
 import type { Step } from '../../steps/step.ts';
+import { SayEnd } from '../flow/SayEnd.tsx';
 import { ForTheWorkshop } from './ForTheWorkshop.tsx';
 import { ShareBar } from './ShareBar.tsx';
+import { tellList } from './say-verdict.ts';
 import { shareInWords } from './shares.ts';
 import { type FaultView, UNTHOUGHT } from './view.ts';
 
@@ -78,6 +80,7 @@ export function ListView({ view, causes, onReopen, ...acts }: Props) {
   return (
     <article class="verdict">
       <h1 tabIndex={-1}>{title}</h1>
+      <SayEnd {...tellList(view, causes)} />
       <p>{text}</p>
       {causes.length > 0 && (
         <ol class="lefts">

@@ -216,6 +216,7 @@ export function FlowPage({ opening, stand, root, load, links, goesOnIn, picture 
                   open.kind === 'doubt' && view ? parts?.fault?.doubtInWords(view, asked, open.because) : undefined
                 }
                 whyNow={view && parts?.fault?.whyNow(view, asked)}
+                meanings={view && parts?.fault && <parts.fault.Meanings view={view} step={asked} />}
                 root={root}
                 onDraft={(texts) => keepDraft(it, asked.id, texts)}
                 onAnswer={(given, note) => answer(asked, given, note)}

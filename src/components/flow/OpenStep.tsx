@@ -1,3 +1,4 @@
+import type { ComponentChildren } from 'preact';
 import { useEffect, useRef, useState } from 'preact/hooks';
 import type { Seat } from '../../browser/seat.ts';
 import { useNumberKeys } from '../../browser/use-number-keys.ts';
@@ -31,6 +32,8 @@ interface Props {
   readonly doubt: string | undefined;
   /** What it can tell apart now. */
   readonly whyNow: string | undefined;
+  /** What each outcome would mean, for whoever learns. */
+  readonly meanings?: ComponentChildren;
   /** The address of the site's root. */
   readonly root: string;
   readonly onDraft: (texts: Readonly<Record<string, string>>) => void;
@@ -100,7 +103,22 @@ const sentence = (text: string): string => text.charAt(0).toUpperCase() + text.s
 
 /** One question: what to do, how, with what care, and the ways to answer. A question of a moment shows its answers first. */
 export function OpenStep(props: Props) {
-  const { step, situation, ready, seat, was, draft, parts, disabled, justCame, doubt, whyNow, root, onAnswer } = props;
+  const {
+    step,
+    situation,
+    ready,
+    seat,
+    was,
+    draft,
+    parts,
+    disabled,
+    justCame,
+    doubt,
+    whyNow,
+    meanings,
+    root,
+    onAnswer,
+  } = props;
   const [leaving, setLeaving] = useState(false);
   const [isDone, setDone] = useState(false);
   // Where something was typed already, what comes before it is done.
@@ -190,6 +208,8 @@ export function OpenStep(props: Props) {
         <summary>Why this question?</summary>
         {whyNow && <p>{whyNow}</p>}
         <p>{step.why}</p>
+        {step.kind === 'reading' && <p class="seat-only-learning">Expected: {step.formula}.</p>}
+        {meanings}
         {step.article && (
           <p>
             <a href={`${root}read/${step.article}/`}>Read more about it</a>

@@ -27,6 +27,6 @@ export const CONDITION_NAMES: Readonly<Record<ConditionId, string>> = {
   'line-leads-out': 'line-level leads out',
   'remote-off': 'remote wire off',
   'fuse-out': 'main fuse out',
-  'lamp-for-fuse': 'lamp in place of the fuse',
-  'lamp-on': 'lamp on the amplifier',
+  'lamp-for-fuse': 'the hot lamp in place of the fuse',
+  'lamp-on': 'the hot lamp on the amplifier',
 };

@@ -7,6 +7,7 @@ import type { Situation, Step } from '../../steps/step.ts';
 import { byWord } from '../caution/signal-words.ts';
 import { SPOKEN } from '../caution/spoken.ts';
 import { CONDITION_NAMES } from './condition-names.ts';
+import { misheard } from './misheard.ts';
 
 /** What has to be done before a question makes sense, after what was done for those before it. */
 interface ToDo {
@@ -71,6 +72,8 @@ export interface Ready {
   readonly own: readonly CautionId[];
   /** The same as it is said to a caller. */
   readonly care: readonly string[];
+  /** What is easily misheard of the answer, and how to check it. */
+  readonly misheard?: string;
 }
 
 /** Where what is done next begins with the key off, the bare sentence says nothing. */
@@ -92,6 +95,7 @@ export function readyFor(step: Step, it: Case, steps: ReadonlyMap<string, Step>,
     brought: said.map((id) => CONDITION_NAMES[nameOf(id)]),
     cautions,
     own: now(ofStep),
+    misheard: misheard(step, situation),
     care: byWord(cautions).flatMap(([, ids]) => ids.map((id) => SPOKEN[id])),
   };
 }

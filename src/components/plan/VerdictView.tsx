@@ -7,10 +7,12 @@ import type { PlanRemedy, PlanVerdict } from '../../plan/verdict.ts';
 import { CAUTIONS } from '../../steps/cautions.ts';
 import { is } from '../../steps/outcome.ts';
 import { inWords, type Step } from '../../steps/step.ts';
+import { tellPlan } from '../fault/say-verdict.ts';
 import { DontPayFor, DoThis, Numbers } from '../flow/FixParts.tsx';
 import { CERTAINTY_WORDS, HowSure } from '../flow/HowSure.tsx';
 import { Lines } from '../flow/Lines.tsx';
 import { ProofOfCure } from '../flow/ProofOfCure.tsx';
+import { SayEnd } from '../flow/SayEnd.tsx';
 import { Sheet } from '../flow/Sheet.tsx';
 import { said, withUnit } from '../flow/said.ts';
 import { factSection, fixSections } from '../flow/sheet-sections.ts';
@@ -59,6 +61,7 @@ export function VerdictView({ verdict, remedy, standing, case: it, root, onReope
   return (
     <article class="verdict">
       <h1 tabIndex={-1}>{remedy.what}</h1>
+      <SayEnd {...tellPlan(remedy)} />
       <HowSure certainty={remedy.certainty} because={remedy.howSure} />
       <DoThis {...remedy} ticks={ticks} />
       <DontPayFor notBuy={remedy.notBuy} ifDoneAnyway={remedy.ifDoneAnyway} />

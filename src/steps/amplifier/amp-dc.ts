@@ -43,6 +43,7 @@ export const ampDc: OfEach<ReadingStep<'ok' | 'offset' | 'unclear'>, 'meant', Am
     ],
     judge: ({ highestV = 0 }) =>
       highestV < OUTPUT_DC_HEALTHY_V ? 'ok' : highestV < OUTPUT_DC_BAD_V ? 'unclear' : 'offset',
+    formula: 'DC across an output = 0 V, as far as 50 mV of offset',
     healthy: () =>
       'Healthy is below 50 mV. Above 0.3 V the output is damaged. While it protects itself it may show none.',
     outcomes: { ok: 'no DC', offset: 'DC on an output', unclear: 'a little DC' },

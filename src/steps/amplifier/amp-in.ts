@@ -65,7 +65,7 @@ export const ampIn: ReadingStep<'ok' | 'low' | 'none'> = measurement({
   short: 'Rear inputs of the amplifier',
   ask: 'Does the signal for the rear arrive at the amplifier’s inputs?',
   phone:
-    'Leave the volume alone for all of them. First the pair that feeds it, at the radio’s plug, wire to wire: number? Then both thin pairs where they enter the amplifier: two numbers?',
+    'Leave the volume alone for all of them. First the pair that feeds it, at the radio’s plug, one probe on each wire, never to metal: number? Then both thin pairs where they enter the amplifier: two numbers?',
   how: (s) => [
     `Come up until the reference reads ${formatQuantity(leastReferenceV(s) * 1.2, 'V', 2)} or more. Leave the volume there.`,
     `Reference: one ${fedFromRear(s) ? 'rear' : 'front'} pair as it leaves the head unit.`,
@@ -108,6 +108,7 @@ export const ampIn: ReadingStep<'ok' | 'low' | 'none'> = measurement({
     }
     return labels.every((label) => label === 'healthy') ? 'ok' : 'low';
   },
+  formula: 'at the amplifier ÷ at the head unit = 0.85 to 1.15',
   healthy: (values, s) => {
     if (onLineLevel(s))
       return 'A converter makes its own level, so only this counts: a signal on both sides, left and right within 10 %.';

@@ -89,6 +89,7 @@ export const ampOut: ReadingStep<'ok' | 'low' | 'none'> = measurement({
     if (labels.includes('nothing')) return 'none';
     return labels.includes('weak') ? 'low' : 'ok';
   },
+  formula: 'output ÷ input = √(P · R) ÷ the full level of the head unit, and no less than 9 dB under that',
   healthy: (values, s) => {
     const full = onLineLevel(s)
       ? 'On a line-level lead the amplifier makes more out of its input, never less.'

@@ -9,7 +9,7 @@ export const ampSigns: ChoiceStep<'alive' | 'cycles' | 'dead'> = choice({
   short: 'Other signs of life',
   ask: 'No lamp to see: is there a click or thump at switch-on, or is its case warm after ten minutes?',
   phone:
-    'Ear near the amplifier, switch on: one click, clicking again and again, or nothing? After ten minutes of music, is its case warm to the back of your hand?',
+    'Key on, an ear near the amplifier, never at a speaker: one click, clicking again and again, or nothing? Then music low for ten minutes: is its case warm to the back of your hand?',
   how: [
     'Ear near the amplifier, key off and on: a click or a soft thump?',
     'Music for ten minutes, then the back of a hand near its case: warmer than the metal around it?',

@@ -64,6 +64,7 @@ export const halfSupply: ReadingStep<'half' | 'zero' | 'one-odd' | 'unclear'> = 
     if (!alike || labels.includes('too high')) return 'one-odd';
     return labels.every((label) => label === 'half the supply') ? 'half' : 'unclear';
   },
+  formula: 'each wire = about half of the battery, both wires alike',
   healthy: (values) => {
     if (values['batteryV'] === undefined)
       return 'Healthy is 0.40 to 0.55 of the battery reading, both wires within 0.5 V.';

@@ -8,7 +8,7 @@ export const oneByOne: ChoiceStep<'one' | 'each' | 'together' | 'none'> = choice
   short: 'Speakers back one at a time',
   ask: 'Plug the speakers back in one at a time, key off for each: which one brings the fault lamp?',
   phone:
-    'One speaker plug at a time, key off each time, low volume. Which one brings the fault lamp back: one, every one, only all together, or none?',
+    'Key off, plug one speaker in, key on, low volume: the fault lamp? Key off, pull it, and the next one. Which one brings the fault lamp back: one, every one, only all together, or none?',
   how: [
     'Plug in one speaker. Key on, low volume: fault lamp? Key off, pull it, try the next.',
     'The one that trips it: leave it off, try the others.',

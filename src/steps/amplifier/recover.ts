@@ -7,7 +7,8 @@ export const recover: ChoiceStep<'at-once' | 'after-minutes' | 'key-cycle' | 'st
   id: 'recover',
   short: 'How it comes back',
   ask: 'How does the amplifier come back: at once by itself, after minutes, after key off and on, or not at all?',
-  phone: 'Feel its case. Then wait and tell me when it returns. Only after ten minutes try the key.',
+  phone:
+    'The back of your hand near its case first. Then wait: does it come back by itself within seconds, again and again, or after minutes? Only after ten minutes key off and on: does it come back then? Or is its fault lamp there at once each time?',
   how: [
     'Back of a hand near its case first: too hot to leave there means heat.',
     'Turn the volume down and wait, up to ten minutes.',

@@ -7,7 +7,7 @@ export const swapInputs: ChoiceStep<'plays' | 'weak' | 'silent'> = choice({
   short: 'Front plugs into the rear inputs',
   ask: 'Put the front signal plugs into the amplifier’s rear inputs. Do the rear speakers play now?',
   phone:
-    'Key off, pull the thin rear plugs at the amplifier and put the front ones in their place. Key on, low volume. Does the back play, play weakly, or stay silent?',
+    'Key off, pull the thin rear plugs at the amplifier and put the front ones in their place. Key on, low volume. Does the back play, play weakly, or not at all? Then key off, and every plug back in its own place.',
   how: [
     'Mark the plugs. Put the front signal plugs into the rear inputs.',
     'Key on, low volume, listen at the rear. Then key off, and everything back.',

@@ -7,7 +7,7 @@ export const swapOutputs: ChoiceStep<'plays' | 'weak' | 'silent'> = choice({
   short: 'Front output onto the rear speakers',
   ask: 'Put the amplifier’s front output onto the rear speaker run. Do the rear speakers play now?',
   phone:
-    'Skip this if a speaker wire may touch the frame. Key off, put the thick rear speaker plug where the front one was. Key on, low volume: does the back play, play weakly, or stay silent?',
+    'Skip this if a speaker wire may touch the frame. Key off, put the thick rear speaker plug where the front one was. Key on, low volume: does the back play, play weakly, or not at all? Then key off, and every plug back in its own place.',
   how: ['Rear speaker run onto the front output.', 'Key on, low volume, listen. Then key off, and everything back.'],
   why: 'The front output is known to work. If the rear speakers play on it, their run and coils are good.',
   tool: 'ears',

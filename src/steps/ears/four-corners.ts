@@ -18,7 +18,8 @@ function corners<const Never extends string, const Weak extends string>(
     id: 'four-corners',
     short: axle === 'rear' ? 'Which corners play' : 'Which corners play, front',
     ask: 'Fader fully front, then rear, balance left, then right: which corners play?',
-    phone: 'Fully front … now fully rear … now left … now right. Tell me each time which speaker you hear.',
+    phone:
+      'In the sound menu move the fader fully to the front, then fully to the rear, then the balance fully left, then fully right. Each time tell me which speakers you hear. Then put both back to the middle.',
     how: [
       'Case, lids and trunk plugged in. A mono track, low volume.',
       'Move the fader and the balance to each end and put your ear to each speaker.',

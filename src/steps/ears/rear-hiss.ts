@@ -8,7 +8,7 @@ export const rearHiss: ChoiceStep<'hiss' | 'silent'> = choice({
   short: 'Hiss at a rear cone',
   ask: 'Music paused, ear at a silent rear speaker: is there a faint hiss, or a thump when it switches on?',
   phone:
-    'Volume at zero, ear a hand’s width from the silent rear grille. A little hiss, like a shell? A soft thump when you switch on? Or dead silence?',
+    'Volume at zero, an ear a hand’s width from the silent rear grille. A little hiss, like a shell? Key off and on again, volume at zero: a soft thump? Or dead silence?',
   how: [
     'A quiet place. Volume at zero, ear near the grille.',
     'For the thump: volume still at zero, key off and on, a hand’s width away.',

@@ -7,7 +7,7 @@ export const contactsLook: ChoiceStep<'apart' | 'film' | 'pin' | 'clean'> = choi
   short: 'The plug’s contacts',
   ask: 'How did the lid plug look: apart, dirty, a pin pushed back, or clean and together?',
   phone:
-    'Was the lid plug really apart? Or was it in: with a grey or green film on the metal, with a pin pushed back or bent, or clean?',
+    'Was the lid plug really apart? Or was it together: with a grey or green film on its metal, with a pin pushed back or bent, or clean?',
   how: [
     'Look at both halves in good light.',
     'With a film on them: wipe them dry with a lint-free cloth, no abrasive, and try again.',

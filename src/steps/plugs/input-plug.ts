@@ -9,7 +9,7 @@ export const inputPlug: ChoiceStep<'cured' | 'out' | 'fault' | 'no-change' | 'no
   short: 'The amplifier’s signal plug',
   ask: 'Pull the signal plug at the amplifier, look at its pins, push it home: does it wake now?',
   phone:
-    'Key off. Did the thin signal plug at the amplifier hang out? Look inside, push it till it clicks. Volume low, key on, wait ten seconds: lamp on, its fault colour, or still dark? Or are there only screws?',
+    'Key off. Did the thin signal plug at the amplifier hang out? Pull it, look inside, push it in till it clicks. Volume at zero, key on, come up to low music, wait ten seconds: lamp on, its fault colour, or dark? Or are there only screws?',
   how: [
     'Pull the signal plug, look for bent, pushed-back or green pins, push it home until it locks.',
     'Key on, music at your usual volume, wait ten seconds.',

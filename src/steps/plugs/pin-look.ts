@@ -7,7 +7,7 @@ export const pinLook: ChoiceStep<'level' | 'back' | 'out' | 'no-plug'> = choice(
   short: 'Pins of the signal plug',
   ask: 'Look into both halves of the amplifier’s signal plug: do all pins stand at the same height?',
   phone:
-    'Look into both halves of that plug from the front. All pins level, or is one pushed back or bent? Or was the plug not in at all? Or are there only screws?',
+    'Look into both halves of the thin signal plug from the front. All pins level, or is one pushed back or bent? Or was the plug not in at all? Or are there only screws?',
   how: [
     'Before you pull it: is it in at all, and does it lock? A plug that hangs out, even by one pair of wires, is the answer.',
     'Both halves, from the front, in good light.',

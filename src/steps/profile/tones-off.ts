@@ -43,8 +43,8 @@ export const tonesOff: ReadingStep<'boosted' | 'flat' | 'cut' | 'unclear'> = mea
   id: 'tones-off',
   short: 'Two tones, engine off',
   ask: 'Engine off: what does the front pair read with each tone?',
-  phone:
-    'Engine off, bass and treble flat. Set the 400 tone to the level we say, then do not touch the volume. Now play the 80 tone. Read me both.',
+  phone: (s) =>
+    `Engine off. One probe on each wire of one front pair at the radio, never to metal. Come up until the 400 tone reads about ${formatQuantity(referenceToneV(s), 'V', 2)}, then leave the volume alone: number? Now the 80 tone: number?`,
   how: (s) => [
     ...speakersOff(s),
     'Phone equaliser off, phone volume full.',
@@ -70,6 +70,7 @@ export const tonesOff: ReadingStep<'boosted' | 'flat' | 'cut' | 'unclear'> = mea
     if (ratio >= FLAT_RATIO[0] && ratio < FLAT_RATIO[1] && highRatio < BOOSTED_RATIO) return 'flat';
     return ratio < CUT_RATIO && highRatio < FLAT_RATIO[1] ? 'cut' : 'unclear';
   },
+  formula: '80 Hz ÷ 400 Hz = 10^(boost ÷ 20 dB): 1 where it is flat, 4 to 5 with 12 to 14 dB',
   healthy: (values) => {
     const at400V = values['v400V'];
     if (at400V === undefined) return 'Flat is 0.7 to 1.4 times the 400 Hz reading, boosted is 2.5 times and more.';

@@ -39,7 +39,7 @@ export const tonesRunning: ReadingStep<'same' | 'changes' | 'unclear'> = measure
   short: 'Two tones, engine running',
   ask: 'Engine idling outdoors: what does the front pair read with each tone now?',
   phone:
-    'Outside only. Engine on, same probes, same tones as before. First the 400 tone: bring it back to the number it had. Then the 80 tone, volume untouched. Both numbers?',
+    'Outside only, engine idling. One probe on each wire of the same front pair, never to metal. First the 400 tone: bring it back to the number it had. Then the 80 tone, volume untouched. Both numbers?',
   how: (s) => [
     ...speakersOff(s),
     'Outdoors, on the stand, in neutral. Start the engine and let it idle.',
@@ -79,6 +79,7 @@ export const tonesRunning: ReadingStep<'same' | 'changes' | 'unclear'> = measure
     );
     return same ? 'same' : 'unclear';
   },
+  formula: '(80 Hz ÷ 400 Hz) running ÷ (80 Hz ÷ 400 Hz) off = 1 where the EQ stays the same',
   healthy: (values, s) => {
     const same = sameBand('v80V', values, s);
     const here = same ? `: ${formatRange(same.lowV, same.highV, 'V')} at 80 Hz` : '';

@@ -56,7 +56,7 @@ export const topStep: ReadingStep<'full' | 'lowered' | 'unclear'> = measurement(
   short: 'Loudest clean step',
   ask: 'Engine off, 80 Hz tone: what does the front pair read at the loudest clean step?',
   phone:
-    'The 80 tone. Come up one step at a time and read the volts. When a step adds less than the one before, go one step back: what does it read there?',
+    'One probe on each wire of one front pair at the radio, never to metal. The 80 tone, one step up at a time, and read me the volts. When a step adds less than the one before, go one step back: what does it read there?',
   how: (s) => [
     ...speakersOff(s),
     ...(s.rig.amps?.length ? [] : ['No amplifier on the front: bursts under 5 seconds, ears covered.']),
@@ -86,6 +86,7 @@ export const topStep: ReadingStep<'full' | 'lowered' | 'unclear'> = measurement(
     const label = bandOf(topBands(s), values['topV'] ?? 0)?.label;
     return label === 'lowered' || label === 'full' ? label : 'unclear';
   },
+  formula: 'loudest clean sine = (supply − what the output loses) ÷ √2, and 7 dB less where the level is lowered',
   healthy: (_, s) => {
     const full = topBands(s).find(({ label }) => label === 'full');
     const lowered = loweredV(s.rig);

@@ -77,6 +77,7 @@ export const ampRuns: OfEach<ReadingStep<'ok' | 'low' | 'heavy'>, 'meant', AmpPa
       const label = labelIn(runBands(s), withoutLeads(values));
       return label === 'shorted' ? 'low' : label === 'too few ohms' ? 'heavy' : 'ok';
     },
+    formula: 'reading − leads = coil (0.7 to 0.95 of its rated ohms) + copper (ρ · 2 l ÷ A)',
     healthy: (_, s) =>
       `Healthy is above ${formatQuantity(runBands(s)[2]?.low ?? 0, 'Ω', 2)}, after taking off your leads. A tweeter behind a capacitor reads open and is healthy.`,
     outcomes: { ok: 'no run is shorted', low: 'a run is shorted', heavy: 'too few ohms' },

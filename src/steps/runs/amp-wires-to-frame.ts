@@ -26,6 +26,7 @@ export const ampWiresToFrame: ReadingStep<'clear' | 'shorted' | 'unclear'> = mea
   },
   bands: (reading, values, s) => wireToFrame.bands(reading, values, s),
   judge: (values, s) => wireToFrame.judge(values, s),
+  formula: 'wire to frame = no path: above 100 kΩ',
   healthy: (values, s) => wireToFrame.healthy(values, s),
   outcomes: { clear: 'clear of the frame', shorted: 'a wire touches the frame', unclear: 'unclear, perhaps damp' },
 });

@@ -52,6 +52,7 @@ export const coilOhms: OfEach<ReadingStep<'ok' | 'open' | 'low' | 'unclear'>, 's
         const label = bandOf(coilBands(subject, s), lessLeads(values, 'coilOhm'))?.label;
         return label === 'healthy' ? 'ok' : label === 'shorted' ? 'low' : label === 'open' ? 'open' : 'unclear';
       },
+      formula: 'reading − leads = 0.7 to 0.95 of the rated ohms',
       healthy: (_, s) => {
         const [, healthy] = coilBands(subject, s);
         return `Healthy is ${formatRange(healthy?.low ?? 0, healthy?.high ?? 0, 'Ω')}, after taking off your leads. Just after loud music it reads up to half more.`;

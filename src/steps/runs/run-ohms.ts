@@ -139,6 +139,7 @@ export const runOhms: OfEach<ReadingStep<Outcome>, 'rear', 'front'> = ofEach(['r
     judge: (values, s) => {
       return MEANS[Math.min(...howBad(values, s, axle))]?.[1] ?? 'ok';
     },
+    formula: 'reading − leads = coil (0.7 to 0.95 of its rated ohms) + copper (ρ · 2 l ÷ A)',
     healthy: (values, s) => {
       const healthy = runBands(s, values, axle).find(({ label }) => label === 'healthy');
       const leads =

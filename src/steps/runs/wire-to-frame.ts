@@ -36,6 +36,7 @@ export const wireToFrame: OfEach<ReadingStep<'clear' | 'shorted' | 'unclear'>, '
         const ohm = values['lowestOhm'] ?? Infinity;
         return ohm < TOUCHING_OHM ? 'shorted' : ohm < CLEAR_OHM ? 'unclear' : 'clear';
       },
+      formula: 'wire to frame = no path: above 100 kΩ',
       healthy: () => 'Healthy is above 100 kΩ or OL on every wire. Below 100 Ω, or a beep, a wire touches.',
       outcomes: { clear: 'clear of the frame', shorted: 'a wire touches the frame', unclear: 'unclear, perhaps damp' },
     }),

@@ -75,6 +75,8 @@ export const ampTerminals: OfEach<
       if (battery === 'too high') return 'battery-high';
       return plus === 'healthy' && ground === 'healthy' ? 'ok' : 'unclear';
     },
+    formula:
+      'plus = battery − I · R of the plus way; ground = I · R of the ground way; with no load I is next to nothing',
     healthy: ({ batteryV: supplyV }) =>
       supplyV === undefined
         ? `Healthy: battery ${formatRange(KEY_ON_HEALTHY_V, CHARGING_MOST_V, 'V')}, plus within ${NEAR_V} V of it, ground below ${NEAR_V} V.`

@@ -9,7 +9,7 @@ export const bodyFuse: ChoiceStep<'whole' | 'blown' | 'none'> = choice({
   short: 'The amplifier’s own fuses',
   ask: 'Does the amplifier have fuses of its own beside its power plug, and are they whole?',
   phone:
-    'Look beside the thick wires on the amplifier. Are there small coloured fuses in it? Key off, pull them: strips whole?',
+    'Key off. Look beside the thick wires on the amplifier: are there small coloured fuses in it? Pull one at a time, look at its strip, push it back: are all whole, or is one burnt through? Or has it none?',
   how: [
     'Look beside its power terminals, under a cover too.',
     'Pull each fuse, look at its strip and its blades, and push it back home.',

@@ -9,7 +9,7 @@ export const fuseLamp: ChoiceStep<'dark' | 'dim' | 'bright'> = choice({
   short: 'A lamp in place of the fuse',
   ask: 'A 12 V lamp in place of the fuse, remote wire and speakers off the amplifier: does the lamp stay bright?',
   phone:
-    'No new fuse yet. Look at that bulb, and hold it by its leads: bright and staying so, dim or flickering, or dark after a short glow?',
+    'Look at the lamp in the place of the fuse, and hold it by its leads: bright and not going out, dim or flickering, or dark after a short glow?',
   how: [
     'A short glow is healthy: the amplifier fills its capacitors. Bright for longer is a short.',
     'Bright? Move the lead along its way: where it flickers is the place.',

@@ -12,7 +12,7 @@ export const fuseLook: OfEach<ChoiceStep<'blown' | 'whole' | 'holder' | 'none'>,
     short: atAmp('Main fuse, by eye'),
     ask: (s) => `Key off, main fuse of ${ampName(s)} pulled: is its strip burnt through?`,
     phone:
-      'Hold that fuse against the light. Is the strip burnt, or whole? Is its holder burnt, green or loose? Or is there no fuse?',
+      'Hold the main fuse against the light. Is the strip burnt, or whole? Is its holder burnt, green or loose? Or is there no fuse?',
     how: [
       'Note the number on it: that is its amperes.',
       'Look at the strip against the light, and at its blades: dull or brown means heat.',

@@ -18,7 +18,7 @@ export const fuseSides: OfEach<ReadingStep<'whole' | 'sags' | 'open' | 'no-feed'
     short: atAmp('Both sides of the main fuse'),
     ask: (s) => `What DC voltage is on each side of the main fuse of ${ampName(s)}?`,
     phone:
-      'The fuse stays in. Red on the metal at one end of the fuse, then at the other, touching nothing else: two numbers?',
+      'Leave the fuse in its holder. Red on the metal at one end of the fuse, then at the other, touching nothing else: two numbers?',
     how: [
       'The fuse sits in the plus lead, a hand’s width from the battery. It stays in.',
       'Red probe on the battery side of the holder, then on the amplifier side.',
@@ -43,6 +43,7 @@ export const fuseSides: OfEach<ReadingStep<'whole' | 'sags' | 'open' | 'no-feed'
       if (comesOut === 'no supply') return 'open';
       return comesIn === 'healthy' && comesOut === 'healthy' ? 'whole' : 'sags';
     },
+    formula: 'lost across the fuse = I · R of fuse and holder, and I is next to nothing',
     healthy: (_, s) => `Healthy is ${formatRange(batteryV(s) - NEAR_V, batteryV(s) + DRIFT_V, 'V')} on both sides.`,
     outcomes: {
       whole: 'volts on both sides',

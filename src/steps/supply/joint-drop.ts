@@ -69,6 +69,7 @@ export const jointDrop: OfEach<ReadingStep<'ok' | 'unclear' | 'plus' | 'ground'>
       if (ground === 'bad joint') return 'ground';
       return plus === 'healthy' && ground === 'healthy' ? 'ok' : 'unclear';
     },
+    formula: 'lost at a joint = I · R of the joint, with the 5 A of the lamp',
     healthy: () => `At the lamp’s ${LAMP_A} A a joint that grips loses less than ${formatQuantity(HEALTHY_V, 'V', 2)}.`,
     outcomes: {
       ok: 'both joints are good',

@@ -7,7 +7,7 @@ export const leadOffAmp: ChoiceStep<'bright' | 'dark'> = choice({
   short: 'The plus lead off the amplifier',
   ask: 'Now the plus lead off the amplifier, its end insulated: is the lamp still bright?',
   phone:
-    'Take the thick plus off the amplifier and tape its end. Battery minus on: is that bulb as bright as before, or dark?',
+    'Take the thick plus lead off the amplifier and tape its end. Battery minus on: is the lamp in the place of the fuse as bright as with the lead on, or dark? Then battery minus off again.',
   how: [
     'Plus lead off the amplifier, its bare end taped.',
     'Battery minus on. Look at the lamp in the fuse’s place.',

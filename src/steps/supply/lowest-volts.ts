@@ -61,6 +61,7 @@ export const lowestVolts: OfEach<ReadingStep<'holds' | 'unclear' | 'sags' | 'non
       if (label === 'no supply') return 'none';
       return label === 'pulled down' ? 'sags' : label === 'holds' ? 'holds' : 'unclear';
     },
+    formula: 'lowest = battery − I · R of both ways, while the capacitors fill',
     healthy: () =>
       `Healthy is above ${formatQuantity(UNDERVOLTAGE_CUT_HIGHEST_V, 'V', 3)}. Amplifiers let go below ${formatRange(UNDERVOLTAGE_CUT_LOWEST_V, UNDERVOLTAGE_CUT_HIGHEST_V, 'V')}.`,
     outcomes: {

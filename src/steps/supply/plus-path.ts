@@ -44,6 +44,7 @@ export const plusPath: OfEach<ReadingStep<'ring' | 'holder' | 'lead'>, 'meant', 
       if (leadV > ringV && leadV > holderV) return 'lead';
       return ringV > holderV ? 'ring' : 'holder';
     },
+    formula: 'lost on the plus way = ring + holder + lead: what two of them do not lose the third does',
     healthy: (_, s) =>
       `The whole plus way lost ${formatQuantity(lostOnPlusV(s), 'V', 2)}. Whichever part has most of it is the bad one.`,
     outcomes: { ring: 'at the battery ring', holder: 'in the fuse holder', lead: 'in the lead itself' },

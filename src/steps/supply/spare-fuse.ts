@@ -8,7 +8,7 @@ export const spareFuse: ChoiceStep<'wakes' | 'holds' | 'fault' | 'opens'> = choi
   short: 'One new fuse of the same rating',
   ask: 'One new fuse of the same rating, speakers and remote wire off at first: what happens?',
   phone:
-    'One new fuse, same number, never bigger. Does it hold? Then key off, plug back, key on: lamp on, fault colour, or dark?',
+    'Key off. One new fuse with the same number on it, never a bigger one. Does it hold? If it opens, stop. If it holds: key off, the thin remote wire back, key on: lamp on, fault colour, or dark?',
   how: [
     'One new fuse of the same rating. Never a bigger one.',
     'It holds: key off, remote wire back, key on, lamp? Then the speakers, key off for each.',

@@ -81,6 +81,7 @@ export const supplyUnderLoad: OfEach<
       }
       return plus === 'healthy' && ground === 'healthy' ? 'ok' : 'unclear';
     },
+    formula: 'lost on a way = I · R, with the 5 A of the lamp and R = ρ · l ÷ A + joints',
     healthy: (values, s) => {
       const most = (drop: Drop) => formatQuantity(bandsOfDrop(drop, values, s)[0]?.high ?? 0, 'V', 2);
       return `At the lamp’s ${LAMP_A} A, healthy leads of this size lose at most ${most('plusDropV')} on plus and ${most('groundDropV')} on ground.`;

@@ -8,7 +8,7 @@ export const lastChange: ChoiceStep<
   short: 'Last change',
   ask: 'What was the last thing done to the bike before this?',
   phone:
-    'What was the last thing anybody did to the bike: a service, a reflash, the radio or battery, a new lead, parts fitted, the fairing or a case off, a wash, heavy rain, months of standing? Or nothing?',
+    'What was the last thing anybody did to the bike: a service, a reflash, the radio or the battery, a new lead, parts fitted? Was the fairing or a case off? A wash, heavy rain, months of standing? Or nothing?',
   how: [
     'Service, a wash, a case taken off, a battery change: all of it counts, even if it has nothing to do with sound.',
   ],

@@ -9,7 +9,8 @@ export const keyPositions: ChoiceStep<'none' | 'some'> = choice({
   id: 'key-positions',
   short: 'Other key positions',
   ask: 'Does the amplifier come on in any other key position, or with another switch of the bike?',
-  phone: 'Turn the key through its positions, wait ten seconds in each. Lamps on, lamps off. Does it come on anywhere?',
+  phone:
+    'Never start the engine for this. Turn the key through its positions, wait ten seconds in each, with the lamps of the bike on and off. Does the amplifier come on in any of them?',
   how: [
     'Accessory, ignition, lamps on and off, heated grips on and off. Ten seconds each.',
     'Head unit on, where the position allows it.',

@@ -9,7 +9,7 @@ export const remoteKeyOff: ReadingStep<'dead' | 'live'> = measurement({
   id: 'remote-key-off',
   short: 'Remote terminal, key off',
   ask: 'Key off for ten minutes: what DC voltage is on the remote terminal now?',
-  phone: 'Take the key out and wait ten minutes. Red on the thin remote terminal: number?',
+  phone: 'Take the key out and wait ten minutes. Red on the thin remote terminal of the amplifier: number?',
   how: ['Key out. Wait ten minutes: some modules keep power for a while.', 'Red probe on the remote terminal.'],
   why: 'A remote wire on a feed that never goes off keeps the amplifier awake day and night, and that empties the battery.',
   tool: 'meter',
@@ -27,6 +27,7 @@ export const remoteKeyOff: ReadingStep<'dead' | 'live'> = measurement({
     { label: 'still on', low: REMOTE_NOTHING_BELOW_V, high: 15, mood: 'bad' },
   ],
   judge: (values) => ((values['remoteV'] ?? 0) < REMOTE_NOTHING_BELOW_V ? 'dead' : 'live'),
+  formula: 'remote terminal = 0 V with the key off',
   healthy: () => 'Healthy is below 0.5 V.',
   outcomes: { dead: 'off', live: 'still on with the key off' },
 });

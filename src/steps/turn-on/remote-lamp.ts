@@ -9,7 +9,7 @@ export const remoteLamp: ChoiceStep<'lit' | 'dark' | 'out'> = choice({
   short: 'LED lamp on the remote terminal',
   ask: 'An LED test lamp between the remote terminal and battery minus, head unit on: does it light?',
   phone:
-    'Clip of the LED lamp on battery minus, its tip on the thin remote terminal: does it light? Or is there no wire in it?',
+    'Clip of the LED lamp on battery minus, its tip on the thin remote terminal of the amplifier: does it light? Or is there no wire in that terminal?',
   how: [
     'An LED test lamp. One with a bulb loads the thin wire and tells nothing.',
     'Look at the terminal first: the thin wire must be in it, and held.',

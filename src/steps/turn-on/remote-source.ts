@@ -9,7 +9,8 @@ export const remoteSource: ReadingStep<'live' | 'low' | 'dead'> = measurement({
   id: 'remote-source',
   short: 'Where the remote wire begins',
   ask: 'What DC voltage is at the other end of the remote wire, where it was tapped?',
-  phone: 'Follow the thin wire to its start, at the radio or at a fuse. Red there, away from the data wires: number?',
+  phone:
+    'Follow the thin remote wire to its start, at the radio or at a fuse. Red there, away from the data wires: number?',
   how: [
     'Red probe where the remote wire begins: the head unit’s remote output, or the feed it was tapped from.',
     'Look at the tap: a connector that never bit through the insulation is the usual place.',
@@ -28,6 +29,7 @@ export const remoteSource: ReadingStep<'live' | 'low' | 'dead'> = measurement({
     const label = labelIn(remoteBands(s), values['startV'] ?? 0);
     return label === 'nothing' ? 'dead' : label === 'too little' ? 'low' : 'live';
   },
+  formula: 'start of the wire = battery − what its feed loses',
   healthy: remoteHealthy,
   outcomes: { live: 'volts at its start', low: 'too few volts at its start', dead: 'none at its start either' },
   givenUnder: ['remote-volts'],

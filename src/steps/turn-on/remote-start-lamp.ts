@@ -8,7 +8,7 @@ export const remoteStartLamp: ChoiceStep<'lit' | 'dark'> = choice({
   short: 'LED lamp where the wire begins',
   ask: 'The same lamp where the remote wire begins: does it light there?',
   phone:
-    'Clip of the LED lamp on battery minus, its tip at the start of the thin wire, at the radio or the tap. Does it light there?',
+    'Clip of the LED lamp on battery minus, its tip at the start of the thin remote wire, at the radio or the tap, away from the data wires. Does it light there?',
   how: ['Clip on the battery minus post.', 'Tip where the remote wire begins.'],
   why: 'Light here and none at the amplifier: the wire. None here: the feed it was tapped from.',
   tool: 'test-lamp',

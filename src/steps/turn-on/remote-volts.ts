@@ -14,7 +14,8 @@ export const remoteVolts: OfEach<ReadingStep<'ok' | 'low' | 'none' | 'unclear'>,
     id: 'remote-volts',
     short: atAmp('Remote terminal'),
     ask: (s) => `Head unit on: what DC voltage is on the remote terminal of ${ampName(s)}, against battery minus?`,
-    phone: (s) => `Red on the thin terminal of ${ampName(s)}, the one marked remote: number?`,
+    phone: (s) =>
+      `Red on the thin terminal of ${ampName(s)}, the one marked remote, touching nothing beside it: number?`,
     how: [
       'Black stays on the battery minus post, not on the amplifier’s ground.',
       'Red probe on the remote terminal, the wire in it. It hangs out? Read the terminal as it is: that is the answer.',
@@ -33,6 +34,7 @@ export const remoteVolts: OfEach<ReadingStep<'ok' | 'low' | 'none' | 'unclear'>,
       const label = labelIn(remoteBands(s), values['remoteV'] ?? 0);
       return label === 'healthy' ? 'ok' : label === 'nothing' ? 'none' : label === 'too little' ? 'low' : 'unclear';
     },
+    formula: 'remote terminal = battery − what the thin wire loses, at a few milliamperes',
     healthy: remoteHealthy,
     outcomes: { ok: 'switched on', low: 'too few volts', none: 'nothing', unclear: 'enough for most amplifiers' },
     ifCannot: 'We try a jumper lead from its own plus instead.',

@@ -24,7 +24,7 @@ export const senseDc: ReadingStep<'half' | 'zero' | 'one-odd' | 'unclear'> = mea
   id: 'sense-dc',
   short: 'DC on its input wires',
   ask: 'Music paused: what DC voltage is on both wires of one input pair, against battery minus?',
-  phone: 'Red on one thin input wire, then on its partner, touching nothing else: two numbers?',
+  phone: 'Red on one thin input wire of the amplifier, then on its partner, touching nothing else: two numbers?',
   how: [
     'Red probe on both wires of one input pair where they enter the amplifier, plug fitted.',
     'Left and right, if the first pair reads nothing.',
@@ -49,6 +49,7 @@ export const senseDc: ReadingStep<'half' | 'zero' | 'one-odd' | 'unclear'> = mea
     if (Math.abs(plusV - minusV) > HALF_SUPPLY_PAIR_DIFFERENCE_V || labels.includes('too high')) return 'one-odd';
     return labels.every((label) => label === 'half the supply') ? 'half' : 'unclear';
   },
+  formula: 'each wire = about half of the battery',
   healthy: (_, s) => {
     const { lowV, highV } = halfSupplyBandV({ supplyV: batteryV(s) });
     return `Healthy is ${formatRange(lowV, highV, 'V')} on each wire. Amplifiers of this kind wake above ${formatRange(SENSE_DC_LOWEST_V, SENSE_DC_HIGHEST_V, 'V')}.`;

@@ -31,7 +31,7 @@ export const senseLevel: ReadingStep<'ok' | 'low' | 'none' | 'unclear'> = measur
   short: 'Sound at its inputs',
   ask: '400 Hz tone: what AC voltage is across one input pair at your usual volume, and three quarters up?',
   phone:
-    'One probe on each wire of an input pair: number at your usual volume? Then at three quarters up, speakers off?',
+    'One probe on each wire of one input pair at the amplifier, never to metal: number at your usual volume? Then three quarters up the scale: number? And do its papers say at how many volts it wakes?',
   how: [
     'One probe on each wire of an input pair at the amplifier, plug fitted.',
     'Read at the volume you usually ride with, then at about three quarters of the scale.',
@@ -65,6 +65,7 @@ export const senseLevel: ReadingStep<'ok' | 'low' | 'none' | 'unclear'> = measur
     const label = labelIn(levelBands(values, s), values['usualV'] ?? 0);
     return label === 'enough' ? 'ok' : label === 'depends on the amplifier' ? 'unclear' : 'low';
   },
+  formula: 'it wakes where the AC at its inputs is above its threshold',
   healthy: ({ papersV }) =>
     papersV === undefined
       ? `Amplifiers wake above ${formatRange(SENSE_LOWEST_V, SENSE_HIGHEST_V, 'V')}: above ${SENSE_HIGHEST_V} V is enough for any.`

@@ -11,7 +11,7 @@ export const wakesWhenLoud: ChoiceStep<'awake' | 'wakes' | 'wakes-silent' | 'bli
   short: 'Turned up for a moment',
   ask: 'Turn it up slowly, with music that never stops. Does the amplifier’s lamp come on, and do its own speakers play then?',
   phone:
-    'Speech off, steady music on. Come up one step at a time, well above your usual volume. Does the lamp come on? And does the back play then?',
+    'Speech off, steady music on. Come up one step at a time, well above your usual volume, and down again as soon as the amplifier’s lamp comes on. Does it come on? And does the back play then?',
   how: [
     'Amplifier gain down first, if you can reach it: it may wake at full blast.',
     'Steady music at your usual volume first: look at the lamp. Then come up one step at a time, ten seconds a step.',

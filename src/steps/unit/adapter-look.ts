@@ -9,7 +9,7 @@ export const adapterLook: ChoiceStep<'gap' | 'through' | 'no-adapter'> = choice(
   short: 'The remote pin of the adapter',
   ask: 'At the adapter of the replaced head unit: is the remote wire on both sides of its plug?',
   phone:
-    'Look at the adapter plug behind the radio: does the remote wire on the radio side have a partner pin, is its place empty, or is there no adapter?',
+    'Key off, pull the adapter plug behind the radio apart. Has the remote wire on the radio side a partner pin, is its place empty, or is there no adapter?',
   how: [
     'The adapter’s plug apart.',
     'Find the remote output of the replaced unit, usually blue with a white stripe. Its papers say.',

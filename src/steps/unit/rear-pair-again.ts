@@ -13,7 +13,7 @@ export const rearPairAgain: ReadingStep<RearPairOutcome> = measurement({
   short: 'Rear pairs, once more',
   ask: 'With fader, balance, bass and treble exactly at 0: what do the same three pairs read now?',
   phone:
-    'Stop the tone: one rear pair, number? Tone on again, one step for all three: front pair, rear left, rear right. Numbers?',
+    'Stop the tone: one rear pair at the radio, one probe on each wire, never to metal: number? Tone on again, one step for all three: front pair, rear left, rear right. Numbers?',
   how: (s) => [
     ...beforeTheTone(s),
     'Fader and balance exactly at 0, rear control up.',

@@ -80,6 +80,7 @@ export const rearPair: ReadingStep<RearPairOutcome> = measurement({
       ? rearBands(values, s)
       : null,
   judge: judgeRear,
+  formula: 'rear ÷ front = 0.7 to 1.4 at one volume step',
   healthy: (values) =>
     values['frontV'] === undefined
       ? `Healthy is ${EQUAL_LOW_RATIO} to ${EQUAL_HIGH_RATIO} of what the front pair reads.`

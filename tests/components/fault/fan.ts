@@ -46,6 +46,7 @@ export const socket = measurement<'live' | 'dead'>({
   readings: { socketV: { label: 'Socket', unit: 'V', possible: [0, 16], impossible: 'Really?' } },
   bands: () => null,
   judge: ({ socketV = 0 }) => (socketV >= 10 ? 'live' : 'dead'),
+  formula: 'socket = battery',
   healthy: () => 'Healthy is above 10 V.',
   outcomes: { live: 'live', dead: 'dead' },
 });
@@ -134,8 +135,10 @@ export const given = (answers: Readonly<Record<string, Short>>): Case =>
 
 export const view = (it: Case) => viewOf(fan, replayStaged(fan, it, late), late);
 
-/** The visible words of a piece of markup, in its order. */
+/** The visible words of a piece of markup, in its order, without what is said on the phone. */
 export const words = (html: string): string =>
+  allWords(html.replace(/<div class="say seat-only-phone">.*?<\/div>/g, ''));
+export const allWords = (html: string): string =>
   html
     .replace(/<[^>]+>/g, ' ')
     .replaceAll('&quot;', '"')

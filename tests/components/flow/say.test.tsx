@@ -1,37 +1,133 @@
 import { renderToString } from 'preact-render-to-string';
 import { describe, expect, it } from 'vitest';
-import { readyFor } from '../../../src/components/flow/ready.ts';
+import { answered } from '../../../src/case/change.ts';
+import type { Case } from '../../../src/case/events.ts';
+import { CONDITION_NAMES } from '../../../src/components/flow/condition-names.ts';
+import { readyFor, toDoFor } from '../../../src/components/flow/ready.ts';
 import { Say } from '../../../src/components/flow/Say.tsx';
+import { spokenLines } from '../../../src/components/flow/spoken-lines.ts';
 import { ALL_STEPS } from '../../../src/steps/all.ts';
+import { nameOf } from '../../../src/steps/conditions.ts';
 import { offered } from '../../../src/steps/outcome.ts';
-import type { Step } from '../../../src/steps/step.ts';
+import { inWords, type Step } from '../../../src/steps/step.ts';
 import { plainly } from '../../steps/words.ts';
 
 const steps = new Map(Object.values(ALL_STEPS).map((step) => [step.id, step as Step]));
 const situation = { rig: {}, facts: {} };
-const said = (step: Step): string => {
-  const ready = readyFor(step, { flow: '', events: [] }, steps, situation);
-  const html = renderToString(<Say step={step} situation={situation} ready={ready} />);
-  return html
-    .replace(/<[^>]+>/g, ' ')
-    .replaceAll('&amp;', '&')
-    .replaceAll('&quot;', '"')
-    .replaceAll('&lt;', '<');
-};
+const begun: Case = { flow: '', events: [] };
+const ready = (step: Step, it: Case = begun) => readyFor(step, it, steps, situation);
+const lines = (step: Step, it: Case = begun) => spokenLines(step, situation, ready(step, it));
 
 describe.each([...steps])('what is said to a caller of %s', (_, step) => {
-  const text = said(step);
-  it('begins with what has to be done first, in the words for the phone', () => {
-    const { phone } = readyFor(step, { flow: '', events: [] }, steps, situation);
-    const places = phone.map((sentence) => text.indexOf(sentence));
-    expect(places).not.toContain(-1);
-    for (const place of places) expect(place).toBeLessThan(text.indexOf(plainly(step.phone)));
+  const said = lines(step);
+  const phone = plainly(step.phone);
+  const first = said.findIndex((line) => phone.startsWith(line));
+
+  it('begins with what to be careful of and what has to be done, and only then asks', () => {
+    const { care, phone: todo } = ready(step);
+    expect(said.slice(0, first)).toEqual([...care, ...todo]);
+    expect(said.slice(first, -1).join(' ')).toBe(phone);
   });
   it('ends with every answer that is offered, or with every reading that is wanted', () => {
     const wanted =
       step.kind === 'reading'
-        ? Object.values(step.readings).map(({ label }) => label)
+        ? Object.values(step.readings).map(({ label }) => inWords(label, situation))
         : offered(step, situation).map(([, label]) => label);
-    for (const one of wanted) expect(text.indexOf(one, text.indexOf(plainly(step.phone)))).toBeGreaterThan(-1);
+    for (const one of wanted) expect(said.at(-1)).toContain(one);
+  });
+  it('is a line at a time, and each of them short', () => {
+    for (const line of said.slice(0, -1)) {
+      expect(line).toMatch(/^[“A-Z0-9].*[.?!…:]$/);
+      expect(line.split(/\s+/).length, line).toBeLessThanOrEqual(32);
+    }
+  });
+  it('speaks of nothing that stands or that was done before without naming it', () => {
+    for (const line of said.slice(0, -1))
+      expect(line).not.toMatch(
+        /\b(plugs?|probes?|black|red|meter|wires?|fuse|lid|grille|panel) (still|stays?)\b|\b(that|this) (plug|bulb|fuse|lamp|wire)\b|\bas (it was )?before\b/i,
+      );
+  });
+  it('has what is easily misheard, and how to make sure', () => {
+    const { misheard = '' } = ready(step);
+    expect(misheard).toMatch(/[.”?] Have (him|each digit)/);
+    if (step.kind === 'reading') expect(misheard).toMatch(/each digit read with its point/);
+  });
+});
+
+describe('what is said to a caller', () => {
+  it('names what stands from the step before, so that he leaves it', () => {
+    const kinds = [...new Map([...steps.values()].map((step) => [`${step.conditions}`, step])).values()];
+    let named = 0;
+    for (const one of kinds)
+      for (const step of steps.values()) {
+        const it_ = answered(begun, one.id, { option: 'any' });
+        const { standing } = toDoFor(step, it_, steps, situation);
+        for (const id of standing) {
+          expect(lines(step, it_).find((line) => line.startsWith('Leave as it is:'))).toContain(
+            CONDITION_NAMES[nameOf(id)],
+          );
+          named++;
+        }
+      }
+    expect(named).toBeGreaterThan(100);
+  });
+  it('is on the screen line by line, in its order', () => {
+    const step = steps.get('run-ohms') as Step;
+    const html = renderToString(<Say step={step} situation={situation} ready={ready(step)} />);
+    const shown = [...html.matchAll(/<p>(.*?)<\/p>/g)].map(([, line]) => line);
+    expect(shown).toEqual([...lines(step)]);
+    expect(html).toContain('Easily misheard:');
+  });
+});
+
+/* Whoever hears nothing else must be able to do it. Harm that the trade knows, from memory; no published source. */
+describe('alone, the lines of a step', () => {
+  const text = (id: string) => lines(steps.get(id) as Step).join(' ');
+  const inOrder = (id: string, one: RegExp, other: RegExp) => {
+    const [a, b] = [text(id).search(one), text(id).search(other)];
+    expect(a, `${id}: ${one}`).toBeGreaterThan(-1);
+    expect(b, `${id}: ${other}`).toBeGreaterThan(a);
+  };
+  const all = [...steps.values()];
+  it('say key off before anything is pulled, plugged or taken off', () => {
+    const hands = /\b(pull|push (it|every)|unplug|plug one|put the thick|take the thick|fuse out|new fuse)\b/i;
+    const doing = all.filter(
+      ({ place, phone }) => !['told', 'fitted', 'plan'].includes(place) && hands.test(plainly(phone)),
+    );
+    expect(doing.length).toBeGreaterThan(8);
+    for (const { id } of doing) inOrder(id, /key off|minus/i, hands);
+  });
+  it('set the meter to its range before a number is asked for', () => {
+    const reading = all.filter((step) => step.kind === 'reading');
+    for (const { id } of reading)
+      inOrder(id, /meter to (AC volts|DC volts|ohms)|Meter on DC/, /number|volts\.|Numbers|numbers/);
+  });
+  it('say where both probes go', () => {
+    for (const step of all.filter((one) => one.kind === 'reading'))
+      expect(text(step.id), step.id).toMatch(
+        /black probe on the battery minus|one probe on|wire to wire|screw to screw|two wires|probes held together|red on .*black on|post to post|each wire|one thin/i,
+      );
+  });
+  it('start each tone from a volume of zero', () => {
+    for (const step of all.filter((one) => one.kind === 'reading' && one.tones))
+      inOrder(step.id, /Volume at zero first/, /then start the/);
+  });
+  it('say of the lamp which one, where its fuse is, and that it burns', () => {
+    for (const step of all.filter(({ conditions }) => conditions?.includes('lamp-on')))
+      expect(text(step.id), step.id).toMatch(/burns.*main fuse out.* 55 W lamp.* 10 A fuse/);
+    for (const step of all.filter(({ conditions }) => conditions?.includes('lamp-for-fuse')))
+      expect(text(step.id), step.id).toMatch(/burns.*main fuse out.* 21 to 55 W/);
+  });
+  it('start an engine only outdoors, in neutral', () => {
+    for (const step of all.filter(({ conditions }) => conditions?.includes('engine-running')))
+      inOrder(step.id, /outdoors.*kill/i, /in neutral, start the engine/);
+  });
+  it('have the plug pulled before somebody looks inside', () => {
+    for (const step of all.filter(({ phone }) => /look inside/i.test(plainly(phone))))
+      inOrder(step.id, /pull it/i, /look inside/i);
+  });
+  it('use a cell of 1.5 volt and no other', () => {
+    for (const step of all.filter(({ tool }) => tool === 'cell'))
+      expect(text(step.id)).toMatch(/1\.5 volt.*never 9 volt/);
   });
 });

@@ -1,0 +1,82 @@
+import { cautionsOfFix } from '../../causes/action-cautions.ts';
+import type { Remedy } from '../../causes/cause.ts';
+import type { Certainty } from '../../inference/certainty.ts';
+import type { CautionId } from '../../steps/cautions.ts';
+import type { Findings } from '../../steps/outcome.ts';
+import { byWord } from '../caution/signal-words.ts';
+import { SPOKEN } from '../caution/spoken.ts';
+import type { FaultView } from './view.ts';
+
+/** The lines of a verdict on the phone. */
+export interface SpokenEnd {
+  readonly tell: readonly string[];
+  readonly never: readonly string[];
+  readonly bring: readonly string[];
+}
+
+const SURE: Readonly<Record<Certainty, string>> = {
+  proved: 'That is proved.',
+  likely: 'That is likely, and not proved.',
+  'short list': 'That is not proved yet.',
+};
+
+/** Cautions as they are said, the gravest first. */
+export const spokenCare = (ids: readonly CautionId[]): readonly string[] =>
+  byWord(ids).flatMap(([, own]) => own.map((id) => SPOKEN[id]));
+
+const dontPay = (notBuy: readonly string[]): readonly string[] => notBuy.map((line) => `Do not pay for this: ${line}`);
+const toBring = (tools: string, parts: readonly string[]): readonly string[] => [
+  ...(/^none\b/i.test(tools) ? ['No tools.'] : [`${tools}.`]),
+  ...parts.map((part) => (part.endsWith('.') ? part : `${part}.`)),
+];
+
+/** A cause, told to a caller. What costs money and is not proved waits for its check. */
+export function tellCause(
+  remedy: Remedy,
+  f: Findings,
+  { certainty, check }: { readonly certainty: Certainty; readonly check: string | undefined },
+): SpokenEnd {
+  return {
+    tell: [
+      remedy.what,
+      SURE[certainty],
+      ...(check === undefined ? [] : [`Before anything is bought or booked, check this: ${check}`]),
+      ...remedy.fix,
+      `Then this proves the cure: ${remedy.proofOfCure.byEar}`,
+    ],
+    never: [...spokenCare(cautionsOfFix(remedy, f)), ...dontPay(remedy.notBuy)],
+    bring: toBring(remedy.tools, remedy.parts),
+  };
+}
+
+/** Those who are left, told to a caller: nothing is bought before a check. */
+export const tellList = (view: FaultView, causes: readonly string[]): SpokenEnd => ({
+  tell: [
+    causes.length === 0
+      ? 'Nothing that was asked here explains all of it.'
+      : `It is not proved yet. These are left: ${causes.map((cause) => view.nameOf(cause)).join('; ')}.`,
+    ...causes.flatMap((cause) => {
+      const check = view.splitOf(cause);
+      return check === undefined ? [] : [`${view.nameOf(cause)}. The check: ${check}`];
+    }),
+  ],
+  never: ['Buy and book nothing before a check says which one it is.'],
+  bring: [view.hasMeter ? 'The meter.' : 'A multimeter, if one can be had: it tells more than ears do.'],
+});
+
+/** What a plan answers, told to a caller. */
+export function tellPlan(remedy: {
+  readonly what: string;
+  readonly certainty: Certainty;
+  readonly fix: readonly string[];
+  readonly proof: string;
+  readonly cautions: readonly CautionId[];
+  readonly notBuy: readonly string[];
+  readonly tools: string;
+}): SpokenEnd {
+  return {
+    tell: [remedy.what, SURE[remedy.certainty], ...remedy.fix, `This shows that it is so: ${remedy.proof}`],
+    never: [...spokenCare(remedy.cautions), ...dontPay(remedy.notBuy)],
+    bring: toBring(remedy.tools, []),
+  };
+}

@@ -1,0 +1,31 @@
+interface Props {
+  /** What the caller is told. */
+  readonly tell: readonly string[];
+  /** What he must not do. */
+  readonly never: readonly string[];
+  /** What he needs for it, or whoever goes to him. */
+  readonly bring: readonly string[];
+}
+
+function Part({ title, lines }: { readonly title: string; readonly lines: readonly string[] }) {
+  if (lines.length === 0) return null;
+  return (
+    <>
+      <p class="hint">{title}</p>
+      {lines.map((line) => (
+        <p key={line}>{line}</p>
+      ))}
+    </>
+  );
+}
+
+/** How a verdict is told to a caller: what it is, what he must not do, what it takes. A line at a time. */
+export function SayEnd({ tell, never, bring }: Props) {
+  return (
+    <div class="say seat-only-phone">
+      <Part title="Tell the caller, one line at a time:" lines={tell} />
+      <Part title="What he must not do:" lines={never} />
+      <Part title="To bring:" lines={bring} />
+    </div>
+  );
+}

@@ -1,0 +1,74 @@
+import { renderToString } from 'preact-render-to-string';
+import { describe, expect, it } from 'vitest';
+import { cautionsOfFix } from '../../../src/causes/action-cautions.ts';
+import { CAUSES } from '../../../src/causes/all.ts';
+import { splitOf } from '../../../src/causes/cause.ts';
+import { SPOKEN } from '../../../src/components/caution/spoken.ts';
+import { Meanings } from '../../../src/components/fault/Meanings.tsx';
+import { tellCause, tellList } from '../../../src/components/fault/say-verdict.ts';
+import { SayEnd } from '../../../src/components/flow/SayEnd.tsx';
+import { EXAMPLE_RIGS } from '../../../src/rig/examples.ts';
+import { onBike } from '../../causes/on-bike.ts';
+import { allWords, given, hum, socket, view, words } from './fan.ts';
+
+const BIKES = [onBike({}), ...Object.values(EXAMPLE_RIGS).map((rig) => onBike(rig))];
+
+describe.each(CAUSES.map((cause) => [cause.id, cause] as const))('on the phone, %s', (_, cause) => {
+  it('is told with how sure it is, every step of its fix and its proof', () => {
+    for (const f of BIKES) {
+      const remedy = cause.remedy(f);
+      const { tell } = tellCause(remedy, f, { certainty: 'likely', check: splitOf(cause, f).without });
+      expect(tell.slice(0, 2)).toEqual([remedy.what, 'That is likely, and not proved.']);
+      expect(tell[2]).toContain(splitOf(cause, f).without);
+      for (const line of remedy.fix) expect(tell).toContain(line);
+      expect(tell.at(-1)).toContain(remedy.proofOfCure.byEar);
+    }
+  });
+  it('says what he must not do: each caution of the fix, and what not to pay for', () => {
+    for (const f of BIKES) {
+      const remedy = cause.remedy(f);
+      const { never } = tellCause(remedy, f, { certainty: 'proved', check: undefined });
+      for (const id of cautionsOfFix(remedy, f)) expect(never).toContain(SPOKEN[id]);
+      for (const line of remedy.notBuy) expect(never.join(' ')).toContain(line);
+    }
+  });
+  it('says what to bring: the tools and every part', () => {
+    for (const f of BIKES) {
+      const remedy = cause.remedy(f);
+      const { bring } = tellCause(remedy, f, { certainty: 'proved', check: undefined });
+      expect(bring.length).toBe(1 + remedy.parts.length);
+      for (const part of remedy.parts) expect(bring.join(' ')).toContain(part);
+    }
+  });
+});
+
+describe('a list on the phone', () => {
+  const seen = view(given({ hum: 'silent' }));
+  it('names who is left with the check of each, and buys nothing before one', () => {
+    const { tell, never, bring } = tellList(seen, ['breaker-off', 'motor-dead']);
+    expect(tell[0]).toMatch(/not proved yet.*Breaker off; Motor dead/);
+    expect(tell.slice(1)).toEqual([
+      'Breaker off. The check: Breaker off: by eye?',
+      'Motor dead. The check: Motor dead: by eye?',
+    ]);
+    expect(never.join()).toMatch(/Buy and book nothing/);
+    expect(bring.join()).toMatch(/multimeter/);
+  });
+  it('is three short pieces on the screen', () => {
+    const text = allWords(renderToString(<SayEnd {...tellList(seen, ['breaker-off'])} />));
+    expect(text).toMatch(/Tell the caller.* What he must not do:.* To bring:/);
+  });
+});
+
+describe('for whoever learns', () => {
+  const seen = view(given({ 'tools-at-hand': 'meter', shaft: 'free' }));
+  it('each outcome of a question says what it would make of the likeliest', () => {
+    const text = words(renderToString(<Meanings view={seen} step={hum} />));
+    expect(text).toMatch(
+      /What each outcome would mean .*silent .*“(Breaker off|Motor dead)” goes from about \d in 10 to about \d in 10/,
+    );
+  });
+  it('a reading does so as well', () => {
+    expect(words(renderToString(<Meanings view={seen} step={socket} />))).toMatch(/live .* dead |dead .* live /);
+  });
+});
