@@ -1,5 +1,6 @@
 import { isOfAnAmp } from '../steps/fitted/of-each-amp.ts';
 import type { Answer, Situation, Step } from '../steps/step.ts';
+import { stepName } from '../steps/subject.ts';
 import type { Ridden } from '../world/symptoms/index.ts';
 import { sayAmpDc } from './amplifier/amp-dc.ts';
 import { sayAmpIn } from './amplifier/amp-in.ts';
@@ -198,9 +199,9 @@ const SAYS = {
 } satisfies Says;
 
 /** The bike with the amplifier in question that a step names; null where it has no such amplifier. */
-function meaning({ id, about }: Step, bike: Ridden): Ridden | null {
-  const pair = (['rear', 'front'] as const).find((one) => one === about?.subject);
-  if (!pair || !isOfAnAmp(about?.step ?? id)) return bike;
+export function meaning(step: Step, bike: Ridden): Ridden | null {
+  const pair = (['rear', 'front'] as const).find((one) => one === step.about?.subject);
+  if (!pair || !isOfAnAmp(stepName(step))) return bike;
   // One that drives everything counts as the rear’s.
   const at = bike.world.rig.amps.findIndex(({ drives }) => (drives === 'front') === (pair === 'front'));
   return at < 0
@@ -218,7 +219,7 @@ export const OBSERVED: readonly string[] = Object.keys(SAYS);
  * @throws {RangeError} if no bike can answer the step.
  */
 export function observe(step: Step, bike: Ridden, situation: Situation, observer: Observer): Answer {
-  const say = (SAYS as Readonly<Record<string, Say>>)[step.about?.step ?? step.id];
+  const say = (SAYS as Readonly<Record<string, Say>>)[stepName(step)];
   if (!say) throw new RangeError(`step must be one that a bike can answer, got ${step.id}`);
   const found = meaning(step, bike);
   return found ? say({ step, found, bike: asLeft(found, situation), situation, observer }) : CANNOT;

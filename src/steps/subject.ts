@@ -69,6 +69,9 @@ export function ofEach<S extends Step, const First extends Subject, const Other 
   return whole;
 }
 
+/** What a step is called, whatever it is about. */
+export const stepName = ({ id, about }: Pick<Step, 'id' | 'about'>): string => about?.step ?? id;
+
 /** A step, asked of one of its subjects. */
 export const about = <S extends Step, Of extends Subject>(step: { readonly of: (subject: Of) => S }, subject: Of): S =>
   step.of(subject);

@@ -36,8 +36,7 @@ export const ampTerminals: OfEach<
     place: 'supply',
     id: 'amp-terminals',
     short: (s) => `Plus and ground at ${ampName(s)}`,
-    ask: (s) =>
-      `At ${ampName(s)}: what do battery plus, its own plus and its ground read, against the battery minus post?`,
+    ask: (s) => `At ${ampName(s)}: what do battery plus, its plus and its ground read against battery minus?`,
     phone: (s) =>
       `Red on battery plus, never touching the frame with it: number? On the thick plus of ${ampName(s)}, touching no metal beside it: number? On its ground: number?`,
     how: [

@@ -28,6 +28,14 @@ describe('probes on the wrong post', () => {
     const { plusV, groundV } = readingsOf(rider('red-stays-on-amp-plus'), 'amp-terminals', SOUND);
     expect(Number.parseFloat(groundV ?? '')).toBeCloseTo(Number.parseFloat(plusV ?? ''), 1);
   });
+  it('stay there whichever amplifier the step names, and read that one', () => {
+    const right = readingsOf(careful, 'amp-terminals@rear', open);
+    const wrong = readingsOf(rider('black-on-amp-ground'), 'amp-terminals@rear', open);
+    expect(Number.parseFloat(right['groundV'] ?? '')).toBeGreaterThan(5);
+    expect(Number.parseFloat(wrong['groundV'] ?? '')).toBeCloseTo(0, 2);
+    const front = readingsOf(rider('red-stays-on-amp-plus'), 'amp-terminals@front', bikeWith('main-fuse-open'));
+    expect(Number.parseFloat(front['groundV'] ?? '')).toBeGreaterThan(11);
+  });
   it('find no wire on the frame through paint', () => {
     const shorted = bikeWith('speaker-wire-to-frame@both-rear');
     expect(numbers(readingsOf(careful, 'wire-to-frame', shorted))[0]).toBeLessThan(5);

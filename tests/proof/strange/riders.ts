@@ -3,6 +3,7 @@ import { type Observe, ODDITIES, type Oddity, oddRider } from '../../../src/proo
 import { EXAMPLE_RIGS } from '../../../src/rig/examples.ts';
 import type { Rig } from '../../../src/rig/rig.ts';
 import type { Answer } from '../../../src/steps/step.ts';
+import { eachOf } from '../../../src/steps/subject.ts';
 import { FAULTS, keyOf, severityAt } from '../../../src/world/faults/index.ts';
 import { healthyWorld } from '../../../src/world/healthy.ts';
 import { type Ridden, ridden } from '../../../src/world/symptoms/index.ts';
@@ -22,7 +23,7 @@ export const SOUND = ridden(healthyWorld(RIG));
 export const oddity = (id: string): Oddity => ODDITIES.find((one) => one.id === id) ?? expect.fail(`no oddity ${id}`);
 export const rider = (id: string, seed = 'rider'): Observe => oddRider(careful, [oddity(id)], seed);
 function says(sees: Observe, step: string, bike: Ridden): Answer {
-  const found = STEPS.find(({ id }) => id === step) ?? expect.fail(`no step ${step}`);
+  const found = STEPS.flatMap(eachOf).find(({ id }) => id === step) ?? expect.fail(`no step ${step}`);
   return sees(found, bike, { rig: bike.world.rig, facts: {} });
 }
 export const optionOf = (sees: Observe, step: string, bike: Ridden) => {

@@ -1,4 +1,5 @@
 import type { Answer } from '../../../steps/step.ts';
+import { stepName } from '../../../steps/subject.ts';
 import { withAmp } from '../../../world/faults/kit.ts';
 import { LOUD_VOLUME, type Moment } from '../../../world/moment.ts';
 import type { World } from '../../../world/state.ts';
@@ -30,7 +31,7 @@ const LOOKS: Readonly<Record<string, Partial<Moment>>> = {
   'remote-jumper': JUMPED,
 };
 const starvesAt = ({ step, bike }: Given): boolean => {
-  const moment = LOOKS[step.id];
+  const moment = LOOKS[stepName(step)];
   return moment !== undefined && starves(bike, moment);
 };
 
@@ -47,7 +48,7 @@ const DARK_AT: Readonly<Record<string, string>> = {
 function showsIt(given: Given): Answer {
   const { step, bike, answer } = given;
   const told = optionIn(answer);
-  if (told !== 'blinks' && (told !== DARK_AT[step.id] || !starvesAt(given))) return answer;
+  if (told !== 'blinks' && (told !== DARK_AT[stepName(step)] || !starvesAt(given))) return answer;
   const blinks = bike.world.amps[bike.world.about ?? -1]?.lampBelow === 'blinks';
   return instead(given, ...(blinks ? ['blinks'] : []), 'fault', 'stays');
 }
@@ -86,8 +87,8 @@ export const LAMP: readonly Oddity[] = [
     person: (observe, draw) => {
       const saysOff = happens(draw, 0.5);
       return saying((given) => {
-        if (!LAMP_ONLY.includes(given.step.id)) return given.answer;
-        if (saysOff && given.step.id === 'amp-light') return instead(given, 'off');
+        if (!LAMP_ONLY.includes(stepName(given.step))) return given.answer;
+        if (saysOff && stepName(given.step) === 'amp-light') return instead(given, 'off');
         return { cannot: true };
       })(observe);
     },
@@ -98,7 +99,7 @@ export const LAMP: readonly Oddity[] = [
     class: 'lamp',
     fits: ({ rig, about }) => about !== null && rig.amps[about]?.turnOn === 'signal',
     person: saying((given) =>
-      given.step.id === 'amp-light' && given.before === 0 && optionIn(given.answer) === 'normal'
+      stepName(given.step) === 'amp-light' && given.before === 0 && optionIn(given.answer) === 'normal'
         ? instead(given, 'off')
         : given.answer,
     ),

@@ -1,3 +1,4 @@
+import { stepName } from '../../../steps/subject.ts';
 import { decades, hasRear, REAR, withRuns } from '../../../world/faults/kit.ts';
 import { OPEN } from '../../../world/healthy.ts';
 import { oncePer } from '../../../world/remembered.ts';
@@ -24,7 +25,7 @@ const unpinched = oncePer((bike: Ridden): Ridden => ridden(withRuns(bike.world, 
 const seatOff =
   (observe: Observe): Observe =>
   (step, bike, situation) =>
-    observe(step, SEAT_OFF.includes(step.id) ? unpinched(bike) : bike, situation);
+    observe(step, SEAT_OFF.includes(stepName(step)) ? unpinched(bike) : bike, situation);
 
 export const STRANGE_RUNS: readonly StrangeFault[] = [
   withPast(

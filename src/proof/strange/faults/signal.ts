@@ -1,4 +1,5 @@
 import { CORNERS, type Corner, perCorner } from '../../../rig/corner.ts';
+import { stepName } from '../../../steps/subject.ts';
 import { decades, driven, REAR, withAmp, withNoise, withUnit } from '../../../world/faults/kit.ts';
 import { OPEN, SOUND } from '../../../world/healthy.ts';
 import { oncePer } from '../../../world/remembered.ts';
@@ -38,7 +39,7 @@ const withStages = oncePer(
 const hissesAllTheSame =
   (observe: Observe): Observe =>
   (step, bike, situation) =>
-    observe(step, FOR_A_HISS.includes(step.id) ? withStages(bike) : bike, situation);
+    observe(step, FOR_A_HISS.includes(stepName(step)) ? withStages(bike) : bike, situation);
 
 export const STRANGE_SIGNAL: readonly StrangeFault[] = [
   withPast(

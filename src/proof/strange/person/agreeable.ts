@@ -1,5 +1,6 @@
 import { offered } from '../../../steps/outcome.ts';
 import type { Answer } from '../../../steps/step.ts';
+import { stepName } from '../../../steps/subject.ts';
 import type { Oddity } from '../oddity.ts';
 import { type Given, instead, saying } from './saying.ts';
 
@@ -11,8 +12,8 @@ const WAS_ONCE_WELL = ['rear-history', 'amp-history'];
 
 function yes(given: Given): Answer {
   const { step, situation, answer } = given;
-  if (step.observes.length > 0 || LOOKED_AT.includes(step.id)) return answer;
-  if (WAS_ONCE_WELL.includes(step.id)) return instead(given, 'stopped');
+  if (step.observes.length > 0 || LOOKED_AT.includes(stepName(step))) return answer;
+  if (WAS_ONCE_WELL.includes(stepName(step))) return instead(given, 'stopped');
   const agrees = offered(step, situation).find(([, label]) => label.startsWith('Yes'));
   return agrees ? { option: agrees[0] } : answer;
 }

@@ -1,3 +1,4 @@
+import { stepName } from '../../../steps/subject.ts';
 import { ridden, whenAmpGoesOff } from '../../../world/symptoms/index.ts';
 import type { Oddity } from '../oddity.ts';
 import { comesAndGoes, isOneSided, isQuiet } from './hearing.ts';
@@ -13,7 +14,7 @@ const AT_THE_ENDS = 'four-corners';
 function quietIsSilent(given: Given) {
   const { step, bike, answer } = given;
   const told = optionIn(answer) ?? '';
-  const plays = step.id === AT_THE_ENDS && told === 'all' && isQuiet(bike, { fader: 1 });
+  const plays = stepName(step) === AT_THE_ENDS && told === 'all' && isQuiet(bike, { fader: 1 });
   const isWeak = (told === 'weak' || told === 'rear-weak') && isQuiet(bike);
   return plays || isWeak ? instead(given, ...SILENT) : answer;
 }
@@ -47,7 +48,7 @@ export const COMPLAINT: readonly Oddity[] = [
     class: 'complaint',
     fits: (world) => comesAndGoes(ridden(world)) || whenAmpGoesOff(ridden(world)).length > 0,
     person: saying((given) =>
-      WHEN.includes(given.step.id) && TIMES.includes(optionIn(given.answer) ?? '')
+      WHEN.includes(stepName(given.step)) && TIMES.includes(optionIn(given.answer) ?? '')
         ? instead(given, 'stopped', 'always')
         : given.answer,
     ),

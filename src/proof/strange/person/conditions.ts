@@ -1,4 +1,5 @@
 import { cornersOf } from '../../../rig/corner.ts';
+import { stepName } from '../../../steps/subject.ts';
 import { hasRear } from '../../../world/faults/kit.ts';
 import type { Ridden } from '../../../world/symptoms/index.ts';
 import { between, type Draw, type Observe, type Oddity } from '../oddity.ts';
@@ -19,7 +20,7 @@ function throughTheDriver(bike: Ridden): number {
   return Math.min(...wires);
 }
 const plugsOn = (_: string, value: number, { step, bike }: ReadingGiven): string | undefined =>
-  TO_THE_FRAME.includes(step.id) ? typed(Math.min(value, throughTheDriver(bike)), 'Ω') : undefined;
+  TO_THE_FRAME.includes(stepName(step)) ? typed(Math.min(value, throughTheDriver(bike)), 'Ω') : undefined;
 
 /** Music swings: what the meter happens to show when somebody looks, over what a tone would read. */
 const SWING = [0.5, 1.6] as const;

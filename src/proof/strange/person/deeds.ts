@@ -1,3 +1,4 @@
+import { stepName } from '../../../steps/subject.ts';
 import { hasAmp, REAR, turnsOnBy, withAmp, withRuns, withSettings } from '../../../world/faults/kit.ts';
 import { OPEN } from '../../../world/healthy.ts';
 import { oncePerKey } from '../../../world/remembered.ts';
@@ -24,10 +25,10 @@ const leaves =
   (observe: Observe): Observe => {
     let left = false;
     return (step, bike, situation) => {
-      if (until.includes(step.id)) left = false;
-      const looksAt = left && !butAt.includes(step.id) ? leftSo(bike, id, () => ridden(so(bike.world))) : bike;
+      if (until.includes(stepName(step))) left = false;
+      const looksAt = left && !butAt.includes(stepName(step)) ? leftSo(bike, id, () => ridden(so(bike.world))) : bike;
       const answer = observe(step, looksAt, situation);
-      if (after.includes(step.id) && !('cannot' in answer)) left = true;
+      if (after.includes(stepName(step)) && !('cannot' in answer)) left = true;
       return answer;
     };
   };

@@ -1,4 +1,5 @@
 import { axleOf } from '../../../rig/corner.ts';
+import { stepName } from '../../../steps/subject.ts';
 import { heardCorners, type Ridden, ridden } from '../../../world/symptoms/symptom.ts';
 import { soundOf } from '../bike/harmless.ts';
 import type { Oddity } from '../oddity.ts';
@@ -55,8 +56,8 @@ export const EARS: readonly Oddity[] = [
       const listensCloser = draw() < 0.5;
       return saying((given) => {
         const { step, bike, answer, before } = given;
-        const silent = step.id === 'fader-centre' ? 'no-change' : 'silent';
-        const asked = step.id === 'fader-centre' || step.id === 'which-silent';
+        const silent = stepName(step) === 'fader-centre' ? 'no-change' : 'silent';
+        const asked = stepName(step) === 'fader-centre' || stepName(step) === 'which-silent';
         if (!asked || optionIn(answer) !== silent || !frontPlays(bike)) return answer;
         return before > 0 && listensCloser ? answer : instead(given, ...WEAK);
       })(observe);

@@ -1,3 +1,4 @@
+import { stepName } from '../../../steps/subject.ts';
 import { between, type Draw, type Observe, type Oddity } from '../oddity.ts';
 import { type Given, instead, isLeads, retyped, saying, typed, unitOf } from './saying.ts';
 
@@ -25,7 +26,7 @@ export const OHMS: readonly Oddity[] = [
     class: 'ohms',
     fits: () => true,
     person: saying((given) =>
-      given.step.id === LOOKS_FOR_OHMS ? instead(given, 'lid-side') : ofOhms(() => Infinity)(given),
+      stepName(given.step) === LOOKS_FOR_OHMS ? instead(given, 'lid-side') : ofOhms(() => Infinity)(given),
     ),
   },
   {

@@ -1,3 +1,4 @@
+import { stepName } from '../../../steps/subject.ts';
 import { hasAmp } from '../../../world/faults/kit.ts';
 import type { World } from '../../../world/state.ts';
 import { ridden, whenAmpGoesOff } from '../../../world/symptoms/index.ts';
@@ -21,7 +22,7 @@ export const PAST: readonly Oddity[] = [
     says: 'somebody who tells of the wash, and not of what was done to the bike before it',
     class: 'past',
     fits: () => true,
-    person: saying((given) => (given.step.id === 'last-change' ? instead(given, ...WASHED) : given.answer)),
+    person: saying((given) => (stepName(given.step) === 'last-change' ? instead(given, ...WASHED) : given.answer)),
   },
   {
     id: 'lamp-of-yesterday',
@@ -29,7 +30,7 @@ export const PAST: readonly Oddity[] = [
     class: 'past',
     fits: hasAmp,
     person: saying((given) =>
-      given.step.id === 'amp-light' && given.before === 0 ? instead(given, 'normal') : given.answer,
+      stepName(given.step) === 'amp-light' && given.before === 0 ? instead(given, 'normal') : given.answer,
     ),
   },
   {
@@ -38,7 +39,7 @@ export const PAST: readonly Oddity[] = [
     class: 'past',
     fits: (world) => whenAmpGoesOff(ridden(world)).length > 0,
     person: saying((given) =>
-      ['amp-goes-off', 'when-silent'].includes(given.step.id) ? instead(given, 'hot') : given.answer,
+      ['amp-goes-off', 'when-silent'].includes(stepName(given.step)) ? instead(given, 'hot') : given.answer,
     ),
   },
   {
@@ -46,6 +47,6 @@ export const PAST: readonly Oddity[] = [
     says: 'somebody who does not notice what else stopped',
     class: 'past',
     fits: (world) => hasAmp(world) && somethingElseStopped(world),
-    person: saying((given) => (given.step.id === 'what-else' ? instead(given, 'nothing') : given.answer)),
+    person: saying((given) => (stepName(given.step) === 'what-else' ? instead(given, 'nothing') : given.answer)),
   },
 ];

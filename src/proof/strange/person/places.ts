@@ -1,5 +1,6 @@
 import { type Corner, cornersOf, sideOf } from '../../../rig/corner.ts';
 import type { ReadingStep, Situation } from '../../../steps/step.ts';
+import { stepName } from '../../../steps/subject.ts';
 import type { TestPoint } from '../../../steps/test-points.ts';
 import type { Moment } from '../../../world/moment.ts';
 import { dcV, type Look, ohms } from '../../../world/probe.ts';
@@ -33,7 +34,7 @@ const WITH_A_TONE = [
   'top-step',
   'sense-level',
 ];
-export const readsTone = ({ id }: ReadingStep): boolean => WITH_A_TONE.includes(id);
+export const readsTone = (step: ReadingStep): boolean => WITH_A_TONE.includes(stepName(step));
 
 /** The corner whose wires a reading means: of the amplifier in question, else of the rear; the left one where it is open. */
 export function cornerOf({ rig, about }: World, name: string): Corner {
@@ -51,7 +52,7 @@ const CONDITIONS: Readonly<Record<string, Partial<Moment>>> = {
   'half-supply': { toneHz: null },
   'sense-dc': { toneHz: null },
 };
-export const conditionOf = ({ id }: ReadingStep): Partial<Moment> => CONDITIONS[id] ?? {};
+export const conditionOf = (step: ReadingStep): Partial<Moment> => CONDITIONS[stepName(step)] ?? {};
 
 function lookAt(bike: Ridden, moment: Partial<Moment>): Look | null {
   const seen = bike.at(moment);

@@ -1,3 +1,4 @@
+import { stepName } from '../../../steps/subject.ts';
 import type { Oddity } from '../oddity.ts';
 import { instead, nothingHeard, optionIn, saying } from './saying.ts';
 
@@ -18,7 +19,9 @@ export const PLUGS: readonly Oddity[] = [
     says: 'somebody who says “there is no such plug” when he does not find it',
     class: 'plugs',
     fits: () => true,
-    person: saying((given) => (HAS_TO_FIND.includes(given.step.id) ? instead(given, ...NOT_THERE) : given.answer)),
+    person: saying((given) =>
+      HAS_TO_FIND.includes(stepName(given.step)) ? instead(given, ...NOT_THERE) : given.answer,
+    ),
   },
   {
     id: 'presses-softly',
@@ -26,7 +29,7 @@ export const PLUGS: readonly Oddity[] = [
     class: 'plugs',
     fits: () => true,
     person: saying((given) =>
-      PRESSES.includes(given.step.id) && !WITHOUT_PRESSING.includes(optionIn(given.answer) ?? '')
+      PRESSES.includes(stepName(given.step)) && !WITHOUT_PRESSING.includes(optionIn(given.answer) ?? '')
         ? nothingHeard(given)
         : given.answer,
     ),

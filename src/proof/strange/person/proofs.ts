@@ -1,4 +1,5 @@
 import { cornersOf } from '../../../rig/corner.ts';
+import { stepName } from '../../../steps/subject.ts';
 import { hasAmp } from '../../../world/faults/kit.ts';
 import { contactsLook, wrongSelectors } from '../../../world/sights.ts';
 import type { Amp, World } from '../../../world/state.ts';
@@ -31,7 +32,7 @@ function unloaded(name: string, _: number, { step, situation, bike }: ReadingGiv
 
 /** Steps at which somebody only looks. */
 const ALSO_LOOKS = ['amp-switches', 'body-fuse', 'shared-screw'];
-const onlyLooks = ({ step }: Given): boolean => step.id.endsWith('-look') || ALSO_LOOKS.includes(step.id);
+const onlyLooks = ({ step }: Given): boolean => stepName(step).endsWith('-look') || ALSO_LOOKS.includes(stepName(step));
 /** What the steps call it when there is nothing to be seen. */
 const ALL_IS_WELL = ['whole', 'tight', 'clean', 'right', 'through', 'level', 'dry', 'copper', 'own'];
 
@@ -58,7 +59,7 @@ export const PROOFS: readonly Oddity[] = [
     says: 'other leads tried that are no better than the old ones',
     class: 'proofs',
     fits: (world) => hasAmp(world) && !isUntouched(world, powerWay),
-    person: saying((given) => (given.step.id === 'temporary-leads' ? instead(given, 'neither') : given.answer)),
+    person: saying((given) => (stepName(given.step) === 'temporary-leads' ? instead(given, 'neither') : given.answer)),
   },
   {
     id: 'fuse-looks-whole',
@@ -66,7 +67,7 @@ export const PROOFS: readonly Oddity[] = [
     class: 'proofs',
     fits: isFuseOpen,
     person: saying((given) =>
-      ['fuse-look', 'body-fuse'].includes(given.step.id) ? instead(given, 'whole') : given.answer,
+      ['fuse-look', 'body-fuse'].includes(stepName(given.step)) ? instead(given, 'whole') : given.answer,
     ),
   },
   {

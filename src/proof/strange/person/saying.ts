@@ -1,5 +1,7 @@
+import { meaning } from '../../../observe/index.ts';
 import { offered, valuesIn } from '../../../steps/outcome.ts';
 import type { Answer, ReadingStep, Situation, Step } from '../../../steps/step.ts';
+import { stepName } from '../../../steps/subject.ts';
 import type { Ridden } from '../../../world/symptoms/index.ts';
 import type { Observe } from '../oddity.ts';
 
@@ -23,7 +25,9 @@ export const saying =
       const before = asked.get(step.id) ?? 0;
       asked.set(step.id, before + 1);
       const answer = observe(step, bike, situation);
-      return 'cannot' in answer ? answer : change({ step, bike, situation, answer, before });
+      // What is said is of the amplifier that the step names.
+      const meant = meaning(step, bike) ?? bike;
+      return 'cannot' in answer ? answer : change({ step, bike: meant, situation, answer, before });
     };
   };
 
@@ -47,7 +51,7 @@ export const nothingHeard = (given: Given): Answer => instead(given, ...NOTHING)
 export const swapped =
   (table: Readonly<Record<string, Readonly<Record<string, string>>>>) =>
   (given: Given): Answer => {
-    const told = table[given.step.id]?.[optionIn(given.answer) ?? ''];
+    const told = table[stepName(given.step)]?.[optionIn(given.answer) ?? ''];
     return told === undefined ? given.answer : instead(given, told);
   };
 

@@ -1,3 +1,4 @@
+import { stepName } from '../../../steps/subject.ts';
 import type { World } from '../../../world/state.ts';
 import { ridden } from '../../../world/symptoms/symptom.ts';
 import type { Observe, Oddity } from '../oddity.ts';
@@ -36,7 +37,7 @@ export const WORDS: readonly Oddity[] = [
     class: 'words',
     fits: ({ about, rig }) => about !== null && rig.rearFitted === 'yes',
     person: saying((given) =>
-      given.step.id === 'front-drive' && heard(given.bike, 'front') ? instead(given, 'same') : given.answer,
+      stepName(given.step) === 'front-drive' && heard(given.bike, 'front') ? instead(given, 'same') : given.answer,
     ),
   },
   {
@@ -45,7 +46,7 @@ export const WORDS: readonly Oddity[] = [
     class: 'words',
     fits: (world: World) => comesAndGoes(ridden(world)),
     person: saying((given) =>
-      given.step.id === 'fader-centre' && given.before === 0 && comesAndGoes(given.bike)
+      stepName(given.step) === 'fader-centre' && given.before === 0 && comesAndGoes(given.bike)
         ? instead(given, 'plays')
         : given.answer,
     ),
