@@ -176,10 +176,11 @@ function act(
 
 /** The case with every step of its flow answered that makes sense, one after the other. */
 function withAll(ride: Ride, bike: Ridden, before: Case): Case {
-  const { flow, late } = ride.stages[before.flow] as Stage;
+  const { flow } = ride.stages[before.flow] as Stage;
   let it = before;
   for (const step of flow.steps.values()) {
-    const standing = replay(flow, it, late);
+    // Nothing is concluded on the way, so nothing that is fetched late is needed.
+    const standing = replay(flow, it);
     const asks =
       standing.findings.outcome(step.id as StepId) === undefined && step.sensible?.(standing.findings) !== false;
     if (asks) it = answered(it, step.id, look(step, bike, standing, ride.observe));
