@@ -67,9 +67,12 @@ export const fuseLast = (f: Findings): readonly string[] => [
   'Key off: remote wire and speakers back on.',
 ];
 
+/** The lead to buy where no fuse protects the one that is there. */
+export const newLeadParts = (f: Findings): readonly string[] => (wantsNewLead(f) ? plusLeadParts(f) : []);
+
 /** What to buy. */
 export function fuseParts(f: Findings): readonly string[] {
-  if (wantsNewLead(f)) return plusLeadParts(f);
+  if (wantsNewLead(f)) return newLeadParts(f);
   const { fuseA, atMostA } = fuseOnLead(f);
   if (fuseA !== undefined) return [`One main fuse, ${amperes(fuseA)}`];
   return [`One main fuse of the old rating${atMostA === undefined ? '' : `, at most ${amperes(atMostA)}`}`];

@@ -1,7 +1,7 @@
 import type { Findings } from '../../steps/outcome.ts';
 import type { Cause } from '../cause.ts';
 import type { Figure } from '../figure.ts';
-import { FUSE_READS, fuseFigures, fuseLast, renewHolder } from '../main-fuse.ts';
+import { FUSE_READS, fuseFigures, fuseLast, newLeadParts, renewHolder } from '../main-fuse.ts';
 import { CUT_OUT, LAMP_NEEDS, LAMP_ON, readFigures } from '../supply-ways.ts';
 import { AmpName, ampName } from '../the-amp.ts';
 import { FITTER } from '../who.ts';
@@ -56,7 +56,7 @@ export const fuseHolderBad: Cause = {
     tools: 'Crimp tool, spanner, a 21 to 55 W lamp on two leads',
     minutes: 40,
     who: FITTER,
-    parts: ['Sealed fuse holder for the section of the lead, two crimp lugs'],
+    parts: ['Sealed fuse holder for the section of the lead, two crimp lugs', ...newLeadParts(f)],
     notBuy: ['An amplifier: it never got its current.', 'A bigger fuse: the holder is the trouble.'],
     cautions: ['ohms-dead'],
     proofOfCure: {
