@@ -98,7 +98,10 @@ function useBeside(): boolean {
 /** The list of suspects: beside the wire where there is room for it, else folded at the foot of the page. */
 export function Suspects({ view }: { readonly view: FaultView }) {
   const [open, setOpen] = useState(false);
-  if (useBeside())
+  const beside = useBeside();
+  // Where the case goes on in another flow, the causes of this one are out of question.
+  if (view.standing.open.kind === 'onward') return null;
+  if (beside)
     return (
       <aside class="strip" aria-labelledby="suspects-title">
         <h2 id="suspects-title">What it can be</h2>
@@ -111,11 +114,11 @@ export function Suspects({ view }: { readonly view: FaultView }) {
   return (
     <details class="strip" open={open} onToggle={(event) => setOpen(event.currentTarget.open)}>
       <summary>
-        What it can be{first && ': '}
+        <span class="sr-only">What it can be: </span>
         {first && (
-          <b>
-            {view.nameOf(first.cause)}, {shareInWords(first.shareRatio)}
-          </b>
+          <>
+            <b>{view.nameOf(first.cause)}</b>, {shareInWords(first.shareRatio)}
+          </>
         )}
       </summary>
       {open && <SuspectList view={view} />}

@@ -11,6 +11,34 @@ const y = (gainDb: number) => {
   return round(BOX.bottom - ((inside - SPAN.lowDb) / (SPAN.highDb - SPAN.lowDb)) * (BOX.bottom - BOX.top));
 };
 
+type Points = ReturnType<typeof measuredPoints>;
+
+/** The readings of one state of the engine: a ring or a square each, its error bar across it, and a thin line through all. */
+function Readings({ points }: { readonly points: Points }) {
+  const inOrder = points.toSorted((a, b) => a.frequencyHz - b.frequencyHz);
+  return (
+    <g class="point" stroke-width="2">
+      <path
+        class={inOrder[0]?.engineRunning ? 'through running' : 'through'}
+        d={inOrder.map(({ frequencyHz, gainDb }, i) => `${i ? 'L' : 'M'}${x(frequencyHz)} ${y(gainDb)}`).join('')}
+      />
+      {inOrder.map(({ frequencyHz, gainDb, lowDb, highDb, engineRunning }) => {
+        const [at, middle, low, high] = [x(frequencyHz), y(gainDb), y(lowDb), y(highDb)];
+        return (
+          <g key={frequencyHz}>
+            {engineRunning ? (
+              <rect x={at - 5} y={middle - 5} width="10" height="10" />
+            ) : (
+              <circle cx={at} cy={middle} r="5" />
+            )}
+            <path d={`M${at} ${low}V${high}M${at - 9} ${low}h18M${at - 9} ${high}h18`} />
+          </g>
+        );
+      })}
+    </g>
+  );
+}
+
 /** The measured tones with their error bars, on the responses that a stored profile can have. All against 400 Hz. */
 export function ProfileChart({ findings }: Standing) {
   const points = measuredPoints(findings);
@@ -53,30 +81,19 @@ export function ProfileChart({ findings }: Standing) {
               stroke-dasharray={name === 'flat' ? '7 5' : undefined}
               d={line.map(({ frequencyHz, gainDb }, i) => `${i ? 'L' : 'M'}${x(frequencyHz)} ${y(gainDb)}`).join('')}
             />
-            <text font-size="15" x={name === 'flat' ? x(1300) : x(110)} y={name === 'flat' ? y(0) + 18 : y(11.5)}>
+            <text font-size="15" x={name === 'flat' ? BOX.left + 3 : x(150)} y={name === 'flat' ? y(0) + 17 : y(12.2)}>
               {name}
             </text>
           </g>
         ))}
-        {points.map((point) => {
-          const at = x(point.frequencyHz) + (point.engineRunning ? 7 : 0);
-          return (
-            <g key={`${point.frequencyHz}-${point.engineRunning}`} class="point" stroke-width="2">
-              <path
-                d={`M${at} ${y(point.lowDb)}V${y(point.highDb)}M${at - 5} ${y(point.lowDb)}h10M${at - 5} ${y(point.highDb)}h10`}
-              />
-              {point.engineRunning ? (
-                <rect x={at - 5} y={y(point.gainDb) - 5} width="10" height="10" />
-              ) : (
-                <circle cx={at} cy={y(point.gainDb)} r="5.5" />
-              )}
-            </g>
-          );
-        })}
+        {[false, true].map((engineRunning) => (
+          <Readings key={String(engineRunning)} points={points.filter((one) => one.engineRunning === engineRunning)} />
+        ))}
       </svg>
       <figcaption>
-        Dots: engine off.{running && ' Squares: engine running.'} Bars: what the meter leaves possible. Lines: the
-        responses of stored profiles with the engine off. All against 400 Hz.
+        Rings: engine off. {running ? 'Squares: engine running.' : 'Engine running: not read yet.'} Between the bars
+        lies what the meter leaves possible. Copper lines: what stored profiles do with the engine off. All against 400
+        Hz.
       </figcaption>
     </figure>
   );
