@@ -111,17 +111,23 @@ export function CauseView({ view, case: it, cause, certainty, besides, root, onR
       <SayEnd {...tellCause(remedy, findings, { certainty, check: checkFirst ? split : undefined })} />
       <HowSure certainty={certainty} because={howSure} />
       {checkFirst && check}
-      <DoThis {...remedy} cautions={ofFix} ticks={ticks} />
-      <Lines title="What to get" lines={remedy.parts} />
-      <DontPayFor notBuy={remedy.notBuy} ifDoneAnyway={remedy.ifDoneAnyway} />
-      <Numbers numbers={remedy.numbers.map((figure) => ({ label: figure.label, value: figureText(figure) }))} />
-      {!checkFirst && check}
-      <section class="prove">
-        <h2>Prove the cure</h2>
-        <Cautions ids={ofProof} />
-        <ProofOfCure proof={remedy.proofOfCure} hasMeter={view.hasMeter} />
-        {children}
-      </section>
+      <div class="side-by-side">
+        <div>
+          <DoThis {...remedy} cautions={ofFix} ticks={ticks} />
+          <Lines title="What to get" lines={remedy.parts} />
+          <DontPayFor notBuy={remedy.notBuy} ifDoneAnyway={remedy.ifDoneAnyway} />
+        </div>
+        <div>
+          <Numbers numbers={remedy.numbers.map((figure) => ({ label: figure.label, value: figureText(figure) }))} />
+          {!checkFirst && check}
+          <section class="prove">
+            <h2>Prove the cure</h2>
+            <Cautions ids={ofProof} />
+            <ProofOfCure proof={remedy.proofOfCure} hasMeter={view.hasMeter} />
+            {children}
+          </section>
+        </div>
+      </div>
       <Evidence view={view} cause={cause.id} onReopen={onReopen} />
       {remedy.background && <p>{remedy.background}</p>}
       <Alternatives view={view} besides={besides} />

@@ -63,26 +63,32 @@ export function VerdictView({ verdict, remedy, standing, case: it, root, onReope
       <h1 tabIndex={-1}>{remedy.what}</h1>
       <SayEnd {...tellPlan(remedy)} />
       <HowSure certainty={remedy.certainty} because={remedy.howSure} />
-      <DoThis {...remedy} ticks={ticks} />
-      <DontPayFor notBuy={remedy.notBuy} ifDoneAnyway={remedy.ifDoneAnyway} />
-      {remedy.mayAlsoBe && remedy.mayAlsoBe.length > 0 && (
-        <>
-          <h2>{remedy.certainty === 'short list' ? 'Which of them is it?' : 'It may also be'}</h2>
-          <ol>
-            {remedy.mayAlsoBe.map(({ what, split }) => (
-              <li key={what}>
-                <b>{what}.</b> {split}
-              </li>
-            ))}
-          </ol>
-        </>
-      )}
-      <Numbers numbers={remedy.numbers} />
-      {picture}
-      <section class="prove">
-        <h2>Check it</h2>
-        <ProofOfCure proof={remedy.proof} hasMeter={is(standing.findings, 'tools-at-hand', 'meter')} />
-      </section>
+      <div class="side-by-side">
+        <div>
+          <DoThis {...remedy} ticks={ticks} />
+          <DontPayFor notBuy={remedy.notBuy} ifDoneAnyway={remedy.ifDoneAnyway} />
+          {remedy.mayAlsoBe && remedy.mayAlsoBe.length > 0 && (
+            <>
+              <h2>{remedy.certainty === 'short list' ? 'Which of them is it?' : 'It may also be'}</h2>
+              <ol>
+                {remedy.mayAlsoBe.map(({ what, split }) => (
+                  <li key={what}>
+                    <b>{what}.</b> {split}
+                  </li>
+                ))}
+              </ol>
+            </>
+          )}
+        </div>
+        <div>
+          <Numbers numbers={remedy.numbers} />
+          {picture}
+          <section class="prove">
+            <h2>Check it</h2>
+            <ProofOfCure proof={remedy.proof} hasMeter={is(standing.findings, 'tools-at-hand', 'meter')} />
+          </section>
+        </div>
+      </div>
       <Evidence verdict={verdict} standing={standing} onReopen={onReopen} />
       {remedy.background && <p>{remedy.background}</p>}
       <Lines title="Assumed, because nobody knew" lines={assumed} />
