@@ -19,14 +19,16 @@ const STARTS: Roots = [WAKE, 'src/case/replay-staged.ts', 'src/case/replay-rows.
 const SCREENS = 'src/components/flow/parts.ts';
 const FAULT_SCREENS = 'src/components/fault/parts.ts';
 const OPENINGS = FLOW_LIST.map(([id]) => `machines/${id}.opening.ts`);
-const WHOLES = FLOW_LIST.map(([id]) => `machines/${id}.ts`);
-const LATES = FAULT_FLOWS.map(([id]) => `src/likelihoods/${id}.ts`);
+/** All of each flow: what it asks, and what its causes are. */
+const ALL_OF = FLOW_LIST.map(
+  ([id, { kind }]): Roots =>
+    kind === 'fault' ? [`machines/${id}.ts`, `src/likelihoods/${id}.ts`] : [`machines/${id}.ts`],
+);
 
 /** What a step of an opening is needed by besides its own flow. */
 const othersThan = (i: number): Roots => [
   ...OPENINGS.toSpliced(i, 1),
-  ...WHOLES.toSpliced(i, 1),
-  ...LATES,
+  ...ALL_OF.toSpliced(i, 1).flat(),
   SCREENS,
   FAULT_SCREENS,
 ];
@@ -46,7 +48,12 @@ const SHARED: readonly Shared[] = [
   ['tones', [[TONES], [SCREENS]]],
   ['screens', [[SCREENS]]],
   ['ends', [[FAULT_SCREENS], ['src/components/plan/parts.ts']]],
-  ['inference', [[FAULT_SCREENS, 'machines/kit.ts']]],
+];
+/** What every fault flow fetches later and no other: the inference, the screens, and what they all ask and look for. */
+const FAULTS: Shared = [
+  'faults',
+  [[FAULT_SCREENS, 'machines/kit.ts']],
+  ALL_OF.filter((_, i) => FLOW_LIST[i]?.[1].kind === 'fault'),
 ];
 
 /** What the bundler adds to every page that fetches something late. */
@@ -93,13 +100,13 @@ export function sharedFiles() {
   const sharedBy =
     (flows: number): NameOf =>
     (module, modules) => {
-      const by = FLOW_LIST.filter((_, i) => isReached(module, WHOLES.slice(i, i + 1), modules));
+      const by = FLOW_LIST.filter((_, i) => isReached(module, ALL_OF[i] ?? [], modules));
       return by.length === flows ? `shared-${by.map(([, { kind }]) => kind).join('-')}` : null;
     };
-  const groups: readonly NameOf[] = [
-    ...SHARED.map(sharedIn),
-    ...Array.from({ length: WHOLES.length - 1 }, (_, i) => sharedBy(WHOLES.length - i)),
-  ];
+  const bySets = Array.from({ length: FLOW_LIST.length - 1 }, (_, i) => FLOW_LIST.length - i);
+  const more = bySets.filter((flows) => flows > FAULT_FLOWS.length).map(sharedBy);
+  const fewer = bySets.filter((flows) => flows <= FAULT_FLOWS.length).map(sharedBy);
+  const groups: readonly NameOf[] = [...SHARED.map(sharedIn), ...more, sharedIn(FAULTS), ...fewer];
   return groups.map((nameOf, i) => ({
     priority: groups.length - i,
     // What is fetched by itself is a file of its own.

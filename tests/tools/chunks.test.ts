@@ -1,7 +1,7 @@
 import { resolve } from 'node:path';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { FLOW_LIST } from '../../src/case/flows.ts';
+import { FAULT_FLOWS, FLOW_LIST } from '../../src/case/flows.ts';
 import { sharedFiles } from '../../src/tools/chunks.ts';
 
 /** Modules, what each imports at once, and those that somebody fetches by themselves. */
@@ -13,6 +13,7 @@ interface Graph {
 const at = (path: string) => resolve(path);
 const OPENINGS = FLOW_LIST.map(([id]) => `machines/${id}.opening.ts`);
 const WHOLES = FLOW_LIST.map(([id]) => `machines/${id}.ts`);
+const LATES = FAULT_FLOWS.map(([id]) => `src/likelihoods/${id}.ts`);
 
 /** The place of the file that each module goes into, by falling priority, and its name; none where it may go by itself. */
 function placed({ imports, fetched = [] }: Graph): (module: string) => { at: number; name: string } | undefined {
@@ -54,6 +55,19 @@ describe('the files that modules share', () => {
     expect(fileOf('step')?.name).toBe('flow');
     expect(fileOf('other step')).toBeUndefined();
   });
+  it('are one for what all fault flows fetch later, unless a plan needs it too', () => {
+    const imports = Object.fromEntries([
+      ...FAULT_FLOWS.map(([id], i) => [
+        i === 0 ? `machines/${id}.ts` : `src/likelihoods/${id}.ts`,
+        ['common', 'reading'],
+      ]),
+      ['machines/kit.ts', ['inference']],
+      ...FLOW_LIST.flatMap(([id, { kind }]) => (kind === 'fault' ? [] : [[`machines/${id}.ts`, ['reading']]])),
+    ]);
+    const fileOf = placed({ imports, fetched: [...WHOLES, ...LATES] });
+    expect(fileOf('common')?.name).toBe(fileOf('inference')?.name);
+    expect(fileOf('reading')?.name).not.toBe(fileOf('inference')?.name);
+  });
   it('leave what is fetched by itself, and what only one flow has, to the bundler', () => {
     const [one = '', two = ''] = WHOLES;
     const imports = { [one]: ['own', 'shared'], [two]: ['shared'] };
@@ -75,6 +89,7 @@ describe('the files that modules share', () => {
       'src/components/plan/parts.ts',
       ...OPENINGS,
       ...WHOLES,
+      ...LATES,
     ];
     const MODULES = 12;
     const inner = Array.from({ length: MODULES }, (_, i) => `module ${i}`);
