@@ -1,4 +1,4 @@
-import { setup } from 'xstate';
+import { assign, createMachine } from 'xstate';
 import type { PlanRemedy, PlanVerdict } from '../src/plan/verdict.ts';
 import type { Rig } from '../src/rig/rig.ts';
 import { type Findings, findingsOver, learnedRig, outcomeOf } from '../src/steps/outcome.ts';
@@ -61,15 +61,14 @@ export interface FlowMeta {
   readonly verdict?: PlanVerdict;
 }
 
-const kit = setup({
-  types: {
-    context: {} as FlowContext,
-    events: {} as FlowEvent,
-    input: {} as FlowContext,
-    output: {} as { readonly verdict: string; readonly remedy: PlanRemedy },
-    meta: {} as FlowMeta,
-  },
-});
+/** What the machines are typed by. */
+const TYPES = {} as {
+  context: FlowContext;
+  events: FlowEvent;
+  input: FlowContext;
+  output: { readonly verdict: string; readonly remedy: PlanRemedy };
+  meta: FlowMeta;
+};
 
 const branchesOf = (route: Route): readonly Branch[] => (typeof route === 'string' ? [{ to: route }] : route);
 const finalOutput = (event: unknown) => (event as { output: { verdict: string; remedy: PlanRemedy } }).output;
@@ -92,7 +91,7 @@ function machineOf(id: string, first: string, states: Readonly<Record<string, Fl
     rig: learnedRig(rig, [...steps.values()], facts),
   });
   const holds = (branch: Branch, context: FlowContext) => !('when' in branch) || branch.when.holds(findingsOf(context));
-  const learn = kit.assign(({ context, event }) =>
+  const learn = assign<FlowContext, FlowEvent, undefined, FlowEvent, never>(({ context, event }) =>
     known({ ...context, facts: { ...context.facts, [event.step]: event.answer } }),
   );
 
@@ -100,16 +99,19 @@ function machineOf(id: string, first: string, states: Readonly<Record<string, Fl
     if ('verdict' in state) {
       const { verdict } = state;
       const output = ({ context }: InContext) => ({ verdict: verdict.id, remedy: verdict.remedy(findingsOf(context)) });
-      return kit.createStateConfig({ type: 'final', meta: { verdict }, output });
+      return { type: 'final' as const, meta: { verdict }, output };
     }
-    if ('waits' in state) return kit.createStateConfig({});
+    if ('waits' in state) return {};
     if ('decide' in state) {
-      return kit.createStateConfig({
-        always: state.decide.map((branch) => ({ guard: ({ context }) => holds(branch, context), target: branch.to })),
-      });
+      return {
+        always: state.decide.map((branch) => ({
+          guard: ({ context }: InContext) => holds(branch, context),
+          target: branch.to,
+        })),
+      };
     }
     const { ask: step, routes } = state;
-    return kit.createStateConfig({
+    return {
       meta: { step },
       always: Object.entries(routes).flatMap(([outcome, route]) =>
         branchesOf(route).map((branch) => ({
@@ -117,11 +119,12 @@ function machineOf(id: string, first: string, states: Readonly<Record<string, Fl
           target: branch.to,
         })),
       ),
-      on: { answer: { guard: ({ event }) => event.step === step.id, actions: learn } },
-    });
+      on: { answer: { guard: ({ event }: { readonly event: FlowEvent }) => event.step === step.id, actions: learn } },
+    };
   };
 
-  return kit.createMachine({
+  return createMachine({
+    types: TYPES,
     id,
     initial: first,
     context: ({ input }) => known(input),
