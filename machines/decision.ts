@@ -177,17 +177,17 @@ export function offersOf(
     const first = allBefore(step.id);
     if (first.length === 0) continue;
     const supposed = new Map<string, string>();
-    let possible = true;
-    for (const id of [...first, step.id]) {
+    // What makes no sense on this bike is not waited for. What hangs on its outcome makes none without it either.
+    const needed = first.filter((id) => {
       const one = flow.steps.get(id) as Step;
-      // What makes no sense on this bike is not waited for, and what it would open is not opened.
-      if (one.sensible?.(supposing(f, supposed)) === false) possible = id !== step.id && possible && open.has(id);
+      if (one.sensible?.(supposing(f, supposed)) === false) return false;
       const outcome = likeliest(one);
       if (outcome !== undefined) supposed.set(id, outcome);
-    }
-    if (!possible) continue;
-    const total = [...first, step.id].reduce((sum, id) => sum + minutesOf(id), 0);
-    for (const id of first)
+      return true;
+    });
+    if (step.sensible?.(supposing(f, supposed)) === false) continue;
+    const total = [...needed, step.id].reduce((sum, id) => sum + minutesOf(id), 0);
+    for (const id of needed)
       if (open.has(id)) opens.set(id, [...(opens.get(id) ?? []), { step: step.id, minutes: total - minutesOf(id) }]);
   }
   return [...open.values()]
@@ -205,7 +205,7 @@ const LEAST_BITS = 0.01;
 /** Answers that are given once more in one round, at most. */
 const MOST_CONFIRMED = 2;
 const MOST_LISTED = 4;
-/** A cause that is less likely than this is not worth a line in a list. */
+/** A cause that has less than this of what is left to those with a name is not worth a line in a list. */
 const LISTED_SHARE = 0.02;
 
 /** What its fix costs on this bike: a wire here, a visit there. */
@@ -254,7 +254,8 @@ function conclusion(
     return { kind: 'conclude', cause: first.cause, certainty, besides: besidesOf(shares, first.cause) };
   // A list is never empty: where all that is likely is nobody's here, it says who of its own comes next.
   const own = shares.filter(({ cause }) => flow.causes.includes(cause));
-  const listed = own.filter(({ shareRatio }, i) => i === 0 || shareRatio >= LISTED_SHARE);
+  const total = own.reduce((sum, { shareRatio }) => sum + shareRatio, 0);
+  const listed = own.filter(({ shareRatio }, i) => i === 0 || shareRatio >= LISTED_SHARE * total);
   return { kind: 'list', causes: listed.slice(0, MOST_LISTED).map(({ cause }) => cause) };
 }
 
@@ -282,6 +283,10 @@ function earning(
   return next.find(({ step }) => pointing.includes(step))?.step;
 }
 
+/** A cure is proof once it was undone and done again. */
+const notYetUndone = ({ step, confirmed }: Observation): readonly Doubt[] =>
+  confirmed ? [] : [{ step, because: 'pivotal' }];
+
 /** What comes next once everything in order is answered, decided once from everything that is known. */
 export function decide(flow: StagedFlow, context: FlowContext, f: Findings): Decided {
   const { late } = context;
@@ -293,7 +298,12 @@ export function decide(flow: StagedFlow, context: FlowContext, f: Findings): Dec
   const likeliest = onceEach((one: Step) => likeliestOutcome(model, believed, one.id));
   const offers = offersOf(flow, f, likeliest);
   const next = nextSteps(model, believed, offers, lastPlace(flow, context));
-  const doubted = doubts(model, known, believed);
+  // What brought the sound back ends the search, but for a look at what it was done to. What was seen before that cannot
+  // be seen again.
+  const cured = known.observations.find(
+    ({ step: id, outcome }) => outcome === 'cured' || wasPutRight(flow.steps.get(id), outcome),
+  );
+  const doubted = cured ? notYetUndone(cured) : doubts(model, known, believed);
   const leader = late.causes[shares[0]?.cause ?? ''];
   const fix = leader && effort(leader, f);
   const certainty = certaintyOf(model, known, believed, {
@@ -307,30 +317,21 @@ export function decide(flow: StagedFlow, context: FlowContext, f: Findings): Dec
   if (another) return done(another);
 
   const perBit = fix ? MINUTES_PER_BIT[fix] : UNKNOWN_MINUTES_PER_BIT;
-  // What brought the sound back ends the search, but for a look at what it was done to.
-  const cured = known.observations.find(
-    ({ step: id, outcome }) => outcome === 'cured' || wasPutRight(flow.steps.get(id), outcome),
-  )?.step;
-  const isLeft = (id: string) => cured === undefined || flow.before(id).includes(cured);
+  const isLeft = (id: string) => cured === undefined || flow.before(id).includes(cured.step);
   const worth = next.find(({ step, bits, score }) => bits > LEAST_BITS && score * perBit > 1 && isLeft(step));
   const earns = earning(
     reckoning,
     offers.filter((offer) => isLeft(offer.step)),
     fix && DEAR.has(fix) ? EARN_DEAR_MINUTES : EARN_MINUTES,
   );
-  const step = flow.steps.get(worth?.step ?? earns ?? '');
+  // What was read at one end is read at the other before anything is concluded.
+  const completes = offers.find((offer) => isLeft(offer.step) && flow.steps.get(offer.step)?.completes?.(f));
+  const step = flow.steps.get(worth?.step ?? completes?.step ?? earns ?? '');
   if (step && !surelyElsewhere(flow, context, shares)) {
     const askFirst = step.tool === 'meter' && canBeAsked(toolsAtHand, f);
     return done({ kind: 'ask', step: askFirst ? (toolsAtHand as unknown as Step) : step });
   }
-  // A cure is proof once it was undone and done again.
-  const doubt =
-    doubted.length > 0 ||
-    cured === undefined ||
-    known.observations.some((one) => one.step === cured && one.confirmed) ||
-    context.left?.includes(cured)
-      ? doubted.find(({ step }) => !context.left?.includes(step))
-      : { step: cured, because: 'pivotal' as const };
+  const doubt = doubted.find(({ step }) => !context.left?.includes(step));
   const again = doubt && flow.steps.get(doubt.step);
   if (again && (context.askedAgain ?? 0) < MOST_CONFIRMED)
     return done({ kind: 'confirm', step: again, because: doubt.because });

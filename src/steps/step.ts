@@ -98,6 +98,8 @@ interface Wording<O extends string> {
   readonly conditions?: readonly ConditionKey[];
   /** When it makes sense to ask it on this bike, with what is known; always, where nothing is said. */
   readonly sensible?: (findings: Findings) => boolean;
+  /** Whether what was answered so far is half a reading without it: then it is taken before anything is concluded. */
+  readonly completes?: (findings: Findings) => boolean;
   readonly observes: readonly Part[];
   /** Where something is clipped on for it that stays there: its cautions follow. */
   readonly clips?: readonly TestPoint[];

@@ -17,6 +17,8 @@ export const contactsLook: ChoiceStep<'apart' | 'film' | 'pin' | 'clean'> = choi
   minutes: 1,
   conditions: ['key-off', 'lid-plug-apart'],
   sensible: (f) => is(f, 'lid-check', 'cured', 'reacts', 'no-effect', 'hiss-now', 'plays', 'weak'),
+  // What a push brought back, or a lid that moves, is a film, a pin or the lead: one look tells.
+  completes: (f) => is(f, 'lid-check', 'cured', 'reacts'),
   observes: ['run'],
   options: {
     apart: 'It was apart or not locked',

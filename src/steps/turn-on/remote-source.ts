@@ -20,6 +20,8 @@ export const remoteSource: ReadingStep<'live' | 'low' | 'dead'> = measurement({
   minutes: 6,
   conditions: ['head-unit-playing', 'black-on-minus', 'meter-on-dc'],
   sensible: (f) => mayHaveRemote(f) && is(f, 'remote-volts', 'none', 'low', 'unclear'),
+  // What is low or gone at one end says nothing of the wire before the other end was read.
+  completes: (f) => is(f, 'remote-volts', 'none', 'low'),
   observes: ['unit', 'unit-leads', 'amp-supply'],
   cautions: ['data'],
   probes: { red: 'remote-start', black: 'battery-minus' },
