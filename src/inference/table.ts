@@ -29,8 +29,14 @@ const UNTHOUGHT_SHARE = 0.03;
 /** Whatever nobody thought of leaves most of a bike as it is: so much of what it shows is what a sound bike shows. Judged. */
 const SOUND_PART = 0.5;
 
-/** How many looks at an average bike are mixed into each row, so that what was never seen is unlikely and not impossible. */
+/**
+ * How many looks at an average bike are mixed into what is known of a cause, and how many at an average bike with that
+ * cause into each of its rows: what was never seen is unlikely and not impossible, and a kind of build of which few were
+ * looked at shows mostly what the cause shows on all others.
+ */
 const SMOOTHING_LOOKS = 1;
+const mixed = (own: number, looks: number, mean: number): number =>
+  (looks * own + SMOOTHING_LOOKS * mean) / (looks + SMOOTHING_LOOKS);
 
 /** The chances of one step: by outcome, then by row. */
 export interface Chances {
@@ -69,12 +75,27 @@ function generalOf(rows: readonly Row[], step: string, outcomes: number): readon
   return total === 0 ? sums.fill(1 / outcomes) : sums.map((sum) => sum / total);
 }
 
+/** What each cause shows at a step, over all its rows, and on how many bikes that was looked at. */
+function generalByCause(rows: readonly Row[], step: string, outcomes: number) {
+  const looked = Map.groupBy(
+    rows.filter(({ shows }) => shows[step]),
+    ({ cause }) => cause,
+  );
+  return new Map(
+    [...looked].map(([cause, own]) => {
+      const looks = own.reduce((sum, row) => sum + row.looks, 0);
+      return [cause, { looks, shares: generalOf(own, step, outcomes) }] as const;
+    }),
+  );
+}
+
 const made = new WeakMap<Table, Model>();
 
 /**
  * Makes a table ready for use. What a row was never looked at for is filled with the mean over all causes, so that the
- * order of answers cannot matter; every share is smoothed, P = (n·p + α·m) / (n + α), with n looks, α of
- * `SMOOTHING_LOOKS`, and m the mean.
+ * order of answers cannot matter; every share is smoothed towards what its cause shows on all bikes, and that towards the
+ * mean: P = (n·p + α·c) / (n + α) and c = (N·q + α·m) / (N + α), with n looks of the row, N of its cause, α of
+ * `SMOOTHING_LOOKS`, q what the cause shows and m the mean.
  */
 export function compile(table: Table): Model {
   const known = made.get(table);
@@ -94,12 +115,15 @@ export function compile(table: Table): Model {
   for (const [step, names] of Object.entries(table.steps)) {
     const general = generalOf(listed, step, names.length);
     const soundly = sound.length > 0 ? generalOf(sound, step, names.length) : general;
+    const byCause = generalByCause(rows, step, names.length);
     const byRow = names.map((_, o) =>
       Float64Array.from(rows, ({ cause, shows, looks }) => {
         const own = shows[step];
+        const all = byCause.get(cause);
         const mean = general[o] as number;
         if (cause === UNTHOUGHT_ODD) return SOUND_PART * (soundly[o] as number) + (1 - SOUND_PART) * mean;
-        return own ? (looks * (own[o] ?? 0) + SMOOTHING_LOOKS * mean) / (looks + SMOOTHING_LOOKS) : mean;
+        if (!own || !all) return mean;
+        return mixed(own[o] ?? 0, looks, mixed(all.shares[o] as number, all.looks, mean));
       }),
     );
     const outcomes = new Map(names.map((name, o) => [name, o]));

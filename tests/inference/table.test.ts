@@ -30,12 +30,22 @@ const chance = (table: Table, step: string, outcome: string, r: number) => {
 };
 
 describe('a table made ready', () => {
-  // P = (n·p + m·P₀) / (n + m): Mitchell, Machine Learning (1997), eq. 6.22, m-estimate of probability. By hand with m = 1.
-  it('mixes one look at an average bike into each row', () => {
-    // All bikes of the complaint: (6 · 0 + 3 · 0.5 + 1 · 1) / 10 = 0.25 hum.
-    expectClose(chance(pump, 'hum', 'hums', 0) ?? 0, (7 * 0 + 0.25) / 8);
-    expectClose(chance(pump, 'hum', 'hums', 1) ?? 0, (7 * 0.5 + 0.25) / 8);
-    expectClose(chance(pump, 'hum', 'hums', 2) ?? 0, (17 * 1 + 0.25) / 18);
+  // P = (n·p + m·P₀) / (n + m): Mitchell, Machine Learning (1997), eq. 6.22, m-estimate of probability. By hand with m = 1,
+  // for what is known of a cause, and for each of its rows with what is known of the cause as P₀.
+  it('mixes one look at an average bike into a cause, and one at an average bike with that cause into its rows', () => {
+    // All bikes of the complaint: (6 · 0 + 3 · 0.5 + 1 · 1) / 10 = 0.25 hum. Those with the motor: (3 · 0.5 + 1 · 1) / 4.
+    const [fuse, motor] = [(7 * 0 + 0.25) / 8, (24 * 0.625 + 0.25) / 25];
+    expectClose(chance(pump, 'hum', 'hums', 0) ?? 0, (7 * 0 + fuse) / 8);
+    expectClose(chance(pump, 'hum', 'hums', 1) ?? 0, (7 * 0.5 + motor) / 8);
+    expectClose(chance(pump, 'hum', 'hums', 2) ?? 0, (17 * 1 + motor) / 18);
+  });
+  it('lets a kind of build that was looked at once show what the cause shows on all others', () => {
+    const rows = [
+      row('fuse', { hum: [0, 1] }, 9, 99),
+      row('fuse', { hum: [0, 1] }, 1, 1),
+      row('motor', { hum: [1, 0] }, 10, 99),
+    ];
+    expect(chance({ steps: { hum: ['hums', 'silent'] }, rows }, 'hum', 'silent', 1)).toBeGreaterThan(0.99);
   });
   it('gives a row that was never looked at the mean over those that were', () => {
     // (6 · 1 + 3 · 0) / 9, (3 · 0.25) / 9, (3 · 0.75) / 9
