@@ -93,21 +93,33 @@ function askedOn(steps: readonly Step[], { rig, facts }: Situation): (step: Step
   };
 }
 
-/** Looks at every step of one bike, and counts what was found where it makes sense to ask. */
+/**
+ * Looks at every step of one bike, and counts what was found where it makes sense to ask. The first person looks at
+ * everything; the others only where chance has a say, since all else is the same for everybody.
+ */
 function lookAt({ steps }: Survey, bike: Ridden, rig: Rig, counts: Counts): void {
-  for (let look = 0; look < LOOKS; look++) {
-    const { base, chancy, say } = answerAll(steps, bike, rig, look);
-    const answers = new Map(steps.map((step) => [step, say(step)]));
-    const facts = { ...base.facts, ...Object.fromEntries([...answers].map(([step, answer]) => [step.id, answer])) };
-    const isAsked = askedOn(steps, { rig: base.rig, facts });
-    for (const step of steps) {
-      // What chance has no say in is the same for everybody.
-      const times = chancy.has(step.id) && step.kind === 'choice' ? 1 : look === 0 ? LOOKS : 0;
-      if (times === 0 || KNOWN_FIRST.has(step.id) || !isAsked(step)) continue;
+  const first = answerAll(steps, bike, rig, 0);
+  const toAll = steps.map((step) => [step, first.say(step)] as const);
+  const chosen = steps.filter((step) => step.kind === 'choice' && first.chancy.has(step.id));
+  const seenByAll = { ...first.base.facts, ...Object.fromEntries(toAll.map(([step, answer]) => [step.id, answer])) };
+  const count = (of: readonly Step[], facts: Facts, times: number): void => {
+    const isAsked = askedOn(steps, { rig: first.base.rig, facts });
+    for (const step of of) {
+      if (KNOWN_FIRST.has(step.id) || !isAsked(step)) continue;
       // Where a step is judged by what another one read, that was read before.
-      const outcome = outcomeOf(step, { ...base, facts });
+      const outcome = outcomeOf(step, { ...first.base, facts });
       if (outcome !== undefined && outcome !== 'cannot') add(counts, step.id, outcome, times);
     }
+  };
+  count(
+    steps.filter((step) => !chosen.includes(step)),
+    seenByAll,
+    LOOKS,
+  );
+  for (let look = 0; look < LOOKS; look++) {
+    const { say } = look === 0 ? first : answerAll(steps, bike, rig, look);
+    const facts = { ...seenByAll, ...Object.fromEntries(chosen.map((step) => [step.id, say(step)])) };
+    count(chosen, facts, 1);
   }
 }
 
@@ -134,56 +146,78 @@ const merge = (a: Counts, b: Counts): Counts => {
 /** What one fault shows on one bike, at one severity. Plain data, so that several cores can look at a share of the bikes. */
 export interface Found {
   readonly complaint: ComplaintId;
+  /** Which bike it is, and on one with two amplifiers which of them is meant. */
+  readonly bike: string;
   readonly cause: string;
   readonly fault: string;
   readonly kind: string;
   readonly counts: Counts;
 }
 
-/** Looks at every fault on every bike, wherever it causes one of the complaints. */
-export function lookOver(what: Survey): readonly Found[] {
+/** A bike of a build, sound, and what may be complained of there: with two amplifiers either may be meant. */
+function soundBikes(what: Survey, rig: Rig): readonly (readonly [World, readonly ComplaintId[]])[] {
+  const complaints = Object.keys(what.complaints) as ComplaintId[];
+  const byWorld = Map.groupBy(
+    complaints.flatMap((complaint) => worldsOf(rig, complaint).map((world) => ({ complaint, world }))),
+    ({ world }) => world.about,
+  );
+  return [...byWorld.values()].flatMap((own) => {
+    const [first] = own;
+    if (!first) return [];
+    const bike = ridden(first.world);
+    const open = own.flatMap(({ complaint }) => (COMPLAINTS[complaint](bike) === 'no' ? [complaint] : []));
+    return [[first.world, open] as const];
+  });
+}
+
+/** Looks at every fault on every bike, wherever it causes one of the complaints. `first` is the number of the first bike. */
+export function lookOver(what: Survey, first = 0): readonly Found[] {
   const found: Found[] = [];
-  for (const complaint of Object.keys(what.complaints) as ComplaintId[])
-    for (const rig of what.rigs)
-      for (const healthy of worldsOf(rig, complaint)) {
-        if (COMPLAINTS[complaint](ridden(healthy)) !== 'no') continue;
-        for (const fault of what.faults) {
-          const cause = what.causeOf(fault);
-          if (cause === undefined || !fault.fits(healthy)) continue;
-          for (const share of fault.severity ? SEVERITY_SHARES : [0]) {
-            const bike = ridden(fault.apply(healthy, severityAt(fault, share)));
+  for (const [nth, rig] of what.rigs.entries())
+    for (const [healthy, complaints] of soundBikes(what, rig))
+      for (const fault of what.faults) {
+        const cause = what.causeOf(fault);
+        if (cause === undefined || !fault.fits(healthy)) continue;
+        for (const share of fault.severity ? SEVERITY_SHARES : [0]) {
+          const bike = ridden(fault.apply(healthy, severityAt(fault, share)));
+          for (const complaint of complaints) {
             if (COMPLAINTS[complaint](bike) !== 'yes') continue;
             const counts: Counts = new Map();
             lookAt(what, bike, rig, counts);
-            found.push({ complaint, cause, fault: keyOf(fault), kind: kindOf(what, counts), counts });
+            const name = `${first + nth} ${healthy.about}`;
+            found.push({ complaint, bike: name, cause, fault: keyOf(fault), kind: kindOf(what, counts), counts });
           }
         }
       }
   return found;
 }
 
-/** The same by fault and kind of build. The weight of a fault among callers is spread evenly over the bikes that show it. */
+/**
+ * The same by fault and kind of build. A bike comes first, then what is wrong with it: of the callers of a bike each fault
+ * that it can have has a share by its weight, a mild and a bad degree alike.
+ */
 export function gathered(what: Survey, found: readonly Found[]): readonly Seen[] {
   const seen = new Map<string, Seen>();
   const faults = new Map(what.faults.map((fault) => [keyOf(fault), fault]));
   for (const [complaint, own] of Map.groupBy(found, (one) => one.complaint)) {
-    const weightFor = (key: string) => {
+    const weightOfLook = ({ fault: key }: Found) => {
       const fault = faults.get(key);
-      return (fault && weightOf(fault, complaint)) ?? SELDOM_WEIGHT;
+      const degrees = fault?.severity ? SEVERITY_SHARES.length : 1;
+      return ((fault && weightOf(fault, complaint)) ?? SELDOM_WEIGHT) / degrees;
     };
-    const byFault = Map.groupBy(own, (one) => one.fault);
-    const total = [...byFault.keys()].reduce((sum, key) => sum + weightFor(key), 0);
-    const callers = what.complaints[complaint] ?? 0;
-    for (const [key, looks] of byFault) {
-      const weight = (callers * weightFor(key)) / total / looks.length;
-      for (const { cause, counts, kind } of looks) {
-        const name = `${key} ${complaint} ${kind}`;
+    const byBike = Map.groupBy(own, ({ bike }) => bike);
+    const callers = (what.complaints[complaint] ?? 0) / byBike.size;
+    for (const looks of byBike.values()) {
+      const total = looks.reduce((sum, look) => sum + weightOfLook(look), 0);
+      for (const look of looks) {
+        const { cause, counts, kind, fault } = look;
+        const name = `${fault} ${complaint} ${kind}`;
         const before = seen.get(name);
         seen.set(name, {
           cause,
-          fault: key,
+          fault,
           kind,
-          weight: (before?.weight ?? 0) + weight,
+          weight: (before?.weight ?? 0) + (total > 0 ? (callers * weightOfLook(look)) / total : 0),
           looks: (before?.looks ?? 0) + 1,
           counts: before ? merge(before.counts, counts) : counts,
         });

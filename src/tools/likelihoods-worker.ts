@@ -14,5 +14,5 @@ parentPort?.on('message', async ({ flow, first, count }: Share) => {
   const listed = FLOWS[flow];
   if (listed.kind !== 'fault') throw new RangeError(`flow must start from a complaint, got ${flow}`);
   const what = surveyOf(listed, await listed.load(), CAUSES);
-  parentPort?.postMessage(lookOver({ ...what, rigs: what.rigs.slice(first, first + count) }));
+  parentPort?.postMessage(lookOver({ ...what, rigs: what.rigs.slice(first, first + count) }, first));
 });

@@ -1,9 +1,10 @@
 import { describe, expect, it } from 'vitest';
 import { FAULT_FLOWS } from '../../src/case/flows.ts';
 import { CAUSES } from '../../src/causes/all.ts';
-import { lookOver } from '../../src/survey/survey.ts';
+import { type Found, gathered, lookOver, type Survey } from '../../src/survey/survey.ts';
 import { causeOfFault, surveyOf } from '../../src/survey/survey-of.ts';
-import { keyOf } from '../../src/world/faults/index.ts';
+import { type Fault, keyOf } from '../../src/world/faults/index.ts';
+import { even } from '../../src/world/faults/kit.ts';
 import { healthyWorld } from '../../src/world/healthy.ts';
 
 /** A fault for each step that is easily forgotten: it stands in for another, which everybody can do in the survey. */
@@ -35,5 +36,46 @@ describe('the bikes of the survey', () => {
     const sound = rigs.map(healthyWorld);
     const missed = faults.filter((fault) => causeOfFault(CAUSES, fault) && !sound.some((bike) => fault.fits(bike)));
     expect(missed.map(keyOf)).toEqual([]);
+  });
+});
+
+describe('what was found, gathered', () => {
+  const fault = (id: string, weight: number, severity: Fault['severity'] = null): Fault => ({
+    id,
+    title: id,
+    severity,
+    weights: { 'no-rear-sound': weight },
+    fits: () => true,
+    apply: (world) => world,
+  });
+  const what: Survey = {
+    steps: [],
+    complaints: { 'no-rear-sound': 1 },
+    faults: [fault('fuse', 3), fault('lead', 1, even('ohm', 1, 2))],
+    rigs: [],
+    kindSteps: [],
+    causeOf: ({ id }) => id,
+  };
+  const found = (bike: string, id: string): Found => ({
+    complaint: 'no-rear-sound',
+    bike,
+    cause: id,
+    fault: id,
+    kind: '',
+    counts: new Map(),
+  });
+  const share = (looks: readonly Found[], id: string) =>
+    gathered(what, looks).reduce((sum, seen) => (seen.cause === id ? sum + seen.weight : sum), 0);
+
+  // By hand: half the callers have each bike. The first can have both, 3 to 1, the second nothing but the lead.
+  it('gives each bike its callers first, and then each fault that it can have its share of them', () => {
+    const both = [found('0', 'fuse'), ...[0, 1, 2].map(() => found('0', 'lead'))];
+    const looks = [...both, ...[0, 1, 2].map(() => found('1', 'lead'))];
+    expect(share(looks, 'fuse')).toBeCloseTo(0.5 * 0.75, 12);
+    expect(share(looks, 'lead')).toBeCloseTo(0.5 * 0.25 + 0.5, 12);
+  });
+  it('lets a fault that complains in some of its degrees only be rarer by that', () => {
+    // One degree of three: 3 against 1/3.
+    expect(share([found('0', 'fuse'), found('0', 'lead')], 'lead')).toBeCloseTo(1 / 3 / (3 + 1 / 3), 12);
   });
 });
