@@ -146,19 +146,13 @@ const twoFaults: Mode = {
   },
 };
 
-/** What all answers that need no meter allow together: the flow without a meter is held against it. */
-const withoutMeterAll: Mode = {
-  id: 'no-meter-all',
-  says: 'no meter, and every other step answered: the bound of the mode above',
+/** What all answers of a mode allow together: the flow, which asks for few of them, is held against it. */
+const boundOf = ({ id, trials }: Mode): Mode => ({
+  id: `${id}-all`,
+  says: 'the same, and every step answered: the bound of the mode above',
   trials: (table, subject) =>
-    subject.faults.map((present) => {
-      const sees = withoutMeter(steady(ids('no-meter', subject, [present])));
-      return {
-        faults: [present],
-        ride: { ...rideOf(table, subject, [present], subject.paper, sees), answersAll: true },
-      };
-    }),
-};
+    trials(table, subject).map((trial) => ({ ...trial, ride: { ...trial.ride, answersAll: true } })),
+});
 
 const leftOutMode: Mode = {
   id: 'left-out',
@@ -170,12 +164,20 @@ const leftOutMode: Mode = {
     }),
 };
 
+const exact = single('exact', 'exact meter, everything about the bike known', ({ paper }, _, seeds) => ({
+  believed: paper,
+  sees: steady(seeds),
+}));
+const noMeter = single('no-meter', 'no meter', ({ paper }, _, seeds) => ({
+  believed: paper,
+  sees: withoutMeter(steady(seeds)),
+}));
+const strange: Mode = { id: 'strange', says: 'people and bikes outside the model’s habits', trials: strangeTrials };
+
 /** The ways a case is made hard. */
 export const MODES: readonly Mode[] = [
-  single('exact', 'exact meter, everything about the bike known', ({ paper }, _, seeds) => ({
-    believed: paper,
-    sees: steady(seeds),
-  })),
+  exact,
+  boundOf(exact),
   single('real', 'a real meter: its accuracy, its digits, its frequencies', ({ paper }, draw) => ({
     believed: paper,
     sees: seeing({ meter: pick(draw, [BASIC_METER, GOOD_METER]), draw }),
@@ -184,14 +186,15 @@ export const MODES: readonly Mode[] = [
     believed: believedRig(draw, paper),
     sees: steady(seeds),
   })),
-  single('no-meter', 'no meter', ({ paper }, _, seeds) => ({ believed: paper, sees: withoutMeter(steady(seeds)) })),
-  withoutMeterAll,
+  noMeter,
+  boundOf(noMeter),
   inTurn('cannot', 'one step that cannot be done, each in turn', (step, sees) => unableTo(step, sees)),
   inTurn('false', 'one false answer, each in turn, put right when asked again', errsOnce),
   inTurn('false-kept', 'one false answer, each in turn, and kept', errsAlways),
   twoFaults,
   leftOutMode,
-  { id: 'strange', says: 'people and bikes outside the model’s habits', trials: strangeTrials },
+  strange,
+  boundOf(strange),
 ];
 
 export const playTrial = ({ ride }: Trial): Played => play(ride);
