@@ -1,5 +1,6 @@
 import { ampDc } from '../src/steps/amplifier/amp-dc.ts';
 import { ampLight } from '../src/steps/amplifier/amp-light.ts';
+import { ampOhms } from '../src/steps/amplifier/amp-ohms.ts';
 import { ampSigns } from '../src/steps/amplifier/amp-signs.ts';
 import { ampSwitches } from '../src/steps/amplifier/amp-switches.ts';
 import { gainDown } from '../src/steps/amplifier/gain-down.ts';
@@ -21,6 +22,7 @@ import { bodyFuse } from '../src/steps/supply/body-fuse.ts';
 import { copperLook } from '../src/steps/supply/copper-look.ts';
 import { fuseLamp } from '../src/steps/supply/fuse-lamp.ts';
 import { fuseLook } from '../src/steps/supply/fuse-look.ts';
+import { fuseOhms } from '../src/steps/supply/fuse-ohms.ts';
 import { fuseSides } from '../src/steps/supply/fuse-sides.ts';
 import { jointDrop } from '../src/steps/supply/joint-drop.ts';
 import { leadOffAmp } from '../src/steps/supply/lead-off-amp.ts';
@@ -95,6 +97,8 @@ export const ampWontTurnOn = flow(opening, {
     remoteKeyOff,
     ampTerminals,
     fuseSides,
+    fuseOhms,
+    ampOhms,
     ampChannels,
     supplyUnderLoad,
     plusPath,

@@ -5,6 +5,7 @@ import type { Ridden } from '../world/symptoms/index.ts';
 import { sayAmpDc } from './amplifier/amp-dc.ts';
 import { sayAmpIn } from './amplifier/amp-in.ts';
 import { sayAmpLight } from './amplifier/amp-light.ts';
+import { sayAmpOhms } from './amplifier/amp-ohms.ts';
 import { sayAmpOut } from './amplifier/amp-out.ts';
 import { sayAmpSigns } from './amplifier/amp-signs.ts';
 import { sayAmpSwitches } from './amplifier/amp-switches.ts';
@@ -60,6 +61,7 @@ import { sayBodyFuse } from './supply/body-fuse.ts';
 import { sayCopperLook } from './supply/copper-look.ts';
 import { sayFuseLamp } from './supply/fuse-lamp.ts';
 import { sayFuseLook } from './supply/fuse-look.ts';
+import { sayFuseOhms } from './supply/fuse-ohms.ts';
 import { sayFuseSides } from './supply/fuse-sides.ts';
 import { sayJointDrop } from './supply/joint-drop.ts';
 import { sayLeadOffAmp } from './supply/lead-off-amp.ts';
@@ -106,6 +108,7 @@ const SAYS = {
   'amp-dc': sayAmpDc,
   'amp-in': sayAmpIn,
   'amp-light': sayAmpLight,
+  'amp-ohms': sayAmpOhms,
   'amp-out': sayAmpOut,
   'amp-signs': sayAmpSigns,
   'amp-switches': sayAmpSwitches,
@@ -159,6 +162,7 @@ const SAYS = {
   'copper-look': sayCopperLook,
   'fuse-lamp': sayFuseLamp,
   'fuse-look': sayFuseLook,
+  'fuse-ohms': sayFuseOhms,
   'fuse-sides': sayFuseSides,
   'joint-drop': sayJointDrop,
   'lead-off-amp': sayLeadOffAmp,

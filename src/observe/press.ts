@@ -83,12 +83,9 @@ const PRESSED = {
   }),
   holder: (world: World, lucky: boolean): World => ({
     ...world,
-    amps: world.amps.map((amp) => ({
-      ...amp,
-      holder: sprung(lucky)(amp.holder),
-      plusCopper: pressed(lucky)(amp.plusCopper),
-    })),
+    amps: world.amps.map((amp) => ({ ...amp, holder: sprung(lucky)(amp.holder) })),
   }),
+  lead: onAmps(({ plusCopper }, press) => ({ plusCopper: press(plusCopper) })),
   terminal: onAmps(({ terminal }, press) => ({ terminal: press(terminal) })),
   ground: (world: World, lucky: boolean): World => ({
     ...onAmps(({ groundRing }, press) => ({ groundRing: press(groundRing) }))(world, lucky),

@@ -1,6 +1,7 @@
 import { ampDc } from './amplifier/amp-dc.ts';
 import { ampIn } from './amplifier/amp-in.ts';
 import { ampLight } from './amplifier/amp-light.ts';
+import { ampOhms } from './amplifier/amp-ohms.ts';
 import { ampOut } from './amplifier/amp-out.ts';
 import { ampSigns } from './amplifier/amp-signs.ts';
 import { ampSwitches } from './amplifier/amp-switches.ts';
@@ -77,6 +78,7 @@ import { bodyFuse } from './supply/body-fuse.ts';
 import { copperLook } from './supply/copper-look.ts';
 import { fuseLamp } from './supply/fuse-lamp.ts';
 import { fuseLook } from './supply/fuse-look.ts';
+import { fuseOhms } from './supply/fuse-ohms.ts';
 import { fuseSides } from './supply/fuse-sides.ts';
 import { jointDrop } from './supply/joint-drop.ts';
 import { leadOffAmp } from './supply/lead-off-amp.ts';
@@ -125,6 +127,7 @@ const CONSTANTS = {
   'amp-dc': ampDc,
   'amp-in': ampIn,
   'amp-light': ampLight,
+  'amp-ohms': ampOhms,
   'amp-out': ampOut,
   'amp-signs': ampSigns,
   'amp-switches': ampSwitches,
@@ -194,6 +197,7 @@ const CONSTANTS = {
   'copper-look': copperLook,
   'fuse-lamp': fuseLamp,
   'fuse-look': fuseLook,
+  'fuse-ohms': fuseOhms,
   'fuse-sides': fuseSides,
   'joint-drop': jointDrop,
   'lead-off-amp': leadOffAmp,

@@ -7,6 +7,7 @@ interface Constants {
   'amp-dc': typeof import('./amplifier/amp-dc.ts').ampDc;
   'amp-in': typeof import('./amplifier/amp-in.ts').ampIn;
   'amp-light': typeof import('./amplifier/amp-light.ts').ampLight;
+  'amp-ohms': typeof import('./amplifier/amp-ohms.ts').ampOhms;
   'amp-out': typeof import('./amplifier/amp-out.ts').ampOut;
   'amp-signs': typeof import('./amplifier/amp-signs.ts').ampSigns;
   'amp-switches': typeof import('./amplifier/amp-switches.ts').ampSwitches;
@@ -76,6 +77,7 @@ interface Constants {
   'copper-look': typeof import('./supply/copper-look.ts').copperLook;
   'fuse-lamp': typeof import('./supply/fuse-lamp.ts').fuseLamp;
   'fuse-look': typeof import('./supply/fuse-look.ts').fuseLook;
+  'fuse-ohms': typeof import('./supply/fuse-ohms.ts').fuseOhms;
   'fuse-sides': typeof import('./supply/fuse-sides.ts').fuseSides;
   'joint-drop': typeof import('./supply/joint-drop.ts').jointDrop;
   'lead-off-amp': typeof import('./supply/lead-off-amp.ts').leadOffAmp;

@@ -210,7 +210,9 @@ describe('the DC that an amplifier waits for, on a battery of 12.5 V', () => {
     [6.87, 6.8, 'half'],
     [6.88, 6.8, 'one-odd'],
     [5, 5.51, 'one-odd'],
-    [0, 6, 'one-odd'],
+    [7.5, 4.3, 'one-odd'],
+    [0, 6, 'one-missing'],
+    [6, 2.99, 'one-missing'],
   ])('at %f V and %f V is %s', (plusV, minusV, outcome) =>
     expect(judged(senseDc, { plusV, minusV }, READ)).toBe(outcome),
   );

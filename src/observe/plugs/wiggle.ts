@@ -10,6 +10,7 @@ const FOR_THE_REAR = {
   run: 'rear-run',
   battery: 'amp-supply',
   holder: 'amp-supply',
+  lead: 'amp-supply',
   terminal: 'amp-supply',
   ground: 'amp-supply',
   remote: 'amp-supply',

@@ -1,9 +1,8 @@
-import { OPEN_RATIO } from '../../steps/runs/ohms.ts';
 import { dockBike, dockLid } from '../../world/bike/nodes.ts';
 import type { Plug } from '../../world/moment.ts';
 import { driverOf } from '../../world/valued-rig.ts';
 import { CANNOT, option, type Say } from '../observer.ts';
-import { cornerAsked, dead, ohmsOf } from '../ohms.ts';
+import { cornerAsked, dead, ohmsOf, runOf } from '../ohms.ts';
 
 export const sayRunSplit: Say = (asked) => {
   const { bike } = asked;
@@ -11,9 +10,11 @@ export const sayRunSplit: Say = (asked) => {
   const corner = cornerAsked(asked);
   const where = driverOf(bike.world.rig, corner);
   const spot = (node: string) => ({ where, node, corner });
+  // From here the coil is seen if what is too much from the far end is gone.
+  const mostOhm = ((runOf(bike, corner) ?? Infinity) + (runOf(bike.healthy(), corner) ?? 0)) / 2;
   const seen = (at: typeof dockLid, apart: readonly Plug[]) => {
     const ohm = ohmsOf(bike, dead(apart), [spot(at(corner, '+')), spot(at(corner, '−'))]);
-    return ohm !== null && ohm < OPEN_RATIO * bike.world.rig.rearRatedOhm;
+    return ohm !== null && ohm < mostOhm;
   };
   if (!seen(dockLid, ['runs', 'dock'])) return option('lid-side');
   return option(seen(dockBike, ['runs']) ? 'bike-side' : 'contacts');

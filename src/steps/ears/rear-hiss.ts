@@ -13,7 +13,7 @@ export const rearHiss: ChoiceStep<'hiss' | 'silent'> = choice({
     'A quiet place. Volume at zero, ear near the grille.',
     'For the thump: volume still at zero, key off and on, a hand’s width away.',
   ],
-  why: 'Hiss is the amplifier’s own noise. If you hear it, the amplifier, the wire and the coil are alive, and the fault is before the amplifier.',
+  why: 'Hiss is the amplifier’s own noise. If you hear it, its output stage, the wire and the coil are alive: look before the amplifier, and at its inputs.',
   tool: 'ears',
   minutes: 1,
   conditions: ['music-paused'],

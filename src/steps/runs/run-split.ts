@@ -16,7 +16,7 @@ export const runSplit: OfEach<
       id: 'run-split',
       short: atSpeaker('Where the run is open', subject),
       ask: (s) =>
-        `Lid held still: from which side of the lid plug can you see the ${speakerPlace(subject, s) ?? 'silent'} coil?`,
+        `Lid held still: from which side of the lid plug can you see the ${speakerPlace(subject, s) ?? 'silent'} coil’s own ohms?`,
       phone:
         'Measure at the lid plug. Plug apart, lid half: ohms? Then plug together, just before it on the bike side: ohms?',
       how: [
@@ -29,7 +29,9 @@ export const runSplit: OfEach<
       minutes: 5,
       conditions: ['key-off', 'rear-plug-apart', withSubject('lid-plug-apart', subject, 'silent'), 'meter-on-ohms'],
       sensible: (f) =>
-        (is(f, 'run-ohms', 'open') || is(f, 'pop-run', 'dead', 'faint')) && !is(f, 'lid-check', 'no-plug'),
+        (is(f, 'run-ohms', 'open', 'high') || is(f, 'pop-run', 'dead', 'faint')) && !is(f, 'lid-check', 'no-plug'),
+      // Too many ohms from the far end are those of a contact, and nobody knows of which.
+      completes: (f) => is(f, 'run-ohms', 'high'),
       observes: ['run', 'speaker'],
       cautions: ['key-off'],
       options: {

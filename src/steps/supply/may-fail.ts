@@ -6,7 +6,8 @@ import { type Findings, is } from '../outcome.ts';
 export const supplyMayFail = (f: Findings): boolean => ampMayBeThere(f) && !staysOn(f);
 
 /** Whether no volts come out of its main fuse, as seen or read. */
-export const fuseIsOpen = (f: Findings): boolean => is(f, 'fuse-look', 'blown') || is(f, 'fuse-sides', 'open');
+export const fuseIsOpen = (f: Findings): boolean =>
+  is(f, 'fuse-look', 'blown') || is(f, 'fuse-ohms', 'open') || is(f, 'fuse-sides', 'open');
 
 /** Whether something shorts what its main fuse feeds: a lamp stayed bright there, or a new fuse opened too. */
 export const fuseStaysOut = (f: Findings): boolean => is(f, 'spare-fuse', 'opens') || is(f, 'fuse-lamp', 'bright');

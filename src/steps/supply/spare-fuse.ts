@@ -20,7 +20,7 @@ export const spareFuse: ChoiceStep<'wakes' | 'holds' | 'fault' | 'opens'> = choi
   conditions: ['amp-uncovered', 'remote-off', 'amp-outputs-off', 'fuse-out'],
   sensible: (f) =>
     (fuseIsOpen(f) && is(f, 'fuse-lamp', 'dark', 'dim', 'cannot')) ||
-    (is(f, 'fuse-look', 'whole', 'holder') && fuseMayBeOpen(f) && !fuseIsOpen(f)),
+    (is(f, 'fuse-look', 'whole', 'holder') && !is(f, 'fuse-ohms', 'through') && fuseMayBeOpen(f) && !fuseIsOpen(f)),
   observes: ['amp-supply', 'amp'],
   cautions: ['key-off'],
   neverAgain: ['opens'],

@@ -19,7 +19,7 @@ function dcBands(supplyV: number): readonly Band[] {
 }
 
 /** What an amplifier that waits for half the supply gets to see. */
-export const senseDc: ReadingStep<'half' | 'zero' | 'one-odd' | 'unclear'> = measurement({
+export const senseDc: ReadingStep<'half' | 'zero' | 'one-missing' | 'one-odd' | 'unclear'> = measurement({
   place: 'turn-on',
   id: 'sense-dc',
   short: 'DC on its input wires',
@@ -46,6 +46,8 @@ export const senseDc: ReadingStep<'half' | 'zero' | 'one-odd' | 'unclear'> = mea
     const { plusV = 0, minusV = 0 } = values;
     const labels = [plusV, minusV].map((valueV) => labelIn(dcBands(batteryV(s)), valueV));
     if (labels.every((label) => label === 'no DC')) return 'zero';
+    // A wire that is off its pin has nothing on it; one that carries DC which does not belong there has too much.
+    if (labels.includes('no DC')) return 'one-missing';
     if (Math.abs(plusV - minusV) > HALF_SUPPLY_PAIR_DIFFERENCE_V || labels.includes('too high')) return 'one-odd';
     return labels.every((label) => label === 'half the supply') ? 'half' : 'unclear';
   },
@@ -54,6 +56,12 @@ export const senseDc: ReadingStep<'half' | 'zero' | 'one-odd' | 'unclear'> = mea
     const { lowV, highV } = halfSupplyBandV({ supplyV: batteryV(s) });
     return `Healthy is ${formatRange(lowV, highV, 'V')} on each wire. Amplifiers of this kind wake above ${formatRange(SENSE_DC_LOWEST_V, SENSE_DC_HIGHEST_V, 'V')}.`;
   },
-  outcomes: { half: 'half the supply', zero: 'no DC at all', 'one-odd': 'one wire is off', unclear: 'unclear' },
+  outcomes: {
+    half: 'half the supply',
+    zero: 'no DC at all',
+    'one-missing': 'none on one of the two',
+    'one-odd': 'the two are not alike',
+    unclear: 'unclear',
+  },
   article: 'half-the-supply-on-a-speaker-wire',
 });

@@ -35,7 +35,8 @@ import { handlingOf } from './wiring.ts';
 /** Loads of the bike are lamps, pumps and coils: they take less when the volts fall. Their amperes are meant at this. */
 const NOMINAL_V = 13.8;
 const UNIT_ASLEEP_OHM = 5_000;
-const AMP_OFF_OHM = 12_000;
+/** Between the terminals of an amplifier that is off. */
+export const AMP_OFF_OHM = 12_000;
 export const AMP_IDLE_A = 0.9;
 export const REMOTE_INPUT_OHM = 2_200;
 /** The shield of a line-level lead joins the amplifier's ground to the unit's. */

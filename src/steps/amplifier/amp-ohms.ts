@@ -1,0 +1,52 @@
+import { ampMayBeThere } from '../fitted/amp-there.ts';
+import { is } from '../outcome.ts';
+import { ohmReading } from '../runs/ohms.ts';
+import { type Band, labelIn, measurement, type ReadingStep } from '../step.ts';
+import { mayBeOff, mayProtectItself, staysOn } from './seen-on.ts';
+
+/** Two wires that touch, or transistors that are gone, read less than this. Common practice, no published source. */
+const SHORT_OHM = 3;
+/** An amplifier that is off has some kilohms between its terminals; water leaves far less. Common practice, no published source. */
+const DRY_OHM = 1_500;
+
+const INSIDE_BANDS: readonly Band[] = [
+  { label: 'shorted', low: 0, high: SHORT_OHM, mood: 'bad' },
+  { label: 'leaks', low: SHORT_OHM, high: DRY_OHM, mood: 'bad' },
+  { label: 'healthy', low: DRY_OHM, high: Infinity, mood: 'good' },
+];
+
+/** What is between its two supply terminals with nothing on them: water and a dead output stage do not look alike there. */
+export const ampOhms: ReadingStep<'ok' | 'leaks' | 'shorted'> = measurement({
+  place: 'amplifier',
+  id: 'amp-ohms',
+  short: 'From its plus to its ground in ohms',
+  ask: 'Main fuse out: how many ohms from the amplifier’s plus terminal to its ground terminal, once it stops climbing?',
+  phone:
+    'Main fuse out, thin remote wire off. Red on the thick plus of the amplifier, black on its ground: the number climbs. Where does it stop?',
+  how: [
+    'Red on its plus terminal, black on its ground terminal. Hold still: its capacitors fill, and the number climbs.',
+    'Type where it stops, after a minute at the most. “OL” is a reading too.',
+  ],
+  why: 'A dry amplifier has thousands of ohms there. Water leaves some tens or hundreds, a burnt one next to none.',
+  tool: 'meter',
+  minutes: 4,
+  conditions: ['amp-uncovered', 'fuse-out', 'remote-off', 'meter-on-ohms'],
+  sensible: (f) =>
+    ampMayBeThere(f) &&
+    !staysOn(f) &&
+    (mayBeOff(f) || mayProtectItself(f)) &&
+    !is(f, 'remote-jumper', 'wakes') &&
+    !is(f, 'amp-terminals', 'plus-open', 'ground-open', 'sags'),
+  observes: ['amp'],
+  cautions: ['key-off', 'ohms-dead'],
+  probes: { red: 'amp-plus', black: 'amp-ground' },
+  readings: { insideOhm: ohmReading('Plus to ground') },
+  bands: () => INSIDE_BANDS,
+  judge: ({ insideOhm = 0 }) => {
+    const label = labelIn(INSIDE_BANDS, insideOhm);
+    return label === 'healthy' ? 'ok' : label === 'leaks' ? 'leaks' : 'shorted';
+  },
+  healthy: () => 'Healthy is some thousands of ohms, or OL. It climbs at first, while capacitors fill.',
+  outcomes: { ok: 'nothing leaks inside', leaks: 'current leaks inside', shorted: 'next to no ohms' },
+  ifCannot: 'Go on without: a look into its plugs and vents tells of most water.',
+});

@@ -1,0 +1,46 @@
+import { is } from '../outcome.ts';
+import { ohmReading } from '../runs/ohms.ts';
+import { type Band, labelIn, measurement, type ReadingStep } from '../step.ts';
+import { fuseIsOpen, fuseMayBeOpen } from './may-fail.ts';
+
+/** A fuse for tens of amperes has some milliohms, and the leads of a meter half an ohm at most. Common practice, no published source. */
+const THROUGH_OHM = 2;
+/** Probes on dull blades read a little more. More than this is a fuse that dirt bridges. An estimate. */
+const OPEN_OHM = 20;
+
+const FUSE_BANDS: readonly Band[] = [
+  { label: 'through', low: 0, high: THROUGH_OHM, mood: 'good' },
+  { label: 'unclear', low: THROUGH_OHM, high: OPEN_OHM, mood: 'unsure' },
+  { label: 'open', low: OPEN_OHM, high: Infinity, mood: 'bad' },
+];
+
+/** The fuse by itself: what eyes cannot see of it, and what tells it from the holder that it sat in. */
+export const fuseOhms: ReadingStep<'through' | 'unclear' | 'open'> = measurement({
+  place: 'supply',
+  id: 'fuse-ohms',
+  short: 'The pulled fuse in ohms',
+  ask: 'The old main fuse in your hand: how many ohms from blade to blade?',
+  phone: 'The old fuse lies on something dry, out of its holder. One probe on each blade: number?',
+  how: [
+    'Out of its holder, on wood or paper. One probe on each blade, on bare metal.',
+    '“OL” is a reading too: type it.',
+  ],
+  why: 'A fuse can look whole and be open at its cap. One that is through was never the fault: what it sat in is.',
+  tool: 'meter',
+  minutes: 2,
+  conditions: ['fuse-out', 'meter-on-ohms'],
+  sensible: (f) =>
+    is(f, 'fuse-look', 'whole', 'holder') && (fuseMayBeOpen(f) || fuseIsOpen(f) || is(f, 'spare-fuse', 'wakes')),
+  observes: ['amp-supply'],
+  cautions: ['key-off'],
+  probes: { red: 'fuse-in', black: 'fuse-out' },
+  readings: { fuseOhm: { ...ohmReading('Blade to blade'), probes: 'not drawn' } },
+  bands: () => FUSE_BANDS,
+  judge: ({ fuseOhm = 0 }) => {
+    const label = labelIn(FUSE_BANDS, fuseOhm);
+    return label === 'through' ? 'through' : label === 'open' ? 'open' : 'unclear';
+  },
+  healthy: () => 'Healthy is what your probes read held together. OL, or thousands of ohms, is open.',
+  outcomes: { through: 'the fuse is through', unclear: 'a few ohms too many', open: 'the fuse is open' },
+  givenUnder: ['fuse-look'],
+});
