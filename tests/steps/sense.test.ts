@@ -376,6 +376,22 @@ describe('a step that was never asked before', () => {
     expect(asked(['supply-under-load', 'fuse-sides', 'fuse-look'], sags)).toHaveLength(3);
     expect(asked(['remote-jumper', 'body-fuse'], sags)).toEqual([]);
   });
+  it('measures the fuse once it was pulled and looks whole, and tries no new one for one that is through', () => {
+    const pulled = { ...DARK, 'amp-terminals': 'plus-open', 'fuse-look': 'whole' } as const;
+    expect(asked(['fuse-ohms', 'spare-fuse'], pulled)).toEqual(['fuse-ohms', 'spare-fuse']);
+    expect(asks('fuse-ohms', { ...DARK, 'amp-terminals': 'plus-open', 'fuse-look': 'blown' })).toBe(false);
+    expect(asks('spare-fuse', { ...pulled, 'fuse-ohms': 'through' })).toBe(false);
+    expect(asks('fuse-lamp', { ...pulled, 'fuse-ohms': 'open' })).toBe(true);
+    // A new one that wakes it may only sit better than the old one did.
+    expect(asks('fuse-ohms', { ...pulled, 'spare-fuse': 'wakes' })).toBe(true);
+  });
+  it('measures into an amplifier that is dark or at fault, where plus and ground are there', () => {
+    expect(asks('amp-ohms', { ...DARK, 'amp-terminals': 'ok' })).toBe(true);
+    expect(asks('amp-ohms', FAULT)).toBe(true);
+    expect(asks('amp-ohms', { ...DARK, 'amp-terminals': 'plus-open' })).toBe(false);
+    expect(asks('amp-ohms', { ...DARK, 'remote-jumper': 'wakes' })).toBe(false);
+    expect(asks('amp-ohms', { ...ON, 'amp-goes-off': 'stays-on' })).toBe(false);
+  });
   it('asks for signs of life where there is no lamp, and what trips it where the lamp blinks', () => {
     expect(asks('amp-signs', { ...ON, 'amp-light': 'none' })).toBe(true);
     expect(asks('speakers-unplugged', { ...ON, 'amp-light': 'blinks' })).toBe(true);
@@ -392,6 +408,7 @@ describe('every step', () => {
       {},
       { ...DARK, 'fuse-look': 'blown', 'fuse-lamp': 'bright', 'remote-lamp': 'dark' },
       { ...DARK, 'amp-terminals': 'plus-open', 'fuse-look': 'blown', 'fuse-lamp': 'dark' },
+      { ...DARK, 'amp-terminals': 'plus-open', 'fuse-look': 'whole' },
       { ...DARK, 'amp-terminals': 'battery-low', 'remote-volts': 'none', 'unit-kind': 'replaced' },
       { ...DARK, 'which-amp': 'front', 'amp-terminals': 'ok', 'fuse-lamp': 'dark' },
       { ...DARK, 'amp-light': 'cannot', 'rear-amp-turn-on': 'cannot' },

@@ -30,7 +30,7 @@ export const ampOhms: ReadingStep<'ok' | 'leaks' | 'shorted'> = measurement({
   why: 'A dry amplifier has thousands of ohms there. Water leaves some tens or hundreds, a burnt one next to none.',
   tool: 'meter',
   minutes: 4,
-  conditions: ['amp-uncovered', 'fuse-out', 'remote-off', 'meter-on-ohms'],
+  conditions: ['key-off', 'amp-uncovered', 'fuse-out', 'remote-off', 'meter-on-ohms'],
   sensible: (f) =>
     ampMayBeThere(f) &&
     !staysOn(f) &&
@@ -38,7 +38,6 @@ export const ampOhms: ReadingStep<'ok' | 'leaks' | 'shorted'> = measurement({
     !is(f, 'remote-jumper', 'wakes') &&
     !is(f, 'amp-terminals', 'plus-open', 'ground-open', 'sags'),
   observes: ['amp'],
-  cautions: ['key-off', 'ohms-dead'],
   probes: { red: 'amp-plus', black: 'amp-ground' },
   readings: { insideOhm: ohmReading('Plus to ground') },
   bands: () => INSIDE_BANDS,

@@ -28,11 +28,10 @@ export const fuseOhms: ReadingStep<'through' | 'unclear' | 'open'> = measurement
   why: 'A fuse can look whole and be open at its cap. One that is through was never the fault: what it sat in is.',
   tool: 'meter',
   minutes: 2,
-  conditions: ['fuse-out', 'meter-on-ohms'],
+  conditions: ['key-off', 'fuse-out', 'meter-on-ohms'],
   sensible: (f) =>
     is(f, 'fuse-look', 'whole', 'holder') && (fuseMayBeOpen(f) || fuseIsOpen(f) || is(f, 'spare-fuse', 'wakes')),
   observes: ['amp-supply'],
-  cautions: ['key-off'],
   probes: { red: 'fuse-in', black: 'fuse-out' },
   readings: { fuseOhm: { ...ohmReading('Blade to blade'), probes: 'not drawn' } },
   bands: () => FUSE_BANDS,
