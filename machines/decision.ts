@@ -293,7 +293,8 @@ export function decide(flow: StagedFlow, context: FlowContext, f: Findings): Dec
   if (!late) return { decision: { kind: 'wait' } };
   const confirmed = new Set(context.confirmed ?? []);
   const known: Knowledge = { observations: observationsOf(flow, f, confirmed), repairs: context.repairs ?? [] };
-  const { model, believed } = reckoned(compile(late.table), known);
+  const single = compile(late.table);
+  const { model, believed } = reckoned(single, known);
   const shares = ranked(model, believed);
   const likeliest = onceEach((one: Step) => likeliestOutcome(model, believed, one.id));
   const offers = offersOf(flow, f, likeliest);
@@ -308,6 +309,8 @@ export function decide(flow: StagedFlow, context: FlowContext, f: Findings): Dec
   const fix = leader && effort(leader, f);
   const certainty = certaintyOf(model, known, believed, {
     hangsOnOne: doubted.length > 0,
+    // Where no single cause explains what was seen, none is proved. Once one was mended, the other may be.
+    unexplained: model !== single && known.repairs.every(({ result }) => result !== 'better'),
     witnesses: fix && DEAR.has(fix) ? 2 : 1,
   });
   const measureFirst = measuredFirst(flow, f, model, believed);

@@ -88,18 +88,22 @@ function standsWithoutAnyGroup(model: Model, { observations, repairs }: Knowledg
 }
 
 /**
- * How sure the likeliest cause is. An answer on which all hangs and that nobody confirmed leaves it at "likely". Where a
- * wrong verdict is dear, more than one witness has to point at it.
+ * How sure the likeliest cause is. An answer on which all hangs and that nobody confirmed leaves it at "likely", and so
+ * does a case that no single cause explains. Where a wrong verdict is dear, more than one witness has to point at it.
  */
 export function certaintyOf(
   model: Model,
   known: Knowledge,
   believed: Posterior,
-  { hangsOnOne, witnesses = 1 }: { readonly hangsOnOne: boolean; readonly witnesses?: number },
+  {
+    hangsOnOne,
+    unexplained = false,
+    witnesses = 1,
+  }: { readonly hangsOnOne: boolean; readonly unexplained?: boolean; readonly witnesses?: number },
 ): Certainty {
   const [first] = ranked(model, believed);
   if (!first || isUnthought(first.cause) || first.shareRatio < LIKELY_SHARE) return 'short list';
-  if (first.shareRatio < PROVED_SHARE || hangsOnOne) return 'likely';
+  if (first.shareRatio < PROVED_SHARE || hangsOnOne || unexplained) return 'likely';
   const smaller = first.shareRatio / PRIOR_SMALLER;
   const stands = smaller / (smaller + 1 - first.shareRatio) >= STANDS_SHARE;
   return stands &&

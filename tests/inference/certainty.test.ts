@@ -28,6 +28,13 @@ describe('a verdict', () => {
   it('is likely while all hangs on one answer', () => {
     expect(sure(knowing([seen('a1', 'wrong'), seen('a2', 'wrong')]), true)).toBe('likely');
   });
+  it('is likely where no single cause explains what was seen, however much points at one', () => {
+    const known = knowing([seen('a1', 'wrong'), seen('a2', 'wrong')]);
+    const [model, hangsOnOne] = [compile(places), false];
+    const believed = posterior(model, known);
+    expect(certaintyOf(model, known, believed, { hangsOnOne, unexplained: false })).toBe('proved');
+    expect(certaintyOf(model, known, believed, { hangsOnOne, unexplained: true })).toBe('likely');
+  });
   it('is likely when all that speaks for it was taken under one condition, however much that is', () => {
     const together = { group: 'meter on ohms' };
     expect(sure(knowing([seen('a1', 'wrong', together), seen('a2', 'wrong', together)]))).toBe('likely');

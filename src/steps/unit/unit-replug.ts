@@ -1,3 +1,4 @@
+import { is } from '../outcome.ts';
 import { type ChoiceStep, choice } from '../step.ts';
 
 export const unitReplug: ChoiceStep<'cured' | 'no-change'> = choice({
@@ -16,6 +17,8 @@ export const unitReplug: ChoiceStep<'cured' | 'no-change'> = choice({
   tool: 'ears',
   minutes: 7,
   conditions: ['key-off', 'panel-off'],
+  // A finger finds the plug, and not what is wrong in it: a film, a pin, or a wire.
+  completes: (f) => is(f, 'wiggle', 'unit-plug'),
   observes: ['unit-leads'],
   cautions: ['key-off'],
   options: { cured: 'Yes, it plays', 'no-change': 'No change' },
