@@ -19,7 +19,14 @@ import { MATRIX_AMP_WONT_TURN_ON } from './matrix-amp-wont-turn-on.ts';
 import { TWENTY_RIGS } from './rigs.ts';
 
 const is = (step: { readonly id: string }, rest: Omit<Named, 'step'> = {}): Named => ({ step: step as Step, ...rest });
-const REACTS = { battery: 'reacts', holder: 'reacts', lead: 'reacts', ground: 'reacts', remote: 'reacts', input: 'reacts' };
+const REACTS = {
+  battery: 'reacts',
+  holder: 'reacts',
+  lead: 'reacts',
+  ground: 'reacts',
+  remote: 'reacts',
+  input: 'reacts',
+};
 const TERMINALS = [ampTerminals as unknown as Step];
 
 /** Tests of the matrix, as steps of ours. */
