@@ -45,6 +45,7 @@ export const ampOhms: ReadingStep<'ok' | 'leaks' | 'shorted'> = measurement({
     const label = labelIn(INSIDE_BANDS, insideOhm);
     return label === 'healthy' ? 'ok' : label === 'leaks' ? 'leaks' : 'shorted';
   },
+  formula: '1 ÷ R = 1 ÷ R of a dry amplifier (some kΩ) + 1 ÷ R of what leaks',
   healthy: () => 'Healthy is some thousands of ohms, or OL. It climbs at first, while capacitors fill.',
   outcomes: { ok: 'nothing leaks inside', leaks: 'current leaks inside', shorted: 'next to no ohms' },
   ifCannot: 'Go on without: a look into its plugs and vents tells of most water.',

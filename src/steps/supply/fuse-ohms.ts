@@ -39,6 +39,7 @@ export const fuseOhms: ReadingStep<'through' | 'unclear' | 'open'> = measurement
     const label = labelIn(FUSE_BANDS, fuseOhm);
     return label === 'through' ? 'through' : label === 'open' ? 'open' : 'unclear';
   },
+  formula: 'blade to blade = the leads of the meter + some milliohms of a whole fuse',
   healthy: () => 'Healthy is what your probes read held together. OL, or thousands of ohms, is open.',
   outcomes: { through: 'the fuse is through', unclear: 'a few ohms too many', open: 'the fuse is open' },
   givenUnder: ['fuse-look'],
