@@ -34,9 +34,9 @@ const SOUND_PART = 0.5;
  * cause into each of its rows: what was never seen is unlikely and not impossible, and a kind of build of which few were
  * looked at shows mostly what the cause shows on all others.
  */
-const SMOOTHING_LOOKS = 1;
-const mixed = (own: number, looks: number, mean: number): number =>
-  (looks * own + SMOOTHING_LOOKS * mean) / (looks + SMOOTHING_LOOKS);
+const SMOOTHING_LOOKS = { cause: 1, row: 3 };
+const mixed = (own: number, looks: number, mean: number, smoothingLooks: number): number =>
+  (looks * own + smoothingLooks * mean) / (looks + smoothingLooks);
 
 /** The chances of one step: by outcome, then by row. */
 export interface Chances {
@@ -94,7 +94,7 @@ const made = new WeakMap<Table, Model>();
 /**
  * Makes a table ready for use. What a row was never looked at for is filled with the mean over all causes, so that the
  * order of answers cannot matter; every share is smoothed towards what its cause shows on all bikes, and that towards the
- * mean: P = (n·p + α·c) / (n + α) and c = (N·q + α·m) / (N + α), with n looks of the row, N of its cause, α of
+ * mean: P = (n·p + α·c) / (n + α) and c = (N·q + β·m) / (N + β), with n looks of the row, N of its cause, α and β of
  * `SMOOTHING_LOOKS`, q what the cause shows and m the mean.
  */
 export function compile(table: Table): Model {
@@ -123,7 +123,8 @@ export function compile(table: Table): Model {
         const mean = general[o] as number;
         if (cause === UNTHOUGHT_ODD) return SOUND_PART * (soundly[o] as number) + (1 - SOUND_PART) * mean;
         if (!own || !all) return mean;
-        return mixed(own[o] ?? 0, looks, mixed(all.shares[o] as number, all.looks, mean));
+        const ofCause = mixed(all.shares[o] as number, all.looks, mean, SMOOTHING_LOOKS.cause);
+        return mixed(own[o] ?? 0, looks, ofCause, SMOOTHING_LOOKS.row);
       }),
     );
     const outcomes = new Map(names.map((name, o) => [name, o]));

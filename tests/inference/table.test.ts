@@ -30,14 +30,14 @@ const chance = (table: Table, step: string, outcome: string, r: number) => {
 };
 
 describe('a table made ready', () => {
-  // P = (n·p + m·P₀) / (n + m): Mitchell, Machine Learning (1997), eq. 6.22, m-estimate of probability. By hand with m = 1,
-  // for what is known of a cause, and for each of its rows with what is known of the cause as P₀.
-  it('mixes one look at an average bike into a cause, and one at an average bike with that cause into its rows', () => {
+  // P = (n·p + m·P₀) / (n + m): Mitchell, Machine Learning (1997), eq. 6.22, m-estimate of probability. By hand with m = 1
+  // for what is known of a cause, and with m = 3 for each of its rows, what is known of the cause as P₀.
+  it('mixes one look at an average bike into a cause, and three at an average bike with that cause into its rows', () => {
     // All bikes of the complaint: (6 · 0 + 3 · 0.5 + 1 · 1) / 10 = 0.25 hum. Those with the motor: (3 · 0.5 + 1 · 1) / 4.
     const [fuse, motor] = [(7 * 0 + 0.25) / 8, (24 * 0.625 + 0.25) / 25];
-    expectClose(chance(pump, 'hum', 'hums', 0) ?? 0, (7 * 0 + fuse) / 8);
-    expectClose(chance(pump, 'hum', 'hums', 1) ?? 0, (7 * 0.5 + motor) / 8);
-    expectClose(chance(pump, 'hum', 'hums', 2) ?? 0, (17 * 1 + motor) / 18);
+    expectClose(chance(pump, 'hum', 'hums', 0) ?? 0, (7 * 0 + 3 * fuse) / 10);
+    expectClose(chance(pump, 'hum', 'hums', 1) ?? 0, (7 * 0.5 + 3 * motor) / 10);
+    expectClose(chance(pump, 'hum', 'hums', 2) ?? 0, (17 * 1 + 3 * motor) / 20);
   });
   it('lets a kind of build that was looked at once show what the cause shows on all others', () => {
     const rows = [
