@@ -52,10 +52,10 @@ describe('the main fuse on the lead that is there', () => {
   // 18 gauge, 0.823 mm², is the thinnest lead of 33 CFR 183.425, table 5.
   it('is none on a lead too thin for the table: that one gets a new lead with its fuse', () => {
     const f = on({ plusLeadM2: 0.75 * MM2, powerW: 90, plusLeadM: 1.6, mainFuseA: 40 });
-    const lead = { do: 'renew-lead', lead: 'plus', sectionM2: 8.37 * MM2, fuseA: 40 };
+    const lead = { do: 'renew-lead', lead: 'plus', sectionM2: 8.37 * MM2, fuseA: 40, onceLampIsDark: true };
     expect(fuseInWords(f)).toBe('none on 0.75 mm² of copper. A new lead first: 8.37 mm² of copper with a 40 A fuse');
     expect(renewMainFuse(f)).toEqual(lead);
-    expect(renewHolder(f)).toEqual([{ do: 'renew-holder', fuseA: 40 }, lead]);
+    expect(renewHolder(f)).toEqual([{ do: 'renew-holder', fuseA: 40, onceLampIsDark: true }, lead]);
     expect(fuseParts(f)[0]).toBe('Plus lead: 1.6 m of 8.37 mm² of copper with a 40 A fuse');
     expect(fuseFigures(f).map(figureText)).toEqual(expect.arrayContaining(['at least 8.37 mm²', '40 A']));
   });
