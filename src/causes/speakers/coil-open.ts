@@ -26,7 +26,7 @@ const findWhatBurntIt = (rig: Rig): readonly string[] =>
 const ratedInWords = (rig: Rig): string =>
   rig.rearRatedOhm === undefined
     ? 'the ohms that stand on the magnet of the old one'
-    : formatQuantity(rig.rearRatedOhm, 'Ω');
+    : `${formatQuantity(rig.rearRatedOhm, 'Ω')}, or what stands on the magnet of the old one`;
 
 const AMP_CAUTIONS: readonly CautionId[] = ['amp-output'];
 const CELL_CAUTIONS: readonly CautionId[] = ['cell'];
@@ -46,13 +46,7 @@ export const coilOpen: Cause = {
     what: `${onePlaced(rearRunThatIsOpen(f), 'speaker')} is dead: its voice coil is open.`,
     background: 'Two coils rarely die at once by age. Too much power or a clipped signal burns them.',
     numbers: rearRunFigures(f),
-    repair: [
-      {
-        do: 'replace-speaker',
-        where: rearRunThatIsOpen(f),
-        ...(f.rig.rearRatedOhm !== undefined && { ratedOhm: f.rig.rearRatedOhm }),
-      },
-    ],
+    repair: [{ do: 'replace-speaker', where: rearRunThatIsOpen(f) }],
     fix: [
       'Key off, grille off, one wire off: both rear coils in ohms at their own tabs. A coil in the band above is sound, and then it is the lead to it.',
       ...findWhatBurntIt(f.rig),
