@@ -37,6 +37,7 @@ await page.goto(server.url, { waitUntil: 'load' });
 await shoot();
 await page.goto(`${server.url}find/no-rear-sound/`, { waitUntil: 'load' });
 await tap(page, ...UP_TO_THE_METER);
+await tap(page, 'All of this is done');
 for (const [label, text] of [
   ['Front pair', '1.0'],
   ['Rear left pair', '0.02'],
