@@ -3,11 +3,11 @@ import { type PlannedChange, plannedChange } from '../src/steps/plan/planned-cha
 import { wishMirroring } from '../src/steps/plan/wish-mirroring.ts';
 import { wrongNow } from '../src/steps/plan/wrong-now.ts';
 import { ask, askThen, claim, type RowsOpening } from './rows.ts';
+import { readBefore } from './saved-reading.ts';
 
 const plans = (says: string, plan: PlannedChange) => claim(says, (findings) => is(findings, 'planned-change', plan));
 const nothingPlanned = plans('nothing is planned', 'nothing');
 const onlyMirroring = plans('phone mirroring is the only wish', 'mirroring');
-
 export const opening: RowsOpening = {
   id: 'is-a-reflash-needed',
   title: 'Does it need a reflash at all?',
@@ -20,10 +20,13 @@ export const opening: RowsOpening = {
       'amp-exchanged': 'askMirroring',
       'amp-removed': 'askMirroring',
       'unit-replaced': 'nothingToReflash',
+      'unit-swapped': [{ when: readBefore, to: 'askReadAfter' }, { to: 'askMirroring' }],
       mirroring: 'askWrong',
       louder: 'askMirroring',
+      'more-bass': 'askMirroring',
+      'bass-gone': 'askBassGone',
       'same-eq': 'askWrong',
-      'after-reflash': 'askMirroring',
+      'after-reflash': 'askWorse',
       cannot: 'askMirroring',
     }),
     askWrong: ask(wrongNow, {

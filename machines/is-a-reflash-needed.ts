@@ -1,8 +1,13 @@
 import { needIsProved } from '../src/plan/amp-need.ts';
 import { dealerMatters } from '../src/plan/answer-clash.ts';
-import { nextToMeasure, type PlanAnswer, planCase } from '../src/plan/facts.ts';
-import type { Property } from '../src/plan/profile/profile.ts';
+import { decide as decidePlan } from '../src/plan/decide.ts';
+import type { PlanFacts } from '../src/plan/decision.ts';
+import { nextToMeasure, type PlanAnswer, planCase, wasRead } from '../src/plan/facts.ts';
+import { type Property, toldAgainstMeter } from '../src/plan/profile/profile.ts';
+import { toReadAgain } from '../src/plan/profile/read-again.ts';
 import { PLAN_VERDICTS } from '../src/plan/verdicts.ts';
+import { bassGoneWhen } from '../src/steps/ears/bass-gone-when.ts';
+import { deliveredAmp } from '../src/steps/fitted/delivered-amp.ts';
 import { deliveredWith } from '../src/steps/fitted/delivered-with.ts';
 import { rearInputs } from '../src/steps/fitted/rear-inputs.ts';
 import { unitKind } from '../src/steps/fitted/unit-kind.ts';
@@ -16,6 +21,7 @@ import { ampSignalStep } from '../src/steps/plan/amp-signal.ts';
 import { ampTurnOnStep } from '../src/steps/plan/amp-turn-on.ts';
 import { factoryAmpAnswers } from '../src/steps/plan/factory-amp-answers.ts';
 import { frontBuild } from '../src/steps/plan/front-build.ts';
+import { frontOhms } from '../src/steps/plan/front-ohms.ts';
 import { hiddenAmp } from '../src/steps/plan/hidden-amp.ts';
 import { paperBoosted } from '../src/steps/plan/paper-boosted.ts';
 import { paperBy } from '../src/steps/plan/paper-by.ts';
@@ -24,8 +30,12 @@ import { paperRear } from '../src/steps/plan/paper-rear.ts';
 import { paperSameEq } from '../src/steps/plan/paper-same-eq.ts';
 import type { PlannedChange } from '../src/steps/plan/planned-change.ts';
 import { profileSource } from '../src/steps/plan/profile-source.ts';
+import { readAfter } from '../src/steps/plan/read-after.ts';
 import { rearBuild } from '../src/steps/plan/rear-build.ts';
+import { rearOhms } from '../src/steps/plan/rear-ohms.ts';
+import { toldOrRead } from '../src/steps/plan/told-or-read.ts';
 import { wishSameEq } from '../src/steps/plan/wish-same-eq.ts';
+import { worseHow } from '../src/steps/plan/worse-how.ts';
 import { tonesOff } from '../src/steps/profile/tones-off.ts';
 import { tonesRunning } from '../src/steps/profile/tones-running.ts';
 import { topStep } from '../src/steps/profile/top-step.ts';
@@ -34,6 +44,7 @@ import { rearPair } from '../src/steps/unit/rear-pair.ts';
 import { opening } from './is-a-reflash-needed.opening.ts';
 import {
   ask,
+  askAgain,
   askThen,
   type Branch,
   type Claim,
@@ -44,6 +55,7 @@ import {
   type Route,
   rowsFlow,
 } from './rows.ts';
+import { readBefore } from './saved-reading.ts';
 
 const plans = (plan: PlannedChange) => (findings: Findings) => is(findings, 'planned-change', plan);
 const asked = (findings: Findings, step: { readonly id: string }) => outcomeNamed(findings, step.id) !== undefined;
@@ -57,11 +69,14 @@ const hardestKnown = claim('an amplifier is known to need the unaltered output',
 const drives = (group: AmpGroup) =>
   claim(`an amplifier drives ${group}`, (f) => (f.rig.amps ?? []).some((amp) => amp.drives === group));
 
+/** Whether a wish for the same EQ makes another answer of it: what was read before it was asked must not hide that. */
+const wishChanges = (facts: PlanFacts): boolean =>
+  decidePlan({ ...facts, sameEqWanted: true }).answer !== decidePlan({ ...facts, sameEqWanted: false }).answer;
 const ampMakesEqAWish = claim('an amplifier plays, so the same EQ can be wished for', (f) => {
   const { facts, answer } = planCase(f);
   const open = answer === 'measure-first' || answer === 'follow-the-wires' || answer === 'stay';
-  const listening = facts.amp !== 'none' && (open || answer.startsWith('amplified'));
-  return listening && !plans('same-eq')(f) && !asked(f, wishSameEq);
+  const listening = facts.amp !== 'none' && (open || answer.startsWith('amplified') || wishChanges(facts));
+  return listening && !plans('same-eq')(f) && !plans('bass-gone')(f) && !asked(f, wishSameEq);
 });
 const storedProfileMatters = claim('the answer depends on what is stored now', (f) => {
   const { answer, decision } = planCase(f);
@@ -69,6 +84,32 @@ const storedProfileMatters = claim('the answer depends on what is stored now', (
     answer === 'measure-first' || (answer === 'follow-the-wires' && decision.open.every((feed) => feed === 'inputs'))
   );
 });
+const notReadYet = claim(
+  'the answer depends on what is stored now, and nothing of it was read',
+  (f) => storedProfileMatters.holds(f) && !wasRead(f),
+);
+const ampFromNewMatters = claim('it matters whether the bike was built with an amplifier', (f) => {
+  const { answer, facts } = planCase(f);
+  const matters = answer === 'measure-first' || answer.startsWith('back') || answer === 'move-or-back';
+  return facts.unit === 'factory' && matters && !asked(f, deliveredAmp);
+});
+const toldOtherwise = claim(
+  'a paper, or memory, says the opposite of the meter',
+  (f) => toldAgainstMeter(f).length > 0 && !asked(f, toldOrRead),
+);
+const readingsDisagree = claim('readings fit no profile together', (f) => toReadAgain(f) !== undefined);
+const withAmp = claim(
+  'an amplifier is to be added or exchanged',
+  (f) => plans('amp-added')(f) || plans('amp-exchanged')(f),
+);
+const newFront = claim(
+  'new front speakers go on the head unit',
+  (f) => plans('front-only')(f) && planCase(f).facts.front === 'unit' && !asked(f, frontOhms),
+);
+const newRear = claim(
+  'new rear speakers go on the head unit',
+  (f) => plans('rear-on-unit')(f) && planCase(f).facts.rear === 'unit' && !asked(f, rearOhms),
+);
 const inputsMatter = claim(
   'it matters where the rear inputs get their signal',
   (f) => planCase(f).decision.open.includes('inputs') && !asked(f, rearInputs),
@@ -87,7 +128,7 @@ const paperMayBeWrong = claim(
 );
 const ampMayBeHidden = claim('the level is to go up again, and no amplifier was counted', (f) => {
   const { facts, answer } = planCase(f);
-  return facts.amp === 'none' && answer.startsWith('back-to') && !asked(f, hiddenAmp);
+  return facts.amp === 'none' && answer.startsWith('back') && !asked(f, hiddenAmp);
 });
 const busMatters = claim('an amplified profile is to be selected for a factory amplifier', (f) => {
   const factory = (f.rig.amps ?? []).some((amp) => amp.kind === 'factory');
@@ -109,11 +150,14 @@ const separates = (property: Property) =>
 const TOLD_IN = {
   'nothing-to-do': 'nothingToDo',
   'mirroring-only': 'onlyTheMirroringSetting',
+  'bass-masked': 'bassIsMasked',
+  'speed-volume': 'loudnessFollowsSpeed',
   'replaced-unit': 'nothingToReflash',
   'find-the-unit': 'unitIsUnknown',
   'which-rear': 'rearIsMissedWithoutRear',
   'on-no-amp': 'speakersHangOnNoAmp',
   'amp-feeds-nothing': 'ampFeedsNothing',
+  'none-counted': 'noAmpWasCounted',
   'amp-overlooked': 'ampWasOverlooked',
   'dc-on-line-level': 'lineLevelCarriesNoDc',
   'dealer-without-factory-amp': 'noDealerSelectsThat',
@@ -130,6 +174,7 @@ const TOLD_IN = {
   'enable-rear': 'onlyEnableTheRear',
   'back-to-unaltered': 'goBackToUnaltered',
   'back-to-rear-on': 'goBackToRearOn',
+  'back-if-stored': 'goBackIfThatIsStored',
   'amplified-same': 'selectAmplifiedWithTheSameEq',
   'amplified-any': 'selectAmplified',
   'move-or-back': 'moveThePairOrGoBack',
@@ -142,6 +187,9 @@ const answerIs = (answer: PlanAnswer): Claim => claim(`the answer is ${answer}`,
  * is what is left.
  */
 const tellTheAnswer: readonly Branch[] = [
+  { when: ampFromNewMatters, to: 'askAmpFromNew' },
+  { when: toldOtherwise, to: 'askWhichCounts' },
+  { when: readingsDisagree, to: 'readAgain' },
   { when: ampMayBeHidden, to: 'askHiddenAmp' },
   { when: busMatters, to: 'askFactoryAmp' },
   ...answers
@@ -193,6 +241,14 @@ const everyAmpState = Object.assign({}, ...(Object.keys(AMP_GROUPS) as AmpGroup[
 
 export const isAReflashNeeded = rowsFlow(opening.id, opening.title, {
   ...opening.states,
+  askBassGone: ask(bassGoneWhen, {
+    'at-start': 'askUnit',
+    riding: TOLD_IN['bass-masked'],
+    'with-speed': TOLD_IN['speed-volume'],
+    cannot: 'askUnit',
+  }),
+  askWorse: askThen(worseHow, [{ when: readBefore, to: 'askReadAfter' }, { to: 'askMirroring' }]),
+  askReadAfter: askThen(readAfter, 'askMirroring'),
   askUnit: ask(unitKind, {
     factory: [{ when: onlyMirroringAndNothingWrong, to: TOLD_IN['mirroring-only'] }, { to: 'askAmps' }],
     replaced: TOLD_IN['replaced-unit'],
@@ -200,7 +256,7 @@ export const isAReflashNeeded = rowsFlow(opening.id, opening.title, {
   }),
 
   askAmps: ask(ampCount, {
-    '0': 'askRear',
+    '0': [{ when: withAmp, to: TOLD_IN['none-counted'] }, { to: 'askRear' }],
     '1': 'askAmpKind',
     '2': 'askAmpLayout',
     '3': 'askAmpLayout',
@@ -218,12 +274,19 @@ export const isAReflashNeeded = rowsFlow(opening.id, opening.title, {
   ...everyAmpState,
   askFront: askThen(frontBuild, 'askRear'),
   askRear: askThen(rearBuild, 'weighTheBuild'),
+  askFrontOhms: askThen(frontOhms, 'weighTheBuild'),
+  askRearOhms: askThen(rearOhms, 'weighTheBuild'),
   weighTheBuild: decide(
+    { when: newFront, to: 'askFrontOhms' },
+    { when: newRear, to: 'askRearOhms' },
     { when: ampMakesEqAWish, to: 'askSameEq' },
-    { when: storedProfileMatters, to: 'askSource' },
+    { when: ampFromNewMatters, to: 'askAmpFromNew' },
+    { when: notReadYet, to: 'askSource' },
+    { when: storedProfileMatters, to: 'weighTheProfile' },
     ...tellTheAnswer,
   ),
   askSameEq: askThen(wishSameEq, 'weighTheBuild'),
+  askAmpFromNew: askThen(deliveredAmp, 'weighTheBuild'),
 
   askSource: ask(profileSource, {
     measure: 'weighTheProfile',
@@ -241,6 +304,8 @@ export const isAReflashNeeded = rowsFlow(opening.id, opening.title, {
     { when: paperMayBeWrong, to: 'askPaperBy' },
     { when: inputsMatter, to: 'askRearInputs' },
     { when: deliveryMatters, to: 'askDelivered' },
+    { when: toldOtherwise, to: 'askWhichCounts' },
+    { when: readingsDisagree, to: 'readAgain' },
     { when: cannotMeasure, to: TOLD_IN['measure-first'] },
     { when: meterUnknown, to: 'askMeter' },
     { when: tonesMissing, to: 'measureTones' },
@@ -249,6 +314,8 @@ export const isAReflashNeeded = rowsFlow(opening.id, opening.title, {
     { when: separates('lowered'), to: 'measureTopStep' },
     ...tellTheAnswer,
   ),
+  askWhichCounts: askThen(toldOrRead, 'weighTheProfile'),
+  readAgain: askAgain(toReadAgain, 'weighTheProfile'),
   askPaperBy: askThen(paperBy, 'weighTheProfile'),
   askHiddenAmp: askThen(hiddenAmp, 'weighTheProfile'),
   askFactoryAmp: askThen(factoryAmpAnswers, 'weighTheProfile'),

@@ -8,6 +8,8 @@ import type { Answer, Facts, OutcomeOf, Step } from '../src/steps/step.ts';
 export interface FlowContext {
   readonly rig: Rig;
   readonly facts: Facts;
+  /** Steps whose answers were given, or looked at, a second time. */
+  readonly checked?: ReadonlySet<string>;
 }
 /** The one event of every flow. Changing an answer, repairs and notes belong to the case, which replays the flow. */
 export type FlowEvent = { readonly type: 'answer'; readonly step: string; readonly answer: Answer };
@@ -27,9 +29,13 @@ export type Branch = { readonly when: Claim; readonly to: string } | { readonly 
 export type FlowState =
   | { readonly ask: Step; readonly routes: Readonly<Record<string, Route>> }
   | { readonly decide: readonly Branch[] }
+  | { readonly again: Again; readonly otherwise: Route }
   | { readonly verdict: PlanVerdict }
   /** The rows from here on have not arrived yet. */
   | { readonly waits: true };
+
+/** The step whose answer is to be given once more, or none. */
+export type Again = (findings: Findings) => Step | undefined;
 
 /**
  * A state that asks: every outcome of the step, and "I can't", must lead somewhere, or it does not compile.
@@ -51,6 +57,10 @@ export const askThen = <S extends Step>(step: S, next: Route): FlowState => {
  * @__NO_SIDE_EFFECTS__
  */
 export const decide = (...branches: readonly Branch[]): FlowState => ({ decide: branches });
+/** A state that has answers given once more, one after the other, until none is left to ask for.
+ * @__NO_SIDE_EFFECTS__
+ */
+export const askAgain = (again: Again, otherwise: Route): FlowState => ({ again, otherwise });
 /** A state that ends the flow.
  * @__NO_SIDE_EFFECTS__
  */
@@ -58,6 +68,7 @@ export const conclude = (verdict: PlanVerdict): FlowState => ({ verdict });
 
 export interface FlowMeta {
   readonly step?: Step;
+  readonly again?: Again;
   readonly verdict?: PlanVerdict;
 }
 
@@ -86,9 +97,10 @@ export const stepsOf = (states: Readonly<Record<string, FlowState>>): ReadonlyMa
 function machineOf(id: string, first: string, states: Readonly<Record<string, FlowState>>) {
   const steps = stepsOf(states);
   const findingsOf = findingsOver(steps);
-  const known = ({ rig, facts }: FlowContext): FlowContext => ({
+  const known = ({ rig, facts, checked }: FlowContext): FlowContext => ({
     facts,
     rig: learnedRig(rig, [...steps.values()], facts),
+    ...(checked && { checked }),
   });
   const holds = (branch: Branch, context: FlowContext) => !('when' in branch) || branch.when.holds(findingsOf(context));
   const learn = assign<FlowContext, FlowEvent, undefined, FlowEvent, never>(({ context, event }) =>
@@ -106,6 +118,16 @@ function machineOf(id: string, first: string, states: Readonly<Record<string, Fl
       return {
         always: state.decide.map((branch) => ({
           guard: ({ context }: InContext) => holds(branch, context),
+          target: branch.to,
+        })),
+      };
+    }
+    if ('again' in state) {
+      const { again, otherwise } = state;
+      return {
+        meta: { again },
+        always: branchesOf(otherwise).map((branch) => ({
+          guard: ({ context }: InContext) => again(findingsOf(context)) === undefined && holds(branch, context),
           target: branch.to,
         })),
       };

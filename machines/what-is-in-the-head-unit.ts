@@ -1,9 +1,10 @@
 import { profileRead, replacedHasNone } from '../src/plan/profile/profile-read.ts';
+import { toReadAgain } from '../src/plan/profile/read-again.ts';
 import { tonesOff } from '../src/steps/profile/tones-off.ts';
 import { tonesRunning } from '../src/steps/profile/tones-running.ts';
 import { topStep } from '../src/steps/profile/top-step.ts';
 import { rearPair } from '../src/steps/unit/rear-pair.ts';
-import { ask, claim, conclude, decide, rowsFlow } from './rows.ts';
+import { ask, askAgain, claim, conclude, decide, rowsFlow } from './rows.ts';
 import { opening } from './what-is-in-the-head-unit.opening.ts';
 
 const tonesWereRead = claim(
@@ -35,13 +36,14 @@ export const whatIsInTheHeadUnit = rowsFlow(opening.id, opening.title, {
     cannot: 'afterTopStep',
   }),
   // The engine comes last, so that it is started once, outdoors. Without readings to compare with it would say nothing.
-  afterTopStep: decide({ when: tonesWereRead, to: 'measureTonesRunning' }, { to: 'profileIsRead' }),
+  afterTopStep: decide({ when: tonesWereRead, to: 'measureTonesRunning' }, { to: 'readAgain' }),
   measureTonesRunning: ask(tonesRunning, {
-    same: 'profileIsRead',
-    changes: 'profileIsRead',
-    unclear: 'profileIsRead',
-    cannot: 'profileIsRead',
+    same: 'readAgain',
+    changes: 'readAgain',
+    unclear: 'readAgain',
+    cannot: 'readAgain',
   }),
+  readAgain: askAgain(toReadAgain, 'profileIsRead'),
 
   unitWasReplaced: conclude(replacedHasNone),
   profileIsRead: conclude(profileRead),

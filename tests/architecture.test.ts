@@ -11,7 +11,9 @@ const upTo = (folder: (typeof CHAIN)[number]) => CHAIN.slice(0, CHAIN.indexOf(fo
 /** What a folder may import. `types` are erased before anything runs, so a page does not load what is behind them. */
 const MAY_IMPORT: Readonly<Record<string, { readonly all: readonly string[]; readonly types?: readonly string[] }>> = {
   ...Object.fromEntries(CHAIN.map((folder) => [folder, { all: upTo(folder) }])),
-  machines: { all: [...upTo('machines'), 'inference'] },
+  // Which profile is stored is for the inference to say, by a table of its own.
+  plan: { all: [...upTo('plan'), 'inference', 'likelihoods'] },
+  machines: { all: [...upTo('machines'), 'inference', 'likelihoods'] },
   case: { all: [...upTo('case'), 'inference', 'likelihoods'] },
   // The inference knows steps and causes by their ids only.
   inference: { all: ['inference'] },

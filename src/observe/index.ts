@@ -24,6 +24,7 @@ import { sayFrontPlays } from './ears/front-plays.ts';
 import { sayRearHiss } from './ears/rear-hiss.ts';
 import { sayAmpChannels } from './fitted/amp-channels.ts';
 import { sayBatteryKind } from './fitted/battery-kind.ts';
+import { sayDeliveredAmp } from './fitted/delivered-amp.ts';
 import { sayDeliveredWith } from './fitted/delivered-with.ts';
 import { sayFrontAmpTurnOn } from './fitted/front-amp-turn-on.ts';
 import { sayFrontDrive } from './fitted/front-drive.ts';
@@ -126,6 +127,7 @@ const SAYS = {
   'rear-hiss': sayRearHiss,
   'amp-channels': sayAmpChannels,
   'battery-kind': sayBatteryKind,
+  'delivered-amp': sayDeliveredAmp,
   'delivered-with': sayDeliveredWith,
   'front-amp-turn-on': sayFrontAmpTurnOn,
   'front-drive': sayFrontDrive,

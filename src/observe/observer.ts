@@ -40,7 +40,10 @@ export const option = (name: string): Answer => ({ option: name });
 export const happens = ({ draw }: Observer, share: number): boolean => draw() < share;
 
 /** One of several, each as often as its odds say. */
-export function oneOf<K extends string>({ draw }: Observer, odds: Readonly<Record<K, number>>): K {
+export function oneOf<K extends string>(
+  { draw }: Pick<Observer, 'draw'>,
+  odds: Readonly<Partial<Record<K, number>>>,
+): K {
   const all = Object.entries(odds) as [K, number][];
   const sum = all.reduce((total, [, share]) => total + share, 0);
   let left = draw() * sum;

@@ -55,7 +55,8 @@ const FOR_BOOST = 'speaker-level input range, high-pass at 80 to 100 Hz, its bas
  */
 export function settingsForBoost(c: PlanCase): readonly string[] {
   return namedAmps(c).flatMap(({ name, amps }) => {
-    const open = amps.filter((amp) => amp.needs !== 'unaltered');
+    // A factory amplifier has no range to set, and often no controls at all: it is made for what its bike sends.
+    const open = amps.filter((amp) => amp.needs !== 'unaltered' && amp.kind !== 'factory');
     if (open.length === 0) return [];
     const unsure = open.some((amp) => assumedNeedOf(amp) === 'unaltered' || needOf(amp) === 'unknown');
     const unless = unsure ? ', unless its papers say that it takes the boost out itself' : '';
@@ -63,6 +64,22 @@ export function settingsForBoost(c: PlanCase): readonly string[] {
   });
 }
 
+export const hasKnobs = (amp: KnownAmp): boolean => amp.kind !== 'factory';
+
+/** Whether anybody can turn a gain on this bike. Where nobody knows the amplifiers, somebody may. */
+export const someKnobs = ({ findings: { rig } }: PlanCase): boolean =>
+  rig.amps === undefined || rig.amps.some(hasKnobs);
+
 /** The same, for as long as an amplifier that wants the lowered output still gets the full one. */
 export const untilThen = (c: PlanCase): string =>
-  `Until then, on ${namesOf(c)}: speaker-level range, high-pass 80–100 Hz, bass control at zero, volume low.`;
+  someKnobs(c)
+    ? `Until then, on ${namesOf(c, hasKnobs)}: speaker-level range, high-pass 80–100 Hz, bass control at zero, volume low.`
+    : 'Until then volume low and the bass control at zero: the boost clips first.';
+
+/** What is done about the gain around a visit. A factory amplifier mostly has none to turn. */
+export const gainDown = (c: PlanCase): readonly string[] =>
+  someKnobs(c)
+    ? [`Before the visit: gain of ${namesOf(c, hasKnobs)} to minimum. Set the gain again after it.`]
+    : [
+        'Before the visit: volume at zero. A factory amplifier mostly has no controls, so the first loud song is the check.',
+      ];

@@ -5,6 +5,7 @@ import { candidates, measuredProfile, STORED_PROFILES, toldProfile } from './pro
 /** Answers that cannot all be true, whatever is stored. Common practice of the trade, no published source. */
 export type AnswerClash =
   | 'driven-by-none'
+  | 'none-counted'
   | 'amp-overlooked'
   | 'dc-on-line-level'
   | 'dealer-without-factory-amp'
@@ -34,6 +35,9 @@ export function dealerMatters(findings: Findings): boolean {
 
 const HOLDS: Readonly<Record<AnswerClash, (findings: Findings) => boolean>> = {
   'driven-by-none': drivenByNone,
+  'none-counted': (f) =>
+    (f.outcome('planned-change') === 'amp-added' || f.outcome('planned-change') === 'amp-exchanged') &&
+    f.rig.amps?.length === 0,
   'amp-overlooked': (f) => f.outcome('hidden-amp') === 'yes' && f.rig.amps?.length === 0,
   'dc-on-line-level': (f) => ampsOf(f).some((amp) => amp.turnOn === 'dc' && amp.input === 'line'),
   'dealer-without-factory-amp': (f) => f.outcome('paper-by') === 'dealer' && dealerMatters(f),

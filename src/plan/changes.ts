@@ -1,4 +1,5 @@
-import { namesOf, settingsForBoost, untilThen } from './amp-names.ts';
+import type { CautionId } from '../steps/cautions.ts';
+import { gainDown, namesOf, settingsForBoost, someKnobs, untilThen } from './amp-names.ts';
 import { needOf, whoSelectsAmplified } from './amp-need.ts';
 import type { PlanCase } from './facts.ts';
 import { planVerdict } from './plan-verdict.ts';
@@ -40,9 +41,11 @@ export const enableRear = planVerdict({
     numbers: levels(c, f),
     fix: [
       ...(c.facts.rear === 'amp'
-        ? [
-            `Before the visit: gain of ${drivesRear(c)} to minimum. Its inputs get sound at once. Set the gain after it.`,
-          ]
+        ? someKnobs(c)
+          ? [
+              `Before the visit: gain of ${drivesRear(c)} to minimum. Its inputs get sound at once. Set the gain after it.`,
+            ]
+          : ['Before the visit: volume at zero. The rear gets sound at once.']
         : []),
       'Change: rear channels on.',
       'Keep: the full level, the bass boost and the EQ. It must not become an amplified profile.',
@@ -69,6 +72,8 @@ export const enableRear = planVerdict({
   }),
 });
 
+const gainCautions = (c: PlanCase): readonly CautionId[] => (someKnobs(c) ? ['set-gain-again', 'bridge'] : ['bridge']);
+
 /** Whether the full level may still be stored, which an amplifier for the lowered one has to live with until the visit. */
 const fullUntilThen = (c: PlanCase) => c.facts.profiles.some((profile) => !STORED_PROFILES[profile].lowered);
 
@@ -81,7 +86,9 @@ const amplifiedFix = (c: PlanCase, change: string): readonly string[] => [
     : []),
   change,
   'Keep: every speaker on an amplifier. One left on the head unit would be starved.',
-  'After the visit set the gain again. The bass seems gone: the boost was taken out on purpose.',
+  someKnobs(c)
+    ? 'After the visit set the gain again. The bass seems gone: the boost was taken out on purpose.'
+    : 'The bass seems gone after the visit: the boost was taken out on purpose. A factory amplifier is made for that.',
 ];
 
 export const amplifiedSame = planVerdict({
@@ -107,7 +114,7 @@ export const amplifiedSame = planVerdict({
       'A profile by its name. The number of amplifiers in it proves nothing: ask what it does with the engine running.',
     ],
     ifDoneAnyway: `With the wrong kind the EQ still jumps when the engine starts. ${harmOfBoost(f)}`,
-    cautions: ['set-gain-again', 'bridge'],
+    cautions: gainCautions(c),
     proof: `Flat: ${expectTones(c)} ${expectEngine(c)}`,
   }),
 });
@@ -128,7 +135,7 @@ export const amplifiedAny = planVerdict({
     who: who(c),
     notBuy: ['A profile by its name. The number of amplifiers in it proves nothing: ask what it does.'],
     ifDoneAnyway: `${harmOfBoost(f)}`,
-    cautions: ['set-gain-again', 'bridge'],
+    cautions: gainCautions(c),
     proof: `Flat: ${expectTones(c)}`,
   }),
 });
@@ -152,7 +159,10 @@ export const moveOrBack = planVerdict({
           ? `Either move the ${pair} pair to an amplifier. Then have the amplified profile with the same EQ selected.`
           : `Either move the ${pair} pair to an amplifier and keep the amplified profile. ${eqOfAmplified(c)}`,
         'Or change back to the full level with the bass boost, and keep the rear channels on.',
-        `Going back: gain of ${namesOf(c)} to minimum before the visit. Set it again after it.`,
+        ...(c.facts.fromNew
+          ? ['Going back: first ask whether this head unit holds a full level. Built with an amplifier, it may not.']
+          : []),
+        ...gainDown(c).map((line) => `Going back, ${line.charAt(0).toLowerCase()}${line.slice(1)}`),
         ...settingsForBoost(c).map((line) => `Going back, ${line.charAt(0).toLowerCase()}${line.slice(1)}`),
       ],
       tools: SPECIAL_TOOL,

@@ -3,7 +3,7 @@ import { list, namesOf } from './amp-names.ts';
 import type { PlanCase } from './facts.ts';
 import type { Figures } from './figures.ts';
 import { planVerdict } from './plan-verdict.ts';
-import { PROPERTY_QUESTIONS, profileNow, toldAgainstMeter } from './profile/profile.ts';
+import { deliveredOf, PROPERTY_QUESTIONS, profileNow, toldAgainstMeter } from './profile/profile.ts';
 import { whyNoProfile } from './profile/profile-clash.ts';
 import { PRACTICE, YOU } from './wording.ts';
 
@@ -212,7 +212,7 @@ export const noSuchProfile = planVerdict({
   title: 'No stored profile does that',
   article: 'two-tones-one-ratio',
   remedy: (c) => {
-    const clashes = whyNoProfile(profileNow(c.findings), c.findings.rig.deliveredWith);
+    const clashes = whyNoProfile(profileNow(c.findings), deliveredOf(c.findings));
     return {
       what: `Not yet: no stored profile does all of that. ${clashes[0]?.says ?? ''}`.trim(),
       certainty: 'proved',
@@ -228,4 +228,23 @@ export const noSuchProfile = planVerdict({
       mayAlsoBe: clashes.slice(1).map((clash) => ({ what: clash.says, split: clash.check })),
     };
   },
+});
+
+export const noneCounted = planVerdict({
+  id: 'plan-none-counted',
+  title: 'An amplifier is planned, and none counted',
+  remedy: (c) => ({
+    what: `Not yet: an amplifier ${c.findings.outcome('planned-change') === 'amp-added' ? 'is added' : 'is exchanged'}, and “None” was the answer to how many there will be.`,
+    certainty: 'proved',
+    howSure: 'Both cannot be true.',
+    fix: [
+      'Count the amplifiers that will be there when it is finished, the new one too. Then change that answer.',
+      'None stays? Then the plan is that it comes off: change the first answer.',
+    ],
+    who: YOU,
+    notBuy: NOT_YET,
+    ifDoneAnyway: 'The answer would be that of a bike without an amplifier.',
+    proof: 'The plan and the number of amplifiers go together.',
+    minutes: 1,
+  }),
 });

@@ -13,13 +13,13 @@ const canBe = ({ amp, front, rear }: Pick<CertainFacts, 'amp' | 'front' | 'rear'
 
 /** Every bike that agrees with the facts, with the row that it meets. */
 export function casesOf(facts: PlanFacts): readonly Case[] {
-  const { amp, sameEqWanted } = facts;
+  const { amp, sameEqWanted, fromNew } = facts;
   const cases: Case[] = [];
   for (const front of feeds(facts.front, ['unit', 'amp'])) {
     for (const rear of feeds(facts.rear, ['none', 'unit', 'amp'])) {
       for (const inputs of feeds(facts.inputs, rear === 'amp' ? ['own', 'front'] : ['own'])) {
         for (const profile of canBe({ amp, front, rear }) ? facts.profiles : []) {
-          const certain = { profile, amp, front, rear, inputs, sameEqWanted };
+          const certain = { profile, fromNew, amp, front, rear, inputs, sameEqWanted };
           cases.push({ ...certain, row: rowOf(certain) });
         }
       }

@@ -9,8 +9,12 @@ export interface PlanFacts {
   /** Nothing is wrong, and nothing is wished for. */
   readonly nothingToDo: boolean;
   readonly unit: 'factory' | 'replaced' | 'unknown';
-  /** The stored profiles that agree with what is known. */
+  /** The stored profiles that are believed possible, of those that agree with every reading. */
   readonly profiles: readonly StoredProfile[];
+  /** The bike was built with an amplifier: its head unit may hold no full level to go back to. */
+  readonly fromNew: boolean;
+  /** When the bass goes, for somebody who misses it only then. */
+  readonly bassGone: 'riding' | 'with-speed' | null;
   /** A paper, or memory, says the opposite of the meter. */
   readonly toldAgainstMeter: boolean;
   /** Answers that cannot all be true. */
@@ -28,6 +32,7 @@ export interface PlanFacts {
 /** The facts with nothing left open: one of the bikes that it can be. */
 export interface CertainFacts {
   readonly profile: StoredProfile;
+  readonly fromNew: boolean;
   readonly amp: AmpNeed;
   readonly front: 'unit' | 'amp';
   readonly rear: 'none' | 'unit' | 'amp';
@@ -40,6 +45,8 @@ export type SameEqClash = 'without-amp' | 'unaltered-amp' | 'mixed';
 
 export type Answer =
   | 'nothing-to-do'
+  | 'bass-masked'
+  | 'speed-volume'
   | 'find-the-unit'
   | 'replaced-unit'
   | 'which-rear'
@@ -57,6 +64,7 @@ export type ProfileAnswer =
   | 'enable-rear'
   | 'back-to-unaltered'
   | 'back-to-rear-on'
+  | 'back-if-stored'
   | 'amplified-same'
   | 'amplified-any'
   | 'move-or-back';

@@ -1,8 +1,9 @@
-import { powerRatio, voltageRatio } from '../compute/decibel.ts';
+import { powerRatio } from '../compute/decibel.ts';
 import { boostClipsAtV, boostPowerRatio } from '../compute/headroom.ts';
 import { BRIDGE_LOSS_LOADED_V, BRIDGE_LOSS_UNLOADED_V, cleanOutputV, powerW } from '../compute/level.ts';
 import { formatQuantity, formatRange } from '../compute/quantity.ts';
 import type { Unit } from '../compute/units.ts';
+import { loweredV } from '../rig/levels.ts';
 import { type Estimate, estimate } from '../rig/rig.ts';
 import type { PlanCase } from './facts.ts';
 
@@ -11,7 +12,9 @@ export interface Figures {
   /** The loudest clean sine of one channel with the engine running, at the full level, and what that is in a speaker. */
   readonly fullV: string;
   readonly fullW: string;
-  /** The rated ohms of the speaker that the watts belong to. Below 4 Ω an output loses more, so they are the most that it gives. */
+  /** What a channel of the head unit gives, and into what. */
+  readonly unitW: string;
+  /** The ohms that the watts belong to: those of the speaker, 4 Ω at least. */
   readonly speaker: string;
   readonly loweredV: string;
   readonly loweredW: string;
@@ -43,34 +46,35 @@ const written = ([low, high]: readonly [number, number], unit: Unit) =>
 const times = ([low, high]: readonly [number, number]) =>
   low === high ? `${Math.round(low)} times` : `${Math.round(low)} to ${Math.round(high)} times`;
 
+/** No output of a head unit is made for less. Common practice, no published source. */
+const UNIT_LEAST_OHM = 4;
+
 /**
  * The figures for the front channels. At the full level the supply is the limit, and an amplifier's input, which takes
  * almost no current, gets a little more than a speaker. The lowered level never reaches that limit: it is the same into
- * either, so many decibels below what a speaker gets.
+ * either. Watts are those into what the channels are made for: below that nobody promises any.
  */
 export function figuresOf({ findings, facts }: PlanCase): Figures {
   const { rig } = findings;
   const supply = estimate(rig, 'supplyRunningV');
   const lowered = estimate(rig, 'loweredByDb');
   const boost = estimate(rig, 'boostDb');
-  const loadOhm = estimate(rig, 'frontRatedOhm').value;
+  const low = loweredV(rig);
+  const loadOhm = Math.max(UNIT_LEAST_OHM, estimate(rig, 'frontRatedOhm').value);
   const lossV = facts.front === 'amp' ? BRIDGE_LOSS_UNLOADED_V : BRIDGE_LOSS_LOADED_V;
   const full = (supplyV: number) => cleanOutputV({ supplyV, lossV });
-  const low = (supplyV: number, downDb: number) =>
-    cleanOutputV({ supplyV, lossV: BRIDGE_LOSS_LOADED_V }) * voltageRatio({ gainDb: -downDb });
   const watts = (levelV: number) => powerW({ levelV, loadOhm });
+  const loaded = (supplyV: number) => watts(cleanOutputV({ supplyV, lossV: BRIDGE_LOSS_LOADED_V }));
   return {
     fullV: written(span([supply], full), 'V'),
     fullW: written(
       span([supply], (v) => watts(full(v))),
       'W',
     ),
+    unitW: `${written(span([supply], loaded), 'W')} into ${formatQuantity(loadOhm, 'Ω')} at the full level`,
     speaker: formatQuantity(loadOhm, 'Ω'),
-    loweredV: written(span([supply, lowered], low), 'V'),
-    loweredW: written(
-      span([supply, lowered], (v, db) => watts(low(v, db))),
-      'W',
-    ),
+    loweredV: written([low.low, low.high], 'V'),
+    loweredW: written([watts(low.low), watts(low.high)], 'W'),
     loweredDb: written([lowered.low, lowered.high], 'dB'),
     shareLeft: written(
       span([lowered], (db) => Math.round(100 * powerRatio({ gainDb: -db }))),

@@ -1,6 +1,6 @@
 import type { KnownAmp } from '../rig/rig.ts';
 import type { CautionId } from '../steps/cautions.ts';
-import { namesOf, needsUnaltered, sentence, settingsForBoost } from './amp-names.ts';
+import { gainDown, namesOf, needsUnaltered, sentence, settingsForBoost } from './amp-names.ts';
 import type { PlanCase } from './facts.ts';
 import { planVerdict } from './plan-verdict.ts';
 import {
@@ -29,7 +29,7 @@ const liftFirst = (c: PlanCase): readonly string[] => {
   if (!hasAmp(c)) return [];
   const known = (c.findings.rig.amps ?? []).some(madeForIt);
   return [
-    `Before the visit: gain of ${namesOf(c)} to minimum. Set the gain again after it.`,
+    ...gainDown(c),
     ...(known ? [`${sentence(namesOf(c, madeForIt))}: speaker-level input range, high-pass on.`] : []),
     ...settingsForBoost(c),
   ];
@@ -92,5 +92,39 @@ export const backToRearOn = planVerdict({
     ifDoneAnyway: `${harmOfStaying(c, f)} Back to plain unaltered: the rear goes dead on a bike built with front speakers only.`,
     cautions: liftCautions(c),
     proof: `Boosted: ${expectTones(c)} Rear on: ${expectRear(c)}`,
+  }),
+});
+
+/** A bike that was built with an amplifier: nobody has promised that its head unit holds a full level at all. */
+export const backIfStored = planVerdict({
+  id: 'plan-back-if-stored',
+  title: 'First ask whether a full level is stored',
+  faults: ['amplified-profile-no-amp'],
+  mends: ['profile'],
+  article: 'why-amplified-without-an-amplifier-is-quieter',
+  remedy: (c, f) => ({
+    what: `Yes, if it can be had: have a specialist look whether this head unit holds a profile with the full level. Built with an amplifier, it may hold none, and then it stays ${f.loweredDb} quieter.`,
+    ...sureness(c),
+    background: `A bike built with an amplifier is delivered for one. ${PRACTICE}`,
+    numbers: levels(c, f),
+    fix: [
+      c.findings.outcome('planned-change') === 'amp-removed'
+        ? 'Ask before the amplifier comes off. Without a full level, it is what makes this bike loud.'
+        : 'Ask before anything is bought.',
+      ...liftFirst(c),
+      'It holds one? Change: full level, bass boost in.',
+      ...(c.facts.rear === 'none' ? [] : ['Keep: rear channels on.']),
+      'It holds none? Keep an amplifier that takes the lowered level, or put the old one back.',
+    ],
+    tools: SPECIAL_TOOL,
+    minutes: 30,
+    who: BACK_BY,
+    notBuy: [
+      'A visit before somebody has said that the full level is there.',
+      'Speakers, because it is quiet. They would get the same.',
+    ],
+    ifDoneAnyway: harmOfStaying(c, f),
+    cautions: liftCautions(c),
+    proof: `Boosted: ${expectTones(c)} Full level: ${expectFull(c)}`,
   }),
 });

@@ -1,14 +1,19 @@
 import { AMP_GROUPS } from '../steps/plan/amp-groups.ts';
 import { namesOf } from './amp-names.ts';
 import { assumedNeedOf } from './amp-need.ts';
-import { type PlanCase, planCase, wantsMirroring } from './facts.ts';
+import { demandOf, isChange } from './demand.ts';
+import { belowRated, type PlanCase, planCase, wantsMirroring } from './facts.ts';
 import { type Figures, figuresOf } from './figures.ts';
+import { holdsOf, openFindings, unlessOf } from './open.ts';
+import { sheetOf } from './sheet.ts';
 import type { PlanRemedy, PlanVerdict } from './verdict.ts';
 import { ASSUMED_NEED, assumedIn, sameEqNotToBeHad } from './wording.ts';
 
 /** The steps whose answers speak for a plan, in the order they are asked. */
 export const BUILD_STEPS = [
   'planned-change',
+  'bass-gone-when',
+  'worse-how',
   'wrong-now',
   'unit-kind',
   'amp-count',
@@ -16,19 +21,24 @@ export const BUILD_STEPS = [
   ...Object.values(AMP_GROUPS).flatMap(({ id }) => [`${id}-kind`, `${id}-turn-on`, `${id}-signal`, `${id}-needs`]),
   'front-build',
   'rear-build',
+  'front-ohms',
+  'rear-ohms',
   'rear-inputs',
   'wish-same-eq',
   'hidden-amp',
   'factory-amp-answers',
 ];
 export const PROFILE_STEPS = [
+  'read-after',
   'profile-source',
   'delivered-with',
+  'delivered-amp',
   'paper-rear',
   'paper-lowered',
   'paper-boosted',
   'paper-same-eq',
   'paper-by',
+  'told-or-read',
   'tones-off',
   'rear-pair',
   'tones-running',
@@ -36,7 +46,17 @@ export const PROFILE_STEPS = [
 ];
 
 /** What a verdict of this flow leaves out when it has nothing to say. */
-type Written = Omit<PlanRemedy, 'numbers' | 'cautions' | 'notBuy' | 'tools' | 'minutes'> & Partial<PlanRemedy>;
+type Written = Omit<PlanRemedy, keyof typeof NOTHING_WRITTEN | 'demand'> & Partial<PlanRemedy>;
+const NOTHING_WRITTEN = {
+  numbers: [],
+  unless: [],
+  holds: [],
+  findings: [],
+  cautions: [],
+  notBuy: [],
+  tools: 'none',
+  minutes: 0,
+} as const;
 type Parts = Pick<PlanVerdict, 'id' | 'title'> &
   Partial<Pick<PlanVerdict, 'faults' | 'mends' | 'article'>> & {
     remedy(c: PlanCase, figures: Figures): Written;
@@ -55,30 +75,27 @@ export function planVerdict({ faults = [], mends = [], article = 'what-a-reflash
       const c = planCase(findings);
       const figures = figuresOf(c);
       const own: PlanRemedy = {
-        numbers: [],
-        cautions: [],
-        notBuy: [],
-        tools: 'none',
-        minutes: 0,
+        ...NOTHING_WRITTEN,
+        demand: demandOf(c),
+        ...(isComplete(c) && { unless: unlessOf(c) }),
+        holds: holdsOf(c),
+        findings: openFindings(c),
         ...parts.remedy(c, figures),
       };
-      return withWishes(c, figures, withAssumedNeed(c, own));
+      const whole = withSpeakersBelow(c, withWishes(c, figures, withAssumedNeed(c, withCondition(c, own))));
+      const sheet = sheetOf(c, whole, figures);
+      return sheet ? { ...whole, sheet } : whole;
     },
   };
 }
 
-const CHANGES: readonly string[] = [
-  'enable-rear',
-  'back-to-unaltered',
-  'back-to-rear-on',
-  'amplified-same',
-  'amplified-any',
-  'move-or-back',
-];
+/** Answers that say what to do, or that there is nothing to do, whatever else could be stored. */
+const isComplete = ({ answer }: PlanCase): boolean =>
+  isChange(answer) || answer === 'stay' || answer.startsWith('same-eq');
 
 /** What comes first and what stays until then, for a build that changes at the same time. */
 function orderOfWork({ findings, answer, facts }: PlanCase): readonly string[] {
-  const changes = CHANGES.includes(answer);
+  const changes = isChange(answer);
   switch (findings.outcome('planned-change')) {
     case 'amp-exchanged':
       if (!changes)
@@ -107,9 +124,13 @@ function orderOfWork({ findings, answer, facts }: PlanCase): readonly string[] {
   }
 }
 
-/** What helps somebody who wants it louder or cleaner without an amplifier. */
+/** What helps somebody who wants it louder or cleaner. */
 function louder({ findings, facts, answer }: PlanCase, f: Figures): readonly string[] {
-  if (findings.outcome('planned-change') !== 'louder' || facts.amp !== 'none') return [];
+  if (findings.outcome('planned-change') !== 'louder') return [];
+  if (facts.amp !== 'none')
+    return answer === 'stay'
+      ? ['Louder: the gain, set to the volts on the sheet below. Then speakers that take more.']
+      : [];
   if (answer !== 'stay' && answer !== 'enable-rear') return [];
   return [
     `Boomy or harsh when loud: turn the bass control down first. The boosted bass takes ${f.bassTimes} the power of the rest and clips first.`,
@@ -117,10 +138,24 @@ function louder({ findings, facts, answer }: PlanCase, f: Figures): readonly str
   ];
 }
 
+/** The same for somebody who wants more bass. */
+function moreBass({ findings, facts, answer }: PlanCase): readonly string[] {
+  if (findings.outcome('planned-change') !== 'more-bass') return [];
+  if (isChange(answer) && answer.startsWith('back'))
+    return ['The bass comes back with the full level: its boost was taken out.'];
+  if (facts.amp === 'none')
+    return [
+      'More bass: speakers with more cone area in a tight mount, both wired the same way round. Then an amplifier.',
+    ];
+  return [
+    'More bass: check that both speakers of each pair are wired the same way round, then the bass of the amplifier, a little.',
+  ];
+}
+
 /** Leads at the battery are part of the work. */
 const worksAtTheBattery = ({ findings, answer }: PlanCase) =>
   ['amp-added', 'amp-exchanged', 'amp-removed'].includes(findings.outcome('planned-change') ?? '') &&
-  (answer === 'stay' || CHANGES.includes(answer));
+  (answer === 'stay' || isChange(answer));
 
 function mirroring({ facts }: PlanCase): readonly string[] {
   if (facts.unit === 'replaced') {
@@ -142,6 +177,11 @@ function notToBuy(c: PlanCase): readonly string[] {
     ...(plan === 'louder' && answer !== 'replaced-unit'
       ? [
           'A reflash to play louder or with less boom. It adds no power, and a profile without the boost lowers everything.',
+        ]
+      : []),
+    ...(plan === 'more-bass' && answer !== 'replaced-unit'
+      ? [
+          'A reflash for more bass. No stored profile has more than the unaltered one, and an amplified one has none of its boost.',
         ]
       : []),
     ...(clash && !answer.startsWith('same-eq')
@@ -166,7 +206,7 @@ function wrongNow({ findings, answer }: PlanCase): readonly string[] {
 /** A need that is only assumed makes the answer no surer than that, and is worth a look before anything is paid for. */
 function withAssumedNeed(c: PlanCase, remedy: PlanRemedy): PlanRemedy {
   const assumed = assumedIn(c);
-  const changes = CHANGES.includes(c.answer);
+  const changes = isChange(c.answer);
   if (!assumed || !(changes || c.answer === 'stay')) return remedy;
   const who = namesOf(c, (amp) => assumedNeedOf(amp) === assumed);
   return {
@@ -178,12 +218,65 @@ function withAssumedNeed(c: PlanCase, remedy: PlanRemedy): PlanRemedy {
   };
 }
 
+const IF: Readonly<Partial<Record<string, string>>> = {
+  never: 'if nobody ever changed it',
+  record: 'if the paper is right',
+};
+
+/** An answer that hangs on something says so in its first words. */
+function withCondition({ findings }: PlanCase, remedy: PlanRemedy): PlanRemedy {
+  if (!remedy.unless?.length) return remedy;
+  const condition = IF[findings.outcome('profile-source') ?? ''] ?? 'most likely';
+  const what = remedy.what
+    .replace(/^(No reflash)(?=[:.])/, `$1, ${condition}`)
+    .replace(/^(No reflash) (?=if )/, `$1, ${condition}, `)
+    .replace(/^Yes: /, `Yes, ${condition}: `)
+    .replace(/^Yes, (?!if (nobody|the paper)|most likely)/, `Yes, ${condition}, `);
+  return { ...remedy, what };
+}
+
+/** What a wish for louder or more bass gets to hear at once, whatever else is to be done. */
+function firstOfAll(c: PlanCase, what: string, f: Figures): string {
+  const plan = c.findings.outcome('planned-change');
+  if (!isComplete(c) && c.answer !== 'measure-first') return what;
+  if (plan === 'louder') return `${what} No reflash adds power: amplified is ${f.loweredDb} quieter.`;
+  if (plan === 'more-bass') return `${what} No reflash adds bass: unaltered has the most.`;
+  return what;
+}
+
+/** Speakers of too few ohms on the head unit are said with the answer, not after it. */
+function withSpeakersBelow(c: PlanCase, remedy: PlanRemedy): PlanRemedy {
+  const pairs = belowRated(c);
+  if (pairs.length === 0 || !isComplete(c)) return remedy;
+  const what = `${remedy.what} But no ${pairs.join(' or ')} speakers below 4 Ω on the head unit.`;
+  return {
+    ...remedy,
+    what,
+    fix: [
+      `Ask for ${pairs.join(' and ')} speakers of 4 Ω or more. Below that an output of the head unit runs hot, clips early and shuts off.`,
+      ...remedy.fix,
+    ],
+    notBuy: [
+      'Speakers of 2 Ω for a head unit. They are made for amplifiers, and it gives them no more power for long.',
+      ...remedy.notBuy,
+    ],
+  };
+}
+
 /** Adds what the rest of the case asks for. It never changes the answer itself. */
 function withWishes(c: PlanCase, f: Figures, remedy: PlanRemedy): PlanRemedy {
   const wanted = wantsMirroring(c.findings) && c.answer !== 'mirroring-only' && c.answer !== 'replaced-unit';
   return {
     ...remedy,
-    fix: [...louder(c, f), ...orderOfWork(c), ...remedy.fix, ...(wanted ? mirroring(c) : []), ...wrongNow(c)],
+    what: firstOfAll(c, remedy.what, f),
+    fix: [
+      ...louder(c, f),
+      ...moreBass(c),
+      ...orderOfWork(c),
+      ...remedy.fix,
+      ...(wanted ? mirroring(c) : []),
+      ...wrongNow(c),
+    ],
     cautions: [...remedy.cautions, ...(worksAtTheBattery(c) ? (['minus-first'] as const) : [])],
     notBuy: [...new Set([...remedy.notBuy, ...notToBuy(c)])],
   };

@@ -20,10 +20,13 @@ const row = (id: string, when: ProfileRow['when'], answer: ProfileAnswer): Profi
 /** What is answered before the stored profile matters. */
 export const EARLY_ROWS: readonly EarlyRow[] = [
   early('nothing-wrong-nothing-wished', (f) => f.nothingToDo, 'nothing-to-do'),
+  early('bass-masked', (f) => f.bassGone === 'riding', 'bass-masked'),
+  early('speed-volume', (f) => f.bassGone === 'with-speed', 'speed-volume'),
   early('unit-unknown', (f) => f.unit === 'unknown', 'find-the-unit'),
   early('unit-replaced', (f) => f.unit === 'replaced', 'replaced-unit'),
   early('rear-missed-without-rear', (f) => f.rearMissed && f.rear === 'none', 'which-rear'),
   early('dc-on-line-level', (f) => f.clashes.includes('dc-on-line-level'), 'dc-on-line-level'),
+  early('none-counted', (f) => f.clashes.includes('none-counted'), 'none-counted'),
   early('amp-overlooked', (f) => f.clashes.includes('amp-overlooked'), 'amp-overlooked'),
   early(
     'fed-by-no-amp',
@@ -56,6 +59,9 @@ const frontOnUnit = (f: CertainFacts) => f.front === 'unit';
 
 /** What the stored profile decides, for a build that can exist and an amplifier that is known. */
 export const PROFILE_ROWS: readonly ProfileRow[] = [
+  row('from-new-amp-gone-lowered', (f) => f.fromNew && noAmp(f) && lowered(f), 'back-if-stored'),
+  row('from-new-amp-for-unaltered-lowered', (f) => f.fromNew && needsUnaltered(f) && lowered(f), 'back-if-stored'),
+
   row('front-only-lowered', (f) => noAmp(f) && f.rear === 'none' && lowered(f), 'back-to-unaltered'),
   row('front-only-rear-closed', (f) => noAmp(f) && f.rear === 'none' && rearClosed(f), 'stay'),
   row('front-only-rear-open', (f) => noAmp(f) && f.rear === 'none', 'stay'),

@@ -144,3 +144,50 @@ export const mirroringOnly = planVerdict({
     minutes: 30,
   }),
 });
+
+const STANDSTILL = 'Outdoors, standing still, one song, volume untouched: the same with the engine off and idling.';
+
+export const bassMasked = planVerdict({
+  id: 'plan-bass-masked',
+  title: 'Wind and engine cover the bass',
+  article: 'what-a-reflash-is',
+  remedy: () => ({
+    what: 'No reflash: standing still the bass stays, so nothing is switched. On the road wind and engine noise cover it, whatever is stored.',
+    certainty: 'likely',
+    howSure: 'You heard it stay as the engine started. Two tones, engine off and running, prove it.',
+    background: 'Noise at speed is mostly low, and covers low sounds first. No profile takes that away.',
+    fix: [
+      'Change: nothing in the head unit.',
+      'More bass on the road: speed volume one step up, a taller or better sealed screen, or more cone area and power.',
+      'Set bass and treble on the road at your usual speed, stopped each time you touch them.',
+    ],
+    who: YOU,
+    notBuy: ['A reflash for bass on the road.', 'A second reflash because the first changed nothing.'],
+    ifDoneAnyway:
+      'The bass is as covered as before, and without an amplifier an amplified profile leaves even less of it.',
+    cautions: ['riding', 'outdoors'],
+    proof: STANDSTILL,
+    minutes: 10,
+  }),
+});
+
+export const speedVolume = planVerdict({
+  id: 'plan-speed-volume',
+  title: 'Speed volume, a setting',
+  remedy: () => ({
+    what: 'No reflash: loudness that follows your speed is a setting of the head unit, often called speed volume. Set it in the sound menu.',
+    certainty: 'likely',
+    howSure: 'No stored profile follows the speed. Profiles change as the engine starts, not as you ride.',
+    fix: [
+      'Change: speed volume in the sound menu, off first, then one step at a time.',
+      'Keep: the stored profile.',
+      'Still the same with it off? Then look at the phone: some follow noise around them.',
+    ],
+    who: YOU,
+    notBuy: ['A reflash for it. It would change the sound at all speeds.'],
+    ifDoneAnyway: 'The loudness still follows the speed.',
+    cautions: ['riding'],
+    proof: 'Speed volume off, the same road at the same speed: the loudness stays.',
+    minutes: 5,
+  }),
+});

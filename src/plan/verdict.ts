@@ -1,6 +1,43 @@
 import type { CautionId } from '../steps/cautions.ts';
 import type { Findings } from '../steps/outcome.ts';
 import type { Part } from '../steps/step.ts';
+import type { Property } from './profile/profile.ts';
+
+export interface Conditional {
+  readonly when: string;
+  readonly follows: string;
+}
+
+/** What follows when the open thing turns out so, who does it, and how long it takes. */
+export interface Finding extends Conditional {
+  readonly who: string;
+  readonly minutes: number;
+}
+
+/** What a reflash has to change: the properties of the stored profile. What is not named stays as it is. */
+export type ToSelect = Readonly<Partial<Record<Property, boolean>>>;
+
+/** What a build needs done to its head unit. */
+export type Demand =
+  | { readonly kind: 'nothing' }
+  | { readonly kind: 'find-out' }
+  | {
+      readonly kind: 'select';
+      readonly to: ToSelect;
+      /** Only if the head unit holds such a profile. */
+      readonly ifStored?: true;
+      /** Or this pair is moved to an amplifier, and nothing is selected. */
+      readonly orMove?: 'front' | 'rear';
+    };
+
+/** A part of the paper for a counter: a heading and its lines. */
+export interface SheetPart {
+  readonly title: string;
+  readonly lines: readonly string[];
+}
+export interface Sheet {
+  readonly parts: readonly SheetPart[];
+}
 
 /** One number, already written out for this bike. */
 export interface PlanNumber {
@@ -16,6 +53,16 @@ export interface PlanRemedy {
   readonly certainty: 'proved' | 'likely' | 'short list';
   /** Why it is that sure, in one sentence. */
   readonly howSure: string;
+  /** What the answer hangs on, where it is not proved: when it is another one, and which. */
+  readonly unless?: readonly Conditional[];
+  /** What holds whatever turns out, where the answer is still open. */
+  readonly holds?: readonly string[];
+  /** What follows from each possible finding, where the answer is still open. */
+  readonly findings?: readonly Finding[];
+  /** What is to be done to the head unit, as data. */
+  readonly demand?: Demand;
+  /** What whoever does it is given on paper; only where there is something to do or to keep. */
+  readonly sheet?: Sheet;
   /** One or two sentences of background, if they help. */
   readonly background?: string;
   readonly numbers: readonly PlanNumber[];

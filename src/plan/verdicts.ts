@@ -5,6 +5,7 @@ import {
   dcOnLineLevel,
   dealerWithoutFactoryAmp,
   factoryAmpSilent,
+  noneCounted,
   noSuchProfile,
   onNoAmp,
   toldAgainstMeterVerdict,
@@ -12,20 +13,23 @@ import {
 } from './contradictions.ts';
 import type { PlanAnswer } from './facts.ts';
 import { findTheAmp, findTheUnit, followTheWires, measureFirst } from './find-out.ts';
-import { backToRearOn, backToUnaltered } from './going-back.ts';
+import { backIfStored, backToRearOn, backToUnaltered } from './going-back.ts';
 import { sameEqMixed, sameEqUnalteredAmp, sameEqWithoutAmp } from './same-eq.ts';
-import { mirroringOnly, nothingToDo, replacedUnit, stay } from './settled.ts';
+import { bassMasked, mirroringOnly, nothingToDo, replacedUnit, speedVolume, stay } from './settled.ts';
 import type { PlanVerdict } from './verdict.ts';
 
 /** The verdict for every kind of answer. */
 export const PLAN_VERDICTS: Readonly<Record<PlanAnswer, PlanVerdict>> = {
   'nothing-to-do': nothingToDo,
+  'bass-masked': bassMasked,
+  'speed-volume': speedVolume,
   'mirroring-only': mirroringOnly,
   'find-the-unit': findTheUnit,
   'replaced-unit': replacedUnit,
   'which-rear': whichRear,
   'on-no-amp': onNoAmp,
   'amp-feeds-nothing': ampFeedsNothing,
+  'none-counted': noneCounted,
   'amp-overlooked': ampOverlooked,
   'dc-on-line-level': dcOnLineLevel,
   'dealer-without-factory-amp': dealerWithoutFactoryAmp,
@@ -42,6 +46,7 @@ export const PLAN_VERDICTS: Readonly<Record<PlanAnswer, PlanVerdict>> = {
   'enable-rear': enableRear,
   'back-to-unaltered': backToUnaltered,
   'back-to-rear-on': backToRearOn,
+  'back-if-stored': backIfStored,
   'amplified-same': amplifiedSame,
   'amplified-any': amplifiedAny,
   'move-or-back': moveOrBack,

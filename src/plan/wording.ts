@@ -5,7 +5,7 @@ import { rearPair } from '../steps/unit/rear-pair.ts';
 import { namesOf, needsUnaltered } from './amp-names.ts';
 import { type AssumedNeed, assumedNeed, dealerCanSelect } from './amp-need.ts';
 import type { SameEqClash } from './decision.ts';
-import { isMeasured, type PlanCase } from './facts.ts';
+import { isMeasured, type PlanCase, wasRead } from './facts.ts';
 import type { Figures } from './figures.ts';
 import { measuredProfile, profileNow } from './profile/profile.ts';
 import type { PlanNumber } from './verdict.ts';
@@ -39,16 +39,28 @@ export const sameEqNotToBeHad = (c: PlanCase, clash: SameEqClash): string =>
 
 /** How the profile was found, which is how sure the answer is. */
 export function sureness(c: PlanCase): { certainty: 'proved' | 'likely'; howSure: string } {
-  const whatever = c.decision.rows.length > 1;
   if (isMeasured(c)) {
-    const howSure = whatever
-      ? 'Your readings leave more than one profile possible, and each of them gives this answer.'
-      : 'Your readings show what is stored now.';
+    if (!wasRead(c.findings))
+      return { certainty: 'proved', howSure: 'That holds whatever is stored in the head unit.' };
+    const howSure =
+      c.decision.rows.length > 1
+        ? 'Your readings leave more than one profile possible, and each of them gives this answer.'
+        : 'Your readings show what is stored now.';
     return { certainty: 'proved', howSure };
   }
   const source = c.findings.outcome('profile-source');
-  const rests = source === 'record' ? 'on a paper' : 'on nobody having changed the head unit';
-  return { certainty: 'likely', howSure: `It rests ${rests}. A reading with two tones proves it.` };
+  const rests =
+    source === 'record'
+      ? 'on a paper'
+      : source === 'never'
+        ? 'on nobody having changed the head unit'
+        : c.findings.outcome('worse-how') !== undefined
+          ? 'on what got worse'
+          : 'on what could be read';
+  return {
+    certainty: 'likely',
+    howSure: `It rests ${rests}. ${wasRead(c.findings) ? '' : 'A reading with two tones proves it.'}`.trim(),
+  };
 }
 
 /** What an amplified profile would do to this build, in its own figures. */

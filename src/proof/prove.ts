@@ -1,6 +1,7 @@
 import { toText } from '../case/case-text.ts';
 import { addBins, type Bins, binsOf } from './calibration.ts';
 import { MODES, type Mode, playTrial, type Trial } from './modes.ts';
+import type { PlanCounts } from './plan/prove-plan.ts';
 import type { Played, Stages } from './play.ts';
 import { nameOf, subjectOf } from './subjects.ts';
 
@@ -38,6 +39,8 @@ export interface ModeResult {
   /** Shares of the leading cause at each verdict, and how often it was that. */
   readonly bins: Bins;
   readonly failures: readonly Failure[];
+  /** Of a plan: what became of it. */
+  readonly plan?: PlanCounts;
 }
 export type Result = Readonly<Record<string, ModeResult>>;
 
@@ -93,7 +96,13 @@ export const add = (a: ModeResult, b: ModeResult): ModeResult => ({
   classes: addClasses(a.classes, b.classes),
   bins: addBins(a.bins, b.bins),
   failures: [...a.failures, ...b.failures],
+  ...((a.plan || b.plan) && { plan: addPlans(a.plan, b.plan) }),
 });
+
+const addPlans = (a: PlanCounts | undefined, b: PlanCounts | undefined): PlanCounts => {
+  const names = Object.keys({ ...a, ...b }) as (keyof PlanCounts)[];
+  return Object.fromEntries(names.map((name) => [name, (a?.[name] ?? 0) + (b?.[name] ?? 0)])) as unknown as PlanCounts;
+};
 
 /** Why a case did not go well, the gravest first. */
 function whyNot({ rounds, cured }: Played): readonly string[] {
@@ -165,10 +174,10 @@ export function prove(proof: Proof, stages: Stages): Result {
   return Object.fromEntries(results);
 }
 
-/** Several results as one, in their order. */
+/** Several results as one, in the order of the modes. */
 export const merged = (results: readonly Result[]): Result =>
   Object.fromEntries(
-    MODES.flatMap(({ id }: Mode) => {
+    [...new Set([...MODES.map(({ id }: Mode) => id), ...results.flatMap((one) => Object.keys(one))])].flatMap((id) => {
       const own = results.flatMap((one) => one[id] ?? []);
       return own.length === 0 ? [] : [[id, own.reduce(add)]];
     }),

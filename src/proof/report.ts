@@ -1,4 +1,5 @@
 import { MODES } from './modes.ts';
+import { PLAN_MODES } from './plan/prove-plan.ts';
 import { type Failure, type ModeResult, NOTHING, type Result } from './prove.ts';
 
 /** Kinds of failure that the table shows of each mode, the most frequent first. */
@@ -54,5 +55,37 @@ export function tableOf(result: Result, failures = true): string {
     ];
   });
   const head = 'mode          cases  first  listed  proved  right  cured  vain/100  parts/1000  harm    min  asked';
+  return [head, ...rows].join('\n');
+}
+
+/** The plan for people: what its answers were worth, and below it what did not go well. */
+export function planTableOf(result: Result, failures = true): string {
+  const rows = PLAN_MODES.flatMap(({ id, says }) => {
+    const mode = result[id];
+    if (!mode?.plan) return [];
+    const { cases, plan } = mode;
+    const figures = [
+      id.padEnd(10),
+      String(cases).padStart(6),
+      percent(plan.right, plan.answered).padStart(7),
+      percent(plan.unknown, cases).padStart(8),
+      per(plan.needless, cases, 1000).padStart(14),
+      per(plan.missed, cases, 1000).padStart(12),
+      per(plan.wrong, cases, 1000).padStart(11),
+      String(plan.wrongWithoutUnless).padStart(17),
+      percent(mode.provedRight, mode.proved).padStart(7),
+      String(mode.harmful).padStart(5),
+      per(mode.minutes, cases, 1).padStart(6),
+      per(mode.questions, cases, 1).padStart(6),
+    ];
+    return [
+      [
+        `${figures.join(' ')}  ${says}${worstClass(mode.classes)}`,
+        ...(failures ? failureLines(mode.failures) : []),
+      ].join('\n'),
+    ];
+  });
+  const head =
+    'mode        cases  right%  unknown%  needless/1000  missed/1000  wrong/1000  without “unless”  proved  harm    min  asked';
   return [head, ...rows].join('\n');
 }

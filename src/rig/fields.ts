@@ -69,6 +69,12 @@ export const BIKE_FIELDS = {
     'two',
     'A bike built with front speakers only has its rear channels switched off as delivered.',
   ),
+  deliveredAmp: choice(
+    'Amplifier from new',
+    { no: 'None', yes: 'Yes, the bike maker’s own' },
+    'no',
+    'A bike built with an amplifier may have the lowered profile from new.',
+  ),
   supplyRunningV: number(
     'Supply, engine running',
     'V',

@@ -10,6 +10,20 @@ import {
 /** What is known of one amplifier. A field that is missing is not known. */
 export type KnownAmp = { readonly [K in keyof AmpValues]?: AmpValues[K] };
 
+/** An answer as it was given: an option, or readings as they were typed. */
+export type SavedAnswer = { readonly option: string } | { readonly readings: Readonly<Record<string, string>> };
+
+/**
+ * What was read of the stored profile, as it was typed, and on which day. What it means, and how far it may be off, is
+ * worked out anew each time.
+ */
+export interface ProfileReadings {
+  /** A date, as `2026-05-03`. */
+  readonly on: string;
+  /** By step; the meter's smallest digit is one of them. */
+  readonly answers: Readonly<Record<string, SavedAnswer>>;
+}
+
 /**
  * What is known of a bike. A field that is missing is not known: the typical build stands in and the bands widen.
  * `amps` missing means that nobody has said whether there is an amplifier; an empty list means there is none.
@@ -17,6 +31,7 @@ export type KnownAmp = { readonly [K in keyof AmpValues]?: AmpValues[K] };
 export type Rig = { readonly [K in BikeFieldId]?: BikeValues[K] } & {
   readonly name?: string;
   readonly amps?: readonly KnownAmp[];
+  readonly profileRead?: ProfileReadings;
 };
 
 export const NOTHING_KNOWN: Rig = {};

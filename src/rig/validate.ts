@@ -1,6 +1,6 @@
 import { formatRange } from '../compute/quantity.ts';
 import { AMP_FIELDS, BIKE_FIELDS, type Field } from './fields.ts';
-import type { KnownAmp, Rig } from './rig.ts';
+import type { KnownAmp, ProfileReadings, Rig, SavedAnswer } from './rig.ts';
 
 /** The most amplifiers a bike is taken to have. */
 export const MOST_AMPS = 4;
@@ -55,11 +55,34 @@ function validateFields(fields: Fields, loose: Loose, refused: string[], where: 
   return kept;
 }
 
+/** More than anybody reads of one head unit, and longer than any number that a meter shows. */
+const MOST_ANSWERS = 8;
+const LONGEST_TEXT = 20;
+
+const isText = (value: unknown): value is string => typeof value === 'string' && value.length <= LONGEST_TEXT;
+const isAnswer = (value: unknown): value is SavedAnswer => {
+  if (!isRecord(value)) return false;
+  const { option, readings } = value;
+  if (readings === undefined) return isText(option);
+  return isRecord(readings) && Object.keys(readings).length <= MOST_ANSWERS && Object.values(readings).every(isText);
+};
+
+/** Readings of the stored profile out of anything that claims to be some. Which steps they belong to is not known here. */
+function readingsIn(claimed: unknown): ProfileReadings | undefined {
+  if (!isRecord(claimed) || !isRecord(claimed['answers'])) return undefined;
+  const { on } = claimed;
+  const answers = Object.entries(claimed['answers']).filter(
+    (entry): entry is [string, SavedAnswer] => isText(entry[0]) && isAnswer(entry[1]),
+  );
+  if (typeof on !== 'string' || !/^\d{4}-\d{2}-\d{2}$/.test(on) || Number.isNaN(Date.parse(on))) return undefined;
+  return answers.length === 0 ? undefined : { on, answers: Object.fromEntries(answers.slice(0, MOST_ANSWERS)) };
+}
+
 /** Keeps what is usable of anything that claims to be a rig (a file, a link, storage) and says what is not. */
 export function validateRig(claimed: unknown): Validated {
   if (!isRecord(claimed)) return { rig: {}, refused: ['This is not a description of a bike.'] };
   const refused: string[] = [];
-  const { name, amps, ...values } = claimed;
+  const { name, amps, profileRead, ...values } = claimed;
   const rig: Record<string, unknown> = validateFields(BIKE_FIELDS, values, refused, '');
   if (typeof name === 'string') rig['name'] = name.slice(0, 60);
   else if (name !== undefined) refused.push('The name of the bike is not text.');
@@ -71,5 +94,8 @@ export function validateRig(claimed: unknown): Validated {
       return {};
     });
   } else if (amps !== undefined) refused.push('The list of amplifiers is not a list.');
+  const read = readingsIn(profileRead);
+  if (read) rig['profileRead'] = read;
+  else if (profileRead !== undefined) refused.push('What was read of the stored profile cannot be used.');
   return { rig: rig as Rig, refused };
 }

@@ -14,11 +14,13 @@ import { speakersUnplugged } from './amplifier/speakers-unplugged.ts';
 import { swapInputs } from './amplifier/swap-inputs.ts';
 import { swapOutputs } from './amplifier/swap-outputs.ts';
 import { waterLook } from './amplifier/water-look.ts';
+import { bassGoneWhen } from './ears/bass-gone-when.ts';
 import { fourCorners } from './ears/four-corners.ts';
 import { frontPlays } from './ears/front-plays.ts';
 import { rearHiss } from './ears/rear-hiss.ts';
 import { ampChannels } from './fitted/amp-channels.ts';
 import { batteryKind } from './fitted/battery-kind.ts';
+import { deliveredAmp } from './fitted/delivered-amp.ts';
 import { deliveredWith } from './fitted/delivered-with.ts';
 import { frontAmpTurnOn } from './fitted/front-amp-turn-on.ts';
 import { frontDrive } from './fitted/front-drive.ts';
@@ -39,6 +41,7 @@ import { ampSignalStep } from './plan/amp-signal.ts';
 import { ampTurnOnStep } from './plan/amp-turn-on.ts';
 import { factoryAmpAnswers } from './plan/factory-amp-answers.ts';
 import { frontBuild } from './plan/front-build.ts';
+import { frontOhms } from './plan/front-ohms.ts';
 import { hiddenAmp } from './plan/hidden-amp.ts';
 import { paperBoosted } from './plan/paper-boosted.ts';
 import { paperBy } from './plan/paper-by.ts';
@@ -47,9 +50,13 @@ import { paperRear } from './plan/paper-rear.ts';
 import { paperSameEq } from './plan/paper-same-eq.ts';
 import { plannedChange } from './plan/planned-change.ts';
 import { profileSource } from './plan/profile-source.ts';
+import { readAfter } from './plan/read-after.ts';
 import { rearBuild } from './plan/rear-build.ts';
+import { rearOhms } from './plan/rear-ohms.ts';
+import { toldOrRead } from './plan/told-or-read.ts';
 import { wishMirroring } from './plan/wish-mirroring.ts';
 import { wishSameEq } from './plan/wish-same-eq.ts';
+import { worseHow } from './plan/worse-how.ts';
 import { wrongNow } from './plan/wrong-now.ts';
 import { contactsLook } from './plugs/contacts-look.ts';
 import { inputPlug } from './plugs/input-plug.ts';
@@ -145,6 +152,7 @@ const CONSTANTS = {
   'rear-hiss': rearHiss,
   'amp-channels': ampChannels,
   'battery-kind': batteryKind,
+  'delivered-amp': deliveredAmp,
   'delivered-with': deliveredWith,
   'front-amp-turn-on': frontAmpTurnOn,
   'front-drive': frontDrive,
@@ -171,6 +179,12 @@ const CONSTANTS = {
   'wish-mirroring': wishMirroring,
   'wish-same-eq': wishSameEq,
   'wrong-now': wrongNow,
+  'worse-how': worseHow,
+  'told-or-read': toldOrRead,
+  'read-after': readAfter,
+  'bass-gone-when': bassGoneWhen,
+  'front-ohms': frontOhms,
+  'rear-ohms': rearOhms,
   'contacts-look': contactsLook,
   'input-plug': inputPlug,
   'unit-replug': unitReplug,

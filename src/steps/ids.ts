@@ -25,6 +25,7 @@ interface Constants {
   'rear-hiss': typeof import('./ears/rear-hiss.ts').rearHiss;
   'amp-channels': typeof import('./fitted/amp-channels.ts').ampChannels;
   'battery-kind': typeof import('./fitted/battery-kind.ts').batteryKind;
+  'delivered-amp': typeof import('./fitted/delivered-amp.ts').deliveredAmp;
   'delivered-with': typeof import('./fitted/delivered-with.ts').deliveredWith;
   'front-amp-turn-on': typeof import('./fitted/front-amp-turn-on.ts').frontAmpTurnOn;
   'front-drive': typeof import('./fitted/front-drive.ts').frontDrive;
@@ -51,6 +52,12 @@ interface Constants {
   'wish-mirroring': typeof import('./plan/wish-mirroring.ts').wishMirroring;
   'wish-same-eq': typeof import('./plan/wish-same-eq.ts').wishSameEq;
   'wrong-now': typeof import('./plan/wrong-now.ts').wrongNow;
+  'worse-how': typeof import('./plan/worse-how.ts').worseHow;
+  'told-or-read': typeof import('./plan/told-or-read.ts').toldOrRead;
+  'read-after': typeof import('./plan/read-after.ts').readAfter;
+  'bass-gone-when': typeof import('./ears/bass-gone-when.ts').bassGoneWhen;
+  'front-ohms': typeof import('./plan/front-ohms.ts').frontOhms;
+  'rear-ohms': typeof import('./plan/rear-ohms.ts').rearOhms;
   'contacts-look': typeof import('./plugs/contacts-look.ts').contactsLook;
   'unit-replug': typeof import('./unit/unit-replug.ts').unitReplug;
   'input-plug': typeof import('./plugs/input-plug.ts').inputPlug;

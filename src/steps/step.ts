@@ -26,6 +26,8 @@ export interface Situation {
   readonly facts: Facts;
   /** The speakers of the amplifier that a question names, where it is about one by its name. */
   readonly amp?: Axle;
+  /** Steps whose answers were given or looked at a second time. */
+  readonly checked?: ReadonlySet<string>;
 }
 
 /** Parts of the bike whose state an outcome depends on. A repair makes the outcomes that observe its part stale. */

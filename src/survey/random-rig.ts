@@ -97,6 +97,7 @@ export function randomRig(draw: Draw): WholeRig {
     batteryAh: within(draw, BIKE_FIELDS.batteryAh),
     chargingIdleA: within(draw, BIKE_FIELDS.chargingIdleA),
     chargingCruiseA: within(draw, BIKE_FIELDS.chargingCruiseA),
+    deliveredAmp: amps.some(({ kind }) => kind === 'factory') ? 'yes' : 'no',
     amps,
   };
 }

@@ -6,6 +6,7 @@ import { FAULT_FLOWS } from '../case/flows.ts';
 import { CAUSE_FILES, CAUSES } from '../causes/all.ts';
 import { pack } from '../likelihoods/packed.ts';
 import { makeTable } from '../survey/make-table.ts';
+import { profileTable } from '../survey/profile-survey.ts';
 import type { Found } from '../survey/survey.ts';
 import { buildSteps, surveyOf } from '../survey/survey-of.ts';
 
@@ -13,13 +14,16 @@ import { buildSteps, surveyOf } from '../survey/survey-of.ts';
  * npm run likelihoods [-- no-rear-sound]
  *
  * Makes what the causes of each complaint show anew from the model of the bike, or for one flow: a table, and the causes
- * that it names, for the page to load together. Needs neither to be there before.
+ * that it names, for the page to load together. Needs neither to be there before. `stored-profile` makes the table of what
+ * the stored profiles show.
  */
 
 const FOLDER = 'src/likelihoods';
 const only = process.argv[2];
+const STORED_PROFILE = 'stored-profile';
 const wanted = FAULT_FLOWS.filter(([id]) => only === undefined || id === only);
-if (wanted.length === 0) throw new RangeError(`one of ${FAULT_FLOWS.map(([id]) => id).join(', ')}, or none for all`);
+if (wanted.length === 0 && only !== STORED_PROFILE)
+  throw new RangeError(`one of ${FAULT_FLOWS.map(([id]) => id).join(', ')}, or none for all`);
 
 const nameOf = (id: string): string => id.replace(/-(.)/g, (_, letter: string) => letter.toUpperCase());
 
@@ -50,6 +54,16 @@ async function foundOn(flow: string, bikes: number): Promise<readonly Found[]> {
     });
   await Promise.all(Array.from({ length: availableParallelism() }, work));
   return results.flat();
+}
+
+/** Enough that each row was looked at some dozens of times. */
+const BIKES_FOR_PROFILES = 1200;
+if (only === undefined || only === STORED_PROFILE) {
+  const packed = pack(profileTable(BIKES_FOR_PROFILES));
+  writeFileSync(`${FOLDER}/${STORED_PROFILE}.json`, `${JSON.stringify(packed)}\n`);
+  console.log(
+    `${STORED_PROFILE}: ${Object.keys(packed.steps).length} steps, ${JSON.stringify(packed).length} characters`,
+  );
 }
 
 for (const [id, listed] of wanted) {

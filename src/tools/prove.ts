@@ -3,8 +3,9 @@ import { parseArgs } from 'node:util';
 import { Worker } from 'node:worker_threads';
 import { FAULT_FLOWS } from '../case/flows.ts';
 import { calibrationTable } from '../proof/calibration.ts';
+import { PLAN_FLOW } from '../proof/plan/prove-plan.ts';
 import { merged, type Proof, type Result } from '../proof/prove.ts';
-import { tableOf } from '../proof/report.ts';
+import { planTableOf, tableOf } from '../proof/report.ts';
 
 /*
  * npm run prove [-- --rigs 1000 --seed 1 --faults 1 --turns 2 --flow no-rear-sound --modes exact,real --json]
@@ -12,6 +13,8 @@ import { tableOf } from '../proof/report.ts';
  * Random bikes with faults answer the shipped flows until they are cured; the faults are drawn by how often callers have
  * them. `--faults` is how many are drawn for each bike. Modes that try each step of a case in turn take `--turns` of them,
  * or `all`. The same arguments give the same result, on any number of cores.
+ *
+ * The plan is played besides: owners of random bikes, with whatever is stored in them, ask whether it needs a reflash.
  *
  * npm run prove -- --calibration --modes exact,real
  *
@@ -43,8 +46,13 @@ const seed = whole('seed', values.seed);
 const faultsPerBike = whole('faults', values.faults);
 const turns = values.turns === 'all' ? Infinity : whole('turns', values.turns);
 const modes = values.modes?.split(',');
-const flows = FAULT_FLOWS.filter(([id]) => values.flow === undefined || id === values.flow);
-if (flows.length === 0) throw new RangeError(`--flow must be one of ${FAULT_FLOWS.map(([id]) => id).join(', ')}`);
+/** Every fault flow with its complaints, and the plan, which has none. */
+const PROVED: readonly (readonly [string, { readonly complaints: Proof['complaints'] }])[] = [
+  ...FAULT_FLOWS,
+  [PLAN_FLOW, { complaints: {} }],
+];
+const flows = PROVED.filter(([id]) => values.flow === undefined || id === values.flow);
+if (flows.length === 0) throw new RangeError(`--flow must be one of ${PROVED.map(([id]) => id).join(', ')}`);
 
 /** Small enough that no worker is left with much when the others are done, large enough that handing out costs nothing. */
 const BIKES_A_SHARE = 10;
@@ -90,8 +98,10 @@ if (values.json)
   );
 else {
   for (const [flow, result] of byFlow) {
-    console.log(`${flow}\n${tableOf(result, !values.short)}\n`);
-    if (values.calibration)
+    console.log(
+      `${flow}\n${flow === PLAN_FLOW ? planTableOf(result, !values.short) : tableOf(result, !values.short)}\n`,
+    );
+    if (values.calibration && flow !== PLAN_FLOW)
       for (const [mode, { bins }] of Object.entries(result)) console.log(`${mode}\n${calibrationTable(bins)}\n`);
   }
   console.log(`${rigs} bikes, seed ${seed}, ${((performance.now() - startedAt) / 1000).toFixed(0)} s`);

@@ -16,7 +16,7 @@ const TYPICAL_BIKE = typicalOf(BIKE_FIELDS) as BikeValues;
  * the list has none, gets one; one that is said to be driven by the unit has no wire to any.
  */
 export function valuedRig(rig: Rig): ValuedRig {
-  const { name: _, amps: known = [], ...bike } = rig;
+  const { name: _, profileRead: __, amps: known = [], ...bike } = rig;
   const values: BikeValues = { ...TYPICAL_BIKE, ...bike };
   const single = values.rearPerChannel === 1;
   const rearWiring = single ? 'single' : values.rearWiring === 'single' ? 'parallel' : values.rearWiring;

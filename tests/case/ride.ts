@@ -1,5 +1,5 @@
 import type { Flow } from '../../machines/rows.ts';
-import { answered } from '../../src/case/change.ts';
+import { answered, confirmed, revised } from '../../src/case/change.ts';
 import { replay } from '../../src/case/replay.ts';
 import type { PlanRemedy } from '../../src/plan/verdict.ts';
 import type { Rig } from '../../src/rig/rig.ts';
@@ -14,7 +14,7 @@ export interface Ride {
 
 /**
  * Rides a flow of explicit rows to its verdict: every question must be in the list, and every answer of the list must be
- * asked for.
+ * asked for. One that is to be given once more stands there as `again tones-off`, with other readings or as the same.
  * @throws {Error} if one is missing or left over, since then the journey is not the one that the test tells.
  */
 export function ride(flow: Flow, rig: Rig, answers: Answers): Ride {
@@ -26,6 +26,13 @@ export function ride(flow: Flow, rig: Rig, answers: Answers): Ride {
       const { verdict, remedy } = standing.open;
       if (open.size > 0) throw new Error(`${verdict.id}, without being asked ${[...open].join(', ')}`);
       return { verdict: verdict.id, remedy, numbers: remedy.numbers.map(({ label, value }) => `${label}: ${value}`) };
+    }
+    if (standing.open.kind === 'doubt') {
+      const { id } = standing.open.step;
+      const again = answers[`again ${id}`];
+      if (again === undefined || !open.delete(`again ${id}`)) throw new Error(`no second answer to ${id}`);
+      it = again === 'same' ? confirmed(it, id) : revised(it, id, toAnswer(again));
+      continue;
     }
     const id = standing.open.kind === 'step' ? standing.open.step.id : standing.state;
     const short = answers[id];

@@ -5,7 +5,8 @@ import { isAReflashNeeded } from '../../machines/is-a-reflash-needed.ts';
 import { PLAN_VERDICTS } from '../../src/plan/verdicts.ts';
 import { EXAMPLE_RIGS } from '../../src/rig/examples.ts';
 import { NOTHING_KNOWN, type Rig } from '../../src/rig/rig.ts';
-import type { Answer } from '../../src/steps/step.ts';
+import { offered } from '../../src/steps/outcome.ts';
+import type { Answer, Step } from '../../src/steps/step.ts';
 
 const { machine, states, steps } = isAReflashNeeded;
 
@@ -48,13 +49,21 @@ const give = (snapshot: Snapshot, option: string): Snapshot => {
   return transition(machine, snapshot, { type: 'answer', step, answer: answerOf(step, option) })[0];
 };
 
+/** What most bikes have, for journeys that do not turn on it. */
+const USUAL: Readonly<Record<string, string>> = {
+  'delivered-amp': 'no',
+  'front-ohms': '4',
+  'rear-ohms': '4',
+  'worse-how': 'other',
+};
+
 /** Walks with these answers. An answer that is missing, or that was never asked for, fails the test. */
 function walk(answers: Readonly<Record<string, string>>, rig: Rig = NOTHING_KNOWN) {
   let snapshot = begin(rig);
   const asked: string[] = [];
   while (snapshot.status !== 'done') {
     const step = openStep(snapshot);
-    const option = answers[step];
+    const option = answers[step] ?? USUAL[step];
     if (option === undefined) throw new Error(`no answer for ${step}, after ${asked.join(', ')}`);
     asked.push(step);
     snapshot = give(snapshot, option);
@@ -485,13 +494,25 @@ describe('is a reflash needed', () => {
     expect(walk(answers).verdict).toBe('plan-enable-rear');
   });
 
-  it('says that paper and meter disagree when a reading of this bike is already known', () => {
-    const readings = { 'meter-digit': answerOf('meter-digit', '0.01'), 'tones-off': answerOf('tones-off', 'boosted') };
-    let [snapshot] = initialTransition(machine, { rig: { unitKind: 'factory', amps: [] }, facts: readings });
-    for (const option of ['rear-on-unit', 'no', 'record', 'yes', 'yes', 'no', 'silent'])
-      snapshot = give(snapshot, option);
-    expect(snapshot.output?.verdict).toBe('plan-told-against-meter');
-    expect(snapshot.output?.remedy.what).toBe(
+  it('asks which counts where a paper and a meter disagree, and goes by the answer', () => {
+    const known = {
+      'meter-digit': answerOf('meter-digit', '0.01'),
+      'tones-off': answerOf('tones-off', 'boosted'),
+      'profile-source': answerOf('profile-source', 'record'),
+      'paper-rear': answerOf('paper-rear', 'yes'),
+      'paper-lowered': answerOf('paper-lowered', 'yes'),
+      'paper-boosted': answerOf('paper-boosted', 'no'),
+      'paper-same-eq': answerOf('paper-same-eq', 'silent'),
+    };
+    const rig: Rig = { unitKind: 'factory', deliveredWith: 'two', deliveredAmp: 'no', amps: [] };
+    const start = initialTransition(machine, { rig, facts: known })[0];
+    const asked = ['louder', 'no', 'none'].reduce(give, start);
+    expect(openStep(asked)).toBe('told-or-read');
+    expect(give(asked, 'read').output?.verdict).toBe('plan-stay');
+    expect(give(give(asked, 'told'), 'no').output?.verdict).toBe('plan-back-to-unaltered');
+    const open = give(asked, 'cannot').output;
+    expect(open?.verdict).toBe('plan-told-against-meter');
+    expect(open?.remedy.what).toBe(
       'Not yet: the paper and the meter disagree about whether the bass boost is in or out.',
     );
   });
@@ -550,7 +571,10 @@ function wander(draw: (from: readonly string[]) => string, rig: Rig) {
     const step = openStep(snapshot);
     if (asked.includes(step)) throw new Error(`${step} is asked twice, after ${asked.join(', ')}`);
     asked.push(step);
-    const options = Object.keys(READINGS[step] ?? steps.get(step)?.outcomes ?? {});
+    const open = steps.get(step) as Step;
+    const options = READINGS[step]
+      ? Object.keys(READINGS[step])
+      : offered(open, snapshot.context).map(([option]) => option);
     const option = step === 'meter-digit' ? '0.01' : draw([...options, 'cannot']);
     snapshot = give(snapshot, option);
     visited.push(String(snapshot.value));
@@ -558,7 +582,11 @@ function wander(draw: (from: readonly string[]) => string, rig: Rig) {
   return { visited, asked, ...snapshot.output };
 }
 
-const rigs = fc.constantFrom<Rig>(NOTHING_KNOWN, NOTHING_KNOWN, ...Object.values(EXAMPLE_RIGS));
+const SAVED: Rig = {
+  ...EXAMPLE_RIGS['fork-fairing'],
+  profileRead: { on: '2026-05-03', answers: { 'meter-digit': { option: '0.01' } } },
+};
+const rigs = fc.constantFrom<Rig>(NOTHING_KNOWN, NOTHING_KNOWN, SAVED, ...Object.values(EXAMPLE_RIGS));
 const routes = fc
   .tuple(fc.infiniteStream(fc.nat({ max: 999 })), rigs)
   .map(([chance, rig]) => wander((from) => from[(chance.next().value ?? 0) % from.length] ?? 'cannot', rig));
@@ -736,9 +764,8 @@ describe('answers that cannot all be true', () => {
     expect(remedy.fix.join()).toContain('At the battery, look for a lead with its own fuse');
   });
   it('are asked about a hidden amplifier only where the level would go up again', () => {
-    expect(SAMPLE.filter(({ asked }) => asked.includes('hidden-amp')).map(({ verdict }) => verdict)).toSatisfy(
-      (verdicts: string[]) => verdicts.every((id) => /^plan-(back-to-|amp-overlooked)/.test(id)),
-    );
+    const verdicts = SAMPLE.filter(({ asked }) => asked.includes('hidden-amp')).map(({ verdict }) => verdict);
+    expect(verdicts.filter((id) => !/^plan-(back-|amp-overlooked)/.test(id ?? ''))).toEqual([]);
   });
   it('show that a line-level lead never wakes an amplifier that waits for DC', () => {
     const { verdict, remedy } = walk({
@@ -792,9 +819,12 @@ describe('every route', () => {
     for (const { verdict } of SAMPLE) expect(verdicts).toContain(verdict);
   });
 
-  it.each(Object.keys(states).filter((state) => !('decide' in (states[state] ?? {}))))('can pass %s', (state) => {
-    expect(SAMPLE.some(({ visited }) => visited.includes(state))).toBe(true);
-  });
+  it.each(Object.keys(states).filter((state) => !/^(decide|again)$/.test(Object.keys(states[state] ?? {})[0] ?? '')))(
+    'can pass %s',
+    (state) => {
+      expect(SAMPLE.some(({ visited }) => visited.includes(state))).toBe(true);
+    },
+  );
 
   it('ends with whole sentences: what, how sure, who, what to do, and how to check it', () => {
     for (const { remedy } of SAMPLE) {

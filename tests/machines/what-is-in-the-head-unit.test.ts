@@ -23,6 +23,9 @@ const REAR_OFF = rear('0');
 const top = (topV: Short | string): Answers => ({ 'top-step': typeof topV === 'string' ? { topV } : topV });
 const running = (v400V: string, v80V: string): Answers => ({ 'tones-running': { v400V, v80V } });
 
+/** Read once more, and the same. */
+const again = (...steps: readonly string[]): Answers => Object.fromEntries(steps.map((id) => [`again ${id}`, 'same']));
+
 const read = (rig: Rig, answers: Answers) => ride(whatIsInTheHeadUnit, rig, answers);
 
 describe('what is in the head unit', () => {
@@ -36,29 +39,31 @@ describe('what is in the head unit', () => {
     });
     expect(verdict).toBe('profile-read');
     expect(remedy.certainty).toBe('proved');
-    expect(remedy.what).toMatch(/unaltered: rear off, full level, bass boosted, EQ changes/);
+    expect(remedy.what).toMatch(/unaltered: rear channels off, full level, bass boost in, EQ changes with the engine/);
     expect(numbers).toEqual([
       // (2.24 ∓ 0.0636) / (0.50 ± 0.0375), with 1.5 % and 3 digits of a basic meter, from memory.
-      'Bass boost in · 80 over 400 Hz: 4.5 (4.0 to 5.0): yes',
-      'Rear channels on · rear over front: 0.00 and 0.00: no',
-      expect.stringMatching(/^Same EQ with the engine running · shift 1\.40 times \(.*\): no$/),
-      'Level lowered · 7.3 V of 7.4 to 8.3 V clean: no',
+      'Bass boost · 80 Hz over 400 Hz is 4.5 times, 4.0 to 5.0 possible: bass boost in',
+      'Rear channels · rear over front: left nothing, right nothing: rear channels off',
+      expect.stringMatching(
+        /^EQ with the engine · with the engine that ratio is 1\.4 times, 1\.\d to 1\.\d possible what it was: EQ changes/,
+      ),
+      'Level · loudest clean step 7.3 V: full level',
     ]);
   });
   it('has its rear channels on besides when the rear reads like the front', () => {
     const { remedy } = read(TWO, { ...METER, ...BOOSTED, ...REAR_ON, ...top('7.30'), ...running('0.56', '3.50') });
     expect(remedy.certainty).toBe('proved');
-    expect(remedy.what).toMatch(/rear channels on, full level, bass boosted, EQ changes/);
+    expect(remedy.what).toMatch(/rear-on: rear channels on, full level, bass boost in, EQ changes/);
   });
   it('is an amplified profile with the same EQ when flat, lowered and unmoved by the engine', () => {
     const { remedy } = read(TWO, { ...METER, ...FLAT, ...REAR_ON, ...top('3.30'), ...running('0.56', '0.57') });
     expect(remedy.certainty).toBe('proved');
-    expect(remedy.what).toMatch(/amplified: rear on, level lowered, no boost, same EQ/);
+    expect(remedy.what).toMatch(/amplified, same EQ: rear channels on, level lowered, bass boost out, same EQ/);
   });
   it('is the other amplified profile when the engine moves the tone by 3 dB', () => {
     const { remedy } = read(TWO, { ...METER, ...FLAT, ...REAR_ON, ...top('3.30'), ...running('0.56', '0.80') });
     expect(remedy.certainty).toBe('proved');
-    expect(remedy.what).toMatch(/amplified: rear on, level lowered, no boost, EQ changes/);
+    expect(remedy.what).toMatch(/amplified, changing EQ: rear channels on, level lowered, bass boost out, EQ changes/);
   });
   it('is read with a basic meter too, at 1.1 V, and turned down for the running engine', () => {
     const { remedy } = read(TWO, {
@@ -69,21 +74,21 @@ describe('what is in the head unit', () => {
       ...top('7.3'),
       ...running('0.8', '5.0'),
     });
-    expect(remedy.what).toMatch(/unaltered: rear off/);
+    expect(remedy.what).toMatch(/unaltered: rear channels off/);
   });
 
   it('stays likely when what was read leaves one profile, and says what was not read', () => {
     const { remedy } = read(TWO, { ...METER, ...BOOSTED, ...REAR_OFF, ...top(null), 'tones-running': null });
     expect(remedy.certainty).toBe('likely');
-    expect(remedy.howSure).toBe('Not read yet: same eq with the engine running, level lowered.');
+    expect(remedy.howSure).toBe('Not read: EQ with the engine, Level.');
     expect(remedy.minutes).toBe(20);
   });
   it('stays a short list of both amplified profiles when the engine was not started', () => {
     const { remedy } = read(TWO, { ...METER, ...FLAT, ...REAR_ON, ...top('3.30'), 'tones-running': null });
     expect(remedy.certainty).toBe('short list');
     expect(remedy.mayAlsoBe?.map(({ what }) => what)).toEqual([
-      expect.stringMatching(/^amplified: .* same EQ/),
-      expect.stringMatching(/^amplified: .* EQ changes/),
+      expect.stringMatching(/^Amplified, same EQ: .* same EQ/),
+      expect.stringMatching(/^Amplified, changing EQ: .* EQ changes/),
     ]);
   });
   it('does not start the engine when there are no readings to compare with', () => {
@@ -95,13 +100,13 @@ describe('what is in the head unit', () => {
     const { remedy, numbers } = read(TWO, { 'tools-at-hand': 'none' });
     expect(remedy.certainty).toBe('short list');
     expect(remedy.what).toMatch(/Nothing was read yet/);
-    expect(numbers.every((line) => line.endsWith(': unknown'))).toBe(true);
+    expect(numbers.every((line) => line.endsWith(': not read'))).toBe(true);
     expect(remedy.minutes).toBe(40);
   });
   it('is never the one without rear on a bike that was built with four speakers', () => {
     const { remedy } = read(FOUR, { ...METER, ...BOOSTED, 'rear-pair': null, ...top(null), 'tones-running': null });
     expect(remedy.certainty).toBe('likely');
-    expect(remedy.what).toMatch(/rear channels on, full level, bass boosted/);
+    expect(remedy.what).toMatch(/rear channels on, full level, bass boost in/);
   });
   it('asks what the bike was built with when nobody knows', () => {
     const { verdict } = read({}, { 'unit-kind': null, 'delivered-with': 'two', 'tools-at-hand': 'none' });
@@ -109,15 +114,52 @@ describe('what is in the head unit', () => {
   });
 
   it.each<[string, Answers]>([
-    ['a lowered level with a bass boost', { ...BOOSTED, ...REAR_ON, ...top('3.30'), 'tones-running': null }],
-    ['a full level without one', { ...FLAT, ...REAR_ON, ...top('7.30'), 'tones-running': null }],
-    ['a lowered level with a silent rear', { ...FLAT, ...REAR_OFF, ...top('3.30'), 'tones-running': null }],
-    ['a boost with the same EQ', { ...BOOSTED, ...REAR_ON, ...top('7.30'), ...running('0.56', '2.51') }],
-  ])('is called impossible for %s, which no stored profile has', (_, answers) => {
+    [
+      'a lowered level with a bass boost',
+      { ...BOOSTED, ...REAR_ON, ...top('3.30'), 'tones-running': null, ...again('top-step', 'tones-off') },
+    ],
+    [
+      'a full level without one',
+      { ...FLAT, ...REAR_ON, ...top('7.30'), 'tones-running': null, ...again('top-step', 'tones-off') },
+    ],
+    [
+      'a lowered level with a silent rear',
+      { ...FLAT, ...REAR_OFF, ...top('3.30'), 'tones-running': null, ...again('top-step', 'rear-pair') },
+    ],
+    [
+      'a boost with the same EQ',
+      { ...BOOSTED, ...REAR_ON, ...top('7.30'), ...running('0.56', '2.51'), ...again('top-step', 'tones-running') },
+    ],
+  ])('is called impossible for %s, which no stored profile has, once it was read twice', (_, answers) => {
     const { remedy } = read(TWO, { ...METER, ...answers });
     expect(remedy.certainty).toBe('short list');
     expect(remedy.what).toMatch(/No stored profile does all of this/);
     expect(remedy.howSure).toMatch(/again/);
+  });
+
+  it('is what the second reading says where the first fits nothing', () => {
+    const { remedy } = read(TWO, {
+      ...METER,
+      ...BOOSTED,
+      ...REAR_ON,
+      ...top('3.30'),
+      'tones-running': null,
+      'again top-step': { topV: '7.2' },
+    });
+    expect(remedy.what).toMatch(/rear-on: rear channels on, full level/);
+  });
+  it('says that a rear pair is dead, and which reading was unclear', () => {
+    const { remedy, numbers } = read(TWO, {
+      ...METER,
+      ...tones('0.50', '0.95'),
+      'rear-pair': { frontV: '2.00', leftV: '1.95', rightV: '0' },
+      ...top(null),
+      'tones-running': null,
+    });
+    expect(remedy.fix[0]).toMatch(/^One rear pair gives nothing while the other does: a fault of that pair/);
+    expect(remedy.howSure).toBe('Read, but unclear: Bass boost. Not read: EQ with the engine, Level.');
+    expect(numbers).toContainEqual(expect.stringMatching(/^Bass boost · .*: read, unclear$/));
+    expect(remedy.certainty).not.toBe('proved');
   });
 
   it('is nothing at all in a replaced head unit', () => {

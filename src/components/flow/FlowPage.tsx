@@ -213,7 +213,11 @@ export function FlowPage({ opening, stand, root, load, links, goesOnIn, picture 
                 disabled={!ready}
                 justCame={!first.current}
                 doubt={
-                  open.kind === 'doubt' && view ? parts?.fault?.doubtInWords(view, asked, open.because) : undefined
+                  open.kind !== 'doubt'
+                    ? undefined
+                    : view
+                      ? parts?.fault?.doubtInWords(view, asked, open.because)
+                      : parts?.plan?.doubtInWords(standing)
                 }
                 whyNow={view && parts?.fault?.whyNow(view, asked)}
                 meanings={view && parts?.fault && <parts.fault.Meanings view={view} step={asked} />}

@@ -1,19 +1,29 @@
 import type { Standing, Terminal } from '../../case/standing.ts';
+import { dayInWords } from '../../rig/day.ts';
+import type { Rig } from '../../rig/rig.ts';
 import { outcomeNamed } from '../../steps/outcome.ts';
-import { inWords, type Situation, type Step } from '../../steps/step.ts';
+import { type Facts, inWords, type Situation, type Step } from '../../steps/step.ts';
 import { said } from './said.ts';
 
 /** What "my bike" knows and the flow therefore does not ask. */
 export const fromMyBike = (
   { steps }: { readonly steps: ReadonlyMap<string, Step> },
-  { findings, facts }: Pick<Standing, 'findings' | 'facts'>,
-): readonly string[] =>
-  [...steps.values()].flatMap((step) => {
+  { findings, facts, rig }: Pick<Standing, 'findings' | 'facts' | 'rig'>,
+): readonly string[] => [
+  ...[...steps.values()].flatMap((step) => {
     const known = step.kind === 'rig' && !facts[step.id] ? outcomeNamed(findings, step.id) : undefined;
     return known === undefined
       ? []
       : [`${inWords(step.short, findings).toLowerCase()}: ${step.outcomes[known] ?? known}`];
-  });
+  }),
+  ...readingsIn(facts, rig),
+];
+
+/** When the readings were taken that were saved with the bike and count here. */
+const readingsIn = (facts: Facts, { profileRead }: Rig): readonly string[] =>
+  profileRead && Object.entries(profileRead.answers).some(([id, answer]) => facts[id] === answer)
+    ? [`stored profile: read on ${dayInWords(profileRead.on)}`]
+    : [];
 
 interface Props {
   /** What was not asked because it is known of the bike. */

@@ -1,5 +1,6 @@
 import { useEffect, useMemo, useRef, useState } from 'preact/hooks';
 import { whyNotSaved } from '../../browser/storage.ts';
+import { dayInWords } from '../../rig/day.ts';
 import { EXAMPLE_RIGS } from '../../rig/examples.ts';
 import { BIKE_FIELDS } from '../../rig/fields.ts';
 import { Amps } from './Amps.tsx';
@@ -128,6 +129,22 @@ export function MyBike() {
           ))}
           <Amps draft={draft} errorAt={errorAt} onDraft={setDraft} onType={onType} onDone={onDone} />
         </div>
+
+        {draft.profileRead && (
+          <p class="notice">
+            Stored profile read on {dayInWords(draft.profileRead.on)}. The plan uses these readings.{' '}
+            <button
+              type="button"
+              class="plain"
+              onClick={() => {
+                const { profileRead: _, ...rest } = draft;
+                setDraft(rest);
+              }}
+            >
+              Forget them
+            </button>
+          </p>
+        )}
 
         {doubts.length > 0 && (
           <div class="notice">

@@ -1,5 +1,5 @@
 import { AMP_FIELDS, BIKE_FIELDS, type BikeFieldId } from '../../rig/fields.ts';
-import type { KnownAmp, Rig } from '../../rig/rig.ts';
+import type { KnownAmp, ProfileReadings, Rig } from '../../rig/rig.ts';
 import { type Fields, readField, type Typed, typedFrom } from '../../rig/typed-field.ts';
 import { validateRig } from '../../rig/validate.ts';
 
@@ -15,6 +15,8 @@ export interface Draft {
   readonly bike: Typed;
   readonly ampsKnown: AmpsKnown;
   readonly amps: readonly Typed[];
+  /** What was read of the stored profile. It is kept or forgotten as a whole. */
+  readonly profileRead?: ProfileReadings;
 }
 
 export const EMPTY_DRAFT: Draft = { name: '', bike: {}, ampsKnown: 'unknown', amps: [] };
@@ -33,6 +35,7 @@ const GROUPS = {
 const GROUP_OF: Readonly<Record<BikeFieldId, keyof typeof GROUPS>> = {
   unitKind: 'Head unit and profile',
   deliveredWith: 'Head unit and profile',
+  deliveredAmp: 'Head unit and profile',
   loweredByDb: 'Head unit and profile',
   boostDb: 'Head unit and profile',
   frontFedBy: 'At the front',
@@ -65,20 +68,21 @@ export function groupsOf(
 }
 
 function isAsked(id: BikeFieldId, bike: Typed): boolean {
-  if (id === 'loweredByDb' || id === 'boostDb') return bike['unitKind'] !== 'replaced';
+  if (id === 'loweredByDb' || id === 'boostDb' || id === 'deliveredAmp') return bike['unitKind'] !== 'replaced';
   if (id.startsWith('rear') && id !== 'rearFitted') return bike['rearFitted'] !== 'no';
   return true;
 }
 
 /** The form filled in with what is known of a bike. */
 export function draftOf(rig: Rig): Draft {
-  const { name = '', amps, ...bike } = rig;
+  const { name = '', amps, profileRead, ...bike } = rig;
   const ampsKnown = amps === undefined ? 'unknown' : amps.length === 0 ? 'none' : 'some';
   return {
     name,
     bike: typedFrom(BIKE_FIELDS, bike),
     ampsKnown,
     amps: (amps ?? []).map((amp) => typedFrom(AMP_FIELDS, amp)),
+    ...(profileRead && { profileRead }),
   };
 }
 
@@ -107,7 +111,12 @@ export function readDraft(draft: Draft): ReadDraft {
   const listed = draft.ampsKnown === 'some' ? draft.amps : [];
   const amps = listed.map((amp, i) => read(AMP_FIELDS, Object.keys(AMP_FIELDS), amp, (id) => ampPath(i, id)));
   const name = draft.name.trim();
-  const rig = { ...(name && { name: name.slice(0, 60) }), ...bike, ...(draft.ampsKnown !== 'unknown' && { amps }) };
+  const rig = {
+    ...(name && { name: name.slice(0, 60) }),
+    ...bike,
+    ...(draft.ampsKnown !== 'unknown' && { amps }),
+    ...(draft.profileRead && { profileRead: draft.profileRead }),
+  };
   return { rig: rig as Rig, errors };
 }
 

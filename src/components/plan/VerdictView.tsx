@@ -13,9 +13,12 @@ import { CERTAINTY_WORDS, HowSure } from '../flow/HowSure.tsx';
 import { Lines } from '../flow/Lines.tsx';
 import { ProofOfCure } from '../flow/ProofOfCure.tsx';
 import { SayEnd } from '../flow/SayEnd.tsx';
-import { Sheet } from '../flow/Sheet.tsx';
+import { type Section, Sheet } from '../flow/Sheet.tsx';
 import { said, withUnit } from '../flow/said.ts';
 import { factSection, fixSections } from '../flow/sheet-sections.ts';
+import { Counter } from './Counter.tsx';
+import { KeepReadings } from './KeepReadings.tsx';
+import { Unless, WhatFollows } from './Open.tsx';
 
 interface Props {
   readonly verdict: PlanVerdict;
@@ -54,6 +57,23 @@ function Evidence({ verdict, standing, onReopen }: Pick<Props, 'verdict' | 'stan
   );
 }
 
+/** What the answer hangs on, and what would follow where it is open, as lines. */
+const conditions = ({ unless = [], findings = [] }: PlanRemedy): readonly string[] => [
+  ...unless.map(({ when, follows }) => `Unless it is ${when}: ${follows}.`),
+  ...findings.map(
+    ({ when, follows, who, minutes }) => `${when}: ${follows}${minutes > 0 ? ` (${who}, ${minutes} min)` : ''}.`,
+  ),
+];
+
+/** What a sheet says where no counter needs the room. */
+const inFull = (remedy: PlanRemedy, standing: Standing, assumed: readonly string[]): readonly Section[] => [
+  { title: 'What else it may be', lines: remedy.mayAlsoBe?.map(({ what, split }) => `${what}. ${split}`) ?? [] },
+  { title: 'Numbers for this bike', lines: remedy.numbers.map(({ label, value }) => `${label}: ${value}`) },
+  { title: 'Check it', lines: [remedy.proof] },
+  factSection(standing),
+  { title: 'Assumed', lines: assumed },
+];
+
 /** The answer of a plan, or what a profile reads: what, how sure, what to do and not to pay for, and only then why. */
 export function VerdictView({ verdict, remedy, standing, case: it, root, onReopen, picture }: Props) {
   const ticks = useTicks(it, verdict.id);
@@ -63,6 +83,8 @@ export function VerdictView({ verdict, remedy, standing, case: it, root, onReope
       <h1 tabIndex={-1}>{remedy.what}</h1>
       <SayEnd {...tellPlan(remedy)} />
       <HowSure certainty={remedy.certainty} because={remedy.howSure} />
+      <Unless unless={remedy.unless} />
+      <WhatFollows findings={remedy.findings} holds={remedy.holds} />
       <div class="side-by-side">
         <div>
           <DoThis {...remedy} ticks={ticks} />
@@ -83,12 +105,14 @@ export function VerdictView({ verdict, remedy, standing, case: it, root, onReope
         <div>
           <Numbers numbers={remedy.numbers} />
           {picture}
+          <KeepReadings facts={standing.facts} saved={standing.rig.profileRead} />
           <section class="prove">
             <h2>Check it</h2>
             <ProofOfCure proof={remedy.proof} hasMeter={is(standing.findings, 'tools-at-hand', 'meter')} />
           </section>
         </div>
       </div>
+      {remedy.sheet && <Counter sheet={remedy.sheet} />}
       <Evidence verdict={verdict} standing={standing} onReopen={onReopen} />
       {remedy.background && <p>{remedy.background}</p>}
       <Lines title="Assumed, because nobody knew" lines={assumed} />
@@ -102,16 +126,13 @@ export function VerdictView({ verdict, remedy, standing, case: it, root, onReope
       <Sheet
         title={verdict.title}
         sections={[
-          { title: 'Answer', lines: [remedy.what, `${CERTAINTY_WORDS[remedy.certainty]}. ${remedy.howSure}`] },
-          ...fixSections({ ...remedy, parts: [] }),
           {
-            title: 'What else it may be',
-            lines: remedy.mayAlsoBe?.map(({ what, split }) => `${what}. ${split}`) ?? [],
+            title: 'Answer',
+            lines: [remedy.what, `${CERTAINTY_WORDS[remedy.certainty]}. ${remedy.howSure}`, ...conditions(remedy)],
           },
-          { title: 'Numbers for this bike', lines: remedy.numbers.map(({ label, value }) => `${label}: ${value}`) },
-          { title: 'Check it', lines: [remedy.proof] },
-          factSection(standing),
-          { title: 'Assumed', lines: assumed },
+          ...(remedy.sheet ? remedy.sheet.parts : []),
+          ...fixSections({ ...remedy, parts: [] }),
+          ...(remedy.sheet ? [] : inFull(remedy, standing, assumed)),
         ]}
       />
     </article>

@@ -1,64 +1,59 @@
-import { formatQuantity, formatRange } from '../../compute/quantity.ts';
 import type { Findings } from '../../steps/outcome.ts';
-import { bassRatio } from '../../steps/profile/bass-ratio.ts';
-import { engineShifts } from '../../steps/profile/engine-shifts.ts';
-import { cleanOffV } from '../../steps/profile/tones.ts';
+import { apartInWords, doesInWords, kindOf, propertyIn } from '../demand.ts';
+import { readingBehind } from '../read-values.ts';
 import type { PlanNumber, PlanVerdict } from '../verdict.ts';
-import { candidates, measuredProfile, PROPERTIES, type Property, type StoredProfile, type Tri } from './profile.ts';
+import { deliveredOf, isUnclear, measuredProfile, PROPERTIES, type Property, type Tri } from './profile.ts';
 import { whyNoProfile } from './profile-clash.ts';
+import { readingsClash } from './read-again.ts';
+import { believed, covering } from './stored.ts';
 
 /** What a head unit was found to do, property by property, each with the reading behind it and how far it may be off. */
 
 const YOURSELF = 'You can do this yourself.';
 const LABELS: Readonly<Record<Property, string>> = {
-  rear: 'Rear channels on',
-  lowered: 'Level lowered',
-  boosted: 'Bass boost in',
-  sameEq: 'Same EQ with the engine running',
-};
-const DOES: Readonly<Record<StoredProfile, string>> = {
-  unaltered: 'unaltered: rear off, full level, bass boosted, EQ changes with the engine',
-  'rear-on': 'rear channels on, full level, bass boosted, EQ changes with the engine',
-  'amplified-same': 'amplified: rear on, level lowered, no boost, same EQ with the engine running',
-  'amplified-changes': 'amplified: rear on, level lowered, no boost, EQ changes with the engine',
+  rear: 'Rear channels',
+  lowered: 'Level',
+  boosted: 'Bass boost',
+  sameEq: 'EQ with the engine',
 };
 const FINDING_OUT: Readonly<Record<Property, string>> = {
-  rear: 'Rear channels: play the 400 Hz tone and compare the rear pair with the front pair.',
-  lowered: 'Level: read the loudest clean step of the 80 Hz tone.',
+  rear: 'Rear channels: play the 400 Hz tone and compare the rear pairs with the front pair.',
+  lowered: 'Level: read the loudest clean step of the loud 80 Hz tone.',
   boosted: 'Bass boost: read 80 and 400 Hz at one volume step.',
   sameEq: 'EQ and engine: take the same tones with the engine idling outdoors.',
 };
+/** So sure, by the inference, is what is called stored without every property having been read. */
+const SURE_SHARE = 0.95;
 
-const ratios = (low: number, high: number) =>
-  `${low.toFixed(1)} to ${high === Infinity ? 'anything' : high.toFixed(1)}`;
-
-/** The reading behind a property, with its uncertainty; empty where nothing was read. */
-function readingBehind(property: Property, f: Findings): string {
-  if (property === 'boosted') {
-    if (f.values('tones-off')['v400V'] === undefined) return '';
-    const { ratio, lowRatio, highRatio } = bassRatio(f.values('tones-off'), f);
-    return `80 over 400 Hz: ${ratio.toFixed(1)} (${ratios(lowRatio, highRatio)})`;
-  }
-  if (property === 'sameEq') {
-    const running = f.values('tones-running');
-    const bass = running['v400V'] === undefined ? undefined : engineShifts(running, f)[0];
-    return bass
-      ? `shift ${bass.shiftRatio.toFixed(2)} times (${bass.lowRatio.toFixed(2)} to ${bass.highRatio.toFixed(2)})`
-      : '';
-  }
-  if (property === 'rear') {
-    const { frontV, leftV = 0, rightV = 0 } = f.values('rear-pair');
-    return frontV ? `rear over front: ${(leftV / frontV).toFixed(2)} and ${(rightV / frontV).toFixed(2)}` : '';
-  }
-  const { topV } = f.values('top-step');
-  const { lowV, highV } = cleanOffV(f);
-  return topV === undefined ? '' : `${formatQuantity(topV, 'V')} of ${formatRange(lowV, highV, 'V')} clean`;
+function row(property: Property, known: Tri, f: Findings): PlanNumber {
+  const behind = readingBehind(property, f);
+  const value =
+    known !== 'unknown' ? propertyIn(property, known === 'yes') : isUnclear(f, property) ? 'read, unclear' : 'not read';
+  return { label: behind ? `${LABELS[property]} · ${behind}` : LABELS[property], value };
 }
 
-const row = (property: Property, known: Tri, f: Findings): PlanNumber => {
-  const behind = readingBehind(property, f);
-  return { label: behind ? `${LABELS[property]} · ${behind}` : LABELS[property], value: known };
-};
+/** A pair of the head unit that is silent beside one that plays is a fault of that pair, not of the profile. */
+const deadPair = (f: Findings): readonly string[] =>
+  f.outcome('rear-pair') === 'one-only'
+    ? [
+        'One rear pair gives nothing while the other does: a fault of that pair. Take it on to “No sound from the rear”.',
+      ]
+    : f.outcome('rear-pair') === 'uneven'
+      ? ['The rear pairs are not level with the front: look at fader and balance, then read them again.']
+      : [];
+
+function howSure(f: Findings, open: readonly Property[]): string {
+  const unclear = open.filter((property) => isUnclear(f, property));
+  const notRead = open.filter((property) => !unclear.includes(property));
+  const named = (some: readonly Property[]) => some.map((property) => LABELS[property]).join(', ');
+  return [
+    ...(open.length === 0
+      ? ['All four properties were read. A profile is known by what it does, never by its name.']
+      : []),
+    ...(unclear.length > 0 ? [`Read, but unclear: ${named(unclear)}.`] : []),
+    ...(notRead.length > 0 ? [`Not read: ${named(notRead)}.`] : []),
+  ].join(' ');
+}
 
 export const profileRead: PlanVerdict = {
   id: 'profile-read',
@@ -70,28 +65,29 @@ export const profileRead: PlanVerdict = {
   remedy: (f) => {
     const now = measuredProfile(f);
     const open = PROPERTIES.filter((property) => now[property] === 'unknown');
-    const fitting = candidates(now, f.rig.deliveredWith);
-    const [clash] = fitting.length === 0 ? whyNoProfile(now, f.rig.deliveredWith) : [];
+    const shares = believed(f, 'readings');
+    const fitting = covering(shares, SURE_SHARE);
+    const clash = readingsClash(f);
+    const also = clash ? whyNoProfile(now, deliveredOf(f)).slice(1) : [];
     const [only] = fitting;
+    const nothing = open.length === PROPERTIES.length && !open.some((property) => isUnclear(f, property));
     const what = clash
       ? 'No stored profile does all of this, so one reading is not what it seems.'
-      : fitting.length === 1 && only
-        ? `This head unit does what this profile does: ${DOES[only]}.`
-        : open.length === PROPERTIES.length
-          ? 'Nothing was read yet, so nothing is known of the stored profile.'
+      : nothing
+        ? 'Nothing was read yet, so nothing is known of the stored profile.'
+        : fitting.length === 1 && only
+          ? `By what it does, this is ${kindOf(only)}: ${doesInWords(only)}.`
           : `Still possible: ${fitting.length} stored profiles.`;
+    const sure = fitting.length === 1 && !nothing;
     return {
       what,
-      certainty: clash ? 'short list' : open.length === 0 ? 'proved' : fitting.length === 1 ? 'likely' : 'short list',
-      howSure: clash
-        ? `${clash.says} ${clash.likely} ${clash.check}`
-        : open.length === 0
-          ? 'All four properties were read. A profile is known by what it does, never by its name.'
-          : `Not read yet: ${open.map((property) => LABELS[property].toLowerCase()).join(', ')}.`,
+      certainty: clash ? 'short list' : sure && open.length === 0 ? 'proved' : sure ? 'likely' : 'short list',
+      howSure: clash ? `${clash.says} ${clash.likely} ${clash.check}` : howSure(f, open),
       numbers: PROPERTIES.map((property) => row(property, now[property], f)),
       fix: [
+        ...deadPair(f),
         ...open.map((property) => FINDING_OUT[property]),
-        'Write down what it does, not what somebody calls it.',
+        'Write down what it does, not what somebody calls it. Or keep it with “My bike”, below.',
         'Take these readings into the plan “Does it need a reflash at all?”: it says whether anything must change.',
       ],
       tools: open.length === 0 ? 'None' : 'Meter and tones',
@@ -103,14 +99,14 @@ export const profileRead: PlanVerdict = {
       ],
       cautions: open.includes('sameEq') ? ['bridge', 'outdoors'] : ['bridge'],
       proof: 'The same tones, read again another day at the same volume step, give the same ratios.',
-      ...(clash || fitting.length < 2
-        ? {}
-        : {
-            mayAlsoBe: fitting.map((id) => ({
-              what: DOES[id],
-              split: 'Read the properties above that are still unknown.',
+      mayAlsoBe: clash
+        ? also.map((other) => ({ what: other.says.replace(/\.$/, ''), split: other.check }))
+        : nothing || fitting.length < 2
+          ? []
+          : fitting.map((id) => ({
+              what: `${kindOf(id)}: ${doesInWords(id)}`.replace(/^./, (first) => first.toUpperCase()),
+              split: `It is this one if it reads: ${apartInWords([id], fitting)}.`,
             })),
-          }),
     };
   },
 };

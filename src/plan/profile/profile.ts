@@ -1,6 +1,7 @@
 import type { BikeValues } from '../../rig/fields.ts';
 import type { StepId } from '../../steps/ids.ts';
 import type { Findings } from '../../steps/outcome.ts';
+import { workedOn } from '../../steps/plan/profile-source.ts';
 
 /** What the stored profiles do is common practice of the trade, no published source. */
 
@@ -52,6 +53,10 @@ export const candidates = (now: ProfileNow, deliveredWith?: DeliveredWith): read
       PROPERTIES.every((property) => agrees(STORED_PROFILES[id][property], now[property])),
   );
 
+/** What the bike was built with, where that says something of this head unit: one from elsewhere remembers another bike. */
+export const deliveredOf = (findings: Findings): DeliveredWith | undefined =>
+  findings.outcome('planned-change') === 'unit-swapped' ? undefined : findings.rig.deliveredWith;
+
 type Meaning = { readonly step: StepId; readonly yes: readonly string[]; readonly no: readonly string[] };
 
 /** What the outcome of a measurement says about its property. Every other outcome says nothing. */
@@ -68,6 +73,9 @@ export const MEASURED_BY = {
   lowered: MEASURED.lowered.step,
 } as const satisfies Record<Property, StepId>;
 
+/** Whether one says yes where the other says no. */
+const opposite = (one: Tri, other: Tri): boolean => one !== 'unknown' && other !== 'unknown' && one !== other;
+
 const PAPER = {
   boosted: 'paper-boosted',
   rear: 'paper-rear',
@@ -82,17 +90,34 @@ const everyProperty = (of: (property: Property) => Tri): ProfileNow => ({
   sameEq: of('sameEq'),
 });
 
+/** What the meter says of one property, whatever somebody was told. */
+function readOf(findings: Findings, property: Property): Tri {
+  const { step, yes, no }: Meaning = MEASURED[property];
+  const outcome = findings.outcome(step) ?? '';
+  if (yes.includes(outcome)) return 'yes';
+  return no.includes(outcome) ? 'no' : 'unknown';
+}
+
+/** Whether a reading was put aside, because what was told counts. */
+export const putAside = (findings: Findings, property: Property): boolean =>
+  findings.outcome('told-or-read') === 'told' && opposite(readOf(findings, property), toldOf(findings)[property]);
+
 /** What the meter says. */
 export const measuredProfile = (findings: Findings): ProfileNow =>
-  everyProperty((property) => {
-    const { step, yes, no }: Meaning = MEASURED[property];
-    const outcome = findings.outcome(step) ?? '';
-    if (yes.includes(outcome)) return 'yes';
-    return no.includes(outcome) ? 'no' : 'unknown';
-  });
+  everyProperty((property) => (putAside(findings, property) ? 'unknown' : readOf(findings, property)));
+
+/** Whether the step that reads a property was done, and left it open. */
+export const isUnclear = (findings: Findings, property: Property): boolean => {
+  const outcome = findings.outcome(MEASURED_BY[property]);
+  return outcome !== undefined && outcome !== 'cannot' && readOf(findings, property) === 'unknown';
+};
+
+/** What was told, unless a reading counts against it: a paper that is wrong in one thing is of another head unit. */
+export const toldProfile = (findings: Findings): ProfileNow =>
+  findings.outcome('told-or-read') === 'read' ? NOTHING_KNOWN_OF_PROFILE : toldOf(findings);
 
 /** What a paper says, or that nobody ever changed it, which nobody can say after a reflash. */
-export function toldProfile(findings: Findings): ProfileNow {
+function toldOf(findings: Findings): ProfileNow {
   const source = findings.outcome('profile-source');
   if (source === 'record') {
     return everyProperty((property) => {
@@ -100,8 +125,10 @@ export function toldProfile(findings: Findings): ProfileNow {
       return said === 'yes' || said === 'no' ? said : 'unknown';
     });
   }
-  if (source !== 'never' || findings.outcome('planned-change') === 'after-reflash') return NOTHING_KNOWN_OF_PROFILE;
-  const { deliveredWith } = findings.rig;
+  if (source !== 'never' || workedOn(findings.outcome('planned-change'))) return NOTHING_KNOWN_OF_PROFILE;
+  const { deliveredWith, deliveredAmp } = findings.rig;
+  // Built with an amplifier, it may have been delivered with the lowered level or without.
+  if (deliveredAmp === 'yes') return NOTHING_KNOWN_OF_PROFILE;
   const rear = deliveredWith === undefined ? 'unknown' : deliveredWith === 'four' ? 'yes' : 'no';
   return { rear, lowered: 'no', boosted: 'yes', sameEq: 'no' };
 }
@@ -115,7 +142,5 @@ export function profileNow(findings: Findings): ProfileNow {
 /** The properties in which the meter says the opposite of what was told. */
 export function toldAgainstMeter(findings: Findings): readonly Property[] {
   const [measured, told] = [measuredProfile(findings), toldProfile(findings)];
-  const opposite = (property: Property) => measured[property] !== told[property];
-  const known = (property: Property) => measured[property] !== 'unknown' && told[property] !== 'unknown';
-  return PROPERTIES.filter((property) => known(property) && opposite(property));
+  return PROPERTIES.filter((property) => opposite(measured[property], told[property]));
 }

@@ -9,16 +9,21 @@ export type PlannedChange =
   | 'amp-exchanged'
   | 'amp-removed'
   | 'unit-replaced'
+  | 'unit-swapped'
   | 'mirroring'
   | 'louder'
+  | 'more-bass'
+  | 'bass-gone'
   | 'same-eq'
   | 'after-reflash';
 
 /** The rig as it will be: what the plan settles is set, and what it may change is forgotten, so that it is asked. */
 function plannedRig(plan: PlannedChange, rig: Rig): Rig {
   switch (plan) {
+    case 'front-only':
+      return without(rig, 'frontRatedOhm');
     case 'rear-on-unit':
-      return withKnown(rig, { rearFitted: 'yes', rearFedBy: 'unit' });
+      return withKnown(without(rig, 'rearRatedOhm'), { rearFitted: 'yes', rearFedBy: 'unit' });
     case 'amp-added':
     case 'amp-removed':
       return without(rig, 'amps', 'frontFedBy', 'rearFitted', 'rearFedBy');
@@ -26,6 +31,8 @@ function plannedRig(plan: PlannedChange, rig: Rig): Rig {
       return without(rig, 'amps');
     case 'unit-replaced':
       return withKnown(rig, { unitKind: 'replaced' });
+    case 'unit-swapped':
+      return withKnown(rig, { unitKind: 'factory' });
     default:
       return rig;
   }
@@ -39,7 +46,7 @@ export const plannedChange: RigStep<PlannedChange> = rigQuestion({
   phone: 'What are you planning on the bike, or what should be better afterwards?',
   how: [
     'Take the one that comes closest. Everything after this is asked about the bike as it will be.',
-    'A factory head unit swapped for the same one is not “another head unit”. It comes back as delivered.',
+    'A head unit of the bike maker, new or used, is not “another make”. It remembers what it was set to, not your bike.',
   ],
   why: 'Most wishes need nothing done to the head unit. Some need one setting, and some would be spoilt by it.',
   tool: 'none',
@@ -52,10 +59,13 @@ export const plannedChange: RigStep<PlannedChange> = rigQuestion({
     'amp-added': 'An amplifier is added',
     'amp-exchanged': 'An amplifier is exchanged',
     'amp-removed': 'An amplifier comes off',
-    'unit-replaced': 'Another head unit, not the bike maker’s',
-    mirroring: 'Only phone mirroring without a headset',
-    louder: 'Louder, or less boomy when loud, without an amplifier',
+    'unit-replaced': 'A head unit of another make',
+    'unit-swapped': 'A factory head unit swapped in, or of unknown past',
+    louder: 'Louder, or less boomy when loud',
+    'more-bass': 'More bass',
+    'bass-gone': 'Bass goes with the engine, or on the road',
     'same-eq': 'Bass and treble should stay the same when the engine starts',
+    mirroring: 'Only phone mirroring without a headset',
     'after-reflash': 'It got worse after a reflash',
   },
   outcomes: {
@@ -65,9 +75,12 @@ export const plannedChange: RigStep<PlannedChange> = rigQuestion({
     'amp-added': 'an amplifier is added',
     'amp-exchanged': 'an amplifier is exchanged',
     'amp-removed': 'an amplifier comes off',
-    'unit-replaced': 'another head unit',
+    'unit-replaced': 'a head unit of another make',
+    'unit-swapped': 'a factory head unit of unknown past',
     mirroring: 'phone mirroring only',
-    louder: 'louder or less boomy without an amplifier',
+    louder: 'louder or less boomy',
+    'more-bass': 'more bass',
+    'bass-gone': 'bass goes with the engine or on the road',
     'same-eq': 'same EQ with the engine running',
     'after-reflash': 'worse after a reflash',
   },

@@ -1,5 +1,8 @@
 import { type ChoiceStep, choice } from '../step.ts';
 
+/** Nobody can say that it was never changed after a reflash, or of a head unit from elsewhere. */
+export const workedOn = (plan: string | undefined): boolean => plan === 'after-reflash' || plan === 'unit-swapped';
+
 export const profileSource: ChoiceStep<'measure' | 'record' | 'never' | 'unknown'> = choice({
   place: 'plan',
   id: 'profile-source',
@@ -10,12 +13,14 @@ export const profileSource: ChoiceStep<'measure' | 'record' | 'never' | 'unknown
   how: [
     'A paper counts only if it says what the profile does: rear, level, bass boost, EQ.',
     'The name of a profile proves nothing, not even if it names your number of amplifiers.',
-    'Nobody ever changed it: only if you have had the bike from new, and it got no other head unit.',
+    'Nobody ever changed it: only if you have had the bike from new, and it got no other head unit. A dealer’s update counts as a change.',
   ],
   why: 'The answer depends on what is stored now. A reading beats a paper, and a paper beats memory.',
   tool: 'none',
   minutes: 0.5,
   observes: [],
+  leftOut: ({ facts: { 'planned-change': plan } }) =>
+    workedOn(plan && 'option' in plan ? plan.option : undefined) ? ['never'] : [],
   options: {
     measure: 'I can measure it now',
     record: 'A paper says what it does',

@@ -3,7 +3,7 @@ import { isKnown, valuesIn } from '../outcome.ts';
 import { measurement, type ReadingStep, type Situation, type Values } from '../step.ts';
 import { smallestDigitV } from '../tools/smallest-digit.ts';
 import { engineShifts, OTHER_TONES } from './engine-shifts.ts';
-import { ALL_TONES, badTones, FRONT_PAIR, referenceToneV, speakersOff, TONE_READINGS } from './tones.ts';
+import { ALL_TONES, badTones, FRONT_PAIR, limitV, referenceToneV, speakersOff, TONE_READINGS } from './tones.ts';
 import { tonesOff } from './tones-off.ts';
 
 /** The same tone with the engine off and running: within this it is the same. Common practice, no published source. */
@@ -17,6 +17,12 @@ function lostTones(running: Values, { facts }: Situation) {
     const [wasV, isV] = [off[name], running[name]];
     return wasV !== undefined && isV !== undefined && wasV > digitV !== isV > digitV;
   });
+}
+
+/** Where the 80 Hz tone may be clipped in one of the two states, a change hides: there "the same" says nothing. */
+function nearTheLimit(running: Values, s: Situation): boolean {
+  const off = valuesIn(s.facts[tonesOff.id], tonesOff as unknown as ReadingStep);
+  return Math.max(off['v80V'] ?? 0, running['v80V'] ?? 0) > limitV(s);
 }
 
 /** What 400 Hz read with the engine off: the level to come back to, whatever was played since. */
@@ -77,7 +83,7 @@ export const tonesRunning: ReadingStep<'same' | 'changes' | 'unclear'> = measure
       ({ shiftRatio, lowRatio, highRatio }) =>
         shiftRatio <= SAME_RATIO && shiftRatio >= 1 / SAME_RATIO && lowRatio > 1 / 1.6 && highRatio < 1.6,
     );
-    return same ? 'same' : 'unclear';
+    return same && !nearTheLimit(values, s) ? 'same' : 'unclear';
   },
   formula: '(80 Hz ÷ 400 Hz) running ÷ (80 Hz ÷ 400 Hz) off = 1 where the EQ stays the same',
   healthy: (values, s) => {

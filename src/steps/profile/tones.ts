@@ -56,6 +56,9 @@ export const speakersOff = ({ rig }: Situation): readonly string[] =>
 
 export const FRONT_PAIR = { red: 'unit-front-plus', black: 'unit-front-minus' } as const;
 
+/** Above so many volts the 80 Hz tone may be clipped. */
+export const limitV = (situation: Situation): number => limitRatio(situation) * cleanOffV(situation).lowV;
+
 export function badTones(values: Values, situation: Situation) {
   const [at400V, at80V] = [values['v400V'], values['v80V']];
   const wantedV = referenceToneV(situation);
@@ -65,13 +68,13 @@ export function badTones(values: Values, situation: Situation) {
       message: `Too little for this meter. Set the 400 Hz tone to about ${formatQuantity(wantedV, 'V', 2)} and take all tones again.`,
     };
   }
-  const limitV = limitRatio(situation) * cleanOffV(situation).lowV;
+  const mostV = limitV(situation);
   // Clipping only takes from the 80 Hz reading: a boost that shows all the same is one.
   const shows = at400V !== undefined && at80V !== undefined && at80V >= BOOSTED_RATIO * at400V;
-  if (at80V !== undefined && at80V > limitV && !shows) {
+  if (at80V !== undefined && at80V > mostV && !shows) {
     return {
       reading: 'v80V',
-      message: `Too close to the head unit’s limit: above ${formatQuantity(limitV, 'V', 2)} clipping hides a boost. Turn down and take all tones again.`,
+      message: `Too close to the head unit’s limit: above ${formatQuantity(mostV, 'V', 2)} clipping hides a boost. Turn down and take all tones again.`,
     };
   }
   return null;

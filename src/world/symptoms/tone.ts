@@ -7,7 +7,7 @@ import { type Complaint, heardCorners, type Ridden, yesIf } from './symptom.ts';
 /* Limits are estimates: what ears call harsh, thin or changed has no published limit on a motorcycle. */
 
 /** Overdrive from which a tone is heard as harsh: 1 dB is a distortion of 5 %. */
-const HARSH_DB = 1;
+export const HARSH_DB = 1;
 /** A share by which a tone, over another, has to move before an ear takes note. */
 const CHANGED_RATIO = 1.2;
 const MASKED_DB = 5;

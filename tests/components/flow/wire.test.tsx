@@ -31,6 +31,7 @@ describe('what “my bike” says', () => {
   it('is named where a flow would have asked for it, until it is answered', () => {
     const on = (facts: Facts) =>
       fromMyBike(whatIsInTheHeadUnit, {
+        rig: { unitKind: 'factory' },
         facts,
         findings: findingsOver(whatIsInTheHeadUnit.steps)({ rig: { unitKind: 'factory' }, facts }),
       });

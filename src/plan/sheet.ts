@@ -1,0 +1,169 @@
+import { gainTargetV } from '../compute/gain.ts';
+import { formatQuantity, formatRange } from '../compute/quantity.ts';
+import { loweredV, unloadedFullV } from '../rig/levels.ts';
+import { ampEstimate, type KnownAmp } from '../rig/rig.ts';
+import { metersDigit } from '../steps/tools/meter-digit.ts';
+import { namedAmps, sentence } from './amp-names.ts';
+import { changesInWords, demandOf, isChange, propertyIn } from './demand.ts';
+import type { PlanCase } from './facts.ts';
+import type { Figures } from './figures.ts';
+import { measuredProfile, PROPERTIES, profileNow, STORED_PROFILES } from './profile/profile.ts';
+import { readingBehind } from './read-values.ts';
+import type { PlanRemedy, Sheet, SheetPart } from './verdict.ts';
+import { expectEngine, expectRear, expectTones } from './wording.ts';
+
+/*
+ * The paper for a counter: what goes to whoever selects the profile, the volts for the gain, the speakers to ask for, what
+ * to ask before the visit, and the check after it. It fits one side.
+ */
+
+/** Whether the bike gets, or keeps, the lowered level. */
+function endsLowered(c: PlanCase): boolean {
+  const demand = demandOf(c);
+  if (demand.kind === 'select') return demand.to.lowered === true;
+  return c.facts.profiles.length > 0 && c.facts.profiles.every((profile) => STORED_PROFILES[profile].lowered);
+}
+
+function readLines({ findings }: PlanCase): readonly string[] {
+  const measured = measuredProfile(findings);
+  const read = PROPERTIES.flatMap((property) => {
+    const behind = readingBehind(property, findings);
+    if (behind === '') return [];
+    const found = measured[property];
+    return [`${sentence(behind)}: ${found === 'unknown' ? 'unclear' : propertyIn(property, found === 'yes')}.`];
+  });
+  if (read.length === 0) {
+    const now = profileNow(findings);
+    const told = PROPERTIES.filter((property) => now[property] !== 'unknown').map((property) =>
+      propertyIn(property, now[property] === 'yes'),
+    );
+    return [
+      told.length > 0 ? `Nothing was read. Told: ${told.join(', ')}.` : 'Nothing was read. Please read it first.',
+    ];
+  }
+  const digit = findings.facts[metersDigit.id];
+  const shown = digit && 'option' in digit ? `, meter shows ${digit.option} V` : '';
+  return [...read, `Read across a front pair at the head unit${shown}.`];
+}
+
+function visit(c: PlanCase, { proof }: PlanRemedy): SheetPart {
+  const demand = demandOf(c);
+  const { rig } = c.findings;
+  const delivered = [
+    rig.deliveredWith &&
+      `built with ${rig.deliveredWith === 'two' ? 'front speakers only' : 'front and rear speakers'}`,
+    rig.deliveredAmp === 'yes' && 'built with an amplifier',
+  ].filter(Boolean);
+  const { change, keep } = demand.kind === 'select' ? changesInWords(demand.to) : { change: '', keep: '' };
+  const bike = ['Factory head unit', ...delivered, ...driversIn(c)].join(', ');
+  return {
+    title: 'For whoever selects the profile',
+    lines: [
+      `${bike}.`,
+      ...(demand.kind === 'select'
+        ? [
+            `Please change: ${change}${demand.ifStored ? ', if this head unit holds such a profile' : ''}.`,
+            `Please keep: ${keep || 'everything else'}. Choose by what a profile does, not by its name.`,
+          ]
+        : ['Please change nothing in the output profile. If anything else is done, leave it as it is.']),
+      ...readLines(c),
+      `Check it afterwards: ${proof}`,
+      'Please write on the job card what is stored then: rear on or off, level, bass boost, EQ with the engine.',
+    ],
+  };
+}
+
+const driversIn = ({ facts }: PlanCase): readonly string[] => [
+  `front on ${facts.front === 'amp' ? 'an amplifier' : 'the head unit'}`,
+  facts.rear === 'none' ? 'no rear' : `rear on ${facts.rear === 'amp' ? 'an amplifier' : 'the head unit'}`,
+];
+
+/** The volts at which one amplifier gives its rated power, and what comes in at the loudest step. */
+function gainLine(name: string, amp: KnownAmp): string {
+  if (amp.kind === 'factory') return `${sentence(name)}: mostly no controls. Nothing to set.`;
+  const [power, load] = [ampEstimate(amp, 'powerW'), ampEstimate(amp, 'ratedOhm')];
+  const targetV = formatQuantity(gainTargetV({ powerW: power.value, loadOhm: load.value }), 'V', 2);
+  const rated = `${formatQuantity(power.value, 'W')} into ${formatQuantity(load.value, 'Ω')}`;
+  return power.assumed || load.assumed
+    ? `${sentence(name)}: √(watts × ohms) of its papers; ${targetV} if it is ${rated}.`
+    : `${sentence(name)}: ${targetV} at its output, ${rated}.`;
+}
+
+function gain(c: PlanCase): readonly SheetPart[] {
+  const amps = namedAmps(c);
+  if (amps.length === 0 || c.facts.amp === 'none') return [];
+  const { rig } = c.findings;
+  const low = loweredV(rig);
+  const inV = endsLowered(c)
+    ? low.assumed
+      ? formatRange(low.low, low.high, 'V')
+      : formatQuantity(low.value, 'V', 2)
+    : formatQuantity(unloadedFullV(rig), 'V', 2);
+  return [
+    {
+      title: 'Gain, speakers off the amplifier',
+      lines: [
+        ...amps.map(({ name, amps: [amp = {}] }) => gainLine(name, amp)),
+        `At the loudest clean step of the loud 400 Hz tone, where the head unit sends about ${inV}.`,
+      ],
+    },
+  ];
+}
+
+/** Sensitivity and power: common practice, no published source. */
+function speakers(c: PlanCase, f: Figures): SheetPart {
+  const { facts } = c;
+  const onUnit = (['front', 'rear'] as const).filter((pair) => facts[pair] === 'unit');
+  const onAmp = (['front', 'rear'] as const).filter((pair) => facts[pair] === 'amp');
+  return {
+    title: 'Speakers to ask for',
+    lines: [
+      ...(onUnit.length > 0
+        ? [
+            `${sentence(onUnit.join(' and '))}, on the head unit: 4 Ω or more, 90 dB or more at 1 W and 1 m, 30 W or more. It gives ${f.unitW}.`,
+          ]
+        : []),
+      ...(onAmp.length > 0
+        ? [
+            `${sentence(onAmp.join(' and '))}, on an amplifier: no fewer ohms than its channels are rated for, continuous watts no less than a channel gives, high-pass at 80 to 100 Hz.`,
+          ]
+        : []),
+    ],
+  };
+}
+
+function questions(c: PlanCase): SheetPart {
+  const changes = isChange(c.answer);
+  return {
+    title: changes ? 'Ask before the visit' : 'Ask whoever works on the bike',
+    lines: [
+      ...(changes
+        ? [
+            'Does the bike have to come, or is the head unit sent in? Sent in, it comes out and goes back with its plugs marked.',
+            'Can it be put back later, and what would that cost?',
+          ]
+        : []),
+      'Does an update at the dealer undo the stored profile? Have it read before and after each.',
+    ],
+  };
+}
+
+function after(c: PlanCase): SheetPart {
+  const demand = demandOf(c);
+  const rear = demand.kind === 'select' && demand.to.rear;
+  const same = demand.kind === 'select' && demand.to.sameEq;
+  return {
+    title: demand.kind === 'select' ? 'After the visit' : 'To check it yourself',
+    lines: [
+      `Engine off: ${expectTones(c)}`,
+      ...(rear ? [`Rear: ${expectRear(c)}`] : []),
+      ...(same ? [`Engine running: ${expectEngine(c)}`] : []),
+      'Keep the readings with the papers of the bike.',
+    ],
+  };
+}
+
+export function sheetOf(c: PlanCase, remedy: PlanRemedy, f: Figures): Sheet | undefined {
+  if (!isChange(c.answer) && c.answer !== 'stay') return undefined;
+  return { parts: [visit(c, remedy), ...gain(c), speakers(c, f), questions(c), after(c)] };
+}

@@ -1,0 +1,26 @@
+import { withKnown } from '../../rig/rig.ts';
+import { is } from '../outcome.ts';
+import { type RigStep, rigQuestion } from '../step.ts';
+
+export const deliveredAmp: RigStep<'no' | 'yes'> = rigQuestion({
+  place: 'fitted',
+  id: 'delivered-amp',
+  short: 'Amplifier from new',
+  ask: 'Did this bike leave the factory with an amplifier?',
+  phone: 'When the bike was new, was there already an amplifier in it from the maker?',
+  how: [
+    'Think of the brochure, or ask for the model’s equipment list. Large sound packages often have one.',
+    'An amplifier that a dealer fitted at the sale is not from the factory.',
+  ],
+  why: 'A bike built with an amplifier may have the lowered profile from new, and perhaps no other one.',
+  tool: 'none',
+  minutes: 0.3,
+  sensible: (f) => !is(f, 'unit-kind', 'replaced'),
+  observes: [],
+  options: { no: 'No', yes: 'Yes, the bike maker’s own' },
+  outcomes: { no: 'none from new', yes: 'from new' },
+  ifCannot: 'We go on without it, and rest less on “nobody ever changed it”.',
+  article: 'what-a-reflash-is',
+  known: (rig) => rig.deliveredAmp,
+  learn: (amp, rig) => withKnown(rig, { deliveredAmp: amp }),
+});
