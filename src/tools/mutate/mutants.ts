@@ -176,7 +176,7 @@ export function mutantsOf(file: string, source: string, { cautions, points, cond
       }
       if (ts.isObjectLiteralExpression(value) && name === 'SIGNAL_WORDS')
         for (const text of textsIn(value)) make(text, 'caution', 'swapped', quoted(next(SIGNAL_WORDS, text.text)));
-      if (ts.isObjectLiteralExpression(value) && file.endsWith('HowSure.tsx') && name === 'WORDS')
+      if (ts.isObjectLiteralExpression(value) && file.endsWith('HowSure.tsx') && name.endsWith('WORDS'))
         for (const text of textsIn(value))
           ofText(
             text,
