@@ -39,8 +39,8 @@ const TESTS: Readonly<Record<Kind, readonly string[]>> = {
   repair: ['tests/causes/cures.test.ts', 'tests/causes/cautions.test.ts'],
 };
 const WORKERS = 2;
-/** So often it is made sure that a test is red because of a change, and not by itself. */
-const CHECKED_EACH = 10;
+/** So often a change is tried again, in a fresh copy, where the tests were not green without it. */
+const TRIES = 3;
 
 const root = resolve(import.meta.dirname, '../..');
 const files = execFileSync('git', ['ls-files', '-co', '--exclude-standard'], { cwd: root, encoding: 'utf8' })
@@ -80,10 +80,10 @@ const ask = (worker: ChildProcess, asked: Asked): Promise<Reply> =>
     worker.send(asked);
   });
 
-/** Without a change the tests are green, or nothing that they say of one counts. */
-async function mustBeGreen(worker: ChildProcess, tests: readonly string[]): Promise<void> {
+/** Whether tests are green without a change: only then does a red one say something of a change. */
+async function areGreen(worker: ChildProcess, tests: readonly string[]): Promise<boolean> {
   const { test, error } = await ask(worker, { mutant: null, tests });
-  if (error !== undefined || test) throw new Error(`Without a change this must be green: ${error ?? test}`);
+  return error === undefined && !test;
 }
 
 async function started(folder: string): Promise<ChildProcess> {
@@ -111,26 +111,40 @@ console.log(
 
 const folder = mkdtempSync(join(tmpdir(), 'mutate-'));
 const lived: Mutant[] = [];
-let noticed = 0;
-try {
-  const workers = await Promise.all(Array.from({ length: WORKERS }, (_, i) => started(join(folder, `${i}`))));
-  await mustBeGreen(workers[0] as ChildProcess, [...new Set(kinds.flatMap((kind) => TESTS[kind]))]);
-  const queue = [...chosen];
-  const work = async (worker: ChildProcess) => {
-    for (let mutant = queue.shift(); mutant; mutant = queue.shift()) {
+let [noticed, copies] = [0, 0];
+const fresh = () => started(join(folder, `${copies++}`));
+const queue = [...chosen];
+
+/** One change after the other. What is noticed counts where the same test is green once the change is undone. */
+async function work(): Promise<void> {
+  let worker = await fresh();
+  const isNoticed = async (mutant: Mutant): Promise<boolean> => {
+    for (let tries = 0; tries < TRIES; tries++) {
       const { test, error } = await ask(worker, { mutant, tests: TESTS[mutant.kind] });
-      if (error !== undefined) throw new Error(error);
-      if (test) {
-        noticed++;
-        if (noticed % CHECKED_EACH === 0) await mustBeGreen(worker, [test]);
-      } else {
-        lived.push(mutant);
-        console.log(`lived: ${inWords(mutant)}`);
-      }
+      if (test === null) return false;
+      if (test && (await areGreen(worker, [test]))) return true;
+      if (error !== undefined) console.log(error);
+      worker.kill();
+      worker = await fresh();
     }
-    worker.send('end');
+    throw new Error(`The tests must be green without a change: ${TESTS[mutant.kind].join(', ')}`);
   };
-  await Promise.all(workers.map(work));
+  for (let mutant = queue.shift(); mutant; mutant = queue.shift()) {
+    if (await isNoticed(mutant)) noticed++;
+    else {
+      lived.push(mutant);
+      console.log(`lived: ${inWords(mutant)}`);
+    }
+  }
+  worker.send('end');
+}
+
+try {
+  const first = await fresh();
+  const tests = [...new Set(kinds.flatMap((kind) => TESTS[kind]))];
+  if (!(await areGreen(first, tests))) throw new Error(`The tests must be green to begin with: ${tests.join(', ')}`);
+  first.send('end');
+  await Promise.all(Array.from({ length: WORKERS }, work));
 } finally {
   rmSync(folder, { recursive: true, force: true });
 }
