@@ -138,6 +138,7 @@ const WORDS: readonly (readonly [words: RegExp, ...any: CautionId[]])[] = [
   [/across (one|each|its) outputs?\b/i, 'amp-output', 'bridge'],
   [/minus off|minus rings off|minus on\b/i, 'minus-first'],
   [/new fuse|a \d+ A fuse|fuse goes|1 A fuse at its start/i, 'fuse', 'data', 'temporary-lead', 'live-clip'],
+  [/across (its inputs|the (rear )?pairs?|that input pair)|each (rear pair|input) reads|on each wire/i, 'bridge'],
   [/jumper/, 'jumper'],
   [/remote output|its plug apart: a pin|head unit’s (back|own plug)/i, 'data', 'bridge'],
   [/with a charger|its own charger|charge the battery/i, 'battery-gas'],
