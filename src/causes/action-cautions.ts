@@ -12,7 +12,7 @@ const AT_THE_BATTERY: Cautions = ['minus-first', 'battery-gas', 'cranking'];
 /** The plus lead or its holder is opened, and with it a fuse is fitted. */
 const ON_THE_PLUS_LEAD: Cautions = [...AT_THE_BATTERY, 'fuse', 'capacitors'];
 /** The ground of the amplifier comes off: what is left of it are the shields of its signal leads. */
-const ON_THE_GROUND: Cautions = [...AT_THE_BATTERY, 'ground-open'];
+const ON_THE_GROUND: Cautions = [...AT_THE_BATTERY, 'ground-open', 'temporary-lead'];
 const ON_A_SPEAKER_WIRE: Cautions = ['key-off', 'bridge'];
 const ON_THE_REMOTE_WIRE: Cautions = ['key-off', 'data', 'fuse'];
 const ON_A_CONTROL: Cautions = ['riding'];

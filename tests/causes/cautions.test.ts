@@ -49,6 +49,7 @@ function changes(before: unknown, after: unknown, path = ''): readonly string[] 
 
 /** What was changed on a bike, and what has to be said before a hand is laid on it. */
 const LAID_ON: readonly (readonly [changed: RegExp, says: CautionId, on?: (world: World) => boolean])[] = [
+  [/^\/amps\/\d\/(groundLead|groundRing)\b/, 'temporary-lead'],
   [/^\/settings\/(fader|balance|rearControl)/, 'riding'],
   [/^\/unit\/profile\//, 'warranty'],
   [/^\/amps\/\d\/(plusLead|plusCopper|ring|holder|terminal|leadToFrame)\b/, 'minus-first'],
@@ -138,7 +139,10 @@ const WORDS: readonly (readonly [words: RegExp, ...any: CautionId[]])[] = [
   [/across (one|each|its) outputs?\b/i, 'amp-output', 'bridge'],
   [/minus off|minus rings off|minus on\b/i, 'minus-first'],
   [/new fuse|a \d+ A fuse|fuse goes|1 A fuse at its start/i, 'fuse', 'data', 'temporary-lead', 'live-clip'],
-  [/across (its inputs|the (rear )?pairs?|that input pair)|each (rear pair|input) reads|on each wire/i, 'bridge'],
+  [
+    /across (its inputs|the (rear )?pairs?|that input pair)|each (rear pair|input) reads|on each wire|channels of its output/i,
+    'bridge',
+  ],
   [/jumper/, 'jumper'],
   [/remote output|its plug apart: a pin|head unit’s (back|own plug)/i, 'data', 'bridge'],
   [/with a charger|its own charger|charge the battery/i, 'battery-gas'],

@@ -69,6 +69,25 @@ describe.each(CAUSES.map((cause) => [cause.id, cause] as const))('the fix of %s'
         expect({ fault: fault.id, left, harms }, rig.name).toEqual({ fault: fault.id, left: [], harms: [] });
       }
   });
+  it('does something to bikes that have one of its faults, complaint or not', () => {
+    const acts = faultsOf(cause).some((fault) =>
+      RIGS.some((rig) => {
+        const healthy = healthyWorld(rig);
+        if (!fault.fits(healthy)) return false;
+        const world = fault.apply(healthy, severityAt(fault, 0.5));
+        return changes(world, withRepairs(world, cause.remedy(onBike(rig)).repair)).length > 0;
+      }),
+    );
+    expect(acts || cause.faults.length === 0).toBe(true);
+  });
+  it('asks for a profile that there is: a lowered level goes with the boost out, a full one with it in', () => {
+    for (const rig of RIGS)
+      for (const action of cause.remedy(onBike(rig)).repair) {
+        if (action.do !== 'select-profile') continue;
+        expect(action.boost === 'none').toBe(action.level === 'lowered');
+        expect(action.boost === 'as-delivered').toBe(action.level === 'full');
+      }
+  });
   it('buys and books nothing for nothing: what costs more than a crimp changes a bike that has one of its faults', () => {
     const bikes = faultsOf(cause).flatMap((fault) => badBikes(fault, 3));
     if (bikes.length === 0) return;

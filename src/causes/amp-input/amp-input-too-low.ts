@@ -12,7 +12,7 @@ export const ampInputTooLow: Cause = {
   split: {
     byMeter:
       'Speakers off, 400 Hz tone: volts at an input, volts at its output. Far less out than this amplifier makes?',
-    needs: ['amp-outputs-off', 'tone-400'],
+    needs: ['tone-400'],
     touches: ['amp-out-plus'],
     without: 'Read range and gain: do they fit what is plugged in, and is the gain off its lowest?',
   },

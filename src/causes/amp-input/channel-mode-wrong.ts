@@ -10,7 +10,7 @@ export const channelModeWrong: Cause = {
   split: {
     byMeter:
       'Speakers off, 400 Hz tone: two outputs read, the other two nothing, and nothing at the inputs that belong to them?',
-    needs: ['amp-outputs-off', 'tone-400'],
+    needs: ['tone-400'],
     touches: ['amp-out-plus'],
     without: 'Read the amplifier’s input selector: does it fit the plugs that are in?',
   },

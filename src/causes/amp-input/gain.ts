@@ -75,6 +75,6 @@ export const GAIN_TOOLS = 'Meter, small screwdriver, the test tones';
 
 export const CHANNELS_ALIKE = {
   byMeter: `400 Hz tone, speakers off: the channels of its output read within ${formatQuantity(100 * SIDES_APART_RATIO, '%')} of each other.`,
-  needs: ['amp-outputs-off', 'tone-400'],
+  needs: ['tone-400'],
   touches: ['amp-out-plus'],
 } as const satisfies Partial<ProofOfCure>;

@@ -16,7 +16,7 @@ export const ampChannelDead: Cause = {
   split: {
     byMeter:
       'Speakers off, 400 Hz tone: AC across that input pair, none across its output, and the other outputs carry it?',
-    needs: ['amp-outputs-off', 'tone-400'],
+    needs: ['tone-400'],
     touches: ['amp-out-plus'],
     without:
       'Key off, silent speaker moved to an output that plays, its run looked at for a short first: does it play there?',
@@ -47,7 +47,7 @@ export const ampChannelDead: Cause = {
     proofOfCure: {
       byEar: 'Every speaker on it plays, as loud as its partner.',
       byMeter: 'Speakers off, 400 Hz tone: all its outputs within 10 % of each other.',
-      needs: ['amp-outputs-off', 'tone-400'],
+      needs: ['tone-400'],
       touches: ['amp-out-plus'],
     },
   }),

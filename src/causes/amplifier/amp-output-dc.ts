@@ -29,7 +29,7 @@ export const ampOutputDc: Cause = {
   faults: ['amp-output-dc'],
   split: {
     byMeter: `Key off, all speakers off it, key on, music paused: ${BELOW} of DC across each output?`,
-    needs: ['amp-outputs-off', 'music-paused'],
+    needs: ['music-paused'],
     touches: ['amp-out-plus'],
     without: 'Key off, all speaker plugs off it, key on, cold: is its fault lamp still there?',
   },

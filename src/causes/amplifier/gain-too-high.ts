@@ -20,7 +20,7 @@ export const gainTooHigh: Cause = {
   split: {
     byMeter:
       'Key off, speakers off, key on, 80 Hz tone, volume up from zero to your usual top step: is the output above the root of its watts × ohms?',
-    needs: ['amp-outputs-off', 'tone-80'],
+    needs: ['tone-80'],
     touches: ['amp-out-plus'],
     without: 'Gain down by half, volume up until it is as loud as before: is it cleaner, with less hiss?',
   },
@@ -46,7 +46,7 @@ export const gainTooHigh: Cause = {
     proofOfCure: {
       byEar: 'Clean at your usual top step. Hiss only with an ear at the cone.',
       byMeter: `Speakers off, 80 Hz tone at your usual top step: each output at ${outputInWords(f)}, within a tenth. ${AmpName(f)} clips at ${formatQuantity(gainTargets(f).clipsV, 'V', 3)}.`,
-      needs: ['amp-outputs-off', 'tone-80'],
+      needs: ['tone-80'],
       touches: ['amp-out-plus'],
     },
   }),

@@ -47,7 +47,6 @@ export const ampGroundOpen: Cause = {
     notBuy: ['An amplifier, a fuse or a reflash.'],
     ifDoneAnyway:
       'A fuse in the ground lead hides the fault: when it opens, the shields of the signal leads carry the current.',
-    cautions: ['temporary-lead'],
     proofOfCure: {
       byEar: TEN_STARTS,
       byMeter: `${LAMP_ON}: ${healthyInWords(f, 'ground')} from the amplifier’s ground to the battery minus post.`,

@@ -31,7 +31,6 @@ export const ampGroundResistive: Cause = {
     who: YOURSELF_OR_FITTER,
     parts: [],
     notBuy: ['An amplifier or a battery.', 'A capacitor on the supply: it does not mend a contact.'],
-    cautions: ['temporary-lead'],
     proofOfCure: {
       byEar: `${TEN_LOUD} A whine that followed the engine is gone.`,
       byMeter: `${LAMP_ON}: ${healthyInWords(f, 'ground')} from the amplifier’s ground to the battery minus post, steady when you press the ring.`,

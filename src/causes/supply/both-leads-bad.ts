@@ -56,7 +56,6 @@ export const bothLeadsBad: Cause = {
     who: FITTER,
     parts: [...plusLeadParts(f), SEALED_HOLDER, ...groundLeadParts(f)],
     notBuy: ['One lead of the two.', 'Copper-clad aluminium, however thick it looks.', 'An amplifier or a capacitor.'],
-    cautions: ['temporary-lead'],
     proofOfCure: {
       byEar: TEN_LOUD,
       byMeter: `${LAMP_ON}: ${healthyInWords(f, 'plus')} lost on the plus way and ${healthyInWords(f, 'ground')} on the ground way.`,

@@ -35,7 +35,6 @@ export const sharedGroundScrew: Cause = {
     who: FITTER,
     parts: groundLeadParts(f),
     notBuy: ['An amplifier, a head unit or a battery.', 'A noise filter: the ground is what moves.'],
-    cautions: ['temporary-lead'],
     proofOfCure: {
       byEar: `${TEN_LOUD} Whatever acted up with it works at the same time.`,
       byMeter: `${LAMP_ON}: ${healthyInWords(f, 'ground')} from the amplifier’s ground to the battery minus post, and the other grounds stay where they were.`,

@@ -12,6 +12,10 @@ describe('the signal words', () => {
       /\bkills\b|burn your|hurt your|hurt ears|painfully|full blast|no sparks|airbag|hundreds of (amperes|degrees)/;
     for (const id of ids) if (hurts.test(CAUTIONS[id])) expect([id, SIGNAL_WORDS[id]]).not.toEqual([id, 'Notice']);
   });
+  it('are danger where somebody dies of it, and nowhere else', () => {
+    for (const id of ids)
+      expect([id, SIGNAL_WORDS[id] === 'Danger']).toEqual([id, /\bkills\b|while riding/.test(CAUTIONS[id])]);
+  });
   it('put the gravest first, as safety signs do, and each caution once', () => {
     expect(byWord(['key-off', 'hot', 'riding', 'fuse', 'hot', 'key-off'])).toEqual([
       ['Danger', ['riding']],
