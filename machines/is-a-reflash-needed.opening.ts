@@ -3,7 +3,6 @@ import { type PlannedChange, plannedChange } from '../src/steps/plan/planned-cha
 import { wishMirroring } from '../src/steps/plan/wish-mirroring.ts';
 import { wrongNow } from '../src/steps/plan/wrong-now.ts';
 import { ask, askThen, claim, type RowsOpening } from './rows.ts';
-import { readBefore } from './saved-reading.ts';
 
 const plans = (says: string, plan: PlannedChange) => claim(says, (findings) => is(findings, 'planned-change', plan));
 const nothingPlanned = plans('nothing is planned', 'nothing');
@@ -20,7 +19,7 @@ export const opening: RowsOpening = {
       'amp-exchanged': 'askMirroring',
       'amp-removed': 'askMirroring',
       'unit-replaced': 'nothingToReflash',
-      'unit-swapped': [{ when: readBefore, to: 'askReadAfter' }, { to: 'askMirroring' }],
+      'unit-swapped': 'workIsDone',
       mirroring: 'askWrong',
       louder: 'askMirroring',
       'more-bass': 'askMirroring',

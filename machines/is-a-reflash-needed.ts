@@ -55,7 +55,6 @@ import {
   type Route,
   rowsFlow,
 } from './rows.ts';
-import { readBefore } from './saved-reading.ts';
 
 const plans = (plan: PlannedChange) => (findings: Findings) => is(findings, 'planned-change', plan);
 const asked = (findings: Findings, step: { readonly id: string }) => outcomeNamed(findings, step.id) !== undefined;
@@ -98,6 +97,7 @@ const toldOtherwise = claim(
   (f) => toldAgainstMeter(f).length > 0 && !asked(f, toldOrRead),
 );
 const readingsDisagree = claim('readings fit no profile together', (f) => toReadAgain(f) !== undefined);
+const readBefore = claim('a reading is saved, from before or after the work', (f) => f.rig.profileRead !== undefined);
 const withAmp = claim(
   'an amplifier is to be added or exchanged',
   (f) => plans('amp-added')(f) || plans('amp-exchanged')(f),
@@ -247,7 +247,8 @@ export const isAReflashNeeded = rowsFlow(opening.id, opening.title, {
     'with-speed': TOLD_IN['speed-volume'],
     cannot: 'askUnit',
   }),
-  askWorse: askThen(worseHow, [{ when: readBefore, to: 'askReadAfter' }, { to: 'askMirroring' }]),
+  askWorse: askThen(worseHow, 'workIsDone'),
+  workIsDone: decide({ when: readBefore, to: 'askReadAfter' }, { to: 'askMirroring' }),
   askReadAfter: askThen(readAfter, 'askMirroring'),
   askUnit: ask(unitKind, {
     factory: [{ when: onlyMirroringAndNothingWrong, to: TOLD_IN['mirroring-only'] }, { to: 'askAmps' }],
