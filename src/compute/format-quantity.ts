@@ -66,8 +66,8 @@ function writtenPrefix(value: number, unit: AnyUnit): Prefix {
 }
 
 function symbol(prefix: Prefix, unit: AnyUnit, number: string): string {
-  if (unit !== 'speaker') return prefix + symbolOf(unit);
-  return number === '1' ? UNITS.speaker.singular : UNITS.speaker.plural;
+  if (unit !== 'speaker' && unit !== 'channel') return prefix + symbolOf(unit);
+  return number === '1' ? UNITS[unit].singular : UNITS[unit].plural;
 }
 
 const formats = new Map<string, Intl.NumberFormat>();

@@ -27,6 +27,8 @@ describe('formatQuantity', () => {
     [75, '%', '75 %'],
     [1, 'speaker', '1 speaker'],
     [12, 'speaker', '12 speakers'],
+    [1, 'channel', '1 channel'],
+    [4, 'channel', '4 channels'],
   ])('writes %d in %s as "%s"', (value, unit, text) => expect(formatQuantity(value, unit)).toBe(text));
 
   it('rounds halves away from zero as on paper, although 8.485 is stored just below its half', () => {
