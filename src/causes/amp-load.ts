@@ -36,9 +36,10 @@ function otherPairElsewhere(f: Findings): boolean {
  */
 export function ampLoad(f: Findings): AmpLoad {
   const amp = ampOf(f);
+  // Not looked at where nobody counted them: what stands in is not the usual number, and is said with the watts.
+  const known = 'channels' in amp ? amp.channels : undefined;
   // Of more than four channels no more than four have a speaker each.
-  const counted =
-    amp.channels === undefined ? undefined : Math.min(FOR_BOTH_PAIRS, Math.max(FOR_A_PAIR, Math.round(amp.channels)));
+  const counted = known === undefined ? undefined : Math.min(FOR_BOTH_PAIRS, Math.max(FOR_A_PAIR, Math.round(known)));
   const both = amp.drives === 'both';
   const twoOnly = otherPairElsewhere(f) || amp.drives === 'front';
   return {

@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { ampLoad, denseMusicA, drawFigures, fullBassA, gainTargets, outputInWords } from '../../src/causes/amp-load.ts';
+import { assumedFor } from '../../src/causes/assumed.ts';
 import { ampName } from '../../src/causes/the-amp.ts';
 import type { Rig } from '../../src/rig/rig.ts';
 import { expectClose } from '../compute/close.ts';
@@ -19,6 +20,11 @@ describe('the channels of an amplifier', () => {
     expect(ampLoad(found(UNKNOWN))).toMatchObject({ channels: 4, assumed: true });
     expect(ampLoad(found({}))).toMatchObject({ channels: 4, assumed: true });
     expect(ampLoad(found({ amps: [{ drives: 'rear', powerW: 90 }] }))).toMatchObject({ channels: 4, assumed: true });
+  });
+  it('are not said to be assumed as two where four stand in for them', () => {
+    expect(assumedFor((f) => ampLoad(f).channels, found({ amps: [{ drives: 'rear' }] }))).not.toContainEqual(
+      expect.stringMatching(/^Channels/),
+    );
   });
   it('are two once it is known that the head unit drives the front', () => {
     const rig: Rig = { frontFedBy: 'unit', amps: [{ drives: 'rear', powerW: 90 }] };
