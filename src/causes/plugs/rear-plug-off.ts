@@ -1,8 +1,15 @@
+import { is } from '../../steps/outcome.ts';
 import type { Cause } from '../cause.ts';
 import { RUN_WHOLE, rearRunFigures } from '../runs/run-figures.ts';
 import { capital } from '../the-amp.ts';
 import { placed, rearRunThatIsOpen } from '../where.ts';
 import { YOURSELF } from '../who.ts';
+
+/** Somebody who found no plug is not told to push it home: either it is hidden, or the lead itself is open. */
+const FIND_IT_FIRST: readonly string[] = [
+  'You found no plug. Key off, and follow the rear lead from the speaker to what feeds it: many sit under the seat, or behind the floor of the case.',
+  'None on the whole way? Then it is the lead: measure each stretch in ohms from end to end, the hinge of the lid first.',
+];
 
 export const rearPlugOff: Cause = {
   id: 'rear-plug-off',
@@ -21,6 +28,7 @@ export const rearPlugOff: Cause = {
     numbers: rearRunFigures(f),
     repair: [{ do: 'seat-plug', plug: 'rear-dock', where: rearRunThatIsOpen(f) }],
     fix: [
+      ...(is(f, 'lid-check', 'no-plug') ? FIND_IT_FIRST : []),
       'Key off. Case and lid in place.',
       'Pull the plug, look at it, push it home until it locks.',
       'Tie the lead so that nothing pulls on it. Ride once, then listen again.',

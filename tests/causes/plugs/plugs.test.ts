@@ -16,6 +16,11 @@ describe('a plug of the rear loom', () => {
     expect(titleOf(lidContactsDirty, LEFT_OPEN)).toBe('Rear left plug with bad contacts');
     expect(titleOf(rearPlugOff, onBike(ON_AMP))).toBe('Rear plug not home');
   });
+  it('is looked for before it is pushed home by somebody who found none', () => {
+    const { fix } = rearPlugOff.remedy(onBike(ON_AMP, { 'lid-check': 'no-plug' }));
+    expect(fix[0]).toMatch(/^You found no plug/);
+    expect(rearPlugOff.remedy(onBike(ON_AMP, { 'lid-check': 'no-effect' })).fix[0]).not.toMatch(/found no plug/);
+  });
   it.each([lidContactsDirty, secondConnectorDirty])('$id: is pushed home before it is cleaned', (cause) => {
     const { repair } = cause.remedy(LEFT_OPEN);
     expect(repair.map((action) => action.do)).toEqual(['seat-plug', 'clean-contacts']);
