@@ -34,7 +34,7 @@ export const fuseHolderBad: Cause = {
   title: (f) => `The main fuse holder of ${ampName(f)} makes poor contact`,
   faults: ['fuse-holder-resistive', 'fuse-holder-open'],
   split: {
-    byMeter: `${LAMP_ON}: more than 75 mV across the fuse holder?`,
+    byMeter: `${LAMP_ON}: more than 75 mV across the fuse holder, with a fuse in it that is whole?`,
     ...LAMP_NEEDS,
     without: 'Key off, main fuse out: brown blades, soft plastic, green, or blades that hardly grip?',
   },

@@ -18,12 +18,13 @@ export const plusLeadBroken: Cause = {
   mends: ['amp-supply'],
   article: 'voltage-drop-under-load',
   remedy: (f) => ({
-    what: `The plus lead of ${ampName(f)} is broken behind its fuse: in a crimp, in a splice, or inside its jacket.`,
+    what: `The plus lead of ${ampName(f)} is broken behind its fuse: in a crimp, in a splice, in a switch, or inside its jacket.`,
     background: `${AmpName(f)} then has a whole fuse and no plus. One strand left still shows the full battery on a meter.`,
     numbers: [...plusLeadFigures(f), ...readFigures(f, 'plus'), healthyFigure(f, 'plus')],
     readFirst: readsForLead(f),
     repair: [{ do: 'renew-lead', lead: 'plus', ...newPlusLead(f) }],
     fix: [
+      'Follow the lead from its fuse to the amplifier first. A cut-off switch, a second fuse or a splice block in it? Switch on, fuse whole, screws tight: does it come on now? Then no new lead.',
       ...beforeTheLead(f),
       'Key off, main fuse out, battery minus off.',
       'Pull the old lead out and look where it broke: the new one takes another way round that edge, with slack.',
