@@ -5,11 +5,26 @@ import { z } from 'astro/zod';
 /** Where a number or a claim comes from. The id ties it to the test that proves it. */
 const source = z.strictObject({ id: z.string().regex(/^[a-z0-9-]+$/), text: z.string().min(1) });
 
+/** A picture: of a calculator, of a curve that no calculator draws, or a chain of places or deeds. */
+const figure = z.union([
+  z.strictObject({ calculator: z.string(), typed: z.record(z.string(), z.string()).optional() }),
+  z.strictObject({ plot: z.string() }),
+  z.strictObject({
+    chain: z.array(z.strictObject({ name: z.string().min(1), note: z.string().min(1).optional() })).min(3),
+    says: z.string().min(1),
+  }),
+]);
+
 const everyArticle = {
   title: z.string().min(1),
   /** One sentence: the list of articles and search engines show it. */
   summary: z.string().min(1),
   sources: z.array(source).min(1),
+  figure,
+  /** What a reader should be able to answer now. */
+  question: z.strictObject({ asks: z.string().regex(/[?.]$/), answer: z.string().min(1) }),
+  /** The flows and calculators that it explains, by id. */
+  serves: z.strictObject({ flows: z.array(z.string()).default([]), calculators: z.array(z.string()).default([]) }),
 };
 
 const articles = defineCollection({

@@ -18,6 +18,7 @@ const MAY_IMPORT: Readonly<Record<string, { readonly all: readonly string[]; rea
   // The inference knows steps and causes by their ids only.
   inference: { all: ['inference'] },
   calculators: { all: ['calculators', 'compute', 'rig'], types: ['steps'] },
+  figures: { all: ['figures', 'calculators', 'compute'] },
   sound: { all: ['sound', 'compute'] },
   steps: { all: upTo('steps'), types: ['sound'] },
   world: { all: ['world', 'sound', ...upTo('steps')], types: ['causes'] },
@@ -28,7 +29,9 @@ const MAY_IMPORT: Readonly<Record<string, { readonly all: readonly string[]; rea
   // The proof plays whole cases against the circuit; no page loads it.
   proof: { all: ['proof', 'survey', 'likelihoods', 'inference', 'observe', 'world', 'sound', ...upTo('case')] },
   browser: { all: ['browser', 'case', 'rig'], types: ['machines'] },
-  components: { all: [...upTo('components'), 'calculators', 'inference', 'likelihoods', 'sound', 'browser'] },
+  components: {
+    all: [...upTo('components'), 'calculators', 'figures', 'inference', 'likelihoods', 'sound', 'browser'],
+  },
   layouts: { all: [...upTo('components'), 'layouts', 'browser', 'styles', 'assets'] },
   pages: { all: [...upTo('pages'), 'calculators', 'layouts', 'sound', 'browser', 'styles', 'assets'] },
   content: { all: [...upTo('components'), 'sound', 'assets'] },
@@ -44,6 +47,7 @@ const PLAIN = [
   'causes',
   'plan',
   'calculators',
+  'figures',
   'machines',
   'case',
   'sound',

@@ -111,5 +111,5 @@ export const charging = calculator({
     'Charge is current times time. What a bike takes and makes: common practice, no published source; from memory.',
     '85 % of the charge comes back from a lead-acid battery: from memory.',
   ],
-  article: 'voltage-drop-under-load',
+  article: 'the-charging-system',
 });

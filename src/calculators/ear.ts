@@ -114,5 +114,5 @@ export const ear = calculator({
     'Allowed time: NIOSH 98-126, 85 dBA for 8 h, half for each 3 dB. A limit of risk at work, not a promise for your ears.',
     'Plugs: what is printed on the pack is seldom reached; common practice, no published source. Some places forbid plugs or earphones on the road.',
   ],
-  article: 'what-a-reflash-is',
+  article: 'wind-level-and-hearing',
 });

@@ -121,5 +121,5 @@ export const gain = calculator({
     'U = √(P Z): Joule’s law; Lessons In Electric Circuits, DC vol., “Calculating electric power”.',
     'To set the gain by it, the margin of 75 to 90 W and the 0.8 V that a head unit loses: common practice, no published source.',
   ],
-  article: 'why-amplified-without-an-amplifier-is-quieter',
+  article: 'gain-structure',
 });

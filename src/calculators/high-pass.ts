@@ -80,5 +80,5 @@ export const highPass = calculator({
     'A small source in a baffle, p = ρ f U / r: Kinsler et al., Fundamentals of Acoustics, from memory. It holds for a closed lid; a vented box does better near its tuning and worse below.',
     'Sensitivity: IEC 60268-5.',
   ],
-  article: 'what-a-reflash-is',
+  article: 'high-pass-filters',
 });

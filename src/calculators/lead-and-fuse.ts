@@ -113,5 +113,5 @@ export const leadAndFuse = calculator({
     'A fuse protects the conductor first: 46 CFR 183.380. Largest fuse by gauge: common practice to 4 AWG, 33 CFR 183.425 above.',
     'One eighth of full power for music: 16 CFR 432.3(c). 0.25 V on the lead: common practice, no published source.',
   ],
-  article: 'voltage-drop-under-load',
+  article: 'wire-fuse-and-ground',
 });

@@ -62,5 +62,5 @@ export const levels = calculator({
     'P = U² / R: Lessons In Electric Circuits, DC vol., “Calculating electric power”; decibels, dBV and dBu: Semiconductors vol., “Decibels”.',
     'Ten times the power sounds about twice as loud: a rule of thumb of psychoacoustics (sone scale, ISO 532), from memory.',
   ],
-  article: 'two-tones-one-ratio',
+  article: 'read-a-meter',
 });

@@ -94,5 +94,5 @@ export const parked = calculator({
   sources: [
     'Charge is current times time. 5 to 15 mA of parked draw and a start from half a charge: common practice, no published source.',
   ],
-  article: 'voltage-drop-under-load',
+  article: 'the-charging-system',
 });

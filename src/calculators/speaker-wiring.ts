@@ -94,5 +94,5 @@ export const speakerWiring = calculator({
     'A speaker may fall to 80 % of its rated ohms: IEC 60268-5, 16.1.',
     'Cold coils at 0.7 to 0.95 of the rated ohms: common practice, no published source.',
   ],
-  article: 'read-a-coil-in-ohms',
+  article: 'impedance',
 });

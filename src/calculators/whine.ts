@@ -85,5 +85,5 @@ export const whine = calculator({
     'Frequency of an alternator: Lessons In Electric Circuits, AC vol.; six pulses a cycle: Semiconductors vol., “Rectifier circuits”.',
     'Pole pairs of motorcycle alternators: from memory.',
   ],
-  article: 'half-the-supply-on-a-speaker-wire',
+  article: 'noise-and-ground-loops',
 });
