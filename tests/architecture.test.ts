@@ -19,6 +19,7 @@ const MAY_IMPORT: Readonly<Record<string, { readonly all: readonly string[]; rea
   inference: { all: ['inference'] },
   calculators: { all: ['calculators', 'compute', 'rig'], types: ['steps'] },
   figures: { all: ['figures', 'calculators', 'compute'] },
+  search: { all: ['search', 'calculators', 'content', 'inference', 'likelihoods', ...upTo('case')] },
   sound: { all: ['sound', 'compute'] },
   steps: { all: upTo('steps'), types: ['sound'] },
   world: { all: ['world', 'sound', ...upTo('steps')], types: ['causes'] },
@@ -30,10 +31,23 @@ const MAY_IMPORT: Readonly<Record<string, { readonly all: readonly string[]; rea
   proof: { all: ['proof', 'survey', 'likelihoods', 'inference', 'observe', 'world', 'sound', ...upTo('case')] },
   browser: { all: ['browser', 'case', 'rig'], types: ['machines'] },
   components: {
-    all: [...upTo('components'), 'calculators', 'figures', 'inference', 'likelihoods', 'sound', 'browser'],
+    all: [...upTo('components'), 'calculators', 'figures', 'search', 'inference', 'likelihoods', 'sound', 'browser'],
   },
   layouts: { all: [...upTo('components'), 'layouts', 'browser', 'styles', 'assets'] },
-  pages: { all: [...upTo('pages'), 'calculators', 'layouts', 'sound', 'browser', 'styles', 'assets'] },
+  pages: {
+    all: [
+      ...upTo('pages'),
+      'calculators',
+      'search',
+      'content',
+      'tools',
+      'layouts',
+      'sound',
+      'browser',
+      'styles',
+      'assets',
+    ],
+  },
   content: { all: [...upTo('components'), 'sound', 'assets'] },
 };
 /** Files that run while the site is built, or alone: they are not part of it. */
@@ -48,6 +62,7 @@ const PLAIN = [
   'plan',
   'calculators',
   'figures',
+  'search',
   'machines',
   'case',
   'sound',

@@ -13,6 +13,8 @@ const WAKE = 'src/components/flow/wake.ts';
 const CASES = 'src/browser/case-store.ts';
 const TONES = 'src/components/tones/tones-entry.ts';
 const MY_BIKE = 'src/components/my-bike/my-bike-entry.ts';
+const CALCULATION = 'src/components/calculator/calculation-entry.ts';
+const FOUND = 'src/components/search/search-list.ts';
 const OF_EVERY_PAGE: Roots = ['src/components/seat/bind-seats.ts', 'src/browser/sw-register.ts'];
 /** What starts the page of either kind of flow. */
 const STARTS: Roots = [WAKE, 'src/case/replay-staged.ts', 'src/case/replay-rows.ts', 'machines/opening.ts'];
@@ -44,6 +46,16 @@ const SHARED: readonly Shared[] = [
   // A browser asks a plain host for six files at a time, and on a slow line each round is seconds. So what the flows open
   // with is in the file that starts them, but for the steps that only one of them has.
   ['flow', [STARTS], ...OPENINGS.map((opening, i) => [[opening], othersThan(i)])],
+  // Sums and what people type: on pages of their own, too.
+  [
+    'sums',
+    [
+      [CALCULATION, MY_BIKE],
+      [SCREENS, FAULT_SCREENS, ...LATES],
+    ],
+  ],
+  // A link to a case is made by the search of every page.
+  ['links', [[FOUND], [SCREENS]]],
   // Fetched later, by any page of its kind.
   ['tones', [[TONES], [SCREENS]]],
   ['screens', [[SCREENS]]],
@@ -94,7 +106,7 @@ export function sharedFiles() {
     ([name, ...ways]: Shared): NameOf =>
     (module, modules) => {
       const fits = ways.some((way) => way.every((roots) => isReached(module, roots, modules)));
-      return fits || (name === 'cases' && PRELOADING.test(module)) ? name : null;
+      return fits || (name === 'site' && PRELOADING.test(module)) ? name : null;
     };
   /** One file for each set of flows that modules are shared by, the larger sets first. */
   const sharedBy =

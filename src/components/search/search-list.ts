@@ -1,0 +1,83 @@
+import type { Case } from '../../case/events.ts';
+import { toLink } from '../../case/link.ts';
+import { KINDS } from '../../search/document.ts';
+import { type Finder, type Found, finder } from '../../search/find.ts';
+import type { IndexFile } from '../../search/index-file.ts';
+
+interface Loaded {
+  readonly find: Finder;
+  readonly factNames: IndexFile['factNames'];
+}
+let waiting: Promise<Loaded> | undefined;
+/** The index is fetched once. When that fails, the next key tries again. */
+function loaded(root: string): Promise<Loaded> {
+  waiting ??= fetch(`${root}search.json`)
+    .then((answer) => answer.json() as Promise<IndexFile>)
+    .then(({ documents, factNames }) => ({ find: finder(documents), factNames }));
+  waiting.catch(() => {
+    waiting = undefined;
+  });
+  return waiting;
+}
+
+const element = (name: string, text: string, className = ''): HTMLElement => {
+  const made = document.createElement(name);
+  made.textContent = text;
+  if (className !== '') made.className = className;
+  return made;
+};
+
+/** The address of what was found: with the facts that the words gave, as a case that begins with them. */
+async function addressOf(found: Found, root: string): Promise<string> {
+  const facts = Object.entries(found.facts);
+  if (found.flow === undefined || facts.length === 0) return root + found.path;
+  const it: Case = {
+    flow: found.flow,
+    events: facts.map(([step, option]) => ({ type: 'answer', step, answer: { option } })),
+  };
+  return `${root}${found.path}#${await toLink(it)}`;
+}
+
+function told(found: Found, factNames: Loaded['factNames']): string {
+  const names = Object.entries(found.facts).map(([step, option]) => `“${factNames[`${step}=${option}`]}”`);
+  if (names.length > 0) return `Takes along what you said: ${names.join(', ')}`;
+  if (found.measure !== undefined) return `No questions for this yet. Measure first: ${found.measure}`;
+  return found.text ?? '';
+}
+
+async function line(found: Found, root: string, factNames: Loaded['factNames']): Promise<HTMLElement> {
+  const item = element('li', '');
+  const link = element('a', '') as HTMLAnchorElement;
+  link.href = await addressOf(found, root);
+  link.append(element('small', KINDS[found.kind]), element('b', found.title), element('span', told(found, factNames)));
+  item.append(link);
+  return item;
+}
+
+let latest = 0;
+/** Shows what fits the words. What was asked before and comes late is dropped. */
+export async function show(place: HTMLElement, words: string): Promise<void> {
+  const turn = ++latest;
+  const list = place.querySelector('#search-found');
+  const says = place.querySelector('#search-says');
+  const root = place.dataset['root'] ?? '/';
+  if (!list || !says) return;
+  try {
+    const { find, factNames } = await loaded(root);
+    const found = find(words);
+    const lines = await Promise.all(found.map((each) => line(each, root, factNames)));
+    if (turn !== latest) return;
+    list.replaceChildren(...lines);
+    const empty = words.trim().length < 2;
+    says.className = found.length > 0 || empty ? 'sr-only' : 'hint';
+    says.textContent = empty
+      ? ''
+      : found.length === 0
+        ? 'Nothing fits. Try fewer words, or other ones.'
+        : `${found.length} found. The first: ${found[0]?.title}.`;
+  } catch {
+    if (turn !== latest) return;
+    says.className = 'notice';
+    says.textContent = 'The list for searching could not be loaded. It needs the network once.';
+  }
+}
