@@ -51,7 +51,7 @@ const SHARED: readonly Shared[] = [
     'sums',
     [
       [CALCULATION, MY_BIKE],
-      [SCREENS, FAULT_SCREENS, ...LATES],
+      [SCREENS, FAULT_SCREENS, ...LATER],
     ],
   ],
   // A link to a case is made by the search of every page.
