@@ -51,7 +51,7 @@ const SHARED: readonly Shared[] = [
     'sums',
     [
       [CALCULATION, MY_BIKE],
-      [SCREENS, FAULT_SCREENS, ...LATER],
+      [SCREENS, FAULT_SCREENS, ...ALL_OF.flat()],
     ],
   ],
   // A link to a case is made by the search of every page.
