@@ -9,11 +9,11 @@ export const bulbToFrame: ChoiceStep<'to-frame' | 'across' | 'clear'> = choice({
   short: 'Cell and torch bulb to the frame',
   ask: 'A 1.5 V cell and a torch bulb in a row, speaker plugs off: does the bulb light from a wire to bare frame, or fully across a pair?',
   phone:
-    'One 1.5 volt cell and a torch bulb in a row, never 9 volt: from each speaker wire to a bare bolt, does it light at all? Then across each pair: as bright as end on end, dimmer, or dark?',
+    'One 1.5 volt cell and a torch bulb in a row, never 9 volt: from each speaker wire to a bare bolt, does it light at all? Then across each pair: as bright as with its ends held together, dimmer, or dark?',
   how: [
-    'A torch bulb for one 1.5 V cell, and two leads. Hold their ends together once: that is bright.',
+    'A torch bulb for one 1.5 V cell, and two leads. Hold their ends together once: that is full brightness.',
     'One end on bright bare metal of the frame, the other on each speaker wire that you unplugged, for half a second.',
-    'Then across the two wires of each pair, half a second: as bright as end on end, dimmer, or dark?',
+    'Then across the two wires of each pair, half a second: as bright as with the ends held together, dimmer, or dark?',
     'No bulb: the cell through a speaker that works, one wire of it to the frame. A click counts as light.',
   ],
   why: 'A wire on the frame and two wires that touch both trip an output. A bulb tells one from the other without a meter.',
@@ -27,7 +27,7 @@ export const bulbToFrame: ChoiceStep<'to-frame' | 'across' | 'clear'> = choice({
   observes: ['run', 'speaker'],
   options: {
     'to-frame': 'It lights from a wire to the frame',
-    across: 'Dark to the frame, and as bright as end on end across a pair',
+    across: 'Dark to the frame, and at full brightness across a pair',
     clear: 'Dark to the frame, and dimmer or dark across every pair',
   },
   outcomes: { 'to-frame': 'a wire touches the frame', across: 'a pair is shorted', clear: 'neither touches' },
