@@ -14,7 +14,7 @@ const LONGEST = 120;
 const MOST = 8;
 
 /** What people start from comes first where the words fit several alike. */
-const KIND_WEIGHT = { complaint: 1, calculate: 0.95, read: 0.7, page: 0.85, word: 0.8, step: 0.7, cause: 0.7 } as const;
+const KIND_WEIGHT = { complaint: 1, calculate: 0.95, read: 0.7, page: 0.85, word: 0.8, step: 0.55, cause: 0.6 } as const;
 
 /** Whoever asks how, what or why wants to know, not to be asked. */
 const QUESTION = /^(?:how|what|why|where|who|which|wie|was|warum|wo|como|cómo|que|qué)\b/i;
@@ -54,7 +54,7 @@ export type Finder = (query: string) => readonly Found[];
 const DECIDING = 2.5;
 const IN_WORDS = 1;
 const IN_TITLE = 1.1;
-const IN_TEXT = 0.35;
+const IN_TEXT = 0.1;
 /** A word that is typed wrong or is only begun counts a little less. */
 const NOT_EXACT = 0.8;
 /** Letters that a fuzzy match may be off by, as the library counts it. */

@@ -28,7 +28,7 @@ const WITHOUT_UNIT = new Map([
   ['highest', 'the same'],
   ['powerOfTen', 'an exponent'],
   ...['', 'µ', 'm', 'c', 'k', 'M'].map((name) => [name, 'a prefix: its number is an exponent'] as const),
-  ...['value', 'low', 'high', 'largest', 'written'].map(
+  ...['value', 'low', 'high', 'limit', 'largest', 'written'].map(
     (name) => [name, 'text edge: the unit stands beside it'] as const,
   ),
 ]);
