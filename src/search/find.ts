@@ -14,7 +14,15 @@ const LONGEST = 120;
 const MOST = 8;
 
 /** What people start from comes first where the words fit several alike. */
-const KIND_WEIGHT = { complaint: 1, calculate: 0.95, read: 0.7, page: 0.85, word: 0.8, step: 0.55, cause: 0.6 } as const;
+const KIND_WEIGHT = {
+  complaint: 1,
+  calculate: 0.95,
+  read: 0.7,
+  page: 0.85,
+  word: 0.8,
+  step: 0.55,
+  cause: 0.6,
+} as const;
 
 /** Whoever asks how, what or why wants to know, not to be asked. */
 const QUESTION = /^(?:how|what|why|where|who|which|wie|was|warum|wo|como|cómo|que|qué)\b/i;
