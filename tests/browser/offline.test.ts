@@ -1,3 +1,4 @@
+import { TONES } from '../../src/sound/tone.ts';
 import { execFileSync } from 'node:child_process';
 import { chromium } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, inject, it } from 'vitest';
@@ -36,7 +37,7 @@ describe.each([
         const caught = await Promise.all((await caches.keys()).map(async (name) => (await caches.open(name)).keys()));
         return caught.flat().filter(({ url }) => url.includes('.wav')).length;
       });
-    await expect.poll(tonesKept, { timeout: 20_000 }).toBe(4);
+    await expect.poll(tonesKept, { timeout: 20_000 }).toBe(TONES.length);
     await server.stop();
 
     const page = await context.newPage();
