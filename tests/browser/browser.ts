@@ -75,7 +75,10 @@ export async function tap(page: Page, ...words: readonly string[]): Promise<void
 export async function read(page: Page, readings: Readonly<Record<string, string>>): Promise<void> {
   const done = page.getByRole('button', { name: ALL_DONE });
   // What has to be done first is a screen of its own, or stands there already.
-  await done.or(page.getByRole('textbox', { name: Object.keys(readings)[0] ?? '', exact: true })).first().waitFor();
+  await done
+    .or(page.getByRole('textbox', { name: Object.keys(readings)[0] ?? '', exact: true }))
+    .first()
+    .waitFor();
   if (await done.isVisible()) await done.click();
   for (const [label, text] of Object.entries(readings))
     await page.getByRole('textbox', { name: label, exact: true }).fill(text);

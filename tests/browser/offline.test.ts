@@ -1,7 +1,7 @@
-import { TONES } from '../../src/sound/tone.ts';
 import { execFileSync } from 'node:child_process';
 import { chromium } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, inject, it } from 'vitest';
+import { TONES } from '../../src/sound/tone.ts';
 import { CHROMIUM_FLAGS } from '../../src/tools/chromium.ts';
 import { serveFolder } from '../../src/tools/serve.ts';
 import { REAR_IS_OFF, toTheVerdict, watch } from './browser.ts';
