@@ -38,8 +38,12 @@ describe('what is in this head unit', () => {
     await tap(page, 'Take these answers to “Does it need a reflash at all?”');
     await page.waitForURL(/is-a-reflash-needed/);
     await flowIsAwake(page);
-    await page.getByText('Rear speakers on the head unit').first().waitFor();
-    expect(await page.locator('.terminal').count()).toBeGreaterThan(0);
+    await tap(page, 'Rear speakers on the head unit', 'No', 'None', '4 Ω');
+    const verdict = page.getByRole('article');
+    await verdict.getByRole('heading', { name: /have only the rear channels switched on/ }).waitFor();
+    const words = await verdict.innerText();
+    expect(words).toContain('Two tones, engine off');
+    expect(words).toMatch(/amplified profile makes it 6 to 8 dB quieter/);
     expect(faults).toEqual([]);
     await close();
   });
