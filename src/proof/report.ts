@@ -27,6 +27,12 @@ function worstClass(classes: ModeResult['classes']): string {
   return worst ? ` worst class: ${worst[0]} ${percent(worst[1][1], worst[1][0])} of ${worst[1][0]}` : '';
 }
 
+/** The figures of a mode in one line, and below it what did not go well. */
+const rowOf = (figures: readonly string[], says: string, mode: ModeResult, failures: boolean): string =>
+  [`${figures.join(' ')}  ${says}${worstClass(mode.classes)}`, ...(failures ? failureLines(mode.failures) : [])].join(
+    '\n',
+  );
+
 /** The result for people: one line a mode, and below it what did not go well. */
 export function tableOf(result: Result, failures = true): string {
   const rows = MODES.flatMap(({ id, says }) => {
@@ -47,12 +53,7 @@ export function tableOf(result: Result, failures = true): string {
       per(mode.minutes, cases, 1).padStart(6),
       per(mode.questions, cases, 1).padStart(6),
     ];
-    return [
-      [
-        `${figures.join(' ')}  ${says}${worstClass(mode.classes)}`,
-        ...(failures ? failureLines(mode.failures) : []),
-      ].join('\n'),
-    ];
+    return [rowOf(figures, says, mode, failures)];
   });
   const head = 'mode          cases  first  listed  proved  right  cured  vain/100  parts/1000  harm    min  asked';
   return [head, ...rows].join('\n');
@@ -78,12 +79,7 @@ export function planTableOf(result: Result, failures = true): string {
       per(mode.minutes, cases, 1).padStart(6),
       per(mode.questions, cases, 1).padStart(6),
     ];
-    return [
-      [
-        `${figures.join(' ')}  ${says}${worstClass(mode.classes)}`,
-        ...(failures ? failureLines(mode.failures) : []),
-      ].join('\n'),
-    ];
+    return [rowOf(figures, says, mode, failures)];
   });
   const head =
     'mode        cases  right%  unknown%  needless/1000  missed/1000  wrong/1000  without “unless”  proved  harm    min  asked';

@@ -1,5 +1,6 @@
-import RULES from '../../content/words/facts.json' with { type: 'json' };
+import FACTS from '../../content/words/facts.json' with { type: 'json' };
 import type { Document } from './document.ts';
+import { tokensOf } from './tokens.ts';
 
 interface Rule {
   /** `step=option` */
@@ -11,6 +12,7 @@ interface Rule {
   /** None of these may be. */
   readonly none?: readonly string[];
 }
+export const RULES: readonly Rule[] = FACTS;
 
 /**
  * The answers that somebody's words already give to the flow that starts from a complaint. A fact is taken only where its
@@ -18,9 +20,9 @@ interface Rule {
  */
 export function factsIn(query: string, { flow }: Document): Readonly<Record<string, string>> {
   if (flow === undefined) return {};
-  const said = new Set(query.toLowerCase().match(/[\p{L}\p{N}]+/gu) ?? []);
+  const said = new Set(tokensOf(query));
   const facts: Record<string, string> = {};
-  for (const { fact, in: flows, all, none = [] } of RULES as readonly Rule[]) {
+  for (const { fact, in: flows, all, none = [] } of RULES) {
     const [step = '', option = ''] = fact.split('=');
     if (facts[step] !== undefined || !flows.includes(flow)) continue;
     if (

@@ -1,6 +1,7 @@
 import Fuse from 'fuse.js/basic';
 import { type Document, kindOf } from './document.ts';
 import { factsIn } from './facts.ts';
+import { tokensOf } from './tokens.ts';
 
 export interface Found extends Document {
   readonly kind: ReturnType<typeof kindOf>;
@@ -46,12 +47,7 @@ const tells = (word: string) => !EMPTY.has(word) && !ASKING.has(word);
 
 /** What was typed, in lower case, with signs and empty words taken out, unless nothing else is left. */
 export function wordsOf(query: string): readonly string[] {
-  const words =
-    query
-      .slice(0, LONGEST)
-      .toLowerCase()
-      .normalize('NFKC')
-      .match(/[\p{L}\p{N}]+/gu) ?? [];
+  const words = tokensOf(query.slice(0, LONGEST));
   const telling = words.filter((word) => !EMPTY.has(word));
   return telling.length > 0 ? telling : words;
 }
@@ -69,12 +65,6 @@ const NOT_EXACT = 0.8;
 const FUZZY = 0.28;
 
 type Places = Map<Document, number>;
-
-const tokensOf = (text: string): readonly string[] =>
-  text
-    .toLowerCase()
-    .normalize('NFKC')
-    .match(/[\p{L}\p{N}]+/gu) ?? [];
 
 /** Every word of the documents, with how much it counts in each of them. */
 function vocabularyOf(documents: readonly Document[]): ReadonlyMap<string, Places> {

@@ -1,6 +1,6 @@
-import RULES from '../../content/words/facts.json' with { type: 'json' };
 import { FLOW_LIST } from '../case/flows.ts';
 import type { Document } from './document.ts';
+import { RULES } from './facts.ts';
 
 /** What the file of the index holds. */
 export interface IndexFile {
@@ -12,7 +12,7 @@ export interface IndexFile {
 /** The names of the facts as their steps have them. A rule that names a step or an option which is not there stops the build. */
 export async function factNames(): Promise<Readonly<Record<string, string>>> {
   const names: Record<string, string> = {};
-  for (const rule of RULES as readonly { fact: string; in: readonly string[] }[])
+  for (const rule of RULES)
     for (const id of rule.in) {
       const flow = FLOW_LIST.find(([one]) => one === id)?.[1];
       const [stepId = '', option = ''] = rule.fact.split('=');
