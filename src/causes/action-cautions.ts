@@ -28,7 +28,10 @@ const OF_ACTIONS: {
   'flatten-tone': () => ON_A_CONTROL,
   'turn-down': () => ON_A_CONTROL,
   'set-filter': () => ['key-off'],
-  'select-profile': ({ level }) => (level === 'full' ? ['warranty', 'back-to-full'] : ['warranty']),
+  'select-profile': ({ level }) => [
+    'warranty',
+    ...(level === 'full' ? (['back-to-full'] as const) : level === 'lowered' ? (['set-gain-again'] as const) : []),
+  ],
   'set-selector': () => ['key-off', 'wakes-loud'],
   'set-gain': () => ['key-off', 'amp-output', 'loud-tone', 'bridge'],
   'seat-plug': ({ plug }) => onThePlug(plug),
@@ -87,12 +90,14 @@ function onThePlug(plug: Extract<RepairAction, { readonly do: 'seat-plug' }>['pl
   return plug === 'unit' ? [...ON_A_SPEAKER_WIRE, 'data'] : ON_A_SPEAKER_WIRE;
 }
 
-const ofAction = <D extends RepairAction['do']>(action: Extract<RepairAction, { readonly do: D }>): Cautions =>
-  OF_ACTIONS[action.do as D](action);
+/** What somebody has to be careful of who does this. */
+export const cautionsOfAction = <D extends RepairAction['do']>(
+  action: Extract<RepairAction, { readonly do: D }>,
+): Cautions => OF_ACTIONS[action.do as D](action);
 
 /** What to be careful of with the fix: what follows from its actions, and what the cause adds. */
 export const cautionsOfFix = ({ repair, cautions = [] }: Pick<Remedy, 'repair' | 'cautions'>, f: Findings): Cautions =>
-  onThisBike([...repair.flatMap(ofAction), ...cautions], f.rig);
+  onThisBike([...repair.flatMap(cautionsOfAction), ...cautions], f.rig);
 
 /** What a check by meter needs. Whoever has none does nothing that could hurt. */
 const withMeter = ({ needs = [], touches = [] }: CheckNeeds, f: Findings): Cautions =>

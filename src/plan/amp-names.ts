@@ -1,5 +1,7 @@
-import type { KnownAmp } from '../rig/rig.ts';
+import { gainTargetV } from '../compute/gain.ts';
+import { ampEstimate, type KnownAmp } from '../rig/rig.ts';
 import type { Drives } from '../steps/plan/amp-layout.ts';
+import type { PlanAct } from './acts.ts';
 import { assumedNeedOf, needOf } from './amp-need.ts';
 import type { PlanCase } from './facts.ts';
 
@@ -64,11 +66,28 @@ export function settingsForBoost(c: PlanCase): readonly string[] {
   });
 }
 
+/** The same as data, for whatever amplifier has a range and a filter to set. */
+export const FOR_FULL_LEVEL: readonly PlanAct[] = [
+  { do: 'set-selector', selector: 'range', to: 'as-fed' },
+  { do: 'set-filter', highpassHz: 90, bassBoostDb: 0 },
+];
+
 export const hasKnobs = (amp: KnownAmp): boolean => amp.kind !== 'factory';
 
 /** Whether anybody can turn a gain on this bike. Where nobody knows the amplifiers, somebody may. */
 export const someKnobs = ({ findings: { rig } }: PlanCase): boolean =>
   rig.amps === undefined || rig.amps.some(hasKnobs);
+
+/** The gains that are set, each to the volts at which its amplifier gives what it is rated for. */
+export const setGains = ({ findings: { rig } }: PlanCase): readonly PlanAct[] =>
+  (rig.amps ?? []).filter(hasKnobs).map((amp) => ({
+    do: 'set-gain',
+    axle: amp.drives ?? 'both',
+    outputV: gainTargetV({
+      powerW: ampEstimate(amp, 'powerW').value,
+      loadOhm: ampEstimate(amp, 'ratedOhm').value,
+    }),
+  }));
 
 /** The same, for as long as an amplifier that wants the lowered output still gets the full one. */
 export const untilThen = (c: PlanCase): string =>

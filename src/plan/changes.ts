@@ -1,5 +1,5 @@
-import type { CautionId } from '../steps/cautions.ts';
-import { gainDown, namesOf, settingsForBoost, someKnobs, untilThen } from './amp-names.ts';
+import { type PlanAct, reads } from './acts.ts';
+import { FOR_FULL_LEVEL, gainDown, namesOf, settingsForBoost, someKnobs, untilThen } from './amp-names.ts';
 import { needOf, whoSelectsAmplified } from './amp-need.ts';
 import type { PlanCase } from './facts.ts';
 import { planVerdict } from './plan-verdict.ts';
@@ -28,6 +28,8 @@ const amps = (c: PlanCase) => c.findings.rig.amps ?? [];
 const busAnswers = (c: PlanCase) => c.findings.outcome('factory-amp-answers') === 'yes';
 const who = (c: PlanCase) => whoSelectsAmplified(amps(c), busAnswers(c));
 const drivesRear = (c: PlanCase) => namesOf(c, (amp) => amps(c).length < 2 || amp.drives !== 'front');
+
+const forBoost = (c: PlanCase): readonly PlanAct[] => (settingsForBoost(c).length > 0 ? FOR_FULL_LEVEL : []);
 
 export const enableRear = planVerdict({
   id: 'plan-enable-rear',
@@ -67,15 +69,19 @@ export const enableRear = planVerdict({
       ...(hasAmp(c) ? [] : ['An amplifier, only to get sound from the rear.']),
     ],
     ifDoneAnyway: `${harmOfAmplified(c, f)} With nothing done, the rear stays silent.`,
-    cautions: ['bridge'],
+    acts: [...(c.facts.rear === 'amp' ? ([{ do: 'renew-wire', wire: 'signal' }] as const) : []), ...forBoost(c)],
+    proofActs: reads('rear'),
     proof: `Sound: ${expectRear(c)} Half the supply as DC on the rear wires proves nothing.`,
   }),
 });
 
-const gainCautions = (c: PlanCase): readonly CautionId[] => (someKnobs(c) ? ['set-gain-again', 'bridge'] : ['bridge']);
-
 /** Whether the full level may still be stored, which an amplifier for the lowered one has to live with until the visit. */
 const fullUntilThen = (c: PlanCase) => c.facts.profiles.some((profile) => !STORED_PROFILES[profile].lowered);
+
+const amplifiedActs = (c: PlanCase): readonly PlanAct[] => [
+  ...(fullUntilThen(c) && someKnobs(c) ? FOR_FULL_LEVEL : []),
+  ...(c.facts.amp === 'flexible' ? ([{ do: 'wake-by-wire' }] as const) : []),
+];
 
 const amplifiedFix = (c: PlanCase, change: string): readonly string[] => [
   ...(fullUntilThen(c) ? [untilThen(c)] : []),
@@ -114,7 +120,8 @@ export const amplifiedSame = planVerdict({
       'A profile by its name. The number of amplifiers in it proves nothing: ask what it does with the engine running.',
     ],
     ifDoneAnyway: `With the wrong kind the EQ still jumps when the engine starts. ${harmOfBoost(f)}`,
-    cautions: gainCautions(c),
+    acts: amplifiedActs(c),
+    proofActs: reads('boosted', 'sameEq'),
     proof: `Flat: ${expectTones(c)} ${expectEngine(c)}`,
   }),
 });
@@ -135,7 +142,8 @@ export const amplifiedAny = planVerdict({
     who: who(c),
     notBuy: ['A profile by its name. The number of amplifiers in it proves nothing: ask what it does.'],
     ifDoneAnyway: `${harmOfBoost(f)}`,
-    cautions: gainCautions(c),
+    acts: amplifiedActs(c),
+    proofActs: reads('boosted'),
     proof: `Flat: ${expectTones(c)}`,
   }),
 });
@@ -170,7 +178,8 @@ export const moveOrBack = planVerdict({
       who: `A fitter moves the pair. Going back is for these. ${BACK_BY}`,
       notBuy: [`Louder ${pair} speakers. They would be starved as well.`],
       ifDoneAnyway: `Left as it is, the ${pair} pair stays ${f.loweredDb} quieter and without the bass boost, whatever the fader says.`,
-      cautions: ['back-to-full', 'set-gain-again', 'bridge'],
+      acts: [{ do: 'renew-wire', wire: 'speaker-run', where: pair }, ...forBoost(c)],
+      proofActs: reads('boosted'),
       proof: `Moved: front and rear are level at centred fader. Gone back, boosted: ${expectTones(c)}`,
     };
   },

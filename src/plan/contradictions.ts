@@ -1,4 +1,5 @@
 import { ampDriving } from '../rig/rig.ts';
+import { bringsAbout, type PlanAct, reads } from './acts.ts';
 import { list, namesOf } from './amp-names.ts';
 import type { PlanCase } from './facts.ts';
 import type { Figures } from './figures.ts';
@@ -16,6 +17,8 @@ const LOOK_FOR_IT = [
   'At the battery, look for a lead with its own fuse and follow it.',
   'Look under the seat, in the lids, in the trunk and behind the fairing.',
 ];
+
+const LOOKS: readonly PlanAct[] = bringsAbout('amp-uncovered');
 
 /** The pair that is said to hang on an amplifier that was not counted. */
 function pairOnNoAmp({ facts, findings }: PlanCase): string {
@@ -35,6 +38,7 @@ export const onNoAmp = planVerdict({
     who: YOU,
     notBuy: NOT_YET,
     ifDoneAnyway: 'The wrong half of the answers decides, and the head unit ends up wrong for the build.',
+    acts: LOOKS,
     proof: 'Every amplifier is counted, and every pair has a driver.',
     minutes: 10,
   }),
@@ -55,7 +59,7 @@ export const ampOverlooked = planVerdict({
     who: YOU,
     notBuy: ['Going back to the full level before this is clear.'],
     ifDoneAnyway: fullLevelInto(f),
-    cautions: ['hot'],
+    acts: LOOKS,
     proof: 'Every fused lead at the battery ends at something that you can name.',
     minutes: 15,
   }),
@@ -83,7 +87,7 @@ export const dcOnLineLevel = planVerdict({
       who: YOU,
       notBuy: ['A reflash to wake it.', 'A new amplifier, before it had a wire.'],
       ifDoneAnyway: 'The profile is another one, and the amplifier still sleeps.',
-      cautions: ['key-off', 'bridge'],
+      acts: [...LOOKS, { do: 'wake-by-wire' }, { do: 'renew-wire', wire: 'signal' }],
       proof: 'It wakes each time the head unit comes on, with quiet music.',
       tools: 'its papers, a fused wire',
       minutes: 45,
@@ -108,7 +112,8 @@ export const dealerWithoutFactoryAmp = planVerdict({
     who: YOU,
     notBuy: NOT_YET,
     ifDoneAnyway: 'You build on a profile that is not there.',
-    cautions: ['bridge', 'loud-tone'],
+    acts: reads('boosted'),
+    proofActs: reads('boosted'),
     proof: '80 Hz and 400 Hz read the same on a front pair: amplified. 80 Hz far above: it is not.',
     tools: 'a multimeter and the tones',
     minutes: 15,
@@ -132,7 +137,11 @@ export const factoryAmpSilent = planVerdict({
     who: 'You for fuse and plugs. A dealer or a specialist for the data bus.',
     notBuy: ['A reflash before it answers.'],
     ifDoneAnyway: 'The visit ends without a profile, or with a lowered level in front of a dead amplifier.',
-    cautions: ['data', 'key-off', 'fuse', 'warranty'],
+    acts: [
+      ...bringsAbout('amp-uncovered', 'panel-off'),
+      { do: 'seat-plug', plug: 'amp-power' },
+      { do: 'renew-fuse', fuse: 'amp-body' },
+    ],
     proof: 'The dealer’s tool lists the amplifier.',
     minutes: 30,
   }),
@@ -154,6 +163,7 @@ export const ampFeedsNothing = planVerdict({
     who: YOU,
     notBuy: ['An amplified profile for an amplifier that feeds nothing.'],
     ifDoneAnyway: `The speakers on the head unit get quieter: ${f.shareLeft} of the power is left, ${f.fullW} become ${f.loweredW}.`,
+    acts: [...LOOKS, ...bringsAbout('key-off', 'panel-off')],
     proof: 'Every amplifier that counts has a pair, and every pair has a driver.',
     minutes: 15,
   }),
@@ -199,7 +209,7 @@ export const toldAgainstMeterVerdict = planVerdict({
       ],
       who: YOU,
       notBuy: NOT_YET,
-      cautions: ['bridge', 'loud-tone'],
+      acts: reads(...toldAgainstMeter(c.findings)),
       proof: 'The same reading twice, and a paper that either agrees or is put aside.',
       tools: 'a multimeter',
       minutes: 15,
@@ -221,7 +231,7 @@ export const noSuchProfile = planVerdict({
       fix: [...new Set(clashes.map((clash) => clash.check)), AGAIN],
       who: YOU,
       notBuy: NOT_YET,
-      cautions: ['bridge', 'loud-tone'],
+      acts: reads(...new Set(clashes.flatMap((clash) => clash.properties))),
       proof: 'The readings together fit one profile.',
       tools: 'a multimeter',
       minutes: 15,

@@ -1,3 +1,4 @@
+import type { RepairAction } from '../causes/repair-action.ts';
 import type { Answer } from './decision.ts';
 import type { PlanAnswer, PlanCase } from './facts.ts';
 import { PROPERTIES, type Property, STORED_PROFILES, type StoredProfile } from './profile/profile.ts';
@@ -45,6 +46,21 @@ export function demandOf({ answer, facts }: Pick<PlanCase, 'answer' | 'facts'>):
     };
   }
   return NOTHING.has(answer) ? { kind: 'nothing' } : { kind: 'find-out' };
+}
+
+/** The same as it is done to the bike. */
+export function selecting(demand: Demand | undefined): readonly RepairAction[] {
+  if (demand?.kind !== 'select') return [];
+  const { rear, lowered, boosted, sameEq } = demand.to;
+  return [
+    {
+      do: 'select-profile',
+      ...(rear && { rear: 'on' }),
+      ...(lowered !== undefined && { level: lowered ? 'lowered' : 'full' }),
+      ...(boosted !== undefined && { boost: boosted ? 'as-delivered' : 'none' }),
+      ...(sameEq && { eq: 'same' }),
+    },
+  ];
 }
 
 /** What a property is, said yes and said no. The same words on every page. */

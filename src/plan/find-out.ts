@@ -1,3 +1,4 @@
+import { bringsAbout, reads } from './acts.ts';
 import { list, namesOf } from './amp-names.ts';
 import { needOf } from './amp-need.ts';
 import type { Feed } from './decision.ts';
@@ -53,7 +54,7 @@ export const findTheAmp = planVerdict({
     who: YOU,
     notBuy: ['Any reflash before that. Nor a new amplifier: this one may be right.'],
     ifDoneAnyway: `A listening amplifier then gets ${f.loweredV} where it got ${f.fullV} at full volume, and may stay asleep.`,
-    cautions: ['bridge'],
+    acts: [...bringsAbout('amp-uncovered', 'head-unit-playing', 'volume-zero'), { do: 'renew-wire', wire: 'signal' }],
     proof: 'You know what switches it on, in the words of its papers.',
     tools: 'papers, perhaps a multimeter',
     minutes: 15,
@@ -86,7 +87,10 @@ export const followTheWires = planVerdict({
     who: YOU,
     notBuy: ['Any reflash before that.'],
     ifDoneAnyway: 'An amplified profile starves every pair that turns out to hang on the head unit.',
-    cautions: ['bridge'],
+    acts: [
+      ...bringsAbout('key-off', 'panel-off', 'amp-uncovered'),
+      ...(decision.open.includes('inputs') ? ([{ do: 'centre-fader' }] as const) : []),
+    ],
     proof: 'Every pair and every input has a known source.',
     minutes: 20,
   }),
@@ -116,7 +120,7 @@ export const measureFirst = planVerdict({
     who: 'You, with a multimeter and the tones. Or a specialist who reads the head unit.',
     notBuy: ['A reflash on a guess. What it would select may be in already.'],
     ifDoneAnyway: 'You pay for what is there already, or miss what is needed.',
-    cautions: ['bridge', 'loud-tone', ...(decision.separators.includes('sameEq') ? (['outdoors'] as const) : [])],
+    acts: reads(...decision.separators, ...(decision.separators.includes('sameEq') ? (['boosted'] as const) : [])),
     proof: 'You can answer each of these with yes or no.',
     tools: 'a multimeter and the tones',
     minutes: 10 * decision.separators.length,

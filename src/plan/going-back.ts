@@ -1,6 +1,14 @@
 import type { KnownAmp } from '../rig/rig.ts';
-import type { CautionId } from '../steps/cautions.ts';
-import { gainDown, namesOf, needsUnaltered, sentence, settingsForBoost } from './amp-names.ts';
+import { type PlanAct, reads } from './acts.ts';
+import {
+  FOR_FULL_LEVEL,
+  gainDown,
+  namesOf,
+  needsUnaltered,
+  sentence,
+  settingsForBoost,
+  someKnobs,
+} from './amp-names.ts';
 import type { PlanCase } from './facts.ts';
 import { planVerdict } from './plan-verdict.ts';
 import {
@@ -20,8 +28,7 @@ import {
 /** Answers that undo an amplified profile. */
 
 /** Going back lifts the level: harmless without an amplifier, dangerous in front of one. */
-const liftCautions = (c: PlanCase): readonly CautionId[] =>
-  hasAmp(c) ? ['back-to-full', 'set-gain-again', 'bridge'] : ['bridge'];
+const liftActs = (c: PlanCase): readonly PlanAct[] => (hasAmp(c) && someKnobs(c) ? FOR_FULL_LEVEL : []);
 const listens = (c: PlanCase) => c.facts.amp === 'unaltered';
 const WAKES_WHEN_LOUD = 'Does it wake when you turn it up? Then its wiring is fine, and too little reaches it.';
 const madeForIt = (amp: KnownAmp) => amp.needs === 'unaltered';
@@ -64,7 +71,8 @@ export const backToUnaltered = planVerdict({
       ...(hasAmp(c) ? ['A new amplifier because this one stays off. It may only be asleep.'] : []),
     ],
     ifDoneAnyway: harmOfStaying(c, f),
-    cautions: liftCautions(c),
+    acts: liftActs(c),
+    proofActs: reads('boosted', 'lowered'),
     proof: `Boosted: ${expectTones(c)} Full level: ${expectFull(c)}`,
   }),
 });
@@ -90,7 +98,8 @@ export const backToRearOn = planVerdict({
     who: BACK_BY,
     notBuy: ['Speakers, because they are quiet.', 'Another amplified profile. Each of them lowers the level.'],
     ifDoneAnyway: `${harmOfStaying(c, f)} Back to plain unaltered: the rear goes dead on a bike built with front speakers only.`,
-    cautions: liftCautions(c),
+    acts: liftActs(c),
+    proofActs: reads('boosted', 'rear'),
     proof: `Boosted: ${expectTones(c)} Rear on: ${expectRear(c)}`,
   }),
 });
@@ -124,7 +133,8 @@ export const backIfStored = planVerdict({
       'Speakers, because it is quiet. They would get the same.',
     ],
     ifDoneAnyway: harmOfStaying(c, f),
-    cautions: liftCautions(c),
+    acts: liftActs(c),
+    proofActs: reads('boosted', 'lowered'),
     proof: `Boosted: ${expectTones(c)} Full level: ${expectFull(c)}`,
   }),
 });

@@ -1,11 +1,12 @@
 import { AMP_GROUPS } from '../steps/plan/amp-groups.ts';
-import { namesOf } from './amp-names.ts';
+import { type PlanAct, reads, withCautions } from './acts.ts';
+import { namesOf, setGains } from './amp-names.ts';
 import { assumedNeedOf } from './amp-need.ts';
-import { demandOf, isChange } from './demand.ts';
+import { demandOf, isChange, selecting } from './demand.ts';
 import { belowRated, type PlanCase, planCase, wantsMirroring } from './facts.ts';
 import { type Figures, figuresOf } from './figures.ts';
 import { holdsOf, openFindings, unlessOf } from './open.ts';
-import { sheetOf } from './sheet.ts';
+import { type ForCounter, sheetOf } from './sheet.ts';
 import type { PlanRemedy, PlanVerdict } from './verdict.ts';
 import { ASSUMED_NEED, assumedIn, sameEqNotToBeHad } from './wording.ts';
 
@@ -45,14 +46,16 @@ export const PROFILE_STEPS = [
   'top-step',
 ];
 
+type WithoutCautions = Omit<PlanRemedy, 'cautions' | 'proofCautions'>;
 /** What a verdict of this flow leaves out when it has nothing to say. */
-type Written = Omit<PlanRemedy, keyof typeof NOTHING_WRITTEN | 'demand'> & Partial<PlanRemedy>;
+type Written = Omit<WithoutCautions, keyof typeof NOTHING_WRITTEN | 'demand'> & Partial<WithoutCautions>;
 const NOTHING_WRITTEN = {
   numbers: [],
   unless: [],
   holds: [],
   findings: [],
-  cautions: [],
+  acts: [],
+  proofActs: [],
   notBuy: [],
   tools: 'none',
   minutes: 0,
@@ -74,7 +77,7 @@ export function planVerdict({ faults = [], mends = [], article = 'what-a-reflash
     remedy: (findings) => {
       const c = planCase(findings);
       const figures = figuresOf(c);
-      const own: PlanRemedy = {
+      const own: WithoutCautions = {
         ...NOTHING_WRITTEN,
         demand: demandOf(c),
         ...(isComplete(c) && { unless: unlessOf(c) }),
@@ -83,9 +86,19 @@ export function planVerdict({ faults = [], mends = [], article = 'what-a-reflash
         ...parts.remedy(c, figures),
       };
       const whole = withSpeakersBelow(c, withWishes(c, figures, withAssumedNeed(c, withCondition(c, own))));
-      const sheet = sheetOf(c, whole, figures);
-      return sheet ? { ...whole, sheet } : whole;
+      const sheet = sheetOf(c, whole.proof, figures);
+      return withCautions(sheet ? withSheet(c, whole, sheet) : whole, findings);
     },
+  };
+}
+
+/** What the paper for the counter has somebody do: select what is asked for, set the gain, take the readings of the check. */
+function withSheet(c: PlanCase, remedy: WithoutCautions, { sheet, setsGain, checks }: ForCounter): WithoutCautions {
+  return {
+    ...remedy,
+    sheet,
+    acts: [...selecting(remedy.demand), ...remedy.acts, ...(setsGain ? setGains(c) : [])],
+    proofActs: [...remedy.proofActs, ...reads(...checks)],
   };
 }
 
@@ -152,10 +165,27 @@ function moreBass({ findings, facts, answer }: PlanCase): readonly string[] {
   ];
 }
 
-/** Leads at the battery are part of the work. */
-const worksAtTheBattery = ({ findings, answer }: PlanCase) =>
-  ['amp-added', 'amp-exchanged', 'amp-removed'].includes(findings.outcome('planned-change') ?? '') &&
-  (answer === 'stay' || isChange(answer));
+/** What is done besides for a build that changes at the same time, and for a wish. */
+function actsOfWork(c: PlanCase): readonly PlanAct[] {
+  const plan = c.findings.outcome('planned-change');
+  if (plan === 'more-bass') return [{ do: 'turn-polarity', where: 'front' }];
+  if (!isComplete(c)) return [];
+  switch (plan) {
+    case 'front-only':
+      return [{ do: 'replace-speaker', where: 'front' }];
+    case 'rear-on-unit':
+      return [{ do: 'replace-speaker', where: 'rear' }];
+    case 'amp-added':
+    case 'amp-exchanged':
+      return [{ do: 'fit-amp' }];
+    case 'amp-removed':
+      return [{ do: 'take-out-amp' }];
+    case 'louder':
+      return c.facts.amp === 'none' ? [{ do: 'flatten-tone', of: 'unit' }] : [];
+    default:
+      return [];
+  }
+}
 
 function mirroring({ facts }: PlanCase): readonly string[] {
   if (facts.unit === 'replaced') {
@@ -204,7 +234,7 @@ function wrongNow({ findings, answer }: PlanCase): readonly string[] {
 }
 
 /** A need that is only assumed makes the answer no surer than that, and is worth a look before anything is paid for. */
-function withAssumedNeed(c: PlanCase, remedy: PlanRemedy): PlanRemedy {
+function withAssumedNeed(c: PlanCase, remedy: WithoutCautions): WithoutCautions {
   const assumed = assumedIn(c);
   const changes = isChange(c.answer);
   if (!assumed || !(changes || c.answer === 'stay')) return remedy;
@@ -224,7 +254,7 @@ const IF: Readonly<Partial<Record<string, string>>> = {
 };
 
 /** An answer that hangs on something says so in its first words. */
-function withCondition({ findings }: PlanCase, remedy: PlanRemedy): PlanRemedy {
+function withCondition({ findings }: PlanCase, remedy: WithoutCautions): WithoutCautions {
   if (!remedy.unless?.length) return remedy;
   const condition = IF[findings.outcome('profile-source') ?? ''] ?? 'most likely';
   const what = remedy.what
@@ -245,7 +275,7 @@ function firstOfAll(c: PlanCase, what: string, f: Figures): string {
 }
 
 /** Speakers of too few ohms on the head unit are said with the answer, not after it. */
-function withSpeakersBelow(c: PlanCase, remedy: PlanRemedy): PlanRemedy {
+function withSpeakersBelow(c: PlanCase, remedy: WithoutCautions): WithoutCautions {
   const pairs = belowRated(c);
   if (pairs.length === 0 || !isComplete(c)) return remedy;
   const what = `${remedy.what} But no ${pairs.join(' or ')} speakers below 4 Ω on the head unit.`;
@@ -264,7 +294,7 @@ function withSpeakersBelow(c: PlanCase, remedy: PlanRemedy): PlanRemedy {
 }
 
 /** Adds what the rest of the case asks for. It never changes the answer itself. */
-function withWishes(c: PlanCase, f: Figures, remedy: PlanRemedy): PlanRemedy {
+function withWishes(c: PlanCase, f: Figures, remedy: WithoutCautions): WithoutCautions {
   const wanted = wantsMirroring(c.findings) && c.answer !== 'mirroring-only' && c.answer !== 'replaced-unit';
   return {
     ...remedy,
@@ -277,7 +307,11 @@ function withWishes(c: PlanCase, f: Figures, remedy: PlanRemedy): PlanRemedy {
       ...(wanted ? mirroring(c) : []),
       ...wrongNow(c),
     ],
-    cautions: [...remedy.cautions, ...(worksAtTheBattery(c) ? (['minus-first'] as const) : [])],
+    acts: [
+      ...actsOfWork(c),
+      ...remedy.acts,
+      ...(wanted && c.facts.unit === 'factory' ? ([{ do: 'allow-without-headset' }] as const) : []),
+    ],
     notBuy: [...new Set([...remedy.notBuy, ...notToBuy(c)])],
   };
 }

@@ -1,8 +1,12 @@
-import { namesOf, needsUnaltered, settingsForBoost } from './amp-names.ts';
+import { bringsAbout, reads } from './acts.ts';
+import { FOR_FULL_LEVEL, namesOf, needsUnaltered, settingsForBoost } from './amp-names.ts';
 import { planVerdict } from './plan-verdict.ts';
 import { harmOfAmplified, levels, NOBODY, PRACTICE, sameEqNotToBeHad } from './wording.ts';
 
 /** The wish for the same EQ, on builds that cannot have it at full level. */
+
+/** Bass and treble are set to the ear with the engine idling, standing. */
+const WITH_THE_ENGINE = [...bringsAbout('engine-running'), { do: 'flatten-tone', of: 'unit' }] as const;
 
 export const sameEqWithoutAmp = planVerdict({
   id: 'plan-same-eq-without-amp',
@@ -22,6 +26,8 @@ export const sameEqWithoutAmp = planVerdict({
     who: NOBODY,
     notBuy: ['An amplified profile for the same EQ. The price is level and bass.'],
     ifDoneAnyway: harmOfAmplified(c, f),
+    acts: WITH_THE_ENGINE,
+    proofActs: reads('boosted', 'sameEq'),
     proof: 'Same tones, engine off and running: the ratio changes, and the level stays full.',
   }),
 });
@@ -45,6 +51,8 @@ export const sameEqUnalteredAmp = planVerdict({
     who: NOBODY,
     notBuy: ['An amplified profile in front of an amplifier made for the unaltered output.'],
     ifDoneAnyway: harmOfAmplified(c, f),
+    acts: [...WITH_THE_ENGINE, ...(settingsForBoost(c).length > 0 ? FOR_FULL_LEVEL : [])],
+    proofActs: reads('boosted', 'sameEq'),
     proof: 'Same tones, engine off and running: the ratio changes, and the amplifier wakes with quiet music.',
   }),
 });
@@ -68,6 +76,11 @@ export const sameEqMixed = planVerdict({
       who: `A fitter moves the ${pair} pair. Nobody needs to select anything before that.`,
       notBuy: ['An amplified profile as long as one pair hangs on the head unit.'],
       ifDoneAnyway: harmOfAmplified(c, f),
+      acts: [
+        ...WITH_THE_ENGINE,
+        { do: 'renew-wire', wire: 'speaker-run', where: pair },
+        ...(settingsForBoost(c).length > 0 ? FOR_FULL_LEVEL : []),
+      ],
       proof: 'Every pair on an amplifier, and only then the visit.',
       minutes: 60,
     };

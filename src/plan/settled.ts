@@ -1,4 +1,5 @@
-import { namesOf, needsUnaltered, sentence, settingsForBoost } from './amp-names.ts';
+import { bringsAbout, reads } from './acts.ts';
+import { FOR_FULL_LEVEL, namesOf, needsUnaltered, sentence, settingsForBoost } from './amp-names.ts';
 import type { PlanCase } from './facts.ts';
 import type { Figures } from './figures.ts';
 import { planVerdict } from './plan-verdict.ts';
@@ -59,6 +60,9 @@ const WHY_STAY: Readonly<Record<string, Why>> = {
 
 const isAmplified = (c: PlanCase) => c.decision.row.startsWith('all-on-amp');
 
+/** Rear outputs that are on, and perhaps wires on them that end nowhere. */
+const looseRear = (c: PlanCase) => c.decision.rows.includes('front-only-rear-open');
+
 /** What to keep in mind about a profile that stays. */
 function keep(c: PlanCase): readonly string[] {
   if (isAmplified(c)) {
@@ -71,7 +75,7 @@ function keep(c: PlanCase): readonly string[] {
   return [
     `Keep: the full level and the bass boost${c.facts.rear === 'unit' ? ', and the rear channels on' : ''}.`,
     ...settingsForBoost(c),
-    ...(c.decision.rows.includes('front-only-rear-open') ? ['Insulate rear wires that nothing is connected to.'] : []),
+    ...(looseRear(c) ? ['Insulate rear wires that nothing is connected to.'] : []),
     eqOfFullLevel(c),
   ];
 }
@@ -91,7 +95,11 @@ export const stay = planVerdict({
     who: NOBODY,
     notBuy: [isAmplified(c) ? 'A second reflash. Level and bass are right already.' : 'An amplified profile.'],
     ifDoneAnyway: stayHarm(c, f),
-    cautions: ['bridge'],
+    acts: [
+      ...(!isAmplified(c) && settingsForBoost(c).length > 0 ? FOR_FULL_LEVEL : []),
+      ...(looseRear(c) ? ([{ do: 'renew-wire', wire: 'speaker-run', where: 'rear' }] as const) : []),
+    ],
+    proofActs: reads(!isAmplified(c) && c.facts.rear === 'unit' ? 'rear' : 'boosted'),
     proof: isAmplified(c)
       ? `Flat: ${expectTones(c)}`
       : c.facts.rear === 'unit'
@@ -117,7 +125,7 @@ export const replacedUnit = planVerdict({
     who: YOU,
     notBuy: ['A reflash, or a visit for one. Nothing on this bike can take it.'],
     ifDoneAnyway: 'You pay for a visit that can change nothing.',
-    cautions: ['bridge'],
+    acts: [{ do: 'set-unit-menu' }],
     proof: 'Fader, rear and bass follow the menu of the replaced head unit.',
     minutes: 15,
   }),
@@ -140,6 +148,7 @@ export const mirroringOnly = planVerdict({
     who: 'Who has the tool for that module, usually a specialist or a dealer. Ask before you go.',
     notBuy: ['Another output profile. It changes the sound and not the mirroring.'],
     ifDoneAnyway: 'The sound is another one afterwards, and mirroring still waits for a headset.',
+    acts: [{ do: 'allow-without-headset' }],
     proof: 'Headset off, phone plugged in: mirroring starts. The sound is the same as before.',
     minutes: 30,
   }),
@@ -165,7 +174,8 @@ export const bassMasked = planVerdict({
     notBuy: ['A reflash for bass on the road.', 'A second reflash because the first changed nothing.'],
     ifDoneAnyway:
       'The bass is as covered as before, and without an amplifier an amplified profile leaves even less of it.',
-    cautions: ['riding', 'outdoors'],
+    acts: [{ do: 'set-unit-menu' }],
+    proofActs: bringsAbout('head-unit-playing', 'engine-running'),
     proof: STANDSTILL,
     minutes: 10,
   }),
@@ -186,7 +196,7 @@ export const speedVolume = planVerdict({
     who: YOU,
     notBuy: ['A reflash for it. It would change the sound at all speeds.'],
     ifDoneAnyway: 'The loudness still follows the speed.',
-    cautions: ['riding'],
+    acts: [{ do: 'set-unit-menu' }],
     proof: 'Speed volume off, the same road at the same speed: the loudness stays.',
     minutes: 5,
   }),

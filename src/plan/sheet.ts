@@ -7,9 +7,9 @@ import { namedAmps, sentence } from './amp-names.ts';
 import { changesInWords, demandOf, isChange, propertyIn } from './demand.ts';
 import type { PlanCase } from './facts.ts';
 import type { Figures } from './figures.ts';
-import { measuredProfile, PROPERTIES, profileNow, STORED_PROFILES } from './profile/profile.ts';
+import { measuredProfile, PROPERTIES, type Property, profileNow, STORED_PROFILES } from './profile/profile.ts';
 import { readingBehind } from './read-values.ts';
-import type { PlanRemedy, Sheet, SheetPart } from './verdict.ts';
+import type { Sheet, SheetPart } from './verdict.ts';
 import { expectEngine, expectRear, expectTones } from './wording.ts';
 
 /*
@@ -46,7 +46,7 @@ function readLines({ findings }: PlanCase): readonly string[] {
   return [...read, `Read across a front pair at the head unit${shown}.`];
 }
 
-function visit(c: PlanCase, { proof }: PlanRemedy): SheetPart {
+function visit(c: PlanCase, proof: string): SheetPart {
   const demand = demandOf(c);
   const { rig } = c.findings;
   const delivered = [
@@ -148,10 +148,17 @@ function questions(c: PlanCase): SheetPart {
   };
 }
 
+/** What is read after it. */
+function checksOf(c: PlanCase): readonly Property[] {
+  const demand = demandOf(c);
+  const to = demand.kind === 'select' ? demand.to : {};
+  return ['boosted', ...(to.rear ? (['rear'] as const) : []), ...(to.sameEq ? (['sameEq'] as const) : [])];
+}
+
 function after(c: PlanCase): SheetPart {
   const demand = demandOf(c);
-  const rear = demand.kind === 'select' && demand.to.rear;
-  const same = demand.kind === 'select' && demand.to.sameEq;
+  const checks = checksOf(c);
+  const [rear, same] = [checks.includes('rear'), checks.includes('sameEq')];
   return {
     title: demand.kind === 'select' ? 'After the visit' : 'To check it yourself',
     lines: [
@@ -163,7 +170,19 @@ function after(c: PlanCase): SheetPart {
   };
 }
 
-export function sheetOf(c: PlanCase, remedy: PlanRemedy, f: Figures): Sheet | undefined {
+export interface ForCounter {
+  readonly sheet: Sheet;
+  /** Whether it has somebody set a gain, and what it has him read. */
+  readonly setsGain: boolean;
+  readonly checks: readonly Property[];
+}
+
+export function sheetOf(c: PlanCase, proof: string, f: Figures): ForCounter | undefined {
   if (!isChange(c.answer) && c.answer !== 'stay') return undefined;
-  return { parts: [visit(c, remedy), ...gain(c), speakers(c, f), questions(c), after(c)] };
+  const gains = gain(c);
+  return {
+    sheet: { parts: [visit(c, proof), ...gains, speakers(c, f), questions(c), after(c)] },
+    setsGain: gains.length > 0,
+    checks: checksOf(c),
+  };
 }

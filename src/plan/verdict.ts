@@ -1,6 +1,7 @@
 import type { CautionId } from '../steps/cautions.ts';
 import type { Findings } from '../steps/outcome.ts';
 import type { Part } from '../steps/step.ts';
+import type { PlanAct } from './acts.ts';
 import type { Property } from './profile/profile.ts';
 
 export interface Conditional {
@@ -75,7 +76,12 @@ export interface PlanRemedy {
   readonly notBuy: readonly string[];
   /** What goes wrong if it is done all the same. */
   readonly ifDoneAnyway?: string;
+  /** What is done for it, and for the check, as data. */
+  readonly acts: readonly PlanAct[];
+  readonly proofActs: readonly PlanAct[];
+  /** What to be careful of, which follows from that; with the check, besides what was said before. */
   readonly cautions: readonly CautionId[];
+  readonly proofCautions: readonly CautionId[];
   /** The check that shows that it is so, with the reading to expect. */
   readonly proof: string;
   /** What else is possible, each with what separates it. */

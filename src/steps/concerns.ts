@@ -18,6 +18,8 @@ const OF_AN_AMP: readonly CautionId[] = [
 /** Whether a caution has anything to say on a bike. What nobody knows of it may be there. */
 export function concerns(id: CautionId, { amps, batteryKind }: Rig): boolean {
   if (amps?.length === 0 && OF_AN_AMP.includes(id)) return false;
+  // A factory amplifier mostly has no knob to turn.
+  if (id === 'set-gain-again') return amps === undefined || amps.some(({ kind }) => kind !== 'factory');
   if (id === 'ground-open') return amps === undefined || amps.some(({ input }) => input !== 'speaker');
   return !(id === 'own-charger' && batteryKind === 'lead');
 }

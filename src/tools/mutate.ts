@@ -32,6 +32,7 @@ const TESTS: Readonly<Record<Kind, readonly string[]>> = {
   caution: [
     'tests/steps/cautions.test.ts',
     'tests/causes/cautions.test.ts',
+    'tests/plan/cautions.test.ts',
     'tests/components/caution/signal-words.test.tsx',
   ],
   certainty: ['tests/inference/certainty.test.ts', 'tests/components/fault/cause-view.test.tsx'],

@@ -62,7 +62,10 @@ const ends = (id: string): PlanVerdict => ({
     minutes: 1,
     who: 'You',
     notBuy: [],
+    acts: [],
+    proofActs: [],
     cautions: [],
+    proofCautions: [],
     proof: 'It runs.',
   }),
 });

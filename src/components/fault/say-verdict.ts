@@ -71,12 +71,13 @@ export function tellPlan(remedy: {
   readonly fix: readonly string[];
   readonly proof: string;
   readonly cautions: readonly CautionId[];
+  readonly proofCautions: readonly CautionId[];
   readonly notBuy: readonly string[];
   readonly tools: string;
 }): SpokenEnd {
   return {
     tell: [remedy.what, SURE[remedy.certainty], ...remedy.fix, `This shows that it is so: ${remedy.proof}`],
-    never: [...spokenCare(remedy.cautions), ...dontPay(remedy.notBuy)],
+    never: [...spokenCare([...remedy.cautions, ...remedy.proofCautions]), ...dontPay(remedy.notBuy)],
     bring: toBring(remedy.tools, []),
   };
 }

@@ -7,6 +7,7 @@ import type { PlanRemedy, PlanVerdict } from '../../plan/verdict.ts';
 import { CAUTIONS } from '../../steps/cautions.ts';
 import { is } from '../../steps/outcome.ts';
 import { inWords, type Step } from '../../steps/step.ts';
+import { Cautions } from '../caution/Cautions.tsx';
 import { tellPlan } from '../fault/say-verdict.ts';
 import { DontPayFor, DoThis, Numbers } from '../flow/FixParts.tsx';
 import { CERTAINTY_WORDS, HowSure } from '../flow/HowSure.tsx';
@@ -108,6 +109,7 @@ export function VerdictView({ verdict, remedy, standing, case: it, root, onReope
           <KeepReadings facts={standing.facts} saved={standing.rig.profileRead} />
           <section class="prove">
             <h2>Check it</h2>
+            <Cautions ids={remedy.proofCautions} />
             <ProofOfCure proof={remedy.proof} hasMeter={is(standing.findings, 'tools-at-hand', 'meter')} />
           </section>
         </div>
@@ -131,7 +133,7 @@ export function VerdictView({ verdict, remedy, standing, case: it, root, onReope
             lines: [remedy.what, `${CERTAINTY_WORDS[remedy.certainty]}. ${remedy.howSure}`, ...conditions(remedy)],
           },
           ...(remedy.sheet ? remedy.sheet.parts : []),
-          ...fixSections({ ...remedy, parts: [] }),
+          ...fixSections({ ...remedy, cautions: [...remedy.cautions, ...remedy.proofCautions], parts: [] }),
           ...(remedy.sheet ? [] : inFull(remedy, standing, assumed)),
         ]}
       />

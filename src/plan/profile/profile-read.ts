@@ -1,4 +1,5 @@
 import type { Findings } from '../../steps/outcome.ts';
+import { reads, withCautions } from '../acts.ts';
 import { apartInWords, doesInWords, kindOf, propertyIn } from '../demand.ts';
 import { readingBehind } from '../read-values.ts';
 import type { PlanNumber, PlanVerdict } from '../verdict.ts';
@@ -79,35 +80,39 @@ export const profileRead: PlanVerdict = {
           ? `By what it does, this is ${kindOf(only)}: ${doesInWords(only)}.`
           : `Still possible: ${fitting.length} stored profiles.`;
     const sure = fitting.length === 1 && !nothing;
-    return {
-      what,
-      certainty: clash ? 'short list' : sure && open.length === 0 ? 'proved' : sure ? 'likely' : 'short list',
-      howSure: clash ? `${clash.says} ${clash.likely} ${clash.check}` : howSure(f, open),
-      numbers: PROPERTIES.map((property) => row(property, now[property], f)),
-      fix: [
-        ...deadPair(f),
-        ...open.map((property) => FINDING_OUT[property]),
-        'Write down what it does, not what somebody calls it. Or keep it with “My bike”, below.',
-        'Take these readings into the plan “Does it need a reflash at all?”: it says whether anything must change.',
-      ],
-      tools: open.length === 0 ? 'None' : 'Meter and tones',
-      minutes: open.length === 0 ? 1 : 10 * open.length,
-      who: YOURSELF,
-      notBuy: [
-        'A reading of the profile’s name: a name with a number of amplifiers in it proves nothing.',
-        ...(open.length === 0 ? ['A read-out by a tool: these readings say the same.'] : []),
-      ],
-      cautions: open.includes('sameEq') ? ['bridge', 'outdoors'] : ['bridge'],
-      proof: 'The same tones, read again another day at the same volume step, give the same ratios.',
-      mayAlsoBe: clash
-        ? also.map((other) => ({ what: other.says.replace(/\.$/, ''), split: other.check }))
-        : nothing || fitting.length < 2
-          ? []
-          : fitting.map((id) => ({
-              what: `${kindOf(id)}: ${doesInWords(id)}`.replace(/^./, (first) => first.toUpperCase()),
-              split: `It is this one if it reads: ${apartInWords([id], fitting)}.`,
-            })),
-    };
+    return withCautions(
+      {
+        what,
+        certainty: clash ? 'short list' : sure && open.length === 0 ? 'proved' : sure ? 'likely' : 'short list',
+        howSure: clash ? `${clash.says} ${clash.likely} ${clash.check}` : howSure(f, open),
+        numbers: PROPERTIES.map((property) => row(property, now[property], f)),
+        fix: [
+          ...deadPair(f),
+          ...open.map((property) => FINDING_OUT[property]),
+          'Write down what it does, not what somebody calls it. Or keep it with “My bike”, below.',
+          'Take these readings into the plan “Does it need a reflash at all?”: it says whether anything must change.',
+        ],
+        tools: open.length === 0 ? 'None' : 'Meter and tones',
+        minutes: open.length === 0 ? 1 : 10 * open.length,
+        who: YOURSELF,
+        notBuy: [
+          'A reading of the profile’s name: a name with a number of amplifiers in it proves nothing.',
+          ...(open.length === 0 ? ['A read-out by a tool: these readings say the same.'] : []),
+        ],
+        acts: reads(...open, ...(clash?.properties ?? [])),
+        proofActs: reads(...PROPERTIES.filter((property) => !open.includes(property))),
+        proof: 'The same tones, read again another day at the same volume step, give the same ratios.',
+        mayAlsoBe: clash
+          ? also.map((other) => ({ what: other.says.replace(/\.$/, ''), split: other.check }))
+          : nothing || fitting.length < 2
+            ? []
+            : fitting.map((id) => ({
+                what: `${kindOf(id)}: ${doesInWords(id)}`.replace(/^./, (first) => first.toUpperCase()),
+                split: `It is this one if it reads: ${apartInWords([id], fitting)}.`,
+              })),
+      },
+      f,
+    );
   },
 };
 
@@ -118,17 +123,22 @@ export const replacedHasNone: PlanVerdict = {
   evidence: ['unit-kind'],
   mends: [],
   article: 'what-a-reflash-is',
-  remedy: () => ({
-    what: 'A replaced head unit has no stored factory profile. Its outputs are set in its own menu.',
-    certainty: 'proved',
-    howSure: 'Stored output profiles belong to factory head units only.',
-    numbers: [],
-    fix: ['Go through its own menu: rear outputs, high-pass, loudness, speed volume.', 'Write down what you find.'],
-    tools: 'None',
-    minutes: 10,
-    who: YOURSELF,
-    notBuy: ['A reflash: there is nothing in this head unit that it could change.'],
-    cautions: [],
-    proof: 'Every setting is still there after key off and on.',
-  }),
+  remedy: (f) =>
+    withCautions(
+      {
+        what: 'A replaced head unit has no stored factory profile. Its outputs are set in its own menu.',
+        certainty: 'proved',
+        howSure: 'Stored output profiles belong to factory head units only.',
+        numbers: [],
+        fix: ['Go through its own menu: rear outputs, high-pass, loudness, speed volume.', 'Write down what you find.'],
+        tools: 'None',
+        minutes: 10,
+        who: YOURSELF,
+        notBuy: ['A reflash: there is nothing in this head unit that it could change.'],
+        acts: [{ do: 'set-unit-menu' }],
+        proofActs: [],
+        proof: 'Every setting is still there after key off and on.',
+      },
+      f,
+    ),
 };

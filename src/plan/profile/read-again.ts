@@ -1,18 +1,8 @@
 import type { Findings } from '../../steps/outcome.ts';
-import { tonesOff } from '../../steps/profile/tones-off.ts';
-import { tonesRunning } from '../../steps/profile/tones-running.ts';
-import { topStep } from '../../steps/profile/top-step.ts';
 import type { Step } from '../../steps/step.ts';
-import { rearPair } from '../../steps/unit/rear-pair.ts';
-import { candidates, deliveredOf, MEASURED_BY, measuredProfile, type Property } from './profile.ts';
+import { candidates, deliveredOf, MEASURED_BY, measuredProfile } from './profile.ts';
 import { type ProfileClash, whyNoProfile } from './profile-clash.ts';
-
-const STEP_OF = {
-  boosted: tonesOff,
-  rear: rearPair,
-  sameEq: tonesRunning,
-  lowered: topStep,
-} as unknown as Readonly<Record<Property, Step>>;
+import { STEP_THAT_READS } from './readers.ts';
 
 /** What readings say together that no stored profile does; nothing where one fits. */
 export function readingsClash(findings: Findings): ProfileClash | undefined {
@@ -24,5 +14,5 @@ export function readingsClash(findings: Findings): ProfileClash | undefined {
 /** The reading to be taken once more, since what was read fits no profile. Each is asked for once. */
 export function toReadAgain(findings: Findings): Step | undefined {
   const open = readingsClash(findings)?.properties.find((property) => !findings.checked?.has(MEASURED_BY[property]));
-  return open && STEP_OF[open];
+  return open && STEP_THAT_READS[open];
 }
