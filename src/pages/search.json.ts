@@ -1,10 +1,10 @@
 import type { APIRoute } from 'astro';
-import { allDocuments } from '../search/documents.ts';
-import { factNames, type IndexFile } from '../search/index-file.ts';
+import { indexFile } from '../search/index-file.ts';
 import { articleHeads } from '../tools/article-heads.ts';
+import { heard } from '../tools/heard.ts';
 
 /** Everything that can be found, made when the site is built and fetched when somebody begins to type. */
-export const GET: APIRoute = async () => {
-  const file: IndexFile = { documents: await allDocuments(articleHeads()), factNames: await factNames() };
-  return new Response(JSON.stringify(file), { headers: { 'Content-Type': 'application/json' } });
-};
+export const GET: APIRoute = async () =>
+  new Response(JSON.stringify(await indexFile(articleHeads(), heard())), {
+    headers: { 'Content-Type': 'application/json' },
+  });

@@ -3,7 +3,7 @@ import COMPLAINTS from '../../content/words/complaints.json' with { type: 'json'
 import MORE from '../../content/words/more.json' with { type: 'json' };
 import PLACES from '../../content/words/places.json' with { type: 'json' };
 import { CALCULATORS } from '../calculators/all.ts';
-import { FLOW_LIST } from '../case/flows.ts';
+import { type FaultFlow, FLOW_LIST, type RowsFlow } from '../case/flows.ts';
 import { titleOf } from '../causes/cause.ts';
 import { findingsOver } from '../steps/outcome.ts';
 import { inWords } from '../steps/step.ts';
@@ -28,26 +28,40 @@ export const slugOf = (word: string): string =>
     .match(/[a-z0-9Ω]+/g)
     ?.join('-') ?? word;
 
-const pathOfFlow = (id: string | undefined): string | undefined => FLOW_LIST.find(([flow]) => flow === id)?.[1].path;
+/** A complaint as people say it. Once a flow of its name is in the list, it leads there. */
+interface Complaint {
+  readonly id: string;
+  readonly title: string;
+  readonly words: string;
+  /** Without a flow: what to read, and what to measure first. */
+  readonly article?: string;
+  readonly measure?: string;
+}
 
-const complaints = (): readonly Document[] =>
-  (
-    COMPLAINTS as readonly {
-      id: string;
-      flow?: string;
-      title: string;
-      words: string;
-      article?: string;
-      measure?: string;
-    }[]
-  ).map(({ id, flow, title, words, article, measure }) => ({
-    id: `complaint/${id}`,
-    title,
-    words,
-    path: pathOfFlow(flow) ?? `read/${article}/`,
-    ...(flow !== undefined && { flow }),
-    ...(measure !== undefined && { measure }),
-  }));
+/** The complaints that have words of their own, and every flow, whether words were written for it or not. */
+function complaints(): readonly Document[] {
+  const written: readonly Complaint[] = COMPLAINTS;
+  const flows = new Map<string, FaultFlow | RowsFlow>(FLOW_LIST);
+  const said = written.map(({ id, title, words, article, measure }): Document => {
+    const flow = flows.get(id);
+    if (flow) return { id: `complaint/${id}`, title: flow.title, words, path: flow.path, flow: id };
+    if (article === undefined || measure === undefined)
+      throw new Error(`content/words/complaints.json: ${id} has no flow, and names no article and nothing to measure.`);
+    return { id: `complaint/${id}`, title, words, path: `read/${article}/`, measure };
+  });
+  const unsaid = FLOW_LIST.filter(([id]) => !written.some((one) => one.id === id));
+  return [
+    ...said,
+    ...unsaid.map(([id, { title, path, says, description }]) => ({
+      id: `complaint/${id}`,
+      title,
+      words: says ?? '',
+      text: description,
+      path,
+      flow: id,
+    })),
+  ];
+}
 
 const calculators = (): readonly Document[] =>
   CALCULATORS.map(({ id, title, asks }) => ({

@@ -1,8 +1,7 @@
-import FACTS from '../../content/words/facts.json' with { type: 'json' };
 import type { Document } from './document.ts';
-import { tokensOf } from './tokens.ts';
 
-interface Rule {
+/** When words give an answer. */
+export interface FactRule {
   /** `step=option` */
   readonly fact: string;
   /** The flows that ask for it. */
@@ -12,24 +11,26 @@ interface Rule {
   /** None of these may be. */
   readonly none?: readonly string[];
 }
-export const RULES: readonly Rule[] = FACTS;
 
 /**
  * The answers that somebody's words already give to the flow that starts from a complaint. A fact is taken only where its
  * words are there as they are: a guess would be put into somebody's mouth. The first rule of a step wins.
+ * @param said the words, each as the one that stands for it
+ * @param oneFor the word that stands for those of a rule
  */
-export function factsIn(query: string, { flow }: Document): Readonly<Record<string, string>> {
+export function factsIn(
+  said: ReadonlySet<string>,
+  { flow }: Document,
+  rules: readonly FactRule[],
+  oneFor: (word: string) => string,
+): Readonly<Record<string, string>> {
   if (flow === undefined) return {};
-  const said = new Set(tokensOf(query));
   const facts: Record<string, string> = {};
-  for (const { fact, in: flows, all, none = [] } of RULES) {
+  const isSaid = (word: string) => said.has(oneFor(word));
+  for (const { fact, in: flows, all, none = [] } of rules) {
     const [step = '', option = ''] = fact.split('=');
     if (facts[step] !== undefined || !flows.includes(flow)) continue;
-    if (
-      all.every((choices) => choices.split('|').some((word) => said.has(word))) &&
-      !none.some((word) => said.has(word))
-    )
-      facts[step] = option;
+    if (all.every((choices) => choices.split('|').some(isSaid)) && !none.some(isSaid)) facts[step] = option;
   }
   return facts;
 }

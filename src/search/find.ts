@@ -1,7 +1,17 @@
 import Fuse from 'fuse.js/basic';
 import { type Document, kindOf } from './document.ts';
-import { factsIn } from './facts.ts';
+import { type FactRule, factsIn } from './facts.ts';
+import type { Learnt, Reading } from './learn.ts';
+import { type SameWords, sameWords } from './same-words.ts';
 import { tokensOf } from './tokens.ts';
+
+/** What is searched: as much of the file of the index. */
+export interface Searched {
+  readonly documents: readonly Document[];
+  readonly same: readonly string[];
+  readonly facts: readonly FactRule[];
+  readonly learnt: Learnt;
+}
 
 export interface Found extends Document {
   readonly kind: ReturnType<typeof kindOf>;
@@ -30,53 +40,58 @@ const QUESTION = /^(?:how|what|why|where|who|which|wie|was|warum|wo|como|cómo|q
 const ASKED_WEIGHT = 1.25;
 const ANSWERS = new Set(['read', 'calculate', 'word']);
 
+/** Words that ask for the meaning of another one. */
+const MEANING = new Set(['mean', 'means', 'meaning', 'explain', 'explained', 'heisst', 'bedeutet', 'significa', 'es']);
+
 /** What comes behind these is what happened before, not what is wrong. */
-const SINCE = /\b(?:after|since|seit|nach|desde|después de)\b/i;
+const SINCE = /\b(?:after|since|seit|nach|desde|despu[eé]s|tras)\b/i;
 const PAST_WEIGHT = 0.5;
 
 /** Words that stand in every question and tell nothing. */
 const EMPTY = new Set(
-  'a an and are as at be but by can do does for from has have i if in is it its me my of off on or so still that the then there they this to up was will with you your ich ist der die das ein eine el la los un una mi'.split(
-    ' ',
+  tokensOf(
+    `a an and are as at be but by can do does for from has have i if in is it its me my of off on or so still that the then
+     there they this to up was will with you your ich ist der die das den dem ein eine einen im am mein meine meinen wenn wo
+     mit von und oder auch noch bei zum zur es sich er el los un una mi mis de del la las lo y o en con por para que se le
+     cuando al su mas`,
   ),
 );
 
-/** Words that ask. In a title they tell as little; typed, they tell one who wants to know. */
+/** Words that ask. In a title they tell nothing; typed as the first word, they tell one who wants to know. */
 const ASKING = new Set(['how', 'what', 'which', 'when', 'where', 'who', 'why', 'much', 'many']);
 const tells = (word: string) => !EMPTY.has(word) && !ASKING.has(word);
 
-/** What was typed, in lower case, with signs and empty words taken out, unless nothing else is left. */
-export function wordsOf(query: string): readonly string[] {
-  const words = tokensOf(query.slice(0, LONGEST));
-  const telling = words.filter((word) => !EMPTY.has(word));
-  return telling.length > 0 ? telling : words;
-}
-
 export type Finder = (query: string) => readonly Found[];
 
-/** How much a word counts by where it stands. A deciding word, written with a mark before it, tells places apart. */
-const DECIDING = 2.5;
+/** How much a word counts by where it stands. Each mark before a word, of one that decides, adds to it. */
+const DECIDING = 1;
 const IN_WORDS = 1;
 const IN_TITLE = 1.1;
 const IN_TEXT = 0.1;
+/** Whoever types a title, or asks what its word means, means that place. */
+const WHOLE_TITLE = 1.6;
 /** A word that is typed wrong or is only begun counts a little less. */
 const NOT_EXACT = 0.8;
+/** A shorter word is looked up only as it is. */
+const LEAST_LETTERS = 3;
 /** Letters that a fuzzy match may be off by, as the library counts it. */
 const FUZZY = 0.28;
 
 type Places = Map<Document, number>;
 
-/** Every word of the documents, with how much it counts in each of them. */
-function vocabularyOf(documents: readonly Document[]): ReadonlyMap<string, Places> {
+/** Every word of the documents, as the one that stands for it, with how much it counts in each of them. */
+function vocabularyOf(documents: readonly Document[], { oneFor }: SameWords): ReadonlyMap<string, Places> {
   const vocabulary = new Map<string, Places>();
   const add = (word: string, entry: Document, weight: number) => {
-    const places: Places = vocabulary.get(word) ?? new Map();
+    const one = oneFor(word);
+    const places: Places = vocabulary.get(one) ?? new Map();
     places.set(entry, Math.max(places.get(entry) ?? 0, weight));
-    vocabulary.set(word, places);
+    vocabulary.set(one, places);
   };
   for (const entry of documents) {
     for (const part of entry.words.split(/[ ,]+/))
-      for (const word of tokensOf(part)) add(word, entry, part.startsWith('!') ? DECIDING : IN_WORDS);
+      for (const word of tokensOf(part))
+        add(word, entry, IN_WORDS + DECIDING * (part.length - part.replace(/^!+/, '').length));
     for (const word of tokensOf(entry.title)) if (tells(word)) add(word, entry, IN_TITLE);
     for (const word of tokensOf(entry.text ?? '')) if (tells(word)) add(word, entry, IN_TEXT);
   }
@@ -84,55 +99,108 @@ function vocabularyOf(documents: readonly Document[]): ReadonlyMap<string, Place
 }
 
 /**
- * A search over documents: each word that was typed is looked up among all of theirs, by itself if it is there, else by
- * what it begins or comes close to. A word that few documents have counts more.
+ * Reads what was typed: each word is looked up among all of the documents, by itself if it is there, else by what it
+ * begins or comes close to. A word that few documents have counts more.
  */
-export function finder(documents: readonly Document[]): Finder {
-  const vocabulary = vocabularyOf(documents);
-  const all = [...vocabulary.keys()];
+export function reader({ documents, same: groups }: Pick<Searched, 'documents' | 'same'>): (typed: string) => Reading {
+  const same = sameWords(groups);
+  const { oneFor } = same;
+  const vocabulary = vocabularyOf(documents, same);
+  const isKnown = (word: string) => vocabulary.has(oneFor(word));
+  const all = [...new Set([...vocabulary.keys(), ...same.others.filter(isKnown)])];
   const fuse = new Fuse(all, { threshold: FUZZY, includeScore: true, minMatchCharLength: 2, distance: 20 });
   const rarity = (word: string) => Math.log(1 + documents.length / (vocabulary.get(word)?.size ?? 1));
 
-  const looked = new Map<string, Places>();
-  const lookUp = (typed: string): Places => {
-    const found: Places = new Map();
-    const take = (word: string, fit: number) => {
-      for (const [entry, weight] of vocabulary.get(word) ?? [])
-        found.set(entry, Math.max(found.get(entry) ?? 0, fit * weight * rarity(word)));
-    };
-    if (vocabulary.has(typed)) take(typed, 1);
-    else if (typed.length >= 3) {
-      const begun = all.filter((word) => word.startsWith(typed));
-      for (const word of begun) take(word, NOT_EXACT);
-      if (begun.length === 0)
-        // A short word hides in many long ones.
-        for (const { item, score = 1 } of fuse.search(typed, { limit: 4 }))
-          if (Math.abs(item.length - typed.length) <= 2) take(item, NOT_EXACT * (1 - score));
-    }
-    return found;
+  /** The known words that a typed one may be, best first, each with how sure that is. */
+  const meantBy = (typed: string): readonly (readonly [string, number])[] => {
+    if (isKnown(typed)) return [[oneFor(typed), 1]];
+    if (typed.length < LEAST_LETTERS) return [];
+    const begun = new Set(all.filter((word) => word.startsWith(typed)).map(oneFor));
+    if (begun.size > 0) return [...begun].map((word) => [word, NOT_EXACT]);
+    // A short word hides in many long ones.
+    return fuse
+      .search(typed, { limit: 4 })
+      .filter(({ item }) => Math.abs(item.length - typed.length) <= 2)
+      .map(({ item, score = 1 }) => [oneFor(item), NOT_EXACT * (1 - score)]);
   };
-  const known = (typed: string): Places => {
-    const places = looked.get(typed) ?? lookUp(typed);
-    looked.set(typed, places);
-    return places;
+  const met = new Map<string, ReturnType<typeof meantBy>>();
+  const meant = (typed: string) => {
+    const words = met.get(typed) ?? meantBy(typed);
+    met.set(typed, words);
+    return words;
+  };
+  /** Whether a word that stands there tells anything: one that asks does so only where it comes first. */
+  const counts = (word: string, at: number) => !EMPTY.has(word) && (at === 0 || !ASKING.has(oneFor(word)));
+  /** The telling words of a text, all of them if none is, and beside them two that are written as one elsewhere. */
+  const typedIn = (text: string): ReadonlyMap<string, string> => {
+    const all = tokensOf(text);
+    const telling = all.filter(counts);
+    const words = telling.length > 0 ? telling : all;
+    const joined = words.flatMap((word, i) => {
+      const both = word + (words[i + 1] ?? '');
+      return both !== word && isKnown(both) ? [both] : [];
+    });
+    return new Map([...words, ...joined].map((word) => [oneFor(word), word]));
   };
 
-  return (query) => {
-    const words = wordsOf(query);
-    if (words.join('').length < 2) return [];
-    const asked = QUESTION.test(query.trim());
+  const isTitle = ({ title }: Document, words: ReadonlyMap<string, string>): boolean => {
+    const told = tokensOf(title).filter(tells).map(oneFor);
+    return (
+      told.length > 0 &&
+      told.every((one) => words.has(one)) &&
+      [...words].every(([one, word]) => told.includes(one) || ASKING.has(one) || MEANING.has(word))
+    );
+  };
+
+  return (typed) => {
+    const query = typed.slice(0, LONGEST);
+    const words = typedIn(query);
+    if ([...words.values()].join('').length < 2) return { fits: new Map(), words: [] };
+    const past = typedIn(query.split(SINCE)[1] ?? '');
     const fits = new Map<Document, number>();
-    const past = new Set(wordsOf(query.split(SINCE)[1] ?? ''));
-    for (const word of new Set(words))
-      for (const [entry, fit] of known(word))
-        fits.set(entry, (fits.get(entry) ?? 0) + fit * (past.has(word) ? PAST_WEIGHT : 1));
-    return [...fits]
-      .map(([entry, fit]) => {
-        const kind = kindOf(entry);
-        return { entry, fit: fit * KIND_WEIGHT[kind] * (asked && ANSWERS.has(kind) ? ASKED_WEIGHT : 1) };
-      })
-      .sort((a, b) => b.fit - a.fit)
+    const strengths: [string, number][] = [];
+    for (const [one, word] of words) {
+      const weight = past.has(one) ? PAST_WEIGHT : 1;
+      const best = new Map<Document, number>();
+      const candidates = meant(word);
+      for (const [known, sure] of candidates)
+        for (const [entry, counts] of vocabulary.get(known) ?? [])
+          best.set(entry, Math.max(best.get(entry) ?? 0, weight * sure * counts * rarity(known)));
+      for (const [entry, fit] of best) fits.set(entry, (fits.get(entry) ?? 0) + fit);
+      const [first] = candidates;
+      if (first)
+        strengths.push([
+          first[0],
+          (weight * first[1]) / Math.sqrt(candidates[1]?.[1] === NOT_EXACT ? candidates.length : 1),
+        ]);
+    }
+    const asked = QUESTION.test(query.trim());
+    for (const [entry, fit] of fits) {
+      const kind = kindOf(entry);
+      const wants = asked && ANSWERS.has(kind) ? ASKED_WEIGHT : 1;
+      fits.set(entry, fit * KIND_WEIGHT[kind] * wants * (isTitle(entry, words) ? WHOLE_TITLE : 1));
+    }
+    return { fits, words: strengths };
+  };
+}
+
+/** A search over documents. */
+export function finder(index: Searched): Finder {
+  const read = reader(index);
+  const { oneFor } = sameWords(index.same);
+  return (query) => {
+    const { fits, words } = read(query);
+    const sums = new Map(fits);
+    for (const [word, strength] of words)
+      for (const [at, tenths] of index.learnt[word] ?? []) {
+        const entry = index.documents[at];
+        if (entry) sums.set(entry, (sums.get(entry) ?? 0) + (strength * tenths) / 10);
+      }
+    const said = new Set(tokensOf(query.slice(0, LONGEST)).map(oneFor));
+    return [...sums]
+      .filter(([, fit]) => fit > 0)
+      .sort(([, a], [, b]) => b - a)
       .slice(0, MOST)
-      .map(({ entry }) => ({ ...entry, kind: kindOf(entry), facts: factsIn(query, entry) }));
+      .map(([entry]) => ({ ...entry, kind: kindOf(entry), facts: factsIn(said, entry, index.facts, oneFor) }));
   };
 }

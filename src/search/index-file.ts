@@ -1,26 +1,52 @@
+import FACTS from '../../content/words/facts.json' with { type: 'json' };
+import SAME from '../../content/words/same.json' with { type: 'json' };
 import { FLOW_LIST } from '../case/flows.ts';
 import type { Document } from './document.ts';
-import { RULES } from './facts.ts';
+import { type ArticleHead, allDocuments } from './documents.ts';
+import type { FactRule } from './facts.ts';
+import { reader } from './find.ts';
+import { type Heard, type Learnt, learn } from './learn.ts';
 
 /** What the file of the index holds. */
 export interface IndexFile {
   readonly documents: readonly Document[];
+  /** Words of one meaning, the first of each line for all of it. */
+  readonly same: readonly string[];
+  /** What was learnt from what people were heard to type. */
+  readonly learnt: Learnt;
+  /** What words give as answers. */
+  readonly facts: readonly FactRule[];
   /** How the facts that words can give are called on a screen, by `step=option`. */
   readonly factNames: Readonly<Record<string, string>>;
 }
 
-/** The names of the facts as their steps have them. A rule that names a step or an option which is not there stops the build. */
-export async function factNames(): Promise<Readonly<Record<string, string>>> {
+/** A rule as it is written: it holds in every flow that asks for its step, or in those that it names. */
+type Written = Omit<FactRule, 'in'> & { readonly in?: readonly string[] };
+
+/** The rules with the flows that ask for them, and the names of the answers. One that no flow asks for stops the build. */
+async function facts(): Promise<Pick<IndexFile, 'facts' | 'factNames'>> {
+  const flows = await Promise.all(FLOW_LIST.map(async ([id, flow]) => [id, (await flow.load()).steps] as const));
   const names: Record<string, string> = {};
-  for (const rule of RULES)
-    for (const id of rule.in) {
-      const flow = FLOW_LIST.find(([one]) => one === id)?.[1];
-      const [stepId = '', option = ''] = rule.fact.split('=');
-      const step = (await flow?.load())?.steps.get(stepId);
+  const rules = (FACTS as readonly Written[]).map((rule) => {
+    const [stepId = '', option = ''] = rule.fact.split('=');
+    const asking = flows.filter(([id, steps]) => {
+      if (rule.in && !rule.in.includes(id)) return false;
+      const step = steps.get(stepId);
       const name =
         step && step.kind !== 'reading' ? (step.options as Readonly<Record<string, string>>)[option] : undefined;
-      if (name === undefined) throw new Error(`content/words/facts.json: ${id} has no answer ${rule.fact}`);
-      names[rule.fact] = name;
-    }
-  return names;
+      if (name !== undefined) names[rule.fact] = name;
+      return name !== undefined;
+    });
+    if (asking.length < (rule.in?.length ?? 1))
+      throw new Error(`content/words/facts.json: ${rule.in?.join(', ') ?? 'no flow'} has no answer ${rule.fact}`);
+    return { ...rule, in: asking.map(([id]) => id) };
+  });
+  return { facts: rules, factNames: names };
+}
+
+/** Everything that the search needs, made when the site is built. */
+export async function indexFile(articles: readonly ArticleHead[], heard: readonly Heard[]): Promise<IndexFile> {
+  const documents = await allDocuments(articles);
+  const learnt = learn(heard, documents, reader({ documents, same: SAME }));
+  return { documents, same: SAME, learnt, ...(await facts()) };
 }

@@ -1,8 +1,9 @@
 import { parseArgs } from 'node:util';
 import { KINDS } from '../search/document.ts';
-import { allDocuments } from '../search/documents.ts';
 import { finder } from '../search/find.ts';
+import { indexFile } from '../search/index-file.ts';
 import { articleHeads } from './article-heads.ts';
+import { heard } from './heard.ts';
 
 /*
  * npm run find -- "rear dead after reflash" [--json]
@@ -19,7 +20,7 @@ if (query.trim() === '') {
   console.error('Say what to look for, for example: npm run find -- "rear dead after reflash"');
   process.exit(1);
 }
-const found = finder(await allDocuments(articleHeads()))(query);
+const found = finder(await indexFile(articleHeads(), heard()))(query);
 if (values.json) console.log(JSON.stringify(found.map(({ id, kind, title, facts }) => ({ id, kind, title, facts }))));
 else if (found.length === 0) console.log('Nothing fits. Fewer words, or other ones, may.');
 for (const { id, kind, title, facts } of values.json ? [] : found) {

@@ -30,10 +30,10 @@ describe('the search', () => {
 
   it('says so of a complaint that has no questions yet, with what to read and to measure', async () => {
     const { page, close } = await visit('');
-    await page.getByRole('searchbox').fill('crackles when i turn it up');
+    await page.getByRole('searchbox').fill('whine that follows the revs');
     const found = page.getByRole('link', { name: /No questions for this yet\. Measure first: / });
     await found.first().click();
-    await page.getByRole('heading', { name: 'Clipping and coils' }).waitFor();
+    await page.getByRole('heading', { name: 'Noise and ground loops' }).waitFor();
     await close();
   });
 

@@ -1,14 +1,19 @@
+import { gzipSync } from 'node:zlib';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { FLOW_LIST } from '../../src/case/flows.ts';
 import { kindOf } from '../../src/search/document.ts';
-import { allDocuments } from '../../src/search/documents.ts';
 import { type Finder, finder } from '../../src/search/find.ts';
-import { factNames } from '../../src/search/index-file.ts';
+import { indexFile } from '../../src/search/index-file.ts';
+import { learn } from '../../src/search/learn.ts';
 import { articleHeads } from '../../src/tools/article-heads.ts';
-import { MEASURED, MORE, type Phrasing, TUNED } from './phrasings.ts';
+import { heard, type Phrasing } from '../../src/tools/heard.ts';
+import { MEASURED, SECOND } from './phrasings.ts';
 
-const documents = await allDocuments(articleHeads());
-const find: Finder = finder(documents);
+const HEARD = heard();
+const index = await indexFile(articleHeads(), HEARD);
+const { documents } = index;
+const find: Finder = finder(index);
 
 interface Counted {
   readonly first: number;
@@ -44,17 +49,27 @@ function counted(phrasings: readonly Phrasing[]): Counted {
 describe('what people type', () => {
   it('names only places that there are', () => {
     const known = new Set(documents.map(({ id }) => id));
-    for (const { words, is } of [...TUNED, ...MEASURED, ...MORE]) expect(known, words).toContain(is);
+    for (const { words, is } of [...HEARD, ...MEASURED, ...SECOND]) expect(known, words).toContain(is);
   });
-  it('leads to the right place, first in nearly nine of ten and among three nearly always, on the half it was not tuned by', () => {
+  it('is not learnt from where it is measured', () => {
+    const learnt = new Set(HEARD.map(({ words }) => words.toLowerCase()));
+    for (const { words } of [...MEASURED, ...SECOND]) expect(learnt).not.toContain(words.toLowerCase());
+  });
+  it('leads to the right place, first in nine of ten and among three nearly always, where it was not learnt from', () => {
     const { first, inThree } = counted(MEASURED);
-    expect(first).toBeGreaterThanOrEqual(0.88);
+    expect(first).toBeGreaterThanOrEqual(0.9);
     expect(inThree).toBeGreaterThanOrEqual(0.98);
   });
   it('gives its facts, and never one that was not said', () => {
     const { facts, factsRight, factsWrong } = counted(MEASURED);
     expect(factsRight / facts).toBeGreaterThanOrEqual(0.95);
     expect(factsWrong / MEASURED.length).toBeLessThanOrEqual(0.01);
+  });
+  it('leads there nearly as often from the words of a second day', () => {
+    const { first, inThree, factsWrong } = counted(SECOND);
+    expect(first).toBeGreaterThanOrEqual(0.85);
+    expect(inThree).toBeGreaterThanOrEqual(0.95);
+    expect(factsWrong / SECOND.length).toBeLessThanOrEqual(0.01);
   });
 });
 
@@ -80,6 +95,11 @@ describe('the search', () => {
     expect(find('ampliffier').some(({ flow }) => flow === 'amp-wont-turn-on')).toBe(true);
     expect(find('remtoe wire').map(({ id }) => id)).toContain('word/remote-wire');
   });
+  it('reads a word in two as one, in two languages, and without its marks', () => {
+    expect(find('saddle bag')[0]?.flow).toBe('no-rear-sound');
+    expect(find('verstarker')[0]?.flow).toBe(find('amplifier')[0]?.flow);
+    expect(find('bocinas traseras')[0]?.flow).toBe('no-rear-sound');
+  });
 });
 
 describe('the documents', () => {
@@ -94,7 +114,39 @@ describe('the documents', () => {
     for (const document of documents.filter((one) => kindOf(one) === 'complaint'))
       expect(document.flow !== undefined || document.measure !== undefined, document.id).toBe(true);
   });
+  it('have every flow, by its own title', () => {
+    for (const [id, { title, path }] of FLOW_LIST)
+      expect(documents.find(({ flow }) => flow === id)).toMatchObject({ id: `complaint/${id}`, title, path });
+  });
   it('take only facts that their flows ask for', async () => {
-    expect(Object.keys(await factNames()).length).toBeGreaterThan(20);
+    expect(index.facts.length).toBeGreaterThan(20);
+    for (const { fact, in: flows } of index.facts)
+      for (const id of flows) {
+        const [step = '', option = ''] = fact.split('=');
+        const asked = (await FLOW_LIST.find(([one]) => one === id)?.[1].load())?.steps.get(step);
+        expect(asked && 'options' in asked && asked.options, `${id} ${fact}`).toHaveProperty(option);
+      }
+  });
+  it('fit into forty kilobytes, compressed', () => {
+    expect(gzipSync(JSON.stringify(index)).length).toBeLessThan(40_000);
+  });
+});
+
+describe('what was heard', () => {
+  const here = { id: 'word/here', title: 'Here', words: '', path: 'words/#here' };
+  const there = { id: 'word/there', title: 'There', words: '', path: 'words/#there' };
+  it('makes a word speak for the place that it was said of, and against the others', () => {
+    const read = (query: string) => ({ fits: new Map(), words: query.split(' ').map((word) => [word, 1] as const) });
+    const learnt = learn([{ words: 'gone', is: 'word/here' }], [here, there], read);
+    const [[, forHere = 0] = [], [, forThere = 0] = []] = learnt['gone'] ?? [];
+    expect(forHere).toBeGreaterThan(0);
+    expect(forThere).toBeLessThan(0);
+    expect(learnt['back']).toBeUndefined();
+  });
+  it('names only places that there are', () => {
+    const read = () => ({ fits: new Map(), words: [] });
+    expect(() => learn([{ words: 'gone', is: 'word/nowhere' }], [here], read)).toThrow(
+      /word\/nowhere, which is no place/,
+    );
   });
 });

@@ -13,7 +13,7 @@ let waiting: Promise<Loaded> | undefined;
 function loaded(root: string): Promise<Loaded> {
   waiting ??= fetch(`${root}search.json`)
     .then((answer) => answer.json() as Promise<IndexFile>)
-    .then(({ documents, factNames }) => ({ find: finder(documents), factNames }));
+    .then((index) => ({ find: finder(index), factNames: index.factNames }));
   waiting.catch(() => {
     waiting = undefined;
   });

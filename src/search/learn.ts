@@ -1,0 +1,75 @@
+import type { Document } from './document.ts';
+
+/** What somebody typed, and the place that they meant. */
+export interface Heard {
+  readonly words: string;
+  readonly is: string;
+}
+
+/** How a text is read before anything was learnt: how well each place fits, and the words in it with their strength. */
+export interface Reading {
+  readonly fits: ReadonlyMap<Document, number>;
+  readonly words: readonly (readonly [string, number])[];
+}
+
+/** What is added to the fit of a place for a word: numbers of documents, each with its addition in tenths. */
+export type Learnt = Readonly<Record<string, readonly (readonly [number, number])[]>>;
+
+/** How steeply a better fit makes a place more likely. This and the next by tenfold cross-validation on what was heard. */
+const STEEPNESS = 1;
+/** How strongly what is learnt is held near nothing. */
+const RESTRAINT = 0.01;
+const ROUNDS = 20;
+const RATE = 0.3;
+/** Less than this, in tenths, is left out of the file. */
+const LEAST = 2;
+
+/**
+ * Learns from what was heard how much a word speaks for a place, beside what the place is called: multinomial logistic
+ * regression by stochastic gradient descent with weight decay (Bishop, Pattern Recognition and Machine Learning, 4.3.4).
+ * The words of the documents stay as the offset, so a word that nobody was heard to say keeps its meaning.
+ */
+export function learn(
+  heard: readonly Heard[],
+  documents: readonly Document[],
+  read: (query: string) => Reading,
+): Learnt {
+  const placeOf = new Map(documents.map(({ id }, i) => [id, i]));
+  const cases = heard.map(({ words: query, is }) => {
+    const { fits, words } = read(query);
+    const meant = placeOf.get(is);
+    if (meant === undefined)
+      throw new Error(`content/words/heard.txt: “${query}” is said to mean ${is}, which is no place.`);
+    return { offsets: documents.map((entry) => STEEPNESS * (fits.get(entry) ?? 0)), words, meant };
+  });
+  const added = new Map<string, Float64Array>();
+  for (const { words } of cases)
+    for (const [word] of words) added.set(word, added.get(word) ?? new Float64Array(documents.length));
+  for (let round = 0; round < ROUNDS; round++)
+    for (const { offsets, words, meant } of cases) {
+      const own = words.flatMap(([word, strength]) => {
+        const weights = added.get(word);
+        return weights ? [{ weights, strength }] : [];
+      });
+      const fits = offsets.map((offset, i) =>
+        own.reduce((so, { weights, strength }) => so + strength * (weights[i] ?? 0), offset),
+      );
+      const most = Math.max(...fits);
+      const odds = fits.map((fit) => Math.exp(fit - most));
+      const all = odds.reduce((so, one) => so + one, 0);
+      for (const { weights, strength } of own)
+        for (let i = 0; i < weights.length; i++) {
+          const missing = (i === meant ? 1 : 0) - (odds[i] ?? 0) / all;
+          weights[i] = (weights[i] ?? 0) + RATE * (strength * missing - RESTRAINT * (weights[i] ?? 0));
+        }
+    }
+  return Object.fromEntries(
+    [...added].flatMap(([word, weights]) => {
+      const told = [...weights].flatMap((weight, i) => {
+        const tenths = Math.round((10 * weight) / STEEPNESS);
+        return Math.abs(tenths) >= LEAST ? [[i, tenths] as const] : [];
+      });
+      return told.length > 0 ? [[word, told] as const] : [];
+    }),
+  );
+}
