@@ -10,9 +10,9 @@ type Cautions = readonly CautionId[];
 /** All leads come off the battery minus post, and go on again. */
 const AT_THE_BATTERY: Cautions = ['minus-first', 'battery-gas', 'cranking'];
 /** The plus lead or its holder is opened, and with it a fuse is fitted. */
-const ON_THE_PLUS_LEAD: Cautions = [...AT_THE_BATTERY, 'fuse', 'capacitors'];
-/** The ground of the amplifier comes off: what is left of it are the shields of its signal leads. */
-const ON_THE_GROUND: Cautions = [...AT_THE_BATTERY, 'ground-open', 'temporary-lead'];
+const ON_THE_PLUS_LEAD: Cautions = [...AT_THE_BATTERY, 'fuse', 'capacitors', 'hot'];
+/** The ground of the amplifier comes off: what is left of it are the shields of its signal leads. Its main fuse goes in last. */
+const ON_THE_GROUND: Cautions = [...AT_THE_BATTERY, 'ground-open', 'temporary-lead', 'capacitors', 'hot'];
 const ON_A_SPEAKER_WIRE: Cautions = ['key-off', 'bridge'];
 const ON_THE_REMOTE_WIRE: Cautions = ['key-off', 'data', 'fuse'];
 const ON_A_CONTROL: Cautions = ['riding'];
@@ -32,13 +32,13 @@ const OF_ACTIONS: {
     'warranty',
     ...(level === 'full' ? (['back-to-full'] as const) : level === 'lowered' ? (['set-gain-again'] as const) : []),
   ],
-  'set-selector': () => ['key-off', 'wakes-loud'],
+  'set-selector': () => ['key-off', 'wakes-loud', 'hot'],
   'set-gain': () => ['key-off', 'amp-output', 'loud-tone', 'bridge'],
   'seat-plug': ({ plug }) => onThePlug(plug),
   'clean-contacts': ({ plug }) => onThePlug(plug),
   'renew-pin': ({ plug }) => onThePlug(plug),
-  'complete-adapter': ({ carries }) => [...ON_A_SPEAKER_WIRE.slice(0, carries === 'remote' ? 1 : 2), 'data'],
-  'renew-wire': ({ wire }) => (wire === 'remote' ? ['key-off', 'data'] : ON_A_SPEAKER_WIRE),
+  'complete-adapter': ({ carries }) => (carries === 'remote' ? ON_THE_REMOTE_WIRE : [...ON_A_SPEAKER_WIRE, 'data']),
+  'renew-wire': ({ wire }) => (wire === 'remote' ? ON_THE_REMOTE_WIRE : ON_A_SPEAKER_WIRE),
   'free-wire': ({ wire }) =>
     wire === 'plus-lead' ? [...AT_THE_BATTERY, 'hot'] : [...ON_A_SPEAKER_WIRE, 'into-a-short', 'hot'],
   'join-looms': () => [...ON_A_SPEAKER_WIRE, 'data'],
@@ -51,7 +51,7 @@ const OF_ACTIONS: {
   'renew-phone-link': () => ['key-off'],
   'allow-without-headset': () => ['warranty'],
   'renew-lead': (action) => (action.lead === 'plus' ? [...ON_THE_PLUS_LEAD, ...withLamp(action)] : ON_THE_GROUND),
-  'renew-holder': (action) => [...ON_THE_PLUS_LEAD, 'hot', ...withLamp(action)],
+  'renew-holder': (action) => [...ON_THE_PLUS_LEAD, ...withLamp(action)],
   'renew-fuse': (action) =>
     action.fuse === 'main'
       ? ['key-off', 'fuse', 'capacitors', 'hot', ...withLamp(action)]
@@ -63,9 +63,9 @@ const OF_ACTIONS: {
   'own-ground': () => ON_THE_GROUND,
   'move-remote': () => ON_THE_REMOTE_WIRE,
   'fit-remote-relay': () => ON_THE_REMOTE_WIRE,
-  'wake-by-wire': () => [...AT_THE_BATTERY, ...ON_THE_REMOTE_WIRE, 'wakes-loud'],
+  'wake-by-wire': () => [...AT_THE_BATTERY, ...ON_THE_REMOTE_WIRE, 'wakes-loud', 'hot'],
   'charge-battery': () => ['battery-gas', 'own-charger'],
-  'replace-battery': () => AT_THE_BATTERY,
+  'replace-battery': () => [...AT_THE_BATTERY, 'own-charger'],
   'repair-charging': () => ['outdoors', 'hot', 'key-off', 'battery-gas'],
   'take-off-load': () => ['key-off'],
   'replace-speaker': () => [...ON_A_SPEAKER_WIRE, 'cone'],
@@ -86,7 +86,7 @@ function withLamp({ onceLampIsDark }: MainFuse): Cautions {
 
 /** A plug of power is live with the key off; one of the head unit has other wires in it. */
 function onThePlug(plug: Extract<RepairAction, { readonly do: 'seat-plug' }>['plug']): Cautions {
-  if (plug === 'amp-power') return [...AT_THE_BATTERY, 'capacitors'];
+  if (plug === 'amp-power') return [...AT_THE_BATTERY, 'capacitors', 'hot'];
   return plug === 'unit' ? [...ON_A_SPEAKER_WIRE, 'data'] : ON_A_SPEAKER_WIRE;
 }
 
@@ -99,17 +99,21 @@ export const cautionsOfAction = <D extends RepairAction['do']>(
 export const cautionsOfFix = ({ repair, cautions = [] }: Pick<Remedy, 'repair' | 'cautions'>, f: Findings): Cautions =>
   onThisBike([...repair.flatMap(cautionsOfAction), ...cautions], f.rig);
 
-/** What a check by meter needs. Whoever has none does nothing that could hurt. */
-const withMeter = ({ needs = [], touches = [] }: CheckNeeds, f: Findings): Cautions =>
-  is(f, 'tools-at-hand', 'meter')
-    ? onThisBike([...needs.flatMap(cautionsOfCondition), ...cautionsOfProbes(touches)], f.rig)
-    : [];
+const hasMeter = (f: Findings): boolean => is(f, 'tools-at-hand', 'meter');
+const ofNeeds = ({ needs = [], touches = [] }: CheckNeeds): Cautions => [
+  ...needs.flatMap(cautionsOfCondition),
+  ...cautionsOfProbes(touches),
+];
 
-/** What to be careful of with the check that separates a cause. */
-export const cautionsOfCheck = (cause: Cause, f: Findings): Cautions => withMeter(splitOf(cause, f), f);
+/** What to be careful of with the check that separates a cause, as it is done with the tools at hand. */
+export function cautionsOfCheck(cause: Cause, f: Findings): Cautions {
+  const split = splitOf(cause, f);
+  const asByMeter = hasMeter(f) || split.byMeter === split.without;
+  return onThisBike(asByMeter ? ofNeeds(split) : (split.cautions ?? []), f.rig);
+}
 
 /** And with the check after the fix, besides what the fix says already. */
 export function cautionsOfProof(remedy: Remedy, f: Findings): Cautions {
   const said = cautionsOfFix(remedy, f);
-  return withMeter(remedy.proofOfCure, f).filter((id) => !said.includes(id));
+  return hasMeter(f) ? onThisBike(ofNeeds(remedy.proofOfCure), f.rig).filter((id) => !said.includes(id)) : [];
 }

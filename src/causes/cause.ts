@@ -52,6 +52,8 @@ export interface Remedy {
 export interface Split extends CheckNeeds {
   readonly byMeter: string;
   readonly without: string;
+  /** What to be careful of with the one without. */
+  readonly cautions?: readonly CautionId[];
 }
 
 /** Faults with the same repair. How sure a verdict is, what else it may be and what speaks for it are the inference's. */

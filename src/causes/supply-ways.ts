@@ -80,7 +80,7 @@ export const LAMP_ON =
   'Key off, main fuse and line-level plugs out, a 55 W lamp clipped to the amplifier’s plus and ground, fuse back in';
 export const LAMP_NEEDS = {
   needs: ['line-leads-out', 'lamp-on'],
-  touches: ['battery-plus', 'amp-plus'],
+  touches: ['amp-plus'],
 } as const satisfies CheckNeeds;
 
 export const TEN_STARTS = 'The amplifier starts and stops with the head unit ten times in a row.';

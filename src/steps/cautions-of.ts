@@ -20,13 +20,14 @@ const AT_A_PROBE: Readonly<Partial<Record<TestPoint, CautionId>>> = {
   'plus-copper': 'plus-probe',
   'amp-plus': 'plus-probe',
 };
-/** And a clip: behind the main fuse that one comes out first, in front of it the battery minus. */
+/** And a clip that brings plus somewhere: behind the main fuse that one comes out first, in front of it the battery minus. */
 const AT_A_CLIP: Readonly<Partial<Record<TestPoint, CautionId>>> = {
   'amp-plus': 'live-clip',
   'battery-plus': 'minus-first',
   'fuse-in': 'minus-first',
+  'amp-remote': 'jumper',
 };
-const OF_A_TOOL: Readonly<Partial<Record<Tool, CautionId>>> = { cell: 'cell', 'spare-fuse': 'fuse' };
+const OF_A_TOOL: Readonly<Partial<Record<Tool, CautionId>>> = { cell: 'cell' };
 
 const looked = (points: readonly TestPoint[], where: Readonly<Partial<Record<TestPoint, CautionId>>>) =>
   points.flatMap((point) => where[point] ?? []);

@@ -12,6 +12,7 @@ import type { World } from '../../src/world/state.ts';
 import { COMPLAINTS, type ComplaintId, ridden } from '../../src/world/symptoms/index.ts';
 import { TWENTY_RIGS } from '../observe/rigs.ts';
 import { CONVERTER_RIGS, LITHIUM_RIGS } from '../world/bikes.ts';
+import { changes } from './laid-on.ts';
 import { onBike } from './on-bike.ts';
 
 /* The fix of every cause, done to bikes of the model that have what it stands for. Nothing is looked up by its name. */
@@ -49,15 +50,6 @@ const faultsOf = ({ faults }: Cause) =>
 
 /** A small part is had for next to nothing, and some faults of strange bikes want one more. */
 const DEAR: ReadonlySet<Effort> = new Set<Effort>(['part', 'visit', 'reflash']);
-
-/** The parts of a bike that differ, by their paths. */
-function changes(before: unknown, after: unknown, path = ''): readonly string[] {
-  if (Object.is(before, after)) return [];
-  if (typeof before !== 'object' || typeof after !== 'object' || before === null || after === null) return [path];
-  return [...new Set([...Object.keys(before), ...Object.keys(after)])].flatMap((key) =>
-    changes((before as Record<string, unknown>)[key], (after as Record<string, unknown>)[key], `${path}/${key}`),
-  );
-}
 
 describe.each(CAUSES.map((cause) => [cause.id, cause] as const))('the fix of %s', (_, cause) => {
   it('takes away what it stands for, and harms nothing', () => {

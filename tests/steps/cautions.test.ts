@@ -7,11 +7,11 @@ import { EXAMPLE_RIGS } from '../../src/rig/examples.ts';
 import type { Rig } from '../../src/rig/rig.ts';
 import { ALL_STEPS } from '../../src/steps/all.ts';
 import { CAUTIONS, type CautionId } from '../../src/steps/cautions.ts';
-import { cautionsOfCondition } from '../../src/steps/cautions-of.ts';
-import { CONDITIONS, type ConditionId, conditionOf } from '../../src/steps/conditions.ts';
+import { cautionsOfCondition, cautionsOfProbes } from '../../src/steps/cautions-of.ts';
+import { CONDITIONS, type ConditionId, wordsOf } from '../../src/steps/conditions.ts';
 import { probesOf } from '../../src/steps/probes-of.ts';
 import type { Step } from '../../src/steps/step.ts';
-import type { TestPoint } from '../../src/steps/test-points.ts';
+import { TEST_POINTS, type TestPoint } from '../../src/steps/test-points.ts';
 import { on } from './situation.ts';
 import { plainly } from './words.ts';
 
@@ -54,10 +54,8 @@ const pointsOf = (step: Step): ReadonlySet<TestPoint> =>
       : [],
   );
 const needs = (step: Step, ...ids: readonly ConditionId[]) => ids.some((id) => step.conditions?.includes(id));
-const clipsOf = (step: Step): readonly TestPoint[] => [
-  ...(step.clips ?? []),
-  ...(step.conditions ?? []).flatMap((id) => conditionOf(id).clips ?? []),
-];
+/** All that is said of a step at the bike and on the phone, what comes first included. */
+const saidOf = (step: Plain): string => [step.phone, ...shown(step).phone, ...firstTold(step)].join(' ');
 
 /** The steps that do something, and that there are some. */
 function doing(what: (step: Plain) => boolean, atLeast: number): readonly Plain[] {
@@ -74,7 +72,18 @@ describe('whatever a step does, it says what to be careful of', () => {
   it('a probe on a plus that is always live: not to the frame', () => {
     const steps = doing((step) => LIVE.some((point) => pointsOf(step).has(point)), 7);
     expect(lacking(steps, 'plus-probe')).toEqual([]);
-    expect(CAUTIONS['plus-probe']).toMatch(/must not touch the frame/);
+    expect(CAUTIONS['plus-probe']).toMatch(/must not touch the frame.* 1 A fuse at its clip/);
+  });
+  it('a probe at the fuse holder: it may be hot', () => {
+    const steps = doing((step) => pointsOf(step).has('fuse-in') || pointsOf(step).has('fuse-out'), 2);
+    expect(lacking(steps, 'hot')).toEqual([]);
+  });
+  it('a probe anywhere: what the metal that it touches carries', () => {
+    for (const point of Object.keys(TEST_POINTS) as TestPoint[]) {
+      const live = /^(battery-plus|fuse-|plus-copper|amp-plus)/.test(point);
+      const output = /^(unit|amp-in|amp-out)-/.test(point);
+      expect(cautionsOfProbes([point]), point).toEqual(live ? ['plus-probe'] : output ? ['bridge'] : []);
+    }
   });
   it('a probe on a wire of an output: not to the frame either', () => {
     const steps = doing((step) => [...pointsOf(step)].some((point) => /^(unit|amp-in|amp-out)-/.test(point)), 9);
@@ -98,7 +107,8 @@ describe('whatever a step does, it says what to be careful of', () => {
   });
   it('a running engine: outdoors', () => {
     const steps = doing((step) => /engine (on\b|idling)|(?<!never )start the engine/i.test(step.ask + step.phone), 1);
-    expect(lacking([...steps, ...all.filter((step) => needs(step, 'engine-running'))], 'outdoors')).toEqual([]);
+    const running = [...steps, ...all.filter((step) => needs(step, 'engine-running'))];
+    for (const caution of ['outdoors', 'hot'] as const) expect(lacking(running, caution)).toEqual([]);
     expect(CAUTIONS.outdoors).toMatch(/only outdoors: exhaust gas kills/);
   });
   it('ohms: on a dead circuit', () => {
@@ -119,14 +129,14 @@ describe('whatever a step does, it says what to be careful of', () => {
     expect(CAUTIONS['live-clip']).toMatch(/10 A fuse in a lamp’s lead/);
   });
   it('a clip on the plus of the amplifier: main fuse out while clipping', () => {
-    const steps = doing((step) => clipsOf(step).includes('amp-plus'), 5);
+    const steps = doing((step) => /(clip|lead|lamp)[^.]* (to|from) (the )?(amplifier’s )?plus\b/.test(saidOf(step)), 6);
     expect(lacking(steps, 'live-clip')).toEqual([]);
     expect(CAUTIONS['live-clip']).toMatch(/^Main fuse out while you clip on/);
     for (const step of steps) expect([step.phone, ...firstTold(step)].join(' '), step.id).toMatch(/main fuse out/i);
   });
   it('a clip in front of the main fuse, and a plus lead that comes off: battery minus first', () => {
     const steps = doing(
-      (step) => clipsOf(step).some((at) => at === 'battery-plus' || at === 'fuse-in') || needs(step, 'minus-off'),
+      (step) => /to battery plus|in its place/.test(saidOf(step)) || needs(step, 'minus-off', 'lamp-for-fuse'),
       5,
     );
     expect(lacking(steps, 'minus-first')).toEqual([]);
@@ -159,12 +169,12 @@ describe('whatever a step does, it says what to be careful of', () => {
     expect(CAUTIONS['ground-open']).toMatch(/^Line-level plugs out first/);
   });
   it('a jumper: which way round, and never to ground', () => {
-    const steps = doing((step) => clipsOf(step).includes('amp-remote'), 1);
+    const steps = doing((step) => /its other end[^.]*remote terminal/i.test(saidOf(step)), 1);
     expect(lacking(steps, 'jumper')).toEqual([]);
     expect(CAUTIONS.jumper).toMatch(/only amplifier plus to remote, through a 1 A fuse\. Never to ground/);
   });
   it('a lead laid for the time: what has a fuse, and where', () => {
-    const steps = doing((step) => clipsOf(step).includes('battery-plus'), 1);
+    const steps = doing((step) => /to battery plus/.test(saidOf(step)), 1);
     expect(lacking(steps, 'temporary-lead')).toEqual([]);
     expect(CAUTIONS['temporary-lead']).toMatch(/Only the plus lead gets a fuse, at the battery/);
   });
@@ -191,7 +201,10 @@ describe('whatever a step does, it says what to be careful of', () => {
   it('a hand on an amplifier or at its fuse: it may burn', () => {
     const steps = doing((step) => needs(step, 'amp-uncovered', 'fuse-out'), 20);
     expect(lacking(steps, 'hot')).toEqual([]);
-    const felt = doing((step) => /\b(warm|feel its case|nothing hot)\b/i.test(step.ask + step.phone), 3);
+    const felt = doing(
+      (step) => /\b(warm|feel its case|nothing hot|near its case)\b/i.test(saidOf(step) + (step.ifCannot ?? '')),
+      5,
+    );
     expect(lacking(felt, 'hot')).toEqual([]);
     expect(CAUTIONS.hot).toMatch(/can burn your skin.* stop\.$/);
   });
@@ -242,7 +255,8 @@ describe('whatever a step does, it says what to be careful of', () => {
       expect(said, step.id).toBe(true);
     }
     // Where the key goes on again within the step, it is off before each plug.
-    const again = doing((step) => opening.test(step.ask) && /key on/i.test(firstTold(step).join(' ')), 4);
+    const onAndOff = /key on[\s\S]*\bkey off\b/i;
+    const again = doing((step) => onAndOff.test(step.phone) || onAndOff.test(firstTold(step).join(' ')), 8);
     expect(
       lacking(
         again.filter((step) => !needs(step, 'head-unit-playing', 'music-paused')),
@@ -317,6 +331,21 @@ describe('a caution', () => {
   });
 });
 
+/** What in the words of a step asks for a caution that follows from nothing else. */
+const STEP_ASKS: Readonly<Partial<Record<CautionId, RegExp>>> = {
+  'key-off': /key on/i,
+  'wakes-loud': /lamp (come on|flicker)|does it wake|lowest|hiss|key on/i,
+  'loud-tone': /low volume|turn it up|same (loud song|passage)/i,
+  hot: /\b(warm|near its case|nothing hot|burn|fuse)\b/i,
+  riding: /pressing a plug/,
+  'into-a-short': /brings the fault lamp|fault lamp there at once/,
+  'short-suspected': /output onto the rear speaker/,
+  data: /remote wire|data wires/,
+  fuse: /coloured fuses/,
+  'temporary-lead': /own 10 amp fuse/,
+  'ground-open': /amplifier’s ground to/,
+};
+
 describe('the cautions of a step', () => {
   it('are few, each once', () => {
     for (const rig of RIGS)
@@ -364,6 +393,12 @@ describe('the cautions of a step', () => {
   it('are none where nobody lays a hand on the bike', () => {
     for (const step of all.filter((one) => !atTheBike.includes(one))) expect(shown(step).cautions, step.id).toEqual([]);
   });
+  it('are written down only where something in its words asks for them', () => {
+    for (const step of all) {
+      const words = [step.ask, step.phone, ...firstTold(step), step.ifCannot ?? ''].join(' ');
+      for (const id of step.cautions ?? []) expect(STEP_ASKS[id]?.test(words), `${step.id}: ${id}`).toBe(true);
+    }
+  });
   it('are not written down where they follow from something', () => {
     for (const step of all) {
       const bare = { ...step, cautions: [] } as Step;
@@ -376,7 +411,35 @@ describe('the cautions of a step', () => {
   });
 });
 
+/** Words of a condition, and the caution that each of them asks for. */
+const CONDITION_ASKS: readonly (readonly [CautionId, RegExp])[] = [
+  ['minus-first', /minus off|in its place/],
+  ['battery-gas', /minus off/],
+  ['cranking', /minus off/],
+  ['flat-battery', /engine off|tone and come up/],
+  ['loud-tone', /400 Hz tone/],
+  ['full-tone', /80 Hz tone/],
+  ['wakes-loud', /gain of .* down/],
+  ['outdoors', /engine on/],
+  ['hot', /engine on|over the amplifier|main fuse of .* out/i],
+  ['ohms-dead', /on ohms/],
+  ['data', /hides the head unit|feeds the front speakers/],
+  ['warranty', /take off the panel|grille off/i],
+  ['bridge', /speaker plugs|unplug the rear speakers|feeds the (rear|front) speakers|signal plug/i],
+  ['cone', /speaker’s tabs/],
+  ['ground-open', /^Key off\. Line-level leads/],
+  ['fuse', /main fuse of .* out|in its place/i],
+  ['capacitors', /main fuse of .* out|fuse back/i],
+  ['lamp-hot', /gets very hot/],
+  ['live-clip', /from the plus of/],
+];
+
 describe('a condition', () => {
+  it.each(Object.keys(CONDITIONS) as ConditionId[])('%s says what its words ask for, and nothing else', (id) => {
+    const { bike } = wordsOf(id, on({}));
+    const asked = CONDITION_ASKS.filter(([, words]) => words.test(bike)).map(([caution]) => caution);
+    expect(cautionsOfCondition(id).toSorted()).toEqual(asked.toSorted());
+  });
   it.each(Object.keys(CONDITIONS) as ConditionId[])('%s has each of its cautions once', (id) => {
     const cautions = cautionsOfCondition(id);
     expect(new Set(cautions).size).toBe(cautions.length);

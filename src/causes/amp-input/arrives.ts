@@ -61,5 +61,4 @@ export const arrives = (f: Findings, input = inputOf(f)): ProofOfCure => ({
       ? `400 Hz tone: both inputs carry it, left and right within ${formatQuantity(100 * SIDES_APART_RATIO, '%')} of each other.`
       : `400 Hz tone, one volume step: each input reads ${ARRIVES_LOWEST_RATIO} to ${ARRIVES_HIGHEST_RATIO} of the pair that feeds it, at the head unit.`,
   needs: ['tone-400'],
-  touches: ['amp-in-plus'],
 });

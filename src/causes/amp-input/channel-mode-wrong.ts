@@ -33,7 +33,6 @@ export const channelModeWrong: Cause = {
     who: YOURSELF,
     parts: [],
     notBuy: ['Speakers, an amplifier or a reflash: a switch stands wrong.'],
-    cautions: ['hot'],
     proofOfCure: { byEar: 'All its speakers play, one corner after the other.', ...CHANNELS_ALIKE },
   }),
 };

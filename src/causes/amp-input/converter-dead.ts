@@ -40,7 +40,6 @@ export const converterDead: Cause = {
     parts: ['Converter from speaker level to line level, made for bridge outputs, as many channels as the old one'],
     notBuy: ['An amplifier or a reflash: the sound is lost in the box between.'],
     ifDoneAnyway: 'A converter with a grounded minus shorts the output of the head unit.',
-    cautions: ['wakes-loud'],
     proofOfCure: arrives(f, 'line'),
   }),
 };

@@ -9,6 +9,8 @@ export const inputDc: Cause = {
   faults: ['input-dc'],
   split: {
     byMeter: 'Music paused, DC volts between the two wires of each input pair: more than 0.5 V between those of one?',
+    needs: ['music-paused'],
+    touches: ['amp-in-plus'],
     without: 'Key off, signal plug out of the amplifier, key on: does its fault lamp turn normal?',
   },
   mends: ['unit'],
@@ -27,11 +29,10 @@ export const inputDc: Cause = {
     minutes: 30,
     notBuy: ['An amplifier: this one does what protection is for.', 'A reflash: it does not mend an output.'],
     ifDoneAnyway: 'A speaker on that pair is heated by the DC until its coil burns.',
-    cautions: ['hot'],
+    cautions: ['bridge'],
     proofOfCure: {
       byEar: 'Its lamp stays normal with the signal plug in, and all its speakers play.',
       byMeter: pairRestsAlike(f),
-      touches: ['unit-rear-plus'],
     },
   }),
 };

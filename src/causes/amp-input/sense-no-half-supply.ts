@@ -12,6 +12,8 @@ export const senseNoHalfSupply: Cause = {
   split: {
     byMeter:
       'Music paused, each of its input wires against battery minus: no DC, while the speaker wires at the head unit have some?',
+    needs: ['music-paused'],
+    touches: ['amp-in-plus'],
     without: 'Follow its signal wires: is there a box, a converter or a line-level lead on the way?',
   },
   mends: ['amp-supply', 'amp'],
@@ -29,7 +31,6 @@ export const senseNoHalfSupply: Cause = {
     parts: WAKE_BY_WIRE_PARTS,
     notBuy: ['An amplifier: this one was never woken.', 'A reflash: the level is not what it waits for.'],
     ifDoneAnyway: 'DC fed into an input to “wake” it ends as DC in the head unit or in a coil.',
-    cautions: ['bridge'],
     proofOfCure: { byEar: STARTS_WITH_KEY },
   }),
 };

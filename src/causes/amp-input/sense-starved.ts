@@ -13,6 +13,7 @@ const SPLIT: Split = {
   needs: ['tone-400'],
   touches: ['amp-in-plus'],
   without: 'Gain down, steady music, one step at a time well above your usual volume: does it wake then?',
+  cautions: ['loud-tone', 'wakes-loud'],
 };
 
 const PHONE_FIRST =
@@ -38,7 +39,6 @@ const byWire = (f: Findings): Remedy => ({
   who: FITTER,
   parts: WAKE_BY_WIRE_PARTS,
   notBuy: [...NOT_BUY, 'A reflash to the full level: its gain is set for the lowered one, and it would clip.'],
-  cautions: ['bridge', 'loud-tone'],
   proofOfCure: { byEar: STARTS_WITH_KEY },
 });
 
@@ -70,12 +70,11 @@ const byLevel = (f: Findings): Remedy => ({
   who: DEALER_OR_SPECIALIST,
   parts: [],
   notBuy: NOT_BUY,
-  cautions: ['wakes-loud', ...(ampOf(f).needs === undefined ? (['fuse', 'data'] as const) : [])],
+  cautions: ampOf(f).needs === undefined ? ['fuse', 'data'] : [],
   proofOfCure: {
     byEar: WAKES_AT_USUAL_VOLUME,
     byMeter: '400 Hz tone at your usual volume, across its inputs: above the volts that wake it.',
     needs: ['tone-400'],
-    touches: ['amp-in-plus'],
   },
 });
 

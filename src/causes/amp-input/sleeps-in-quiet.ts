@@ -31,7 +31,6 @@ export const sleepsInQuiet: Cause = {
     who: YOURSELF_OR_FITTER,
     parts: WAKE_BY_WIRE_PARTS,
     notBuy: ['An amplifier or a reflash: it does what it was made for.'],
-    cautions: ['bridge', 'loud-tone'],
     proofOfCure: { byEar: `Fifteen minutes at low volume without a gap. ${STARTS_WITH_KEY}` },
   }),
 };

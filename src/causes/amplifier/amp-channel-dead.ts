@@ -20,6 +20,7 @@ export const ampChannelDead: Cause = {
     touches: ['amp-out-plus'],
     without:
       'Key off, silent speaker moved to an output that plays, its run looked at for a short first: does it play there?',
+    cautions: ['key-off', 'short-suspected'],
   },
   mends: ['amp'],
   remedy: (f) => ({
@@ -48,7 +49,6 @@ export const ampChannelDead: Cause = {
       byEar: 'Every speaker on it plays, as loud as its partner.',
       byMeter: 'Speakers off, 400 Hz tone: all its outputs within 10 % of each other.',
       needs: ['tone-400'],
-      touches: ['amp-out-plus'],
     },
   }),
 };

@@ -12,6 +12,7 @@ export const ampDead: Cause = {
     byMeter: `${LAMP_ON}: plus to ground within 0.5 V of the battery, remote terminal within 1 V, and still off?`,
     ...LAMP_NEEDS,
     without: `${LAMP_ON}: the lamp bright, a jumper with a 1 A fuse from plus to remote for five seconds, and still off?`,
+    cautions: ['lamp-hot', 'live-clip', 'ground-open', 'capacitors', 'jumper'],
   },
   mends: ['amp'],
   remedy: (f) => ({
@@ -35,7 +36,7 @@ export const ampDead: Cause = {
       'A reflash: it does not start an amplifier.',
       'Leads or fuses.',
     ],
-    cautions: ['lamp-hot', 'live-clip', 'ground-open', 'jumper', 'ohms-dead'],
+    cautions: ['lamp-hot', 'live-clip', 'ground-open', 'ohms-dead'],
     proofOfCure: {
       byEar: `On the same wires ${ampName(f)} starts and stops with the head unit ten times in a row.`,
       byMeter: `The same, with ${healthyRemoteInWords(f)} on the remote terminal and plus to ground within 0.5 V of the battery.`,

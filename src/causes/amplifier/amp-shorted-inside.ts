@@ -10,9 +10,10 @@ export const ampShortedInside: Cause = {
   split: {
     byMeter:
       'Key off, fuse out, plus lead off the amplifier, meter on ohms from its plus to its ground terminal: below 1 Ω, and it stays there?',
-    needs: ['meter-on-ohms'],
+    needs: ['minus-off', 'meter-on-ohms'],
     without:
       'Remote wire and speakers off, a 21 to 55 W lamp in the fuse’s place: bright with the amplifier on the lead, dark with the lead off it and taped?',
+    cautions: ['fuse', 'lamp-hot', 'minus-first'],
   },
   mends: ['amp', 'amp-supply'],
   remedy: (f) => ({
@@ -43,7 +44,6 @@ export const ampShortedInside: Cause = {
         'A 21 to 55 W lamp in the fuse’s place glows briefly and goes dark. With the fuse in, it comes on, and the fuse is whole after ten loud minutes.',
       byMeter:
         'Key off, fuse out, plus lead off it: its plus to its ground climbs above 100 Ω within a minute, as its capacitors fill.',
-      needs: ['meter-on-ohms'],
     },
   }),
 };

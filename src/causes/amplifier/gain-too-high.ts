@@ -47,7 +47,6 @@ export const gainTooHigh: Cause = {
       byEar: 'Clean at your usual top step. Hiss only with an ear at the cone.',
       byMeter: `Speakers off, 80 Hz tone at your usual top step: each output at ${outputInWords(f)}, within a tenth. ${AmpName(f)} clips at ${formatQuantity(gainTargets(f).clipsV, 'V', 3)}.`,
       needs: ['tone-80'],
-      touches: ['amp-out-plus'],
     },
   }),
 };

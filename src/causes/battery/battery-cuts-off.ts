@@ -31,7 +31,7 @@ export const batteryCutsOff: Cause = {
     who: YOURSELF_OR_FITTER,
     parts: [],
     notBuy: ['An amplifier or a fuse.', 'A battery, before this one was full and its label was read.'],
-    cautions: ['outdoors', 'minus-first'],
+    cautions: ['outdoors', 'hot'],
     proofOfCure: {
       byEar: 'Ten loud minutes with the engine off, and a cold start the next morning: nothing goes dark.',
       byMeter: 'Full and rested: 13.2 V or more. Ten loud minutes with the engine off: above 12.5 V.',

@@ -10,6 +10,7 @@ export const batteryUndercharged: Cause = {
   split: {
     byMeter: 'Fully charged, then four hours’ rest: lead-acid 12.7 V or more, and still the next day?',
     without: 'Charged for a night with its own charger: does the trouble stay away for days?',
+    cautions: ['battery-gas', 'own-charger'],
   },
   mends: ['amp-supply'],
   remedy: (f) => ({

@@ -21,6 +21,7 @@ export const batteryWorn: Cause = {
   split: {
     byMeter: `Full and rested, key on for fifteen minutes, music off: does it fall ${NEARLY_EMPTY}?`,
     without: 'Charged for a night: is the starter still slow the next morning, or the lamps dim as it turns?',
+    cautions: ['battery-gas', 'own-charger'],
   },
   mends: ['amp-supply'],
   remedy: (f) => ({
@@ -42,7 +43,7 @@ export const batteryWorn: Cause = {
       `Battery, ${formatQuantity(estimate(f.rig, 'batteryAh').value, 'Ah')} or what is printed on the old one, same chemistry`,
     ],
     notBuy: ['A battery, before this one was charged and rested.', 'An amplifier or a capacitor.'],
-    cautions: ['outdoors'],
+    cautions: ['outdoors', 'hot'],
     proofOfCure: {
       byEar: 'Ten minutes at the volume that failed, engine off: the amplifier stays on, and the bike starts.',
       byMeter: `Key on, music playing: ${KEY_ON_OR_MORE} at the posts after ten minutes.`,

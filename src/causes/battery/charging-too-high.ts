@@ -11,6 +11,7 @@ export const chargingTooHigh: Cause = {
     byMeter: `${RUNNING}: above 15 V at the battery posts?`,
     needs: ['engine-running'],
     without: 'Outdoors, from idle to about 3000 rpm: do lamps get glaring, or does the battery smell or feel warm?',
+    cautions: ['outdoors', 'hot'],
   },
   mends: ['amp-supply'],
   remedy: (f) => ({
@@ -44,10 +45,10 @@ export const chargingTooHigh: Cause = {
       'An amplifier: it does right to switch off there.',
       'A regulator, before it was read with the engine running and its ground was clean.',
     ],
+    cautions: ['own-charger'],
     proofOfCure: {
       byEar: 'Half an hour on the road, music on: the amplifier stays on, and the lamps are as bright as ever.',
       byMeter: `${RUNNING}: ${CHARGING_BAND} at the posts.`,
-      needs: ['engine-running'],
     },
   }),
 };

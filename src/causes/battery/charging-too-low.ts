@@ -12,6 +12,7 @@ export const chargingTooLow: Cause = {
     byMeter: `${RUNNING}: below 13.5 V at the battery posts?`,
     needs: ['engine-running'],
     without: 'Outdoors, lamps on, from idle to about 3000 rpm: do the lamps stay as dim as with the engine off?',
+    cautions: ['outdoors', 'hot'],
   },
   mends: ['amp-supply'],
   remedy: (f) => ({
@@ -57,7 +58,6 @@ export const chargingTooLow: Cause = {
       byEar:
         'An hour on the road with music as usual, then ten loud minutes with the engine off: the amplifier stays on.',
       byMeter: `${RUNNING}, music as usual: ${CHARGING_BAND} at the posts.`,
-      needs: ['engine-running'],
     },
   }),
 };

@@ -38,7 +38,6 @@ export const rearPairsCrossed: Cause = {
         'A mono track plays at both rear speakers. Balance to the left: only the left one, and the other way round.',
       byMeter:
         'Key off, plug apart: each rear pair reads its own coil, and no wire of one pair reads a coil to the other.',
-      needs: ['meter-on-ohms'],
     },
   }),
 };

@@ -67,7 +67,7 @@ export const loadTooLow: Cause = {
     who: YOURSELF_OR_FITTER,
     parts: [],
     notBuy: ['A stronger amplifier, before the load is right.'],
-    cautions: ['ohms-dead', 'hot'],
+    cautions: ['ohms-dead'],
     proofOfCure: {
       byEar: 'Lamp normal with all speakers plugged in, and for 30 minutes at the volume that tripped it.',
       byMeter: `Key off, plug apart, cold: that run reads ${figureText(afterwards(f))}, wires on top.`,

@@ -12,6 +12,7 @@ export const speakerWireOpen: Cause = {
     byMeter: 'Key off, meter on ohms: the coil through the lid’s plug, and not from the end that feeds the run?',
     needs: ['meter-on-ohms'],
     without: 'A 1.5 V cell for half a second on the run, plug apart, then on the speaker: a click on the speaker only?',
+    cautions: ['cell'],
   },
   mends: ['run'],
   article: 'read-a-coil-in-ohms',
@@ -32,7 +33,6 @@ export const speakerWireOpen: Cause = {
     who: FITTER,
     parts: ['Sealed crimps, sleeve, a length of speaker wire as thick as the old one'],
     notBuy: ['Speakers, before the run is whole.', 'A reflash: it joins no wire.'],
-    cautions: ['cell'],
     proofOfCure: {
       ...RUN_WHOLE,
       byEar: 'It plays, also with the bars at full lock to both sides and somebody on the seat.',

@@ -47,7 +47,6 @@ export const speakerWireToFrame: Cause = {
     proofOfCure: {
       byEar: 'It plays after key off and on, and for 30 minutes at the volume that tripped it. Lids open and shut.',
       byMeter: `Key off, plugs apart: every speaker wire ${figureText(CLEAR_OF_FRAME)} to the frame while lids, steering and seat move.`,
-      needs: ['meter-on-ohms'],
     },
   }),
 };

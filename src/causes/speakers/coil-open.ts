@@ -2,7 +2,6 @@ import { OUTPUT_DC_HEALTHY_V } from '../../compute/amp-supply.ts';
 import { formatQuantity } from '../../compute/quantity.ts';
 import { ampDriving, type Rig } from '../../rig/rig.ts';
 import type { CautionId } from '../../steps/cautions.ts';
-import { is } from '../../steps/outcome.ts';
 import type { Cause } from '../cause.ts';
 import { rearRunFigures } from '../runs/run-figures.ts';
 import { capital } from '../the-amp.ts';
@@ -29,7 +28,6 @@ const ratedInWords = (rig: Rig): string =>
     : `${formatQuantity(rig.rearRatedOhm, 'Ω')}, or what stands on the magnet of the old one`;
 
 const AMP_CAUTIONS: readonly CautionId[] = ['amp-output'];
-const CELL_CAUTIONS: readonly CautionId[] = ['cell'];
 
 export const coilOpen: Cause = {
   id: 'coil-open',
@@ -39,6 +37,7 @@ export const coilOpen: Cause = {
     byMeter: 'Key off, grille off, one wire off, meter on ohms at the speaker’s own tabs: open?',
     needs: ['meter-on-ohms'],
     without: 'A 1.5 V cell for half a second on the speaker’s own tabs, one wire off: no click and no movement?',
+    cautions: ['cell'],
   },
   mends: ['speaker'],
   article: 'read-a-coil-in-ohms',
@@ -59,17 +58,10 @@ export const coilOpen: Cause = {
     parts: [`A speaker of the same size and kind, ${ratedInWords(f.rig)}`],
     notBuy: ['New speakers, before what burnt the old one is found.', 'A reflash: it cannot mend a coil.'],
     ifDoneAnyway: 'The new speaker goes the way of the old one.',
-    cautions: [
-      'ohms-dead',
-      // The cell is the check of whoever has no meter.
-      ...(is(f, 'tools-at-hand', 'meter') ? [] : CELL_CAUTIONS),
-      'warranty',
-      ...(onAmp(f.rig) ? AMP_CAUTIONS : []),
-    ],
+    cautions: ['ohms-dead', 'warranty', ...(onAmp(f.rig) ? AMP_CAUTIONS : [])],
     proofOfCure: {
       byEar: 'Both sides play clean up to your usual top step.',
       byMeter: 'Key off, plug apart: each rear run reads coil plus wires, left and right alike.',
-      needs: ['meter-on-ohms'],
     },
   }),
 };

@@ -23,6 +23,7 @@ export const ampGroundOpen: Cause = {
   split: {
     byMeter: 'Red on the amplifier’s ground, black on the battery minus post: near zero, or near the battery?',
     without: 'Key off, battery minus off: pull gently at both ends of its ground lead. Does one come out?',
+    cautions: ['minus-first', 'battery-gas', 'cranking'],
   },
   mends: ['amp-supply'],
   article: 'voltage-drop-under-load',

@@ -11,6 +11,7 @@ export const ampGroundResistive: Cause = {
     byMeter: `${LAMP_ON}: amplifier’s ground to the battery minus post, a few hundredths of a volt, or more?`,
     ...LAMP_NEEDS,
     without: 'Key off, battery minus off, its ground ring off: paint, anodising or green under it?',
+    cautions: ['minus-first', 'battery-gas', 'cranking', 'ground-open'],
   },
   mends: ['amp-supply'],
   article: 'voltage-drop-under-load',

@@ -25,6 +25,7 @@ export const bothLeadsBad: Cause = {
     ...LAMP_NEEDS,
     without:
       'Second leads from the battery, 4 mm² or more, the plus one with a 10 A fuse: does one alone not help, and both together do?',
+    cautions: ['minus-first', 'temporary-lead', 'fuse', 'battery-gas'],
   },
   mends: ['amp-supply'],
   article: 'voltage-drop-under-load',

@@ -1,3 +1,4 @@
+import type { ConditionId } from '../../steps/conditions.ts';
 import { type Findings, is } from '../../steps/outcome.ts';
 import { fuseIsOpen, fuseStaysOut } from '../../steps/supply/may-fail.ts';
 import { drawFigures } from '../amp-load.ts';
@@ -17,15 +18,17 @@ const LAMP =
 
 /** The check that was not done yet. */
 function split(f: Findings): Split {
-  const same = (check: string): Split => ({ byMeter: check, without: check });
+  const same = (check: string, ...needs: readonly ConditionId[]): Split => ({ byMeter: check, without: check, needs });
   if (fuseStaysOut(f))
     return same(
       'The fuse stays out. A 21 to 55 W lamp in its place, the plus lead off the amplifier and taped: dark now?',
+      'minus-off',
+      'lamp-for-fuse',
     );
   if (newFuseHolds(f)) return same('Ten loud minutes on the new fuse, then key off: is its strip still whole?');
   if (fuseIsOpen(f) && is(f, 'fuse-lamp', 'dark', 'dim'))
-    return same('One new fuse of the old rating, remote wire and speakers off at first: does it hold?');
-  if (fuseIsOpen(f)) return same(LAMP);
+    return same('One new fuse of the old rating, remote wire and speakers off at first: does it hold?', 'fuse-out');
+  if (fuseIsOpen(f)) return same(LAMP, 'lamp-for-fuse');
   return {
     byMeter: 'Fuse in, both ends of it in turn against the battery minus post: volts on one end, none on the other?',
     without: 'Key off, pull the main fuse near the battery: is its strip burnt through?',
@@ -107,7 +110,7 @@ export const mainFuseOpen: Cause = {
           : ['An amplifier or a reflash: neither was without power by itself.']),
       ],
       ifDoneAnyway: 'With a bigger fuse the lead itself becomes the fuse, beside a fuel tank.',
-      cautions: ['minus-first'],
+      cautions: fuseStaysOut(f) ? ['minus-first', 'battery-gas', 'cranking', 'ohms-dead'] : [],
       proofOfCure: {
         byEar:
           'The amplifier comes on, and the same fuse is still whole after ten minutes of loud music, its holder only hand-warm.',

@@ -15,6 +15,7 @@ export const plusLeadChafed: Cause = {
     without: is(f, 'lead-off-amp', 'bright')
       ? 'The lamp still in the fuse’s place, the lead off the amplifier and taped: does it flicker as you move the lead along its way?'
       : 'Battery minus off, plus lead off the amplifier and taped, a 21 to 55 W lamp in the fuse’s place, minus on: does it stay bright?',
+    cautions: ['minus-first', 'battery-gas', 'cranking', 'fuse', 'lamp-hot'],
   }),
   mends: ['amp-supply'],
   remedy: (f) => ({
@@ -45,7 +46,7 @@ export const plusLeadChafed: Cause = {
       byEar:
         'The amplifier comes on. Steering from lock to lock and the seat loaded: no flicker, and the same fuse is whole after ten loud minutes.',
       byMeter: 'Fuse out, battery minus off, lead off the amplifier: above 100 kΩ to the frame while it is moved.',
-      needs: ['minus-off', 'meter-on-ohms'],
+      needs: ['meter-on-ohms'],
     },
   }),
 };

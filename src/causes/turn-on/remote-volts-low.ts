@@ -15,6 +15,7 @@ export const remoteVoltsLow: Cause = {
       'Head unit on, remote wire on the amplifier, against the battery minus post: too few volts where the wire begins, too?',
     without:
       'Remote wire off and taped, a lead with a 1 A fuse from the amplifier’s plus to its remote for five seconds: awake now, though an LED test lamp lit at its wire?',
+    cautions: ['jumper'],
   },
   mends: ['amp-supply', 'unit-leads'],
   remedy: (f) => ({
@@ -36,7 +37,7 @@ export const remoteVoltsLow: Cause = {
     who: FITTER,
     parts: REMOTE_PARTS,
     notBuy: [TOLD_NOTHING, 'A battery, while the posts read well.'],
-    cautions: ['jumper'],
+    cautions: ['battery-gas', 'own-charger'],
     proofOfCure: {
       byEar: `${TEN_STARTS} ${AmpName(f)} stays on for ten loud minutes.`,
       byMeter: `Head unit on, music loud: ${healthyRemoteInWords(f)} on the remote terminal, against the battery minus post.`,

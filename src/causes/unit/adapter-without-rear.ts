@@ -29,11 +29,9 @@ export const adapterWithoutRear: Cause = {
     parts: ['Adapter for four speaker pairs, or four pins with wires that fit the one that is there'],
     notBuy: ['A reflash, an amplifier or another head unit: wires are missing.'],
     ifDoneAnyway: 'Two minus wires joined to one, or to ground, kill an output of the head unit.',
-    cautions: ['ohms-dead'],
     proofOfCure: {
       byEar: 'The rear plays, left on the left and right on the right.',
       byMeter: pairRestsAlike(f),
-      touches: ['unit-rear-plus'],
     },
   }),
 };

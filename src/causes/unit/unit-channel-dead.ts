@@ -18,6 +18,7 @@ export const unitChannelDead: Cause = {
     touches: ['unit-rear-plus'],
     without:
       'Key off, plug apart, a 1.5 V cell for half a second on the run of the silent corner: does its speaker click?',
+    cautions: ['cell'],
   },
   mends: ['unit'],
   article: 'measure-a-speaker-pair',
@@ -34,7 +35,7 @@ export const unitChannelDead: Cause = {
     tools: 'Meter',
     minutes: 30,
     notBuy: ['A speaker for that corner: it gets nothing to play.', 'A reflash: it does not mend an output.'],
-    cautions: ['short-suspected', 'ohms-dead', 'bridge'],
+    cautions: ['short-suspected', 'ohms-dead'],
     proofOfCure: {
       byEar: 'All four corners play alone, one after the other.',
       byMeter: `400 Hz tone, fader and balance in the middle, at the head unit: every pair reads ${REAR_OVER_FRONT_LOWEST_RATIO} to ${REAR_OVER_FRONT_HIGHEST_RATIO} of any other.`,

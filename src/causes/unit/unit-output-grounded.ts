@@ -32,11 +32,9 @@ export const unitOutputGrounded: Cause = {
     parts: [],
     notBuy: ['A reflash, an amplifier or a head unit, before both wires of each pair rest alike.'],
     ifDoneAnyway: 'A new head unit on the same grounded wire goes the way of the old one.',
-    cautions: ['ohms-dead'],
     proofOfCure: {
       byEar: 'It plays clean at every corner, and still does after key off and on.',
       byMeter: pairRestsAlike(f),
-      touches: ['unit-rear-plus'],
     },
   }),
 };

@@ -33,7 +33,6 @@ export const runSplit: OfEach<
       // Too many ohms from the far end are those of a contact, and nobody knows of which.
       completes: (f) => is(f, 'run-ohms', 'high'),
       observes: ['run', 'speaker'],
-      cautions: ['key-off'],
       options: {
         'lid-side': 'Not even from the lid half',
         contacts: 'From the lid half, but not through the plug',

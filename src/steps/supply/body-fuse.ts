@@ -25,7 +25,7 @@ export const bodyFuse: ChoiceStep<'whole' | 'blown' | 'none'> = choice({
     !is(f, 'remote-jumper', 'wakes', 'fault') &&
     !is(f, 'amp-terminals', 'plus-open', 'ground-open', 'sags'),
   observes: ['amp-supply', 'amp'],
-  cautions: ['key-off', 'fuse'],
+  cautions: ['fuse'],
   options: { whole: 'All whole', blown: 'One is burnt through', none: 'It has none' },
   outcomes: { whole: 'whole', blown: 'burnt through', none: 'none of its own' },
 });

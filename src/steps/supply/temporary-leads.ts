@@ -23,7 +23,7 @@ export const temporaryLeads: ChoiceStep<'plus' | 'ground' | 'both' | 'neither'> 
   conditions: ['key-off', 'amp-uncovered'],
   sensible: (f) => supplyMayFail(f) && !isKnown(f, 'supply-under-load') && !fuseIsOpen(f) && !fuseStaysOut(f),
   observes: ['amp-supply', 'amp'],
-  clips: ['amp-ground', 'battery-minus', 'battery-plus', 'amp-plus'],
+  clips: ['battery-plus', 'amp-plus'],
   cautions: ['temporary-lead', 'key-off', 'ground-open'],
   options: {
     ground: 'Yes, with the ground lead',

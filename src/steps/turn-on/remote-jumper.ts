@@ -25,7 +25,6 @@ export const remoteJumper: ChoiceStep<'wakes' | 'blinks' | 'dead' | 'fault' | 'n
     ampMayBeThere(f) && !fuseStaysOut(f) && mayBeOff(f) && !is(f, 'amp-terminals', 'plus-open', 'ground-open', 'sags'),
   observes: ['amp-supply', 'amp', 'run', 'speaker'],
   clips: ['amp-plus', 'amp-remote'],
-  cautions: ['jumper'],
   options: {
     wakes: 'Yes, it wakes',
     dead: 'No, it stays off',

@@ -21,7 +21,6 @@ export const adapterLook: ChoiceStep<'gap' | 'through' | 'no-adapter'> = choice(
   conditions: ['key-off', 'panel-off'],
   sensible: (f) => is(f, 'unit-kind', 'replaced') && mayHaveRemote(f) && mayBeOff(f),
   observes: ['unit-leads'],
-  cautions: ['key-off'],
   options: {
     gap: 'No, the place is empty',
     through: 'Yes, it goes through',
