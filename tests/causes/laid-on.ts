@@ -58,7 +58,6 @@ export const LAID_ON: readonly (readonly [
   [/^\/unit\/(alive|hung|deadChannels|outputDcV)\b/, 'key-off'],
   [/^\/amps\/\d\/(coolsBadly|highpassHz|bassBoostDb)\b|^\/supply\/(baseA|regulatorV|idleA|cruiseA)/, 'key-off'],
   [/^\/amps\/\d\/(plusLead|plusCopper|holder|terminal|leadToFrame|groundLead|groundRing)\b/, 'hot'],
-  [/^\/amps\/\d\/(turnOn|inputMode|inputLimitV)\b/, 'hot'],
   [/^\/amps\/\d\/bodyFuseOpen\b/, ['hot', 'warranty']],
   [/^\/amps\/\d\/(groundLead|groundRing)\b/, 'capacitors'],
   [/^\/amps\/\d\/(remoteWire|remoteSource|remotePin)\b/, 'fuse'],
