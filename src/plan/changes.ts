@@ -1,6 +1,8 @@
 import { type PlanAct, reads } from './acts.ts';
 import { FOR_FULL_LEVEL, gainDown, namesOf, settingsForBoost, someKnobs, untilThen } from './amp-names.ts';
 import { needOf, whoSelectsAmplified } from './amp-need.ts';
+import { changeLine, propertyIn } from './demand.ts';
+import { expectEngine, expectRear, expectTones } from './expect.ts';
 import type { PlanCase } from './facts.ts';
 import { planVerdict } from './plan-verdict.ts';
 import { STORED_PROFILES } from './profile/profile.ts';
@@ -8,9 +10,6 @@ import {
   BACK_BY,
   DEALER_OR_SPECIALIST,
   eqOfAmplified,
-  expectEngine,
-  expectRear,
-  expectTones,
   harmOfAmplified,
   harmOfBoost,
   hasAmp,
@@ -49,7 +48,7 @@ export const enableRear = planVerdict({
             ]
           : ['Before the visit: volume at zero. The rear gets sound at once.']
         : []),
-      'Change: rear channels on.',
+      changeLine(c),
       'Keep: the full level, the bass boost and the EQ. It must not become an amplified profile.',
       ...(c.facts.rear === 'amp'
         ? [
@@ -110,8 +109,8 @@ export const amplifiedSame = planVerdict({
     fix: amplifiedFix(
       c,
       fullUntilThen(c)
-        ? 'Change: level lowered, bass boost out, rear channels on, EQ the same with the engine running.'
-        : 'Change: only the EQ, to the same with the engine running. Level, bass and rear are right.',
+        ? changeLine(c)
+        : `Change: only the EQ. It must be the ${propertyIn('sameEq', true)}. Level, bass and rear are right.`,
     ),
     tools: SPECIAL_TOOL,
     minutes: 45,
@@ -136,7 +135,7 @@ export const amplifiedAny = planVerdict({
     ...sureness(c),
     background: `Either kind will do. The one with the same EQ can be tuned once, engine off. ${PRACTICE}`,
     numbers: levels(c, f),
-    fix: amplifiedFix(c, 'Change: level lowered, bass boost out, rear channels on.'),
+    fix: amplifiedFix(c, changeLine(c)),
     tools: SPECIAL_TOOL,
     minutes: 45,
     who: who(c),

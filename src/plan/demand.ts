@@ -108,6 +108,13 @@ export function changesInWords(to: ToSelect): { readonly change: string; readonl
     );
   return { change: words(true).join(', '), keep: words(false).join(', ') };
 }
+
+/** What is selected, in the words of the four properties. */
+export function changeLine(c: Pick<PlanCase, 'answer' | 'facts'>): string {
+  const demand = demandOf(c);
+  return demand.kind === 'select' ? `Change: ${changesInWords(demand.to).change}.` : '';
+}
+
 const KEPT: Readonly<Record<Property, string>> = {
   rear: 'the rear channels as they are',
   lowered: 'the level',

@@ -2,10 +2,11 @@ import { bringsAbout, reads } from './acts.ts';
 import { list, namesOf } from './amp-names.ts';
 import { needOf } from './amp-need.ts';
 import type { Feed } from './decision.ts';
+import { expectEngine, expectFull, expectRear, expectTones } from './expect.ts';
 import type { PlanCase } from './facts.ts';
 import { planVerdict } from './plan-verdict.ts';
 import { PROPERTY_QUESTIONS, type Property } from './profile/profile.ts';
-import { expectEngine, expectFull, expectRear, expectTones, YOU } from './wording.ts';
+import { YOU } from './wording.ts';
 
 /** Answers that say what is not known yet, and how to find it out before anything is paid for. */
 

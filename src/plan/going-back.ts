@@ -9,21 +9,11 @@ import {
   settingsForBoost,
   someKnobs,
 } from './amp-names.ts';
+import { changeLine } from './demand.ts';
+import { expectFull, expectRear, expectTones } from './expect.ts';
 import type { PlanCase } from './facts.ts';
 import { planVerdict } from './plan-verdict.ts';
-import {
-  BACK_BY,
-  BACK_IN_SHORT,
-  expectFull,
-  expectRear,
-  expectTones,
-  harmOfStaying,
-  hasAmp,
-  levels,
-  PRACTICE,
-  SPECIAL_TOOL,
-  sureness,
-} from './wording.ts';
+import { BACK_BY, BACK_IN_SHORT, harmOfStaying, hasAmp, levels, PRACTICE, SPECIAL_TOOL, sureness } from './wording.ts';
 
 /** Answers that undo an amplified profile. */
 
@@ -59,7 +49,7 @@ export const backToUnaltered = planVerdict({
     numbers: levels(c, f),
     fix: [
       ...liftFirst(c),
-      'Change: back to the profile it was delivered with: full level, bass boost in.',
+      `${changeLine(c)} That is the profile it was delivered with.`,
       'Keep: the wiring and the speakers. They are not at fault.',
     ],
     tools: SPECIAL_TOOL,
@@ -88,11 +78,7 @@ export const backToRearOn = planVerdict({
     ...sureness(c),
     background: `Speakers or inputs on the rear outputs need both: the full level, and channels that are on. ${PRACTICE}`,
     numbers: levels(c, f),
-    fix: [
-      ...liftFirst(c),
-      'Change: full level, bass boost in.',
-      'Keep: rear channels on. Say so before the work: plain unaltered can switch them off.',
-    ],
+    fix: [...liftFirst(c), changeLine(c), 'Say so before the work: plain unaltered can switch the rear channels off.'],
     tools: SPECIAL_TOOL,
     minutes: 30,
     who: BACK_BY,
@@ -121,8 +107,7 @@ export const backIfStored = planVerdict({
         ? 'Ask before the amplifier comes off. Without a full level, it is what makes this bike loud.'
         : 'Ask before anything is bought.',
       ...liftFirst(c),
-      'It holds one? Change: full level, bass boost in.',
-      ...(c.facts.rear === 'none' ? [] : ['Keep: rear channels on.']),
+      `It holds one? ${changeLine(c)}`,
       'It holds none? Keep an amplifier that takes the lowered level, or put the old one back.',
     ],
     tools: SPECIAL_TOOL,

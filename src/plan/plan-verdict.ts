@@ -6,6 +6,7 @@ import { demandOf, isChange, selecting } from './demand.ts';
 import { belowRated, type PlanCase, planCase, wantsMirroring } from './facts.ts';
 import { type Figures, figuresOf } from './figures.ts';
 import { holdsOf, openFindings, unlessOf } from './open.ts';
+import { deadPair } from './read-values.ts';
 import { type ForCounter, sheetOf } from './sheet.ts';
 import type { PlanRemedy, PlanVerdict } from './verdict.ts';
 import { ASSUMED_NEED, assumedIn, sameEqNotToBeHad } from './wording.ts';
@@ -302,6 +303,7 @@ function withWishes(c: PlanCase, f: Figures, remedy: WithoutCautions): WithoutCa
     fix: [
       ...louder(c, f),
       ...moreBass(c),
+      ...deadPair(c.findings),
       ...orderOfWork(c),
       ...remedy.fix,
       ...(wanted ? mirroring(c) : []),

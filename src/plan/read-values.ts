@@ -56,3 +56,13 @@ const READ: Readonly<Record<Property, (f: Findings) => string>> = {
   lowered: levelRead,
 };
 export const readingBehind = (property: Property, f: Findings): string => READ[property](f);
+
+/** A pair of the head unit that is silent beside one that plays is a fault of that pair, not of the profile. */
+export const deadPair = (f: Findings): readonly string[] =>
+  f.outcome('rear-pair') === 'one-only'
+    ? [
+        'One rear pair gives nothing while the other does: a fault of that pair. Take it on to “No sound from the rear”.',
+      ]
+    : f.outcome('rear-pair') === 'uneven'
+      ? ['The rear pairs are not level with the front: look at fader and balance, then read them again.']
+      : [];

@@ -1,13 +1,12 @@
 import { bringsAbout, reads } from './acts.ts';
 import { FOR_FULL_LEVEL, namesOf, needsUnaltered, sentence, settingsForBoost } from './amp-names.ts';
+import { expectRear, expectTones } from './expect.ts';
 import type { PlanCase } from './facts.ts';
 import type { Figures } from './figures.ts';
 import { planVerdict } from './plan-verdict.ts';
 import {
   eqOfAmplified,
   eqOfFullLevel,
-  expectRear,
-  expectTones,
   harmOfAmplified,
   harmOfBoost,
   levels,

@@ -2,15 +2,14 @@ import { gainTargetV } from '../compute/gain.ts';
 import { formatQuantity, formatRange } from '../compute/quantity.ts';
 import { loweredV, unloadedFullV } from '../rig/levels.ts';
 import { ampEstimate, type KnownAmp } from '../rig/rig.ts';
-import { metersDigit } from '../steps/tools/meter-digit.ts';
 import { namedAmps, sentence } from './amp-names.ts';
-import { changesInWords, demandOf, isChange, propertyIn } from './demand.ts';
+import { changesInWords, demandOf, isChange } from './demand.ts';
+import { expectEngine, expectRear, expectTones } from './expect.ts';
 import type { PlanCase } from './facts.ts';
 import type { Figures } from './figures.ts';
-import { measuredProfile, PROPERTIES, type Property, profileNow, STORED_PROFILES } from './profile/profile.ts';
-import { readingBehind } from './read-values.ts';
+import { type Property, STORED_PROFILES } from './profile/profile.ts';
+import { deliveredIn, JOB_CARD, readLines, UPDATES } from './read-lines.ts';
 import type { Sheet, SheetPart } from './verdict.ts';
-import { expectEngine, expectRear, expectTones } from './wording.ts';
 
 /*
  * The paper for a counter: what goes to whoever selects the profile, the volts for the gain, the speakers to ask for, what
@@ -24,38 +23,10 @@ function endsLowered(c: PlanCase): boolean {
   return c.facts.profiles.length > 0 && c.facts.profiles.every((profile) => STORED_PROFILES[profile].lowered);
 }
 
-function readLines({ findings }: PlanCase): readonly string[] {
-  const measured = measuredProfile(findings);
-  const read = PROPERTIES.flatMap((property) => {
-    const behind = readingBehind(property, findings);
-    if (behind === '') return [];
-    const found = measured[property];
-    return [`${sentence(behind)}: ${found === 'unknown' ? 'unclear' : propertyIn(property, found === 'yes')}.`];
-  });
-  if (read.length === 0) {
-    const now = profileNow(findings);
-    const told = PROPERTIES.filter((property) => now[property] !== 'unknown').map((property) =>
-      propertyIn(property, now[property] === 'yes'),
-    );
-    return [
-      told.length > 0 ? `Nothing was read. Told: ${told.join(', ')}.` : 'Nothing was read. Please read it first.',
-    ];
-  }
-  const digit = findings.facts[metersDigit.id];
-  const shown = digit && 'option' in digit ? `, meter shows ${digit.option} V` : '';
-  return [...read, `Read across a front pair at the head unit${shown}.`];
-}
-
 function visit(c: PlanCase, proof: string): SheetPart {
   const demand = demandOf(c);
-  const { rig } = c.findings;
-  const delivered = [
-    rig.deliveredWith &&
-      `built with ${rig.deliveredWith === 'two' ? 'front speakers only' : 'front and rear speakers'}`,
-    rig.deliveredAmp === 'yes' && 'built with an amplifier',
-  ].filter(Boolean);
   const { change, keep } = demand.kind === 'select' ? changesInWords(demand.to) : { change: '', keep: '' };
-  const bike = ['Factory head unit', ...delivered, ...driversIn(c)].join(', ');
+  const bike = ['Factory head unit', ...deliveredIn(c.findings), ...driversIn(c)].join(', ');
   return {
     title: 'For whoever selects the profile',
     lines: [
@@ -66,9 +37,9 @@ function visit(c: PlanCase, proof: string): SheetPart {
             `Please keep: ${keep || 'everything else'}. Choose by what a profile does, not by its name.`,
           ]
         : ['Please change nothing in the output profile. If anything else is done, leave it as it is.']),
-      ...readLines(c),
+      ...readLines(c.findings),
       `Check it afterwards: ${proof}`,
-      'Please write on the job card what is stored then: rear on or off, level, bass boost, EQ with the engine.',
+      JOB_CARD,
     ],
   };
 }
@@ -143,7 +114,7 @@ function questions(c: PlanCase): SheetPart {
             'Can it be put back later, and what would that cost?',
           ]
         : []),
-      'Does an update at the dealer undo the stored profile? Have it read before and after each.',
+      UPDATES,
     ],
   };
 }

@@ -1,7 +1,3 @@
-import { tonesOff } from '../steps/profile/tones-off.ts';
-import { tonesRunning } from '../steps/profile/tones-running.ts';
-import { topStep } from '../steps/profile/top-step.ts';
-import { rearPair } from '../steps/unit/rear-pair.ts';
 import { namesOf, needsUnaltered } from './amp-names.ts';
 import { type AssumedNeed, assumedNeed, dealerCanSelect } from './amp-need.ts';
 import type { SameEqClash } from './decision.ts';
@@ -96,16 +92,6 @@ export function levels(c: PlanCase, f: Figures): readonly PlanNumber[] {
     { label: 'Loudest clean, amplified profile', value: watts(f.loweredV, f.loweredW) },
   ];
 }
-
-/** The readings to expect, from the bands of the steps themselves. */
-const now = ({ findings }: PlanCase) => ({ rig: findings.rig, facts: {} });
-export const expectRear = (c: PlanCase) =>
-  `a tone on the rear pairs, fader in the middle. ${rearPair.healthy({}, now(c))}`;
-export const expectTones = (c: PlanCase) =>
-  `80 Hz and 400 Hz on a front pair, one low step, engine off. ${tonesOff.healthy({}, now(c))}`;
-export const expectEngine = (c: PlanCase) => `The same tones, engine running. ${tonesRunning.healthy({}, now(c))}`;
-export const expectFull = (c: PlanCase) =>
-  `the loudest clean step at 80 Hz on a front pair. ${topStep.healthy({}, now(c))}`;
 
 /** What is said where nobody knows what an amplifier was made for. */
 export const ASSUMED_NEED: Readonly<Record<AssumedNeed, string>> = {

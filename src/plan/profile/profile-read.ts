@@ -1,10 +1,11 @@
 import type { Findings } from '../../steps/outcome.ts';
 import { reads, withCautions } from '../acts.ts';
 import { apartInWords, doesInWords, kindOf, propertyIn } from '../demand.ts';
-import { readingBehind } from '../read-values.ts';
+import { deadPair, readingBehind } from '../read-values.ts';
 import type { PlanNumber, PlanVerdict } from '../verdict.ts';
 import { deliveredOf, isUnclear, measuredProfile, PROPERTIES, type Property, type Tri } from './profile.ts';
 import { whyNoProfile } from './profile-clash.ts';
+import { profileSheet } from './profile-sheet.ts';
 import { readingsClash } from './read-again.ts';
 import { believed, covering } from './stored.ts';
 
@@ -33,15 +34,9 @@ function row(property: Property, known: Tri, f: Findings): PlanNumber {
   return { label: behind ? `${LABELS[property]} · ${behind}` : LABELS[property], value };
 }
 
-/** A pair of the head unit that is silent beside one that plays is a fault of that pair, not of the profile. */
-const deadPair = (f: Findings): readonly string[] =>
-  f.outcome('rear-pair') === 'one-only'
-    ? [
-        'One rear pair gives nothing while the other does: a fault of that pair. Take it on to “No sound from the rear”.',
-      ]
-    : f.outcome('rear-pair') === 'uneven'
-      ? ['The rear pairs are not level with the front: look at fader and balance, then read them again.']
-      : [];
+const OR = new Intl.ListFormat('en-GB', { type: 'disjunction' });
+/** Kinds of profile, one of which it is: their names have commas in them. */
+const anyOf = (kinds: readonly string[]): string => OR.format(kinds.map((kind) => `“${kind}”`));
 
 function howSure(f: Findings, open: readonly Property[]): string {
   const unclear = open.filter((property) => isUnclear(f, property));
@@ -78,7 +73,7 @@ export const profileRead: PlanVerdict = {
         ? 'Nothing was read yet, so nothing is known of the stored profile.'
         : fitting.length === 1 && only
           ? `By what it does, this is ${kindOf(only)}: ${doesInWords(only)}.`
-          : `Still possible: ${fitting.length} stored profiles.`;
+          : `Still possible: ${anyOf(fitting.map(kindOf))}.`;
     const sure = fitting.length === 1 && !nothing;
     return withCautions(
       {
@@ -99,6 +94,7 @@ export const profileRead: PlanVerdict = {
           'A reading of the profile’s name: a name with a number of amplifiers in it proves nothing.',
           ...(open.length === 0 ? ['A read-out by a tool: these readings say the same.'] : []),
         ],
+        sheet: profileSheet(f, what),
         acts: reads(...open, ...(clash?.properties ?? [])),
         proofActs: reads(...PROPERTIES.filter((property) => !open.includes(property))),
         proof: 'The same tones, read again another day at the same volume step, give the same ratios.',

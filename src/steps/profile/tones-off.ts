@@ -76,7 +76,7 @@ export const tonesOff: ReadingStep<'boosted' | 'flat' | 'cut' | 'unclear'> = mea
     if (at400V === undefined) return 'Flat is 0.7 to 1.4 times the 400 Hz reading, boosted is 2.5 times and more.';
     return `Flat is ${formatRange(FLAT_RATIO[0] * at400V, FLAT_RATIO[1] * at400V, 'V')} at 80 Hz, boosted is above ${formatQuantity(BOOSTED_RATIO * at400V, 'V', 2)}.`;
   },
-  outcomes: { boosted: 'bass boosted', flat: 'flat', cut: 'bass cut', unclear: 'unclear' },
+  outcomes: { boosted: 'bass boost in', flat: 'flat, bass boost out', cut: 'bass cut', unclear: 'unclear' },
   article: 'two-tones-one-ratio',
   givenUnder: ['meter-digit'],
 });

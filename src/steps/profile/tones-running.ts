@@ -8,6 +8,8 @@ import { tonesOff } from './tones-off.ts';
 
 /** The same tone with the engine off and running: within this it is the same. Common practice, no published source. */
 const SAME_RATIO = 1.2;
+/** A change that every profile with another EQ makes at least: 3 dB. What the meter leaves possible must rule it out. */
+const LEAST_CHANGE_RATIO = 10 ** (3 / 20);
 
 /** The tones that were there in one of the two states of the engine and lost in the last digit in the other. */
 function lostTones(running: Values, { facts }: Situation) {
@@ -81,7 +83,10 @@ export const tonesRunning: ReadingStep<'same' | 'changes' | 'unclear'> = measure
     if (lostTones(values, s).length > 0) return 'unclear';
     const same = shifts.every(
       ({ shiftRatio, lowRatio, highRatio }) =>
-        shiftRatio <= SAME_RATIO && shiftRatio >= 1 / SAME_RATIO && lowRatio > 1 / 1.6 && highRatio < 1.6,
+        shiftRatio <= SAME_RATIO &&
+        shiftRatio >= 1 / SAME_RATIO &&
+        lowRatio > 1 / LEAST_CHANGE_RATIO &&
+        highRatio < LEAST_CHANGE_RATIO,
     );
     return same && !nearTheLimit(values, s) ? 'same' : 'unclear';
   },

@@ -92,7 +92,7 @@ export const topStep: ReadingStep<'full' | 'lowered' | 'unclear'> = measurement(
     const lowered = loweredV(s.rig);
     return `Full level is ${formatRange(full?.low ?? 0, full?.high ?? 0, 'V')} with the engine off. A lowered one ends at ${lowered.assumed ? formatRange(lowered.low, lowered.high, 'V') : `about ${formatQuantity(lowered.value, 'V', 2)}`}.`;
   },
-  outcomes: { full: 'full level', lowered: 'lowered level', unclear: 'unclear' },
+  outcomes: { full: 'full level', lowered: 'level lowered', unclear: 'unclear' },
   article: 'why-amplified-without-an-amplifier-is-quieter',
   givenUnder: ['meter-digit'],
 });
