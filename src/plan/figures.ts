@@ -40,8 +40,13 @@ function span(values: readonly Estimate[], of: (...values: number[]) => number):
   return [Math.min(...results), Math.max(...results)];
 }
 
+/** A range is no finer than what it is worked out from: whole from 10 on. */
 const written = ([low, high]: readonly [number, number], unit: Unit) =>
-  low === high ? formatQuantity(low, unit) : formatRange(low, high, unit);
+  low === high
+    ? formatQuantity(low, unit)
+    : high < 10
+      ? formatRange(low, high, unit)
+      : formatRange(Math.round(low), Math.round(high), unit);
 
 const times = ([low, high]: readonly [number, number]) =>
   low === high ? `${Math.round(low)} times` : `${Math.round(low)} to ${Math.round(high)} times`;

@@ -78,7 +78,11 @@ export const backToRearOn = planVerdict({
     ...sureness(c),
     background: `Speakers or inputs on the rear outputs need both: the full level, and channels that are on. ${PRACTICE}`,
     numbers: levels(c, f),
-    fix: [...liftFirst(c), changeLine(c), 'Say so before the work: plain unaltered can switch the rear channels off.'],
+    fix: [
+      ...liftFirst(c),
+      changeLine(c),
+      'Say before the work that the rear channels stay on: plain unaltered can switch them off.',
+    ],
     tools: SPECIAL_TOOL,
     minutes: 30,
     who: BACK_BY,

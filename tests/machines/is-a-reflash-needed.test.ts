@@ -1,9 +1,11 @@
 import { describe, expect, it } from 'vitest';
 import { initialTransition } from 'xstate';
 import { isAReflashNeeded } from '../../machines/is-a-reflash-needed.ts';
+import { whatIsInTheHeadUnit } from '../../machines/what-is-in-the-head-unit.ts';
 import { PLAN_VERDICTS } from '../../src/plan/verdicts.ts';
 import { EXAMPLE_RIGS } from '../../src/rig/examples.ts';
 import { NOTHING_KNOWN, type Rig } from '../../src/rig/rig.ts';
+import { ride } from '../case/ride.ts';
 import {
   AMPLIFIED_CHANGES,
   AMPLIFIED_SAME,
@@ -744,6 +746,35 @@ describe('the words of a verdict', () => {
   const words = (text: string) => text.split(/\s+/).filter((word) => /[\p{L}\d]/u.test(word)).length;
   it('begin with the answer: no reflash, yes, or not yet', () => {
     for (const { remedy } of SAMPLE) expect(remedy?.what).toMatch(/^(No reflash|Yes|Not yet)\b/);
+  });
+  it('have the whole answer within the first 60 words, in every verdict, and in that of a reading', () => {
+    const READING = {
+      'tools-at-hand': 'meter',
+      'meter-digit': '0.1',
+      'tones-off': null,
+      'rear-pair': null,
+      'top-step': null,
+    };
+    const ends = [
+      ...SAMPLE.flatMap(({ verdict, remedy }) => (verdict && remedy ? [{ verdict, remedy }] : [])),
+      ride(whatIsInTheHeadUnit, EXAMPLE_RIGS['fork-fairing'], READING),
+      ride(whatIsInTheHeadUnit, { unitKind: 'replaced' }, {}),
+    ];
+    const verdicts = new Set(ends.map(({ verdict }) => verdict));
+    for (const { id } of Object.values(PLAN_VERDICTS)) expect(verdicts).toContain(id);
+    for (const { remedy } of ends) expect(words(remedy.what), remedy.what).toBeLessThanOrEqual(60);
+  });
+  it('say no reflash where nothing is to be selected, yes where something is, and not yet where that is open', () => {
+    const SAYS = {
+      nothing: /^No reflash\b/,
+      select: /^(Yes\b|No reflash,?.* if you move)/,
+      'find-out': /^Not yet: /,
+    } as const;
+    for (const { remedy } of SAMPLE) expect(remedy?.what).toMatch(SAYS[remedy?.demand?.kind ?? 'find-out']);
+  });
+  it('name who does it, where something is to be selected', () => {
+    for (const { remedy } of SAMPLE)
+      if (remedy?.demand?.kind === 'select' && !remedy.demand.orMove) expect(remedy.what).toMatch(/[Ss]pecialist/);
   });
   it('come to what to do within 90 words, without the background that is folded away', () => {
     for (const { remedy } of SAMPLE) {

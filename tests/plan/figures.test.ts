@@ -28,6 +28,8 @@ describe('figuresOf', () => {
       fullV: '8.0 to 8.8 V',
       loweredDb: '6 to 8 dB',
       bassTimes: '16 to 25 times',
+      // (13.5 − 2.2)² / 2 / 4 and (14.6 − 2.2)² / 2 / 4: no finer than the supply is known.
+      fullW: expect.stringMatching(/^1\d to \d\d W$/),
     });
   });
 });
