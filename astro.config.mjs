@@ -5,7 +5,7 @@ import preact from '@astrojs/preact';
 import { defineConfig } from 'astro/config';
 import { KEEP_FIRST_TAP } from './src/browser/first-tap.ts';
 import { SEAT_BEFORE_PAINT } from './src/browser/seat.ts';
-import { alignClass, articleLinks, cautions, wideTables } from './src/tools/articles.ts';
+import { alignClass, articleLinks, articleTerms, cautions, wideTables } from './src/tools/articles.ts';
 import { sharedFiles } from './src/tools/chunks.ts';
 import { moduleFiles } from './src/tools/module-files.ts';
 import { siteBase, siteFolder } from './src/tools/site.ts';
@@ -43,7 +43,7 @@ export default defineConfig({
   markdown: {
     syntaxHighlight: false,
     processor: satteri({
-      hastPlugins: [alignClass, wideTables, cautions, articleLinks({ base, content: './content' })],
+      hastPlugins: [alignClass, wideTables, cautions, articleLinks({ base, content: './content' }), articleTerms({ base })],
       features: { smartPunctuation: false },
     }),
   },

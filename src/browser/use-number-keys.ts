@@ -1,12 +1,20 @@
 import { useEffect } from 'preact/hooks';
 
-/** Answers by the number keys, for hands that stay on a keyboard. Never while something is being typed. */
+/** Answers by the number keys, for hands that stay on a keyboard. Never while something is being typed, or lies over the page. */
 export function useNumberKeys(active: boolean, onNumber: (n: number) => void): void {
   useEffect(() => {
     if (!active) return;
     const onKey = (event: KeyboardEvent) => {
       const typing = event.target instanceof HTMLElement && event.target.matches('input, textarea, select');
-      if (typing || event.ctrlKey || event.metaKey || event.altKey || !/^[0-9]$/.test(event.key)) return;
+      if (
+        typing ||
+        document.querySelector('dialog[open]') ||
+        event.ctrlKey ||
+        event.metaKey ||
+        event.altKey ||
+        !/^[0-9]$/.test(event.key)
+      )
+        return;
       onNumber(Number(event.key));
     };
     window.addEventListener('keydown', onKey);

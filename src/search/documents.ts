@@ -1,4 +1,3 @@
-import GLOSSARY from '../../content/glossary.json' with { type: 'json' };
 import COMPLAINTS from '../../content/words/complaints.json' with { type: 'json' };
 import MORE from '../../content/words/more.json' with { type: 'json' };
 import PLACES from '../../content/words/places.json' with { type: 'json' };
@@ -8,6 +7,7 @@ import { titleOf } from '../causes/cause.ts';
 import { findingsOver } from '../steps/outcome.ts';
 import { inWords } from '../steps/step.ts';
 import type { Document } from './document.ts';
+import { ENTRIES } from './glossary.ts';
 
 /** What is known of an article besides its text. */
 export interface ArticleHead {
@@ -21,13 +21,6 @@ const NOTHING = findingsOver(new Map())({ rig: {}, facts: {} });
 
 const moreWords = (id: string): string => (MORE as Readonly<Record<string, string>>)[id] ?? '';
 
-/** What a word of the glossary is called in an address: letters and digits. */
-export const slugOf = (word: string): string =>
-  word
-    .toLowerCase()
-    .match(/[a-z0-9Ω]+/g)
-    ?.join('-') ?? word;
-
 /** A complaint as people say it. Once a flow of its name is in the list, it leads there. */
 interface Complaint {
   readonly id: string;
@@ -39,15 +32,16 @@ interface Complaint {
 }
 
 /** The complaints that have words of their own, and every flow, whether words were written for it or not. */
-function complaints(): readonly Document[] {
+function complaints(articles: readonly ArticleHead[]): readonly Document[] {
   const written: readonly Complaint[] = COMPLAINTS;
   const flows = new Map<string, FaultFlow | RowsFlow>(FLOW_LIST);
   const said = written.map(({ id, title, words, article, measure }): Document => {
     const flow = flows.get(id);
     if (flow) return { id: `complaint/${id}`, title: flow.title, words, path: flow.path, flow: id };
-    if (article === undefined || measure === undefined)
-      throw new Error(`content/words/complaints.json: ${id} has no flow, and names no article and nothing to measure.`);
-    return { id: `complaint/${id}`, title, words, path: `read/${article}/`, measure };
+    const reads = articles.find(({ slug }) => slug === article)?.title;
+    if (reads === undefined || measure === undefined)
+      throw new Error(`content/words/complaints.json: ${id} has no flow, and names no article or nothing to measure.`);
+    return { id: `complaint/${id}`, title, words, path: `read/${article}/`, measure, reads };
   });
   const unsaid = FLOW_LIST.filter(([id]) => !written.some((one) => one.id === id));
   return [
@@ -73,12 +67,12 @@ const calculators = (): readonly Document[] =>
   }));
 
 const words = (): readonly Document[] =>
-  GLOSSARY.map(({ word, also, text }) => ({
-    id: `word/${slugOf(word)}`,
+  ENTRIES.map(({ word, also, text, slug }) => ({
+    id: `word/${slug}`,
     title: word,
     words: also,
     text,
-    path: `words/#${slugOf(word)}`,
+    path: `words/#${slug}`,
   }));
 
 const places = (): readonly Document[] => PLACES;
@@ -115,5 +109,13 @@ export async function allDocuments(articles: readonly ArticleHead[]): Promise<re
     text: summary,
     path: `read/${slug}/`,
   }));
-  return [...complaints(), ...calculators(), ...read, ...words(), ...places(), ...(await causes()), ...(await steps())];
+  return [
+    ...complaints(articles),
+    ...calculators(),
+    ...read,
+    ...words(),
+    ...places(),
+    ...(await causes()),
+    ...(await steps()),
+  ];
 }

@@ -2,6 +2,8 @@ import { readdirSync } from 'node:fs';
 import { basename, extname } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { defineHastPlugin } from 'satteri';
+import { TERMS } from '../search/glossary.ts';
+import { termFinder } from '../search/terms.ts';
 
 /*
  * What the pages do to the Markdown of an article. The policy of the pages forbids style attributes, so a column's
@@ -84,4 +86,37 @@ export const articleLinks = ({ base, content }: { base: string; content: string 
       },
     },
   });
+};
+
+/** Where a word is read, not looked for: a heading, a link and what is typed stay as they are. */
+const READ_IN = new Set(['p', 'li', 'td', 'em', 'strong']);
+
+/** Makes each word of the glossary a link to its entry where an article has it first. A script opens it in place. */
+export const articleTerms = ({ base }: { base: string }) => {
+  const piecesOf = termFinder(TERMS);
+  return () => {
+    const seen = new Set<string>();
+    return defineHastPlugin({
+      name: 'article-terms',
+      text(node, ctx) {
+        const parent = ctx.parent(node);
+        if (parent?.type !== 'element' || !READ_IN.has(parent.tagName)) return;
+        const pieces = piecesOf(node.value, seen);
+        if (pieces.every((piece) => typeof piece === 'string')) return;
+        ctx.replaceNode(
+          node,
+          pieces.map((piece) =>
+            typeof piece === 'string'
+              ? { type: 'text', value: piece }
+              : {
+                  type: 'element',
+                  tagName: 'a',
+                  properties: { href: `${base}words/#${piece.slug}`, className: ['term'] },
+                  children: [{ type: 'text', value: piece.text }],
+                },
+          ),
+        );
+      },
+    });
+  };
 };

@@ -15,7 +15,11 @@ const TONES = 'src/components/tones/tones-entry.ts';
 const MY_BIKE = 'src/components/my-bike/my-bike-entry.ts';
 const CALCULATION = 'src/components/calculator/calculation-entry.ts';
 const FOUND = 'src/components/search/search-list.ts';
-const OF_EVERY_PAGE: Roots = ['src/components/seat/bind-seats.ts', 'src/browser/sw-register.ts'];
+const OF_EVERY_PAGE: Roots = [
+  'src/components/in-place/openers.ts',
+  'src/components/seat/bind-seats.ts',
+  'src/browser/sw-register.ts',
+];
 /** What starts the page of either kind of flow. */
 const STARTS: Roots = [WAKE, 'src/case/replay-staged.ts', 'src/case/replay-rows.ts', 'machines/opening.ts'];
 const SCREENS = 'src/components/flow/parts.ts';

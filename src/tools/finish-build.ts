@@ -41,5 +41,7 @@ await writeFile(join(folder, 'sw.js'), fillWorker(await readFile('src/sw/sw.js',
 
 console.log(`Sizes in bytes, gzip. Script is everything that a page loads by itself.\n`);
 console.log(sizeTable(pages.map(({ path, html }) => pageSize(path, html, base, fileOf))));
-console.log('\nScript of the flow pages: until the second question, and all that they can ever load.\n');
+console.log(
+  '\nScript of the flow pages: until the second question, and all that they can ever load; and what any page may.\n',
+);
 console.log(flowSizeTable(flowBytes(pages, base, fileOf)));

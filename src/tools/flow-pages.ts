@@ -63,7 +63,10 @@ function everything(entries: readonly string[], others: ReadonlySet<string>, fil
   return found;
 }
 
-/** What the script of each flow page weighs. Pages that are of no flow are left out. */
+/**
+ * What the script of each flow page weighs. Pages that are of no flow are left out. What a script of every page fetches
+ * once it is asked for (the search, the words) is the site's and no flow's: it is counted once, apart.
+ */
 export function flowBytes(
   pages: readonly { readonly path: string; readonly html: string }[],
   base: string,
@@ -72,13 +75,24 @@ export function flowBytes(
   const flows = pages.filter(({ html }) => moduleOf(html).length > 0);
   const ownOf = (html: string) => NAMED.flatMap((key) => attributeOf(html, key));
   const sum = (files: Iterable<string>) => [...files].reduce((so, file) => so + gzipped(fileOf(file) ?? ''), 0);
+  const named = pages.map(({ html }) => new Set(scriptsOf(html, base)));
+  const ofAll = [...(named[0] ?? [])].filter((file) => named.every((scripts) => scripts.has(file)));
   return flows.map(({ path, html }) => {
     const own = ownOf(html);
     const others = new Set(flows.flatMap((other) => ownOf(other.html)).filter((file) => !own.includes(file)));
+    const first = scriptGraph([...scriptsOf(html, base), ...moduleOf(html)], fileOf);
+    // A page announces files of every page among its own: they belong to whoever starts them.
+    const started = tagsOf(html).flatMap(({ name, attributes }) => {
+      const file = name === 'script' ? attributes.get('src')?.slice(base.length) : undefined;
+      return file !== undefined && !ofAll.includes(file) ? [file] : [];
+    });
+    const flow = new Set([...first, ...everything([...started, ...own], others, fileOf)]);
+    const site = [...everything(ofAll, others, fileOf)].filter((file) => !flow.has(file));
     return {
       page: path.replace(/index\.html$/, ''),
-      bytesFirst: sum(scriptGraph([...scriptsOf(html, base), ...moduleOf(html)], fileOf)),
-      bytesAll: sum(everything([...scriptsOf(html, base), ...own], others, fileOf)),
+      bytesFirst: sum(first),
+      bytesAll: sum(flow),
+      bytesOfSite: sum(site),
     };
   });
 }

@@ -8,6 +8,8 @@ import { allWords, plainly } from '../steps/words.ts';
 
 /** A phone held upright, the smallest that the site is made for. */
 export const PHONE = { width: 360, height: 740 } as const;
+/** The narrowest phone that is still in use. */
+export const NARROWEST = { width: 320, height: 568 } as const;
 export const DESKTOP = { width: 1280, height: 900 } as const;
 
 let browser: Browser;

@@ -5,6 +5,7 @@ import { describe, expect, it } from 'vitest';
 import {
   DESKTOP,
   flowIsAwake,
+  NARROWEST,
   PHONE,
   REAR_OFF,
   rideOn,
@@ -42,9 +43,6 @@ const tooSmall = (page: Page): Promise<readonly string[]> =>
         .filter((one) => one.checkVisibility() && Math.round(one.getBoundingClientRect().height) < 48)
         .map((one) => `${one.tagName} ${one.textContent?.trim().slice(0, 40)} ${one.getBoundingClientRect().height}`),
     );
-
-/** The narrowest phone that is still in use. */
-const NARROWEST = { width: 320, height: 568 } as const;
 
 describe('every page', () => {
   it.each(pages)(

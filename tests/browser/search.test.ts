@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { flowIsAwake, useBrowser, visit } from './browser.ts';
+import { flowIsAwake, NARROWEST, useBrowser, visit } from './browser.ts';
 
 useBrowser();
 
@@ -20,6 +20,13 @@ describe('the search', () => {
   it('opens by a key on other pages, and goes through what it found by the arrows', async () => {
     const { page, close } = await visit('safety/');
     await page.keyboard.press('/');
+    await page.getByRole('searchbox', { name: 'Say it in your words' }).waitFor();
+    await page.keyboard.type('gain knob');
+    await page.getByRole('link', { name: /To calculate\s*Set the gain/ }).waitFor();
+    await page.keyboard.press('Escape');
+    await page.getByRole('dialog').waitFor({ state: 'detached' });
+    await page.keyboard.press('/');
+    await page.getByRole('searchbox').waitFor();
     await page.keyboard.type('gain knob');
     await page.getByRole('link', { name: /To calculate\s*Set the gain/ }).waitFor();
     await page.keyboard.press('ArrowDown');
@@ -28,10 +35,47 @@ describe('the search', () => {
     await close();
   });
 
+  it('lies over a case, which is there as it was when it is closed', async () => {
+    const { page, faults, close } = await visit('find/no-rear-sound/', { viewport: NARROWEST });
+    await flowIsAwake(page);
+    await page.locator('.answers .answer').first().click();
+    await page.locator('.terminal').first().waitFor();
+    const question = await page.locator('.open-step h1').innerText();
+    await page.getByRole('link', { name: 'Search' }).click();
+    await page.getByRole('searchbox', { name: 'Say it in your words' }).fill('what is gain');
+    const word = page.getByRole('link', { name: /A word\s*gain/ });
+    await word.waitFor();
+    expect(await page.evaluate(() => document.documentElement.scrollWidth > document.documentElement.clientWidth)).toBe(
+      false,
+    );
+    await word.click();
+    await page.getByRole('dialog', { name: 'gain' }).waitFor();
+    await page.keyboard.press('Escape');
+    await page.getByRole('dialog').waitFor({ state: 'detached' });
+    expect(await page.locator('.open-step h1').innerText()).toBe(question);
+    expect(await page.locator('.terminal').count()).toBe(1);
+    expect(faults).toEqual([]);
+    await close();
+  });
+
+  it('takes no number for an answer of the case below it', async () => {
+    const { page, close } = await visit('find/no-rear-sound/');
+    await flowIsAwake(page);
+    await page.getByRole('combobox').first().selectOption('phone');
+    await page.keyboard.press('/');
+    await page.getByRole('searchbox').waitFor();
+    await page.getByRole('button', { name: 'Close' }).focus();
+    await page.keyboard.press('1');
+    expect(await page.locator('.terminal').count()).toBe(0);
+    await close();
+  });
+
   it('says so of a complaint that has no questions yet, with what to read and to measure', async () => {
     const { page, close } = await visit('');
     await page.getByRole('searchbox').fill('whine that follows the revs');
-    const found = page.getByRole('link', { name: /No questions for this yet\. Measure first: / });
+    const found = page.getByRole('link', {
+      name: /No questions for this yet, but “Noise and ground loops” to read\. Measure first: /,
+    });
     await found.first().click();
     await page.getByRole('heading', { name: 'Noise and ground loops' }).waitFor();
     await close();
@@ -55,4 +99,46 @@ describe('the search', () => {
       await close();
     },
   );
+});
+
+describe('a word of the trade', () => {
+  it('opens its entry over an article, by the keyboard, and gives the keyboard back', async () => {
+    const { page, faults, close } = await visit('read/gain-structure/', { viewport: NARROWEST });
+    const word = page.locator('article a.term').first();
+    const name = (await word.innerText()).toLowerCase();
+    await word.focus();
+    await page.keyboard.press('Enter');
+    const entry = page.getByRole('dialog');
+    await entry.waitFor();
+    expect(name.startsWith((await entry.getByRole('heading').innerText()).toLowerCase())).toBe(true);
+    expect(await page.evaluate(() => document.documentElement.scrollWidth > document.documentElement.clientWidth)).toBe(
+      false,
+    );
+    await page.keyboard.press('Escape');
+    await entry.waitFor({ state: 'detached' });
+    expect(await word.evaluate((link) => link === document.activeElement)).toBe(true);
+    expect(page.url()).toMatch(/read\/gain-structure\/$/);
+    expect(faults).toEqual([]);
+    await close();
+  });
+
+  it('opens its entry in the text of a question, and fetches it only then', async () => {
+    const { page, faults, close } = await visit('find/no-rear-sound/');
+    const fetched: string[] = [];
+    page.on('request', (request) => fetched.push(new URL(request.url()).pathname));
+    await flowIsAwake(page);
+    const word = page.locator('.open-step a.term').first();
+    await word.waitFor({ state: 'attached' });
+    expect(fetched.some((path) => path.endsWith('/words.json'))).toBe(false);
+    await page.getByText('Why this question?').click();
+    await word.click();
+    const entry = page.getByRole('dialog');
+    await entry.waitFor();
+    expect((await entry.innerText()).length).toBeGreaterThan(40);
+    await entry.getByRole('button', { name: 'Close' }).click();
+    await entry.waitFor({ state: 'detached' });
+    expect(page.url()).toMatch(/find\/no-rear-sound\//);
+    expect(faults).toEqual([]);
+    await close();
+  });
 });

@@ -16,6 +16,8 @@ const BUILT: Record<string, string> = {
   '_astro/one.js': 'import"./steps.js";import"./one.opening.js";export const one={};',
   '_astro/steps.js': 'export const steps="steps of one";',
   '_astro/two.js': 'export const two="a flow of its own";',
+  '_astro/site.js': 'const s=()=>import("./search.js");',
+  '_astro/search.js': 'import"./a.js";export const s="the search of every page";',
   '_astro/one-late.js': 'import"./figures.js";export const late="its table";',
 };
 const fileOf = (path: string) => BUILT[path];
@@ -25,8 +27,9 @@ const MODULES = {
   'machines/two.ts': '_astro/two.js',
   'src/likelihoods/one.ts': '_astro/one-late.js',
 };
-const page = (base: string, place: string) =>
-  `<html><head><title>x</title></head><body><div id="flow" ${place}></div><script type="module" src="${base}_astro/wake.js"></script></body></html>`;
+const SITE = '<script type="module" src="/_astro/site.js"></script>';
+const page = (base: string, place: string, more = '') =>
+  `<html><head><title>x</title></head><body><div id="flow" ${place}></div>${more}<script type="module" src="${base}_astro/wake.js"></script></body></html>`;
 const ONE = 'data-module="machines/one.opening.ts" data-whole="machines/one.ts" data-late="src/likelihoods/one.ts"';
 
 describe('the page of a flow, finished', () => {
@@ -57,12 +60,12 @@ describe('the page of a flow, finished', () => {
 
 describe('what a flow page weighs', () => {
   const pages = [
-    { path: 'find/one/index.html', html: finishFlowPage(page('/', ONE), '/', fileOf, MODULES) },
+    { path: 'find/one/index.html', html: finishFlowPage(page('/', ONE, SITE), '/', fileOf, MODULES) },
     {
       path: 'plan/two/index.html',
-      html: finishFlowPage(page('/', 'data-module="machines/two.ts"'), '/', fileOf, MODULES),
+      html: finishFlowPage(page('/', 'data-module="machines/two.ts"', SITE), '/', fileOf, MODULES),
     },
-    { path: 'about/index.html', html: page('/', '') },
+    { path: 'about/index.html', html: `<html><head></head><body>${SITE}</body></html>` },
   ];
   const [one, two, ...more] = flowBytes(pages, '/', fileOf);
 
@@ -71,14 +74,20 @@ describe('what a flow page weighs', () => {
     expect(more).toEqual([]);
   });
   it('is at first its script and how its own flow opens', () => {
-    expect(one?.bytesFirst).toBe(gz('_astro/wake.js', '_astro/a.js', '_astro/one.opening.js', '_astro/steps.js'));
-    expect(two?.bytesFirst).toBe(gz('_astro/wake.js', '_astro/a.js', '_astro/two.js'));
+    expect(one?.bytesFirst).toBe(
+      gz('_astro/site.js', '_astro/wake.js', '_astro/a.js', '_astro/one.opening.js', '_astro/steps.js'),
+    );
+    expect(two?.bytesFirst).toBe(gz('_astro/site.js', '_astro/wake.js', '_astro/a.js', '_astro/two.js'));
   });
   it('is in all whatever it may fetch, each file once, but for the list and the flows of other pages', () => {
-    const shared = ['_astro/wake.js', '_astro/a.js', '_astro/screens.js', '_astro/figures.js'];
+    const shared = ['_astro/site.js', '_astro/wake.js', '_astro/a.js', '_astro/screens.js', '_astro/figures.js'];
     expect(one?.bytesAll).toBe(
       gz(...shared, '_astro/one.opening.js', '_astro/one.js', '_astro/steps.js', '_astro/one-late.js'),
     );
     expect(two?.bytesAll).toBe(gz(...shared, '_astro/two.js'));
+  });
+  it('leaves out what the script of every page fetches when it is asked for, and names it apart', () => {
+    expect(one?.bytesOfSite).toBe(gz('_astro/search.js'));
+    expect(two?.bytesOfSite).toBe(gz('_astro/search.js'));
   });
 });

@@ -66,10 +66,10 @@ describe('sizeTable', () => {
 describe('flowSizeTable', () => {
   it('says yes at each goal and NO one byte above it', () => {
     const [, at, above] = flowSizeTable([
-      { page: 'at/', bytesFirst: 50_000, bytesAll: 95_000 },
-      { page: 'above/', bytesFirst: 50_001, bytesAll: 95_001 },
+      { page: 'at/', bytesFirst: 50_000, bytesAll: 95_000, bytesOfSite: 9 },
+      { page: 'above/', bytesFirst: 50_001, bytesAll: 95_001, bytesOfSite: 9 },
     ]).split('\n');
-    expect(at).toMatch(/^at\/ +50000 +yes +95000 +yes$/);
-    expect(above).toMatch(/^above\/ +50001 +NO +95001 +NO$/);
+    expect(at).toMatch(/^at\/ +50000 +yes +95000 +yes +9$/);
+    expect(above).toMatch(/^above\/ +50001 +NO +95001 +NO +9$/);
   });
 });

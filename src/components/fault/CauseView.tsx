@@ -16,6 +16,7 @@ import { Lines } from '../flow/Lines.tsx';
 import { ProofOfCure } from '../flow/ProofOfCure.tsx';
 import { SayEnd } from '../flow/SayEnd.tsx';
 import { Sheet } from '../flow/Sheet.tsx';
+import { Terms } from '../flow/Terms.tsx';
 import { causeSections } from './cause-sections.ts';
 import { Evidence } from './Evidence.tsx';
 import { tellCause } from './say-verdict.ts';
@@ -102,7 +103,9 @@ export function CauseView({ view, case: it, cause, certainty, besides, root, onR
     <section class="check">
       <h2>{checkFirst ? 'Check this first' : 'The check that tells'}</h2>
       <Cautions ids={ofCheck} />
-      <p>{split}</p>
+      <p>
+        <Terms text={split} root={root} />
+      </p>
     </section>
   );
   return (
@@ -129,7 +132,11 @@ export function CauseView({ view, case: it, cause, certainty, besides, root, onR
         </div>
       </div>
       <Evidence view={view} cause={cause.id} onReopen={onReopen} />
-      {remedy.background && <p>{remedy.background}</p>}
+      {remedy.background && (
+        <p>
+          <Terms text={remedy.background} root={root} />
+        </p>
+      )}
       <Alternatives view={view} besides={besides} />
       <Lines title="Assumed, because nobody knew" lines={assumed} />
       <p class="hint">

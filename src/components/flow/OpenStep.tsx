@@ -148,12 +148,13 @@ export function OpenStep(props: Props) {
     if (n === 0) leave();
     else if (option !== undefined) onAnswer({ option });
   });
+  const withTerms = (text: string) => (parts ? <parts.common.Terms key={text} text={text} root={root} /> : text);
   const how = quick ? (
-    <p class="hint">{lines.join(' ')}</p>
+    <p class="hint">{withTerms(lines.join(' '))}</p>
   ) : (
     <ol class="how">
       {lines.map((line) => (
-        <li key={line}>{line}</li>
+        <li key={line}>{withTerms(line)}</li>
       ))}
     </ol>
   );
@@ -206,8 +207,8 @@ export function OpenStep(props: Props) {
       {quick && how}
       <details class="why" key={`${step.id}-${seat}`} open={seat === 'learning'}>
         <summary>Why this question?</summary>
-        {whyNow && <p>{whyNow}</p>}
-        <p>{step.why}</p>
+        {whyNow && <p>{withTerms(whyNow)}</p>}
+        <p>{withTerms(step.why)}</p>
         {step.kind === 'reading' && <p class="seat-only-learning">Expected: {step.formula}.</p>}
         {meanings}
         {step.article && (

@@ -8,3 +8,4 @@ export { Notes } from './Notes.tsx';
 export { isPreparedFirst } from './preparing.ts';
 export { readyFor } from './ready.ts';
 export { Share } from './Share.tsx';
+export { Terms } from './Terms.tsx';

@@ -3,6 +3,7 @@ import { toLink } from '../../case/link.ts';
 import { KINDS } from '../../search/document.ts';
 import { type Finder, type Found, finder } from '../../search/find.ts';
 import type { IndexFile } from '../../search/index-file.ts';
+import { element } from '../in-place/element.ts';
 
 interface Loaded {
   readonly find: Finder;
@@ -10,8 +11,8 @@ interface Loaded {
 }
 let waiting: Promise<Loaded> | undefined;
 /** The index is fetched once. When that fails, the next key tries again. */
-function loaded(root: string): Promise<Loaded> {
-  waiting ??= fetch(`${root}search.json`)
+function loaded(root: URL): Promise<Loaded> {
+  waiting ??= fetch(new URL('search.json', root))
     .then((answer) => answer.json() as Promise<IndexFile>)
     .then((index) => ({ find: finder(index), factNames: index.factNames }));
   waiting.catch(() => {
@@ -20,35 +21,31 @@ function loaded(root: string): Promise<Loaded> {
   return waiting;
 }
 
-const element = (name: string, text: string, className = ''): HTMLElement => {
-  const made = document.createElement(name);
-  made.textContent = text;
-  if (className !== '') made.className = className;
-  return made;
-};
-
 /** The address of what was found: with the facts that the words gave, as a case that begins with them. */
-async function addressOf(found: Found, root: string): Promise<string> {
+async function addressOf(found: Found, root: URL): Promise<string> {
   const facts = Object.entries(found.facts);
-  if (found.flow === undefined || facts.length === 0) return root + found.path;
+  if (found.flow === undefined || facts.length === 0) return new URL(found.path, root).href;
   const it: Case = {
     flow: found.flow,
     events: facts.map(([step, option]) => ({ type: 'answer', step, answer: { option } })),
   };
-  return `${root}${found.path}#${await toLink(it)}`;
+  return `${new URL(found.path, root).href}#${await toLink(it)}`;
 }
 
 function told(found: Found, factNames: Loaded['factNames']): string {
   const names = Object.entries(found.facts).map(([step, option]) => `“${factNames[`${step}=${option}`]}”`);
   if (names.length > 0) return `Takes along what you said: ${names.join(', ')}`;
-  if (found.measure !== undefined) return `No questions for this yet. Measure first: ${found.measure}`;
+  if (found.measure !== undefined)
+    return `No questions for this yet, but “${found.reads}” to read. Measure first: ${found.measure}`;
   return found.text ?? '';
 }
 
-async function line(found: Found, root: string, factNames: Loaded['factNames']): Promise<HTMLElement> {
+async function line(found: Found, root: URL, factNames: Loaded['factNames']): Promise<HTMLElement> {
   const item = element('li', '');
   const link = element('a', '') as HTMLAnchorElement;
   link.href = await addressOf(found, root);
+  // A word opens where it was found.
+  if (found.kind === 'word') link.className = 'term';
   link.append(element('small', KINDS[found.kind]), element('b', found.title), element('span', told(found, factNames)));
   item.append(link);
   return item;
@@ -56,11 +53,10 @@ async function line(found: Found, root: string, factNames: Loaded['factNames']):
 
 let latest = 0;
 /** Shows what fits the words. What was asked before and comes late is dropped. */
-export async function show(place: HTMLElement, words: string): Promise<void> {
+export async function show(place: HTMLElement, words: string, root: URL): Promise<void> {
   const turn = ++latest;
-  const list = place.querySelector('#search-found');
-  const says = place.querySelector('#search-says');
-  const root = place.dataset['root'] ?? '/';
+  const list = place.querySelector('.found');
+  const says = place.querySelector('[role="status"]');
   if (!list || !says) return;
   try {
     const { find, factNames } = await loaded(root);

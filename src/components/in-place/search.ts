@@ -1,0 +1,32 @@
+import { bindSearch } from '../search/bind-search.ts';
+import { element } from './element.ts';
+import { sheet } from './open.ts';
+
+/** @param href of the field on the start page, which does the same */
+export function openSearch(href: string): void {
+  const open = document.querySelector<HTMLInputElement>('dialog.in-place input');
+  if (open) {
+    open.focus();
+    return;
+  }
+  const { dialog, body } = sheet('Search');
+  const place = element('search', '', 'search');
+  const label = element('label', 'Say it in your words') as HTMLLabelElement;
+  const field = document.createElement('input');
+  field.type = 'search';
+  field.id = 'search-words';
+  field.maxLength = 120;
+  field.autocomplete = 'off';
+  field.spellcheck = false;
+  field.placeholder = 'rear dead after reflash';
+  label.htmlFor = field.id;
+  const says = element('p', '', 'sr-only');
+  says.setAttribute('role', 'status');
+  place.append(label, field, says, element('ul', '', 'found'));
+  body.append(place);
+  // The browser's own Escape would only empty the field first.
+  field.addEventListener('keydown', ({ key }) => key === 'Escape' && dialog.close());
+  dialog.showModal();
+  field.focus();
+  bindSearch(place, field, new URL('.', href));
+}
