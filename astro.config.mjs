@@ -43,7 +43,13 @@ export default defineConfig({
   markdown: {
     syntaxHighlight: false,
     processor: satteri({
-      hastPlugins: [alignClass, wideTables, cautions, articleLinks({ base, content: './content' }), articleTerms({ base })],
+      hastPlugins: [
+        alignClass,
+        wideTables,
+        cautions,
+        articleLinks({ base, content: './content' }),
+        articleTerms({ base }),
+      ],
       features: { smartPunctuation: false },
     }),
   },

@@ -95,6 +95,7 @@ const inWhole = <T extends Readonly<Record<string, number>>>(figures: T | undefi
 export function benchJson(
   benched: Readonly<Record<string, Benched>>,
   pages: Readonly<Record<string, PageFigures>>,
+  searchKeyMs?: { readonly median: number; readonly p95: number },
 ): string {
   const figuresOf = (id: string) => {
     const minutes = benched[id];
@@ -110,5 +111,6 @@ export function benchJson(
     };
   };
   const ids = [...new Set([...Object.keys(benched), ...Object.keys(pages)])];
-  return JSON.stringify({ flows: Object.fromEntries(ids.map((id) => [id, figuresOf(id)])) });
+  const flows = Object.fromEntries(ids.map((id) => [id, figuresOf(id)]));
+  return JSON.stringify({ flows, ...(searchKeyMs && { searchKeyMs: inWhole(searchKeyMs) }) });
 }

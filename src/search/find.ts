@@ -108,7 +108,8 @@ export function reader({ documents, same: groups }: Pick<Searched, 'documents' |
   const vocabulary = vocabularyOf(documents, same);
   const isKnown = (word: string) => vocabulary.has(oneFor(word));
   const all = [...new Set([...vocabulary.keys(), ...same.others.filter(isKnown)])];
-  const fuse = new Fuse(all, { threshold: FUZZY, includeScore: true, minMatchCharLength: 2, distance: 20 });
+  const byBegin = new Map<string, string[]>();
+  for (const word of all) byBegin.set(word.charAt(0), [...(byBegin.get(word.charAt(0)) ?? []), word]);
   const rarity = (word: string) => Math.log(1 + documents.length / (vocabulary.get(word)?.size ?? 1));
 
   /** The known words that a typed one may be, best first, each with how sure that is. */
@@ -117,10 +118,10 @@ export function reader({ documents, same: groups }: Pick<Searched, 'documents' |
     if (typed.length < LEAST_LETTERS) return [];
     const begun = new Set(all.filter((word) => word.startsWith(typed)).map(oneFor));
     if (begun.size > 0) return [...begun].map((word) => [word, NOT_EXACT]);
-    // A short word hides in many long ones.
-    return fuse
+    // Hardly anybody misses the first letter, and a short word hides in many long ones.
+    const near = (byBegin.get(typed.charAt(0)) ?? []).filter((word) => Math.abs(word.length - typed.length) <= 2);
+    return new Fuse(near, { threshold: FUZZY, includeScore: true, minMatchCharLength: 2, distance: 20 })
       .search(typed, { limit: 4 })
-      .filter(({ item }) => Math.abs(item.length - typed.length) <= 2)
       .map(({ item, score = 1 }) => [oneFor(item), NOT_EXACT * (1 - score)]);
   };
   const met = new Map<string, ReturnType<typeof meantBy>>();

@@ -7,6 +7,7 @@ import type { ComplaintId } from '../world/symptoms/index.ts';
 import { builtFiles, pagesOf, textOf } from './built-site.ts';
 import { flowBytes } from './flow-pages.ts';
 import { pageSpeeds } from './page-speed.ts';
+import { type SearchSpeed, searchSpeed } from './search-speed.ts';
 import { siteBase, siteFolder } from './site.ts';
 
 /*
@@ -17,7 +18,7 @@ import { siteBase, siteFolder } from './site.ts';
  *
  * npm run bench -- --pages [--json]
  *
- * Only the pages.
+ * Only the pages. With --search instead, only what a key costs in the search.
  *
  * npm run bench -- --flow amp-wont-turn-on --bike "amp by wire" [--nth 3]
  *
@@ -28,6 +29,7 @@ const { values } = parseArgs({
   options: {
     json: { type: 'boolean', default: false },
     pages: { type: 'boolean', default: false },
+    search: { type: 'boolean', default: false },
     flow: { type: 'string' },
     bike: { type: 'string', default: BUILD_KINDS[0] },
     nth: { type: 'string', default: '0' },
@@ -96,13 +98,19 @@ function printPages(pages: Readonly<Record<string, PageFigures>>): void {
   }
 }
 
+function printSearch({ median, p95 }: SearchSpeed): void {
+  console.log(`\nSearch: a key ${median.toFixed(1)} ms at a quarter of the speed, 95 % within ${p95.toFixed(1)}`);
+}
+
 if (values.flow) await printWays(values.flow);
 else {
-  const flows = values.pages ? {} : await bench();
-  const pages = await pagesByFlow();
-  if (values.json) console.log(benchJson(flows, pages));
+  const flows = values.pages || values.search ? {} : await bench();
+  const pages = values.search ? {} : await pagesByFlow();
+  const search = await searchSpeed(siteFolder(), siteBase());
+  if (values.json) console.log(benchJson(flows, pages, search));
   else {
     printTable(flows);
     printPages(pages);
+    printSearch(search);
   }
 }

@@ -21,10 +21,10 @@ function loaded(root: URL): Promise<Loaded> {
   return waiting;
 }
 
-/** The address of what was found: with the facts that the words gave, as a case that begins with them. */
-async function addressOf(found: Found, root: URL): Promise<string> {
+/** The address of what was found with the facts that the words gave, as a case that begins with them. */
+async function withFacts(found: Found, root: URL): Promise<string | undefined> {
   const facts = Object.entries(found.facts);
-  if (found.flow === undefined || facts.length === 0) return new URL(found.path, root).href;
+  if (found.flow === undefined || facts.length === 0) return undefined;
   const it: Case = {
     flow: found.flow,
     events: facts.map(([step, option]) => ({ type: 'answer', step, answer: { option } })),
@@ -40,10 +40,14 @@ function told(found: Found, factNames: Loaded['factNames']): string {
   return found.text ?? '';
 }
 
-async function line(found: Found, root: URL, factNames: Loaded['factNames']): Promise<HTMLElement> {
+function line(found: Found, root: URL, factNames: Loaded['factNames']): HTMLElement {
   const item = element('li', '');
   const link = element('a', '') as HTMLAnchorElement;
-  link.href = await addressOf(found, root);
+  link.href = new URL(found.path, root).href;
+  // Packing takes longer than a key may.
+  void withFacts(found, root).then((address) => {
+    if (address !== undefined) link.href = address;
+  });
   // A word opens where it was found.
   if (found.kind === 'word') link.className = 'term';
   link.append(element('small', KINDS[found.kind]), element('b', found.title), element('span', told(found, factNames)));
@@ -60,10 +64,9 @@ export async function show(place: HTMLElement, words: string, root: URL): Promis
   if (!list || !says) return;
   try {
     const { find, factNames } = await loaded(root);
-    const found = find(words);
-    const lines = await Promise.all(found.map((each) => line(each, root, factNames)));
     if (turn !== latest) return;
-    list.replaceChildren(...lines);
+    const found = find(words);
+    list.replaceChildren(...found.map((each) => line(each, root, factNames)));
     const empty = words.trim().length < 2;
     says.className = found.length > 0 || empty ? 'sr-only' : 'hint';
     says.textContent = empty
