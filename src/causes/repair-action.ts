@@ -4,7 +4,7 @@ import type { Corner } from '../rig/corner.ts';
 export type Where = 'front' | 'rear' | 'all' | Corner;
 
 /** Plugs of the sound system that a hand can seat, clean or renew. */
-export type PlugName = 'unit' | 'amp-input' | 'amp-power' | 'rear-dock' | 'second';
+export type PlugName = 'unit' | 'amp-input' | 'amp-power' | 'rear-dock' | 'front-speaker' | 'second';
 
 /** The rating that was there before, unless a number is given, and never more than the most. */
 export interface MainFuse {
@@ -54,6 +54,7 @@ export type RepairAction =
   | { readonly do: 'clean-contacts'; readonly plug: PlugName; readonly where?: Where }
   | { readonly do: 'renew-pin'; readonly plug: PlugName; readonly where?: Where }
   | { readonly do: 'complete-adapter'; readonly carries: 'rear-pairs' | 'remote' }
+  | { readonly do: 'complete-adapter'; readonly carries: 'pair'; readonly where: Where }
   | {
       readonly do: 'renew-wire';
       readonly wire: 'lid-lead' | 'speaker-run' | 'remote' | 'signal';

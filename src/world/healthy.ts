@@ -141,6 +141,7 @@ function healthyAmp(rig: ValuedRig, made: AmpValues): Amp {
     bassBoostDb: 0,
     deadChannels: [],
     outputDcV: 0,
+    protectsAlone: false,
     coolsBadly: false,
   };
 }
@@ -228,6 +229,7 @@ export function healthyWorld(described: Rig): World {
       levelRatio: perCorner(() => 1),
       residueV: 0,
       outputDcV: perCorner(() => 0),
+      protectsAlone: false,
     },
     settings: {
       fader: 0,

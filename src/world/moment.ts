@@ -1,5 +1,14 @@
 /** Where something is moved: by a bump, a finger on a plug, a lid on its hinge. */
-export type Place = 'battery' | 'amp-supply' | 'amp-inputs' | 'rear-run' | 'lid' | 'unit-plug' | 'usb' | 'steering';
+export type Place =
+  | 'battery'
+  | 'amp-supply'
+  | 'amp-inputs'
+  | 'rear-run'
+  | 'lid'
+  | 'fairing'
+  | 'unit-plug'
+  | 'usb'
+  | 'steering';
 /** What a step takes apart before it looks: every run from its driver, or only those that hang on an amplifier. */
 export type Plug = 'runs' | 'amp-outputs' | 'amp-inputs' | 'dock' | 'tabs' | 'remote';
 

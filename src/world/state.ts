@@ -86,6 +86,8 @@ export interface Unit {
   readonly residueV: number;
   /** DC between the two wires of a pair: that of a damaged output. */
   readonly outputDcV: PerCorner<number>;
+  /** Whether an output that protects itself leaves its neighbour of the same axle playing. */
+  readonly protectsAlone: boolean;
 }
 
 export interface Settings {
@@ -153,6 +155,8 @@ export interface Amp {
   readonly bassBoostDb: number;
   readonly deadChannels: readonly Corner[];
   readonly outputDcV: number;
+  /** Whether a channel that protects itself leaves the others playing, and the lamp as it is. */
+  readonly protectsAlone: boolean;
   readonly coolsBadly: boolean;
 }
 

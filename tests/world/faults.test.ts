@@ -106,6 +106,8 @@ const FROM_CASES: readonly string[] = [
   'rear-pairs-crossed',
   'second-connector-dirty',
   'looms-unjoined',
+  'front-plug-off',
+  'front-contacts-dirty',
 ];
 const RIGS: readonly Rig[] = [...Object.values({ ...TWENTY_RIGS, ...CONVERTER_RIGS, ...LITHIUM_RIGS })];
 

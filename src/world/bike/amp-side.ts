@@ -140,23 +140,35 @@ export function ampSide(
   const first = solveWith(playing, 0);
 
   const mostA = MOST_CURRENT_RATIO * Math.sqrt(powerW / ratedOhm);
+  const shorted = corners.filter(
+    (c) => awake && (legDcA(first, `amp ${i}`, c) > TRIPS_AT_A || loads[c] < SHORT_RATIO * ratedOhm),
+  );
+  const mute = amp.protectsAlone ? shorted : [];
   const protects: Protects | null = !awake
     ? null
-    : corners.some((c) => legDcA(first, `amp ${i}`, c) > TRIPS_AT_A || loads[c] < SHORT_RATIO * ratedOhm)
+    : shorted.length > mute.length
       ? 'short'
       : Math.abs(amp.outputDcV) > DC_TRIPS_AT_V || inputDcV(world, i, unit) > INPUT_DC_TRIPS_AT_V
         ? 'dc'
-        : corners.some((c) => loads[c] < LOW_LOAD_RATIO * ratedOhm && waves[c].cleanV / loads[c] > mostA)
+        : corners.some(
+              (c) => !mute.includes(c) && loads[c] < LOW_LOAD_RATIO * ratedOhm && waves[c].cleanV / loads[c] > mostA,
+            )
           ? 'load'
           : null;
-  const stages = protects ? ampOff(world, i) : playing;
+  const stages = protects
+    ? ampOff(world, i)
+    : mute.length > 0
+      ? { ...playing, ...forCorners(mute, () => 'off') }
+      : playing;
   const { toneHz } = moment;
   const tone = toneHz === null ? null : solveWith(stages, toneHz);
   return {
     stages,
-    dc: protects ? solveWith(stages, 0) : first,
+    dc: protects || mute.length > 0 ? solveWith(stages, 0) : first,
     tone,
-    waves: protects ? perCorner(() => clip(0, 1)) : waves,
+    waves: protects
+      ? perCorner(() => clip(0, 1))
+      : perCorner((corner) => (mute.includes(corner) ? clip(0, 1) : waves[corner])),
     inputWaves,
     protects,
     // A wave that is cut off has more power than the sine that fits into its limit: up to twice as much.

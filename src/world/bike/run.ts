@@ -1,8 +1,8 @@
-import type { Corner } from '../../rig/corner.ts';
+import { axleOf, type Corner } from '../../rig/corner.ts';
 import { coil } from '../elements/coil.ts';
 import { contact } from '../elements/contact.ts';
 import { wire } from '../elements/wire.ts';
-import type { Moment } from '../moment.ts';
+import type { Moment, Place } from '../moment.ts';
 import type { Element } from '../network.ts';
 import { ohmNow, type World } from '../state.ts';
 import { driverOf } from '../valued-rig.ts';
@@ -33,6 +33,12 @@ function coils(world: World, corner: Corner, top: string, bottom: string): Eleme
 const driverPlugs = ({ rig }: World, corner: Corner): readonly Moment['apart'][number][] =>
   driverOf(rig, corner) === 'unit' ? ['runs'] : ['runs', 'amp-outputs'];
 
+/** What moves a run: its joints and its plug are at the lid and under the seat, or at the steering and in the fairing. */
+const MOVED_BY = {
+  rear: { joint: 'rear-run', plug: 'lid' },
+  front: { joint: 'steering', plug: 'fairing' },
+} as const satisfies Record<'rear' | 'front', Record<string, Place>>;
+
 /**
  * A speaker run from the wires of its driver to the coil: driver's plug, wire, joint, docking contact, lead into the lid,
  * tabs, braid. `from` names the driver's two wires.
@@ -40,6 +46,7 @@ const driverPlugs = ({ rig }: World, corner: Corner): readonly Moment['apart'][n
 export function runElements(world: World, corner: Corner, moment: Moment, from: (sign: Sign) => string): Element[] {
   const { wire: made, joint, second, dock, lidLead, toFrame, acrossPair, reversed } = world.runs[corner];
   const { braid } = world.speakers[corner];
+  const moved = MOVED_BY[axleOf(corner)];
   const apart = (plug: Moment['apart'][number], ohm: number) => (moment.apart.includes(plug) ? Infinity : ohm);
   const offDriver = driverPlugs(world, corner).some((plug) => moment.apart.includes(plug));
   const perWire = SIGNS.flatMap((sign) => {
@@ -52,26 +59,26 @@ export function runElements(world: World, corner: Corner, moment: Moment, from: 
       contact(
         `joint ${corner} ${sign}`,
         [runEnd(corner, sign), dockBike(corner, sign)],
-        ohmNow(half, 'rear-run', moment) + ohmNow(second, 'rear-run', moment),
+        ohmNow(half, moved.joint, moment) + ohmNow(second, moved.joint, moment),
       ),
       contact(
         `dock ${corner} ${sign}`,
         [dockBike(corner, sign), dockLid(corner, sign)],
-        apart('dock', ohmNow(dock, 'lid', moment)),
+        apart('dock', ohmNow(dock, moved.plug, moment)),
       ),
       contact(
         `lid lead ${corner} ${sign}`,
         [dockLid(corner, sign), atTab],
-        sign === '+' ? apart('tabs', ohmNow(lidLead, 'lid', moment)) : ohmNow(lidLead, 'lid', moment),
+        sign === '+' ? apart('tabs', ohmNow(lidLead, moved.plug, moment)) : ohmNow(lidLead, moved.plug, moment),
       ),
     ];
   });
   return [
     ...perWire,
-    contact(`braid ${corner}`, [tab(corner, '+'), coilTop(corner)], ohmNow(braid, 'rear-run', moment)),
+    contact(`braid ${corner}`, [tab(corner, '+'), coilTop(corner)], ohmNow(braid, moved.joint, moment)),
     ...coils(world, corner, coilTop(corner), tab(corner, '−')),
-    contact(`to frame ${corner}`, [runEnd(corner, '+'), MINUS], ohmNow(toFrame, 'lid', moment)),
+    contact(`to frame ${corner}`, [runEnd(corner, '+'), MINUS], ohmNow(toFrame, moved.plug, moment)),
     contact(`other wire to frame ${corner}`, [runEnd(corner, '−'), MINUS], Infinity),
-    contact(`across ${corner}`, [runEnd(corner, '+'), runEnd(corner, '−')], ohmNow(acrossPair, 'rear-run', moment)),
+    contact(`across ${corner}`, [runEnd(corner, '+'), runEnd(corner, '−')], ohmNow(acrossPair, moved.joint, moment)),
   ];
 }

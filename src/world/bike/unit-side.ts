@@ -172,8 +172,10 @@ export function unitSide(
   const hurt = CORNERS.filter(
     (corner) => on && (legDcA(first, 'unit', corner) > TRIPS_AT_A || loads[corner] < LEAST_LOAD_OHM),
   );
-  // From memory: the two channels of an axle share one output chip, which mutes as a whole.
-  const protects = CORNERS.filter((corner) => hurt.some((one) => axleOf(one) === axleOf(corner)));
+  // From memory: the two channels of an axle share one output chip, which mutes as a whole. Some mute one channel.
+  const goesWith = (one: Corner, corner: Corner) =>
+    world.unit.protectsAlone ? one === corner : axleOf(one) === axleOf(corner);
+  const protects = CORNERS.filter((corner) => hurt.some((one) => goesWith(one, corner)));
   const stages = every((corner) => (protects.includes(corner) ? 'off' : awake[corner]));
   return {
     stages,

@@ -40,6 +40,10 @@ const times =
     rear: ratio * rear,
   });
 const onRear = driven('rear', 'amp');
+const FRONT_LEFT: readonly Corner[] = ['front-left'];
+/** Whether the amplifier that is meant drives the front, alone or beside the rear. */
+const drivesFront = (world: World): boolean =>
+  ['front', 'both'].includes(world.rig.amps[theAmp(world) ?? -1]?.drives ?? '');
 const ampOf = (world: World): Amp | undefined => world.amps[theAmp(world) ?? -1];
 const ratedOhmOf = (world: World) => world.rig.amps[theAmp(world) ?? 0]?.ratedOhm ?? 4;
 
@@ -73,6 +77,15 @@ export const AMP_FAULTS: readonly Fault[] = [
   },
   {
     id: 'amp-input-plug-off',
+    variant: 'one-front',
+    title: 'Signal plug of one front side not home',
+    severity: null,
+    weights: { 'one-speaker-or-side-dead': 2 },
+    fits: drivesFront,
+    apply: atInputs(FRONT_LEFT, PAIR_NOT_HOME),
+  },
+  {
+    id: 'amp-input-plug-off',
     variant: 'loose',
     title: 'Signal plug at the amplifier that opens on bumps',
     severity: null,
@@ -102,6 +115,15 @@ export const AMP_FAULTS: readonly Fault[] = [
     weights: { 'one-speaker-or-side-dead': 2 },
     fits: onRear,
     apply: atInputs(REAR_LEFT, PAIR_PUSHED_BACK),
+  },
+  {
+    id: 'input-pin-pushed-back',
+    variant: 'one-front',
+    title: 'Pins of one front pair pushed back in the signal plug',
+    severity: null,
+    weights: { 'one-speaker-or-side-dead': 1 },
+    fits: drivesFront,
+    apply: atInputs(FRONT_LEFT, PAIR_PUSHED_BACK),
   },
   {
     id: 'converter-dead',
@@ -243,6 +265,15 @@ export const AMP_FAULTS: readonly Fault[] = [
     weights: { 'one-speaker-or-side-dead': 3 },
     fits: hasAmp,
     apply: (world) => withAmp(world, { deadChannels: onRear(world) ? REAR_LEFT : ['front-left'] }),
+  },
+  {
+    id: 'amp-channel-dead',
+    variant: 'one-front',
+    title: 'One front channel of the amplifier dead',
+    severity: null,
+    weights: { 'one-speaker-or-side-dead': 1.5 },
+    fits: (world) => drivesFront(world) && onRear(world),
+    apply: (world) => withAmp(world, { deadChannels: FRONT_LEFT }),
   },
   {
     id: 'amp-dead',

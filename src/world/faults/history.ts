@@ -76,6 +76,8 @@ const TOLD: Readonly<Record<string, Told>> = {
   'remote-wire-open': { lastChange: { lead: 2, fitted: 3, front: 2 } },
   'remote-source-dead': { before: { never: 2 }, lastChange: { fitted: 6 } },
   'remote-volts-low': { lastChange: { fitted: 3 } },
+  'front-plug-off': { before: { never: 0.5 }, lastChange: { front: 10, unit: 2, workshop: 2 } },
+  'front-contacts-dirty': { before: LOOSE, lastChange: { rain: 4, stood: 4, front: 2 } },
   'rear-plug-off': { ...OPENED, before: { never: 0.3 } },
   'lid-contacts-dirty': { before: LOOSE, lastChange: { rain: 4, stood: 4, opened: 2 } },
   'lid-lead-broken': { before: LOOSE },

@@ -1,3 +1,4 @@
+import { mirror } from '../mirror.ts';
 import type { World } from '../state.ts';
 import type { ComplaintId } from '../symptoms/symptom.ts';
 import { AMP_FAULTS } from './amp.ts';
@@ -18,6 +19,30 @@ const remembered = (fault: Fault): Fault => ({
   apply: (world, severity) => ({ ...fault.apply(world, severity), history: historyOf(fault) }),
 });
 
+/** What one side complains of, whichever side it is. */
+const OF_ONE_SIDE = ['one-speaker-or-side-dead', 'one-side-weak'] as const;
+
+/** A fault that silences one side is as often on the other. */
+function onEitherSide(fault: Fault): readonly Fault[] {
+  const halved = Object.fromEntries(
+    OF_ONE_SIDE.flatMap((complaint) => {
+      const weight = fault.weights[complaint];
+      return weight === undefined ? [] : [[complaint, weight / 2]];
+    }),
+  );
+  if (Object.keys(halved).length === 0) return [fault];
+  return [
+    { ...fault, weights: { ...fault.weights, ...halved } },
+    {
+      ...fault,
+      variant: fault.variant === undefined ? 'right' : `${fault.variant}-right`,
+      title: `${fault.title}, right`,
+      weights: halved,
+      apply: (world, severity) => mirror(fault.apply(mirror(world), severity)),
+    },
+  ];
+}
+
 /** Everything that can be wrong, each with its variants. */
 export const FAULTS: readonly Fault[] = [
   ...POWER_FAULTS,
@@ -27,7 +52,9 @@ export const FAULTS: readonly Fault[] = [
   ...AMP_FAULTS,
   ...WIRING_FAULTS,
   ...CHARGING_FAULTS,
-].map(remembered);
+]
+  .flatMap(onEitherSide)
+  .map(remembered);
 
 /** How often a fault is the cause among callers with a complaint. An amplifier that goes off at times is one way to cut out. */
 export const weightOf = ({ weights }: Fault, complaint: ComplaintId): number | undefined =>

@@ -23,7 +23,7 @@ export interface Fault {
   readonly title: string;
   readonly severity: Severity | null;
   /** How often it is the cause among callers, by complaint. Estimates of the trade, for ranking only. */
-  readonly weights: Readonly<Partial<Record<FlowId | 'rear-weak', number>>>;
+  readonly weights: Readonly<Partial<Record<FlowId | 'rear-weak' | 'one-side-weak', number>>>;
   /** Whether this bike can have it at all. */
   fits(world: World): boolean;
   /** The bike with it. `severity` lies in its range; it is not looked at where there is none. */

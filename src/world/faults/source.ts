@@ -46,6 +46,15 @@ export const SOURCE_FAULTS: readonly Fault[] = [
     apply: (world, balance) => withSettings(world, { balance }),
   },
   {
+    id: 'fader-or-balance-off',
+    variant: 'balance-weak',
+    title: 'Balance far to one side',
+    severity: even('balance', 0.6, 0.88),
+    weights: { 'one-side-weak': 5 },
+    fits: always,
+    apply: (world, balance) => withSettings(world, { balance }),
+  },
+  {
     id: 'rear-control-off',
     title: 'Passenger or rear control off',
     severity: even('rearControlRatio', 0, 0.03),

@@ -221,6 +221,20 @@ export const UNIT_FAULTS: readonly Fault[] = [
       return withUnit(world, ({ plug }) => ({ plug: { ...plug, ...pairs } }));
     },
   },
+  ...(['front-left', 'rear-left'] as const).map(
+    (corner): Fault => ({
+      id: 'unit-plug-dirty',
+      variant: corner === 'front-left' ? 'one-front' : 'one-rear',
+      title: 'One pair lost in the head unit’s own plug',
+      severity: decades('pinOhm', 2_000, 1e6),
+      weights: { 'one-speaker-or-side-dead': 1.5 },
+      fits: corner === 'front-left' ? always : hasRear,
+      apply: (world, ohm) => {
+        const filmed = { ohm, movedOhm: 0.5, wants: 'cleaning' } as const;
+        return withUnit(world, ({ plug }) => ({ plug: { ...plug, [corner]: { plus: filmed, minus: filmed } } }));
+      },
+    }),
+  ),
   {
     id: 'rear-channels-disabled',
     title: 'Rear channels switched off in the stored profile',

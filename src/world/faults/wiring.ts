@@ -13,7 +13,10 @@ import {
   type Severity,
   withRuns,
   withSpeakers,
+  withUnit,
 } from './kit.ts';
+
+const FRONT_LEFT: readonly Corner[] = ['front-left'];
 
 type Change = (severity: number) => Partial<Run>;
 type Weights = Fault['weights'];
@@ -21,13 +24,13 @@ type Weights = Fault['weights'];
 const cornersAmplified = ({ rig }: World): readonly Corner[] =>
   CORNERS.filter((corner) => isFitted(rig, corner) && driverOf(rig, corner) !== 'unit');
 
-/** A fault of a rear run, on both sides for a rear that is silent, on one side for a speaker that is. */
+/** A fault of a run: of both rear ones for a rear that is silent, of one for a speaker that is. */
 const onRuns = (
   id: string,
   title: string,
   severity: Severity | null,
   change: Change,
-  weights: { both?: Weights; one?: Weights },
+  weights: { both?: Weights; one?: Weights; front?: Weights },
 ): readonly Fault[] => {
   const made = (variant: string, corners: readonly Corner[], own: Weights): Fault => ({
     id,
@@ -35,14 +38,25 @@ const onRuns = (
     title,
     severity,
     weights: own,
-    fits: hasRear,
+    fits: corners === FRONT_LEFT ? always : hasRear,
     apply: (world: World, at) => withRuns(world, corners, change(at)),
   });
   return [
     ...(weights.both ? [made('both-rear', REAR, weights.both)] : []),
     ...(weights.one ? [made('one-rear', REAR_LEFT, weights.one)] : []),
+    ...(weights.front ? [made('one-front', FRONT_LEFT, weights.front)] : []),
   ];
 };
+
+/** The same where what drives the run protects each channel by itself. */
+const onItsOwnChannel = (fault: Fault): Fault => ({
+  ...fault,
+  variant: `${fault.variant}-alone`,
+  apply: (world, at) => {
+    const unit = withUnit(world, { protectsAlone: true });
+    return fault.apply({ ...unit, amps: unit.amps.map((amp) => ({ ...amp, protectsAlone: true })) }, at);
+  },
+});
 
 /** Faults between an output and a coil. */
 export const WIRING_FAULTS: readonly Fault[] = [
@@ -98,6 +112,30 @@ export const WIRING_FAULTS: readonly Fault[] = [
     },
   ).map((fault) => ({ ...fault, variant: 'weak' })),
   ...onRuns(
+    'lid-contacts-dirty',
+    'Film on one plug’s contacts that lets some sound by',
+    decades('dockOhm', 4, 8),
+    (ohm) => ({ dock: { ohm, movedOhm: 0.5, wants: 'cleaning' } }),
+    { one: { 'one-side-weak': 5 } },
+  ).map((fault) => ({ ...fault, variant: 'one-weak' })),
+  ...onRuns('front-plug-off', 'Plug of a front speaker not home', null, () => ({ dock: OPEN }), {
+    front: { 'one-speaker-or-side-dead': 6 },
+  }),
+  ...onRuns(
+    'front-contacts-dirty',
+    'Dirty contacts of a front speaker’s plug',
+    decades('dockOhm', 30, 1e6),
+    (ohm) => ({ dock: { ohm, movedOhm: 0.5, wants: 'cleaning' } }),
+    { front: { 'one-speaker-or-side-dead': 3 } },
+  ),
+  ...onRuns(
+    'front-contacts-dirty',
+    'Film on a front speaker’s plug that lets some sound by',
+    decades('dockOhm', 4, 8),
+    (ohm) => ({ dock: { ohm, movedOhm: 0.5, wants: 'cleaning' } }),
+    { front: { 'one-side-weak': 4 } },
+  ).map((fault) => ({ ...fault, variant: 'weak' })),
+  ...onRuns(
     'second-connector-dirty',
     'Dirty second connector of the rear run',
     decades('secondOhm', 30, 1e6),
@@ -125,6 +163,13 @@ export const WIRING_FAULTS: readonly Fault[] = [
       both: { 'rear-weak': 2 },
     },
   ).map((fault) => ({ ...fault, variant: 'weak' })),
+  ...onRuns(
+    'second-connector-dirty',
+    'Film on a second connector of one side that lets some sound by',
+    decades('secondOhm', 4, 8),
+    (ohm) => ({ second: { ohm, movedOhm: 0.5, wants: 'cleaning' } }),
+    { one: { 'one-side-weak': 2 } },
+  ).map((fault) => ({ ...fault, variant: 'one-weak' })),
   {
     id: 'looms-unjoined',
     title: 'Two halves of the rear loom never joined',
@@ -133,6 +178,15 @@ export const WIRING_FAULTS: readonly Fault[] = [
     fits: hasRear,
     apply: (world) => withRuns(world, REAR, { second: { ...OPEN, wants: 'joining' } }),
   },
+  ...onRuns(
+    'looms-unjoined',
+    'Loom of one rear side never joined',
+    null,
+    () => ({ second: { ...OPEN, wants: 'joining' } }),
+    {
+      one: { 'one-speaker-or-side-dead': 1 },
+    },
+  ),
   ...onRuns(
     'speaker-wire-open',
     'Rear speaker wire open',
@@ -143,6 +197,22 @@ export const WIRING_FAULTS: readonly Fault[] = [
       one: { 'one-speaker-or-side-dead': 6 },
     },
   ),
+  ...onRuns(
+    'speaker-wire-open',
+    'Front speaker wire open',
+    null,
+    () => ({ joint: { plus: OPEN, minus: { ohm: 1e-3 } } }),
+    {
+      front: { 'one-speaker-or-side-dead': 4 },
+    },
+  ),
+  ...onRuns(
+    'speaker-wire-open',
+    'Front speaker wire broken at the steering, its ends side by side',
+    null,
+    () => ({ joint: { plus: { ohm: Infinity, movedOhm: 0.1 }, minus: { ohm: 1e-3 } } }),
+    { front: { 'one-speaker-or-side-dead': 3 } },
+  ).map((fault) => ({ ...fault, variant: 'at-the-steering' })),
   ...onRuns(
     'speaker-wire-to-frame',
     'Rear speaker wire on the frame',
@@ -178,10 +248,28 @@ export const WIRING_FAULTS: readonly Fault[] = [
     (ohm) => ({ acrossPair: { ohm } }),
     {
       both: { 'no-rear-sound': 1, 'amp-wont-turn-on': 3 },
-      // What drives it protects itself as a whole, or both channels of an axle: one speaker alone does not fall silent.
+      // What drives it mostly protects itself as a whole, or both channels of an axle.
       one: { 'amp-wont-turn-on': 3 },
     },
   ),
+  ...(['one-rear', 'one-front'] as const)
+    .flatMap((variant) => [
+      ...onRuns(
+        'speaker-wire-to-frame',
+        'Speaker wire on the frame that silences its own channel only',
+        decades('frameOhm', 0.02, 0.3),
+        (ohm) => ({ toFrame: { ohm } }),
+        { [variant === 'one-rear' ? 'one' : 'front']: { 'one-speaker-or-side-dead': 2 } },
+      ),
+      ...onRuns(
+        'speaker-pair-shorted',
+        'Run shorted that silences its own channel only',
+        decades('acrossOhm', 0.01, 0.1),
+        (ohm) => ({ acrossPair: { ohm } }),
+        { [variant === 'one-rear' ? 'one' : 'front']: { 'one-speaker-or-side-dead': 1.5 } },
+      ),
+    ])
+    .map(onItsOwnChannel),
   ...onRuns(
     'wire-chafed',
     'Speaker run that opens at full lock',

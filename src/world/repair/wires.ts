@@ -1,5 +1,5 @@
 import type { PlugName, RepairAction, Where } from '../../causes/repair-action.ts';
-import { type PerCorner, perCorner } from '../../rig/corner.ts';
+import { axleOf, type PerCorner, perCorner } from '../../rig/corner.ts';
 import { withAmp, withRuns, withUnit } from '../change.ts';
 import { CLAMP, OPEN, SOUND, WHOLE } from '../healthy.ts';
 import type { Contact, Noise, PairOf, World } from '../state.ts';
@@ -12,6 +12,9 @@ const pairsAt = (pairs: PerCorner<PairOf<Contact>>, where: Where | undefined, me
 /** The second connector of a run, where there is one. */
 const atSecond = (world: World, where: Where | undefined, mend: Mend): World =>
   withRuns(world, cornersAt(where), ({ second }) => ({ second: second === WHOLE ? WHOLE : mend(second) }));
+
+/** Where these plugs are. */
+const AXLE_OF = { 'rear-dock': 'rear', 'front-speaker': 'front' } as const;
 
 /** One of the plugs, with a hand at all its contacts, or at those of some pairs. */
 function atPlug(world: World, plug: PlugName, where: Where | undefined, mend: Mend): World {
@@ -32,7 +35,12 @@ function atPlug(world: World, plug: PlugName, where: Where | undefined, mend: Me
     case 'amp-input':
       return withAmp(world, ({ inputPlug }) => ({ inputPlug: pairsAt(inputPlug, where, mend) }));
     case 'rear-dock':
-      return withRuns(world, cornersAt(where), ({ dock }) => ({ dock: mend(dock) }));
+    case 'front-speaker':
+      return withRuns(
+        world,
+        cornersAt(where).filter((corner) => axleOf(corner) === AXLE_OF[plug]),
+        ({ dock }) => ({ dock: mend(dock) }),
+      );
     case 'amp-power':
       return withAmp(world, ({ terminal }) => ({ terminal: terminal.wants ? mend(terminal) : CLAMP }));
     case 'second':
@@ -70,10 +78,19 @@ export const WIRES: Repairs<
   'seat-plug': (world, { plug, where }) => atPlug(world, plug, where, seated),
   'clean-contacts': (world, { plug, where }) => atPlug(world, plug, where, cleaned),
   'renew-pin': (world, { plug, where }) => atPlug(world, plug, where, pinned),
-  'complete-adapter': (world, { carries }) =>
-    carries === 'remote'
-      ? withAmp(world, ({ remotePin }) => ({ remotePin: wired(remotePin) }))
-      : withUnit(world, ({ plug }) => ({ plug: pairsAt(plug, 'rear', wired) })),
+  'complete-adapter': (world, action) => {
+    switch (action.carries) {
+      case 'remote':
+        return withAmp(world, ({ remotePin }) => ({ remotePin: wired(remotePin) }));
+      case 'rear-pairs':
+        return withUnit(world, ({ plug }) => ({ plug: pairsAt(plug, 'rear', wired) }));
+      // A pin where its place was empty, with a wire where there was none.
+      case 'pair':
+        return withUnit(world, ({ plug }) => ({
+          plug: pairsAt(plug, action.where, (contact) => (contact.wants === 'pin' ? SOUND : wired(contact))),
+        }));
+    }
+  },
   'renew-wire': (world, { wire, where }) => {
     switch (wire) {
       case 'lid-lead':

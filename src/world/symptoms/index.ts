@@ -6,6 +6,7 @@ import {
   cutsOut,
   noRearSound,
   noSoundAtAll,
+  oneSideWeak,
   oneSpeakerOrSideDead,
   rearWeak,
 } from './silence.ts';
@@ -26,6 +27,7 @@ export const COMPLAINTS: Readonly<Record<ComplaintId, (bike: Ridden) => Complain
   'is-a-reflash-needed': () => ({ undecidable: 'a wish of the owner, which no state of a bike shows' }),
   'no-sound-at-all': noSoundAtAll,
   'one-speaker-or-side-dead': oneSpeakerOrSideDead,
+  'one-side-weak': oneSideWeak,
   'whine-or-ticking': whineOrTicking,
   'thin-no-bass': thinNoBass,
   'cuts-out': cutsOut,

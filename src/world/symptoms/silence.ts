@@ -51,12 +51,25 @@ export function oneSpeakerOrSideDead(bike: Ridden): Complaint {
   return yesIf(dead.some((corner) => plays.some((other) => axleOf(other) === axleOf(corner))));
 }
 
+/** One side of an axle plays as ever, and the other is heard beside it, much quieter than on a sound bike. */
+export function oneSideWeak(bike: Ridden): Complaint {
+  const seen = bike.at({});
+  const plays = heardCorners(bike, seen);
+  const heard = seen.heard;
+  const sound = bike.healthy().at(seen.moment).heard;
+  if (!heard || !sound || bike.fitted.some((corner) => !plays.includes(corner))) return 'no';
+  const isWeak = (corner: Corner) => heard[corner].powerW < AS_EVER_RATIO * sound[corner].powerW;
+  const weak = bike.fitted.filter(isWeak);
+  return yesIf(weak.some((corner) => bike.fitted.some((other) => axleOf(other) === axleOf(corner) && !isWeak(other))));
+}
+
 const EVERYWHERE: readonly Place[] = [
   'battery',
   'amp-supply',
   'amp-inputs',
   'rear-run',
   'lid',
+  'fairing',
   'unit-plug',
   'usb',
   'steering',

@@ -24,7 +24,7 @@ export const FLOW_IDS = [
 ] as const;
 export type FlowId = (typeof FLOW_IDS)[number];
 /** What riders complain of. Each flow is named after a complaint; some take on another one beside it. */
-export type ComplaintId = FlowId | 'amp-goes-off' | 'rear-weak';
+export type ComplaintId = FlowId | 'amp-goes-off' | 'rear-weak' | 'one-side-weak';
 
 /** Whether a bike has a complaint, or why a model of it cannot say. */
 export type Complaint = 'yes' | 'no' | { readonly undecidable: string };

@@ -1,5 +1,6 @@
-import type { RepairAction } from '../../../src/causes/repair-action.ts';
+import type { RepairAction, Where } from '../../../src/causes/repair-action.ts';
 import { gainTargetV } from '../../../src/compute/gain.ts';
+import { FAULTS } from '../../../src/world/faults/index.ts';
 import type { World } from '../../../src/world/state.ts';
 import { isAmplified } from '../../../src/world/valued-rig.ts';
 
@@ -44,7 +45,7 @@ const selectFitting: Cure = ({ rig }) => {
   ];
 };
 
-export const CURES: Readonly<Record<string, Cure>> = {
+const LEFT: Readonly<Record<string, Cure>> = {
   'main-fuse-open': actions({ do: 'renew-fuse', fuse: 'main' }),
   'fuse-holder-open': renewHolder,
   'fuse-holder-resistive': renewHolder,
@@ -88,6 +89,7 @@ export const CURES: Readonly<Record<string, Cure>> = {
   'fader-or-balance-off@fader': actions({ do: 'centre-fader' }),
   'fader-or-balance-off@balance': actions({ do: 'centre-fader' }),
   'fader-or-balance-off@weak': actions({ do: 'centre-fader' }),
+  'fader-or-balance-off@balance-weak': actions({ do: 'centre-fader' }),
   'rear-control-off@weak': actions({ do: 'turn-up-rear-control' }),
   'rear-control-off': actions({ do: 'turn-up-rear-control' }),
 
@@ -134,8 +136,8 @@ export const CURES: Readonly<Record<string, Cure>> = {
   'replaced-unit-setting@rear-off': actions({ do: 'set-unit-menu', rear: 'on' }),
   'replaced-unit-adapter-gap@rear-pairs': actions({ do: 'complete-adapter', carries: 'rear-pairs' }),
   'replaced-unit-adapter-gap@remote': actions({ do: 'complete-adapter', carries: 'remote' }),
-  'replaced-unit-adapter-gap@one-pair': actions({ do: 'renew-pin', plug: 'unit', where: 'front-left' }),
-  'replaced-unit-adapter-gap@one-rear': actions({ do: 'complete-adapter', carries: 'rear-pairs' }),
+  'replaced-unit-adapter-gap@one-pair': actions({ do: 'complete-adapter', carries: 'pair', where: 'front-left' }),
+  'replaced-unit-adapter-gap@one-rear': actions({ do: 'complete-adapter', carries: 'pair', where: 'rear-left' }),
   'bridge-output-grounded': actions({ do: 'free-wire', wire: 'unit-output' }),
   'rear-channels-disabled': actions({ do: 'select-profile', rear: 'on' }),
   'amplified-profile-no-amp': actions({ do: 'select-profile', level: 'full', boost: 'as-delivered' }),
@@ -149,6 +151,8 @@ export const CURES: Readonly<Record<string, Cure>> = {
   'amp-input-plug-off@one-rear': actions({ do: 'seat-plug', plug: 'amp-input', where: 'rear-left' }),
   'input-pin-pushed-back': actions({ do: 'renew-pin', plug: 'amp-input', where: 'rear' }),
   'input-pin-pushed-back@one-rear': actions({ do: 'renew-pin', plug: 'amp-input', where: 'rear-left' }),
+  'amp-input-plug-off@one-front': actions({ do: 'seat-plug', plug: 'amp-input', where: 'front-left' }),
+  'input-pin-pushed-back@one-front': actions({ do: 'renew-pin', plug: 'amp-input', where: 'front-left' }),
   'converter-dead': actions({ do: 'replace-converter' }),
   'input-dc': actions({ do: 'repair-unit' }),
   'one-input-lead-open': actions({ do: 'renew-wire', wire: 'signal' }),
@@ -161,6 +165,7 @@ export const CURES: Readonly<Record<string, Cure>> = {
   'gain-too-high@trips': setGain('both'),
   'amp-channel-dead@rear-pair': actions({ do: 'repair-amp' }),
   'amp-channel-dead@one': actions({ do: 'repair-amp' }),
+  'amp-channel-dead@one-front': actions({ do: 'repair-amp' }),
   'amp-dead': actions({ do: 'repair-amp' }),
   'amp-dead@internal-short': actions({ do: 'repair-amp' }, { do: 'renew-fuse', fuse: 'main' }),
   'amp-body-fuse-open': actions({ do: 'renew-fuse', fuse: 'amp-body' }),
@@ -181,14 +186,28 @@ export const CURES: Readonly<Record<string, Cure>> = {
   'lid-contacts-dirty@one-rear': actions({ do: 'clean-contacts', plug: 'rear-dock', where: 'rear-left' }),
   'lid-contacts-dirty@intermittent': actions({ do: 'clean-contacts', plug: 'rear-dock', where: 'rear-left' }),
   'lid-contacts-dirty@weak': actions({ do: 'clean-contacts', plug: 'rear-dock' }),
+  'lid-contacts-dirty@one-weak': actions({ do: 'clean-contacts', plug: 'rear-dock', where: 'rear-left' }),
+  'front-plug-off@one-front': actions({ do: 'seat-plug', plug: 'front-speaker', where: 'front-left' }),
+  'front-contacts-dirty@one-front': actions({ do: 'clean-contacts', plug: 'front-speaker', where: 'front-left' }),
+  'front-contacts-dirty@weak': actions({ do: 'clean-contacts', plug: 'front-speaker', where: 'front-left' }),
+  'unit-plug-dirty@one-front': actions({ do: 'clean-contacts', plug: 'unit', where: 'front-left' }),
+  'unit-plug-dirty@one-rear': actions({ do: 'clean-contacts', plug: 'unit', where: 'rear-left' }),
   'unit-plug-dirty': actions({ do: 'clean-contacts', plug: 'unit' }),
   'second-connector-dirty@both-rear': actions({ do: 'clean-contacts', plug: 'second' }),
   'second-connector-dirty@one-rear': actions({ do: 'clean-contacts', plug: 'second', where: 'rear-left' }),
   'second-connector-dirty@open': actions({ do: 'clean-contacts', plug: 'second' }),
   'second-connector-dirty@weak': actions({ do: 'clean-contacts', plug: 'second' }),
+  'second-connector-dirty@one-weak': actions({ do: 'clean-contacts', plug: 'second', where: 'rear-left' }),
   'looms-unjoined': actions({ do: 'join-looms' }),
+  'looms-unjoined@one-rear': actions({ do: 'join-looms', where: 'rear-left' }),
   'speaker-wire-open@both-rear': actions({ do: 'renew-wire', wire: 'speaker-run', where: 'rear' }),
   'speaker-wire-open@one-rear': actions({ do: 'renew-wire', wire: 'speaker-run', where: 'rear-left' }),
+  'speaker-wire-open@one-front': actions({ do: 'renew-wire', wire: 'speaker-run', where: 'front-left' }),
+  'speaker-wire-open@at-the-steering': actions({ do: 'renew-wire', wire: 'speaker-run', where: 'front-left' }),
+  'speaker-wire-to-frame@one-rear-alone': actions({ do: 'free-wire', wire: 'speaker-run', where: 'rear-left' }),
+  'speaker-wire-to-frame@one-front-alone': actions({ do: 'free-wire', wire: 'speaker-run', where: 'front-left' }),
+  'speaker-pair-shorted@one-rear-alone': actions({ do: 'renew-wire', wire: 'speaker-run', where: 'rear-left' }),
+  'speaker-pair-shorted@one-front-alone': actions({ do: 'renew-wire', wire: 'speaker-run', where: 'front-left' }),
   'speaker-wire-to-frame@both-rear': actions({ do: 'free-wire', wire: 'speaker-run', where: 'rear' }),
   'speaker-wire-to-frame@one-rear': actions({ do: 'free-wire', wire: 'speaker-run', where: 'rear-left' }),
   'speaker-wire-to-frame@lid-moves': actions({ do: 'free-wire', wire: 'speaker-run', where: 'rear-left' }),
@@ -218,3 +237,27 @@ export const CURES: Readonly<Record<string, Cure>> = {
   'load-above-idle-output': actions({ do: 'take-off-load' }, { do: 'charge-battery' }),
   'draw-from-other-device': actions({ do: 'take-off-load' }),
 };
+
+/** The same on the right of the bike. */
+const onTheRight =
+  (cure: Cure): Cure =>
+  (world) =>
+    cure(world).map((action) =>
+      'where' in action && action.where ? { ...action, where: otherSide(action.where) } : action,
+    );
+const otherSide = (where: Where): Where =>
+  where.endsWith('-left') ? (where.replace('left', 'right') as Where) : where;
+
+/** What is wrong on one side may be wrong on the other: it is written down of the left, as the faults are. */
+const ON_EITHER_SIDE = new Set(
+  FAULTS.filter(({ variant = '' }) => /(^|-)right$/.test(variant)).map(({ id, variant = '' }) =>
+    [id, variant.replace(/-?right$/, '')].filter(Boolean).join('@'),
+  ),
+);
+export const CURES: Readonly<Record<string, Cure>> = Object.fromEntries(
+  Object.entries(LEFT).flatMap(([key, cure]) =>
+    ON_EITHER_SIDE.has(key)
+      ? [[key, cure] as const, [key.includes('@') ? `${key}-right` : `${key}@right`, onTheRight(cure)] as const]
+      : [[key, cure] as const],
+  ),
+);

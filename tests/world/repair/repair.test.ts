@@ -282,7 +282,7 @@ describe('every action', () => {
 
 describe('a hand touches only what it is laid on', () => {
   const healthy = healthyWorld(FRAME);
-  it('at a plug: a film wants cleaning, a pin that slipped back a new pin, a broken wire a new wire', () => {
+  it('at a plug of its axle: a film wants cleaning, a pin that slipped back a new pin, a broken wire a new wire', () => {
     const off = { ohm: Infinity };
     const film = { ohm: 300, wants: 'cleaning' } as const;
     const pin = { ohm: Infinity, wants: 'pin' } as const;
@@ -297,7 +297,8 @@ describe('a hand touches only what it is laid on', () => {
     };
     expect(docks({ do: 'seat-plug', plug: 'rear-dock' })).toEqual([film, SOUND, pin]);
     expect(docks({ do: 'clean-contacts', plug: 'rear-dock' })).toEqual([SOUND, SOUND, pin]);
-    expect(docks({ do: 'renew-pin', plug: 'rear-dock' })).toEqual([film, SOUND, SOUND]);
+    expect(docks({ do: 'renew-pin', plug: 'rear-dock' })).toEqual([film, SOUND, pin]);
+    expect(docks({ do: 'renew-pin', plug: 'front-speaker' })).toEqual([film, off, SOUND]);
     expect(docks({ do: 'renew-wire', wire: 'lid-lead' })).toEqual([film, off, pin]);
   });
   it('on one side when one side is named', () => {
