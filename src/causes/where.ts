@@ -1,6 +1,7 @@
 import type { Axle } from '../rig/corner.ts';
 import { frontDrive } from '../steps/fitted/front-drive.ts';
 import { type Findings, is } from '../steps/outcome.ts';
+import { silentSpeaker } from '../steps/runs/silent-speaker.ts';
 import { toldSilentSide } from '../steps/told/silent-side.ts';
 import type { Where } from './repair-action.ts';
 import { ampOf, pairOf } from './the-amp.ts';
@@ -23,7 +24,7 @@ export function speakersInQuestion(f: Findings): Where {
 
 /** The speakers whose wires may touch the frame: the rear where it was a rear wire that read so. */
 export const placeToFrame = (f: Findings): Where =>
-  is(f, 'wire-to-frame', 'shorted') ? 'rear' : speakersInQuestion(f);
+  isOfOneSpeaker(f) ? silentOne(f) : is(f, 'wire-to-frame', 'shorted') ? 'rear' : speakersInQuestion(f);
 
 /** The first step of a fix where nobody knows yet which run it is. */
 export const findTheRun = (where: Where): readonly string[] =>
@@ -47,6 +48,16 @@ function sideThatIsHigher(left: number | undefined, right: number | undefined): 
 const OTHER: Readonly<Record<Side, Side>> = { left: 'right', right: 'left' };
 const onSide = (side: Side | undefined): Where => (side ? `rear-${side}` : 'rear');
 
+/** Whether a case began with one speaker, or one side, whichever it is. */
+export const isOfOneSpeaker = (f: Findings): boolean => f.facts['which-corner'] !== undefined;
+
+/** The silent speaker of such a case; any, where a whole side is silent and nothing was read. */
+export const silentOne = (f: Findings): Where => silentSpeaker(f) ?? 'all';
+
+/** What a case is about: its silent speaker, or the rear. */
+export const silentOrRear = (f: Findings): Where => (isOfOneSpeaker(f) ? silentOne(f) : 'rear');
+export const isFront = (where: Where): boolean => where.startsWith('front');
+
 /** The side that stands out where both were read; where neither was, the one that is silent alone. */
 function sideOf(f: Findings, left: number | undefined, right: number | undefined, which: 'higher' | 'lower'): Where {
   if (left === undefined && right === undefined) return onSide(toldSilentSide(f.facts));
@@ -54,23 +65,42 @@ function sideOf(f: Findings, left: number | undefined, right: number | undefined
   return onSide(higher && which === 'lower' ? OTHER[higher] : higher);
 }
 
-/** The rear run that reads far more ohms than the other, or both. */
-export function rearRunThatIsOpen(f: Findings): Where {
+/** The run that reads far more ohms than the other, or both of the rear. */
+export function runThatIsOpen(f: Findings): Where {
+  if (isOfOneSpeaker(f)) return silentOne(f);
   const { leftOhm, rightOhm } = f.values('run-ohms');
   return sideOf(f, leftOhm, rightOhm, 'higher');
 }
 
-/** The rear run that reads far fewer ohms than the other, or both. */
-export function rearRunThatIsShorted(f: Findings): Where {
+/** The run that reads far fewer ohms than the other, or both of the rear. */
+export function runThatIsShorted(f: Findings): Where {
+  if (isOfOneSpeaker(f)) return silentOne(f);
   const { leftOhm, rightOhm } = f.values('run-ohms');
   return sideOf(f, leftOhm, rightOhm, 'lower');
 }
 
-/** The rear channel that reads far fewer volts than the other at a step that reads both, or both. */
-export function rearChannelThatIsSilent(f: Findings, step: 'rear-pair' | 'amp-in' | 'amp-out'): Where {
+/** Where left and right of the silent axle were read, the first of them tells the side. */
+const SIDES_READ = ['output-sides', 'input-sides', 'unit-sides'] as const;
+function silentChannel(f: Findings): Where {
+  const where = silentOne(f);
+  const axle = isFront(where) ? 'front' : 'rear';
+  for (const step of SIDES_READ) {
+    const { leftV, rightV } = f.values(axle === 'front' ? `${step}@front` : step);
+    const higher = sideThatIsHigher(leftV, rightV);
+    if (higher) return `${axle}-${OTHER[higher]}`;
+  }
+  return where;
+}
+
+/** The channel that reads far fewer volts than the other at a step that reads both, or both of the rear. */
+export function channelThatIsSilent(f: Findings, step: 'rear-pair' | 'amp-in' | 'amp-out'): Where {
+  if (isOfOneSpeaker(f)) return silentChannel(f);
   const { leftV, rightV } = f.values(step);
   return sideOf(f, leftV, rightV, 'lower');
 }
+
+/** The input that a case is about, where one speaker is silent; any of them elsewhere. */
+export const inputInQuestion = (f: Findings): Where => (isOfOneSpeaker(f) ? silentChannel(f) : 'all');
 
 const IN_WORDS: Readonly<Record<Where, string>> = {
   all: '',

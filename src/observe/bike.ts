@@ -1,10 +1,10 @@
-import type { Corner } from '../rig/corner.ts';
+import { type Axle, axleOf, type Corner, cornersOf } from '../rig/corner.ts';
 import type { Moment } from '../world/moment.ts';
 import type { Look } from '../world/probe.ts';
 import { oncePerKey } from '../world/remembered.ts';
 import type { Amp, Contact, World } from '../world/state.ts';
 import { AS_EVER_RATIO, heardCorners, type Ridden, ridden } from '../world/symptoms/symptom.ts';
-import { driverOf } from '../world/valued-rig.ts';
+import { driverOf, isFitted } from '../world/valued-rig.ts';
 
 /* A bike while somebody works at it: what is heard of it, and what it is when a hand has changed something. */
 
@@ -35,15 +35,26 @@ export function bestOf(bike: Ridden, corners: readonly Corner[], moment: Partial
   return (['plays', 'weak'] as const).find((one) => all.includes(one)) ?? 'silent';
 }
 
+/** The worst of some corners: the silent ones, else the weak ones. */
+function worstOf(found: Ridden, corners: readonly Corner[]): readonly Corner[] {
+  const how = corners.map((corner) => [corner, playing(found, corner)] as const);
+  const worst = (['silent', 'weak'] as const).find((one) => how.some(([, it]) => it === one));
+  return how.flatMap(([corner, it]) => (it === worst ? [corner] : []));
+}
+
 /**
- * The rear speakers that somebody means who came because of the rear: the silent ones, else the weak ones, else both. Of
- * two sides one may play, and nobody calls that a rear that plays.
+ * The speakers that somebody means who came because of a silence: those of the rear, the silent ones, else the weak ones;
+ * of a rear that plays as ever, those of the front; else the rear. Of two sides one may play, and nobody calls that a rear
+ * that plays.
  */
 export function ofConcern(found: Ridden): readonly Corner[] {
-  const how = REAR.map((corner) => [corner, playing(found, corner)] as const);
-  const worst = (['silent', 'weak'] as const).find((one) => how.some(([, it]) => it === one));
-  return worst ? how.flatMap(([corner, it]) => (it === worst ? [corner] : [])) : REAR;
+  const rear = worstOf(found, found.world.rig.rearFitted === 'yes' ? REAR : []);
+  const worst = rear.length > 0 ? rear : worstOf(found, cornersOf('front'));
+  return worst.length > 0 ? worst : REAR;
 }
+
+/** The axle that somebody means who came because of a silence. */
+export const axleOfConcern = (found: Ridden): Axle => axleOf(ofConcern(found)[0] ?? 'rear-left');
 
 /** The bike at a moment, for a probe. Null when its supply has no operating point. */
 export function lookAt(bike: Ridden, moment: Partial<Moment>): Look | null {
@@ -55,9 +66,11 @@ export function lookAt(bike: Ridden, moment: Partial<Moment>): Look | null {
 export const ampOf = ({ world }: Ridden): number | null => world.about;
 
 /** The amplifier that drives the rear, by number. */
-export function rearAmp({ world }: Ridden): number | null {
-  if (world.rig.rearFitted === 'no') return null;
-  const driver = driverOf(world.rig, 'rear-left');
+export const rearAmp = (bike: Ridden): number | null => ampAt(bike, 'rear-left');
+
+/** The amplifier that drives a corner, by number. */
+export function ampAt({ world }: Ridden, corner: Corner): number | null {
+  const driver = isFitted(world.rig, corner) ? driverOf(world.rig, corner) : 'unit';
   return driver === 'unit' ? null : driver;
 }
 

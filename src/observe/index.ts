@@ -11,12 +11,16 @@ import { sayAmpSigns } from './amplifier/amp-signs.ts';
 import { sayAmpSwitches } from './amplifier/amp-switches.ts';
 import { sayGainDown } from './amplifier/gain-down.ts';
 import { sayHalfSupply } from './amplifier/half-supply.ts';
+import { sayInputSides } from './amplifier/input-sides.ts';
 import { sayOneByOne } from './amplifier/one-by-one.ts';
+import { sayOutputSides } from './amplifier/output-sides.ts';
 import { sayRecover } from './amplifier/recover.ts';
 import { saySignalPlugOut } from './amplifier/signal-plug-out.ts';
 import { saySpeakersUnplugged } from './amplifier/speakers-unplugged.ts';
 import { saySwapInputs } from './amplifier/swap-inputs.ts';
 import { saySwapOutputs } from './amplifier/swap-outputs.ts';
+import { saySwapSidesIn } from './amplifier/swap-sides-in.ts';
+import { saySwapSidesOut } from './amplifier/swap-sides-out.ts';
 import { sayWaterLook } from './amplifier/water-look.ts';
 import { changed } from './bike.ts';
 import { sayFourCorners } from './ears/four-corners.ts';
@@ -28,6 +32,7 @@ import { sayDeliveredAmp } from './fitted/delivered-amp.ts';
 import { sayDeliveredWith } from './fitted/delivered-with.ts';
 import { sayFrontAmpTurnOn } from './fitted/front-amp-turn-on.ts';
 import { sayFrontDrive } from './fitted/front-drive.ts';
+import { sayFrontFed } from './fitted/front-fed.ts';
 import { sayRearAmpInput } from './fitted/rear-amp-input.ts';
 import { sayRearAmpTurnOn } from './fitted/rear-amp-turn-on.ts';
 import { sayRearDrive } from './fitted/rear-drive.ts';
@@ -41,6 +46,7 @@ import { sayContactsLook } from './plugs/contacts-look.ts';
 import { sayInputPlug } from './plugs/input-plug.ts';
 import { sayLidCheck } from './plugs/lid-check.ts';
 import { sayPinLook } from './plugs/pin-look.ts';
+import { saySpeakerPlug } from './plugs/speaker-plug.ts';
 import { sayWiggle } from './plugs/wiggle.ts';
 import { sayTonesOff } from './profile/tones-off.ts';
 import { sayTonesRunning } from './profile/tones-running.ts';
@@ -77,11 +83,13 @@ import { sayTemporaryLeads } from './supply/temporary-leads.ts';
 import { sayAmpGoesOff } from './told/amp-goes-off.ts';
 import { sayAmpHistory } from './told/amp-history.ts';
 import { sayFusesBlown } from './told/fuses-blown.ts';
+import { sayHowQuiet } from './told/how-quiet.ts';
 import { sayLastChange } from './told/last-change.ts';
 import { sayRearHistory } from './told/rear-history.ts';
 import { sayTriedAlready } from './told/tried-already.ts';
 import { sayWhatElse } from './told/what-else.ts';
 import { sayWhenSilent } from './told/when-silent.ts';
+import { sayWhichCorner } from './told/which-corner.ts';
 import { sayWhichSilent } from './told/which-silent.ts';
 import { sayMetersDigit } from './tools/meter-digit.ts';
 import { sayToolsAtHand } from './tools/tools-at-hand.ts';
@@ -97,15 +105,27 @@ import { saySenseDc } from './turn-on/sense-dc.ts';
 import { saySenseLevel } from './turn-on/sense-level.ts';
 import { sayWakesWhenLoud } from './turn-on/wakes-when-loud.ts';
 import { sayAdapterLook } from './unit/adapter-look.ts';
+import { sayAdapterPairs } from './unit/adapter-pairs.ts';
 import { sayRearPair } from './unit/rear-pair.ts';
 import { sayRearPairAgain } from './unit/rear-pair-again.ts';
 import { sayRearPairPlace } from './unit/rear-pair-place.ts';
 import { sayUnitReplug } from './unit/unit-replug.ts';
+import { sayUnitSides } from './unit/unit-sides.ts';
 
 export type { Observer } from './observer.ts';
 
 /** Every step that a bike can answer, by its id. */
 const SAYS = {
+  'input-sides': sayInputSides,
+  'output-sides': sayOutputSides,
+  'swap-sides-in': saySwapSidesIn,
+  'swap-sides-out': saySwapSidesOut,
+  'front-fed': sayFrontFed,
+  'speaker-plug': saySpeakerPlug,
+  'how-quiet': sayHowQuiet,
+  'which-corner': sayWhichCorner,
+  'adapter-pairs': sayAdapterPairs,
+  'unit-sides': sayUnitSides,
   'amp-dc': sayAmpDc,
   'amp-in': sayAmpIn,
   'amp-light': sayAmpLight,

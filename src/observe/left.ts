@@ -1,7 +1,9 @@
+import { swapSidesIn } from '../steps/amplifier/swap-sides-in.ts';
 import { outcomeOf } from '../steps/outcome.ts';
 import { inputPlug } from '../steps/plugs/input-plug.ts';
 import { lidCheck } from '../steps/plugs/lid-check.ts';
 import { pinLook } from '../steps/plugs/pin-look.ts';
+import { speakerPlug } from '../steps/plugs/speaker-plug.ts';
 import { secondLook } from '../steps/runs/second-look.ts';
 import { faderCentre } from '../steps/settings/fader-centre.ts';
 import { rearControl } from '../steps/settings/rear-control.ts';
@@ -35,6 +37,10 @@ export const pushedHome = (bike: Ridden): Ridden =>
     return { ...world, runs: { ...world.runs, ...Object.fromEntries(mated) } };
   });
 
+/** The plugs of the front speakers pushed home. A film stays where it is. */
+export const frontHome = (bike: Ridden): Ridden =>
+  changed(bike, 'front plugs home', (world) => repaired(world, { do: 'seat-plug', plug: 'front-speaker' }));
+
 /** Tone controls flat and nothing that follows speed, in the head unit and in the phone. */
 export const flat = (bike: Ridden): Ridden =>
   changed(bike, 'flat', (world) => {
@@ -57,6 +63,8 @@ const DEEDS: readonly (readonly [step: Step, done: (bike: Ridden) => Ridden])[] 
   [inputPlug, signalHome],
   [pinLook, signalHome],
   [secondLook, secondHome],
+  [speakerPlug, frontHome],
+  [swapSidesIn, signalHome],
 ];
 
 /** Outcomes of these steps with which the rear is heard, and with which there was nothing to do. */

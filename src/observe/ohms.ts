@@ -1,10 +1,10 @@
-import { CORNERS, type Corner } from '../rig/corner.ts';
+import { CORNERS, type Corner, cornersOf } from '../rig/corner.ts';
 import { silentSpeaker } from '../steps/runs/silent-speaker.ts';
 import type { Moment, Place, Plug } from '../world/moment.ts';
 import type { Speaker } from '../world/state.ts';
 import type { Ridden } from '../world/symptoms/index.ts';
 import { ground } from '../world/test-points.ts';
-import { changed, lookAt, REAR } from './bike.ts';
+import { axleOfConcern, changed, lookAt } from './bike.ts';
 import type { Asked } from './observer.ts';
 import { ohmsAt, type Probes, probesAt } from './probes.ts';
 
@@ -33,14 +33,16 @@ function offHealthy(bike: Ridden, corner: Corner): number {
 }
 const LEAST_OHM = 1e-3;
 
-/** The rear corner whose run is furthest from healthy: the silent one, which is looked into. */
-const silentRear = (bike: Ridden): Corner =>
-  REAR.reduce((worst, corner) => (offHealthy(bike, corner) > offHealthy(bike, worst) ? corner : worst));
+/** The corner of the silent axle whose run is furthest from healthy: the one that is looked into. */
+const silentOf = (bike: Ridden): Corner =>
+  cornersOf(axleOfConcern(bike)).reduce((worst, corner) =>
+    offHealthy(bike, corner) > offHealthy(bike, worst) ? corner : worst,
+  );
 
 /** The speaker that a step is about: its own, or the one that the answers call silent, else the one that a look finds. */
 export function cornerAsked({ step, bike, situation }: Asked): Corner {
   const subject = step.about?.subject;
-  return CORNERS.find((corner) => corner === subject) ?? silentSpeaker(situation) ?? silentRear(bike);
+  return CORNERS.find((corner) => corner === subject) ?? silentSpeaker(situation) ?? silentOf(bike);
 }
 
 /** One speaker with a wire off: its neighbours on the same channel are not seen. */
@@ -51,7 +53,7 @@ export const oneSpeaker = (bike: Ridden, corner: Corner): Ridden =>
   });
 
 /** What is moved while the meter looks for a wire that touches. */
-const MOVED: readonly (readonly Place[])[] = [[], ['lid', 'rear-run', 'steering']];
+const MOVED: readonly (readonly Place[])[] = [[], ['lid', 'rear-run', 'fairing', 'steering']];
 
 /** The lowest ohms from any wire of these runs to the frame, while lids and leads are moved. */
 export function lowestToFrame(bike: Ridden, corners: readonly Corner[]): number | null {

@@ -1,4 +1,4 @@
-import { perCorner } from '../rig/corner.ts';
+import { type Axle, axleOf, perCorner } from '../rig/corner.ts';
 import { OPEN, SOUND } from '../world/healthy.ts';
 import type { Amp, Contact, PairOf, Run, Supply, World } from '../world/state.ts';
 import type { Ridden } from '../world/symptoms/index.ts';
@@ -67,16 +67,21 @@ const runPressed = (run: Run, lucky: boolean): Run => {
   };
 };
 
+const runsOf =
+  (axle: Axle) =>
+  (world: World, lucky: boolean): World => ({
+    ...world,
+    runs: perCorner((corner) => (axleOf(corner) === axle ? runPressed(world.runs[corner], lucky) : world.runs[corner])),
+  });
+
 const screwPressed = (screw: Supply['sharedScrew'], press: Pressed): Supply['sharedScrew'] =>
   screw && { ...screw, joint: press(screw.joint) };
 
 /** Things that a finger can be laid on, one after the other, and what the bike is meanwhile. */
 const PRESSED = {
   input: onAmps(({ inputPlug }, press) => ({ inputPlug: perCorner((corner) => pairOf(press, inputPlug[corner])) })),
-  run: (world: World, lucky: boolean): World => ({
-    ...world,
-    runs: perCorner((corner) => runPressed(world.runs[corner], lucky)),
-  }),
+  run: runsOf('rear'),
+  front: runsOf('front'),
   battery: (world: World, lucky: boolean): World => ({
     ...onAmps(({ ring, minusRing }, press) => ({ ring: press(ring), minusRing: press(minusRing) }))(world, lucky),
     supply: { ...world.supply, bikeRing: pressed(lucky)(world.supply.bikeRing) },

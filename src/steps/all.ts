@@ -7,12 +7,16 @@ import { ampSigns } from './amplifier/amp-signs.ts';
 import { ampSwitches } from './amplifier/amp-switches.ts';
 import { gainDown } from './amplifier/gain-down.ts';
 import { halfSupply } from './amplifier/half-supply.ts';
+import { inputSides } from './amplifier/input-sides.ts';
 import { oneByOne } from './amplifier/one-by-one.ts';
+import { outputSides } from './amplifier/output-sides.ts';
 import { recover } from './amplifier/recover.ts';
 import { signalPlugOut } from './amplifier/signal-plug-out.ts';
 import { speakersUnplugged } from './amplifier/speakers-unplugged.ts';
 import { swapInputs } from './amplifier/swap-inputs.ts';
 import { swapOutputs } from './amplifier/swap-outputs.ts';
+import { swapSidesIn } from './amplifier/swap-sides-in.ts';
+import { swapSidesOut } from './amplifier/swap-sides-out.ts';
 import { waterLook } from './amplifier/water-look.ts';
 import { bassGoneWhen } from './ears/bass-gone-when.ts';
 import { fourCorners } from './ears/four-corners.ts';
@@ -24,6 +28,7 @@ import { deliveredAmp } from './fitted/delivered-amp.ts';
 import { deliveredWith } from './fitted/delivered-with.ts';
 import { frontAmpTurnOn } from './fitted/front-amp-turn-on.ts';
 import { frontDrive } from './fitted/front-drive.ts';
+import { frontFed } from './fitted/front-fed.ts';
 import { rearAmpInput } from './fitted/rear-amp-input.ts';
 import { rearAmpTurnOn } from './fitted/rear-amp-turn-on.ts';
 import { rearDrive } from './fitted/rear-drive.ts';
@@ -62,6 +67,7 @@ import { contactsLook } from './plugs/contacts-look.ts';
 import { inputPlug } from './plugs/input-plug.ts';
 import { lidCheck } from './plugs/lid-check.ts';
 import { pinLook } from './plugs/pin-look.ts';
+import { speakerPlug } from './plugs/speaker-plug.ts';
 import { wiggle } from './plugs/wiggle.ts';
 import { tonesOff } from './profile/tones-off.ts';
 import { tonesRunning } from './profile/tones-running.ts';
@@ -100,11 +106,13 @@ import { temporaryLeads } from './supply/temporary-leads.ts';
 import { ampGoesOff } from './told/amp-goes-off.ts';
 import { ampHistory } from './told/amp-history.ts';
 import { fusesBlown } from './told/fuses-blown.ts';
+import { howQuiet } from './told/how-quiet.ts';
 import { lastChange } from './told/last-change.ts';
 import { rearHistory } from './told/rear-history.ts';
 import { triedAlready } from './told/tried-already.ts';
 import { whatElse } from './told/what-else.ts';
 import { whenSilent } from './told/when-silent.ts';
+import { whichCorner } from './told/which-corner.ts';
 import { whichSilent } from './told/which-silent.ts';
 import { metersDigit } from './tools/meter-digit.ts';
 import { toolsAtHand } from './tools/tools-at-hand.ts';
@@ -120,10 +128,12 @@ import { senseDc } from './turn-on/sense-dc.ts';
 import { senseLevel } from './turn-on/sense-level.ts';
 import { wakesWhenLoud } from './turn-on/wakes-when-loud.ts';
 import { adapterLook } from './unit/adapter-look.ts';
+import { adapterPairs } from './unit/adapter-pairs.ts';
 import { rearPair } from './unit/rear-pair.ts';
 import { rearPairAgain } from './unit/rear-pair-again.ts';
 import { rearPairPlace } from './unit/rear-pair-place.ts';
 import { unitReplug } from './unit/unit-replug.ts';
+import { unitSides } from './unit/unit-sides.ts';
 
 /** Questions that are asked of each amplifier of a planned build: one step for each group of amplifiers. */
 const OF_A_GROUP = [ampKindStep, ampTurnOnStep, ampSignalStep, ampNeedsStep];
@@ -131,6 +141,16 @@ const ofEachGroup = (Object.keys(AMP_GROUPS) as AmpGroup[]).flatMap((group) => O
 
 /** The steps that are one constant each. One that is missing does not compile. */
 const CONSTANTS = {
+  'input-sides': inputSides,
+  'output-sides': outputSides,
+  'swap-sides-in': swapSidesIn,
+  'swap-sides-out': swapSidesOut,
+  'front-fed': frontFed,
+  'speaker-plug': speakerPlug,
+  'how-quiet': howQuiet,
+  'which-corner': whichCorner,
+  'adapter-pairs': adapterPairs,
+  'unit-sides': unitSides,
   'amp-dc': ampDc,
   'amp-in': ampIn,
   'amp-light': ampLight,

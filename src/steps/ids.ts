@@ -4,6 +4,16 @@ import type { Subject } from './subject.ts';
 
 /** Every step that is one constant, by its id. Types only: whoever names a step in a condition does not load it. */
 interface Constants {
+  'input-sides': typeof import('./amplifier/input-sides.ts').inputSides;
+  'output-sides': typeof import('./amplifier/output-sides.ts').outputSides;
+  'swap-sides-in': typeof import('./amplifier/swap-sides-in.ts').swapSidesIn;
+  'swap-sides-out': typeof import('./amplifier/swap-sides-out.ts').swapSidesOut;
+  'front-fed': typeof import('./fitted/front-fed.ts').frontFed;
+  'speaker-plug': typeof import('./plugs/speaker-plug.ts').speakerPlug;
+  'how-quiet': typeof import('./told/how-quiet.ts').howQuiet;
+  'which-corner': typeof import('./told/which-corner.ts').whichCorner;
+  'adapter-pairs': typeof import('./unit/adapter-pairs.ts').adapterPairs;
+  'unit-sides': typeof import('./unit/unit-sides.ts').unitSides;
   'amp-dc': typeof import('./amplifier/amp-dc.ts').ampDc;
   'amp-in': typeof import('./amplifier/amp-in.ts').ampIn;
   'amp-light': typeof import('./amplifier/amp-light.ts').ampLight;

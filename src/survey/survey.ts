@@ -170,6 +170,10 @@ function soundBikes(what: Survey, rig: Rig): readonly (readonly [World, readonly
   });
 }
 
+/** Left and right are alike: every other bike has what is wrong with one side on the right, and the rest on the left. */
+const isOnTheSide = ({ side }: Fault, nth: number): boolean =>
+  side === undefined || (side === 'left') === (nth % 2 === 0);
+
 /** Looks at every fault on every bike, wherever it causes one of the complaints. `first` is the number of the first bike. */
 export function lookOver(what: Survey, first = 0): readonly Found[] {
   const found: Found[] = [];
@@ -177,7 +181,7 @@ export function lookOver(what: Survey, first = 0): readonly Found[] {
     for (const [healthy, complaints] of soundBikes(what, rig))
       for (const fault of what.faults) {
         const cause = what.causeOf(fault);
-        if (cause === undefined || !fault.fits(healthy)) continue;
+        if (cause === undefined || !isOnTheSide(fault, first + nth) || !fault.fits(healthy)) continue;
         for (const share of fault.severity ? SEVERITY_SHARES : [0]) {
           const bike = ridden(fault.apply(healthy, severityAt(fault, share)));
           for (const complaint of complaints) {

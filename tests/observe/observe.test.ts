@@ -59,7 +59,7 @@ describe('what a step is about', () => {
   it('is where somebody looks: at the corner or the axle that it names', () => {
     expect(said('coil-ohms@front-left', frontLeft)).toBe('open');
     expect(said('coil-ohms@front-right', frontLeft)).toBe('ok');
-    expect(said('coil-ohms', frontLeft)).toBe('ok');
+    expect(said('coil-ohms', frontLeft)).toBe('open');
     expect([said('run-ohms@front', frontLeft), said('run-ohms', frontLeft)]).toEqual(['open', 'ok']);
     expect([said('pop-run@front', frontLeft), said('pop-run', frontLeft)]).toEqual(['dead', 'moves']);
     expect(said('pop-speaker@front-left', frontLeft)).toBe('dead');

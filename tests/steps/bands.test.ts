@@ -6,6 +6,8 @@ import { ampDriving } from '../../src/rig/rig.ts';
 import { ampIn } from '../../src/steps/amplifier/amp-in.ts';
 import { ampOut } from '../../src/steps/amplifier/amp-out.ts';
 import { halfSupply } from '../../src/steps/amplifier/half-supply.ts';
+import { inputSides } from '../../src/steps/amplifier/input-sides.ts';
+import { outputSides } from '../../src/steps/amplifier/output-sides.ts';
 import { usable, valuesIn } from '../../src/steps/outcome.ts';
 import { tonesOff } from '../../src/steps/profile/tones-off.ts';
 import { tonesRunning } from '../../src/steps/profile/tones-running.ts';
@@ -18,6 +20,7 @@ import { fuseSides } from '../../src/steps/supply/fuse-sides.ts';
 import { jointDrop } from '../../src/steps/supply/joint-drop.ts';
 import { lowestVolts } from '../../src/steps/supply/lowest-volts.ts';
 import { rearPair } from '../../src/steps/unit/rear-pair.ts';
+import { unitSides } from '../../src/steps/unit/unit-sides.ts';
 import { evenly } from '../compute/evenly.ts';
 import { anyRig } from '../rig/any-rig.ts';
 import { anyStep, type Digit, on } from './situation.ts';
@@ -67,7 +70,8 @@ const worst = (labels: Labels, order: readonly (readonly [label: string, outcome
   order.find(([label]) => Object.values(labels).includes(label))?.[1] ?? otherwise,
 ];
 
-const MEANINGS: readonly (readonly [step: { readonly id: string; readonly kind: 'reading' }, Meaning])[] = [
+type Meant = readonly [step: { readonly id: string; readonly kind: 'reading' }, Meaning];
+const MEANINGS: readonly Meant[] = [
   [
     rearPair,
     (labels) => {
@@ -96,6 +100,15 @@ const MEANINGS: readonly (readonly [step: { readonly id: string; readonly kind: 
         'ok',
       ),
   ],
+  ...[unitSides, unitSides.of('front'), inputSides, outputSides].map(
+    (step): Meant => [
+      step,
+      (labels) => {
+        if (silent(labels) > 0) return ['one-only'];
+        return [both(labels).every((label) => label === 'healthy') ? 'alike' : 'uneven'];
+      },
+    ],
+  ),
   [
     halfSupply,
     ({ plusV, minusV }, values) => {

@@ -420,7 +420,10 @@ describe('every step', () => {
     const ofFront = (outcomes: Outcomes): Outcomes =>
       Object.fromEntries(Object.entries(outcomes).map(([id, outcome]) => [`${id}@front`, outcome]));
     const all = [...cases, ...cases.map(ofFront)];
-    const never = (Object.keys(ALL_STEPS) as StepId[]).filter((id) => !all.some((outcomes) => asks(id, outcomes)));
+    const ofFrontLeft: Facts = { 'which-corner': { option: 'front-left' } };
+    const never = (Object.keys(ALL_STEPS) as StepId[]).filter(
+      (id) => !all.some((outcomes) => asks(id, outcomes) || asks(id, outcomes, {}, ofFrontLeft)),
+    );
     expect(never).toEqual([]);
   });
 });

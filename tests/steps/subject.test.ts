@@ -38,7 +38,7 @@ describe('a step that can be asked of several things', () => {
     );
   });
   it('is given under answers about the same thing', () => {
-    expect(about(runOhms, 'front').givenUnder).toEqual(['front-drive']);
+    expect(about(runOhms, 'front').givenUnder).toEqual(['front-drive', 'front-fed']);
     expect(runOhms.givenUnder).toEqual(['rear-drive']);
   });
 });
@@ -58,6 +58,18 @@ describe('the silent speaker', () => {
     expect(asked(coilOhms, told('both', runs('3.8', '0.6')))).toMatch(/rear right speaker/);
     expect(asked(coilOhms, told('left', runs('3.8', 'OL')))).toMatch(/rear right speaker/);
     expect(asked(coilOhms, told('left', runs('OL', 'OL')))).toMatch(/rear left speaker/);
+  });
+  it('may be any corner, or of a side whichever run reads worse', () => {
+    const corner = (option: string, rest: Situation['facts'] = {}): Situation => ({
+      rig: {},
+      facts: { 'which-corner': { option }, ...rest },
+    });
+    const frontRuns = { 'run-ohms@front': { readings: { leadsOhm: '0.2', leftOhm: 'OL', rightOhm: '3.8' } } };
+    expect(asked(coilOhms, corner('front-right'))).toMatch(/^At the front right speaker itself/);
+    expect(asked(coilOhms, corner('front-right', frontRuns))).toMatch(/^At the front left speaker itself/);
+    expect(asked(coilOhms, corner('left'))).toMatch(/^At the silent speaker itself/);
+    expect(asked(coilOhms, corner('left', frontRuns))).toMatch(/^At the front left speaker itself/);
+    expect(asked(coilOhms, corner('left', runs('OL', '3.8')))).toMatch(/^At the rear left speaker itself/);
   });
   it('goes by its place wherever a step names the place', () =>
     expect(asked(FRONT_LEFT, told('right'))).toMatch(/^At the front left speaker itself/));

@@ -5,6 +5,7 @@ import { inWords, type Situation, type Words } from '../../src/steps/step.ts';
 export const TOLD: readonly Situation[] = [
   { rig: {}, facts: {} },
   ...['left', 'right'].map((option) => ({ rig: {}, facts: { 'which-silent': { option } } })),
+  ...['front-left', 'rear-right', 'left'].map((option) => ({ rig: {}, facts: { 'which-corner': { option } } })),
   ...['rear', 'front'].map((option) => ({ rig: EXAMPLE_RIGS.trunk, facts: { 'which-amp': { option } } })),
 ];
 

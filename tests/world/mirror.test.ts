@@ -9,7 +9,7 @@ import { heardCorners } from '../../src/world/symptoms/symptom.ts';
 import { TWENTY_RIGS } from '../observe/rigs.ts';
 import { anyBike } from './bikes.ts';
 
-const onTheRight = FAULTS.filter(({ variant = '' }) => /(^|-)right$/.test(variant));
+const onTheRight = FAULTS.filter(({ side }) => side === 'right');
 const twinOf = ({ id, variant = '' }: Fault): Fault =>
   FAULTS.find((other) => other.id === id && (other.variant ?? '') === variant.replace(/-?right$/, '')) ??
   expect.fail('no twin');

@@ -1,11 +1,12 @@
 import type { Cause } from '../cause.ts';
-import { ampName } from '../the-amp.ts';
+import { ampName, capital } from '../the-amp.ts';
+import { inputInQuestion, placed } from '../where.ts';
 import { YOURSELF } from '../who.ts';
 import { arrives, arrivesFigures } from './arrives.ts';
 
 export const ampInputPlugOff: Cause = {
   id: 'amp-input-plug-off',
-  title: (f) => `Signal plug at ${ampName(f)} not home`,
+  title: (f) => `${capital(placed(inputInQuestion(f), 'signal plug'))} at ${ampName(f)} not home`,
   faults: ['amp-input-plug-off'],
   split: {
     byMeter:

@@ -1,11 +1,12 @@
 import type { Cause } from '../cause.ts';
 import { ampName } from '../the-amp.ts';
+import { inputInQuestion, placed } from '../where.ts';
 import { FITTER } from '../who.ts';
 import { arrives, arrivesFigures } from './arrives.ts';
 
 export const inputPinPushedBack: Cause = {
   id: 'input-pin-pushed-back',
-  title: (f) => `Pin pushed back in the signal plug of ${ampName(f)}`,
+  title: (f) => `Pin pushed back in the ${placed(inputInQuestion(f), 'signal plug')} of ${ampName(f)}`,
   faults: ['input-pin-pushed-back'],
   split: {
     byMeter: '400 Hz tone: in the back of the signal plug, then at the amplifier’s own side of it. The same?',

@@ -1,15 +1,15 @@
 import type { Cause } from '../cause.ts';
 import { ampOf, capital } from '../the-amp.ts';
 import { halfSupplyHealthy, PAIR_DIFFERENCE_HEALTHY, pairDcRead, pairRestsAlike } from '../unit/half-supply.ts';
-import { placed, rearChannelThatIsSilent } from '../where.ts';
+import { channelThatIsSilent, placed } from '../where.ts';
 import { FITTER } from '../who.ts';
 import { arrives, arrivesFigures } from './arrives.ts';
 
 export const oneInputLeadOpen: Cause = {
   id: 'one-input-lead-open',
   title: (f) => {
-    const where = rearChannelThatIsSilent(f, 'amp-in');
-    return where === 'rear'
+    const where = channelThatIsSilent(f, 'amp-in');
+    return where === 'rear' || where === 'all'
       ? 'One wire of an input pair open'
       : capital(`one wire of the ${placed(where, 'input open')}`);
   },
@@ -29,7 +29,7 @@ export const oneInputLeadOpen: Cause = {
       ampOf(f).input === 'line'
         ? arrivesFigures(f)
         : [...pairDcRead(f), halfSupplyHealthy(f), PAIR_DIFFERENCE_HEALTHY, ...arrivesFigures(f)],
-    repair: [{ do: 'renew-wire', wire: 'signal', where: rearChannelThatIsSilent(f, 'amp-in') }],
+    repair: [{ do: 'renew-wire', wire: 'signal', where: channelThatIsSilent(f, 'amp-in') }],
     fix: [
       'Key off, plugs apart at both ends, meter on ohms: each wire of the pair to the frame, above 100 kΩ. One on metal kills an output: free it first.',
       'Each wire from end to end: next to nothing. The open one has its break at a crimp, a tap or where it bends.',

@@ -1,14 +1,14 @@
 import { gainFigures, outputInWords } from '../amp-load.ts';
 import type { Cause } from '../cause.ts';
 import { ampName } from '../the-amp.ts';
-import { placed, rearChannelThatIsSilent } from '../where.ts';
+import { channelThatIsSilent, placed } from '../where.ts';
 import { AMP_REPAIRER } from '../who.ts';
 
 export const ampChannelDead: Cause = {
   id: 'amp-channel-dead',
   title: (f) => {
-    const where = rearChannelThatIsSilent(f, 'amp-out');
-    return where === 'rear'
+    const where = channelThatIsSilent(f, 'amp-out');
+    return where === 'rear' || where === 'all'
       ? `A channel of ${ampName(f)} is dead`
       : `The ${placed(where, 'channel')} of ${ampName(f)} is dead`;
   },

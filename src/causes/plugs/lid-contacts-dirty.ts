@@ -1,13 +1,13 @@
 import type { Cause } from '../cause.ts';
-import { RUN_WHOLE, rearRunFigures } from '../runs/run-figures.ts';
+import { runFigures, runWhole } from '../runs/run-figures.ts';
 import { capital } from '../the-amp.ts';
-import { placed, rearRunThatIsOpen } from '../where.ts';
+import { placed, runThatIsOpen } from '../where.ts';
 import { YOURSELF } from '../who.ts';
 import { BAD_CONTACT, CLEANING_PARTS, CLEANING_STEPS, CLEANING_TOOLS } from './cleaning.ts';
 
 export const lidContactsDirty: Cause = {
   id: 'lid-contacts-dirty',
-  title: (f) => capital(placed(rearRunThatIsOpen(f), 'plug with bad contacts')),
+  title: (f) => capital(placed(runThatIsOpen(f), 'plug with bad contacts')),
   faults: ['lid-contacts-dirty'],
   split: {
     byMeter: 'Key off, lid still, meter on ohms: the coil from the lid’s half of the plug, and not through the plug?',
@@ -19,10 +19,10 @@ export const lidContactsDirty: Cause = {
   remedy: (f) => ({
     what: 'The contacts of a rear plug do not touch well: dirt, water or a slack socket.',
     background: 'They sit in road spray. A wash or a wet ride is a bad day to condemn any other part: dry it first.',
-    numbers: [...rearRunFigures(f), BAD_CONTACT],
+    numbers: [...runFigures(f), BAD_CONTACT],
     repair: [
-      { do: 'seat-plug', plug: 'rear-dock', where: rearRunThatIsOpen(f) },
-      { do: 'clean-contacts', plug: 'rear-dock', where: rearRunThatIsOpen(f) },
+      { do: 'seat-plug', plug: 'rear-dock', where: runThatIsOpen(f) },
+      { do: 'clean-contacts', plug: 'rear-dock', where: runThatIsOpen(f) },
     ],
     fix: [
       'Key off. Push the plug home until it locks. Key on, music low: does it play? No? Key off, plug apart.',
@@ -33,6 +33,6 @@ export const lidContactsDirty: Cause = {
     who: YOURSELF,
     parts: CLEANING_PARTS,
     notBuy: ['Speakers, before the contacts are clean.', 'A reflash: it cleans no contact.'],
-    proofOfCure: RUN_WHOLE,
+    proofOfCure: runWhole(f),
   }),
 };

@@ -1,10 +1,15 @@
 import type { Cause } from '../cause.ts';
-import { RUN_WHOLE, rearRunFigures } from '../runs/run-figures.ts';
+import { runFigures, runWhole } from '../runs/run-figures.ts';
+import { capital } from '../the-amp.ts';
+import { isOfOneSpeaker, placed, silentOne, silentOrRear } from '../where.ts';
 import { YOURSELF_OR_FITTER } from '../who.ts';
 
 export const loomsUnjoined: Cause = {
   id: 'looms-unjoined',
-  title: 'Front and rear half of the loom not joined',
+  title: (f) =>
+    isOfOneSpeaker(f)
+      ? capital(placed(silentOne(f), 'half of the loom not joined'))
+      : 'Front and rear half of the loom not joined',
   faults: ['looms-unjoined'],
   split: {
     byMeter: 'Key off, meter on ohms: the coils from the rear half of the loom, and open from whatever feeds it?',
@@ -17,8 +22,8 @@ export const loomsUnjoined: Cause = {
   remedy: (f) => ({
     what: 'The two halves of the rear speaker loom are not plugged into each other.',
     background: 'A bike built with front speakers only can carry both halves, each with its plug and nothing in it.',
-    numbers: rearRunFigures(f),
-    repair: [{ do: 'join-looms', where: 'rear' }],
+    numbers: runFigures(f),
+    repair: [{ do: 'join-looms', where: silentOrRear(f) }],
     fix: [
       'Key off. Find both ends: the front half ends under tank or seat, the rear half near the case or the lids.',
       'Same shape, same colours: plug them into each other until they lock. No partner that fits? It is not the speaker loom.',
@@ -29,6 +34,6 @@ export const loomsUnjoined: Cause = {
     who: YOURSELF_OR_FITTER,
     parts: [],
     notBuy: ['Speakers, an amplifier or a reflash, before the two halves are joined.'],
-    proofOfCure: RUN_WHOLE,
+    proofOfCure: runWhole(f),
   }),
 };

@@ -1,8 +1,8 @@
 import { is } from '../../steps/outcome.ts';
 import type { Cause } from '../cause.ts';
-import { RUN_WHOLE, rearRunFigures } from '../runs/run-figures.ts';
+import { runFigures, runWhole } from '../runs/run-figures.ts';
 import { capital } from '../the-amp.ts';
-import { placed, rearRunThatIsOpen } from '../where.ts';
+import { placed, runThatIsOpen } from '../where.ts';
 import { YOURSELF } from '../who.ts';
 
 /** Somebody who found no plug is not told to push it home: either it is hidden, or the lead itself is open. */
@@ -13,7 +13,7 @@ const FIND_IT_FIRST: readonly string[] = [
 
 export const rearPlugOff: Cause = {
   id: 'rear-plug-off',
-  title: (f) => capital(placed(rearRunThatIsOpen(f), 'plug not home')),
+  title: (f) => capital(placed(runThatIsOpen(f), 'plug not home')),
   faults: ['rear-plug-off'],
   split: {
     byMeter: 'Key off, meter on ohms from the far end of the run: open, and its coil once the plug is pushed home?',
@@ -25,8 +25,8 @@ export const rearPlugOff: Cause = {
   remedy: (f) => ({
     what: 'The plug of the rear loom, the lid or the case is not home.',
     background: 'It is opened more often than any other: a case taken off, a lid off for a wash.',
-    numbers: rearRunFigures(f),
-    repair: [{ do: 'seat-plug', plug: 'rear-dock', where: rearRunThatIsOpen(f) }],
+    numbers: runFigures(f),
+    repair: [{ do: 'seat-plug', plug: 'rear-dock', where: runThatIsOpen(f) }],
     fix: [
       ...(is(f, 'lid-check', 'no-plug') ? FIND_IT_FIRST : []),
       'Key off. Case and lid in place.',
@@ -39,6 +39,6 @@ export const rearPlugOff: Cause = {
     parts: [],
     notBuy: ['Speakers, an amplifier or a reflash: a plug is apart.'],
     ifDoneAnyway: 'With the key on, mating plugs can short an output for a moment.',
-    proofOfCure: { ...RUN_WHOLE, byEar: 'It still plays after a ride and after opening the lid ten times.' },
+    proofOfCure: { ...runWhole(f), byEar: 'It still plays after a ride and after opening the lid ten times.' },
   }),
 };

@@ -1,15 +1,15 @@
 import type { Cause } from '../cause.ts';
-import { RUN_WHOLE, rearRunFigures } from '../runs/run-figures.ts';
-import { placed, rearRunThatIsOpen } from '../where.ts';
+import { runFigures, runWhole } from '../runs/run-figures.ts';
+import { placed, runThatIsOpen } from '../where.ts';
 import { YOURSELF } from '../who.ts';
 import { BAD_CONTACT, CLEANING_PARTS, CLEANING_STEPS, CLEANING_TOOLS } from './cleaning.ts';
 
 export const secondConnectorDirty: Cause = {
   id: 'second-connector-dirty',
   title: (f) =>
-    rearRunThatIsOpen(f) === 'rear'
+    runThatIsOpen(f) === 'rear'
       ? 'Second plug of the rear loom with bad contacts'
-      : `Second plug of the ${placed(rearRunThatIsOpen(f), 'run')} with bad contacts`,
+      : `Second plug of the ${placed(runThatIsOpen(f), 'run')} with bad contacts`,
   faults: ['second-connector-dirty'],
   split: {
     byMeter:
@@ -23,10 +23,10 @@ export const secondConnectorDirty: Cause = {
   remedy: (f) => ({
     what: 'A second plug half-way along the rear loom does not touch well.',
     background: 'It sits under the seat or a side cover, and few know that it is there.',
-    numbers: [...rearRunFigures(f), BAD_CONTACT],
+    numbers: [...runFigures(f), BAD_CONTACT],
     repair: [
-      { do: 'seat-plug', plug: 'second', where: rearRunThatIsOpen(f) },
-      { do: 'clean-contacts', plug: 'second', where: rearRunThatIsOpen(f) },
+      { do: 'seat-plug', plug: 'second', where: runThatIsOpen(f) },
+      { do: 'clean-contacts', plug: 'second', where: runThatIsOpen(f) },
     ],
     fix: [
       'Key off. Follow the rear loom forward from the lid or case plug: under the seat, behind side covers.',
@@ -39,6 +39,6 @@ export const secondConnectorDirty: Cause = {
     who: YOURSELF,
     parts: CLEANING_PARTS,
     notBuy: ['Speakers or an amplifier, before that plug was seen.', 'A reflash: it cleans no contact.'],
-    proofOfCure: RUN_WHOLE,
+    proofOfCure: runWhole(f),
   }),
 };

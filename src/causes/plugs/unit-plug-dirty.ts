@@ -1,29 +1,36 @@
 import type { Cause } from '../cause.ts';
-import { REAR_OVER_FRONT_HEALTHY, rearOverFrontRead } from '../unit/rear-over-front.ts';
+import { capital } from '../the-amp.ts';
+import { levelFigures } from '../unit/levels-alike.ts';
+import { isOfOneSpeaker, placed, silentOne, silentOrRear } from '../where.ts';
 import { YOURSELF_OR_FITTER } from '../who.ts';
 import { CLEANING_PARTS, CLEANING_STEPS, CLEANING_TOOLS } from './cleaning.ts';
 
 export const unitPlugDirty: Cause = {
   id: 'unit-plug-dirty',
-  title: 'Bad contacts in the head unit’s own plug',
+  title: (f) =>
+    isOfOneSpeaker(f)
+      ? capital(placed(silentOne(f), 'pair lost in the head unit’s own plug'))
+      : 'Bad contacts in the head unit’s own plug',
   faults: ['unit-plug-dirty'],
   split: {
     byMeter:
-      'Back-probe the rear pair on the head unit’s side of its plug, then on the loom’s side: signal only on one?',
+      'Back-probe the silent pair on the head unit’s side of its plug, then on the loom’s side: signal only on one?',
     without:
-      'Key off, pull the head unit’s plug and push it home three times: does the rear play, if only for a while?',
+      'Key off, pull the head unit’s plug and push it home three times: does it play again, if only for a while?',
   },
   mends: ['unit-leads'],
   article: 'measure-a-speaker-pair',
   remedy: (f) => ({
-    what: 'The rear pairs do not get through the head unit’s own plug.',
+    what: isOfOneSpeaker(f)
+      ? `The ${placed(silentOne(f), 'pair')} does not get through the head unit’s own plug.`
+      : 'The rear pairs do not get through the head unit’s own plug.',
     background:
       'Damp and years of vibration leave a film on pins that carry little current, or a pin slips back. Water in the plug shorts them until it dries.',
-    numbers: [...rearOverFrontRead(f), REAR_OVER_FRONT_HEALTHY],
+    numbers: levelFigures(f),
     repair: [
-      { do: 'seat-plug', plug: 'unit', where: 'rear' },
-      { do: 'clean-contacts', plug: 'unit', where: 'rear' },
-      { do: 'renew-pin', plug: 'unit', where: 'rear' },
+      { do: 'seat-plug', plug: 'unit', where: silentOrRear(f) },
+      { do: 'clean-contacts', plug: 'unit', where: silentOrRear(f) },
+      { do: 'renew-pin', plug: 'unit', where: silentOrRear(f) },
     ],
     fix: [
       'Key off, panel off. Pull the head unit’s plug straight out. Water in it? Shake it out, and leave both halves open until they are dry.',
@@ -37,8 +44,8 @@ export const unitPlugDirty: Cause = {
     notBuy: ['A reflash or a head unit, before its plug was cleaned.', 'Speakers or an amplifier.'],
     cautions: ['warranty'],
     proofOfCure: {
-      byEar: 'The rear plays, and still does after a ride.',
-      byMeter: 'Rear over front across the pairs, plug home: in the band above.',
+      byEar: 'It plays, and still does after a ride.',
+      byMeter: 'Across the pairs, plug home: in the band above.',
     },
   }),
 };

@@ -1,12 +1,12 @@
 import type { Cause } from '../cause.ts';
 import { capital } from '../the-amp.ts';
-import { placed, rearRunThatIsOpen } from '../where.ts';
+import { placed, runThatIsOpen } from '../where.ts';
 import { FITTER } from '../who.ts';
-import { RUN_WHOLE, rearRunFigures } from './run-figures.ts';
+import { runFigures, runWhole } from './run-figures.ts';
 
 export const lidLeadBroken: Cause = {
   id: 'lid-lead-broken',
-  title: (f) => capital(placed(rearRunThatIsOpen(f), 'lead into the lid broken inside')),
+  title: (f) => capital(placed(runThatIsOpen(f), 'lead into the lid broken inside')),
   faults: ['lid-lead-broken'],
   split: {
     byMeter: 'Key off, plug apart, meter on ohms on the lid’s half: do the ohms jump while the lid moves?',
@@ -18,8 +18,8 @@ export const lidLeadBroken: Cause = {
   remedy: (f) => ({
     what: 'Strands of the rear speaker lead are broken inside the insulation, where it goes into the lid.',
     background: 'It bends at every opening. A broken strand can also pierce the insulation and touch the lid.',
-    numbers: rearRunFigures(f),
-    repair: [{ do: 'renew-wire', wire: 'lid-lead', where: rearRunThatIsOpen(f) }],
+    numbers: runFigures(f),
+    repair: [{ do: 'renew-wire', wire: 'lid-lead', where: runThatIsOpen(f) }],
     fix: [
       'Key off, plug apart. Bend the lead between two fingers along the hinge: where it is soft, the copper is gone.',
       'Fit a new flexible lead through the hinge, with a loop, strain relief on both sides.',
@@ -31,6 +31,6 @@ export const lidLeadBroken: Cause = {
     parts: ['Flexible two-wire speaker lead, as thick as the old one'],
     notBuy: ['Speakers: a lead is broken, not a coil.', 'A reflash.'],
     cautions: ['ohms-dead'],
-    proofOfCure: RUN_WHOLE,
+    proofOfCure: runWhole(f),
   }),
 };

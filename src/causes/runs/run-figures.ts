@@ -7,10 +7,10 @@ import type { Findings } from '../../steps/outcome.ts';
 import type { ProofOfCure } from '../cause.ts';
 import type { Figure } from '../figure.ts';
 import type { Where } from '../repair-action.ts';
+import { isFront, silentOrRear } from '../where.ts';
 
 /** What a speaker run reads in ohms: healthy on this bike, and as it was read. */
 
-const isFront = (where: Where): boolean => where.startsWith('front');
 export const ratedField = (where: Where) => (isFront(where) ? 'frontRatedOhm' : 'rearRatedOhm');
 
 export function coilFigure({ rig }: Findings, where: Where = 'rear'): Figure {
@@ -26,22 +26,23 @@ function wiresFigure({ rig }: Findings): Figure {
   return { id: 'run-wires', label: 'Both wires of the run', value, unit: 'Ω' };
 }
 
-const READ = { leftOhm: 'Rear left run', rightOhm: 'Rear right run' } as const;
-
-/** The two rear runs as they were read, without the leads of the meter. An open one has no figure. */
-function rearRunsRead(f: Findings): readonly Figure[] {
-  const values = f.values('run-ohms');
+/** The two runs of an axle as they were read, without the leads of the meter. An open one has no figure. */
+function runsRead(f: Findings, where: Where): readonly Figure[] {
+  const values = f.values(isFront(where) ? 'run-ohms@front' : 'run-ohms');
   const { leadsOhm = 0 } = values;
-  return (['leftOhm', 'rightOhm'] as const).flatMap((reading): readonly Figure[] => {
-    const readOhm = values[reading];
+  return (['left', 'right'] as const).flatMap((side): readonly Figure[] => {
+    const readOhm = values[`${side}Ohm`];
     if (readOhm === undefined || !Number.isFinite(readOhm - leadsOhm)) return [];
-    const label = `${READ[reading]}, as read, less your leads`;
-    return [{ id: `run-${reading}`, label, value: Math.max(0, readOhm - leadsOhm), unit: 'Ω' }];
+    const label = `${isFront(where) ? 'Front' : 'Rear'} ${side} run, as read, less your leads`;
+    return [{ id: `run-${side}Ohm`, label, value: Math.max(0, readOhm - leadsOhm), unit: 'Ω' }];
   });
 }
 
-/** A rear run on this bike: what was read, and what its coil and its wires have. */
-export const rearRunFigures = (f: Findings): readonly Figure[] => [...rearRunsRead(f), coilFigure(f), wiresFigure(f)];
+/** A run on this bike: what was read, and what its coil and its wires have. Nobody knows how long a front one is. */
+export const runFigures = (f: Findings): readonly Figure[] => {
+  const where = silentOrRear(f);
+  return [...runsRead(f, where), coilFigure(f, where), ...(isFront(where) ? [] : [wiresFigure(f)])];
+};
 
 /** The lowest run of the amplifier in question, as it was read. */
 export function lowestRunRead(f: Findings): readonly Figure[] {
@@ -68,15 +69,22 @@ export const TOUCHES_FRAME: Figure = {
 
 /** The lowest wire to the frame, as it was read in either flow. */
 export function lowestToFrameRead(f: Findings): readonly Figure[] {
-  const lowestOhm = f.values('wire-to-frame')['lowestOhm'] ?? f.values('amp-wires-to-frame')['lowestOhm'];
+  const lowestOhm =
+    f.values('wire-to-frame')['lowestOhm'] ??
+    f.values('wire-to-frame@front')['lowestOhm'] ??
+    f.values('amp-wires-to-frame')['lowestOhm'];
   return lowestOhm === undefined || !Number.isFinite(lowestOhm)
     ? []
     : [{ id: 'wire-to-frame', label: 'Lowest to the frame, as read', value: lowestOhm, unit: 'Ω' }];
 }
 
 /** The check after a cure between an output and a coil. */
-export const RUN_WHOLE: ProofOfCure = {
-  byEar: 'It plays, and stays while you move every lid, through a ride, and after key off and on.',
-  byMeter: `Key off, plug apart: the run reads its coil plus its wires, within ${formatQuantity(JOINTS_HEALTHY_OHM, 'Ω')}, and holds still while the lid moves.`,
-  needs: ['meter-on-ohms'],
+export const runWhole = (f: Findings): ProofOfCure => {
+  const front = isFront(silentOrRear(f));
+  const moved = front ? 'the bars turn from lock to lock' : 'you move every lid';
+  return {
+    byEar: `It plays, and stays while ${moved}, through a ride, and after key off and on.`,
+    byMeter: `Key off, plug apart: the run reads its coil${front ? '' : ' plus its wires'}, within ${formatQuantity(JOINTS_HEALTHY_OHM, 'Ω')}, and holds still while ${moved}.`,
+    needs: ['meter-on-ohms'],
+  };
 };

@@ -2,17 +2,26 @@ import { type Findings, is } from '../../steps/outcome.ts';
 import type { Cause } from '../cause.ts';
 import type { Where } from '../repair-action.ts';
 import { capital } from '../the-amp.ts';
-import { findTheRun, onePlaced, placed, rearRunThatIsShorted, speakersInQuestion } from '../where.ts';
+import {
+  findTheRun,
+  isOfOneSpeaker,
+  onePlaced,
+  placed,
+  runThatIsShorted,
+  silentOrRear,
+  speakersInQuestion,
+} from '../where.ts';
 import { YOURSELF_OR_FITTER } from '../who.ts';
-import { coilFigure, lowestRunRead, RUN_WHOLE, rearRunFigures } from './run-figures.ts';
+import { coilFigure, lowestRunRead, runFigures, runWhole } from './run-figures.ts';
 
 /** The rear where it was a rear run that read shorted, whatever else hangs on the amplifier. */
-const axleOf = (f: Findings): Where => (is(f, 'run-ohms', 'low') ? 'rear' : speakersInQuestion(f));
+const axleOf = (f: Findings): Where =>
+  isOfOneSpeaker(f) || is(f, 'run-ohms', 'low') ? silentOrRear(f) : speakersInQuestion(f);
 
 /** Where a case is about the rear, the readings of its two runs tell the side. */
 function placeOf(f: Findings): Where {
   const speakers = axleOf(f);
-  return speakers === 'rear' ? rearRunThatIsShorted(f) : speakers;
+  return speakers === 'rear' || isOfOneSpeaker(f) ? runThatIsShorted(f) : speakers;
 }
 
 export const speakerPairShorted: Cause = {
@@ -30,7 +39,8 @@ export const speakerPairShorted: Cause = {
   remedy: (f) => ({
     what: `${onePlaced(placeOf(f), 'speaker run')} is shorted: its plus and its minus touch each other.`,
     background: 'Loose strands at a terminal do it, or a lead that was pinched flat.',
-    numbers: axleOf(f) === 'rear' ? rearRunFigures(f) : [...lowestRunRead(f), coilFigure(f, axleOf(f))],
+    numbers:
+      axleOf(f) === 'rear' || isOfOneSpeaker(f) ? runFigures(f) : [...lowestRunRead(f), coilFigure(f, axleOf(f))],
     repair: [{ do: 'renew-wire', wire: 'speaker-run', where: placeOf(f) }],
     fix: [
       ...findTheRun(placeOf(f)),
@@ -45,6 +55,6 @@ export const speakerPairShorted: Cause = {
     parts: ['Terminals, a length of speaker wire as thick as the old one'],
     notBuy: ['An amplifier or a head unit, before the short is gone and they were tried again.'],
     cautions: ['into-a-short', 'ohms-dead'],
-    proofOfCure: RUN_WHOLE,
+    proofOfCure: runWhole(f),
   }),
 };

@@ -12,7 +12,9 @@ export const speakerWireToFrame: Cause = {
   faults: ['speaker-wire-to-frame'],
   split: (f) => ({
     byMeter:
-      is(f, 'wire-to-frame', 'shorted') || is(f, 'amp-wires-to-frame', 'shorted')
+      is(f, 'wire-to-frame', 'shorted') ||
+      is(f, 'wire-to-frame@front', 'shorted') ||
+      is(f, 'amp-wires-to-frame', 'shorted')
         ? 'Key off, unplug one run at a time: with which one off is the lamp clear, or do the rest play? Does that one alone read ohms to the frame?'
         : 'Key off, plug apart, meter on ohms, lids moving: each speaker wire to bare frame metal, above 100 kΩ?',
     needs: ['meter-on-ohms'],
@@ -31,7 +33,7 @@ export const speakerWireToFrame: Cause = {
       ...findTheRun(placeToFrame(f)),
       'Leave that run off: do not start again and again into the short.',
       'Key off, plugs apart. Meter on ohms, red on one wire after the other, black on bare bright frame metal. Move lids, steering and seat.',
-      placeToFrame(f) === 'rear'
+      placeToFrame(f).startsWith('rear')
         ? 'Look under grilles, at lid hinges, under the seat, at bare terminals on metal.'
         : 'Look under grilles, behind the fairing, at its brackets, at lid hinges, under the seat, at bare terminals on metal.',
       'Free the wire, insulate it, and tie it with slack.',

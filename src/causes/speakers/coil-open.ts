@@ -1,18 +1,21 @@
 import { OUTPUT_DC_HEALTHY_V } from '../../compute/amp-supply.ts';
 import { formatQuantity } from '../../compute/quantity.ts';
-import { ampDriving, type Rig } from '../../rig/rig.ts';
+import { ampDriving } from '../../rig/rig.ts';
 import type { CautionId } from '../../steps/cautions.ts';
+import type { Findings } from '../../steps/outcome.ts';
 import type { Cause } from '../cause.ts';
-import { rearRunFigures } from '../runs/run-figures.ts';
+import { runFigures } from '../runs/run-figures.ts';
 import { capital } from '../the-amp.ts';
-import { onePlaced, placed, rearRunThatIsOpen } from '../where.ts';
+import { isFront, onePlaced, placed, runThatIsOpen } from '../where.ts';
 import { YOURSELF_OR_FITTER } from '../who.ts';
 
-const onAmp = (rig: Rig): boolean => ampDriving(rig, 'rear') !== undefined;
+type Axle = 'front' | 'rear';
+const axleOf = (f: Findings): Axle => (isFront(runThatIsOpen(f)) ? 'front' : 'rear');
+const onAmp = (f: Findings): boolean => ampDriving(f.rig, axleOf(f)) !== undefined;
 
 /** What burns coils, looked for before the next one goes in. */
-const findWhatBurntIt = (rig: Rig): readonly string[] =>
-  onAmp(rig)
+const findWhatBurntIt = (f: Findings): readonly string[] =>
+  onAmp(f)
     ? [
         `Key off, speakers off the amplifier. Key on, music paused: DC across each of its outputs below ${formatQuantity(OUTPUT_DC_HEALTHY_V, 'V')}. More: the amplifier first.`,
         'Then gain, high-pass and the bass boost of an unaltered profile: what clips or is all bass burns the next one, too. High-pass on at 80 to 100 Hz.',
@@ -22,16 +25,18 @@ const findWhatBurntIt = (rig: Rig): readonly string[] =>
         'Bass back to the middle, and volume below where it gets harsh: that burns the next one, too.',
       ];
 
-const ratedInWords = (rig: Rig): string =>
-  rig.rearRatedOhm === undefined
+const ratedInWords = (f: Findings): string => {
+  const ratedOhm = axleOf(f) === 'front' ? f.rig.frontRatedOhm : f.rig.rearRatedOhm;
+  return ratedOhm === undefined
     ? 'the ohms that stand on the magnet of the old one'
-    : `${formatQuantity(rig.rearRatedOhm, 'Ω')}, or what stands on the magnet of the old one`;
+    : `${formatQuantity(ratedOhm, 'Ω')}, or what stands on the magnet of the old one`;
+};
 
 const AMP_CAUTIONS: readonly CautionId[] = ['amp-output'];
 
 export const coilOpen: Cause = {
   id: 'coil-open',
-  title: (f) => capital(placed(rearRunThatIsOpen(f), 'speaker dead: coil open')),
+  title: (f) => capital(placed(runThatIsOpen(f), 'speaker dead: coil open')),
   faults: ['coil-open'],
   split: {
     byMeter: 'Key off, grille off, one wire off, meter on ohms at the speaker’s own tabs: open?',
@@ -42,26 +47,26 @@ export const coilOpen: Cause = {
   mends: ['speaker'],
   article: 'read-a-coil-in-ohms',
   remedy: (f) => ({
-    what: `${onePlaced(rearRunThatIsOpen(f), 'speaker')} is dead: its voice coil is open.`,
+    what: `${onePlaced(runThatIsOpen(f), 'speaker')} is dead: its voice coil is open.`,
     background: 'Two coils rarely die at once by age. Too much power or a clipped signal burns them.',
-    numbers: rearRunFigures(f),
-    repair: [{ do: 'replace-speaker', where: rearRunThatIsOpen(f) }],
+    numbers: runFigures(f),
+    repair: [{ do: 'replace-speaker', where: runThatIsOpen(f) }],
     fix: [
-      'Key off, grille off, one wire off: both rear coils in ohms at their own tabs. A coil in the band above is sound, and then it is the lead to it.',
-      ...findWhatBurntIt(f.rig),
+      `Key off, grille off, one wire off: both ${axleOf(f)} coils in ohms at their own tabs. A coil in the band above is sound, and then it is the lead to it.`,
+      ...findWhatBurntIt(f),
       'Replace what is open with the same speaker and the same rated ohms. None like it to be had: both sides, so that left and right match.',
-      'Plus to plus. No terminal on the metal of the lid.',
+      'Plus to plus. No terminal on bare metal.',
     ],
     tools: 'Screwdriver, meter',
     minutes: 60,
     who: YOURSELF_OR_FITTER,
-    parts: [`A speaker of the same size and kind, ${ratedInWords(f.rig)}`],
+    parts: [`A speaker of the same size and kind, ${ratedInWords(f)}`],
     notBuy: ['New speakers, before what burnt the old one is found.', 'A reflash: it cannot mend a coil.'],
     ifDoneAnyway: 'The new speaker goes the way of the old one.',
-    cautions: ['ohms-dead', 'warranty', ...(onAmp(f.rig) ? AMP_CAUTIONS : [])],
+    cautions: ['ohms-dead', 'warranty', ...(onAmp(f) ? AMP_CAUTIONS : [])],
     proofOfCure: {
       byEar: 'Both sides play clean up to your usual top step.',
-      byMeter: 'Key off, plug apart: each rear run reads coil plus wires, left and right alike.',
+      byMeter: `Key off, plug apart: each ${axleOf(f)} run reads coil plus wires, left and right alike.`,
     },
   }),
 };

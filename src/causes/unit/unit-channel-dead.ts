@@ -1,16 +1,16 @@
 import { REAR_OVER_FRONT_HIGHEST_RATIO, REAR_OVER_FRONT_LOWEST_RATIO } from '../../compute/signal-path.ts';
 import type { Cause } from '../cause.ts';
 import { capital } from '../the-amp.ts';
-import { placed, rearChannelThatIsSilent } from '../where.ts';
-import { REAR_OVER_FRONT_HEALTHY, rearOverFrontRead } from './rear-over-front.ts';
+import { channelThatIsSilent, placed } from '../where.ts';
+import { levelFigures } from './levels-alike.ts';
 import { UNIT_REPAIR, UNIT_REPAIR_STEPS } from './unit-repair.ts';
 
 export const unitChannelDead: Cause = {
   id: 'unit-channel-dead',
   title: (f) =>
-    rearChannelThatIsSilent(f, 'rear-pair') === 'rear'
+    ['rear', 'all'].includes(channelThatIsSilent(f, 'rear-pair'))
       ? 'An output of the head unit dead'
-      : capital(placed(rearChannelThatIsSilent(f, 'rear-pair'), 'output of the head unit dead')),
+      : capital(placed(channelThatIsSilent(f, 'rear-pair'), 'output of the head unit dead')),
   faults: ['unit-channel-dead'],
   split: {
     byMeter: 'Speakers unplugged, 400 Hz tone, at the head unit’s own plug: one pair reads nothing beside a sound one?',
@@ -27,7 +27,7 @@ export const unitChannelDead: Cause = {
     what: 'One output of the head unit gives nothing.',
     background:
       'A short that stays on for long kills an output. Until the unit is repaired, an amplifier fed from another pair can drive that speaker.',
-    numbers: [...rearOverFrontRead(f), REAR_OVER_FRONT_HEALTHY],
+    numbers: levelFigures(f),
     fix: [
       'Key off, plug apart, meter on ohms: the run on that output to the frame, and across its two wires. A short there kills the next output, too.',
       ...UNIT_REPAIR_STEPS,

@@ -1,5 +1,5 @@
 import type { Ridden } from '../../world/symptoms/index.ts';
-import { changed, hisses, ofConcern, rearAmp } from '../bike.ts';
+import { ampAt, changed, hisses, ofConcern } from '../bike.ts';
 import { CANNOT, happens, option, type Say } from '../observer.ts';
 
 /** How often it is the input of a dead channel that died, so that its output stage hisses on. An estimate. */
@@ -13,8 +13,8 @@ const withoutDeadChannels = (bike: Ridden): Ridden =>
   );
 
 export const sayRearHiss: Say = ({ found, bike, observer }) => {
-  if (rearAmp(bike) === null) return CANNOT;
   const corners = ofConcern(found);
+  if (corners.every((corner) => ampAt(bike, corner) === null)) return CANNOT;
   // An amplifier that listens stays awake for a while after the music: what was on while it played still hisses.
   if (hisses(bike, corners)) return option('hiss');
   return option(hisses(withoutDeadChannels(bike), corners) && happens(observer, INPUT_DIED_SHARE) ? 'hiss' : 'silent');

@@ -1,5 +1,6 @@
 import { lampA } from '../../compute/lamp.ts';
-import { cornersOfAmp, REAR } from '../bike.ts';
+import { type Corner, cornersOf } from '../../rig/corner.ts';
+import { axleOfConcern, cornersOfAmp, REAR } from '../bike.ts';
 import { CANNOT, option, type Say } from '../observer.ts';
 import { lowestToFrame, runOf } from '../ohms.ts';
 
@@ -26,8 +27,9 @@ function bulbV(ohm: number): number {
 /** How much of end on end is left of the bulb's volts through so many ohms. */
 export const bulbRatio = (ohm: number): number => bulbV(ohm) / bulbV(0);
 
-export const sayBulbToFrame: Say = ({ bike }) => {
-  const corners = bike.fitted.filter((corner) => REAR.includes(corner) || cornersOfAmp(bike).includes(corner));
+export const sayBulbToFrame: Say = ({ found, bike }) => {
+  const looked: readonly Corner[] = [...cornersOf(axleOfConcern(found)), ...REAR, ...cornersOfAmp(bike)];
+  const corners = bike.fitted.filter((corner) => looked.includes(corner));
   const toFrameOhm = lowestToFrame(bike, corners);
   if (toFrameOhm === null) return CANNOT;
   if (bulbRatio(toFrameOhm) >= GLOWS_RATIO) return option('to-frame');

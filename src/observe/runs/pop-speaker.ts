@@ -1,16 +1,16 @@
-import { CORNERS } from '../../rig/corner.ts';
+import { CORNERS, cornersOf } from '../../rig/corner.ts';
 import { silentSpeaker } from '../../steps/runs/silent-speaker.ts';
-import { REAR } from '../bike.ts';
+import { axleOfConcern } from '../bike.ts';
 import { clicks, runClicks } from '../clicks.ts';
 import { CANNOT, option, type Say } from '../observer.ts';
 import { oneSpeaker } from '../ohms.ts';
 import { probesAt } from '../probes.ts';
 
-export const sayPopSpeaker: Say = ({ step, bike, situation }) => {
+export const sayPopSpeaker: Say = ({ step, found, bike, situation }) => {
   const corner =
     CORNERS.find((one) => one === step.about?.subject) ??
     silentSpeaker(situation) ??
-    REAR.find((one) => !runClicks(bike, one)) ??
+    cornersOf(axleOfConcern(found)).find((one) => !runClicks(bike, one)) ??
     'rear-left';
   if (!bike.fitted.includes(corner)) return CANNOT;
   const alone = oneSpeaker(bike, corner);

@@ -1,7 +1,8 @@
+import { type Axle, cornersOf } from '../../rig/corner.ts';
 import { LOUD_VOLUME, type Moment, type Place, QUIET_VOLUME } from '../../world/moment.ts';
 import type { World } from '../../world/state.ts';
 import type { Ridden } from '../../world/symptoms/index.ts';
-import { ofConcern, playing } from '../bike.ts';
+import { axleOfConcern, ofConcern, playing } from '../bike.ts';
 import { pick } from '../draw.ts';
 import { CANNOT, happens, option, type Say } from '../observer.ts';
 
@@ -16,7 +17,7 @@ const TOLD_BY_THE_WEATHER_SHARE = 0.4;
 
 type When = 'bumps' | 'wet' | 'hot' | 'steering' | 'running' | 'loud' | 'quiet';
 
-const PLACES: readonly Place[] = ['battery', 'amp-supply', 'amp-inputs', 'rear-run', 'lid', 'unit-plug'];
+const PLACES: readonly Place[] = ['battery', 'amp-supply', 'amp-inputs', 'rear-run', 'lid', 'fairing', 'unit-plug'];
 /** What somebody was doing: a bump moves everything, and a bass beat draws what a full sine draws. */
 const DOING = {
   bumps: PLACES.map((place) => ({ moves: [place] })),
@@ -30,10 +31,10 @@ const DOING = {
   quiet: [{ volumeRatio: QUIET_VOLUME }],
 } as const satisfies Partial<Record<When, readonly Partial<Moment>[]>>;
 
-/** Metal on the way to the rear that water reaches, or water where it should not be. */
-const wetTells = ({ runs, amps, about }: World): boolean =>
-  [runs['rear-left'], runs['rear-right']].some(
-    ({ dock, second }) => dock.wants === 'cleaning' || second.wants === 'cleaning',
+/** Metal on the way to a silent axle that water reaches, or water where it should not be. */
+const wetTells = (axle: Axle, { runs, amps, about }: World): boolean =>
+  cornersOf(axle).some(
+    (corner) => runs[corner].dock.wants === 'cleaning' || runs[corner].second.wants === 'cleaning',
   ) || (amps[about ?? -1]?.wet ?? 'no') !== 'no';
 
 /** Whether the rear has lost what a sound bike has at that moment. */
@@ -55,14 +56,14 @@ function timesOf(bike: Ridden): readonly When[] {
 }
 
 export const sayWhenSilent: Say = ({ found, observer }) => {
-  if (found.world.rig.rearFitted === 'no') return CANNOT;
+  if (found.world.rig.rearFitted === 'no' && axleOfConcern(found) === 'rear') return CANNOT;
   const times = timesOf(found);
   const always = fails(found, {});
   const byWeather = happens(observer, TOLD_BY_THE_WEATHER_SHARE);
   if (times.length === 0) return option(always ? 'always' : 'unknown');
   if (always && happens(observer, CALLED_ALWAYS_SHARE)) return option('always');
   if (happens(observer, NOBODY_KNOWS_SHARE)) return option('unknown');
-  if (byWeather && wetTells(found.world)) return option('wet');
+  if (byWeather && wetTells(axleOfConcern(found), found.world)) return option('wet');
   // Of several, people tell the one that they remember.
   const when = pick(observer.draw, times);
   return option(when === 'bumps' && happens(observer, BENDS_WITH_THE_FORK_SHARE) ? bendsOrBumps(found) : when);

@@ -1,14 +1,17 @@
+import { silentMayBeOnAmp } from '../amplifier/silent-on-amp.ts';
 import { rearAmpMayBeThere } from '../fitted/amp-there.ts';
 import { is } from '../outcome.ts';
 import { type ChoiceStep, choice } from '../step.ts';
+import { silentOnes } from '../told/silent-side.ts';
 
 export const rearHiss: ChoiceStep<'hiss' | 'silent'> = choice({
   place: 'ears',
   id: 'rear-hiss',
-  short: 'Hiss at a rear cone',
-  ask: 'Music paused, ear at a silent rear speaker: is there a faint hiss, or a thump when it switches on?',
-  phone:
-    'Volume at zero, an ear a hand’s width from the silent rear grille. A little hiss, like a shell? Key off and on again, volume at zero: a soft thump? Or dead silence?',
+  short: 'Hiss at the silent cone',
+  ask: (s) =>
+    `Music paused, ear at ${silentOnes(s, 'a silent rear speaker')}: is there a faint hiss, or a thump when it switches on?`,
+  phone: (s) =>
+    `Volume at zero, an ear a hand’s width from ${silentOnes(s, 'the silent rear grille')}. A little hiss, like a shell? Key off and on again, volume at zero: a soft thump? Or dead silence?`,
   how: [
     'A quiet place. Volume at zero, ear near the grille.',
     'For the thump: volume still at zero, key off and on, a hand’s width away.',
@@ -17,7 +20,9 @@ export const rearHiss: ChoiceStep<'hiss' | 'silent'> = choice({
   tool: 'ears',
   minutes: 1,
   conditions: ['music-paused'],
-  sensible: (f) => rearAmpMayBeThere(f) && !is(f, 'amp-light', 'off', 'fault', 'blinks'),
+  sensible: (f) =>
+    (f.facts['which-corner'] ? silentMayBeOnAmp(f) : rearAmpMayBeThere(f)) &&
+    !is(f, 'amp-light', 'off', 'fault', 'blinks'),
   observes: ['amp-supply', 'amp', 'run', 'speaker'],
   cautions: ['wakes-loud'],
   options: { hiss: 'Yes, hiss or a thump', silent: 'Dead silence' },

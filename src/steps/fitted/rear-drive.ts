@@ -1,5 +1,6 @@
 import { ampDriving, type Rig, withAmpKnown, withKnown } from '../../rig/rig.ts';
 import { type RigStep, rigQuestion } from '../step.ts';
+import { concernsAxle } from '../told/silent-side.ts';
 
 /** Says that an amplifier drives the rear. One of which nothing more is known has a place in the list, too. */
 const onAmplifier = (rig: Rig): Rig => withAmpKnown(withKnown(rig, { rearFedBy: 'amp' }), 'rear', {});
@@ -19,6 +20,7 @@ export const rearDrive: RigStep<'unit' | 'amp'> = rigQuestion({
   why: 'The way to the rear speaker is one half longer with an amplifier, and every healthy reading after it is another one.',
   tool: 'none',
   minutes: 0.5,
+  sensible: (f) => concernsAxle(f, 'rear'),
   observes: [],
   options: { unit: 'The head unit, no amplifier', amp: 'An amplifier' },
   outcomes: { unit: 'the head unit', amp: 'an amplifier' },

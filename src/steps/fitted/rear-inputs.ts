@@ -1,5 +1,6 @@
 import type { KnownAmp } from '../../rig/rig.ts';
 import { type RigStep, rigQuestion } from '../step.ts';
+import { concernsAxle } from '../told/silent-side.ts';
 import { rearAmpMayBeThere } from './amp-there.ts';
 
 /** The amplifiers of the list that drive the rear, or may, as far as anybody said. */
@@ -20,7 +21,7 @@ export const rearInputs: RigStep<'own' | 'front'> = rigQuestion({
   why: 'On a bike built with front speakers only, the rear outputs are switched off. An amplifier fed from the front pair does not care.',
   tool: 'none',
   minutes: 1,
-  sensible: rearAmpMayBeThere,
+  sensible: (f) => rearAmpMayBeThere(f) && concernsAxle(f, 'rear'),
   observes: [],
   options: { own: 'The head unit’s rear outputs', front: 'The front pair only' },
   outcomes: { own: 'the rear outputs', front: 'the front pair only' },

@@ -1,6 +1,7 @@
 import { withKnown } from '../../rig/rig.ts';
 import { is } from '../outcome.ts';
 import { type RigStep, rigQuestion } from '../step.ts';
+import { concernsAxle } from '../told/silent-side.ts';
 
 export const rearRating: RigStep<'2' | '4' | '8'> = rigQuestion({
   place: 'fitted',
@@ -13,7 +14,7 @@ export const rearRating: RigStep<'2' | '4' | '8'> = rigQuestion({
   tool: 'none',
   minutes: 0.5,
   // The rating widens or narrows the band of a reading: without a meter there is none.
-  sensible: (f) => !is(f, 'tools-at-hand', 'none'),
+  sensible: (f) => !is(f, 'tools-at-hand', 'none') && concernsAxle(f, 'rear'),
   observes: [],
   options: { '2': '2 Ω', '4': '4 Ω', '8': '8 Ω' },
   outcomes: { '2': '2 Ω', '4': '4 Ω', '8': '8 Ω' },

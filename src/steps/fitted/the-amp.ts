@@ -1,10 +1,12 @@
 import { ampDriving, type KnownAmp } from '../../rig/rig.ts';
 import type { Situation } from '../step.ts';
+import { toldSilent } from '../told/silent-side.ts';
 import { type AmpPair, knownPair, whichAmp } from './which-amp.ts';
 
 /** The pair of speakers whose amplifier a question names, else a case is about. */
 export function ampPair({ rig, facts, amp }: Situation): AmpPair {
   if (amp) return amp;
+  if (toldSilent(facts)?.startsWith('front') && rig.amps?.some(({ drives }) => drives === 'front')) return 'front';
   const answer = facts[whichAmp.id];
   const said = answer && 'option' in answer ? answer.option : knownPair(rig);
   return said === 'front' ? 'front' : 'rear';

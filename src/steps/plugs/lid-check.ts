@@ -1,6 +1,7 @@
 import { ampDriving } from '../../rig/rig.ts';
 import { rearHiss } from '../ears/rear-hiss.ts';
 import { type ChoiceStep, choice, EVERY_PART } from '../step.ts';
+import { concernsAxle } from '../told/silent-side.ts';
 
 export const lidCheck: ChoiceStep<'cured' | 'reacts' | 'plays' | 'weak' | 'no-effect' | 'hiss-now' | 'no-plug'> =
   choice({
@@ -19,6 +20,7 @@ export const lidCheck: ChoiceStep<'cured' | 'reacts' | 'plays' | 'weak' | 'no-ef
     tool: 'ears',
     minutes: 3,
     conditions: ['key-off'],
+    sensible: (f) => concernsAxle(f, 'rear'),
     observes: EVERY_PART,
     cautions: ['key-off'],
     options: {

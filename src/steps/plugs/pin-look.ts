@@ -1,3 +1,4 @@
+import { silentMayBeOnAmp } from '../amplifier/silent-on-amp.ts';
 import { ampMayBeThere } from '../fitted/amp-there.ts';
 import { type ChoiceStep, choice } from '../step.ts';
 
@@ -18,7 +19,7 @@ export const pinLook: ChoiceStep<'level' | 'back' | 'out' | 'no-plug'> = choice(
   tool: 'none',
   minutes: 4,
   conditions: ['amp-uncovered', 'signal-plug-out'],
-  sensible: ampMayBeThere,
+  sensible: (f) => (f.facts['which-corner'] ? silentMayBeOnAmp(f) : ampMayBeThere(f)),
   observes: ['unit-leads'],
   putRight: ['out'],
   options: {

@@ -1,17 +1,14 @@
 import { formatRange } from '../../compute/quantity.ts';
-import { axleOf, CORNERS, type Corner } from '../../rig/corner.ts';
+import { CORNERS, type Corner } from '../../rig/corner.ts';
 import { is } from '../outcome.ts';
 import { type Band, bandOf, measurement, type ReadingStep, type Situation } from '../step.ts';
 import { type OfEach, ofEach, withSubject } from '../subject.ts';
 import { belowLeads, coilPassesOhm, LEADS_OHM, lessLeads, OPEN_RATIO, ohmReading, withLeads } from './ohms.ts';
 import { speakerOhm } from './rated-ohm.ts';
-import { atSpeaker, type OneSpeaker, silentSpeaker, theSpeaker } from './silent-speaker.ts';
-
-/** The silent one of a rear that is looked into. */
-const axleAbout = (subject: OneSpeaker) => (subject === 'silent' ? 'rear' : axleOf(subject));
+import { atSpeaker, axleOfSpeaker, type OneSpeaker, silentSpeaker, theSpeaker } from './silent-speaker.ts';
 
 function coilBands(subject: OneSpeaker, situation: Situation): readonly Band[] {
-  const rated = speakerOhm(situation, axleAbout(subject));
+  const rated = speakerOhm(situation, axleOfSpeaker(subject, situation));
   const { lowOhm, highOhm } = coilPassesOhm(rated);
   return [
     { label: 'shorted', low: 0, high: lowOhm, mood: 'bad' },
@@ -41,7 +38,8 @@ export const coilOhms: OfEach<ReadingStep<'ok' | 'open' | 'low' | 'unclear'>, 's
       tool: 'meter',
       minutes: 8,
       conditions: ['key-off', withSubject('grille-off', subject, 'silent'), 'meter-on-ohms'],
-      sensible: (f) => is(f, withSubject('run-ohms', axleAbout(subject), 'rear'), 'open', 'low', 'high', 'unclear'),
+      sensible: (f) =>
+        is(f, withSubject('run-ohms', axleOfSpeaker(subject, f), 'rear'), 'open', 'low', 'high', 'unclear'),
       observes: ['speaker'],
       probes: { red: 'speaker-plus', black: 'speaker-minus' },
       readings: { leadsOhm: LEADS_OHM, coilOhm: ohmReading('Coil') },

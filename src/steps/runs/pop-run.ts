@@ -1,6 +1,7 @@
 import { isKnown } from '../outcome.ts';
 import { type ChoiceStep, choice } from '../step.ts';
 import { type OfEach, ofEach, withSubject } from '../subject.ts';
+import { concernsAxle } from '../told/silent-side.ts';
 
 export const popRun: OfEach<ChoiceStep<'moves' | 'faint' | 'dead'>, 'rear', 'front'> = ofEach(
   ['rear', 'front'],
@@ -19,7 +20,7 @@ export const popRun: OfEach<ChoiceStep<'moves' | 'faint' | 'dead'>, 'rear', 'fro
       tool: 'cell',
       minutes: 6,
       conditions: ['key-off', `${axle}-plug-apart`],
-      sensible: (f) => !isKnown(f, withSubject('run-ohms', axle, 'rear')),
+      sensible: (f) => concernsAxle(f, axle) && !isKnown(f, withSubject('run-ohms', axle, 'rear')),
       observes: ['run', 'speaker'],
       options: { moves: 'Both click', faint: 'Both click, one or both only faintly', dead: 'No click on one or both' },
       outcomes: { moves: 'clicks', faint: 'clicks faintly', dead: 'no click' },

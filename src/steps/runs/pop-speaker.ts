@@ -1,8 +1,8 @@
-import { axleOf, CORNERS, type Corner } from '../../rig/corner.ts';
+import { CORNERS, type Corner } from '../../rig/corner.ts';
 import { is } from '../outcome.ts';
 import { type ChoiceStep, choice } from '../step.ts';
 import { type OfEach, ofEach, withSubject } from '../subject.ts';
-import { atSpeaker, silentSpeaker, theSpeaker } from './silent-speaker.ts';
+import { atSpeaker, axleOfSpeaker, silentSpeaker, theSpeaker } from './silent-speaker.ts';
 
 export const popSpeaker: OfEach<ChoiceStep<'moves' | 'dead'>, 'silent', Corner> = ofEach(
   ['silent', ...CORNERS],
@@ -20,8 +20,7 @@ export const popSpeaker: OfEach<ChoiceStep<'moves' | 'dead'>, 'silent', Corner> 
       tool: 'cell',
       minutes: 8,
       conditions: ['key-off', withSubject('grille-off', subject, 'silent')],
-      sensible: (f) =>
-        is(f, withSubject('pop-run', subject === 'silent' ? 'rear' : axleOf(subject), 'rear'), 'dead', 'faint'),
+      sensible: (f) => is(f, withSubject('pop-run', axleOfSpeaker(subject, f), 'rear'), 'dead', 'faint'),
       observes: ['speaker'],
       options: { moves: 'Yes, it moves', dead: 'No, nothing' },
       outcomes: { moves: 'cone moves', dead: 'nothing' },

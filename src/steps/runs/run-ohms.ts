@@ -6,6 +6,7 @@ import { chosen, estimate } from '../../rig/rig.ts';
 import { valuesIn } from '../outcome.ts';
 import { type Band, bandOf, measurement, type ReadingStep, type Situation, type Values } from '../step.ts';
 import { type OfEach, ofEach } from '../subject.ts';
+import { concernsAxle } from '../told/silent-side.ts';
 import {
   belowLeads,
   CONTACT_OK_OHM,
@@ -88,11 +89,12 @@ function howBad(values: Values, situation: Situation, axle: Axle): readonly numb
   });
 }
 
-/** The rear run that reads worse than the other. */
-export function worseRun(situation: Situation): 'left' | 'right' | undefined {
-  const values = valuesIn(situation.facts['run-ohms'], runOhms as unknown as ReadingStep);
+/** The run of an axle that reads worse than the other. */
+export function worseRun(situation: Situation, axle: Axle): 'left' | 'right' | undefined {
+  const { id } = runOhms.of(axle);
+  const values = valuesIn(situation.facts[id], runOhms as unknown as ReadingStep);
   if (values['leftOhm'] === undefined || values['rightOhm'] === undefined) return undefined;
-  const [left = 0, right = 0] = howBad(values, situation, 'rear');
+  const [left = 0, right = 0] = howBad(values, situation, axle);
   return left === right ? undefined : left < right ? 'left' : 'right';
 }
 
@@ -126,6 +128,7 @@ export const runOhms: OfEach<ReadingStep<Outcome>, 'rear', 'front'> = ofEach(['r
     tool: 'meter',
     minutes: 5,
     conditions: ['key-off', `${axle}-plug-apart`, 'meter-on-ohms'],
+    sensible: (f) => concernsAxle(f, axle),
     observes: ['run', 'speaker'],
     probes: { red: 'run-plus', black: 'run-minus' },
     readings: {
@@ -156,6 +159,7 @@ export const runOhms: OfEach<ReadingStep<Outcome>, 'rear', 'front'> = ofEach(['r
       unclear: 'between healthy and bad',
     },
     article: 'read-a-coil-in-ohms',
-    givenUnder: [`${axle}-drive`],
+    // What drives the front is asked by itself, or next to the rear.
+    givenUnder: axle === 'rear' ? ['rear-drive'] : ['front-drive', 'front-fed'],
   });
 });

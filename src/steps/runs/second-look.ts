@@ -1,4 +1,5 @@
 import { type ChoiceStep, choice } from '../step.ts';
+import { concernsAxle } from '../told/silent-side.ts';
 
 export const secondLook: ChoiceStep<'none' | 'clean' | 'dirty' | 'apart' | 'plays'> = choice({
   place: 'runs',
@@ -17,6 +18,7 @@ export const secondLook: ChoiceStep<'none' | 'clean' | 'dirty' | 'apart' | 'play
   tool: 'none',
   minutes: 7,
   conditions: ['key-off'],
+  sensible: (f) => concernsAxle(f, 'rear'),
   observes: ['run'],
   cautions: ['key-off'],
   putRight: ['plays'],

@@ -1,13 +1,22 @@
-import type { Corner } from '../../rig/corner.ts';
+import { type Axle, axleOf, type Corner, sideOf } from '../../rig/corner.ts';
 import type { Situation } from '../step.ts';
-import { toldSilentSide } from '../told/silent-side.ts';
+import { toldSilent, toldSilentSide, toldWholeSide } from '../told/silent-side.ts';
 import { worseRun } from './run-ohms.ts';
 
-/** The silent speaker, as far as the answers tell: a run that reads worse than the other, else the side that was told. */
+/** The silent speaker, as far as the answers tell: a run that reads worse than the other, else the one that was told. */
 export function silentSpeaker(situation: Situation): Corner | undefined {
-  const side = worseRun(situation) ?? toldSilentSide(situation.facts);
-  return side && `rear-${side}`;
+  const told = toldSilent(situation.facts);
+  if (toldWholeSide(situation.facts) && worseRun(situation, 'front'))
+    return onAxle('front', worseRun(situation, 'front'));
+  const axle = told ? axleOf(told) : 'rear';
+  return onAxle(axle, worseRun(situation, axle) ?? (told ? sideOf(told) : toldSilentSide(situation.facts)));
 }
+
+const onAxle = (axle: Axle, side: 'left' | 'right' | undefined): Corner | undefined => side && `${axle}-${side}`;
+
+/** The axle that the silent speaker is on; the rear, where nobody said. */
+export const axleOfSpeaker = (subject: OneSpeaker, situation: Situation): Axle =>
+  axleOf(subject === 'silent' ? (silentSpeaker(situation) ?? 'rear-left') : subject);
 
 export type OneSpeaker = 'silent' | Corner;
 

@@ -1,5 +1,6 @@
 import { measurement, type ReadingStep } from '../step.ts';
 import { type OfEach, ofEach } from '../subject.ts';
+import { concernsAxle } from '../told/silent-side.ts';
 import { ohmReading } from './ohms.ts';
 
 const CLEAR_OHM = 100e3;
@@ -24,6 +25,7 @@ export const wireToFrame: OfEach<ReadingStep<'clear' | 'shorted' | 'unclear'>, '
       tool: 'meter',
       minutes: 6,
       conditions: ['key-off', `${axle}-plug-apart`, 'meter-on-ohms'],
+      sensible: (f) => concernsAxle(f, axle),
       observes: ['run'],
       probes: { red: 'run-plus', black: 'frame' },
       readings: { lowestOhm: ohmReading('Lowest of the four wires') },

@@ -1,19 +1,20 @@
 import { is } from '../outcome.ts';
 import { type ChoiceStep, choice, EVERY_PART } from '../step.ts';
+import { silentOnes } from '../told/silent-side.ts';
 
 export const faderCentre: ChoiceStep<'cured' | 'plays' | 'weak' | 'no-change' | 'none'> = choice({
   place: 'settings',
   id: 'fader-centre',
   short: 'Fader and balance in the middle',
-  ask: 'Put fader and balance in the middle. Does the rear play now?',
-  phone:
-    'Music on, not loud. In the sound menu put fader and balance exactly in the middle. Does the back play now? Weakly? Did one stand off the middle? Or is there no such menu?',
+  ask: (s) => `Put fader and balance in the middle. Does ${silentOnes(s, 'the rear')} play now?`,
+  phone: (s) =>
+    `Music on, not loud. In the sound menu put fader and balance exactly in the middle. Does ${silentOnes(s, 'the back')} play now? Weakly? Did one stand off the middle? Or is there no such menu?`,
   how: [
     'Note where both stand now.',
     'Play music at a low volume.',
-    'Set fader and balance to 0, and listen at a rear grille.',
+    'Set fader and balance to 0, and listen at the grille.',
   ],
-  why: 'A fader at its front end silences the rear completely. Battery work can reset it, and a child or a passenger moves it.',
+  why: 'A fader or a balance at its end silences two speakers completely. Battery work can reset it, and a child or a passenger moves it.',
   tool: 'ears',
   minutes: 1,
   conditions: ['head-unit-playing'],
@@ -29,7 +30,7 @@ export const faderCentre: ChoiceStep<'cured' | 'plays' | 'weak' | 'no-change' | 
   justNow: ['plays'],
   outcomes: {
     'no-change': 'no change',
-    cured: 'rear plays',
+    cured: 'it plays',
     plays: 'plays just now anyway',
     weak: 'plays weakly',
     none: 'no such menu',

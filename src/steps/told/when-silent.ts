@@ -1,15 +1,16 @@
 import { is } from '../outcome.ts';
 import { type ChoiceStep, choice, EVERY_PART } from '../step.ts';
+import { silentOnes } from './silent-side.ts';
 
 export const whenSilent: ChoiceStep<
   'always' | 'bumps' | 'wet' | 'hot' | 'steering' | 'running' | 'loud' | 'quiet' | 'unknown'
 > = choice({
   place: 'told',
   id: 'when-silent',
-  short: 'When the rear is silent',
-  ask: 'When is the rear silent or weak: always, or only at times?',
-  phone:
-    'Is the back dead all the time? Or on bumps, when wet, when hot, at full lock, with the engine running, when loud, when quiet, or can nobody tell when?',
+  short: 'When it is silent',
+  ask: (s) => `When is ${silentOnes(s, 'the rear')} silent or weak: always, or only at times?`,
+  phone: (s) =>
+    `Is ${silentOnes(s, 'the back')} dead all the time? Or on bumps, when wet, when hot, at full lock, with the engine running, when loud, when quiet, or can nobody tell when?`,
   how: ['Think of the last three times.', 'Always means that nothing brings it back, not for a moment.'],
   why: 'Bumps and full lock point to a contact, rain to water in a plug, loud music to volts that are lost, quiet music to an amplifier that listens.',
   tool: 'none',

@@ -1,17 +1,19 @@
 import { is } from '../outcome.ts';
 import { type ChoiceStep, choice } from '../step.ts';
+import { silentOnes } from '../told/silent-side.ts';
 
 export const unitReplug: ChoiceStep<'cured' | 'no-change'> = choice({
   place: 'unit',
   id: 'unit-replug',
   short: 'The head unit’s plug, apart and home again',
-  ask: 'Pull the head unit’s plug, look at its pins, push it home until it locks: does the rear play now?',
-  phone:
-    'Key off, panel off. Pull the plug of the radio, look for green or pushed-back pins, push it in till it clicks. Key on, music on, not loud: does the back play now, or no change?',
+  ask: (s) =>
+    `Pull the head unit’s plug, look at its pins, push it home until it locks: does ${silentOnes(s, 'the rear')} play now?`,
+  phone: (s) =>
+    `Key off, panel off. Pull the plug of the radio, look for green or pushed-back pins, push it in till it clicks. Key on, music on, not loud: does ${silentOnes(s, 'the back')} play now, or no change?`,
   how: [
     'Pull the head unit’s plug straight out. Look for green, bent or pushed-back pins.',
     'Push it home and pull it apart three times, then home until it locks.',
-    'Key on, music on, not loud. Listen at the rear.',
+    'Key on, music on, not loud. Listen at the grille.',
   ],
   why: 'A pin with a film on it looks whole and passes nothing. Plugging it again wipes it, for a while at least.',
   tool: 'ears',

@@ -32,9 +32,10 @@ function onEitherSide(fault: Fault): readonly Fault[] {
   );
   if (Object.keys(halved).length === 0) return [fault];
   return [
-    { ...fault, weights: { ...fault.weights, ...halved } },
+    { ...fault, side: 'left', weights: { ...fault.weights, ...halved } },
     {
       ...fault,
+      side: 'right',
       variant: fault.variant === undefined ? 'right' : `${fault.variant}-right`,
       title: `${fault.title}, right`,
       weights: halved,

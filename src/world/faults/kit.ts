@@ -21,6 +21,8 @@ export interface Fault {
   /** The same fault in another place or degree, where that changes what it does. */
   readonly variant?: string;
   readonly title: string;
+  /** Of a fault that is as often on the left as on the right, which of the two it is. */
+  readonly side?: 'left' | 'right';
   readonly severity: Severity | null;
   /** How often it is the cause among callers, by complaint. Estimates of the trade, for ranking only. */
   readonly weights: Readonly<Partial<Record<FlowId | 'rear-weak' | 'one-side-weak', number>>>;

@@ -250,7 +250,7 @@ const otherSide = (where: Where): Where =>
 
 /** What is wrong on one side may be wrong on the other: it is written down of the left, as the faults are. */
 const ON_EITHER_SIDE = new Set(
-  FAULTS.filter(({ variant = '' }) => /(^|-)right$/.test(variant)).map(({ id, variant = '' }) =>
+  FAULTS.filter(({ side }) => side === 'right').map(({ id, variant = '' }) =>
     [id, variant.replace(/-?right$/, '')].filter(Boolean).join('@'),
   ),
 );

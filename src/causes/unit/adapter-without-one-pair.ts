@@ -1,0 +1,46 @@
+import type { Cause } from '../cause.ts';
+import { capital } from '../the-amp.ts';
+import { placed, silentOne } from '../where.ts';
+import { FITTER } from '../who.ts';
+import { halfSupplyHealthy, pairRestsAlike } from './half-supply.ts';
+
+export const adapterWithoutOnePair: Cause = {
+  id: 'adapter-without-one-pair',
+  title: (f) => capital(placed(silentOne(f), 'pair missing in the adapter of the replaced head unit')),
+  faults: [
+    'replaced-unit-adapter-gap@one-pair',
+    'replaced-unit-adapter-gap@one-pair-right',
+    'replaced-unit-adapter-gap@one-rear',
+    'replaced-unit-adapter-gap@one-rear-right',
+  ],
+  split: {
+    byMeter: 'Key off, adapter plug apart, meter on ohms: each pin of that pair through the adapter, next to nothing?',
+    needs: ['meter-on-ohms'],
+    without: 'Look at both sides of the adapter’s plug: has each wire of that speaker a pin on both?',
+  },
+  mends: ['unit-leads'],
+  article: 'one-speaker-or-one-side',
+  remedy: (f) => ({
+    what: `The adapter of the replaced head unit does not pass the ${placed(silentOne(f), 'pair')} on.`,
+    background: 'A pin was left out or never pushed home, or the adapter was made for a bike with fewer speakers.',
+    numbers: [halfSupplyHealthy(f)],
+    repair: [{ do: 'complete-adapter', carries: 'pair', where: silentOne(f) }],
+    fix: [
+      'Key off, adapter plug apart. Find the two wires of that speaker on the head unit’s side, by its papers.',
+      'A pin that is missing or stands back: push it in until it latches, or crimp a new one on. No wire at all: add the two wires.',
+      'Keep the pair a pair, plus to plus. No common minus, nothing to ground.',
+    ],
+    tools: 'Meter, pin tool, crimp tool',
+    minutes: 40,
+    who: FITTER,
+    parts: ['Two pins that fit the adapter, two lengths of speaker wire if none are there'],
+    notBuy: ['A reflash, a speaker or another head unit: a wire is missing.'],
+    ifDoneAnyway: 'Two minus wires joined to one, or to ground, kill an output of the head unit.',
+    cautions: ['ohms-dead'],
+    proofOfCure: {
+      byEar: 'That speaker plays by itself, with the balance at its end and the fader, too.',
+      byMeter: pairRestsAlike(f),
+      touches: ['unit-front-plus'],
+    },
+  }),
+};

@@ -1,0 +1,1 @@
+export { asFitted as sayFrontFed } from '../as-fitted.ts';

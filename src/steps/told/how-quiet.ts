@@ -1,0 +1,18 @@
+import { type ChoiceStep, choice, EVERY_PART } from '../step.ts';
+import { silentOnes } from './silent-side.ts';
+
+export const howQuiet: ChoiceStep<'dead' | 'faint' | 'highs'> = choice({
+  place: 'told',
+  id: 'how-quiet',
+  short: 'Dead or faint',
+  ask: (s) => `An ear at the grille: what comes from ${silentOnes(s, 'the silent speaker')}?`,
+  phone: (s) => `An ear at ${silentOnes(s, 'the silent speaker')}: nothing at all, faint music, or only high notes?`,
+  how: ['Music on, not loud. Cover the other speakers with a hand or a jacket.'],
+  why: 'Dead is an open way or a dead channel. Faint is a bad contact or a setting. Only high notes is a coil that is gone, beside a tweeter that is not.',
+  tool: 'none',
+  minutes: 0.5,
+  observes: EVERY_PART,
+  options: { dead: 'Nothing at all', faint: 'Music, but far too weak', highs: 'Only high notes' },
+  outcomes: { dead: 'nothing', faint: 'far too weak', highs: 'only high notes' },
+  givenUnder: ['which-corner'],
+});

@@ -1,0 +1,50 @@
+import type { Corner } from '../../rig/corner.ts';
+import { type ChoiceStep, choice, EVERY_PART } from '../step.ts';
+
+/** One speaker, or both of one side; or what another flow looks into; or nothing, just now. */
+export type WhichCorner = Corner | 'left' | 'right' | 'rear' | 'front' | 'all' | 'plays';
+
+export const whichCorner: ChoiceStep<WhichCorner> = choice<WhichCorner>({
+  place: 'told',
+  id: 'which-corner',
+  short: 'Which speaker is silent',
+  ask: 'Which speaker is silent, or much weaker than its partner?',
+  phone:
+    'Sitting on the bike: which speaker is dead or faint? Front left, front right, back left, back right, or a whole side? Or both at the back, both at the front, all of them? Or do all play just now?',
+  how: [
+    'Left and right as you sit on the bike.',
+    'Music on, not loud, and an ear at each grille. Or play the tones that name a side and a corner.',
+    'A whole side: front and rear of it, both.',
+  ],
+  why: 'One speaker is a plug, a wire, a coil or a channel. A whole side is first of all the balance.',
+  tool: 'none',
+  minutes: 0.5,
+  observes: EVERY_PART,
+  options: {
+    'front-left': 'Front left',
+    'front-right': 'Front right',
+    'rear-left': 'Rear left',
+    'rear-right': 'Rear right',
+    left: 'The whole left side',
+    right: 'The whole right side',
+    rear: 'Both rear speakers',
+    front: 'Both front speakers',
+    all: 'All of them',
+    plays: 'None: just now all play as ever',
+  },
+  leftOut: ({ rig }) => (rig.rearFitted === 'no' ? ['rear-left', 'rear-right', 'left', 'right', 'rear'] : []),
+  justNow: ['plays'],
+  outcomes: {
+    'front-left': 'front left',
+    'front-right': 'front right',
+    'rear-left': 'rear left',
+    'rear-right': 'rear right',
+    left: 'the left side',
+    right: 'the right side',
+    rear: 'both rear ones',
+    front: 'both front ones',
+    all: 'all of them',
+    plays: 'none just now',
+  },
+  article: 'one-speaker-or-one-side',
+});
