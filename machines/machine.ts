@@ -44,10 +44,14 @@ export interface HandsOver {
   readonly because: string;
   readonly causes: readonly string[];
   /** What that flow need not ask any more. */
-  readonly told?: Facts;
+  readonly told?: Facts | ((findings: Findings) => Facts);
   /** The complaint itself is the other one, whatever its cause; and the answers that say so, which are given once more. */
   readonly isIt?: { readonly when: (findings: Findings) => boolean; readonly by: readonly Step[] };
 }
+
+/** What the other flow need not ask, in a case as it stands. */
+export const toldBy = ({ told }: HandsOver, findings: Findings): Facts | undefined =>
+  typeof told === 'function' ? told(findings) : told;
 
 /** The cause that stands in the table of a flow for all causes that another flow looks for. */
 export const elsewhere = (flow: string): string => `elsewhere: ${flow}`;

@@ -1,4 +1,4 @@
-import type { Late, StagedFlow } from '../../machines/machine.ts';
+import { type Late, type StagedFlow, toldBy } from '../../machines/machine.ts';
 import { answered, confirmed, handedOver, repaired, revised } from '../case/change.ts';
 import type { Case } from '../case/events.ts';
 import { replay } from '../case/replay.ts';
@@ -214,7 +214,7 @@ export function play(ride: Ride): Played {
       const answer = look(step, bike, standing, ride.observe);
       it = saysTheSame(step, answer, standing) ? confirmed(it, step.id) : revised(it, step.id, answer);
     } else if (open.kind === 'onward') {
-      it = handedOver(it, standing, open.to.flow, open.to.told);
+      it = handedOver(it, standing, open.to.flow, toldBy(open.to, standing.findings));
       if (ride.answersAll) it = withAll(ride, bike, it);
     } else if (open.kind === 'cause' || open.kind === 'list') {
       const named = open.kind === 'cause' ? [open.cause, ...open.besides] : open.causes;

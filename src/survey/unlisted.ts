@@ -1,4 +1,5 @@
-import { always, type Fault, hasAmp, REAR, withAmp, withSpeakers } from '../world/faults/kit.ts';
+import { CORNERS, type Corner, sideOf } from '../rig/corner.ts';
+import { always, type Fault, hasAmp, hasRear, REAR, withAmp, withSpeakers } from '../world/faults/kit.ts';
 import type { Speaker } from '../world/state.ts';
 
 const silenced = (gives: Speaker['gives']): Fault => ({
@@ -9,6 +10,15 @@ const silenced = (gives: Speaker['gives']): Fault => ({
   weights: {},
   fits: always,
   apply: (world) => withSpeakers(world, REAR, { gives }),
+});
+
+/** The same of one speaker beside one that plays, on either side. */
+const oneSilenced = (corner: Corner, gives: Speaker['gives']): Fault => ({
+  ...silenced(gives),
+  variant: `${corner} ${gives}`,
+  side: sideOf(corner),
+  fits: corner.startsWith('rear') ? hasRear : always,
+  apply: (world) => withSpeakers(world, [corner], { gives }),
 });
 
 /** Its lamp stays dark, and all that can be read around it is sound. */
@@ -27,4 +37,9 @@ const staysOff: Fault = {
  * it among the causes being the only one left is not enough: something has to be seen that is not as it should be. What goes
  * wrong unseen may leave the hiss or take it.
  */
-export const UNLISTED: readonly Fault[] = [silenced('hiss only'), silenced('nothing'), staysOff];
+export const UNLISTED: readonly Fault[] = [
+  silenced('hiss only'),
+  silenced('nothing'),
+  ...CORNERS.flatMap((corner) => [oneSilenced(corner, 'hiss only'), oneSilenced(corner, 'nothing')]),
+  staysOff,
+];

@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { ampWontTurnOn } from '../../machines/amp-wont-turn-on.ts';
-import type { StagedFlow } from '../../machines/machine.ts';
+import { type StagedFlow, toldBy } from '../../machines/machine.ts';
 import { noRearSound } from '../../machines/no-rear-sound.ts';
 import { adopt } from '../../src/case/adopt.ts';
 import {
@@ -41,7 +41,7 @@ function onward(flow: StagedFlow, it: Case): There | null {
   if (standing.open.kind !== 'onward') return null;
   const { to } = standing.open;
   const next = FLOWS[to.flow] ?? expect.fail(`no flow ${to.flow}`);
-  return { flow: next, case: adopt(next, handedOver(it, standing, next.id, to.told)).case };
+  return { flow: next, case: adopt(next, handedOver(it, standing, next.id, toldBy(to, standing.findings))).case };
 }
 const gone = (there: There | null): There => there ?? expect.fail('no hand-over');
 

@@ -1,6 +1,6 @@
 import type { ComponentChildren } from 'preact';
 import { useEffect, useRef, useState } from 'preact/hooks';
-import { elsewhere, type HandsOver } from '../../../machines/machine.ts';
+import { elsewhere, type HandsOver, toldBy } from '../../../machines/machine.ts';
 import { cured, learntHere, repaired } from '../../case/change.ts';
 import type { Case } from '../../case/events.ts';
 import { openedTheFuse, renewsFuse } from '../../case/opened-fuse.ts';
@@ -121,7 +121,7 @@ export function FaultEnd(props: Props) {
     setPicked(undefined);
     onMove(repaired(it, cause, 'not-it'));
   };
-  const goTo = (to: HandsOver) => onGoOn(to.flow, to.told);
+  const goTo = (to: HandsOver) => onGoOn(to.flow, toldBy(to, view.standing.findings));
   const shown = view.causeOf(causeShown(view.standing, picked) ?? '');
   const certainty = open.kind === 'cause' ? open.certainty : 'short list';
   return (

@@ -9,7 +9,7 @@ import { type Pressable, reacting } from '../press.ts';
 const CALLED = {
   input: 'amp-input',
   run: 'rear-run',
-  front: 'front-run',
+  front: 'rear-run',
   battery: 'amp-supply',
   holder: 'amp-supply',
   lead: 'amp-supply',

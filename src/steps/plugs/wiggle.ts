@@ -2,61 +2,50 @@ import { ampDriving } from '../../rig/rig.ts';
 import { type ChoiceStep, choice } from '../step.ts';
 import { concernsAxle, silentOnes } from '../told/silent-side.ts';
 
-export const wiggle: ChoiceStep<'amp-input' | 'rear-run' | 'front-run' | 'amp-supply' | 'unit-plug' | 'no-effect'> =
-  choice({
-    place: 'plugs',
-    id: 'wiggle',
-    short: 'Press and move the plugs',
-    ask: (s) =>
-      `Music low: does pressing a plug or a lead with one finger make ${silentOnes(s, 'the rear')} come or go?`,
-    phone: (s) =>
-      `Bike on its stand. Press each plug and lead gently with one finger, no tools, nothing hot. Which one makes ${silentOnes(s, 'the back')} crackle, play or stop, or hangs out? Or none?`,
-    how: (s) => [
-      ...(!concernsAxle(s, 'rear')
+export const wiggle: ChoiceStep<'amp-input' | 'rear-run' | 'amp-supply' | 'unit-plug' | 'no-effect'> = choice({
+  place: 'plugs',
+  id: 'wiggle',
+  short: 'Press and move the plugs',
+  ask: (s) => `Music low: does pressing a plug or a lead with one finger make ${silentOnes(s, 'the rear')} come or go?`,
+  phone: (s) =>
+    `Bike on its stand. Press each plug and lead gently with one finger, no tools, nothing hot. Which one makes ${silentOnes(s, 'the back')} crackle, play or stop, or hangs out? Or none?`,
+  how: (s) => [
+    ...(!concernsAxle(s, 'rear')
+      ? [
+          'Press and move: the front speaker’s plug and lead, the loom at the steering, the head unit’s plug, and of an amplifier its plugs.',
+        ]
+      : s.rig.rearFedBy === 'unit'
         ? [
-            'Press and move: the front speaker’s plug and lead, the loom at the steering, the head unit’s plug, and of an amplifier its plugs.',
+            'Press and move: the plug of the rear loom, lid leads at the hinge, leads under the seat, the head unit’s loom.',
           ]
-        : s.rig.rearFedBy === 'unit'
-          ? [
-              'Press and move: the plug of the rear loom, lid leads at the hinge, leads under the seat, the head unit’s loom.',
-            ]
-          : [
-              'Press and move: the signal plug at the amplifier, its power leads, the rear speaker plug, lid leads at the hinge, the head unit’s loom.',
-            ]),
-      'A plug or a wire that hangs out is an answer: name it, and leave it out until the key is off.',
-      'Only what you can reach. No metal tools. Nothing that is hot.',
-    ],
-    why: 'What reacts to a finger is where the contact is bad. What does not react proves nothing.',
-    tool: 'ears',
-    minutes: 5,
-    conditions: ['head-unit-playing'],
-    observes: ['unit-leads', 'amp-supply', 'run'],
-    cautions: ['riding', 'hot'],
-    options: {
-      'no-effect': 'Nothing reacts',
-      'amp-input': 'The signal plug at the amplifier, or it hangs out',
-      'rear-run': 'A rear speaker plug, lead or lid, or one hangs out',
-      'front-run': 'A front speaker plug, lead or the loom at the steering, or one hangs out',
-      'amp-supply': 'A power lead, fuse holder or remote wire, or one hangs out',
-      'unit-plug': 'The plug of the head unit, or its loom',
-    },
-    leftOut: (s) => [
-      ...((
-        concernsAxle(s, 'rear')
-          ? s.rig.rearFedBy === 'unit' && !ampDriving(s.rig, 'rear')
-          : s.rig.frontFedBy === 'unit'
-      )
-        ? (['amp-input', 'amp-supply'] as const)
-        : []),
-      ...(concernsAxle(s, 'front') ? [] : (['front-run'] as const)),
-      ...(concernsAxle(s, 'rear') ? [] : (['rear-run'] as const)),
-    ],
-    outcomes: {
-      'no-effect': 'nothing reacts',
-      'amp-input': 'signal plug reacts, or hangs out',
-      'rear-run': 'rear lead reacts, or hangs out',
-      'front-run': 'front lead reacts, or hangs out',
-      'amp-supply': 'power lead reacts, or hangs out',
-      'unit-plug': 'head unit’s plug reacts',
-    },
-  });
+        : [
+            'Press and move: the signal plug at the amplifier, its power leads, the rear speaker plug, lid leads at the hinge, the head unit’s loom.',
+          ]),
+    'A plug or a wire that hangs out is an answer: name it, and leave it out until the key is off.',
+    'Only what you can reach. No metal tools. Nothing that is hot.',
+  ],
+  why: 'What reacts to a finger is where the contact is bad. What does not react proves nothing.',
+  tool: 'ears',
+  minutes: 5,
+  conditions: ['head-unit-playing'],
+  observes: ['unit-leads', 'amp-supply', 'run'],
+  cautions: ['riding', 'hot'],
+  options: {
+    'no-effect': 'Nothing reacts',
+    'amp-input': 'The signal plug at the amplifier, or it hangs out',
+    'rear-run': 'A speaker plug, lead or lid, or one hangs out',
+    'amp-supply': 'A power lead, fuse holder or remote wire, or one hangs out',
+    'unit-plug': 'The plug of the head unit, or its loom',
+  },
+  leftOut: (s) =>
+    (concernsAxle(s, 'rear') ? s.rig.rearFedBy === 'unit' && !ampDriving(s.rig, 'rear') : s.rig.frontFedBy === 'unit')
+      ? ['amp-input', 'amp-supply']
+      : [],
+  outcomes: {
+    'no-effect': 'nothing reacts',
+    'amp-input': 'signal plug reacts, or hangs out',
+    'rear-run': 'speaker lead reacts, or hangs out',
+    'amp-supply': 'power lead reacts, or hangs out',
+    'unit-plug': 'head unit’s plug reacts',
+  },
+});

@@ -67,7 +67,9 @@ describe('a repair', () => {
     const silenced = FAULTS.filter(({ weights }) => weights['no-rear-sound'] || weights['amp-wont-turn-on']);
     expect(silenced.filter(isWithout).map(keyOf)).toEqual([]);
   });
-  it.each(Object.keys(CURES).filter((key) => !COMPLAINS_OF_NOTHING.includes(key)))(
+  // What is wrong on the right is the same in a mirror: see mirror.test.ts.
+  const onTheLeft = Object.keys(CURES).filter((key) => faultOf(key).side !== 'right');
+  it.each(onTheLeft.filter((key) => !COMPLAINS_OF_NOTHING.includes(key)))(
     'cures %s on every build that complains of it, and harms nothing',
     (key) => {
       const bikes = badBikes(faultOf(key));

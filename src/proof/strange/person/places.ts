@@ -33,6 +33,9 @@ const WITH_A_TONE = [
   'tones-running',
   'top-step',
   'sense-level',
+  'unit-sides',
+  'input-sides',
+  'output-sides',
 ];
 export const readsTone = (step: ReadingStep): boolean => WITH_A_TONE.includes(stepName(step));
 
