@@ -339,7 +339,7 @@ const STEP_ASKS: Readonly<Partial<Record<CautionId, RegExp>>> = {
   hot: /\b(warm|near its case|nothing hot|burn|fuse)\b/i,
   riding: /pressing a plug/,
   'into-a-short': /brings the fault lamp|fault lamp there at once/,
-  'short-suspected': /output onto the rear speaker/,
+  'short-suspected': /output onto the rear speaker|speaker plugs at the amplifier over/,
   data: /remote wire|data wires/,
   fuse: /coloured fuses/,
   'temporary-lead': /own 10 amp fuse/,

@@ -34,7 +34,6 @@ export const frontPlugBad: Cause = {
     who: YOURSELF,
     parts: CLEANING_PARTS,
     notBuy: ['A speaker, before its plug was seen.', 'A reflash: it plugs nothing in.'],
-    cautions: ['warranty'],
     proofOfCure: runWhole(f),
   }),
 };

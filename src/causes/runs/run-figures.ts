@@ -78,6 +78,8 @@ export function lowestToFrameRead(f: Findings): readonly Figure[] {
     : [{ id: 'wire-to-frame', label: 'Lowest to the frame, as read', value: lowestOhm, unit: 'Ω' }];
 }
 
+const OHMS = ['meter-on-ohms'] as const;
+
 /** The check after a cure between an output and a coil. */
 export const runWhole = (f: Findings): ProofOfCure => {
   const front = isFront(silentOrRear(f));
@@ -85,6 +87,6 @@ export const runWhole = (f: Findings): ProofOfCure => {
   return {
     byEar: `It plays, and stays while ${moved}, through a ride, and after key off and on.`,
     byMeter: `Key off, plug apart: the run reads its coil${front ? '' : ' plus its wires'}, within ${formatQuantity(JOINTS_HEALTHY_OHM, 'Ω')}, and holds still while ${moved}.`,
-    needs: ['meter-on-ohms'],
+    needs: OHMS,
   };
 };

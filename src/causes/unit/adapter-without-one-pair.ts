@@ -36,11 +36,9 @@ export const adapterWithoutOnePair: Cause = {
     parts: ['Two pins that fit the adapter, two lengths of speaker wire if none are there'],
     notBuy: ['A reflash, a speaker or another head unit: a wire is missing.'],
     ifDoneAnyway: 'Two minus wires joined to one, or to ground, kill an output of the head unit.',
-    cautions: ['ohms-dead'],
     proofOfCure: {
       byEar: 'That speaker plays by itself, with the balance at its end and the fader, too.',
       byMeter: pairRestsAlike(f),
-      touches: ['unit-front-plus'],
     },
   }),
 };

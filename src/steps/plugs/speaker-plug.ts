@@ -21,7 +21,7 @@ export const speakerPlug: ChoiceStep<'cured' | 'dirty' | 'clean' | 'none'> = cho
   conditions: ['key-off'],
   sensible: (f) => concernsAxle(f, 'front'),
   observes: ['run'],
-  cautions: ['key-off', 'cone', 'warranty'],
+  cautions: ['key-off'],
   options: {
     cured: 'It plays now',
     dirty: 'No, and its contacts are green, wet or loose',

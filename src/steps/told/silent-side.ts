@@ -1,4 +1,4 @@
-import { type Axle, axleOf, CORNERS, type Corner } from '../../rig/corner.ts';
+import { type Axle, CORNERS, type Corner } from '../../rig/corner.ts';
 import { answeredWith } from '../outcome.ts';
 import type { Facts, Situation } from '../step.ts';
 
@@ -18,12 +18,11 @@ export const toldSilent = (facts: Facts): Corner | undefined => CORNERS.find((co
 export const toldWholeSide = (facts: Facts): 'left' | 'right' | undefined =>
   (['left', 'right'] as const).find((side) => side === toldCorner(facts));
 
-/** Whether a silent speaker is on this axle, or may be. Where nobody was asked for a corner, it is the rear. */
+/** Whether a silent speaker is on this axle, or may be. */
 export function concernsAxle({ facts }: Pick<Situation, 'facts'>, axle: Axle): boolean {
-  const told = toldSilent(facts);
-  if (told) return axleOf(told) === axle;
-  const of = toldCorner(facts);
-  return of === 'left' || of === 'right' || of === 'all' || axle === (of === 'front' ? 'front' : 'rear');
+  const told = toldCorner(facts);
+  const only = (['front', 'rear'] as const).find((one) => told?.startsWith(one));
+  return only === undefined || only === axle;
 }
 
 /** “the front left speaker”, “the left side”; or other words where nobody was asked for a corner. */
