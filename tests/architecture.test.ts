@@ -19,6 +19,7 @@ const MAY_IMPORT: Readonly<Record<string, { readonly all: readonly string[]; rea
   inference: { all: ['inference'] },
   calculators: { all: ['calculators', 'compute', 'rig'], types: ['steps'] },
   figures: { all: ['figures', 'calculators', 'compute'] },
+  chart: { all: ['chart', 'inference', 'likelihoods', ...upTo('case')] },
   search: { all: ['search', 'calculators', 'content', 'inference', 'likelihoods', ...upTo('case')] },
   sound: { all: ['sound', 'compute'] },
   steps: { all: upTo('steps'), types: ['sound'] },
@@ -38,6 +39,7 @@ const MAY_IMPORT: Readonly<Record<string, { readonly all: readonly string[]; rea
     all: [
       ...upTo('pages'),
       'calculators',
+      'chart',
       'search',
       'content',
       'tools',
@@ -62,6 +64,7 @@ const PLAIN = [
   'plan',
   'calculators',
   'figures',
+  'chart',
   'search',
   'machines',
   'case',
