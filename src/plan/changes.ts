@@ -174,7 +174,7 @@ export const moveOrBack = planVerdict({
       ],
       tools: SPECIAL_TOOL,
       minutes: 60,
-      who: `A fitter moves the pair. Going back is for these. ${BACK_BY}`,
+      who: `A fitter moves the pair. For going back: ${BACK_BY.charAt(0).toLowerCase()}${BACK_BY.slice(1)}`,
       notBuy: [`Louder ${pair} speakers. They would be starved as well.`],
       ifDoneAnyway: `Left as it is, the ${pair} pair stays ${f.loweredDb} quieter and without the bass boost, whatever the fader says.`,
       acts: [{ do: 'renew-wire', wire: 'speaker-run', where: pair }, ...forBoost(c)],

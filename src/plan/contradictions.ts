@@ -20,6 +20,8 @@ const LOOK_FOR_IT = [
 
 const LOOKS: readonly PlanAct[] = bringsAbout('amp-uncovered');
 
+const lowerFirst = (words: string) => words.charAt(0).toLowerCase() + words.slice(1);
+
 /** The pair that is said to hang on an amplifier that was not counted. */
 function pairOnNoAmp({ facts, findings }: PlanCase): string {
   if (facts.amp === 'none') return facts.front === 'amp' ? 'front' : 'rear';
@@ -224,7 +226,7 @@ export const noSuchProfile = planVerdict({
   remedy: (c) => {
     const clashes = whyNoProfile(profileNow(c.findings), deliveredOf(c.findings));
     return {
-      what: `Not yet: no stored profile does all of that. ${clashes[0]?.says ?? ''}`.trim(),
+      what: `Not yet: ${lowerFirst(clashes[0]?.says ?? 'No stored profile does all of that.')}`,
       certainty: 'proved',
       howSure: 'At least one reading or answer is not what it looks like.',
       background: `Likely: ${clashes[0]?.likely ?? 'a setting was not flat.'} ${PRACTICE}`,

@@ -59,7 +59,7 @@ const settles = (cases: readonly Case[], properties: readonly Property[]) =>
   [...Map.groupBy(cases, (one) => doesIn(one, properties)).values()].every((group) => answersOf(group).size === 1);
 
 /** Every choice from a list, shorter ones first, earlier entries first. */
-const choicesFrom = (from: readonly Property[]): readonly (readonly Property[])[] =>
+export const choicesFrom = (from: readonly Property[]): readonly (readonly Property[])[] =>
   Array.from({ length: 2 ** from.length }, (_, bits) => from.filter((_, i) => bits & (1 << i))).toSorted(
     (a, b) => a.length - b.length,
   );

@@ -1,7 +1,8 @@
 import type { RepairAction } from '../causes/repair-action.ts';
+import { choicesFrom } from './decide.ts';
 import type { Answer } from './decision.ts';
 import type { PlanAnswer, PlanCase } from './facts.ts';
-import { PROPERTIES, type Property, STORED_PROFILES, type StoredProfile } from './profile/profile.ts';
+import { EVERY_PROFILE, PROPERTIES, type Property, STORED_PROFILES, type StoredProfile } from './profile/profile.ts';
 import type { Demand, ToSelect } from './verdict.ts';
 
 /** What each kind of answer asks of the head unit. */
@@ -92,27 +93,48 @@ export function apartInWords(some: readonly StoredProfile[], all: readonly Store
   const others = all.filter((profile) => !some.includes(profile));
   const shared = PROPERTIES.filter((property) => new Set(some.map((one) => STORED_PROFILES[one][property])).size === 1);
   const value = (property: Property) => STORED_PROFILES[some[0] ?? 'unaltered'][property];
-  const telling = shared.filter((property) => others.some((one) => STORED_PROFILES[one][property] !== value(property)));
-  const enough = telling.find((property) => others.every((one) => STORED_PROFILES[one][property] !== value(property)));
-  const named = enough ? [enough] : telling.length > 0 ? telling : shared;
+  const rulesOut = (property: Property, one: StoredProfile) => STORED_PROFILES[one][property] !== value(property);
+  const telling = shared.filter((property) => others.some((one) => rulesOut(property, one)));
+  const enough = choicesFrom(telling).find((some_) =>
+    others.every((one) => some_.some((property) => rulesOut(property, one))),
+  );
+  const named = enough && enough.length > 0 ? enough : telling.length > 0 ? telling : shared;
   return ORDER.filter((property) => named.includes(property))
     .map((property) => propertyIn(property, value(property)))
     .join(', ');
 }
 
-/** The words of what has to change, and of what has to stay. */
-export function changesInWords(to: ToSelect): { readonly change: string; readonly keep: string } {
-  const words = (named: boolean) =>
-    ORDER.filter((property) => (to[property] !== undefined) === named).map((property) =>
-      named ? propertyIn(property, to[property] ?? false) : KEPT[property],
+/** The words of what has to change. */
+export const changesInWords = (to: ToSelect): string =>
+  ORDER.flatMap((property) => {
+    const yes = to[property];
+    return yes === undefined ? [] : [propertyIn(property, yes)];
+  }).join(', ');
+
+/** The profiles that do what is asked for. */
+export const fitting = (to: ToSelect): readonly StoredProfile[] =>
+  EVERY_PROFILE.filter((profile) =>
+    PROPERTIES.every((property) => to[property] === undefined || to[property] === STORED_PROFILES[profile][property]),
+  );
+
+/** What has to stay besides: as much of it as a stored profile has together with what is asked for, whatever is in now. */
+export function kept(to: ToSelect, now: readonly StoredProfile[]): readonly Property[] {
+  const stays = (profile: StoredProfile, properties: readonly Property[]) =>
+    fitting(to).some((other) =>
+      properties.every((property) => STORED_PROFILES[other][property] === STORED_PROFILES[profile][property]),
     );
-  return { change: words(true).join(', '), keep: words(false).join(', ') };
+  const properties: Property[] = [];
+  for (const property of ORDER.filter((one) => to[one] === undefined))
+    if (now.every((profile) => stays(profile, [...properties, property]))) properties.push(property);
+  return properties;
 }
+export const keptInWords = (properties: readonly Property[]): string =>
+  properties.map((property) => KEPT[property]).join(', ');
 
 /** What is selected, in the words of the four properties. */
 export function changeLine(c: Pick<PlanCase, 'answer' | 'facts'>): string {
   const demand = demandOf(c);
-  return demand.kind === 'select' ? `Change: ${changesInWords(demand.to).change}.` : '';
+  return demand.kind === 'select' ? `Change: ${changesInWords(demand.to)}.` : '';
 }
 
 const KEPT: Readonly<Record<Property, string>> = {

@@ -61,39 +61,64 @@ const UNIT_LEAST_OHM = 4;
  */
 export function figuresOf({ findings, facts }: PlanCase): Figures {
   const { rig } = findings;
-  const supply = estimate(rig, 'supplyRunningV');
-  const lowered = estimate(rig, 'loweredByDb');
-  const boost = estimate(rig, 'boostDb');
-  const low = loweredV(rig);
-  const loadOhm = Math.max(UNIT_LEAST_OHM, estimate(rig, 'frontRatedOhm').value);
+  // Each is worked out only where it is said: what it takes for granted is listed as assumed.
+  const supply = () => estimate(rig, 'supplyRunningV');
+  const lowered = () => estimate(rig, 'loweredByDb');
+  const boost = () => estimate(rig, 'boostDb');
+  const low = () => loweredV(rig);
+  const loadOhm = () => Math.max(UNIT_LEAST_OHM, estimate(rig, 'frontRatedOhm').value);
   const lossV = facts.front === 'amp' ? BRIDGE_LOSS_UNLOADED_V : BRIDGE_LOSS_LOADED_V;
   const full = (supplyV: number) => cleanOutputV({ supplyV, lossV });
-  const watts = (levelV: number) => powerW({ levelV, loadOhm });
+  const watts = (levelV: number) => powerW({ levelV, loadOhm: loadOhm() });
   const loaded = (supplyV: number) => watts(cleanOutputV({ supplyV, lossV: BRIDGE_LOSS_LOADED_V }));
   return {
-    fullV: written(span([supply], full), 'V'),
-    fullW: written(
-      span([supply], (v) => watts(full(v))),
-      'W',
-    ),
-    unitW: `${written(span([supply], loaded), 'W')} into ${formatQuantity(loadOhm, 'Ω')} at the full level`,
-    speaker: formatQuantity(loadOhm, 'Ω'),
-    loweredV: written([low.low, low.high], 'V'),
-    loweredW: written([watts(low.low), watts(low.high)], 'W'),
-    loweredDb: written([lowered.low, lowered.high], 'dB'),
-    shareLeft: written(
-      span([lowered], (db) => Math.round(100 * powerRatio({ gainDb: -db }))),
-      '%',
-    ),
-    boostDb: written([boost.low, boost.high], 'dB'),
-    bassTimes: times(span([boost], (boostDb) => boostPowerRatio({ boostDb }))),
-    bassClipsAtV: written(
-      span([supply, boost], (v, boostDb) => boostClipsAtV({ cleanV: full(v), boostDb })),
-      'V',
-    ),
-    bassMovesDb: written(
-      span([lowered, boost], (a, b) => a + b),
-      'dB',
-    ),
+    get fullV() {
+      return written(span([supply()], full), 'V');
+    },
+    get fullW() {
+      return written(
+        span([supply()], (v) => watts(full(v))),
+        'W',
+      );
+    },
+    get unitW() {
+      return `${written(span([supply()], loaded), 'W')} into ${formatQuantity(loadOhm(), 'Ω')} at the full level`;
+    },
+    get speaker() {
+      return formatQuantity(loadOhm(), 'Ω');
+    },
+    get loweredV() {
+      return written([low().low, low().high], 'V');
+    },
+    get loweredW() {
+      return written([watts(low().low), watts(low().high)], 'W');
+    },
+    get loweredDb() {
+      return written([lowered().low, lowered().high], 'dB');
+    },
+    get shareLeft() {
+      return written(
+        span([lowered()], (db) => Math.round(100 * powerRatio({ gainDb: -db }))),
+        '%',
+      );
+    },
+    get boostDb() {
+      return written([boost().low, boost().high], 'dB');
+    },
+    get bassTimes() {
+      return times(span([boost()], (boostDb) => boostPowerRatio({ boostDb })));
+    },
+    get bassClipsAtV() {
+      return written(
+        span([supply(), boost()], (v, boostDb) => boostClipsAtV({ cleanV: full(v), boostDb })),
+        'V',
+      );
+    },
+    get bassMovesDb() {
+      return written(
+        span([lowered(), boost()], (a, b) => a + b),
+        'dB',
+      );
+    },
   };
 }

@@ -122,7 +122,10 @@ export const measureFirst = planVerdict({
     notBuy: ['A reflash on a guess. What it would select may be in already.'],
     ifDoneAnyway: 'You pay for what is there already, or miss what is needed.',
     acts: reads(...decision.separators, ...(decision.separators.includes('sameEq') ? (['boosted'] as const) : [])),
-    proof: 'You can answer each of these with yes or no.',
+    proof:
+      decision.separators.length === 1
+        ? 'You can say which of the two it is.'
+        : 'You can say of each which of the two it is.',
     tools: 'a multimeter and the tones',
     minutes: 10 * decision.separators.length,
   }),

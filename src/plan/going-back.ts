@@ -13,7 +13,17 @@ import { changeLine } from './demand.ts';
 import { expectFull, expectRear, expectTones } from './expect.ts';
 import type { PlanCase } from './facts.ts';
 import { planVerdict } from './plan-verdict.ts';
-import { BACK_BY, BACK_IN_SHORT, harmOfStaying, hasAmp, levels, PRACTICE, SPECIAL_TOOL, sureness } from './wording.ts';
+import {
+  BACK_BY,
+  BACK_IN_SHORT,
+  eqOfFullLevel,
+  harmOfStaying,
+  hasAmp,
+  levels,
+  PRACTICE,
+  SPECIAL_TOOL,
+  sureness,
+} from './wording.ts';
 
 /** Answers that undo an amplified profile. */
 
@@ -50,6 +60,7 @@ export const backToUnaltered = planVerdict({
     fix: [
       ...liftFirst(c),
       `${changeLine(c)} That is the profile it was delivered with.`,
+      eqOfFullLevel(c),
       'Keep: the wiring and the speakers. They are not at fault.',
     ],
     tools: SPECIAL_TOOL,
@@ -81,6 +92,7 @@ export const backToRearOn = planVerdict({
     fix: [
       ...liftFirst(c),
       changeLine(c),
+      eqOfFullLevel(c),
       'Say before the work that the rear channels stay on: plain unaltered can switch them off.',
     ],
     tools: SPECIAL_TOOL,
@@ -111,7 +123,12 @@ export const backIfStored = planVerdict({
         ? 'Ask before the amplifier comes off. Without a full level, it is what makes this bike loud.'
         : 'Ask before anything is bought.',
       ...liftFirst(c),
-      `It holds one? ${changeLine(c)}`,
+      ...(c.findings.outcome('planned-change') === 'amp-removed'
+        ? [
+            'It holds one? Then take the amplifier out and put its speakers on the head unit. Those below 4 Ω were made for the amplifier: on the head unit its outputs run hot.',
+          ]
+        : []),
+      `${c.findings.outcome('planned-change') === 'amp-removed' ? 'After that. ' : 'It holds one? '}${changeLine(c)}`,
       'It holds none? Keep an amplifier that takes the lowered level, or put the old one back.',
     ],
     tools: SPECIAL_TOOL,

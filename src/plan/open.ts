@@ -40,14 +40,14 @@ const inShort = (answer: Answer): string => IN_SHORT[answer] ?? 'look again';
 function whoFor(answer: Answer, amps: readonly KnownAmp[]): string {
   switch (answer) {
     case 'enable-rear':
-      return 'dealer or independent specialist';
+      return 'a dealer or an independent specialist';
     case 'amplified-same':
     case 'amplified-any':
-      return dealerCanSelect(amps) ? 'dealer or independent specialist' : 'independent specialist';
+      return dealerCanSelect(amps) ? 'a dealer or an independent specialist' : 'an independent specialist';
     case 'back-to-unaltered':
     case 'back-to-rear-on':
     case 'back-if-stored':
-      return 'independent specialist, perhaps a dealer';
+      return 'an independent specialist, perhaps a dealer';
     case 'move-or-back':
       return 'a fitter, or an independent specialist';
     case 'stay':

@@ -121,11 +121,14 @@ function orderOfWork({ findings, answer, facts }: PlanCase): readonly string[] {
         'Fit the new amplifier with its gain at minimum, and do not play loud until the profile is changed.',
       ];
     case 'amp-added':
-      return changes && facts.amp !== 'none'
+      if (facts.amp === 'none') return [];
+      return changes
         ? ['First fit and wire the amplifier, gain at minimum. Have the profile changed after that, not before.']
-        : [];
+        : answer === 'stay'
+          ? ['Fit and wire the amplifier, gain at minimum first. The profile stays as it is.']
+          : [];
     case 'amp-removed':
-      return facts.amp === 'none' && (changes || answer === 'stay')
+      return facts.amp === 'none' && answer !== 'back-if-stored' && (changes || answer === 'stay')
         ? [
             'First take the amplifier out and put its speakers on the head unit. Speakers below 4 Ω were made for the amplifier: on the head unit its outputs run hot.',
             ...(changes ? ['Have the profile changed after that, not before.'] : []),
@@ -260,7 +263,7 @@ function withCondition({ findings }: PlanCase, remedy: WithoutCautions): Without
   const condition = IF[findings.outcome('profile-source') ?? ''] ?? 'most likely';
   const what = remedy.what
     .replace(/^(No reflash)(?=[:.])/, `$1, ${condition}`)
-    .replace(/^(No reflash) (?=if )/, `$1, ${condition}, `)
+    .replace(/^(No reflash) if (?=you )/, `$1, ${condition}${condition.startsWith('if') ? ' and ' : ' if '}`)
     .replace(/^Yes: /, `Yes, ${condition}: `)
     .replace(/^Yes, (?!if (nobody|the paper)|most likely)/, `Yes, ${condition}, `);
   return { ...remedy, what };
@@ -277,8 +280,8 @@ function firstOfAll(c: PlanCase, what: string, f: Figures): string {
 
 /** Speakers of too few ohms on the head unit are said with the answer, not after it. */
 function withSpeakersBelow(c: PlanCase, remedy: WithoutCautions): WithoutCautions {
-  const pairs = belowRated(c);
-  if (pairs.length === 0 || !isComplete(c)) return remedy;
+  const pairs = isComplete(c) ? belowRated(c) : [];
+  if (pairs.length === 0) return remedy;
   const what = `${remedy.what} But no ${pairs.join(' or ')} speakers below 4 Ω on the head unit.`;
   return {
     ...remedy,

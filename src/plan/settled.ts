@@ -1,5 +1,6 @@
 import { bringsAbout, reads } from './acts.ts';
 import { FOR_FULL_LEVEL, namesOf, needsUnaltered, sentence, settingsForBoost } from './amp-names.ts';
+import { needIsProved } from './amp-need.ts';
 import { expectRear, expectTones } from './expect.ts';
 import type { PlanCase } from './facts.ts';
 import type { Figures } from './figures.ts';
@@ -44,7 +45,10 @@ const WHY_STAY: Readonly<Record<string, Why>> = {
   'front-only-rear-open': () =>
     'Level and boost are those of the unaltered profile. Rear outputs that nobody uses do no harm.',
   'rear-on-unit-open': () => 'The rear channels are on, and the head unit plays at its full level.',
-  'unaltered-amp-full': (c) => `${sentence(namesOf(c, needsUnaltered))} was made for the unaltered output.`,
+  'unaltered-amp-full': (c) =>
+    needIsProved(c.findings.rig.amps ?? [])
+      ? `${sentence(namesOf(c, needsUnaltered))} was made for the unaltered output.`
+      : `${sentence(namesOf(c, needsUnaltered))} listens, so it counts as one that needs the unaltered output.`,
   'unaltered-amp-and-rear-on-unit-open': (c) =>
     `${sentence(namesOf(c, needsUnaltered))} gets the unaltered output, and the rear channels are on.`,
   'all-on-amp-same-eq': forAmps,

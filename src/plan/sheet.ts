@@ -3,13 +3,13 @@ import { formatQuantity, formatRange } from '../compute/quantity.ts';
 import { loweredV, unloadedFullV } from '../rig/levels.ts';
 import { ampEstimate, type KnownAmp } from '../rig/rig.ts';
 import { namedAmps, sentence } from './amp-names.ts';
-import { changesInWords, demandOf, isChange } from './demand.ts';
+import { changesInWords, demandOf, isChange, kept, keptInWords, propertyIn } from './demand.ts';
 import { expectEngine, expectRear, expectTones } from './expect.ts';
 import type { PlanCase } from './facts.ts';
 import type { Figures } from './figures.ts';
 import { type Property, STORED_PROFILES } from './profile/profile.ts';
 import { deliveredIn, JOB_CARD, readLines, UPDATES } from './read-lines.ts';
-import type { Sheet, SheetPart } from './verdict.ts';
+import type { Sheet, SheetPart, ToSelect } from './verdict.ts';
 
 /*
  * The paper for a counter: what goes to whoever selects the profile, the volts for the gain, the speakers to ask for, what
@@ -23,9 +23,20 @@ function endsLowered(c: PlanCase): boolean {
   return c.facts.profiles.length > 0 && c.facts.profiles.every((profile) => STORED_PROFILES[profile].lowered);
 }
 
+/** What must stay. The rear channels may be either way where nothing hangs on them. */
+function toKeep({ facts }: PlanCase, to: ToSelect): string {
+  if (to.lowered) return to.sameEq ? '' : `Best with the ${propertyIn('sameEq', true)}. `;
+  const words = keptInWords(
+    kept(to, facts.profiles).filter((property) => property !== 'rear' || facts.rear !== 'none'),
+  );
+  return words === '' ? '' : `Please keep: ${words}. `;
+}
+
+const losesSameEq = ({ facts }: PlanCase, to: ToSelect): boolean =>
+  to.lowered === false && facts.profiles.some((profile) => STORED_PROFILES[profile].sameEq);
+
 function visit(c: PlanCase, proof: string): SheetPart {
   const demand = demandOf(c);
-  const { change, keep } = demand.kind === 'select' ? changesInWords(demand.to) : { change: '', keep: '' };
   const bike = ['Factory head unit', ...deliveredIn(c.findings), ...driversIn(c)].join(', ');
   return {
     title: 'For whoever selects the profile',
@@ -33,8 +44,11 @@ function visit(c: PlanCase, proof: string): SheetPart {
       `${bike}.`,
       ...(demand.kind === 'select'
         ? [
-            `Please change: ${change}${demand.ifStored ? ', if this head unit holds such a profile' : ''}.`,
-            `Please keep: ${keep || 'everything else'}. Choose by what a profile does, not by its name.`,
+            `Please change: ${changesInWords(demand.to)}${demand.ifStored ? ', if this head unit holds such a profile' : ''}.`,
+            `${toKeep(c, demand.to)}Choose by what a profile does, not by its name.`,
+            ...(losesSameEq(c, demand.to)
+              ? ['The EQ will change with the engine: no profile has the full level and the same EQ.']
+              : []),
           ]
         : ['Please change nothing in the output profile. If anything else is done, leave it as it is.']),
       ...readLines(c.findings),

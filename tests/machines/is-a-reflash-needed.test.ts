@@ -2,10 +2,14 @@ import { describe, expect, it } from 'vitest';
 import { initialTransition } from 'xstate';
 import { isAReflashNeeded } from '../../machines/is-a-reflash-needed.ts';
 import { whatIsInTheHeadUnit } from '../../machines/what-is-in-the-head-unit.ts';
+import { assumedFor } from '../../src/causes/assumed.ts';
+import { fitting } from '../../src/plan/demand.ts';
+import { EVERY_PROFILE, PROPERTIES, STORED_PROFILES } from '../../src/plan/profile/profile.ts';
 import { PLAN_VERDICTS } from '../../src/plan/verdicts.ts';
 import { EXAMPLE_RIGS } from '../../src/rig/examples.ts';
 import { NOTHING_KNOWN, type Rig } from '../../src/rig/rig.ts';
 import { ride } from '../case/ride.ts';
+import { known } from '../plan/known.ts';
 import {
   AMPLIFIED_CHANGES,
   AMPLIFIED_SAME,
@@ -243,7 +247,7 @@ describe('is a reflash needed', () => {
       'paper-by': 'specialist',
     });
     expect(verdict).toBe('plan-move-or-back');
-    expect(remedy.what).toContain('if you move the rear pair');
+    expect(remedy.what).toMatch(/^No reflash, if the paper is right and you move the rear pair to an amplifier\./);
     expect(remedy.cautions).toContain('back-to-full');
   });
 
@@ -742,6 +746,13 @@ describe('every route', () => {
   });
 });
 
+const KEPT_WORDS = {
+  rear: 'the rear channels',
+  lowered: 'the level',
+  boosted: 'the bass boost',
+  sameEq: 'the EQ',
+} as const;
+
 describe('the words of a verdict', () => {
   const words = (text: string) => text.split(/\s+/).filter((word) => /[\p{L}\d]/u.test(word)).length;
   it('begin with the answer: no reflash, yes, or not yet', () => {
@@ -767,7 +778,7 @@ describe('the words of a verdict', () => {
   it('say no reflash where nothing is to be selected, yes where something is, and not yet where that is open', () => {
     const SAYS = {
       nothing: /^No reflash\b/,
-      select: /^(Yes\b|No reflash,?.* if you move)/,
+      select: /^(Yes\b|No reflash,? .*\bif .*you move)/,
       'find-out': /^Not yet: /,
     } as const;
     for (const { remedy } of SAMPLE) expect(remedy?.what).toMatch(SAYS[remedy?.demand?.kind ?? 'find-out']);
@@ -789,6 +800,56 @@ describe('the words of a verdict', () => {
       );
       expect(JSON.stringify(remedy)).not.toMatch(/\bthis unit\b|same eq\b(?<!EQ)/);
     }
+  });
+  it('list nothing as assumed of which they give no number', () => {
+    const { remedy } = walk({
+      'planned-change': 'front-only',
+      ...noAmp,
+      'rear-build': 'none',
+      'profile-source': 'unknown',
+    });
+    expect(JSON.stringify(remedy)).not.toMatch(/\d dB|\d V\b|\d W\b/);
+    const build = {
+      'front-build': 'unit',
+      'rear-build': 'none',
+      'planned-change': 'front-only',
+      'profile-source': 'unknown',
+    };
+    const open = known(build, { unitKind: 'factory', amps: [], deliveredAmp: 'no' });
+    expect(assumedFor((findings) => PLAN_VERDICTS['measure-first'].remedy(findings), open)).toEqual([]);
+    expect(assumedFor((findings) => PLAN_VERDICTS.stay.remedy(findings), open).join()).toContain(
+      'Supply, engine running',
+    );
+  });
+  it('ask to keep nothing that no stored profile has with what is asked for', () => {
+    for (const { remedy } of SAMPLE) {
+      if (remedy?.demand?.kind !== 'select') continue;
+      const { to } = remedy.demand;
+      const keeps = /Please keep: ([^.]*)\./.exec(remedy.sheet?.parts[0]?.lines.join(' ') ?? '')?.[1] ?? '';
+      const asked = PROPERTIES.filter((property) => keeps.includes(KEPT_WORDS[property]));
+      expect(asked.filter((property) => to[property] !== undefined)).toEqual([]);
+      const stays = EVERY_PROFILE.some((now) =>
+        fitting(to).some((other) => asked.every((one) => STORED_PROFILES[other][one] === STORED_PROFILES[now][one])),
+      );
+      expect(stays, keeps).toBe(true);
+      if (to.lowered === false && keeps.includes('EQ'))
+        expect(remedy.sheet?.parts[0]?.lines.join(' ')).not.toContain('The EQ will change');
+    }
+  });
+  it('take no amplifier out before somebody has said that the head unit holds a full level', () => {
+    const { remedy } = walk({
+      'planned-change': 'amp-removed',
+      ...noAmp,
+      'rear-build': 'none',
+      'delivered-amp': 'yes',
+      ...measured,
+      'tones-off': 'flat',
+      'hidden-amp': 'no',
+    });
+    const at = (words_: RegExp) => remedy.fix.findIndex((line) => words_.test(line));
+    expect(at(/^Ask before the amplifier comes off/)).toBe(0);
+    expect(at(/take the amplifier out/)).toBeGreaterThan(0);
+    expect(at(/Change: full level/)).toBeGreaterThan(at(/take the amplifier out/));
   });
   it('say each thing once', () => {
     for (const { remedy } of SAMPLE) {

@@ -37,7 +37,7 @@ describe('the words for the four properties', () => {
     for (const { remedy } of SAMPLE) {
       if (remedy?.demand?.kind !== 'select') continue;
       changes += 1;
-      const { change } = changesInWords(remedy.demand.to);
+      const change = changesInWords(remedy.demand.to);
       for (const part of change.split(', ')) expect(WORDS).toContain(part);
       expect(remedy.sheet?.parts[0]?.lines.join(' ')).toContain(`Please change: ${change}`);
       const moves = remedy.demand.orMove !== undefined;

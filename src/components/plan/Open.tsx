@@ -9,7 +9,7 @@ export function Unless({ unless }: { readonly unless: readonly Conditional[] | u
     <ul class="unless">
       {unless.map(({ when, follows }) => (
         <li key={when}>
-          <b>Unless it is {when}:</b> {withUnit(follows)}.
+          <b>Unless it reads “{when}”:</b> {withUnit(follows)}.
         </li>
       ))}
     </ul>

@@ -60,7 +60,7 @@ function Evidence({ verdict, standing, onReopen }: Pick<Props, 'verdict' | 'stan
 
 /** What the answer hangs on, and what would follow where it is open, as lines. */
 const conditions = ({ unless = [], findings = [] }: PlanRemedy): readonly string[] => [
-  ...unless.map(({ when, follows }) => `Unless it is ${when}: ${follows}.`),
+  ...unless.map(({ when, follows }) => `Unless it reads “${when}”: ${follows}.`),
   ...findings.map(
     ({ when, follows, who, minutes }) => `${when}: ${follows}${minutes > 0 ? ` (${who}, ${minutes} min)` : ''}.`,
   ),
