@@ -2,10 +2,10 @@ import type { KnownAmp } from '../rig/rig.ts';
 import { dealerCanSelect } from './amp-need.ts';
 import { decide } from './decide.ts';
 import type { Answer, PlanFacts } from './decision.ts';
-import { apartInWords } from './demand.ts';
+import { apartInWords, demandOf } from './demand.ts';
 import { isMeasured, type PlanCase } from './facts.ts';
 import type { StoredProfile } from './profile/profile.ts';
-import type { Conditional, Finding } from './verdict.ts';
+import type { Finding, Unless } from './verdict.ts';
 
 /** What each answer comes to in a few words, for somebody who does not have it yet. */
 const IN_SHORT: Readonly<Partial<Record<Answer, string>>> = {
@@ -112,13 +112,18 @@ export function openFindings(c: PlanCase): readonly Finding[] {
 }
 
 /** What is left out of an answer that leans on what was told or heard: when it is another one, and which. */
-export function unlessOf(c: PlanCase): readonly Conditional[] {
+export function unlessOf(c: PlanCase): readonly Unless[] {
   if (isMeasured(c)) return [];
   const left = c.shares.map(({ profile }) => profile).filter((profile) => !c.facts.profiles.includes(profile));
   const all = c.shares.map(({ profile }) => profile);
   return byAnswer(c, left)
     .filter(([answer]) => answer !== c.decision.answer)
-    .map(([answer, some]) => ({ when: apartInWords(some, all), follows: inShort(answer) }));
+    .map(([answer, some]) => ({
+      when: apartInWords(some, all),
+      follows: inShort(answer),
+      profiles: some,
+      demand: demandOf({ answer, facts: { ...c.facts, profiles: some } }),
+    }));
 }
 
 /** What holds whatever turns out. */

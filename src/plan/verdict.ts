@@ -2,11 +2,17 @@ import type { CautionId } from '../steps/cautions.ts';
 import type { Findings } from '../steps/outcome.ts';
 import type { Part } from '../steps/step.ts';
 import type { PlanAct } from './acts.ts';
-import type { Property } from './profile/profile.ts';
+import type { Property, StoredProfile } from './profile/profile.ts';
 
 export interface Conditional {
   readonly when: string;
   readonly follows: string;
+}
+
+/** What an answer hangs on: the profiles for which it is another one, and what those need. */
+export interface Unless extends Conditional {
+  readonly profiles: readonly StoredProfile[];
+  readonly demand: Demand;
 }
 
 /** What follows when the open thing turns out so, who does it, and how long it takes. */
@@ -55,7 +61,7 @@ export interface PlanRemedy {
   /** Why it is that sure, in one sentence. */
   readonly howSure: string;
   /** What the answer hangs on, where it is not proved: when it is another one, and which. */
-  readonly unless?: readonly Conditional[];
+  readonly unless?: readonly Unless[];
   /** What holds whatever turns out, where the answer is still open. */
   readonly holds?: readonly string[];
   /** What follows from each possible finding, where the answer is still open. */

@@ -3,7 +3,7 @@ import { toText } from '../../case/case-text.ts';
 import { answered, confirmed, leftAsItIs, revised } from '../../case/change.ts';
 import type { Case } from '../../case/events.ts';
 import { replayRows } from '../../case/replay-rows.ts';
-import type { PlanRemedy } from '../../plan/verdict.ts';
+import type { Demand, PlanRemedy } from '../../plan/verdict.ts';
 import type { ConditionId } from '../../steps/conditions.ts';
 import { withStored } from '../../world/stored-profiles.ts';
 import { ridden } from '../../world/symptoms/index.ts';
@@ -30,7 +30,7 @@ export interface PlanCounts {
   readonly needless: number;
   readonly missed: number;
   readonly wrong: number;
-  /** Of the wrong ones, those that did not say what they hang on. */
+  /** Of these, those that did not name what is stored here under what they hang on, with what is right for it. */
   readonly wrongWithoutUnless: number;
 }
 
@@ -78,16 +78,21 @@ function playPlan(flow: Flow, owner: Owner, truth: Truth, hasMeter: boolean): Pl
 
 const one = (is: boolean): number => (is ? 1 : 0);
 
+const asksToMove = (demand: Demand) => demand.kind === 'select' && demand.orMove !== undefined;
+/** What is stored once somebody has done what is asked. */
+const after = (demand: Demand, { stored, held }: Owner) =>
+  demand.kind === 'select' ? selected(stored, demand.to, held) : stored;
+
 function judge(owner: Owner, truth: Truth, { remedy, verdict, asked, minutes, case: it }: Played): ModeResult {
-  const { stored, held, world } = owner;
+  const { stored, world } = owner;
   const demand = remedy.demand ?? { kind: 'find-out' };
   const fine = truth.best.includes(stored);
-  const then = demand.kind === 'select' ? selected(stored, demand.to, held) : stored;
+  const then = after(demand, owner);
   const endsWell = truth.best.includes(then);
   const isOpen = demand.kind === 'find-out';
   const ifStored = demand.kind === 'select' && demand.ifStored === true;
   // Nothing to go back to: what is left is to move the pair, which is the other half of the answer.
-  const moves = demand.kind === 'select' && demand.orMove !== undefined && then === stored;
+  const moves = asksToMove(demand) && then === stored;
   const needless = demand.kind === 'select' && fine && !ifStored;
   const missed = demand.kind === 'nothing' && !fine;
   const wrong = demand.kind === 'select' && !fine && !endsWell && !moves;
@@ -96,6 +101,8 @@ function judge(owner: Owner, truth: Truth, { remedy, verdict, asked, minutes, ca
   const harms = then === stored ? [] : harmsBy(world, stored, then);
   const bad = !isOpen && !right;
   const why = needless ? 'needless visit' : missed ? 'missed visit' : wrong ? 'wrong change' : '';
+  const named = remedy.unless?.find(({ profiles }) => profiles.includes(stored));
+  const saidSo = named !== undefined && (truth.best.includes(after(named.demand, owner)) || asksToMove(named.demand));
   const counts: PlanCounts = {
     answered: one(!isOpen),
     right: one(right),
@@ -103,7 +110,7 @@ function judge(owner: Owner, truth: Truth, { remedy, verdict, asked, minutes, ca
     needless: one(needless),
     missed: one(missed),
     wrong: one(wrong),
-    wrongWithoutUnless: one(bad && !remedy.unless?.length),
+    wrongWithoutUnless: one(bad && !saidSo),
   };
   return {
     ...NOTHING,
