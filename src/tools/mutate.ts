@@ -38,7 +38,7 @@ const TESTS: Readonly<Record<Kind, readonly string[]>> = {
   ],
   certainty: ['tests/inference/certainty.test.ts', 'tests/components/fault/cause-view.test.tsx'],
   probe: ['tests/steps/probes.test.ts'],
-  repair: ['tests/causes/cures.test.ts', 'tests/causes/cautions.test.ts'],
+  repair: ['tests/causes/words-and-deeds.test.ts', 'tests/causes/cures.test.ts', 'tests/causes/cautions.test.ts'],
 };
 const WORKERS = 2;
 /** So often a change is tried again, in a fresh copy, where its tests could not be run. */

@@ -273,6 +273,10 @@ describe('whatever a step does, it says what to be careful of', () => {
 });
 
 describe('a caution', () => {
+  it('says where the law stands before the site does', () => {
+    expect(CAUTIONS['local-rules']).toMatch(/come first\..* law asks for a licensed workshop, go there/);
+    expect(SPOKEN['local-rules']).toMatch(/Local rules/);
+  });
   it('is short', () => {
     for (const id of IDS) {
       expect(CAUTIONS[id].split(/\s+/).length, id).toBeLessThanOrEqual(32);

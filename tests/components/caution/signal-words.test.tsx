@@ -16,6 +16,17 @@ describe('the signal words', () => {
     for (const id of ids)
       expect([id, SIGNAL_WORDS[id] === 'Danger']).toEqual([id, /\bkills\b|while riding/.test(CAUTIONS[id])]);
   });
+  it('go by what can happen: somebody dies, something burns or bursts, somebody is hurt a little, or only things are', () => {
+    const MAY = [
+      ['Danger', /\bkills\b|while riding/],
+      ['Caution', /burn your skin|ears|painfully|full blast/],
+      ['Warning', /\bgas\b|spark|starter|airbag|fuse|amplifier’s current|degrees|minus off|swollen|amperes/],
+    ] as const;
+    for (const id of ids) {
+      const [word = 'Notice'] = MAY.find(([, may]) => may.test(CAUTIONS[id])) ?? [];
+      expect([id, SIGNAL_WORDS[id]]).toEqual([id, word]);
+    }
+  });
   it('put the gravest first, as safety signs do, and each caution once', () => {
     expect(byWord(['key-off', 'hot', 'riding', 'fuse', 'hot', 'key-off'])).toEqual([
       ['Danger', ['riding']],
