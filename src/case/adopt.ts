@@ -1,5 +1,6 @@
 import { type Answer, inWords, type Step } from '../steps/step.ts';
 import { type AnyFlow, isStaged } from './any-flow.ts';
+import { pack, unpack } from './case-text.ts';
 import { bikeOf } from './change.ts';
 import type { Case, CaseEvent } from './events.ts';
 import { verdictNow } from './old-ids.ts';
@@ -23,8 +24,8 @@ const verdictsOf = (flow: AnyFlow): ReadonlySet<string> =>
   );
 
 /**
- * What a flow of today can use of a case from anywhere: an older version, another flow, a tampered link. The rest is
- * left out, with one sentence for each reason. Answers that a hand-over brought stay, also those to steps that this flow
+ * What a flow of today can use of a case from anywhere: an older or a newer version, another flow, a tampered link. The
+ * rest is left aside, with one sentence for each reason, and kept in the case for a version that can use it. Answers that a hand-over brought stay, also those to steps that this flow
  * has not: the flow that the case goes on to, or back to, need not ask them again.
  */
 export function adopt(flow: AnyFlow, it: Case): { readonly case: Case; readonly refused: readonly string[] } {
@@ -33,7 +34,8 @@ export function adopt(flow: AnyFlow, it: Case): { readonly case: Case; readonly 
   const noSuchVerdict: string[] = [];
   const handedOverAt = it.events.findLastIndex((event) => event.type === 'handOver' && event.flow === flow.id);
   const verdicts = verdictsOf(flow);
-  const kept = (event: CaseEvent, i: number): CaseEvent | readonly [] => {
+  const aside = (event: CaseEvent): CaseEvent => ({ type: 'kept', packed: pack(event) });
+  const kept = (event: CaseEvent, i: number): CaseEvent => {
     switch (event.type) {
       case 'answer':
       case 'revise': {
@@ -41,20 +43,29 @@ export function adopt(flow: AnyFlow, it: Case): { readonly case: Case; readonly 
         if (!step && i < handedOverAt) return event;
         if (!step) noSuchStep.push(event.step);
         else if (!fits(step, event.answer)) noLongerAnswers.push(inWords(step.short, { rig: bikeOf(it), facts: {} }));
-        return step !== undefined && fits(step, event.answer) ? event : [];
+        return step !== undefined && fits(step, event.answer) ? event : aside(event);
       }
       case 'repair':
       case 'cured': {
         const verdict = verdictNow(flow.id, event.verdict);
         if (verdicts.has(verdict)) return { ...event, verdict };
         noSuchVerdict.push(event.verdict);
-        return [];
+        return aside(event);
       }
       default:
         return event;
     }
   };
-  const events = it.events.flatMap(kept);
+  /** What was left aside before may be of use here. If not, that was said when it came. */
+  const found = (event: CaseEvent, i: number): CaseEvent => {
+    if (event.type !== 'kept') return kept(event, i);
+    const told = [noSuchStep, noLongerAnswers, noSuchVerdict].map((names) => names.length);
+    const inside = unpack(event.packed);
+    const usable = inside && inside.type !== 'kept' ? kept(inside, i) : event;
+    for (const [n, names] of [noSuchStep, noLongerAnswers, noSuchVerdict].entries()) names.length = told[n] ?? 0;
+    return usable.type === 'kept' ? event : usable;
+  };
+  const events = it.events.map(found);
   const refused = [
     ...sentence(
       noSuchStep,

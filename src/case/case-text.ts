@@ -1,17 +1,27 @@
 import { validateRig } from '../rig/validate.ts';
 import type { Answer } from '../steps/step.ts';
 import type { Case, CaseEvent, RepairResult } from './events.ts';
-import { MOST_ID_CHARS, MOST_NOTE_CHARS, MOST_READING_CHARS, MOST_READINGS, withinLimits } from './limits.ts';
+import {
+  MOST_ID_CHARS,
+  MOST_KEPT_CHARS,
+  MOST_LINES,
+  MOST_MARK_CHARS,
+  MOST_NOTE_CHARS,
+  MOST_READING_CHARS,
+  MOST_READINGS,
+  withinLimits,
+} from './limits.ts';
 
 type Packed = readonly [kind: string, ...rest: unknown[]];
 
 const packAnswer = (answer: Answer): unknown =>
   'option' in answer ? answer.option : 'readings' in answer ? answer.readings : 0;
 
-function pack(event: CaseEvent): Packed {
+/** An event as a short list. */
+export function pack(event: CaseEvent): Packed {
   switch (event.type) {
     case 'rig':
-      return ['b', event.rig];
+      return event.asCame === undefined ? ['b', event.rig] : ['b', event.rig, event.asCame];
     case 'answer':
       return ['a', event.step, packAnswer(event.answer)];
     case 'revise':
@@ -28,10 +38,15 @@ function pack(event: CaseEvent): Packed {
       return ['n', event.text];
     case 'handOver':
       return ['h', event.flow];
+    case 'done':
+      return ['t', event.fix, event.lines];
+    case 'kept':
+      return ['o', event.packed];
   }
 }
 
-const RESULTS: readonly unknown[] = ['still', 'better', 'not-it'] satisfies RepairResult[];
+/** A repair that says nothing else left it still wrong. */
+const RESULTS: readonly unknown[] = ['better', 'not-it'] satisfies RepairResult[];
 const isResult = (value: unknown): value is RepairResult => RESULTS.includes(value);
 const isText = (value: unknown): value is string => typeof value === 'string';
 const isId = (value: unknown): value is string => isText(value) && value.length <= MOST_ID_CHARS;
@@ -48,11 +63,25 @@ function unpackAnswer(packed: unknown): Answer | null {
   return { readings: Object.fromEntries(readings.map(([name, text]) => [name, text.slice(0, MOST_READING_CHARS)])) };
 }
 
+const isShort = (value: unknown): boolean => JSON.stringify(value).length <= MOST_KEPT_CHARS;
+
+/** A bike, and as it came where this version cannot use all of it: a newer one can. */
+function unpackBike(claimed: unknown, before: unknown): CaseEvent {
+  const asCame = before ?? claimed;
+  const { rig, refused } = validateRig(asCame);
+  if (refused.length === 0) return { type: 'rig', rig };
+  const usable = before === undefined ? rig : validateRig(claimed).rig;
+  return isRecord(asCame) && isShort(asCame) ? { type: 'rig', rig: usable, asCame } : { type: 'rig', rig: usable };
+}
+
+const isMark = (value: unknown): value is string => isText(value) && value.length <= MOST_MARK_CHARS;
+
 /** An entry as an event; null when it is of no kind that is known. */
-function unpack(packed: unknown): CaseEvent | null {
+export function unpack(packed: unknown): CaseEvent | null {
   if (!Array.isArray(packed)) return null;
   const [kind, first, second] = packed as unknown[];
-  if (kind === 'b') return { type: 'rig', rig: validateRig(first).rig };
+  if (kind === 'b') return unpackBike(first, second);
+  if (kind === 'o') return Array.isArray(first) && isShort(first) ? { type: 'kept', packed: first } : null;
   if (kind === 'n') return isText(first) ? { type: 'note', text: first.slice(0, MOST_NOTE_CHARS) } : null;
   if (!isId(first)) return null;
   if (kind === 'a' || kind === 'r') {
@@ -64,13 +93,20 @@ function unpack(packed: unknown): CaseEvent | null {
   if (kind === 'f')
     return isResult(second) ? { type: 'repair', verdict: first, result: second } : { type: 'repair', verdict: first };
   if (kind === 'c') return { type: 'cured', verdict: first };
+  if (kind === 't') {
+    if (!Array.isArray(second) || !second.every(isMark)) return null;
+    return { type: 'done', fix: first, lines: second.slice(0, MOST_LINES) };
+  }
   return kind === 'h' ? { type: 'handOver', flow: first } : null;
 }
 
+const isBike = (entry: unknown): boolean => Array.isArray(entry) && entry[0] === 'b';
+
 /** What could not be used of the bike that a case stands on, which is its last one. */
 function refusedOfBike(packed: readonly unknown[]): readonly string[] {
-  const bike = packed.findLast((entry) => Array.isArray(entry) && entry[0] === 'b') as Packed | undefined;
-  const refused = bike ? validateRig(bike[1]).refused : [];
+  const bike = packed.findLast(isBike) as Packed | undefined;
+  // What came with it and could not be used was said when it came.
+  const refused = bike && bike[2] === undefined ? validateRig(bike[1]).refused : [];
   const more = refused.length - MOST_BIKE_REFUSALS;
   return more <= 1
     ? refused
@@ -84,6 +120,14 @@ export type Opened =
   | { readonly ok: true; readonly case: Case; readonly refused: readonly string[] }
   | { readonly ok: false; readonly message: string };
 
+function unknownInWords(unknown: number, gone: number): readonly string[] {
+  if (unknown === 0) return [];
+  const kept = unknown - gone;
+  const are = `${unknown === 1 ? 'One entry was' : `${unknown} entries were`} of a kind that this version does not know.`;
+  if (kept === 0) return [are];
+  return [`${are} ${kept === unknown ? (kept === 1 ? 'It is' : 'They are') : `${kept} are`} kept for one that does.`];
+}
+
 /** The case as plain JSON text, which storage keeps and the link packs. */
 export const toText = ({ flow, events }: Case): string => JSON.stringify([flow, ...events.map(pack)]);
 
@@ -96,12 +140,20 @@ export function fromText(text: string): Opened {
   }
   if (!Array.isArray(packed) || !isId(packed[0])) return { ok: false, message: 'This is not a case of this site.' };
   const [flow, ...rest] = packed as [string, ...unknown[]];
-  const read = rest.flatMap((entry) => unpack(entry) ?? []);
-  const { events, refused } = withinLimits(read);
-  const unknown = rest.length - read.length;
-  const unknownKind =
-    unknown === 0
-      ? []
-      : [`${unknown === 1 ? 'One entry was' : `${unknown} entries were`} of a kind that this version does not know.`];
-  return { ok: true, case: { flow, events }, refused: [...refusedOfBike(rest), ...unknownKind, ...refused] };
+  const { events: entries, refused } = withinLimits(rest, isBike);
+  let [unknown, gone] = [0, 0];
+  const events = entries.flatMap((entry): CaseEvent | readonly [] => {
+    const event = unpack(entry);
+    if (event) return event;
+    unknown++;
+    // It may be of a newer version, which finds it here again.
+    if (Array.isArray(entry) && isShort(entry)) return { type: 'kept', packed: entry };
+    gone++;
+    return [];
+  });
+  return {
+    ok: true,
+    case: { flow, events },
+    refused: [...refusedOfBike(entries), ...unknownInWords(unknown, gone), ...refused],
+  };
 }

@@ -19,20 +19,40 @@ export const repaired = (it: Case, verdict: string, result?: RepairResult): Case
 export const cured = (it: Case, verdict: string): Case => add(it, { type: 'cured', verdict });
 export const noted = (it: Case, text: string): Case => add(it, { type: 'note', text });
 
-export const onBike = (it: Case, rig: Rig): Case => add(it, { type: 'rig', rig });
+/** What came with the bike and is not known here goes on with it. */
+export const onBike = (it: Case, rig: Rig): Case => {
+  const asCame = bikeEvent(it)?.asCame;
+  return add(it, { type: 'rig', rig, ...(asCame !== undefined && { asCame: { ...(asCame as object), ...rig } }) });
+};
+
+/** The lines of a fix that are done, by their marks. */
+export function doneOf({ events }: Case, fix: string): readonly string[] {
+  const since = events.findLastIndex(({ type }) => type === 'repair');
+  const last = events.slice(since + 1).findLast((event) => event.type === 'done' && event.fix === fix);
+  return last?.type === 'done' ? last.lines : [];
+}
+/** The case with these lines of a fix done, and no others: what was noted of it before is not kept beside it. */
+export const withDone = ({ events, ...it }: Case, fix: string, lines: readonly string[]): Case => {
+  const others = events.filter((event) => event.type !== 'done' || event.fix !== fix);
+  return { ...it, events: [...others, { type: 'done', fix, lines }] };
+};
+
+const STAYS: readonly CaseEvent['type'][] = ['note', 'done', 'kept'];
 
 /**
- * Back drops the last event that is not a note. The bike that the case began with stays, and so does what was noted. It
+ * Back drops the last event, of those that are asked for. The bike that the case began with stays, and so does what was
+ * noted, done of a fix, or kept for another version. It
  * does not go behind a hand-over: the answers before it belong to another page.
  */
 export const back = (it: Case): Case => {
-  const last = it.events.findLastIndex((event, i) => event.type !== 'note' && (i > 0 || event.type !== 'rig'));
+  const last = it.events.findLastIndex((event, i) => !STAYS.includes(event.type) && (i > 0 || event.type !== 'rig'));
   return last < 0 || it.events[last]?.type === 'handOver' ? it : { ...it, events: it.events.toSpliced(last, 1) };
 };
 export const canGoBack = (it: Case): boolean => back(it) !== it;
 
 /** The bike that a case stands on: that of its last `rig` event. */
-export const bikeOf = ({ events }: Case): Rig => events.findLast((event) => event.type === 'rig')?.rig ?? {};
+const bikeEvent = ({ events }: Case) => events.findLast((event) => event.type === 'rig');
+export const bikeOf = (it: Case): Rig => bikeEvent(it)?.rig ?? {};
 
 /**
  * Whether anything was learnt since the case came here. Two flows that each think it is the other's would otherwise pass
@@ -52,7 +72,7 @@ export const learntHere = ({ events }: Case): boolean =>
 export const handedOver = (it: Case, standing: Standing, flow: string, told: Facts = {}): Case => ({
   flow,
   events: [
-    { type: 'rig', rig: bikeOf(it) },
+    bikeEvent(it) ?? { type: 'rig', rig: {} },
     ...Object.entries({ ...standing.carried, ...standing.facts, ...told }).map(([step, answer]) => ({
       type: 'answer' as const,
       step,
@@ -60,6 +80,7 @@ export const handedOver = (it: Case, standing: Standing, flow: string, told: Fac
     })),
     ...[...standing.checked].map((step) => ({ type: 'confirm' as const, step })),
     ...standing.notes.map((text) => ({ type: 'note' as const, text })),
+    ...it.events.filter(({ type }) => type === 'kept'),
     { type: 'handOver', flow },
   ],
 });

@@ -9,7 +9,11 @@ export type RepairResult = 'still' | 'better' | 'not-it';
  */
 export type CaseEvent =
   /** "My bike" at the moment the case took it over. */
-  | { readonly type: 'rig'; readonly rig: Rig }
+  | {
+      readonly type: 'rig';
+      readonly rig: Rig /** As it came, where this version cannot use all of it. */;
+      readonly asCame?: unknown;
+    }
   | { readonly type: 'answer'; readonly step: string; readonly answer: Answer }
   /** An earlier answer was changed. What was given under it is asked again, the rest is kept. */
   | { readonly type: 'revise'; readonly step: string; readonly answer: Answer }
@@ -26,7 +30,11 @@ export type CaseEvent =
   | { readonly type: 'cured'; readonly verdict: string }
   | { readonly type: 'note'; readonly text: string }
   /** The case goes on in another flow with the same facts. */
-  | { readonly type: 'handOver'; readonly flow: string };
+  | { readonly type: 'handOver'; readonly flow: string }
+  /** The lines of a fix that are done, each by its mark. The latest of a fix counts, until a repair is noted. */
+  | { readonly type: 'done'; readonly fix: string; readonly lines: readonly string[] }
+  /** What this version does not know or has no use for, as it came. A newer one finds it again. */
+  | { readonly type: 'kept'; readonly packed: readonly unknown[] };
 
 export interface Case {
   readonly flow: string;

@@ -1,5 +1,3 @@
-import type { CaseEvent } from './events.ts';
-
 /*
  * What a case can hold. A link comes from anywhere, and a small one unpacks into much, so everything that is read of one
  * has an end. Nobody who rides and measures comes near any of these.
@@ -12,11 +10,16 @@ export const MOST_ID_CHARS = 100;
 export const MOST_NOTE_CHARS = 1000;
 export const MOST_READING_CHARS = 40;
 export const MOST_READINGS = 20;
+/** Characters of an entry that is kept for a newer version, and of a bike that came with more than is known here. */
+export const MOST_KEPT_CHARS = 2000;
+/** Lines of a fix that are done. */
+export const MOST_LINES = 40;
+export const MOST_MARK_CHARS = 12;
 /** Bytes of a case as text. A longer one is refused whole. */
 export const MOST_BYTES = 200_000;
 
-export interface Limited {
-  readonly events: readonly CaseEvent[];
+export interface Limited<T> {
+  readonly events: readonly T[];
   /** The sentence that says what was left out, if anything was. */
   readonly refused: readonly string[];
 }
@@ -24,10 +27,10 @@ export interface Limited {
 /**
  * The latest events of a case that holds too many, on the bike that they stood on. In linear time.
  */
-export function withinLimits(events: readonly CaseEvent[]): Limited {
+export function withinLimits<T>(events: readonly T[], isBike: (event: T) => boolean): Limited<T> {
   if (events.length <= MOST_EVENTS) return { events, refused: [] };
   const latest = events.slice(1 - MOST_EVENTS);
-  const bike = events.findLast((event, i) => event.type === 'rig' && i <= events.length - MOST_EVENTS);
+  const bike = events.findLast((event, i) => i <= events.length - MOST_EVENTS && isBike(event));
   const kept = bike ? [bike, ...latest] : latest;
   const refused = `This case has ${events.length} entries, more than any real one. The oldest ${events.length - kept.length} were left out.`;
   return { events: kept, refused: [refused] };

@@ -5,6 +5,8 @@ import { isAReflashNeeded } from '../../machines/is-a-reflash-needed.ts';
 import { noRearSound } from '../../machines/no-rear-sound.ts';
 import { whatIsInTheHeadUnit } from '../../machines/what-is-in-the-head-unit.ts';
 import { adopt } from '../../src/case/adopt.ts';
+import { fromText, pack, toText } from '../../src/case/case-text.ts';
+import { answered, back, handedOver, onBike } from '../../src/case/change.ts';
 import type { CaseEvent } from '../../src/case/events.ts';
 import { isStaged, replay } from '../../src/case/replay.ts';
 import { late } from '../../src/likelihoods/no-rear-sound.ts';
@@ -14,6 +16,7 @@ const RIG: CaseEvent = { type: 'rig', rig: { unitKind: 'factory' } };
 const NOTE: CaseEvent = { type: 'note', text: 'kept' };
 const adopted = (...events: CaseEvent[]) =>
   adopt(noRearSound, { flow: noRearSound.id, events: [RIG, ...events, NOTE] });
+const KEPT = expect.objectContaining({ type: 'kept' });
 const rest = (events: readonly CaseEvent[]) => events.slice(1, -1);
 
 describe('a case of today', () => {
@@ -75,9 +78,9 @@ describe('what a flow of today cannot use', () => {
       /^A repair after “horn-broken” was left out: this flow has no such verdict\.$/,
     ],
     ['a cure of such a verdict', { type: 'cured', verdict: 'horn-broken' }, /no such verdict\.$/],
-  ])('%s is left out with a sentence, and the rest is kept', (_, event, says) => {
+  ])('%s is left aside with a sentence, and the rest counts', (_, event, says) => {
     const { case: it_, refused } = adopted(event);
-    expect(it_.events).toEqual([RIG, NOTE]);
+    expect(it_.events).toEqual([RIG, { type: 'kept', packed: pack(event) }, NOTE]);
     expect(refused).toHaveLength(1);
     expect(refused[0]).toMatch(says);
   });
@@ -87,7 +90,7 @@ describe('what a flow of today cannot use', () => {
     const maybe: CaseEvent = { type: 'answer', step: 'fader-centre', answer: { option: 'maybe' } };
     const known: CaseEvent = { type: 'repair', verdict: 'coil-open' };
     const { case: it_, refused } = adopted(repair, horn, maybe, known, repair, horn, horn, maybe);
-    expect(rest(it_.events)).toEqual([known]);
+    expect(rest(it_.events).filter(({ type }) => type !== 'kept')).toEqual([known]);
     expect(refused).toEqual([
       '3 answers were left out: this flow has no such steps.',
       '2 answers were left out: they are not among today’s answers.',
@@ -119,7 +122,7 @@ describe('a repair of an earlier version', () => {
         flow: ampWontTurnOn.id,
         events: [{ type: 'repair', verdict }],
       });
-      expect(it_.events).toEqual([]);
+      expect(it_.events.map(({ type }) => type)).toEqual(['kept']);
       expect(refused).toEqual([`A repair after “${verdict}” was left out: this flow has no such verdict.`]);
     },
   );
@@ -138,7 +141,7 @@ describe('a case of another flow', () => {
     });
     expect(it_).toEqual({
       flow: 'what-is-in-the-head-unit',
-      events: [RIG, { type: 'answer', step: 'meter-digit', answer: { option: '0.01' } }],
+      events: [RIG, { type: 'answer', step: 'meter-digit', answer: { option: '0.01' } }, KEPT, KEPT],
     });
     expect(refused).toHaveLength(2);
   });
@@ -149,7 +152,8 @@ describe('any case', () => {
     fc.assert(
       fc.property(anyCase, (it_) => {
         const { case: usable, refused } = adopt(flow, it_);
-        const leftOut = it_.events.length - usable.events.length;
+        expect(usable.events.length).toBe(it_.events.length);
+        const leftOut = usable.events.filter(({ type }) => type === 'kept').length;
         expect(refused.length).toBeLessThanOrEqual(Math.min(3, leftOut));
         expect(refused.length > 0).toBe(leftOut > 0);
         expect(usable.flow).toBe(flow.id);
@@ -159,5 +163,69 @@ describe('any case', () => {
         expect(open.kind).not.toBe('waiting');
       }),
     );
+  });
+});
+
+describe('a case of a newer version', () => {
+  /* What the newer one writes: an answer to a step that is not here, an option, a kind of entry and a field of the bike. */
+  const NEWER = [
+    noRearSound.id,
+    ['b', { unitKind: 'factory', seatHeightM: 0.74 }],
+    ['a', 'fader-centre', 'no-change'],
+    ['a', 'horn', 'loud'],
+    ['a', 'rear-control', 'by-voice'],
+    ['z', { photo: 'blue wire' }],
+    ['f', 'horn-broken'],
+    ['n', 'Blue wire.'],
+  ];
+  const opened = (text: string) => {
+    const read = fromText(text);
+    if (!read.ok) throw new Error(read.message);
+    const taken = adopt(noRearSound, read.case);
+    return { case: taken.case, refused: [...read.refused, ...taken.refused] };
+  };
+  /** All lists in a text, however deep. */
+  const inside = (value: unknown): readonly string[] =>
+    Array.isArray(value)
+      ? [JSON.stringify(value), ...value.flatMap(inside)]
+      : value && typeof value === 'object'
+        ? [JSON.stringify(value)]
+        : [];
+
+  it('says once what this one cannot use, and loses nothing of it on the way through', () => {
+    const first = opened(JSON.stringify(NEWER));
+    expect(first.refused).toHaveLength(5);
+    const again = opened(toText(first.case));
+    expect(again.refused).toEqual([]);
+    expect(again.case).toEqual(first.case);
+    const written = inside(JSON.parse(toText(again.case)));
+    for (const entry of NEWER.slice(2)) expect(written).toContain(JSON.stringify(entry));
+    expect(written).toContain(JSON.stringify((NEWER[1] as unknown[])[1]));
+  });
+  it('keeps it while this one goes on: answers, another bike, back, a hand-over', () => {
+    const { case: taken } = opened(JSON.stringify(NEWER));
+    const on = onBike(answered(taken, 'rear-history', { option: 'stopped' }), { unitKind: 'replaced' });
+    const handed = handedOver(back(on), replay(noRearSound, on, late), noRearSound.id);
+    for (const it_ of [on, back(back(back(on))), handed]) {
+      const written = inside(JSON.parse(toText(it_))).join();
+      for (const name of ['horn', 'by-voice', 'photo', 'horn-broken', 'seatHeightM']) expect(written).toContain(name);
+    }
+    expect(inside(JSON.parse(toText(on))).join()).toContain('"seatHeightM":0.74,"unitKind":"replaced"'.slice(0, 18));
+  });
+  it('has in its own version all of it in its place again', () => {
+    // What this version wrote as unknown, and now knows: the version that follows.
+    const text = JSON.stringify([noRearSound.id, ['o', ['a', 'fader-centre', 'no-change']], ['o', ['f', 'coil-open']]]);
+    expect(opened(text)).toEqual({
+      case: {
+        flow: noRearSound.id,
+        events: [
+          { type: 'answer', step: 'fader-centre', answer: { option: 'no-change' } },
+          { type: 'repair', verdict: 'coil-open' },
+        ],
+      },
+      refused: [],
+    });
+    const bike = fromText(JSON.stringify([noRearSound.id, ['b', {}, { unitKind: 'factory' }]]));
+    expect(bike).toMatchObject({ case: { events: [{ type: 'rig', rig: { unitKind: 'factory' } }] }, refused: [] });
   });
 });

@@ -3,7 +3,18 @@ import { isAReflashNeeded } from '../../machines/is-a-reflash-needed.ts';
 import { noRearSound } from '../../machines/no-rear-sound.ts';
 import { whatIsInTheHeadUnit } from '../../machines/what-is-in-the-head-unit.ts';
 import { adopt } from '../../src/case/adopt.ts';
-import { answered, back, confirmed, handedOver, noted, onBike, repaired, revised } from '../../src/case/change.ts';
+import {
+  answered,
+  back,
+  confirmed,
+  doneOf,
+  handedOver,
+  noted,
+  onBike,
+  repaired,
+  revised,
+  withDone,
+} from '../../src/case/change.ts';
 import type { Case } from '../../src/case/events.ts';
 import { caseOn, give, stand } from '../journey.ts';
 
@@ -110,5 +121,21 @@ describe('a case handed over to another flow', () => {
       'meter-digit',
       'delivered-with',
     ]);
+  });
+});
+
+describe('the lines of a fix that are done', () => {
+  const DONE = withDone(withDone(ridden, 'coil-open', ['a']), 'coil-open', ['a', 'b']);
+  it('are kept once for each fix, whatever was ticked on the way', () => {
+    expect(doneOf(DONE, 'coil-open')).toEqual(['a', 'b']);
+    expect(doneOf(DONE, 'rear-plug-off')).toEqual([]);
+    expect(DONE.events.filter(({ type }) => type === 'done')).toHaveLength(1);
+  });
+  it('are gone once the repair did not help, and Back does not take them for an answer', () => {
+    expect(doneOf(repaired(DONE, 'coil-open'), 'coil-open')).toEqual([]);
+    expect(doneOf(back(DONE), 'coil-open')).toEqual(['a', 'b']);
+    expect(back(DONE).events.filter(({ type }) => type === 'answer')).toHaveLength(
+      ridden.events.filter(({ type }) => type === 'answer').length - 1,
+    );
   });
 });

@@ -1,6 +1,6 @@
 import type { ComponentChildren } from 'preact';
-import { useTicks } from '../../browser/use-ticks.ts';
 import type { Case } from '../../case/events.ts';
+import { ticksOf } from '../../case/ticks.ts';
 import { cautionsOfCheck, cautionsOfFix, cautionsOfProof } from '../../causes/action-cautions.ts';
 import { assumedFor } from '../../causes/assumed.ts';
 import type { Cause, Remedy } from '../../causes/cause.ts';
@@ -72,6 +72,7 @@ interface Props {
   readonly besides: readonly string[];
   readonly root: string;
   readonly onReopen: (step: Step) => void;
+  readonly onMove: (next: Case) => void;
   /** What can be said of the fix: it is cured, it is not. */
   readonly children: ComponentChildren;
 }
@@ -85,10 +86,10 @@ function inTurn<const L extends readonly Ids[]>(lists: L, order: readonly number
 }
 
 /** A cause as a verdict: what is wrong, how sure that is, what to do and what not to pay for, and only then why. */
-export function CauseView({ view, case: it, cause, certainty, besides, root, onReopen, children }: Props) {
+export function CauseView({ view, case: it, cause, certainty, besides, root, onReopen, onMove, children }: Props) {
   const { findings } = view.standing;
   const remedy = cause.remedy(findings);
-  const ticks = useTicks(it, cause.id);
+  const ticks = ticksOf(it, cause.id, onMove);
   const split = view.splitOf(cause.id);
   const dear = isDear(remedy);
   const checkFirst = dear && certainty !== 'proved';
@@ -111,7 +112,7 @@ export function CauseView({ view, case: it, cause, certainty, besides, root, onR
   return (
     <article class="verdict">
       <h1 tabIndex={-1}>{remedy.what}</h1>
-      <SayEnd {...tellCause(remedy, findings, { certainty, check: checkFirst ? split : undefined })} />
+      <SayEnd {...tellCause(remedy, findings, { certainty, check: checkFirst ? split : undefined, ofCheck })} />
       <HowSure certainty={certainty} because={howSure} />
       {checkFirst && check}
       <div class="side-by-side">

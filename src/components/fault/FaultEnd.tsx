@@ -90,6 +90,7 @@ function OneCause({ cause, certainty, ...props }: Props & { readonly cause: Caus
         besides={view.standing.open.kind === 'cause' ? view.standing.open.besides : []}
         root={root}
         onReopen={onReopen}
+        onMove={onMove}
       >
         {!done && <Outcome case={it} cause={cause} repair={remedy.repair} onMove={onMove} />}
       </CauseView>

@@ -1,5 +1,6 @@
 import { inWords, type Step } from '../../steps/step.ts';
 import { Answers, strongest } from './Evidence.tsx';
+import { measuredFirst } from './list-sections.ts';
 import type { FaultView } from './view.ts';
 
 const MOST_FOUND = 8;
@@ -24,9 +25,9 @@ interface Props {
 
 /** What somebody with a meter has to be told: what was found so far, and what to measure first. */
 export function ForTheWorkshop({ view, causes, title, onReopen }: Props) {
-  const { flow, standing } = view;
+  const { standing } = view;
   const answers = found(view, causes);
-  const first = (standing.decided?.reckoning?.measureFirst ?? []).flatMap((id) => flow.steps.get(id) ?? []);
+  const first = measuredFirst(view);
   return (
     <section class="workshop">
       <h2>{title}</h2>

@@ -1,6 +1,10 @@
+import type { CautionId } from '../../steps/cautions.ts';
 import type { Step } from '../../steps/step.ts';
+import { Cautions } from '../caution/Cautions.tsx';
 import { SayEnd } from '../flow/SayEnd.tsx';
+import { Sheet } from '../flow/Sheet.tsx';
 import { ForTheWorkshop } from './ForTheWorkshop.tsx';
+import { cautionsByCause, listSections } from './list-sections.ts';
 import { ShareBar } from './ShareBar.tsx';
 import { tellList } from './say-verdict.ts';
 import { shareInWords } from './shares.ts';
@@ -17,7 +21,14 @@ interface Props {
 }
 
 /** One of those who are left: how likely, the check that separates it, and what that check says. */
-function Left({ view, cause, onPick, onNotIt, onGo }: Omit<Props, 'causes' | 'onReopen'> & { readonly cause: string }) {
+function Left({
+  view,
+  cause,
+  cautions,
+  onPick,
+  onNotIt,
+  onGo,
+}: Omit<Props, 'causes' | 'onReopen'> & { readonly cause: string; readonly cautions: readonly CautionId[] }) {
   const share = view.shareOf(cause);
   const elsewhere = view.lookedForBy(cause);
   return (
@@ -27,6 +38,7 @@ function Left({ view, cause, onPick, onNotIt, onGo }: Omit<Props, 'causes' | 'on
         {shareInWords(share)}
         <ShareBar shareRatio={share} />
       </p>
+      <Cautions ids={cautions} />
       <p>{view.splitOf(cause) ?? elsewhere?.because}</p>
       {!elsewhere && (
         <button type="button" onClick={() => onPick(cause)}>
@@ -77,6 +89,7 @@ export function ListView({ view, causes, onReopen, ...acts }: Props) {
   const { title, text } = saidOf(view, causes);
   const unthought = view.shares[0]?.cause === UNTHOUGHT || causes.length === 0;
   const inOrder = causes.toSorted((a, b) => Number(view.ruledOut.has(a)) - Number(view.ruledOut.has(b)));
+  const cautions = cautionsByCause(view, inOrder);
   return (
     <article class="verdict">
       <h1 tabIndex={-1}>{title}</h1>
@@ -85,7 +98,7 @@ export function ListView({ view, causes, onReopen, ...acts }: Props) {
       {causes.length > 0 && (
         <ol class="lefts">
           {inOrder.map((cause) => (
-            <Left key={cause} view={view} cause={cause} {...acts} />
+            <Left key={cause} view={view} cause={cause} cautions={cautions.get(cause) ?? []} {...acts} />
           ))}
         </ol>
       )}
@@ -97,6 +110,7 @@ export function ListView({ view, causes, onReopen, ...acts }: Props) {
           onReopen={onReopen}
         />
       )}
+      <Sheet title={view.flow.title} sections={listSections(view, inOrder, title)} />
     </article>
   );
 }

@@ -1,4 +1,6 @@
 import type { HandsOver } from '../../../machines/machine.ts';
+import { SayEnd } from '../flow/SayEnd.tsx';
+import { tellOnward } from './say-verdict.ts';
 
 interface Props {
   readonly to: HandsOver;
@@ -11,6 +13,7 @@ export function OnwardView({ to, onGo, onNotIt }: Props) {
   return (
     <article class="verdict">
       <h1 tabIndex={-1}>{to.title}</h1>
+      <SayEnd {...tellOnward(to)} />
       <p>{to.because} All that you have answered goes with it.</p>
       <button type="button" class="go" onClick={onGo}>
         Go on with “{to.title}”

@@ -1,3 +1,4 @@
+import type { HandsOver } from '../../../machines/machine.ts';
 import { cautionsOfFix } from '../../causes/action-cautions.ts';
 import type { Remedy } from '../../causes/cause.ts';
 import type { Certainty } from '../../inference/certainty.ts';
@@ -5,6 +6,7 @@ import type { CautionId } from '../../steps/cautions.ts';
 import type { Findings } from '../../steps/outcome.ts';
 import { byWord } from '../caution/signal-words.ts';
 import { SPOKEN } from '../caution/spoken.ts';
+import { cautionsByCause } from './list-sections.ts';
 import type { FaultView } from './view.ts';
 
 /** The lines of a verdict on the phone. */
@@ -34,7 +36,16 @@ const toBring = (tools: string, parts: readonly string[]): readonly string[] => 
 export function tellCause(
   remedy: Remedy,
   f: Findings,
-  { certainty, check }: { readonly certainty: Certainty; readonly check: string | undefined },
+  {
+    certainty,
+    check,
+    ofCheck = [],
+  }: {
+    readonly certainty: Certainty;
+    readonly check: string | undefined;
+    /** What to be careful of with the check. */
+    readonly ofCheck?: readonly CautionId[];
+  },
 ): SpokenEnd {
   return {
     tell: [
@@ -44,7 +55,10 @@ export function tellCause(
       ...remedy.fix,
       `Then this proves the cure: ${remedy.proofOfCure.byEar}`,
     ],
-    never: [...spokenCare(cautionsOfFix(remedy, f)), ...dontPay(remedy.notBuy)],
+    never: [
+      ...spokenCare([...(check === undefined ? [] : ofCheck), ...cautionsOfFix(remedy, f)]),
+      ...dontPay(remedy.notBuy),
+    ],
     bring: toBring(remedy.tools, remedy.parts),
   };
 }
@@ -60,8 +74,22 @@ export const tellList = (view: FaultView, causes: readonly string[]): SpokenEnd 
       return check === undefined ? [] : [`${view.nameOf(cause)}. The check: ${check}`];
     }),
   ],
-  never: ['Buy and book nothing before a check says which one it is.'],
+  never: [
+    ...spokenCare([...cautionsByCause(view, causes).values()].flat()),
+    'Buy and book nothing before a check says which one it is.',
+  ],
   bring: [view.hasMeter ? 'The meter.' : 'A multimeter, if one can be had: it tells more than ears do.'],
+});
+
+/** A case that another list of causes takes on, told to a caller: nothing is done yet. */
+export const tellOnward = ({ title, because }: Pick<HandsOver, 'title' | 'because'>): SpokenEnd => ({
+  tell: [
+    because,
+    `We go on with this: ${title}.`,
+    'All that you told me counts there as well. I ask only what is still missing.',
+  ],
+  never: ['Buy and book nothing yet.', 'Leave open what is open, and take nothing else apart, until I say so.'],
+  bring: [],
 });
 
 /** What a plan answers, told to a caller. */

@@ -1,4 +1,4 @@
-import type { Ticks } from '../../browser/use-ticks.ts';
+import type { Ticks } from '../../case/ticks.ts';
 import type { CautionId } from '../../steps/cautions.ts';
 import { Cautions } from '../caution/Cautions.tsx';
 import { minutesInWords } from './minutes.ts';

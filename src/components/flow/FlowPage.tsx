@@ -261,6 +261,7 @@ export function FlowPage({ opening, stand, root, load, links, goesOnIn, picture 
                 case={it}
                 root={root}
                 onReopen={reopen}
+                onMove={move}
                 picture={Picture && <Picture {...standing} />}
               />
               {takeOn}

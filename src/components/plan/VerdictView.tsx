@@ -1,7 +1,7 @@
 import type { ComponentChildren } from 'preact';
-import { useTicks } from '../../browser/use-ticks.ts';
 import type { Case } from '../../case/events.ts';
 import type { Standing } from '../../case/standing.ts';
+import { ticksOf } from '../../case/ticks.ts';
 import { assumedFor } from '../../causes/assumed.ts';
 import type { PlanRemedy, PlanVerdict } from '../../plan/verdict.ts';
 import { CAUTIONS } from '../../steps/cautions.ts';
@@ -28,6 +28,7 @@ interface Props {
   readonly case: Case;
   readonly root: string;
   readonly onReopen: (step: Step) => void;
+  readonly onMove: (next: Case) => void;
   /** Something drawn beside the evidence. */
   readonly picture: ComponentChildren;
 }
@@ -76,8 +77,8 @@ const inFull = (remedy: PlanRemedy, standing: Standing, assumed: readonly string
 ];
 
 /** The answer of a plan, or what a profile reads: what, how sure, what to do and not to pay for, and only then why. */
-export function VerdictView({ verdict, remedy, standing, case: it, root, onReopen, picture }: Props) {
-  const ticks = useTicks(it, verdict.id);
+export function VerdictView({ verdict, remedy, standing, case: it, root, onReopen, onMove, picture }: Props) {
+  const ticks = ticksOf(it, verdict.id, onMove);
   const assumed = assumedFor((findings) => verdict.remedy(findings), standing.findings);
   return (
     <article class="verdict">

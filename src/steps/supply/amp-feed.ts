@@ -51,9 +51,13 @@ export function healthyPathOhm(situation: Situation): { readonly plusOhm: number
   };
 }
 
+/** A post that shows nothing at all is taken at the least that a meter shows: bands over nothing are none. */
+const LEAST_SHOWN_V = 0.001;
 /** The battery, as read at the amplifier's terminals step, else as the bike has it with the engine off. */
-export const batteryV = (situation: Situation): number =>
-  numberIn(situation.facts['amp-terminals'], 'batteryV', 'V') ?? estimate(situation.rig, 'supplyOffV').value;
+export function batteryV(situation: Situation): number {
+  const readV = numberIn(situation.facts['amp-terminals'], 'batteryV', 'V');
+  return readV === undefined ? estimate(situation.rig, 'supplyOffV').value : Math.max(LEAST_SHOWN_V, readV);
+}
 
 /** The path at which full bass pulls the amplifier down to its cut-out. A battery at the cut-out itself has none. */
 export function cuttingOutOhm(situation: Situation, supplyV: number): number {

@@ -26,6 +26,7 @@ const shown = (
       besides={besides}
       root="/"
       onReopen={() => undefined}
+      onMove={() => undefined}
     >
       buttons
     </CauseView>,
@@ -106,6 +107,7 @@ describe('how sure a cause is', () => {
             besides={[]}
             root="/"
             onReopen={() => undefined}
+            onMove={() => undefined}
           >
             buttons
           </CauseView>,

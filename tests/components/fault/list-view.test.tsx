@@ -1,7 +1,16 @@
 import { renderToString } from 'preact-render-to-string';
 import { describe, expect, it } from 'vitest';
 import { repaired } from '../../../src/case/change.ts';
+import { CAUSES } from '../../../src/causes/all.ts';
+import { splitOf } from '../../../src/causes/cause.ts';
+import { SPOKEN } from '../../../src/components/caution/spoken.ts';
 import { ListView } from '../../../src/components/fault/ListView.tsx';
+import { listSections } from '../../../src/components/fault/list-sections.ts';
+import { tellList } from '../../../src/components/fault/say-verdict.ts';
+import { asText } from '../../../src/components/flow/Sheet.tsx';
+import { EXAMPLE_RIGS } from '../../../src/rig/examples.ts';
+import { CAUTIONS } from '../../../src/steps/cautions.ts';
+import { onBike } from '../../causes/on-bike.ts';
 import { given, view, words } from './fan.ts';
 
 const nothing = () => undefined;
@@ -69,5 +78,43 @@ describe('where nothing in the list explains all of it', () => {
     expect(text).toMatch(/^Nothing in this list explains all of it/);
     expect(text).toMatch(/Found so far:/);
     expect(text).not.toMatch(/one of these 0|still possible/i);
+  });
+});
+
+describe('a list that is taken along', () => {
+  const seen = view(given(SILENT));
+  const text = asText({ title: 'Fan', sections: listSections(seen, ['breaker-off', 'motor-dead'], 'One of two') });
+  it('has who is left with odds and check, and what was found, as text and on the sheet', () => {
+    expect(text).toMatch(/One of two\. Not proved/);
+    expect(text).toMatch(/1\. Breaker off, about 6 in 10\. Breaker off: by eye\?\n2\. Motor dead, about 4 in 10\./);
+    expect(text).toMatch(/WHAT WAS FOUND\n- Hum: silent/);
+    expect(shown(SILENT, ['breaker-off', 'motor-dead'])).toMatch(/Take it along Copy it as text Print it on one page/);
+  });
+  /** A view of real causes: only what the cautions of a list look at. */
+  const real = (meter: boolean) => ({
+    ...seen,
+    standing: {
+      ...seen.standing,
+      findings: onBike(EXAMPLE_RIGS['frame-fairing'], meter ? { 'tools-at-hand': 'meter' } : {}),
+    },
+    causeOf: (id: string) => CAUSES.find((cause) => cause.id === id),
+    splitOf: (id: string) => {
+      const cause = CAUSES.find((one) => one.id === id);
+      return cause && splitOf(cause, onBike(EXAMPLE_RIGS['frame-fairing'])).byMeter;
+    },
+  });
+  it('has each caution of its checks once: on the screen, on paper and on the phone', () => {
+    const left = ['amp-ground-resistive', 'plus-lead-too-thin', 'coil-open'];
+    const html = renderToString(
+      <ListView view={real(true)} causes={left} onReopen={nothing} onPick={nothing} onNotIt={nothing} onGo={nothing} />,
+    );
+    const paper = asText({ title: 'x', sections: listSections(real(true), left, 'x') });
+    const { never } = tellList(real(true), left);
+    for (const id of ['lamp-hot', 'live-clip', 'plus-probe', 'ohms-dead'] as const) {
+      expect(words(html).split(CAUTIONS[id]).length - 1, id).toBe(2); // Once to read, and once on the sheet to print.
+      expect(paper).toContain(CAUTIONS[id]);
+      expect(never.filter((line) => line === SPOKEN[id])).toHaveLength(1);
+    }
+    expect(tellList(real(false), ['coil-open']).never).toContain(SPOKEN.cell);
   });
 });

@@ -1,11 +1,12 @@
 import { renderToString } from 'preact-render-to-string';
 import { describe, expect, it } from 'vitest';
-import { cautionsOfFix } from '../../../src/causes/action-cautions.ts';
+import { cautionsOfCheck, cautionsOfFix } from '../../../src/causes/action-cautions.ts';
 import { CAUSES } from '../../../src/causes/all.ts';
 import { splitOf } from '../../../src/causes/cause.ts';
 import { SPOKEN } from '../../../src/components/caution/spoken.ts';
 import { Meanings } from '../../../src/components/fault/Meanings.tsx';
-import { tellCause, tellList } from '../../../src/components/fault/say-verdict.ts';
+import { OnwardView } from '../../../src/components/fault/OnwardView.tsx';
+import { tellCause, tellList, tellOnward } from '../../../src/components/fault/say-verdict.ts';
 import { SayEnd } from '../../../src/components/flow/SayEnd.tsx';
 import { EXAMPLE_RIGS } from '../../../src/rig/examples.ts';
 import { onBike } from '../../causes/on-bike.ts';
@@ -30,6 +31,14 @@ describe.each(CAUSES.map((cause) => [cause.id, cause] as const))('on the phone, 
       const { never } = tellCause(remedy, f, { certainty: 'proved', check: undefined });
       for (const id of cautionsOfFix(remedy, f)) expect(never).toContain(SPOKEN[id]);
       for (const line of remedy.notBuy) expect(never.join(' ')).toContain(line);
+    }
+  });
+  it('says what to be careful of with the check that comes first', () => {
+    for (const f of BIKES) {
+      const ofCheck = cautionsOfCheck(cause, f);
+      const { never } = tellCause(cause.remedy(f), f, { certainty: 'likely', check: 'It?', ofCheck });
+      for (const id of ofCheck) expect(never).toContain(SPOKEN[id]);
+      expect(new Set(never).size).toBe(never.length);
     }
   });
   it('says what to bring: the tools and every part', () => {
@@ -70,5 +79,20 @@ describe('for whoever learns', () => {
   });
   it('a reading does so as well', () => {
     expect(words(renderToString(<Meanings view={seen} step={socket} />))).toMatch(/live .* dead |dead .* live /);
+  });
+});
+
+describe('on the phone, the way to another list of causes', () => {
+  it('is told with why, that nothing is asked twice, and that nothing is bought or taken apart yet', () => {
+    const { tell, never } = tellOnward({ title: 'The amplifier stays off', because: 'Its lamp is dark.' });
+    expect(tell.join(' ')).toMatch(
+      /^Its lamp is dark\. We go on with this: The amplifier stays off\. All that you told/,
+    );
+    expect(never.join(' ')).toMatch(/^Buy and book nothing yet\. .*take nothing else apart/);
+  });
+  it('stands on the screen of the hand-over', () => {
+    const to = { flow: 'ducts', title: 'It blows nowhere', because: 'The fan is sound.', causes: [] };
+    const html = renderToString(<OnwardView to={to} onGo={() => undefined} onNotIt={() => undefined} />);
+    expect(allWords(html)).toMatch(/Tell the caller, one line at a time: The fan is sound\. We go on with this/);
   });
 });
