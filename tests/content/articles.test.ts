@@ -3,8 +3,13 @@ import { basename, join } from 'node:path';
 import { describe, expect, it } from 'vitest';
 import { CALCULATORS } from '../../src/calculators/all.ts';
 import { FLOW_LIST } from '../../src/case/flows.ts';
+import { CAUSES } from '../../src/causes/all.ts';
+import { ENTRIES } from '../../src/search/glossary.ts';
+import { ALL_STEPS as STEPS } from '../../src/steps/all.ts';
+import { articleOf } from '../../src/steps/article-of.ts';
 import { courseOrder } from '../../src/tools/course.ts';
 
+const ALL_STEPS = Object.values(STEPS);
 const files = ['explanation', 'how-to'].flatMap((kind) =>
   readdirSync(join('content', kind)).map((file) => join('content', kind, file)),
 );
@@ -49,5 +54,69 @@ describe('an article', () => {
   });
   it.each(each)('%s warns where something can hurt', (_, { text }) => {
     if (/probe|battery|tone|engine|fuse/.test(text)) expect(text).toMatch(/\*\*Caution:?\*\*|\*\*Do not|\*\*Never/);
+  });
+});
+
+describe('whoever uses the site', () => {
+  const slugs = new Set(articles.map(({ slug }) => slug));
+  it('finds an article behind every question', () => {
+    for (const step of ALL_STEPS) expect(slugs, step.id).toContain(articleOf(step));
+  });
+  it('finds an article behind every cause', () => {
+    for (const cause of CAUSES) expect(slugs, cause.id).toContain(cause.article);
+  });
+  it('is led from every article to a flow or a calculator, and to each article from one of them, another article or a word', () => {
+    const linked = new Set([
+      ...ALL_STEPS.map(articleOf),
+      ...CAUSES.flatMap(({ article }) => article ?? []),
+      ...CALCULATORS.map(({ article }) => article),
+      ...ENTRIES.flatMap(({ article }) => article ?? []),
+      ...articles.flatMap(({ text }) => [...text.matchAll(/\]\(([a-z0-9-]+)/g)].map(([, slug = '']) => slug)),
+    ]);
+    for (const { slug } of articles) expect(linked, `${slug} is an orphan`).toContain(slug);
+  });
+});
+
+describe('the words of the trade', () => {
+  /** No words of the trade: OK, what is written on the keys of a meter, and who publishes standards. */
+  const EVERYDAY = new Set(['OK', 'MIN', 'MAX', 'LOW', 'IEC', 'NIOSH']);
+  const known = new Set(
+    ENTRIES.flatMap(({ word, also }) => `${word}, ${also}`.match(/[\p{L}\p{N}-]+/gu) ?? []).map((word) => word),
+  );
+  const texts: readonly (readonly [string, string])[] = [
+    ...articles.map(({ slug, text }) => [slug, text] as const),
+    ...ALL_STEPS.map(
+      (step) =>
+        [
+          step.id,
+          [step.ask, step.why, step.how]
+            .filter((one) => typeof one === 'string' || Array.isArray(one))
+            .flat()
+            .join(' '),
+        ] as const,
+    ),
+  ];
+  it('that are written in capitals are in the glossary', () => {
+    const unknown = texts.flatMap(([id, text]) =>
+      (text.match(/\b[A-Z]{2,5}\b/g) ?? [])
+        .filter((word) => !EVERYDAY.has(word) && !known.has(word))
+        .map((word) => `${id}: ${word}`),
+    );
+    expect([...new Set(unknown)]).toEqual([]);
+  });
+  it('that the vocabularies of the trade have, and that stand in the texts, are in the glossary', () => {
+    // International Electrotechnical Vocabulary, IEC 60050, parts 151, 702 and 801, and ISO 8713: the terms from memory.
+    const TERMS_OF_THE_TRADE =
+      /\b(alternator|amplifier|bus|capacitor|clipping|crossover|decibel|distortion|earth|ferrule|fuse|gain|ground loop|headroom|impedance|loom|polarity|rectifier|regulator|relay|resonance|sensitivity|shield|sine|stator|switch|tweeter|woofer|voltage drop)s?\b/gi;
+    const inGlossary = new Set([...known].map((word) => word.toLowerCase()));
+    for (const { word } of ENTRIES) inGlossary.add(word.toLowerCase());
+    const all = texts.flatMap(([, text]) =>
+      [...text.matchAll(TERMS_OF_THE_TRADE)].map(([, word = '']) => word.toLowerCase()),
+    );
+    const plain = new Set(['switch', 'earth', 'distortion']);
+    expect([...new Set(all)].filter((word) => !plain.has(word) && !inGlossary.has(word))).toEqual([]);
+  });
+  it('each lead to an article that exists, where they lead to one', () => {
+    for (const { word, article } of ENTRIES) if (article !== undefined) expect(courseOrder(), word).toContain(article);
   });
 });

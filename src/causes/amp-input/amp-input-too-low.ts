@@ -17,6 +17,7 @@ export const ampInputTooLow: Cause = {
     without: 'Read range and gain: do they fit what is plugged in, and is the gain off its lowest?',
   },
   mends: ['amp'],
+  article: 'gain-structure',
   remedy: (f) => ({
     what: 'The amplifier makes too little of what comes in: wrong range, or the gain near its lowest.',
     background:

@@ -15,6 +15,7 @@ export const channelModeWrong: Cause = {
     without: 'Read the amplifier’s input selector: does it fit the plugs that are in?',
   },
   mends: ['amp'],
+  article: 'impedance',
   remedy: (f) => ({
     what: 'The amplifier’s input selector does not fit its wiring: it takes channels from inputs that carry nothing.',
     background: 'Selectors hide under a cover or a rubber plug, and stay as they came out of the box.',

@@ -14,6 +14,7 @@ export const ampBodyFuseOpen: Cause = {
     without: 'Key off, pull the small fuses beside its power plug: are their strips whole?',
   },
   mends: ['amp-supply', 'amp'],
+  article: 'wire-fuse-and-ground',
   remedy: (f) => ({
     what: `A fuse in the case of ${ampName(f)}, beside its power plug, is open: the supply ends there.`,
     background: 'It looks exactly like a dead amplifier, and costs a hundredth of one.',

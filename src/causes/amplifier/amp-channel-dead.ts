@@ -23,6 +23,7 @@ export const ampChannelDead: Cause = {
     cautions: ['key-off', 'short-suspected'],
   },
   mends: ['amp'],
+  article: 'why-an-amplifier-protects-itself',
   remedy: (f) => ({
     what: `One or more outputs of ${ampName(f)} give nothing, though it is on and its signal comes in.`,
     background: 'A short on that output is the usual reason, and kills the next one as well.',

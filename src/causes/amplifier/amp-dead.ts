@@ -15,6 +15,7 @@ export const ampDead: Cause = {
     cautions: ['lamp-hot', 'live-clip', 'ground-open', 'capacitors', 'jumper'],
   },
   mends: ['amp'],
+  article: 'why-an-amplifier-protects-itself',
   remedy: (f) => ({
     what: `${AmpName(f)} is dead: it does not start, whatever plus, ground and turn-on it gets.`,
     background: 'Few amplifiers that are called dead are dead: 12 V on a meter without a load proves no lead.',

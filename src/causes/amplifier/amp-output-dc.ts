@@ -34,6 +34,7 @@ export const ampOutputDc: Cause = {
     without: 'Key off, all speaker plugs off it, key on, cold: is its fault lamp still there?',
   },
   mends: ['amp'],
+  article: 'why-an-amplifier-protects-itself',
   remedy: (f) => ({
     what: `The output stage of ${ampName(f)} is damaged: it puts DC on an output, or shuts itself down so as not to.`,
     background: 'While it protects itself no DC may be read. DC pushes a coil to one side and heats it.',

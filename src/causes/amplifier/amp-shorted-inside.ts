@@ -16,6 +16,7 @@ export const ampShortedInside: Cause = {
     cautions: ['fuse', 'lamp-hot', 'minus-first'],
   },
   mends: ['amp', 'amp-supply'],
+  article: 'wire-fuse-and-ground',
   remedy: (f) => ({
     what: `${AmpName(f)} is shorted at its supply input, and that is what opens the main fuse.`,
     background:

@@ -21,6 +21,7 @@ export const ampTooHot: Cause = {
     without: 'Feel its case: too hot to leave your hand there? Does it come back by itself when it is cooler?',
   },
   mends: ['amp'],
+  article: 'why-an-amplifier-protects-itself',
   remedy: (f) => ({
     what: `${AmpName(f)} cannot get rid of its heat: it switches off when its case is too hot, and comes back when cooler.`,
     background: 'Most switch off at a case of 75 to 90 °C, and come back 10 to 20 °C below that. That takes minutes.',

@@ -25,6 +25,7 @@ export const gainTooHigh: Cause = {
     without: 'Gain down by half, volume up until it is as loud as before: is it cleaner, with less hiss?',
   },
   mends: ['amp'],
+  article: 'gain-structure',
   remedy: (f) => ({
     what: `The gain of ${ampName(f)} is set for less signal than it gets: its output clips before the volume is up, and its noise comes up with it.`,
     background: 'Gain is not volume. Full gain makes no more power, only the same power earlier, and hiss.',

@@ -14,6 +14,7 @@ export const waterInside: Cause = {
     without: 'Key off, main fuse out: open its plugs and look under its cover. Drops, a white edge, or green?',
   },
   mends: ['amp', 'amp-supply'],
+  article: 'connectors-vibration-and-water',
   remedy: (f) => ({
     what: `Water got into ${ampName(f)} or its plugs, and current finds ways there that it should not have.`,
     background: 'The first day after rain or a wash is the worst day to condemn a part. Dry it, then judge.',

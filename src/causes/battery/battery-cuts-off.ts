@@ -13,6 +13,7 @@ export const batteryCutsOff: Cause = {
     without: 'Is it a lithium battery, and does the whole bike go dark at once, lamps and all?',
   },
   mends: ['amp-supply', 'unit'],
+  article: 'the-charging-system',
   remedy: (f) => ({
     what: 'The battery’s own protection switches it off: it is too empty, too cold, charged too high, or more is drawn than it gives.',
     background:

@@ -13,6 +13,7 @@ export const batteryUndercharged: Cause = {
     cautions: ['battery-gas', 'own-charger'],
   },
   mends: ['amp-supply'],
+  article: 'the-charging-system',
   remedy: (f) => ({
     what: 'The battery has too little charge: loud music pulls it under the volts at which an amplifier switches itself off.',
     background:

@@ -24,6 +24,7 @@ export const batteryWorn: Cause = {
     cautions: ['battery-gas', 'own-charger'],
   },
   mends: ['amp-supply'],
+  article: 'the-charging-system',
   remedy: (f) => ({
     what: 'The battery gives way when something draws from it: its inner resistance is up and its capacity is gone.',
     background: 'Three to five years, or one deep discharge, do that. Without load it may read well.',

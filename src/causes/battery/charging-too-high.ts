@@ -14,6 +14,7 @@ export const chargingTooHigh: Cause = {
     cautions: ['outdoors', 'hot'],
   },
   mends: ['amp-supply'],
+  article: 'the-charging-system',
   remedy: (f) => ({
     what: 'The regulator does not limit: with the engine running an amplifier gets too many volts, and switches off to save itself.',
     background:

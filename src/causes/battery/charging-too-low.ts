@@ -15,6 +15,7 @@ export const chargingTooLow: Cause = {
     cautions: ['outdoors', 'hot'],
   },
   mends: ['amp-supply'],
+  article: 'the-charging-system',
   remedy: (f) => ({
     what: 'The battery pays for the music: the charging system gives less than the bike and its gear take.',
     background:

@@ -16,6 +16,7 @@ export const faderOrBalanceOff: Cause = {
     without: 'Put both exactly in the middle and listen.',
   }),
   mends: ['settings'],
+  article: 'how-the-signal-travels',
   remedy: (f) => ({
     what: 'The fader or the balance stands away from the middle and turns speakers down.',
     background: 'Battery work can reset it, and a child or a passenger moves it.',

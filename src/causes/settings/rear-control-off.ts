@@ -13,6 +13,7 @@ export const rearControlOff: Cause = {
     without: 'Turn the rear control up and listen.',
   },
   mends: ['settings'],
+  article: 'how-the-signal-travels',
   remedy: () => ({
     what: 'The control for the rear is off or turned down.',
     background: 'It sits at the passenger’s armrest or pod, or as a “rear speakers” item in the menu.',

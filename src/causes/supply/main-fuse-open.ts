@@ -93,6 +93,7 @@ export const mainFuseOpen: Cause = {
   faults: ['main-fuse-open'],
   split,
   mends: ['amp-supply'],
+  article: 'wire-fuse-and-ground',
   remedy: (f) => {
     const tooThin = tooThinForFullBass(f);
     const work = fuseStaysOut(f) ? stayingOut(f) : newFuseHolds(f) ? alreadyIn(f) : toDo(f);

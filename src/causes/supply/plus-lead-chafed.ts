@@ -18,6 +18,7 @@ export const plusLeadChafed: Cause = {
     cautions: ['minus-first', 'battery-gas', 'cranking', 'fuse', 'lamp-hot'],
   }),
   mends: ['amp-supply'],
+  article: 'wire-fuse-and-ground',
   remedy: (f) => ({
     what: `The plus lead of ${ampName(f)} is chafed through to the frame, and that opened its main fuse.`,
     background: is(f, 'lead-off-amp', 'bright')

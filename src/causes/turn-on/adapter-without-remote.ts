@@ -15,6 +15,7 @@ export const adapterWithoutRemote: Cause = {
     without: 'Key off, adapter apart: is the place of the remote wire fitted with a pin on both halves?',
   },
   mends: ['unit-leads', 'amp-supply'],
+  article: 'amplifiers-that-listen',
   remedy: (f) => ({
     what: `The replaced head unit switches its remote output, and the adapter behind it has no pin for the remote wire of ${ampName(f)}.`,
     background: 'An adapter made for another bike often leaves it out. At the amplifier that looks like a broken wire.',

@@ -27,6 +27,7 @@ export const remoteOnPermanent: Cause = {
     without: 'Key off and out for ten minutes: is the amplifier’s lamp still lit, or its case warm?',
   },
   mends: ['amp-supply'],
+  article: 'the-charging-system',
   remedy: (f) => ({
     what: `The remote wire is on a feed that never goes off: ${ampName(f)} stays awake day and night and empties the battery.`,
     background: emptiesInWords(f),

@@ -25,6 +25,7 @@ export const remoteSourceDead: Cause = {
     };
   },
   mends: ['amp-supply', 'unit-leads', 'unit'],
+  article: 'amplifiers-that-listen',
   remedy: (f) => ({
     what: `The point that the remote wire of ${ampName(f)} is tapped from carries no volts while the head unit is on.`,
     background:

@@ -18,6 +18,7 @@ export const remoteVoltsLow: Cause = {
     cautions: ['jumper'],
   },
   mends: ['amp-supply', 'unit-leads'],
+  article: 'amplifiers-that-listen',
   remedy: (f) => ({
     what: is(f, 'remote-source', 'live')
       ? `Too few volts reach the remote terminal of ${ampName(f)}: it does not come on by them, or lets go when its supply dips.`

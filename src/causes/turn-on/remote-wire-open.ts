@@ -27,6 +27,7 @@ export const remoteWireOpen: Cause = {
   faults: ['remote-wire-open'],
   split: (f) => (readAtBothEnds(f) ? ALONG_IT : CHECK),
   mends: ['amp-supply', 'unit-leads'],
+  article: 'amplifiers-that-listen',
   remedy: (f) => ({
     what: weakAlongTheWire(f)
       ? `The remote wire is good at its start and weak at ${ampName(f)}: its tap, or a joint in it, hardly conducts.`

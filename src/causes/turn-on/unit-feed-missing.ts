@@ -13,6 +13,7 @@ export const unitFeedMissing: Cause = {
       'Key on: does the head unit’s screen stay dark, or go dark on bumps? Key off: look at its fuses, push its plug home.',
   },
   mends: ['unit', 'unit-leads', 'amp-supply'],
+  article: 'how-the-signal-travels',
   remedy: (f) => ({
     what: `The head unit gets no plus on one of its feeds. ${AmpName(f)} follows it, and stays off rightly.`,
     background: 'One feed is always live and keeps its memory, one comes with the key. It wants both, and its ground.',

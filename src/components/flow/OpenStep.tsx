@@ -211,9 +211,9 @@ export function OpenStep(props: Props) {
         <p>{withTerms(step.why)}</p>
         {step.kind === 'reading' && <p class="seat-only-learning">Expected: {step.formula}.</p>}
         {meanings}
-        {step.article && (
+        {parts && (
           <p>
-            <a href={`${root}read/${step.article}/`}>Read more about it</a>
+            <a href={`${root}read/${parts.common.articleOf(step)}/`}>Read more about it</a>
           </p>
         )}
       </details>
