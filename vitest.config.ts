@@ -25,7 +25,8 @@ export default defineConfig({
           include: ['tests/browser/**/*.test.ts'],
           environment: 'node',
           globalSetup: ['tests/browser/serve-the-build.ts'],
-          fileParallelism: false,
+          // Each has a browser of its own besides: more of them would only wait for each other.
+          maxWorkers: 2,
           testTimeout: 60_000,
           hookTimeout: 120_000,
           sequence: { groupOrder: 1 },

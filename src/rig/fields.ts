@@ -133,6 +133,12 @@ export const BIKE_FIELDS = {
     'unit',
     'Follow the wires from the speaker, or ask who fitted them.',
   ),
+  rearPlug: choice(
+    'Plug at the lid or case',
+    { yes: 'There is one', no: 'None, the lead runs through' },
+    'yes',
+    'Where the leads of the rear speakers come apart when the lid, bag or case comes off.',
+  ),
   rearRatedOhm: number(
     'Rear speakers, rated',
     'Ω',

@@ -99,6 +99,8 @@ export function randomRig(draw: Draw): WholeRig {
     chargingCruiseA: within(draw, BIKE_FIELDS.chargingCruiseA),
     deliveredAmp: amps.some(({ kind }) => kind === 'factory') ? 'yes' : 'no',
     amps,
+    // Drawn last: what else is drawn of a bike does not hang on it.
+    rearPlug: happens(draw, 0.12) ? 'no' : 'yes',
   };
 }
 

@@ -15,7 +15,7 @@ export const standsFor = ({ faults }: Cause, { id, variant = '' }: Pick<Fault, '
 export const causeOfFault = (causes: readonly Cause[], fault: Pick<Fault, 'id' | 'variant'>): Cause | undefined =>
   causes.find((cause) => standsFor(cause, fault));
 
-const RIGS_PER_KIND = 8;
+const RIGS_PER_KIND = 20;
 
 /** What splits bikes into kinds of build. */
 export const buildSteps = (flow: StagedFlow): readonly string[] =>

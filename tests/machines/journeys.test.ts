@@ -24,6 +24,7 @@ const BIKES = {
   'one amplifier drives everything': FRAME,
   'one amplifier drives the rear': { ...FRAME, frontFedBy: 'unit', amps: [{ ...AMP, drives: 'rear' }] },
   'a trunk on an amplifier that listens': EXAMPLE_RIGS.trunk,
+  'speakers whose leads run through the hinge without a plug': { ...FRAME, rearPlug: 'no' },
 } as const satisfies Readonly<Record<string, Rig>>;
 
 interface Journey {
@@ -33,12 +34,21 @@ interface Journey {
   /** As the catalogue of faults has it, with its variant. */
   readonly fault: string;
   readonly ends: string;
+  /** Which of the model's riders he is: what was done last is remembered by most, not by all. */
+  readonly remembers?: string;
   /** The flow that it ends in, where it is another one. */
   readonly in?: FlowId;
 }
 const REAR = 'no-rear-sound';
 const STAYS_OFF = 'amp-wont-turn-on';
 const JOURNEYS: readonly Journey[] = [
+  {
+    rider: 'a rider whose lead is broken in the hinge, with no plug to blame',
+    starts: REAR,
+    bike: 'speakers whose leads run through the hinge without a plug',
+    fault: 'lid-lead-broken@both-rear',
+    ends: 'lid-lead-broken',
+  },
   {
     rider: 'a rider whose fader stands at the front',
     starts: REAR,
@@ -73,6 +83,7 @@ const JOURNEYS: readonly Journey[] = [
     bike: 'one amplifier drives the rear',
     fault: 'profile-reverted',
     ends: 'profile-reverted',
+    remembers: 'the dealer',
   },
   {
     rider: 'a rider whose speaker wire lies on the frame',
@@ -136,7 +147,7 @@ const JOURNEYS: readonly Journey[] = [
 
 const stages = await loadStages();
 
-function ridden({ starts, bike, fault: key }: Journey): Played {
+function ridden({ starts, bike, fault: key, remembers = 'journey' }: Journey): Played {
   const rig: Rig = BIKES[bike];
   const fault = FAULTS.find((one) => keyOf(one) === key) ?? expect.fail(`no fault ${key}`);
   const bikes = bikesOf(healthyWorld(rig).rig);
@@ -144,7 +155,7 @@ function ridden({ starts, bike, fault: key }: Journey): Played {
   expect(bikes.complains(starts, [])).toBe(false);
   expect(bikes.complains(starts, [present])).toBe(true);
   const subject = { name: bike, complaint: starts, paper: rig as WholeRig, bikes, faults: [present] };
-  return play(rideOf({ flow: starts, stages, turns: 1 }, subject, [present], rig, steady(['journey', key])));
+  return play(rideOf({ flow: starts, stages, turns: 1 }, subject, [present], rig, steady([remembers, key])));
 }
 
 describe.each(JOURNEYS)('$rider', (journey) => {

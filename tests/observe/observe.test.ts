@@ -54,6 +54,23 @@ const withFault = (key: string, rig: Rig = FRAME, share = 0.5): Ridden => {
   return ridden(fault.apply(healthyWorld(rig), severityAt(fault, share)));
 };
 
+describe('a bike whose rear leads have no plug', () => {
+  const rig: Rig = { ...FRAME, rearPlug: 'no' };
+  const soldered = ridden(healthyWorld(rig));
+  it('has none to find, to open or to measure at', () => {
+    expect(said('lid-check', soldered)).toBe('no-plug');
+    expect(said('contacts-look', soldered)).toBe('cannot');
+    expect(said('run-split', soldered)).toBe('no-plug');
+  });
+  it('can have a lead that breaks in the hinge, and no plug that is off or dirty', () => {
+    const fits = (id: string) => FAULTS.filter((fault) => fault.id === id).some((fault) => fault.fits(soldered.world));
+    expect(fits('lid-lead-broken')).toBe(true);
+    expect(fits('rear-plug-off')).toBe(false);
+    expect(fits('lid-contacts-dirty')).toBe(false);
+    expect(said('lid-check', withFault('lid-lead-broken@both-rear', rig))).toBe('reacts');
+  });
+});
+
 describe('what a step is about', () => {
   const frontLeft = ridden(withSpeakers(healthyWorld(FRAME), ['front-left'], { braid: OPEN }));
   it('is where somebody looks: at the corner or the axle that it names', () => {

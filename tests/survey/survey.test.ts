@@ -27,7 +27,7 @@ describe.each(FAULT_FLOWS)('the survey for %s', (id, listed) => {
     const faults = what.faults.filter((fault) => Object.values(shown).includes(keyOf(fault)));
     const seen = new Set(lookOver({ ...what, faults }).flatMap(({ counts }) => [...counts.keys()]));
     expect(Object.keys(shown).filter((step) => !seen.has(step))).toEqual([]);
-  }, 20_000);
+  }, 120_000);
 });
 
 describe('the bikes of the survey', () => {

@@ -42,6 +42,7 @@ const GROUP_OF: Readonly<Record<BikeFieldId, keyof typeof GROUPS>> = {
   frontRatedOhm: 'At the front',
   rearFitted: 'At the rear',
   rearFedBy: 'At the rear',
+  rearPlug: 'At the rear',
   rearRatedOhm: 'At the rear',
   rearPerChannel: 'At the rear',
   rearWiring: 'At the rear',

@@ -18,6 +18,7 @@ export const sayLidCheck: Say = ({ found, bike, step, situation, observer }) => 
     const filmed = REAR.some((corner) => contactsLook(home.world, corner) === 'film');
     return option(better(moved, now) && filmed && happens(observer, WIPED_SHARE) ? 'cured' : 'reacts');
   }
+  if (bike.world.rig.rearPlug === 'no') return option('no-plug');
   if (now !== 'silent') return option(now);
   const canTell = offered(step, situation).some(([name]) => name === 'hiss-now');
   return option(canTell && !hisses(bike, corners) && hisses(home, corners) ? 'hiss-now' : 'no-effect');

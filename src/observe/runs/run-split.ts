@@ -7,6 +7,7 @@ import { cornerAsked, dead, ohmsOf, runOf } from '../ohms.ts';
 export const sayRunSplit: Say = (asked) => {
   const { bike } = asked;
   if (bike.world.rig.rearFitted === 'no') return CANNOT;
+  if (bike.world.rig.rearPlug === 'no') return option('no-plug');
   const corner = cornerAsked(asked);
   const where = driverOf(bike.world.rig, corner);
   const spot = (node: string) => ({ where, node, corner });

@@ -79,6 +79,7 @@ export function strangeRig(draw: Draw): ValuedRig {
     frontRatedOhm,
     frontFedBy: fedBy('front'),
     rearFitted: 'yes',
+    rearPlug: happens(draw, 0.2) ? 'no' : 'yes',
     rearFedBy: fedBy('rear'),
     rearRatedOhm,
     rearPerChannel: isTwo ? 2 : 1,

@@ -48,6 +48,8 @@ export const keyOf = ({ id, variant }: Pick<Fault, 'id' | 'variant'>): string =>
 
 export const hasAmp = (world: World): boolean => theAmp(world) !== null;
 export const hasRear = ({ rig }: World): boolean => rig.rearFitted === 'yes';
+/** Whether the lead of the rear speakers comes apart at the lid or case. */
+export const hasRearPlug = (world: World): boolean => hasRear(world) && world.rig.rearPlug === 'yes';
 export const noAmp = (world: World): boolean => !hasAmp(world);
 export const isFactory = ({ rig }: World): boolean => rig.unitKind === 'factory';
 export const isReplaced = ({ rig }: World): boolean => rig.unitKind === 'replaced';

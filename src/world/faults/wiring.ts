@@ -8,6 +8,7 @@ import {
   even,
   type Fault,
   hasRear,
+  hasRearPlug,
   REAR,
   REAR_LEFT,
   type Severity,
@@ -24,6 +25,9 @@ type Weights = Fault['weights'];
 const cornersAmplified = ({ rig }: World): readonly Corner[] =>
   CORNERS.filter((corner) => isFitted(rig, corner) && driverOf(rig, corner) !== 'unit');
 
+/** What only a lead with a plug at the lid can have. */
+const AT_THE_PLUG = ['rear-plug-off', 'lid-contacts-dirty'];
+
 /** A fault of a run: of both rear ones for a rear that is silent, of one for a speaker that is. */
 const onRuns = (
   id: string,
@@ -38,7 +42,7 @@ const onRuns = (
     title,
     severity,
     weights: own,
-    fits: corners === FRONT_LEFT ? always : hasRear,
+    fits: corners === FRONT_LEFT ? always : AT_THE_PLUG.includes(id) ? hasRearPlug : hasRear,
     apply: (world: World, at) => withRuns(world, corners, change(at)),
   });
   return [
