@@ -20,6 +20,8 @@ export interface FaultFlow extends Named {
   readonly kind: 'fault';
   /** The complaints of the model that it takes on, each with its share of the callers who come to it. */
   readonly complaints: Readonly<Record<string, number>>;
+  /** Bikes that have no rear speakers can have the complaint, too. */
+  readonly withoutRear?: true;
   /** How it opens: all that a page needs until its second question. */
   open(): Promise<Opening>;
   load(): Promise<StagedFlow>;
@@ -64,6 +66,19 @@ export const FLOWS = {
     open: async () => (await import('../../machines/amp-wont-turn-on.opening.ts')).opening,
     load: async () => (await import('../../machines/amp-wont-turn-on.ts')).ampWontTurnOn,
     late: async () => (await import('../likelihoods/amp-wont-turn-on.ts')).late,
+  },
+  'no-sound-at-all': {
+    kind: 'fault',
+    path: 'find/no-sound-at-all/',
+    title: 'No sound at all',
+    description:
+      'Find out why no speaker of a touring motorcycle plays, one question at a time, with the readings to expect on your bike.',
+    says: 'Dead silent all round · nothing anywhere · the whole radio is dead',
+    complaints: { 'no-sound-at-all': 1 },
+    withoutRear: true,
+    open: async () => (await import('../../machines/no-sound-at-all.opening.ts')).opening,
+    load: async () => (await import('../../machines/no-sound-at-all.ts')).noSoundAtAll,
+    late: async () => (await import('../likelihoods/no-sound-at-all.ts')).late,
   },
   'is-a-reflash-needed': {
     kind: 'plan',

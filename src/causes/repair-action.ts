@@ -30,6 +30,8 @@ export type RepairAction =
       readonly compensation?: 'off';
       readonly mirroring?: 'on';
     }
+  /** Off until it sleeps, and started anew. */
+  | { readonly do: 'restart-unit' }
   /** Play on, unmuted, out of the speakers. */
   | { readonly do: 'play-here' }
   | { readonly do: 'flatten-tone'; readonly of: 'unit' | 'phone' }
@@ -119,6 +121,7 @@ export const EFFORT: Readonly<Record<Do, Effort>> = {
   'centre-fader': 'hands',
   'turn-up-rear-control': 'hands',
   'set-unit-menu': 'hands',
+  'restart-unit': 'hands',
   'play-here': 'hands',
   'flatten-tone': 'hands',
   'turn-down': 'hands',

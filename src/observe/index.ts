@@ -25,8 +25,10 @@ import { sayWaterLook } from './amplifier/water-look.ts';
 import { changed } from './bike.ts';
 import { sayFourCorners } from './ears/four-corners.ts';
 import { sayFrontPlays } from './ears/front-plays.ts';
+import { sayOtherSource } from './ears/other-source.ts';
 import { sayRearHiss } from './ears/rear-hiss.ts';
 import { sayAmpChannels } from './fitted/amp-channels.ts';
+import { sayAmpsDrive } from './fitted/amps-drive.ts';
 import { sayBatteryKind } from './fitted/battery-kind.ts';
 import { sayDeliveredAmp } from './fitted/delivered-amp.ts';
 import { sayDeliveredWith } from './fitted/delivered-with.ts';
@@ -61,8 +63,10 @@ import { sayRunOhms } from './runs/run-ohms.ts';
 import { sayRunSplit } from './runs/run-split.ts';
 import { saySecondLook } from './runs/second-look.ts';
 import { sayWireToFrame } from './runs/wire-to-frame.ts';
+import { sayAudioTarget } from './settings/audio-target.ts';
 import { sayFaderCentre } from './settings/fader-centre.ts';
 import { sayRearControl } from './settings/rear-control.ts';
+import { saySourcePlays } from './settings/source-plays.ts';
 import { sayAmpTerminals } from './supply/amp-terminals.ts';
 import { sayBodyFuse } from './supply/body-fuse.ts';
 import { sayCopperLook } from './supply/copper-look.ts';
@@ -106,11 +110,18 @@ import { saySenseLevel } from './turn-on/sense-level.ts';
 import { sayWakesWhenLoud } from './turn-on/wakes-when-loud.ts';
 import { sayAdapterLook } from './unit/adapter-look.ts';
 import { sayAdapterPairs } from './unit/adapter-pairs.ts';
+import { sayRearOffUnit } from './unit/rear-off-unit.ts';
 import { sayRearPair } from './unit/rear-pair.ts';
 import { sayRearPairAgain } from './unit/rear-pair-again.ts';
 import { sayRearPairPlace } from './unit/rear-pair-place.ts';
+import { sayUnitFeeds } from './unit/unit-feeds.ts';
+import { sayUnitFuses } from './unit/unit-fuses.ts';
+import { sayUnitPins } from './unit/unit-pins.ts';
 import { sayUnitReplug } from './unit/unit-replug.ts';
+import { sayUnitRestart } from './unit/unit-restart.ts';
+import { sayUnitScreen } from './unit/unit-screen.ts';
 import { sayUnitSides } from './unit/unit-sides.ts';
+import { sayUnitWiresToFrame } from './unit/unit-wires-to-frame.ts';
 
 export type { Observer } from './observer.ts';
 
@@ -144,8 +155,10 @@ const SAYS = {
   'water-look': sayWaterLook,
   'four-corners': sayFourCorners,
   'front-plays': sayFrontPlays,
+  'other-source': sayOtherSource,
   'rear-hiss': sayRearHiss,
   'amp-channels': sayAmpChannels,
+  'amps-drive': sayAmpsDrive,
   'battery-kind': sayBatteryKind,
   'delivered-amp': sayDeliveredAmp,
   'delivered-with': sayDeliveredWith,
@@ -160,7 +173,14 @@ const SAYS = {
   'which-amp': sayWhichAmp,
   'contacts-look': sayContactsLook,
   'input-plug': sayInputPlug,
+  'rear-off-unit': sayRearOffUnit,
+  'unit-feeds': sayUnitFeeds,
+  'unit-fuses': sayUnitFuses,
+  'unit-pins': sayUnitPins,
   'unit-replug': sayUnitReplug,
+  'unit-restart': sayUnitRestart,
+  'unit-screen': sayUnitScreen,
+  'unit-wires-to-frame': sayUnitWiresToFrame,
   'lid-check': sayLidCheck,
   'pin-look': sayPinLook,
   wiggle: sayWiggle,
@@ -177,6 +197,8 @@ const SAYS = {
   'run-split': sayRunSplit,
   'second-look': saySecondLook,
   'wire-to-frame': sayWireToFrame,
+  'audio-target': sayAudioTarget,
+  'source-plays': saySourcePlays,
   'fader-centre': sayFaderCentre,
   'rear-control': sayRearControl,
   'amp-terminals': sayAmpTerminals,

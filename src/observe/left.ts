@@ -5,15 +5,19 @@ import { lidCheck } from '../steps/plugs/lid-check.ts';
 import { pinLook } from '../steps/plugs/pin-look.ts';
 import { speakerPlug } from '../steps/plugs/speaker-plug.ts';
 import { secondLook } from '../steps/runs/second-look.ts';
+import { audioTarget } from '../steps/settings/audio-target.ts';
 import { faderCentre } from '../steps/settings/fader-centre.ts';
 import { rearControl } from '../steps/settings/rear-control.ts';
+import { sourcePlays } from '../steps/settings/source-plays.ts';
 import type { Situation, Step } from '../steps/step.ts';
+import { unitRestart } from '../steps/unit/unit-restart.ts';
 import { SOUND } from '../world/healthy.ts';
 import type { Moment } from '../world/moment.ts';
 import { repaired } from '../world/repair.ts';
 import type { Settings, World } from '../world/state.ts';
 import { type Ridden, whenAmpGoesOff } from '../world/symptoms/index.ts';
 import { bestOf, changed, isOpen, lampOf, ofConcern, REAR } from './bike.ts';
+import { anyHeard } from './heard.ts';
 
 /* Some steps change what they look at, and leave it so: the next one meets another bike than the first. */
 
@@ -56,7 +60,25 @@ export const signalHome = (bike: Ridden): Ridden =>
 export const secondHome = (bike: Ridden): Ridden =>
   changed(bike, 'second connector pushed home', (world) => repaired(world, { do: 'clean-contacts', plug: 'second' }));
 
+/** Played on and not muted. */
+export const playedOn = (bike: Ridden): Ridden =>
+  changed(bike, 'played on', (world) => withSettings(world, { paused: false, muted: false }));
+
+/** Sent to the speakers. */
+export const toSpeakers = (bike: Ridden): Ridden =>
+  changed(bike, 'to the speakers', (world) => withSettings(world, { target: 'speakers' }));
+
+/** The head unit started anew. */
+export const restarted = (bike: Ridden): Ridden =>
+  changed(bike, 'started anew', (world) => (world.unit.hung ? repaired(world, { do: 'restart-unit' }) : world));
+
+/** Of a bike that is silent as a whole, any sound is heard. */
+const EVERYWHERE: readonly Step[] = [sourcePlays, audioTarget, unitRestart];
+
 const DEEDS: readonly (readonly [step: Step, done: (bike: Ridden) => Ridden])[] = [
+  [sourcePlays, playedOn],
+  [audioTarget, toSpeakers],
+  [unitRestart, restarted],
   [faderCentre, centred],
   [rearControl, turnedUp],
   [lidCheck, pushedHome],
@@ -81,7 +103,7 @@ export function asLeft(found: Ridden, situation: Situation): Ridden {
     if (outcome === undefined || outcome === 'cannot') return bike;
     const after = done(bike);
     if (after === bike || NOT_THERE.includes(outcome)) return bike;
-    const heard = bestOf(after, ofConcern(found)) !== 'silent';
+    const heard = EVERYWHERE.includes(step) ? anyHeard(after) : bestOf(after, ofConcern(found)) !== 'silent';
     return heard === HEARD.includes(outcome) ? after : bike;
   }, found);
 }

@@ -21,8 +21,10 @@ import { waterLook } from './amplifier/water-look.ts';
 import { bassGoneWhen } from './ears/bass-gone-when.ts';
 import { fourCorners } from './ears/four-corners.ts';
 import { frontPlays } from './ears/front-plays.ts';
+import { otherSource } from './ears/other-source.ts';
 import { rearHiss } from './ears/rear-hiss.ts';
 import { ampChannels } from './fitted/amp-channels.ts';
+import { ampsDrive } from './fitted/amps-drive.ts';
 import { batteryKind } from './fitted/battery-kind.ts';
 import { deliveredAmp } from './fitted/delivered-amp.ts';
 import { deliveredWith } from './fitted/delivered-with.ts';
@@ -82,8 +84,10 @@ import { runOhms } from './runs/run-ohms.ts';
 import { runSplit } from './runs/run-split.ts';
 import { secondLook } from './runs/second-look.ts';
 import { wireToFrame } from './runs/wire-to-frame.ts';
+import { audioTarget } from './settings/audio-target.ts';
 import { faderCentre } from './settings/fader-centre.ts';
 import { rearControl } from './settings/rear-control.ts';
+import { sourcePlays } from './settings/source-plays.ts';
 import type { Step } from './step.ts';
 import { eachOf } from './subject.ts';
 import { ampTerminals } from './supply/amp-terminals.ts';
@@ -129,11 +133,18 @@ import { senseLevel } from './turn-on/sense-level.ts';
 import { wakesWhenLoud } from './turn-on/wakes-when-loud.ts';
 import { adapterLook } from './unit/adapter-look.ts';
 import { adapterPairs } from './unit/adapter-pairs.ts';
+import { rearOffUnit } from './unit/rear-off-unit.ts';
 import { rearPair } from './unit/rear-pair.ts';
 import { rearPairAgain } from './unit/rear-pair-again.ts';
 import { rearPairPlace } from './unit/rear-pair-place.ts';
+import { unitFeeds } from './unit/unit-feeds.ts';
+import { unitFuses } from './unit/unit-fuses.ts';
+import { unitPins } from './unit/unit-pins.ts';
 import { unitReplug } from './unit/unit-replug.ts';
+import { unitRestart } from './unit/unit-restart.ts';
+import { unitScreen } from './unit/unit-screen.ts';
 import { unitSides } from './unit/unit-sides.ts';
+import { unitWiresToFrame } from './unit/unit-wires-to-frame.ts';
 
 /** Questions that are asked of each amplifier of a planned build: one step for each group of amplifiers. */
 const OF_A_GROUP = [ampKindStep, ampTurnOnStep, ampSignalStep, ampNeedsStep];
@@ -169,8 +180,19 @@ const CONSTANTS = {
   'water-look': waterLook,
   'four-corners': fourCorners,
   'front-plays': frontPlays,
+  'other-source': otherSource,
+  'audio-target': audioTarget,
+  'source-plays': sourcePlays,
+  'rear-off-unit': rearOffUnit,
+  'unit-feeds': unitFeeds,
+  'unit-fuses': unitFuses,
+  'unit-pins': unitPins,
+  'unit-restart': unitRestart,
+  'unit-screen': unitScreen,
+  'unit-wires-to-frame': unitWiresToFrame,
   'rear-hiss': rearHiss,
   'amp-channels': ampChannels,
+  'amps-drive': ampsDrive,
   'battery-kind': batteryKind,
   'delivered-amp': deliveredAmp,
   'delivered-with': deliveredWith,

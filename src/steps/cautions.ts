@@ -41,6 +41,8 @@ export const CAUTIONS = {
   'ground-open':
     'Line-level plugs out first, key off: with a loose ground the amplifier’s current goes through their shields and the head unit.',
   'wakes-loud': 'It may wake at full blast. Volume at zero and amplifier gain down before you try.',
+  'comes-back-loud':
+    'Sound that comes back comes back loud. Volume right down first, then up slowly, with your ears in mind.',
   'battery-gas': 'A battery may gas: no sparks, no flame, eye protection. No lead off it while the engine runs.',
   'own-charger': 'A lithium battery only with its own charger. Warm or swollen: hands off.',
   'temporary-lead':

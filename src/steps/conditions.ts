@@ -125,6 +125,14 @@ export const CONDITIONS = {
     cautions: ['data', 'warranty'],
     undo: 'Panel back on.',
   },
+  'unit-plug-apart': {
+    bike: 'Key off. Pull the head unit’s plug straight out.',
+    phone: 'Key off, then pull the plug of the radio straight out, and leave every other plug there alone.',
+    minutes: 1,
+    cautions: ['bridge'],
+    undo: 'Key off, head unit’s plug home until it locks.',
+    opens: true,
+  },
   'amp-uncovered': {
     bike: (amp) => `Take off the seat, lid or panel over ${amp}.`,
     phone: (amp) => `Take off the seat, lid or panel over ${amp}, and mind that its case may be hot.`,

@@ -39,3 +39,16 @@ export function fixedRigs(kind: BuildKind, count: number): readonly WholeRig[] {
   }
   return found;
 }
+
+/** So many bikes without a rear, always the same ones: with an amplifier at the front and without, and with either unit. */
+export function rigsWithoutRear(count: number): readonly WholeRig[] {
+  const draw = drawFrom('fixed', 'without rear');
+  const found: WholeRig[] = [];
+  while (found.length < count) {
+    const rig = randomRig(draw);
+    const nth = found.length;
+    const isWanted = rig.rearFitted === 'no' && rig.amps.length > 0 === (nth % 2 === 1);
+    if (isWanted && rig.unitKind === unitKindOf('unit', nth)) found.push({ ...rig, batteryKind: batteryKindOf(nth) });
+  }
+  return found;
+}

@@ -4,7 +4,7 @@ import type { Cause } from '../causes/cause.ts';
 import { UNTHOUGHT_SOUND } from '../inference/table.ts';
 import { FAULTS, type Fault } from '../world/faults/index.ts';
 import type { ComplaintId } from '../world/symptoms/index.ts';
-import { BUILD_KINDS, fixedRigs } from './fixed-rigs.ts';
+import { BUILD_KINDS, fixedRigs, rigsWithoutRear } from './fixed-rigs.ts';
 import type { Survey } from './survey.ts';
 import { UNLISTED } from './unlisted.ts';
 
@@ -16,6 +16,8 @@ export const causeOfFault = (causes: readonly Cause[], fault: Pick<Fault, 'id' |
   causes.find((cause) => standsFor(cause, fault));
 
 const RIGS_PER_KIND = 20;
+/** More where a complaint takes less time to look at, and rare causes would be left to chance. */
+const MORE_RIGS_PER_KIND: Readonly<Record<string, number>> = { 'no-sound-at-all': 60 };
 
 /** What splits bikes into kinds of build. */
 export const buildSteps = (flow: StagedFlow): readonly string[] =>
@@ -23,10 +25,10 @@ export const buildSteps = (flow: StagedFlow): readonly string[] =>
 
 /** What to look at for the table of a flow. A cause that another flow looks for goes under the name of that flow. */
 export function surveyOf(
-  { complaints }: FaultFlow,
+  { complaints, withoutRear }: FaultFlow,
   flow: StagedFlow,
   causes: readonly Cause[],
-  rigsPerKind = RIGS_PER_KIND,
+  rigsPerKind = MORE_RIGS_PER_KIND[flow.id] ?? RIGS_PER_KIND,
 ): Survey {
   const nameOf = (id: string): string | undefined => {
     const to = flow.handsOver.find((other) => other.causes.includes(id));
@@ -36,7 +38,10 @@ export function surveyOf(
     steps: [...flow.steps.values()],
     complaints: complaints as Partial<Record<ComplaintId, number>>,
     faults: [...FAULTS, ...UNLISTED],
-    rigs: BUILD_KINDS.flatMap((kind) => fixedRigs(kind, rigsPerKind)),
+    rigs: [
+      ...BUILD_KINDS.flatMap((kind) => fixedRigs(kind, rigsPerKind)),
+      ...(withoutRear ? rigsWithoutRear(rigsPerKind) : []),
+    ],
     kindSteps: buildSteps(flow),
     causeOf: (fault) => {
       if (UNLISTED.some(({ id }) => id === fault.id)) return UNTHOUGHT_SOUND;

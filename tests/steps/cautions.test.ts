@@ -96,14 +96,15 @@ describe('whatever a step does, it says what to be careful of', () => {
     expect(CAUTIONS['loud-tone']).toMatch(/volume at zero .* one step at a time.* ears/);
     expect(CAUTIONS['full-tone']).toMatch(/speakers.* ears.* under 5 seconds/);
   });
-  it('music that is turned up: the same', () => {
-    const steps = doing((step) => /turn it up slowly|same loud song/i.test(step.ask + step.phone), 2);
+  it('music that is turned up: the same, or that it comes back loud', () => {
+    const steps = doing((step) => /turn it up slowly|same loud song/i.test(step.ask + step.phone), 4);
     expect(
       lacking(
         steps.filter(({ id }) => id !== 'rear-control'),
-        'loud-tone',
+        ['loud-tone', 'comes-back-loud'],
       ),
     ).toEqual([]);
+    expect(CAUTIONS['comes-back-loud']).toMatch(/Volume right down first.* up slowly.* ears/);
   });
   it('a running engine: outdoors', () => {
     const steps = doing((step) => /engine (on\b|idling)|(?<!never )start the engine/i.test(step.ask + step.phone), 1);

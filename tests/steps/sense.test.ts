@@ -416,6 +416,7 @@ describe('every step', () => {
       { ...ON_AMP, 'front-drive': 'same', 'lid-check': 'cured', 'rear-pair': 'none', 'run-ohms': 'open' },
       { ...ON, 'amp-goes-off': 'loud' },
       { 'pop-run': 'dead', 'tones-off': 'flat' },
+      { 'amps-drive': 'none', 'unit-screen': 'normal' },
     ];
     const ofFront = (outcomes: Outcomes): Outcomes =>
       Object.fromEntries(Object.entries(outcomes).map(([id, outcome]) => [`${id}@front`, outcome]));

@@ -31,6 +31,7 @@ export const SPOKEN: Readonly<Record<CautionId, string>> = {
   'lamp-hot': 'The lamp burns within seconds: hold it by its leads, away from seat and plastic.',
   'ground-open': 'Round line plugs out of the amplifier first, key off: a loose ground would burn them.',
   'wakes-loud': 'It may wake at full blast: volume at zero, and no ear near a speaker.',
+  'comes-back-loud': 'Volume right down first, then up slowly: it comes back loud, mind your ears.',
   'battery-gas': 'A battery may gas: no sparks, no flame, eyes covered.',
   'own-charger': 'A lithium battery only on its own charger.',
   'temporary-lead':

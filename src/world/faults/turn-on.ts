@@ -51,7 +51,7 @@ export const TURN_ON_FAULTS: readonly Fault[] = [
     id: 'remote-source-dead',
     title: 'Remote wire on a feed that never comes on',
     severity: null,
-    weights: { 'amp-wont-turn-on': 5, 'no-rear-sound': 3 },
+    weights: { 'amp-wont-turn-on': 5, 'no-rear-sound': 3, 'no-sound-at-all': 3 },
     fits: turnsOnBy('wire'),
     apply: (world) => withAmp(world, { remoteSource: 'dead' }),
   },

@@ -12,6 +12,7 @@ export const SETTINGS: Repairs<
   | 'centre-fader'
   | 'turn-up-rear-control'
   | 'set-unit-menu'
+  | 'restart-unit'
   | 'play-here'
   | 'flatten-tone'
   | 'turn-down'
@@ -32,6 +33,7 @@ export const SETTINGS: Repairs<
     const set = bass ? withSettings(unit, { bassDb: 0 }) : unit;
     return mirroring ? withPhone(set, { offersMirroring: true }) : set;
   },
+  'restart-unit': (world) => withUnit(world, { hung: false }),
   'play-here': (world) => withSettings(world, { paused: false, muted: false, target: 'speakers' }),
   'flatten-tone': (world, { of }) =>
     of === 'unit' ? withSettings(world, { bassDb: 0, speedVolumeDb: 0 }) : withPhone(world, { bassDb: 0 }),

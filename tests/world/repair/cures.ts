@@ -94,6 +94,7 @@ const LEFT: Readonly<Record<string, Cure>> = {
   'rear-control-off': actions({ do: 'turn-up-rear-control' }),
 
   'paused-or-muted': actions({ do: 'play-here' }),
+  'paused-or-muted@phone': actions({ do: 'play-here' }),
   'routed-to-headset': actions({ do: 'play-here' }),
   'loudness-or-speed-volume@bass-up': actions({ do: 'flatten-tone', of: 'unit' }),
   'loudness-or-speed-volume@bass-down': actions({ do: 'flatten-tone', of: 'unit' }),

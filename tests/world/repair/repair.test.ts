@@ -172,6 +172,7 @@ function everyAction({ rig, about, unit }: World): readonly RepairAction[] {
     ...(unit.rearOn ? ([{ do: 'set-unit-menu', rear: 'on' }] as const) : []),
     { do: 'set-unit-menu', bass: 'flat', compensation: 'off', mirroring: 'on' },
     { do: 'play-here' },
+    { do: 'restart-unit' },
     { do: 'flatten-tone', of: 'unit' },
     { do: 'flatten-tone', of: 'phone' },
     { do: 'turn-down' },

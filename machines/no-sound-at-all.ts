@@ -1,0 +1,79 @@
+import { ampLight } from '../src/steps/amplifier/amp-light.ts';
+import { halfSupply } from '../src/steps/amplifier/half-supply.ts';
+import { otherSource } from '../src/steps/ears/other-source.ts';
+import { rearAmpInput } from '../src/steps/fitted/rear-amp-input.ts';
+import { pinLook } from '../src/steps/plugs/pin-look.ts';
+import { wireToFrame } from '../src/steps/runs/wire-to-frame.ts';
+import { audioTarget } from '../src/steps/settings/audio-target.ts';
+import { sourcePlays } from '../src/steps/settings/source-plays.ts';
+import { toolsAtHand } from '../src/steps/tools/tools-at-hand.ts';
+import { rearOffUnit } from '../src/steps/unit/rear-off-unit.ts';
+import { unitFeeds } from '../src/steps/unit/unit-feeds.ts';
+import { unitFuses } from '../src/steps/unit/unit-fuses.ts';
+import { unitPins } from '../src/steps/unit/unit-pins.ts';
+import { unitRestart } from '../src/steps/unit/unit-restart.ts';
+import { unitScreen } from '../src/steps/unit/unit-screen.ts';
+import { unitWiresToFrame } from '../src/steps/unit/unit-wires-to-frame.ts';
+import { before, flow } from './kit.ts';
+import { opening } from './no-sound-at-all.opening.ts';
+
+/** No sound at all: no speaker plays, front or rear. */
+export const noSoundAtAll = flow(opening, {
+  look: [
+    unitScreen,
+    sourcePlays,
+    audioTarget,
+    otherSource,
+    ampLight,
+    unitRestart,
+    unitFuses,
+    unitPins,
+    pinLook,
+    rearOffUnit,
+    toolsAtHand,
+  ],
+  measure: [unitFeeds, wireToFrame, unitWiresToFrame, rearAmpInput, halfSupply],
+  safe: [
+    // What a finger on a button can cure comes before anything is taken apart.
+    before(ampLight, unitScreen),
+    before(unitRestart, unitScreen),
+    before(unitFuses, unitScreen),
+    before(unitPins, unitScreen),
+    before(unitFeeds, unitScreen),
+    before(pinLook, unitScreen, sourcePlays),
+    before(rearOffUnit, sourcePlays),
+    before(halfSupply, rearAmpInput),
+  ],
+  causes: [
+    'paused-or-muted',
+    'routed-to-headset',
+    'unit-hung',
+    'unit-dead',
+    'unit-feed-missing',
+    'unit-output-grounded',
+    'speaker-wire-to-frame',
+    'amp-input-plug-off',
+    'converter-dead',
+  ],
+  handsOver: [
+    {
+      flow: 'amp-wont-turn-on',
+      title: 'The amplifier is off, or protects itself',
+      because: 'The amplifier itself is off or protects itself. What keeps it so is looked for in the next part.',
+      causes: [
+        'main-fuse-open',
+        'remote-wire-open',
+        'adapter-without-remote',
+        'sense-starved',
+        'fuse-holder-bad',
+        'plus-lead-broken',
+        'amp-ground-open',
+        'amp-body-fuse-open',
+        'amp-dead',
+        'remote-source-dead',
+        'shared-ground-screw',
+        'battery-cuts-off',
+      ],
+    },
+  ],
+});

@@ -1,0 +1,49 @@
+import { is } from '../../steps/outcome.ts';
+import { FEED_LOSES_AT_MOST_V } from '../../steps/unit/unit-feeds.ts';
+import type { Cause } from '../cause.ts';
+
+export const unitDead: Cause = {
+  id: 'unit-dead',
+  title: 'The head unit itself',
+  faults: ['unit-dead'],
+  split: {
+    byMeter:
+      'Key on, at the head unit’s plug, against the battery minus post: both feeds there and the ground good, and still dark?',
+    without:
+      'All its fuses whole, its pins level, its plug home, and dark: a workshop reads its feeds before it is called dead.',
+  },
+  mends: ['unit'],
+  article: 'no-sound-at-all',
+  remedy: (f) => ({
+    what: is(f, 'unit-screen', 'restarts')
+      ? 'The head unit starts again and again, though what feeds it was found good.'
+      : 'The head unit does not start, though what feeds it was found good.',
+    background: 'Water, a spike of the charging, or a jump start the wrong way round.',
+    numbers: [
+      {
+        id: 'unit-feed-near',
+        label: 'Each feed below the battery by',
+        value: FEED_LOSES_AT_MOST_V,
+        unit: 'V',
+        limit: 'at most',
+      },
+    ],
+    repair: [{ do: 'repair-unit' }],
+    fix: [
+      'Its ground first: black probe on the battery minus post, red on its ground wire, key on: under 0.1 V.',
+      'Both feeds once more with its plug home: within 0.5 V of the battery.',
+      'Then to repair, or a used one of the same kind. Ask that the same stored profile is put in: rear on or off, level, bass.',
+      'Keep the old one until the new one plays: parts of it may be wanted.',
+    ],
+    tools: 'Meter, trim tools',
+    minutes: 60,
+    who: 'An electronics workshop, a dealer, or a specialist who can put the stored profile in.',
+    parts: ['A repaired head unit, or one of the same kind with the same stored profile'],
+    notBuy: ['An amplifier or speakers.', 'A reflash of a head unit that does not start.'],
+    ifDoneAnyway: 'A head unit on a bad ground looks dead, and so does its replacement.',
+    proofOfCure: {
+      byEar: 'It starts, plays at all corners, and keeps its clock overnight.',
+      byMeter: `At its plug both feeds within ${FEED_LOSES_AT_MOST_V} V of the battery while it plays.`,
+    },
+  }),
+};

@@ -1,0 +1,24 @@
+import { ampInputPlugOff } from '../causes/amp-input/amp-input-plug-off.ts';
+import { converterDead } from '../causes/amp-input/converter-dead.ts';
+import { speakerWireToFrame } from '../causes/runs/speaker-wire-to-frame.ts';
+import { pausedOrMuted } from '../causes/settings/paused-or-muted.ts';
+import { routedToHeadset } from '../causes/settings/routed-to-headset.ts';
+import { unitFeedMissing } from '../causes/turn-on/unit-feed-missing.ts';
+import { unitDead } from '../causes/unit/unit-dead.ts';
+import { unitHung } from '../causes/unit/unit-hung.ts';
+import { unitOutputGrounded } from '../causes/unit/unit-output-grounded.ts';
+import { lateOf } from './late.ts';
+import table from './no-sound-at-all.json' with { type: 'json' };
+
+/** Made by `npm run likelihoods`. Do not edit: change the model, the steps or the flow, and make it anew. */
+export const late = lateOf(table, [
+  ampInputPlugOff,
+  converterDead,
+  speakerWireToFrame,
+  pausedOrMuted,
+  routedToHeadset,
+  unitFeedMissing,
+  unitDead,
+  unitHung,
+  unitOutputGrounded,
+]);

@@ -1,0 +1,33 @@
+import { is } from '../outcome.ts';
+import { type ChoiceStep, choice } from '../step.ts';
+
+export const audioTarget: ChoiceStep<'cured' | 'no-change' | 'none'> = choice({
+  place: 'settings',
+  id: 'audio-target',
+  short: 'Where the sound goes',
+  ask: 'Switch every headset off and set the sound output to speakers: is there sound now?',
+  phone:
+    'Turn the radio right down. Switch every headset and helmet fully off. On the radio set the sound to speakers, then turn it up slowly. Sound now, still none, or is there no such setting?',
+  how: [
+    'Head unit right down: the sound may come back loud.',
+    'Headsets and helmets off at their own switch. The passenger’s, too.',
+    'In the sound menu of the head unit, and on the phone: output to the bike’s speakers.',
+  ],
+  why: 'A head unit remembers a headset that was paired, and keeps sending the sound there after it was switched off.',
+  tool: 'ears',
+  minutes: 2,
+  conditions: ['head-unit-playing'],
+  sensible: (f) => !is(f, 'unit-screen', 'dark', 'hung', 'restarts'),
+  observes: ['settings', 'unit'],
+  cautions: ['comes-back-loud'],
+  options: {
+    'no-change': 'No, still silent',
+    cured: 'Yes. It went to a headset',
+    none: 'No headset, and no such setting',
+  },
+  outcomes: {
+    cured: 'sound, it went to a headset',
+    'no-change': 'still silent',
+    none: 'no headset and no such setting',
+  },
+});

@@ -1,0 +1,30 @@
+import { is } from '../outcome.ts';
+import { type ChoiceStep, choice } from '../step.ts';
+
+export const sourcePlays: ChoiceStep<'cured' | 'no-change' | 'stopped'> = choice({
+  place: 'settings',
+  id: 'source-plays',
+  short: 'Playing, not muted, turned up',
+  ask: 'Press play, take mute off, and turn up phone and head unit, both from low: is there sound now?',
+  phone:
+    'Turn the radio right down. On the phone press play: do the seconds count? Turn the phone up full, take mute off on the radio, then turn it up slowly. Sound now, still none, or do the seconds stand still?',
+  how: [
+    'Head unit right down: the sound may come back loud.',
+    'Play a song that you know. Its seconds must count.',
+    'The phone’s own media volume up. Mute off, on the phone and on the head unit.',
+    'End a call, or a call on hold. Then turn up slowly.',
+  ],
+  why: 'A glove on a button, or a call on hold, silences everything and breaks nothing. It is the commonest cause.',
+  tool: 'ears',
+  minutes: 1,
+  conditions: ['head-unit-playing'],
+  sensible: (f) => !is(f, 'unit-screen', 'dark', 'hung', 'restarts'),
+  observes: ['settings', 'unit'],
+  cautions: ['comes-back-loud'],
+  options: {
+    'no-change': 'No. It counts, it is not muted, and there is no sound',
+    cured: 'Yes. It was paused, muted or turned down',
+    stopped: 'The seconds do not count, whatever I press',
+  },
+  outcomes: { cured: 'sound after play or mute off', 'no-change': 'it counts, no sound', stopped: 'it does not count' },
+});

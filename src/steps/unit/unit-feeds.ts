@@ -1,0 +1,86 @@
+import { type Band, bandOf, measurement, type ReadingStep } from '../step.ts';
+
+/** What a feed of the head unit may lose on the way from the battery. Common practice, no published source. */
+export const FEED_LOSES_AT_MOST_V = 0.5;
+/** Under half of the battery nothing arrives that could start anything. */
+const MISSING_RATIO = 0.5;
+
+function feedBands(batteryV: number): readonly Band[] {
+  return [
+    { label: 'missing', low: -0.5, high: MISSING_RATIO * batteryV, mood: 'bad' },
+    { label: 'low', low: MISSING_RATIO * batteryV, high: batteryV - FEED_LOSES_AT_MOST_V, mood: 'unsure' },
+    { label: 'healthy', low: batteryV - FEED_LOSES_AT_MOST_V, high: batteryV + FEED_LOSES_AT_MOST_V, mood: 'good' },
+  ];
+}
+
+const feed = (label: string) => ({
+  label,
+  unit: 'V' as const,
+  probes: 'not drawn' as const,
+  possible: [-0.5, 18] as const,
+  impossible: 'No feed of a 12 V bike carries that. Is the meter on DC volts, black on the minus post?',
+});
+
+/** More than this on its ground wire is no ground. Common practice, no published source. */
+export const GROUND_AT_MOST_V = 0.1;
+const GROUND_LOST_V = 0.5;
+const GROUND_BANDS: readonly Band[] = [
+  { label: 'healthy', low: -0.5, high: GROUND_AT_MOST_V, mood: 'good' },
+  { label: 'unclear', low: GROUND_AT_MOST_V, high: GROUND_LOST_V, mood: 'unsure' },
+  { label: 'no ground', low: GROUND_LOST_V, high: 18, mood: 'bad' },
+];
+
+/** What reaches the head unit's plug: the feed that is always live, and the one that comes with the key. */
+export const unitFeeds: ReadingStep<'ok' | 'missing' | 'low' | 'ground'> = measurement({
+  place: 'unit',
+  id: 'unit-feeds',
+  short: 'Feeds and ground at the head unit’s plug',
+  ask: 'Key on: what do both feeds and the ground wire read at the head unit’s plug, against battery minus?',
+  phone:
+    'Plug of the radio home. Red on battery plus, never touching the frame with it: number? Then red into the back of the plug on the wire that is always live: number? Then on the wire that comes with the key: number? And on its ground wire: number? Leave the thin twisted pair alone.',
+  how: [
+    'Which wire is which stands in the wiring plan of the bike. No plan: leave the plug alone, and take a fitter.',
+    'Red on battery plus: note it.',
+    'Red into the back of the plug, beside the wire: the constant feed, the feed with the key, then the ground.',
+  ],
+  why: 'Both feeds there and the screen dark: then it is its own fuse, its ground, or the head unit. One missing: then it is the way to it.',
+  tool: 'meter',
+  minutes: 8,
+  conditions: ['panel-off', 'head-unit-playing', 'black-on-minus', 'meter-on-dc'],
+  observes: ['unit-leads'],
+  probes: { red: 'battery-plus', black: 'battery-minus' },
+  readings: {
+    batteryV: {
+      label: 'Battery plus',
+      unit: 'V',
+      possible: [6, 16],
+      impossible: 'A 12 V battery reads 6 to 16 V. Is the meter on DC volts, black on the minus post?',
+    },
+    constantV: feed('Feed that is always live'),
+    keyV: feed('Feed with the key'),
+    groundV: feed('Its ground wire'),
+  },
+  bands: (reading, values) =>
+    reading === 'groundV'
+      ? GROUND_BANDS
+      : reading === 'batteryV' || values['batteryV'] === undefined
+        ? null
+        : feedBands(values['batteryV']),
+  judge: (values) => {
+    const bands = feedBands(values['batteryV'] ?? 12);
+    const labels = [values['constantV'], values['keyV']].map((valueV) => bandOf(bands, valueV ?? 0)?.label);
+    if (labels.includes('missing')) return 'missing';
+    if ((values['groundV'] ?? 0) >= GROUND_LOST_V) return 'ground';
+    return labels.includes('low') ? 'low' : 'ok';
+  },
+  formula: 'each feed = battery less 0.5 V at most',
+  healthy: () =>
+    `Healthy is no more than ${FEED_LOSES_AT_MOST_V} V under the battery on both, and under ${GROUND_AT_MOST_V} V on the ground wire.`,
+  outcomes: {
+    ok: 'both there, and the ground',
+    missing: 'one is missing',
+    low: 'one is low',
+    ground: 'its ground is lost',
+  },
+  ifCannot: 'No plan of its plug? Look at fuses and pins, and leave the probes out of it.',
+});

@@ -1,0 +1,40 @@
+import { ohmReading } from '../runs/ohms.ts';
+import { measurement, type ReadingStep } from '../step.ts';
+
+const TOUCHING_OHM = 100;
+const CLEAR_OHM = 100e3;
+
+/** Whether a speaker wire that leaves the head unit is joined to ground, wherever that is. */
+export const unitWiresToFrame: ReadingStep<'clear' | 'joined' | 'unclear'> = measurement({
+  place: 'unit',
+  id: 'unit-wires-to-frame',
+  short: 'Head unit’s speaker wires to the frame',
+  ask: 'What is the lowest reading from any speaker wire in the head unit’s plug to the frame?',
+  phone:
+    'One probe on a bare bolt of the frame, the other on each speaker wire in the plug on the bike’s side, one after the other. What is the lowest number, or does it beep?',
+  how: [
+    'The speaker wires in the bike’s half of the plug, by the wiring plan: two for each corner.',
+    'One probe on bright bare metal of the frame, the other on each of them. “OL” is the good one.',
+    'A low one: pull what was added, an adapter or a converter at the amplifier, and read again.',
+  ],
+  why: 'Both wires of a pair rest at half the supply. One on ground makes the head unit switch all its outputs off, or kills one.',
+  tool: 'meter',
+  minutes: 8,
+  conditions: ['key-off', 'panel-off', 'unit-plug-apart', 'meter-on-ohms'],
+  observes: ['unit-leads', 'run'],
+  probes: { red: 'run-plus', black: 'frame' },
+  readings: { lowestOhm: ohmReading('Lowest of its wires') },
+  bands: () => [
+    { label: 'joined', low: 0, high: TOUCHING_OHM, mood: 'bad' },
+    { label: 'unclear', low: TOUCHING_OHM, high: CLEAR_OHM, mood: 'unsure' },
+    { label: 'clear', low: CLEAR_OHM, high: Infinity, mood: 'good' },
+  ],
+  judge: (values) => {
+    const ohm = values['lowestOhm'] ?? Infinity;
+    return ohm < TOUCHING_OHM ? 'joined' : ohm < CLEAR_OHM ? 'unclear' : 'clear';
+  },
+  formula: 'wire to frame = no path: above 100 kΩ',
+  healthy: () => 'Healthy is above 100 kΩ or OL on every wire. Below 100 Ω, or a beep, one is joined to ground.',
+  outcomes: { clear: 'clear of the frame', joined: 'one is joined to ground', unclear: 'unclear, perhaps damp' },
+  article: 'half-the-supply-on-a-speaker-wire',
+});

@@ -1,0 +1,74 @@
+import { describe, expect, it } from 'vitest';
+import { observe } from '../../src/observe/index.ts';
+import type { Rig } from '../../src/rig/rig.ts';
+import { ALL_STEPS } from '../../src/steps/all.ts';
+import { outcomeOf } from '../../src/steps/outcome.ts';
+import { FAULTS, keyOf, severityAt } from '../../src/world/faults/index.ts';
+import { healthyWorld } from '../../src/world/healthy.ts';
+import { EXACT_METER } from '../../src/world/meter.ts';
+import { COMPLAINTS, type Ridden, ridden } from '../../src/world/symptoms/index.ts';
+import { TWENTY_RIGS } from './rigs.ts';
+
+/*
+ * What is found on a bike of which nothing plays. Common practice of the trade, no published source: a paused or muted
+ * source counts as cured by playing on, a dark screen with both feeds there is the unit or its own fuse, and one speaker
+ * wire on ground silences all outputs of a unit that protects itself as a whole.
+ */
+const STEPS = [
+  'unit-screen',
+  'source-plays',
+  'other-source',
+  'audio-target',
+  'unit-restart',
+  'unit-fuses',
+  'unit-pins',
+  'unit-feeds',
+  'unit-wires-to-frame',
+] as const;
+const SOUND = {
+  'unit-screen': 'normal',
+  'source-plays': 'no-change',
+  'other-source': 'same',
+  'audio-target': 'no-change',
+  'unit-restart': 'no-change',
+  'unit-fuses': 'whole',
+  'unit-pins': 'level',
+  'unit-feeds': 'ok',
+  'unit-wires-to-frame': 'clear',
+};
+const FINDS: readonly (readonly [fault: string, rig: string, finds: Partial<Record<(typeof STEPS)[number], string>>])[] = [
+  ['paused-or-muted', 'no amplifier, built with two', { 'source-plays': 'cured' }],
+  ['paused-or-muted@phone', 'no amplifier, built with two', { 'source-plays': 'cured', 'other-source': 'good' }],
+  ['routed-to-headset', 'no amplifier, built with two', { 'audio-target': 'cured' }],
+  ['unit-hung', 'no amplifier, built with two', { 'unit-screen': 'hung', 'unit-restart': 'cured' }],
+  ['unit-fuse-open', 'no amplifier, built with two', { 'unit-screen': 'dark', 'unit-fuses': 'burnt' }],
+  ['unit-dead', 'no amplifier, built with two', { 'unit-screen': 'dark' }],
+  [
+    'unit-feed-missing',
+    'no amplifier, built with two',
+    { 'unit-screen': 'dark', 'unit-pins': 'back', 'unit-feeds': 'missing' },
+  ],
+  ['main-fuse-open', 'front and rear on one amplifier by wire', {}],
+];
+
+/** Sees and finds everything that can be seen: no draw is unlucky. */
+const LUCKY = { meter: EXACT_METER, draw: () => 0.5 };
+
+function said(id: (typeof STEPS)[number], bike: Ridden): string | undefined {
+  const step = ALL_STEPS[id] ?? expect.fail(id);
+  const answer = observe(step, bike, { rig: bike.world.rig, facts: {} }, LUCKY);
+  return outcomeOf(step, { rig: bike.world.rig, facts: { [id]: answer } });
+}
+
+describe.each(FINDS)('a bike with %s, %s', (key, name, finds) => {
+  const rig: Rig = TWENTY_RIGS[name] ?? expect.fail(name);
+  const fault = FAULTS.find((one) => keyOf(one) === key) ?? expect.fail(key);
+  const bike = ridden(fault.apply(healthyWorld(rig), severityAt(fault, 0.5)));
+
+  it('plays nothing anywhere', () => {
+    expect(COMPLAINTS['no-sound-at-all'](bike)).toBe('yes');
+  });
+  it.each(STEPS)('shows at %s what such a bike shows', (id) => {
+    expect(said(id, bike)).toBe(finds[id] ?? SOUND[id]);
+  });
+});
