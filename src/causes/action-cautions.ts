@@ -77,7 +77,7 @@ const OF_ACTIONS: {
   'cool-amp': () => ['hot', 'key-off'],
   'dry-amp': () => [...AT_THE_BATTERY, 'capacitors', 'warranty'],
   'repair-amp': () => [...AT_THE_BATTERY, 'capacitors', 'warranty'],
-  'repair-unit': () => ['key-off', 'data', 'warranty'],
+  'repair-unit': () => ['key-off', 'data', 'warranty', 'comes-back-loud'],
 };
 
 /** A lamp shows first that nothing behind the fuse is shorted. */

@@ -31,6 +31,7 @@ const ACTIONS: { readonly [D in Do]: readonly Of<D>[] } = {
   'turn-up-rear-control': [{ do: 'turn-up-rear-control' }],
   'set-unit-menu': [{ do: 'set-unit-menu', rear: 'on', bass: 'flat', compensation: 'off', mirroring: 'on' }],
   'play-here': [{ do: 'play-here' }],
+  'restart-unit': [{ do: 'restart-unit' }],
   'flatten-tone': [
     { do: 'flatten-tone', of: 'unit' },
     { do: 'flatten-tone', of: 'phone' },

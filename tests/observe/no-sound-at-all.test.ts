@@ -36,7 +36,11 @@ const SOUND = {
   'unit-feeds': 'ok',
   'unit-wires-to-frame': 'clear',
 };
-const FINDS: readonly (readonly [fault: string, rig: string, finds: Partial<Record<(typeof STEPS)[number], string>>])[] = [
+const FINDS: readonly (readonly [
+  fault: string,
+  rig: string,
+  finds: Partial<Record<(typeof STEPS)[number], string>>,
+])[] = [
   ['paused-or-muted', 'no amplifier, built with two', { 'source-plays': 'cured' }],
   ['paused-or-muted@phone', 'no amplifier, built with two', { 'source-plays': 'cured', 'other-source': 'good' }],
   ['routed-to-headset', 'no amplifier, built with two', { 'audio-target': 'cured' }],

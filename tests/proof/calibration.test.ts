@@ -97,7 +97,10 @@ describe('the shares that verdicts say', { timeout: 120_000 }, () => {
       const stages = await loadStages();
       const bikes = Array.from({ length: 80 }, (_, i) => i);
       const result = merged([
-        prove({ flow, complaints, seed: 77, faultsPerBike: 2, turns: 1, bikes, modes: ['exact', 'real', 'no-meter'] }, stages),
+        prove(
+          { flow, complaints, seed: 77, faultsPerBike: 2, turns: 1, bikes, modes: ['exact', 'real', 'no-meter'] },
+          stages,
+        ),
       ]);
       const shown = calibration(
         Object.values(result)

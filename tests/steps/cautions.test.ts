@@ -346,7 +346,8 @@ const STEP_ASKS: Readonly<Partial<Record<CautionId, RegExp>>> = {
   'into-a-short': /brings the fault lamp|fault lamp there at once/,
   'short-suspected': /output onto the rear speaker|speaker plugs at the amplifier over/,
   data: /remote wire|data wires/,
-  fuse: /coloured fuses/,
+  fuse: /coloured fuses|fuse box/,
+  'comes-back-loud': /turn it up slowly|start screen/,
   'temporary-lead': /own 10 amp fuse/,
   'ground-open': /amplifier’s ground to/,
 };
@@ -430,7 +431,10 @@ const CONDITION_ASKS: readonly (readonly [CautionId, RegExp])[] = [
   ['ohms-dead', /on ohms/],
   ['data', /hides the head unit|feeds the front speakers/],
   ['warranty', /take off the panel|grille off/i],
-  ['bridge', /speaker plugs|unplug the rear speakers|feeds the (rear|front) speakers|signal plug/i],
+  [
+    'bridge',
+    /speaker plugs|head unit’s plug straight out|unplug the rear speakers|feeds the (rear|front) speakers|signal plug/i,
+  ],
   ['cone', /speaker’s tabs/],
   ['ground-open', /^Key off\. Line-level leads/],
   ['fuse', /main fuse of .* out|in its place/i],

@@ -28,6 +28,7 @@ export const SIGNAL_WORDS: Readonly<Record<CautionId, SignalWord>> = {
   hot: 'Caution',
   'loud-tone': 'Caution',
   'wakes-loud': 'Caution',
+  'comes-back-loud': 'Caution',
   'back-to-full': 'Notice',
   bridge: 'Notice',
   cell: 'Notice',

@@ -16,6 +16,7 @@ export const CONDITION_NAMES: Readonly<Record<ConditionId, string>> = {
   'meter-on-ohms': 'meter on ohms',
   'black-on-minus': 'black probe on battery minus',
   'panel-off': 'panel off',
+  'unit-plug-apart': 'head unit’s plug apart',
   'amp-uncovered': 'amplifier uncovered',
   'amp-outputs-off': 'speaker plugs off the amplifier',
   'rear-off-unit': 'rear speakers off the head unit',

@@ -21,7 +21,6 @@ export const adapterPairs: ChoiceStep<'gap' | 'through' | 'no-adapter'> = choice
   conditions: ['key-off', 'panel-off'],
   sensible: (f) => is(f, 'unit-kind', 'replaced'),
   observes: ['unit-leads'],
-  cautions: ['key-off'],
   options: {
     gap: 'No, a place is empty',
     through: 'Yes, both go through',
