@@ -1,5 +1,6 @@
 import type { Page } from 'playwright-core';
 import { describe, expect, it } from 'vitest';
+import { CAUTIONS } from '../../src/steps/cautions.ts';
 import { flowIsAwake, read, tap, useBrowser, visit } from './browser.ts';
 
 useBrowser();
@@ -12,6 +13,12 @@ async function readUnalteredUnit(page: Page) {
   await read(page, { 'Front pair': '1.0', 'Rear left pair': '0', 'Rear right pair': '0' });
   await read(page, { 'Front pair, loudest clean step': '7.1' });
   await read(page, { '400 Hz tone': '0.54', '80 Hz tone': '1.2' });
+}
+
+/** The sides of paper that a page prints on, by the page objects of its PDF (ISO 32000-1, 7.7.3.3). */
+async function sidesOf(page: Page): Promise<number> {
+  const pdf = await page.pdf({ preferCSSPageSize: true });
+  return (pdf.toString('latin1').match(/\/Type\s*\/Page\b/g) ?? []).length;
 }
 
 describe('what is in this head unit', () => {
@@ -28,6 +35,10 @@ describe('what is in this head unit', () => {
       expect.stringMatching(/^Level · loudest clean step 7\.1 V full level$/),
     ]);
     await page.getByRole('img', { name: /80 Hz off: 12\.9 dB; .*80 Hz running: 6\.9 dB/ }).waitFor();
+    const words = (await verdict.innerText()).replaceAll('\u00A0', ' ');
+    expect(words).toContain('400 Hz tone 0.50 V, 80 Hz tone 2.2 V');
+    expect(words).toMatch(/For the counter[\s\S]*80 Hz over 400 Hz is 4\.4 times[\s\S]*Ask whoever works on the bike/);
+    expect(await sidesOf(page)).toBe(1);
     expect(faults).toEqual([]);
     await close();
   });
@@ -55,6 +66,30 @@ describe('whether a reflash is needed', () => {
     await flowIsAwake(page);
     await tap(page, 'Nothing. Somebody said I need a reflash', 'No, nothing');
     await page.getByRole('heading', { name: /nothing needs to be done to the head unit/ }).waitFor();
+    await close();
+  });
+
+  it('gives a counter one side of paper, and has every caution in sight, with two amplifiers and nothing read', async () => {
+    const { page, faults, close } = await visit('plan/is-a-reflash-needed/');
+    await flowIsAwake(page);
+    await tap(page, 'An amplifier is added', 'No', 'Yes, the factory one', 'Two', 'One the front, one the rear');
+    await tap(page, 'Added later', 'A remote wire', 'No, it takes any source');
+    await tap(page, 'Added later', 'Hearing a signal', 'Yes, the unaltered output only');
+    await tap(page, 'No, I do not mind', 'Nobody ever changed it', 'The head unit’s rear outputs', 'No, front only');
+    const verdict = page.getByRole('article');
+    await verdict.waitFor();
+    const words = await verdict.innerText();
+    for (const title of [
+      'Gain, speakers off the amplifier',
+      'Speakers to ask for',
+      'Ask before the visit',
+      'After the visit',
+    ])
+      expect(words).toContain(title);
+    for (const id of ['minus-first', 'fuse', 'warranty', 'loud-tone', 'amp-output'] as const)
+      expect(words).toContain(CAUTIONS[id]);
+    expect(await sidesOf(page)).toBe(1);
+    expect(faults).toEqual([]);
     await close();
   });
 });
