@@ -175,7 +175,7 @@ export function FlowPage({ opening, stand, root, load, links, goesOnIn, picture 
         </li>
         <Notices session={session} />
         <Wire
-          known={fromMyBike(flow, standing)}
+          known={fromMyBike(flow, standing, it)}
           root={root}
           terminals={terminals}
           situation={standing}

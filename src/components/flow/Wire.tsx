@@ -1,3 +1,4 @@
+import type { Case } from '../../case/events.ts';
 import type { Standing, Terminal } from '../../case/standing.ts';
 import { dayInWords } from '../../rig/day.ts';
 import type { Rig } from '../../rig/rig.ts';
@@ -5,14 +6,19 @@ import { outcomeNamed } from '../../steps/outcome.ts';
 import { type Facts, inWords, type Situation, type Step } from '../../steps/step.ts';
 import { said } from './said.ts';
 
-/** What "my bike" knows and the flow therefore does not ask. */
+/** The bike as the case was begun with it. */
+const begunWith = ({ events }: Case): Rig => events.findLast((event) => event.type === 'rig')?.rig ?? {};
+
+/** What "my bike" knows and the flow therefore does not ask. What an answer says of the bike besides is not from there. */
 export const fromMyBike = (
   { steps }: { readonly steps: ReadonlyMap<string, Step> },
   { findings, facts, rig }: Pick<Standing, 'findings' | 'facts' | 'rig'>,
+  it: Case,
 ): readonly string[] => [
   ...[...steps.values()].flatMap((step) => {
-    const known = step.kind === 'rig' && !facts[step.id] ? outcomeNamed(findings, step.id) : undefined;
-    return known === undefined
+    if (step.kind !== 'rig' || facts[step.id]) return [];
+    const known = step.known(begunWith(it));
+    return known === undefined || known !== outcomeNamed(findings, step.id)
       ? []
       : [`${inWords(step.short, findings).toLowerCase()}: ${step.outcomes[known] ?? known}`];
   }),
