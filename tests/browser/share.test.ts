@@ -11,6 +11,28 @@ async function linkOf(page: Page): Promise<string> {
 }
 const pathOf = (link: string) => new URL(link).pathname.slice(1) + new URL(link).hash;
 
+describe('a case as a file', () => {
+  it('is saved, and opened in another browser: the same verdict', async () => {
+    const sender = await visit('find/no-rear-sound/');
+    await toTheVerdict(sender.page);
+    await sender.page.getByText('Case as a file', { exact: true }).click();
+    const saving = sender.page.waitForEvent('download');
+    await tap(sender.page, 'Save this case as a file');
+    const saved = await (await saving).path();
+    const sent = await sender.page.getByRole('article').innerText();
+
+    const receiver = await visit('find/amp-wont-turn-on/');
+    await flowIsAwake(receiver.page);
+    await receiver.page.getByText('Case as a file', { exact: true }).click();
+    await receiver.page.getByLabel('Open a case from a file').setInputFiles(saved);
+    await receiver.page.getByRole('heading', { name: REAR_IS_OFF }).waitFor();
+    expect(await receiver.page.getByRole('article').innerText()).toBe(sent);
+    expect(receiver.faults).toEqual([]);
+    await sender.close();
+    await receiver.close();
+  });
+});
+
 describe('a link to a case', () => {
   it('shows the same verdict and the same wire in a fresh profile', async () => {
     const sender = await visit('find/no-rear-sound/');

@@ -27,6 +27,7 @@ export function CaseTools({ session, parts, title, canGoBack }: Props) {
           </button>
         </>
       )}
+      {parts && <parts.common.CaseFile case={it} canSave={it.events.length > 1} />}
     </div>
   );
 }

@@ -1,4 +1,5 @@
 import { useEffect, useMemo, useRef, useState } from 'preact/hooks';
+import { download } from '../../browser/download.ts';
 import { whyNotSaved } from '../../browser/storage.ts';
 import { dayInWords } from '../../rig/day.ts';
 import { EXAMPLE_RIGS } from '../../rig/examples.ts';
@@ -223,13 +224,4 @@ function Happened({ says, problems, before, onPutBack }: Replaced & { onPutBack:
       )}
     </div>
   );
-}
-
-function download(text: string, name: string): void {
-  const url = URL.createObjectURL(new Blob([text], { type: 'application/json' }));
-  const link = document.createElement('a');
-  link.href = url;
-  link.download = name;
-  link.click();
-  URL.revokeObjectURL(url);
 }
