@@ -1,7 +1,7 @@
 import { type PlanAct, reads } from './acts.ts';
 import { FOR_FULL_LEVEL, gainDown, namesOf, settingsForBoost, someKnobs, untilThen } from './amp-names.ts';
 import { needOf, whoSelectsAmplified } from './amp-need.ts';
-import { changeLine, propertyIn } from './demand.ts';
+import { changeLine, onlyTheEq } from './demand.ts';
 import { expectEngine, expectRear, expectTones } from './expect.ts';
 import type { PlanCase } from './facts.ts';
 import { planVerdict } from './plan-verdict.ts';
@@ -79,21 +79,28 @@ const fullUntilThen = (c: PlanCase) => c.facts.profiles.some((profile) => !STORE
 
 const amplifiedActs = (c: PlanCase): readonly PlanAct[] => [
   ...(fullUntilThen(c) && someKnobs(c) ? FOR_FULL_LEVEL : []),
-  ...(c.facts.amp === 'flexible' ? ([{ do: 'wake-by-wire' }] as const) : []),
+  ...(c.facts.amp === 'flexible' && !onlyTheEq(c) ? ([{ do: 'wake-by-wire' }] as const) : []),
 ];
 
-const amplifiedFix = (c: PlanCase, change: string): readonly string[] => [
+const afterwards = (c: PlanCase): string => {
+  if (onlyTheEq(c)) return someKnobs(c) ? 'The gain can stay as it is set.' : 'It plays as loud as before.';
+  return someKnobs(c)
+    ? 'After the visit set the gain again. The bass seems gone: the boost was taken out on purpose.'
+    : 'The bass seems gone after the visit: the boost was taken out on purpose. A factory amplifier is made for that.';
+};
+
+const amplifiedFix = (c: PlanCase): readonly string[] => [
   ...(fullUntilThen(c) ? [untilThen(c)] : []),
-  ...(c.facts.amp === 'flexible'
+  ...(c.facts.amp === 'flexible' && !onlyTheEq(c)
     ? [
         `First wire the remote input of ${namesOf(c, (amp) => needOf(amp) === 'flexible')}, or prove that it wakes at the lowered level with quiet music.`,
       ]
     : []),
-  change,
-  'Keep: every speaker on an amplifier. One left on the head unit would be starved.',
-  someKnobs(c)
-    ? 'After the visit set the gain again. The bass seems gone: the boost was taken out on purpose.'
-    : 'The bass seems gone after the visit: the boost was taken out on purpose. A factory amplifier is made for that.',
+  changeLine(c),
+  onlyTheEq(c)
+    ? 'Keep: level, bass and rear. They are right.'
+    : 'Keep: every speaker on an amplifier. One left on the head unit would be starved.',
+  afterwards(c),
 ];
 
 export const amplifiedSame = planVerdict({
@@ -106,12 +113,7 @@ export const amplifiedSame = planVerdict({
     ...sureness(c),
     background: `All speakers play through an amplifier that takes the lowered level, and it can be tuned once for both engine states. ${PRACTICE}`,
     numbers: levels(c, f),
-    fix: amplifiedFix(
-      c,
-      fullUntilThen(c)
-        ? changeLine(c)
-        : `Change: only the EQ. It must be the ${propertyIn('sameEq', true)}. Level, bass and rear are right.`,
-    ),
+    fix: amplifiedFix(c),
     tools: SPECIAL_TOOL,
     minutes: 45,
     who: who(c),
@@ -135,7 +137,7 @@ export const amplifiedAny = planVerdict({
     ...sureness(c),
     background: `Either kind will do. The one with the same EQ can be tuned once, engine off. ${PRACTICE}`,
     numbers: levels(c, f),
-    fix: amplifiedFix(c, changeLine(c)),
+    fix: amplifiedFix(c),
     tools: SPECIAL_TOOL,
     minutes: 45,
     who: who(c),

@@ -36,7 +36,12 @@ const NOTHING: ReadonlySet<PlanAnswer> = new Set<PlanAnswer>([
   'same-eq-mixed',
 ]);
 
+/** Only the EQ is wrong: level, bass and rear are those of an amplified profile already. */
+export const onlyTheEq = ({ answer, facts }: Pick<PlanCase, 'answer' | 'facts'>): boolean =>
+  answer === 'amplified-same' && facts.profiles.every((profile) => STORED_PROFILES[profile].lowered);
+
 export function demandOf({ answer, facts }: Pick<PlanCase, 'answer' | 'facts'>): Demand {
+  if (onlyTheEq({ answer, facts })) return { kind: 'select', to: { sameEq: true } };
   if (isChange(answer)) {
     const rear = answer === 'back-if-stored' && (facts.rear === 'unit' || facts.rear === 'amp');
     return {

@@ -128,7 +128,7 @@ export const backIfStored = planVerdict({
             'It holds one? Then take the amplifier out and put its speakers on the head unit. Those below 4 Ω were made for the amplifier: on the head unit its outputs run hot.',
           ]
         : []),
-      `${c.findings.outcome('planned-change') === 'amp-removed' ? 'After that. ' : 'It holds one? '}${changeLine(c)}`,
+      `${c.findings.outcome('planned-change') === 'amp-removed' ? 'It is out?' : 'It holds one?'} ${changeLine(c)}`,
       'It holds none? Keep an amplifier that takes the lowered level, or put the old one back.',
     ],
     tools: SPECIAL_TOOL,

@@ -324,6 +324,32 @@ describe('a bike that was built with an amplifier', () => {
   });
 });
 
+describe('an amplified profile of which only the EQ changes', () => {
+  const { verdict, remedy } = walk({
+    'planned-change': 'same-eq',
+    'wrong-now': 'no',
+    'unit-kind': 'factory',
+    'amp-count': '1',
+    'amp-kind': 'add-on',
+    'amp-turn-on': 'wire',
+    'amp-needs': 'any',
+    ...front('amp'),
+    ...rear('amp'),
+    ...measured,
+    'tones-off': 'flat',
+    'tones-running': 'changes',
+  });
+  it('has nothing else selected, and nobody is told that the bass will be gone or the gain set again', () => {
+    expect(verdict).toBe('plan-amplified-same');
+    expect(remedy.demand).toEqual({ kind: 'select', to: { sameEq: true } });
+    expect(remedy.sheet?.parts[0]?.lines.join(' ')).toMatch(
+      /Please change: same EQ with the engine running\. Please keep: the rear channels as they are, the level, the bass boost as it is\./,
+    );
+    expect(remedy.fix.join(' ')).not.toMatch(/bass seems gone|set the gain again|remote input/);
+    expect(remedy.cautions).not.toContain('set-gain-again');
+  });
+});
+
 describe('“it got worse after a reflash”', () => {
   const after = { 'planned-change': 'after-reflash', ...noAmp, ...rear('unit') };
   it.each([

@@ -30,7 +30,7 @@ const WORDS: readonly (readonly [words: RegExp, ...any: CautionId[]])[] = [
   [/tones.*engine (off and )?running|set bass and treble with the engine|engine (off and )?idling/i, 'hot'],
   [/^Set the gain|set the gain again|gain .* to minimum\. .*Set the gain/i, 'amp-output'],
   [/^Set the gain|set the gain again|gain .* to minimum\. .*Set the gain/i, 'loud-tone'],
-  [/^Change: (rear channels on|level lowered|only the EQ|full level|back to the profile)/, 'warranty'],
+  [/^Change: (rear channels on|level lowered|same EQ|full level)/, 'warranty'],
   [/remote (input|wire) (of|to)|run a remote wire/i, 'data'],
   [/remote (input|wire) (of|to)|run a remote wire/i, 'fuse'],
   [/fit and wire the amplifier|Fit the new amplifier|take the amplifier out|Exchange the amplifier/, 'minus-first'],
