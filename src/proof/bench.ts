@@ -34,6 +34,7 @@ export interface PageFigures {
 }
 
 const RIGS_PER_KIND = 4;
+const TWENTY_BIKES = (): readonly WholeRig[] => BUILD_KINDS.flatMap((kind) => fixedRigs(kind, RIGS_PER_KIND));
 
 /** A flow of the list, made ready to be benched. */
 export async function benchFlow(listed: FaultFlow): Promise<BenchFlow> {
@@ -57,10 +58,8 @@ function costsOn(flow: BenchFlow, rig: WholeRig): readonly Weighed[] {
   return costs.map(({ share, cost }) => ({ share: share / total, cost }));
 }
 
-export function benchOf(flow: BenchFlow, rigsPerKind = RIGS_PER_KIND): Benched {
-  const bikes = BUILD_KINDS.flatMap((kind) => fixedRigs(kind, rigsPerKind))
-    .map((rig) => costsOn(flow, rig))
-    .filter((costs) => costs.length > 0);
+export function benchOf(flow: BenchFlow, rigs: readonly WholeRig[]): Benched {
+  const bikes = rigs.map((rig) => costsOn(flow, rig)).filter((costs) => costs.length > 0);
   const costs = bikes.flat();
   const mean = (of: (cost: FlowCost) => number): number =>
     costs.reduce((sum, { share, cost }) => sum + share * of(cost), 0) / bikes.length;
@@ -80,9 +79,9 @@ export function benchOf(flow: BenchFlow, rigsPerKind = RIGS_PER_KIND): Benched {
 }
 
 /** Every flow that is proved, by id. */
-export async function bench(rigsPerKind?: number): Promise<Readonly<Record<string, Benched>>> {
+export async function bench(rigs = TWENTY_BIKES()): Promise<Readonly<Record<string, Benched>>> {
   const benched: [string, Benched][] = [];
-  for (const [id, listed] of FAULT_FLOWS) benched.push([id, benchOf(await benchFlow(listed), rigsPerKind)]);
+  for (const [id, listed] of FAULT_FLOWS) benched.push([id, benchOf(await benchFlow(listed), rigs)]);
   return Object.fromEntries(benched);
 }
 

