@@ -85,6 +85,7 @@ const ask = (worker: ChildProcess, asked: Asked): Promise<Reply> =>
 /** Whether tests are green without a change: only then does a red one say something of a change. */
 async function areGreen(worker: ChildProcess, tests: readonly string[]): Promise<boolean> {
   const { test, error } = await ask(worker, { mutant: null, tests });
+  if (test || error) console.log(`without a change: ${error ?? `${test} is red`}`);
   return error === undefined && !test;
 }
 

@@ -32,6 +32,8 @@ const WORDS: Readonly<Record<string, RegExp>> = {
   'centre-fader': /Set fader and balance to 0/,
   'turn-up-rear-control': /Set the rear control to on/,
   'set-unit-menu': /own menu/,
+  'play-here': /Press play|Every headset and helmet off/,
+  'restart-unit': /five minutes of patience/,
   'select-profile': /\bAsk for (the rear|what was stored|full level)/,
   'set-selector turn-on wire': /Set it to wire/,
   'set-selector turn-on signal': /Set it to signal/,
@@ -88,7 +90,7 @@ const WORDS: Readonly<Record<string, RegExp>> = {
   'cool-amp': /Free its fins/,
   'dry-amp': /warm dry room/,
   'repair-amp': /what a repair costs/,
-  'repair-unit': /head unit repaired or exchanged/,
+  'repair-unit': /head unit repaired or exchanged|Then to repair, or a used one/,
 };
 
 const FRAME = EXAMPLE_RIGS['frame-fairing'];

@@ -1,4 +1,4 @@
-import { describe, expect, it } from 'vitest';
+import { describe, expect, it, vi } from 'vitest';
 import { reloadIntoNewest } from '../../src/browser/take-over.ts';
 
 /** A page that shows “A new version is ready. Reload”, and what happens to it. */
@@ -21,6 +21,15 @@ describe('“A new version is ready. Reload”', () => {
     takenOver();
     takenOver();
     expect(happened).toEqual(['take-over', 'reload']);
+  });
+  it('reloads all the same when the waiting version says nothing, and only once', () => {
+    vi.useFakeTimers();
+    const { happened, press, takenOver } = page(true);
+    press();
+    vi.advanceTimersByTime(10_000);
+    takenOver();
+    expect(happened).toEqual(['take-over', 'reload']);
+    vi.useRealTimers();
   });
   it('reloads at once when another tab has already made it take over', () => {
     const { happened, press } = page(false);
