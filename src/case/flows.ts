@@ -80,6 +80,32 @@ export const FLOWS = {
     load: async () => (await import('../../machines/no-sound-at-all.ts')).noSoundAtAll,
     late: async () => (await import('../likelihoods/no-sound-at-all.ts')).late,
   },
+  'distortion-at-volume': {
+    kind: 'fault',
+    path: 'find/distortion-at-volume/',
+    title: 'It distorts when it is loud',
+    description:
+      'Find out why the sound of a touring motorcycle turns harsh, rattles or chops when it is loud, one question at a time, with the readings to expect on your bike.',
+    goesOnIn: ['is-a-reflash-needed'],
+    says: 'Crackles when I turn it up · the bass farts · it buzzes · harsh past number twenty',
+    complaints: { 'distortion-at-volume': 1 },
+    open: async () => (await import('../../machines/distortion-at-volume.opening.ts')).opening,
+    load: async () => (await import('../../machines/distortion-at-volume.ts')).distortionAtVolume,
+    late: async () => (await import('../likelihoods/distortion-at-volume.ts')).late,
+  },
+  'eq-changes-when-engine-starts': {
+    kind: 'fault',
+    path: 'find/eq-changes-when-engine-starts/',
+    title: 'The tone changes with the engine',
+    description:
+      'Find out why a touring motorcycle sounds different with the engine running, one question at a time, with the readings to expect on your bike.',
+    goesOnIn: ['is-a-reflash-needed'],
+    says: 'The bass goes away when I start it · better parked · two different sounds · tinny once it idles',
+    complaints: { 'eq-changes-when-engine-starts': 1 },
+    open: async () => (await import('../../machines/eq-changes-when-engine-starts.opening.ts')).opening,
+    load: async () => (await import('../../machines/eq-changes-when-engine-starts.ts')).eqChangesWhenEngineStarts,
+    late: async () => (await import('../likelihoods/eq-changes-when-engine-starts.ts')).late,
+  },
   'is-a-reflash-needed': {
     kind: 'plan',
     path: 'plan/is-a-reflash-needed/',

@@ -27,6 +27,7 @@ const OF_ACTIONS: {
   'restart-unit': () => ['key-off', 'comes-back-loud'],
   'play-here': () => [...ON_A_CONTROL, 'comes-back-loud'],
   'flatten-tone': () => ON_A_CONTROL,
+  'tune-for-riding': () => [...ON_A_CONTROL, 'outdoors', 'hot'],
   'turn-down': () => ON_A_CONTROL,
   'set-filter': () => ['key-off'],
   'select-profile': ({ level }) => [

@@ -35,6 +35,8 @@ export type RepairAction =
   /** Play on, unmuted, out of the speakers. */
   | { readonly do: 'play-here' }
   | { readonly do: 'flatten-tone'; readonly of: 'unit' | 'phone' }
+  /** Tone set by ear with the engine running, position and ears seen to: what covers the bass is reckoned with. */
+  | { readonly do: 'tune-for-riding' }
   /** Down to the loudest step that is clean. */
   | { readonly do: 'turn-down' }
   | { readonly do: 'set-filter'; readonly highpassHz: number; readonly bassBoostDb: number }
@@ -50,7 +52,13 @@ export type RepairAction =
   | { readonly do: 'set-selector'; readonly selector: 'input-mode'; readonly to: 'as-wired' }
   | { readonly do: 'set-selector'; readonly selector: 'range'; readonly to: 'as-fed' }
   /** The output at the loudest clean step, per channel of that axle. */
-  | { readonly do: 'set-gain'; readonly axle: 'front' | 'rear' | 'both'; readonly outputV: number }
+  | {
+      readonly do: 'set-gain';
+      readonly axle: 'front' | 'rear' | 'both';
+      readonly outputV: number;
+      /** And no more than the speakers there take, by the watts that are printed on them. */
+      readonly noMoreThanSpeakers?: true;
+    }
   // Plugs, contacts and wires.
   | { readonly do: 'seat-plug'; readonly plug: PlugName; readonly where?: Where }
   | { readonly do: 'clean-contacts'; readonly plug: PlugName; readonly where?: Where }
@@ -124,6 +132,7 @@ export const EFFORT: Readonly<Record<Do, Effort>> = {
   'restart-unit': 'hands',
   'play-here': 'hands',
   'flatten-tone': 'hands',
+  'tune-for-riding': 'hands',
   'turn-down': 'hands',
   'set-filter': 'hands',
   'select-profile': 'reflash',

@@ -26,6 +26,12 @@ export function speakersInQuestion(f: Findings): Where {
 export const placeToFrame = (f: Findings): Where =>
   isOfOneSpeaker(f) ? silentOne(f) : is(f, 'wire-to-frame', 'shorted') ? 'rear' : speakersInQuestion(f);
 
+/** The speakers that sound ugly: the one, the pair, or any of them. */
+export function uglySpeakers(f: Findings): Where {
+  const where = f.outcome('where-harsh');
+  return where === undefined || where === 'cannot' ? 'all' : where;
+}
+
 /** The first step of a fix where nobody knows yet which run it is. */
 export const findTheRun = (where: Where): readonly string[] =>
   where === 'all'

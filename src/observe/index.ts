@@ -2,6 +2,7 @@ import { isOfAnAmp } from '../steps/fitted/of-each-amp.ts';
 import type { Answer, Situation, Step } from '../steps/step.ts';
 import { stepName } from '../steps/subject.ts';
 import type { Ridden } from '../world/symptoms/index.ts';
+import { sayAmpAtTop } from './amplifier/amp-at-top.ts';
 import { sayAmpDc } from './amplifier/amp-dc.ts';
 import { sayAmpIn } from './amplifier/amp-in.ts';
 import { sayAmpLight } from './amplifier/amp-light.ts';
@@ -10,12 +11,17 @@ import { sayAmpOut } from './amplifier/amp-out.ts';
 import { sayAmpSigns } from './amplifier/amp-signs.ts';
 import { sayAmpSwitches } from './amplifier/amp-switches.ts';
 import { sayGainDown } from './amplifier/gain-down.ts';
+import { sayGainForVolume } from './amplifier/gain-for-volume.ts';
+import { sayGainLowest } from './amplifier/gain-lowest.ts';
 import { sayHalfSupply } from './amplifier/half-supply.ts';
+import { sayHighpassTry } from './amplifier/highpass-try.ts';
 import { sayInputSides } from './amplifier/input-sides.ts';
+import { sayLampAtVolume } from './amplifier/lamp-at-volume.ts';
 import { sayOneByOne } from './amplifier/one-by-one.ts';
 import { sayOutputSides } from './amplifier/output-sides.ts';
 import { sayRecover } from './amplifier/recover.ts';
 import { saySignalPlugOut } from './amplifier/signal-plug-out.ts';
+import { saySpeakerPapers } from './amplifier/speaker-papers.ts';
 import { saySpeakersUnplugged } from './amplifier/speakers-unplugged.ts';
 import { saySwapInputs } from './amplifier/swap-inputs.ts';
 import { saySwapOutputs } from './amplifier/swap-outputs.ts';
@@ -23,10 +29,22 @@ import { saySwapSidesIn } from './amplifier/swap-sides-in.ts';
 import { saySwapSidesOut } from './amplifier/swap-sides-out.ts';
 import { sayWaterLook } from './amplifier/water-look.ts';
 import { changed } from './bike.ts';
+import { sayBassOrAll } from './ears/bass-or-all.ts';
+import { sayCleanEnough } from './ears/clean-enough.ts';
+import { sayCleanSource } from './ears/clean-source.ts';
+import { sayConePress } from './ears/cone-press.ts';
+import { sayEngineCompare } from './ears/engine-compare.ts';
 import { sayFourCorners } from './ears/four-corners.ts';
 import { sayFrontPlays } from './ears/front-plays.ts';
+import { sayLoudCompare } from './ears/loud-compare.ts';
+import { sayNoiseWhere } from './ears/noise-where.ts';
 import { sayOtherSource } from './ears/other-source.ts';
 import { sayRearHiss } from './ears/rear-hiss.ts';
+import { saySidesSwapped } from './ears/sides-swapped.ts';
+import { saySteppedTone } from './ears/stepped-tone.ts';
+import { sayVolumeOnset } from './ears/volume-onset.ts';
+import { sayWhereChanges } from './ears/where-changes.ts';
+import { sayWhereHarsh } from './ears/where-harsh.ts';
 import { sayAmpChannels } from './fitted/amp-channels.ts';
 import { sayAmpsDrive } from './fitted/amps-drive.ts';
 import { sayBatteryKind } from './fitted/battery-kind.ts';
@@ -65,8 +83,11 @@ import { saySecondLook } from './runs/second-look.ts';
 import { sayWireToFrame } from './runs/wire-to-frame.ts';
 import { sayAudioTarget } from './settings/audio-target.ts';
 import { sayFaderCentre } from './settings/fader-centre.ts';
+import { sayPhoneFlat } from './settings/phone-flat.ts';
 import { sayRearControl } from './settings/rear-control.ts';
 import { saySourcePlays } from './settings/source-plays.ts';
+import { saySpeedOff } from './settings/speed-off.ts';
+import { sayUnitFlat } from './settings/unit-flat.ts';
 import { sayAmpTerminals } from './supply/amp-terminals.ts';
 import { sayBodyFuse } from './supply/body-fuse.ts';
 import { sayCopperLook } from './supply/copper-look.ts';
@@ -87,10 +108,13 @@ import { sayTemporaryLeads } from './supply/temporary-leads.ts';
 import { sayAmpGoesOff } from './told/amp-goes-off.ts';
 import { sayAmpHistory } from './told/amp-history.ts';
 import { sayFusesBlown } from './told/fuses-blown.ts';
+import { sayHarshHistory } from './told/harsh-history.ts';
 import { sayHowQuiet } from './told/how-quiet.ts';
 import { sayLastChange } from './told/last-change.ts';
 import { sayRearHistory } from './told/rear-history.ts';
+import { sayToneHistory } from './told/tone-history.ts';
 import { sayTriedAlready } from './told/tried-already.ts';
+import { sayWasReflashed } from './told/was-reflashed.ts';
 import { sayWhatElse } from './told/what-else.ts';
 import { sayWhenSilent } from './told/when-silent.ts';
 import { sayWhichCorner } from './told/which-corner.ts';
@@ -114,6 +138,7 @@ import { sayRearOffUnit } from './unit/rear-off-unit.ts';
 import { sayRearPair } from './unit/rear-pair.ts';
 import { sayRearPairAgain } from './unit/rear-pair-again.ts';
 import { sayRearPairPlace } from './unit/rear-pair-place.ts';
+import { sayUnitAtTop } from './unit/unit-at-top.ts';
 import { sayUnitFeeds } from './unit/unit-feeds.ts';
 import { sayUnitFuses } from './unit/unit-fuses.ts';
 import { sayUnitPins } from './unit/unit-pins.ts';
@@ -243,6 +268,31 @@ const SAYS = {
   'adapter-look': sayAdapterLook,
   'rear-pair': sayRearPair,
   'rear-pair-again': sayRearPairAgain,
+  'amp-at-top': sayAmpAtTop,
+  'gain-for-volume': sayGainForVolume,
+  'gain-lowest': sayGainLowest,
+  'highpass-try': sayHighpassTry,
+  'lamp-at-volume': sayLampAtVolume,
+  'speaker-papers': saySpeakerPapers,
+  'bass-or-all': sayBassOrAll,
+  'clean-enough': sayCleanEnough,
+  'cone-press': sayConePress,
+  'engine-compare': sayEngineCompare,
+  'clean-source': sayCleanSource,
+  'sides-swapped': saySidesSwapped,
+  'stepped-tone': saySteppedTone,
+  'volume-onset': sayVolumeOnset,
+  'where-harsh': sayWhereHarsh,
+  'phone-flat': sayPhoneFlat,
+  'unit-flat': sayUnitFlat,
+  'harsh-history': sayHarshHistory,
+  'unit-at-top': sayUnitAtTop,
+  'loud-compare': sayLoudCompare,
+  'where-changes': sayWhereChanges,
+  'speed-off': saySpeedOff,
+  'tone-history': sayToneHistory,
+  'was-reflashed': sayWasReflashed,
+  'noise-where': sayNoiseWhere,
   'rear-pair-place': sayRearPairPlace,
 } satisfies Says;
 

@@ -45,12 +45,18 @@ export const pushedHome = (bike: Ridden): Ridden =>
 export const frontHome = (bike: Ridden): Ridden =>
   changed(bike, 'front plugs home', (world) => repaired(world, { do: 'seat-plug', plug: 'front-speaker' }));
 
-/** Tone controls flat and nothing that follows speed, in the head unit and in the phone. */
-export const flat = (bike: Ridden): Ridden =>
-  changed(bike, 'flat', (world) => {
-    const set = withSettings(world, { bassDb: 0, speedVolumeDb: 0 });
-    return set.phone.bassDb === 0 ? set : { ...set, phone: { ...set.phone, bassDb: 0 } };
-  });
+/** Tone controls flat and nothing that follows speed. */
+export const unitFlat = (bike: Ridden): Ridden =>
+  changed(bike, 'unit flat', (world) => withSettings(world, { bassDb: 0, speedVolumeDb: 0 }));
+
+/** Every tone setting in the phone off. */
+export const phoneFlat = (bike: Ridden): Ridden =>
+  changed(bike, 'phone flat', (world) =>
+    world.phone.bassDb === 0 ? world : { ...world, phone: { ...world.phone, bassDb: 0 } },
+  );
+
+/** Both of them. */
+export const flat = (bike: Ridden): Ridden => phoneFlat(unitFlat(bike));
 
 /** The signal plug of the amplifier pushed home. */
 export const signalHome = (bike: Ridden): Ridden =>

@@ -58,7 +58,8 @@ export function rideOf(
     bike: bikes.with(faults),
     complains: (bike: Ridden) => COMPLAINTS[complaint](bike) === 'yes',
     right: rightFor(stages, faults),
-    rightByIds: faults.length > 1,
+    rightByIds: faults.length > 1 || faults.some(({ fault }) => fault.byDesign),
+    ...(faults.every(({ fault }) => fault.byDesign) && { byDesign: true }),
     observe: sees,
   };
 }

@@ -35,12 +35,14 @@ function oddCase(complaint: ComplaintId, seeds: readonly (string | number)[]) {
   const paper = strangeRig(draw);
   const healthy = healthyWorld(paper);
   const isIt = complains(complaint);
-  if (isIt(ridden(healthy))) return undefined;
+  const byDesign = isIt(ridden(healthy));
   const ordinary = FAULTS.flatMap((fault): (readonly [Fault, number])[] => {
     const weight = weightOf(fault, complaint);
-    return weight && fault.fits(healthy) ? [[fault, weight]] : [];
+    return weight && byDesign === (fault.byDesign ?? false) && fault.fits(healthy) ? [[fault, weight]] : [];
   });
-  const only = STRANGE_FAULTS.filter((fault) => fault.fits(healthy)).map((fault) => [fault, 1] as const);
+  const only = byDesign
+    ? []
+    : STRANGE_FAULTS.filter((fault) => fault.fits(healthy)).map((fault) => [fault, 1] as const);
   for (let i = 0; i < TRIES; i++) {
     const from = only.length > 0 && happens(draw, STRANGE_FAULT_SHARE) ? only : ordinary;
     const fault = weighted<Fault | StrangeFault>(draw, from);
@@ -84,7 +86,8 @@ export function strangeTrials({ flow, stages }: Table, { name, complaint, faults
           bike,
           complains: isIt,
           right: isStrange(fault) ? new Set(fault.rightCauses) : rightFor(stages, [present]),
-          rightByIds: isStrange(fault),
+          rightByIds: isStrange(fault) || fault.byDesign === true,
+          ...(!isStrange(fault) && fault.byDesign && { byDesign: true }),
           observe: oddRider(hides, chosen, seed),
         },
       },

@@ -24,7 +24,7 @@ export interface Sample {
 
 /** How often it is the front amplifier that stays off, on a bike with two. An estimate. */
 const FRONT_MEANT_SHARE = 0.4;
-const ABOUT_AN_AMP: readonly ComplaintId[] = ['amp-wont-turn-on', 'amp-goes-off'];
+const ABOUT_AN_AMP: readonly ComplaintId[] = ['amp-wont-turn-on', 'amp-goes-off', 'distortion-at-volume'];
 /** Of two amplifiers either may stay off. Every other complaint is about the rear's, if it is about one. */
 function meant(complaint: ComplaintId, { amps }: WholeRig, draw: Draw): number | undefined {
   if (!ABOUT_AN_AMP.includes(complaint) || amps.length < 2 || !happens(draw, FRONT_MEANT_SHARE)) return undefined;
@@ -37,17 +37,18 @@ const TRIES = 60;
 
 /**
  * The bike with this number, the same for the same seed. Its faults are drawn by how often callers have them. Undefined
- * when even a sound one of the build complains, or when nothing drawn gives it the complaint.
+ * when nothing drawn gives it the complaint.
  */
 export function subjectOf({ complaints, seed, faultsPerBike }: Sample, index: number): Subject | undefined {
   const draw = drawFrom(seed, 'bike', index);
   const complaint = weighted(draw, Object.entries(complaints) as [ComplaintId, number][]) as ComplaintId;
   const paper = randomRig(draw);
   const bikes = bikesOf(asBuilt(draw, paper), meant(complaint, paper, draw));
-  if (bikes.complains(complaint, [])) return undefined;
+  // What a sound bike of the build does is by design, and nothing else is looked for there.
+  const byDesign = bikes.complains(complaint, []);
   const candidates = FAULTS.flatMap((fault): (readonly [Fault, number])[] => {
     const weight = weightOf(fault, complaint);
-    return weight && fault.fits(bikes.healthy) ? [[fault, weight]] : [];
+    return weight && byDesign === (fault.byDesign ?? false) && fault.fits(bikes.healthy) ? [[fault, weight]] : [];
   });
   const faults: Present[] = [];
   for (let tries = 0; candidates.length > 0 && faults.length < faultsPerBike && tries < TRIES; tries++) {

@@ -1,3 +1,4 @@
+import { ampAtTop } from './amplifier/amp-at-top.ts';
 import { ampDc } from './amplifier/amp-dc.ts';
 import { ampIn } from './amplifier/amp-in.ts';
 import { ampLight } from './amplifier/amp-light.ts';
@@ -6,12 +7,17 @@ import { ampOut } from './amplifier/amp-out.ts';
 import { ampSigns } from './amplifier/amp-signs.ts';
 import { ampSwitches } from './amplifier/amp-switches.ts';
 import { gainDown } from './amplifier/gain-down.ts';
+import { gainForVolume } from './amplifier/gain-for-volume.ts';
+import { gainLowest } from './amplifier/gain-lowest.ts';
 import { halfSupply } from './amplifier/half-supply.ts';
+import { highpassTry } from './amplifier/highpass-try.ts';
 import { inputSides } from './amplifier/input-sides.ts';
+import { lampAtVolume } from './amplifier/lamp-at-volume.ts';
 import { oneByOne } from './amplifier/one-by-one.ts';
 import { outputSides } from './amplifier/output-sides.ts';
 import { recover } from './amplifier/recover.ts';
 import { signalPlugOut } from './amplifier/signal-plug-out.ts';
+import { speakerPapers } from './amplifier/speaker-papers.ts';
 import { speakersUnplugged } from './amplifier/speakers-unplugged.ts';
 import { swapInputs } from './amplifier/swap-inputs.ts';
 import { swapOutputs } from './amplifier/swap-outputs.ts';
@@ -19,10 +25,22 @@ import { swapSidesIn } from './amplifier/swap-sides-in.ts';
 import { swapSidesOut } from './amplifier/swap-sides-out.ts';
 import { waterLook } from './amplifier/water-look.ts';
 import { bassGoneWhen } from './ears/bass-gone-when.ts';
+import { bassOrAll } from './ears/bass-or-all.ts';
+import { cleanEnough } from './ears/clean-enough.ts';
+import { cleanSource } from './ears/clean-source.ts';
+import { conePress } from './ears/cone-press.ts';
+import { engineCompare } from './ears/engine-compare.ts';
 import { fourCorners } from './ears/four-corners.ts';
 import { frontPlays } from './ears/front-plays.ts';
+import { loudCompare } from './ears/loud-compare.ts';
+import { noiseWhere } from './ears/noise-where.ts';
 import { otherSource } from './ears/other-source.ts';
 import { rearHiss } from './ears/rear-hiss.ts';
+import { sidesSwapped } from './ears/sides-swapped.ts';
+import { steppedTone } from './ears/stepped-tone.ts';
+import { volumeOnset } from './ears/volume-onset.ts';
+import { whereChanges } from './ears/where-changes.ts';
+import { whereHarsh } from './ears/where-harsh.ts';
 import { ampChannels } from './fitted/amp-channels.ts';
 import { ampsDrive } from './fitted/amps-drive.ts';
 import { batteryKind } from './fitted/battery-kind.ts';
@@ -86,8 +104,11 @@ import { secondLook } from './runs/second-look.ts';
 import { wireToFrame } from './runs/wire-to-frame.ts';
 import { audioTarget } from './settings/audio-target.ts';
 import { faderCentre } from './settings/fader-centre.ts';
+import { phoneFlat } from './settings/phone-flat.ts';
 import { rearControl } from './settings/rear-control.ts';
 import { sourcePlays } from './settings/source-plays.ts';
+import { speedOff } from './settings/speed-off.ts';
+import { unitFlat } from './settings/unit-flat.ts';
 import type { Step } from './step.ts';
 import { eachOf } from './subject.ts';
 import { ampTerminals } from './supply/amp-terminals.ts';
@@ -110,10 +131,13 @@ import { temporaryLeads } from './supply/temporary-leads.ts';
 import { ampGoesOff } from './told/amp-goes-off.ts';
 import { ampHistory } from './told/amp-history.ts';
 import { fusesBlown } from './told/fuses-blown.ts';
+import { harshHistory } from './told/harsh-history.ts';
 import { howQuiet } from './told/how-quiet.ts';
 import { lastChange } from './told/last-change.ts';
 import { rearHistory } from './told/rear-history.ts';
+import { toneHistory } from './told/tone-history.ts';
 import { triedAlready } from './told/tried-already.ts';
+import { wasReflashed } from './told/was-reflashed.ts';
 import { whatElse } from './told/what-else.ts';
 import { whenSilent } from './told/when-silent.ts';
 import { whichCorner } from './told/which-corner.ts';
@@ -137,6 +161,7 @@ import { rearOffUnit } from './unit/rear-off-unit.ts';
 import { rearPair } from './unit/rear-pair.ts';
 import { rearPairAgain } from './unit/rear-pair-again.ts';
 import { rearPairPlace } from './unit/rear-pair-place.ts';
+import { unitAtTop } from './unit/unit-at-top.ts';
 import { unitFeeds } from './unit/unit-feeds.ts';
 import { unitFuses } from './unit/unit-fuses.ts';
 import { unitPins } from './unit/unit-pins.ts';
@@ -290,6 +315,31 @@ const CONSTANTS = {
   'adapter-look': adapterLook,
   'rear-pair': rearPair,
   'rear-pair-again': rearPairAgain,
+  'amp-at-top': ampAtTop,
+  'gain-for-volume': gainForVolume,
+  'gain-lowest': gainLowest,
+  'highpass-try': highpassTry,
+  'lamp-at-volume': lampAtVolume,
+  'speaker-papers': speakerPapers,
+  'bass-or-all': bassOrAll,
+  'clean-enough': cleanEnough,
+  'cone-press': conePress,
+  'engine-compare': engineCompare,
+  'clean-source': cleanSource,
+  'sides-swapped': sidesSwapped,
+  'stepped-tone': steppedTone,
+  'volume-onset': volumeOnset,
+  'where-harsh': whereHarsh,
+  'phone-flat': phoneFlat,
+  'unit-flat': unitFlat,
+  'harsh-history': harshHistory,
+  'unit-at-top': unitAtTop,
+  'loud-compare': loudCompare,
+  'where-changes': whereChanges,
+  'speed-off': speedOff,
+  'tone-history': toneHistory,
+  'was-reflashed': wasReflashed,
+  'noise-where': noiseWhere,
   'rear-pair-place': rearPairPlace,
 } satisfies Record<ConstantStepId, Step>;
 

@@ -8,6 +8,8 @@ export const CAUTIONS = {
     'Start the tone with the volume at zero and come up one step at a time. Tones hurt ears and coils sooner than music does.',
   'full-tone':
     'Near the top a tone burns speakers and hurts ears. With a speaker still on it: bursts under 5 seconds, ears covered.',
+  'loud-listening':
+    'Loud for seconds only, ears covered, nobody with an ear at a speaker. 100 dBA is fifteen minutes a day, and each 3 dB more halves that.',
   'key-off': 'Key off before any plug goes in or out.',
   'ohms-dead': 'Ohms only with the key off and the plug apart. Never on a live output.',
   'amp-output':

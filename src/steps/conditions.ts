@@ -57,6 +57,14 @@ export const CONDITIONS = {
     cautions: ['flat-battery'],
     undo: 'Key off.',
   },
+  'ugly-step': {
+    bike: 'Key on, engine off. The track and the volume step at which it turns ugly: a few seconds at a time, ears covered.',
+    phone:
+      'Key on, engine off, the song and the volume number at which it turns ugly, a few seconds at a time, ears covered.',
+    minutes: 0.5,
+    cautions: ['loud-listening', 'flat-battery'],
+    undo: 'Volume down.',
+  },
   'tone-400': {
     bike: 'Volume at zero. Start the 400 Hz tone and come up one step at a time.',
     phone: 'Volume at zero first, then start the 400 tone and come up one step at a time.',
@@ -188,6 +196,14 @@ export const CONDITIONS = {
     undo: 'Key off, lid plug home until it locks.',
     opens: true,
   },
+  'grille-open': {
+    bike: 'Key off. Grille off the speaker that sounds ugliest.',
+    phone: 'Key off, then take the grille off the speaker that sounds ugliest, and mind its cone.',
+    minutes: 4,
+    cautions: ['cone', 'warranty'],
+    undo: 'Grille back on.',
+    opens: true,
+  },
   'grille-off': {
     of: 'speaker',
     bike: 'Key off. Grille off, one wire off the speaker’s tabs.',
@@ -296,7 +312,7 @@ export function undoOf(key: ConditionKey, situation: Situation): string | undefi
 
 /** Of each of these only one can stand: the later one ends the other. */
 const ONE_OF: readonly (readonly ConditionId[])[] = [
-  ['head-unit-playing', 'music-paused', 'tone-400', 'tone-80', 'key-off', 'minus-off'],
+  ['head-unit-playing', 'ugly-step', 'music-paused', 'tone-400', 'tone-80', 'key-off', 'minus-off'],
   ['engine-running', 'key-off', 'minus-off'],
   ['lamp-on', 'key-off', 'minus-off'],
   ['meter-on-ac', 'meter-on-dc', 'meter-on-ohms'],

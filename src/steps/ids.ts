@@ -142,6 +142,31 @@ interface Constants {
   'adapter-look': typeof import('./unit/adapter-look.ts').adapterLook;
   'rear-pair': typeof import('./unit/rear-pair.ts').rearPair;
   'rear-pair-again': typeof import('./unit/rear-pair-again.ts').rearPairAgain;
+  'amp-at-top': typeof import('./amplifier/amp-at-top.ts').ampAtTop;
+  'gain-for-volume': typeof import('./amplifier/gain-for-volume.ts').gainForVolume;
+  'gain-lowest': typeof import('./amplifier/gain-lowest.ts').gainLowest;
+  'highpass-try': typeof import('./amplifier/highpass-try.ts').highpassTry;
+  'lamp-at-volume': typeof import('./amplifier/lamp-at-volume.ts').lampAtVolume;
+  'speaker-papers': typeof import('./amplifier/speaker-papers.ts').speakerPapers;
+  'bass-or-all': typeof import('./ears/bass-or-all.ts').bassOrAll;
+  'clean-enough': typeof import('./ears/clean-enough.ts').cleanEnough;
+  'cone-press': typeof import('./ears/cone-press.ts').conePress;
+  'engine-compare': typeof import('./ears/engine-compare.ts').engineCompare;
+  'clean-source': typeof import('./ears/clean-source.ts').cleanSource;
+  'sides-swapped': typeof import('./ears/sides-swapped.ts').sidesSwapped;
+  'stepped-tone': typeof import('./ears/stepped-tone.ts').steppedTone;
+  'volume-onset': typeof import('./ears/volume-onset.ts').volumeOnset;
+  'where-harsh': typeof import('./ears/where-harsh.ts').whereHarsh;
+  'phone-flat': typeof import('./settings/phone-flat.ts').phoneFlat;
+  'unit-flat': typeof import('./settings/unit-flat.ts').unitFlat;
+  'harsh-history': typeof import('./told/harsh-history.ts').harshHistory;
+  'unit-at-top': typeof import('./unit/unit-at-top.ts').unitAtTop;
+  'loud-compare': typeof import('./ears/loud-compare.ts').loudCompare;
+  'where-changes': typeof import('./ears/where-changes.ts').whereChanges;
+  'speed-off': typeof import('./settings/speed-off.ts').speedOff;
+  'tone-history': typeof import('./told/tone-history.ts').toneHistory;
+  'was-reflashed': typeof import('./told/was-reflashed.ts').wasReflashed;
+  'noise-where': typeof import('./ears/noise-where.ts').noiseWhere;
   'rear-pair-place': typeof import('./unit/rear-pair-place.ts').rearPairPlace;
 }
 

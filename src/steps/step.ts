@@ -121,6 +121,8 @@ interface Wording<O extends string> {
 export interface ChoiceStep<O extends string = string> extends Wording<O> {
   readonly kind: 'choice';
   readonly options: Readonly<Record<O, string>>;
+  /** Tones that are listened to. */
+  readonly tones?: readonly ToneName[];
   /** Options that make no sense on this bike. */
   leftOut?(situation: Situation): readonly NoInfer<O>[];
   /** Options that only say that it plays at this moment: where it comes and goes they speak for and against nothing. */

@@ -124,7 +124,7 @@ function lookAt({ steps }: Survey, bike: Ridden, rig: Rig, counts: Counts): void
 }
 
 /** The amplifier that is meant: on a bike with two, either may be. */
-const ABOUT_AN_AMP: readonly ComplaintId[] = ['amp-wont-turn-on', 'amp-goes-off'];
+const ABOUT_AN_AMP: readonly ComplaintId[] = ['amp-wont-turn-on', 'amp-goes-off', 'distortion-at-volume'];
 function worldsOf(rig: Rig, complaint: ComplaintId): readonly World[] {
   const sound = healthyWorld(rig);
   const { amps } = sound.rig;
@@ -154,8 +154,14 @@ export interface Found {
   readonly counts: Counts;
 }
 
+interface Open {
+  readonly complaint: ComplaintId;
+  /** A sound bike of the build does it: only what is by design is complained of there. */
+  readonly byDesign: boolean;
+}
+
 /** A bike of a build, sound, and what may be complained of there: with two amplifiers either may be meant. */
-function soundBikes(what: Survey, rig: Rig): readonly (readonly [World, readonly ComplaintId[]])[] {
+function soundBikes(what: Survey, rig: Rig): readonly (readonly [World, readonly Open[]])[] {
   const complaints = Object.keys(what.complaints) as ComplaintId[];
   const byWorld = Map.groupBy(
     complaints.flatMap((complaint) => worldsOf(rig, complaint).map((world) => ({ complaint, world }))),
@@ -165,7 +171,7 @@ function soundBikes(what: Survey, rig: Rig): readonly (readonly [World, readonly
     const [first] = own;
     if (!first) return [];
     const bike = ridden(first.world);
-    const open = own.flatMap(({ complaint }) => (COMPLAINTS[complaint](bike) === 'no' ? [complaint] : []));
+    const open = own.map(({ complaint }) => ({ complaint, byDesign: COMPLAINTS[complaint](bike) !== 'no' }));
     return [[first.world, open] as const];
   });
 }
@@ -184,8 +190,8 @@ export function lookOver(what: Survey, first = 0): readonly Found[] {
         if (cause === undefined || !isOnTheSide(fault, first + nth) || !fault.fits(healthy)) continue;
         for (const share of fault.severity ? SEVERITY_SHARES : [0]) {
           const bike = ridden(fault.apply(healthy, severityAt(fault, share)));
-          for (const complaint of complaints) {
-            if (COMPLAINTS[complaint](bike) !== 'yes') continue;
+          for (const { complaint, byDesign } of complaints) {
+            if (byDesign !== (fault.byDesign ?? false) || COMPLAINTS[complaint](bike) !== 'yes') continue;
             const counts: Counts = new Map();
             lookAt(what, bike, rig, counts);
             const name = `${first + nth} ${healthy.about}`;

@@ -1,5 +1,5 @@
 import { CORNERS, type Corner, sideOf } from '../rig/corner.ts';
-import { always, type Fault, hasAmp, hasRear, REAR, withAmp, withSpeakers } from '../world/faults/kit.ts';
+import { always, type Fault, hasAmp, hasRear, REAR, withAmp, withSpeakers, withUnit } from '../world/faults/kit.ts';
 import type { Speaker } from '../world/state.ts';
 
 const silenced = (gives: Speaker['gives']): Fault => ({
@@ -32,8 +32,33 @@ const staysOff: Fault = {
   apply: (world) => withAmp(world, { alive: false }),
 };
 
+/** It plays rough, and all that can be read and tried is as on a sound bike. */
+const playsRough: Fault = {
+  id: 'unlisted',
+  variant: 'plays rough',
+  title: 'Speakers that play rough for a reason that no reading shows',
+  severity: null,
+  weights: {},
+  fits: always,
+  apply: (world) => withSpeakers(world, CORNERS, { gives: 'rough sound' }),
+};
+
+/** The treble moves when the engine runs, above all that two tones can tell, on a bike that does nothing of it by design. */
+const trebleMoves: Fault = {
+  id: 'unlisted',
+  variant: 'treble moves',
+  title: 'A tone that moves with the engine for a reason that no reading shows',
+  severity: null,
+  weights: {},
+  fits: always,
+  apply: (world) =>
+    withUnit(world, ({ profile }) => ({
+      profile: { ...profile, engineDifference: { gainDb: 4, centreHz: 6000, q: 1 } },
+    })),
+};
+
 /**
- * Whatever nobody thought of: the rear is silent, or the amplifier is, and all that can be read is as on a sound bike. With
+ * Whatever nobody thought of: the rear is silent, or the amplifier is, or it plays rough, and all that can be read is as on a sound bike. With
  * it among the causes being the only one left is not enough: something has to be seen that is not as it should be. What goes
  * wrong unseen may leave the hiss or take it.
  */
@@ -42,4 +67,6 @@ export const UNLISTED: readonly Fault[] = [
   silenced('nothing'),
   ...CORNERS.flatMap((corner) => [oneSilenced(corner, 'hiss only'), oneSilenced(corner, 'nothing')]),
   staysOff,
+  playsRough,
+  trebleMoves,
 ];

@@ -82,9 +82,16 @@ interface Modules {
 }
 
 /** The modules that some import at once, themselves included. */
-function importsOf(roots: Roots, modules: Modules): ReadonlySet<string> {
+const importsOf = (roots: Roots, modules: Modules): ReadonlySet<string> =>
+  reachedFromAll(
+    roots.map((path) => join(process.cwd(), path)),
+    modules,
+  );
+const reachedFrom = (module: string, modules: Modules): ReadonlySet<string> => reachedFromAll([module], modules);
+
+function reachedFromAll(from: readonly string[], modules: Modules): ReadonlySet<string> {
   const seen = new Set<string>();
-  const waiting = roots.map((path) => join(process.cwd(), path));
+  const waiting = [...from];
   for (let id = waiting.pop(); id !== undefined; id = waiting.pop()) {
     if (seen.has(id)) continue;
     seen.add(id);
@@ -112,6 +119,30 @@ export function sharedFiles() {
       const fits = ways.some((way) => way.every((roots) => isReached(module, roots, modules)));
       return fits || (name === 'site' && PRELOADING.test(module)) ? name : null;
     };
+  /** The openings that need a module at once, by number. */
+  const openingsOf = (module: string, modules: Modules): readonly number[] =>
+    OPENINGS.flatMap((opening, i) => (isReached(module, [opening], modules) ? [i] : []));
+  /**
+   * What a few openings share: the pages of the others do not wait for it. The first flow is what most people come for, and
+   * its page is split least.
+   */
+  const isOfFew = (module: string, modules: Modules): boolean => {
+    const by = openingsOf(module, modules);
+    return by.length > 1 && by.length < OPENINGS.length / 2 && by[0] !== 0 && !isReached(module, STARTS, modules);
+  };
+  const needsOfFew = (module: string, modules: Modules): boolean =>
+    [...reachedFrom(module, modules)].some((one) => isOfFew(one, modules));
+  const ofAllOpenings =
+    (flow: Shared): NameOf =>
+    (module, modules) =>
+      needsOfFew(module, modules) ? null : sharedIn(flow)(module, modules);
+  /** One file for each set of a few openings, the larger sets first. */
+  const ofOpenings =
+    (flow: Shared, openings: number): NameOf =>
+    (module, modules) => {
+      const by = openingsOf(module, modules);
+      return by.length === openings && sharedIn(flow)(module, modules) ? `openings-${by.join('-')}` : null;
+    };
   /** One file for each set of flows that modules are shared by, the larger sets first. */
   const sharedBy =
     (flows: number): NameOf =>
@@ -122,7 +153,11 @@ export function sharedFiles() {
   const bySets = Array.from({ length: FLOW_LIST.length - 1 }, (_, i) => FLOW_LIST.length - i);
   const more = bySets.filter((flows) => flows > FAULT_FLOWS.length).map(sharedBy);
   const fewer = bySets.filter((flows) => flows <= FAULT_FLOWS.length).map(sharedBy);
-  const groups: readonly NameOf[] = [...SHARED.map(sharedIn), ...more, sharedIn(FAULTS), ...fewer];
+  const few = Array.from({ length: OPENINGS.length }, (_, i) => OPENINGS.length - i);
+  const shared = SHARED.flatMap((one) =>
+    one[0] === 'flow' ? [ofAllOpenings(one), ...few.map((openings) => ofOpenings(one, openings))] : [sharedIn(one)],
+  );
+  const groups: readonly NameOf[] = [...shared, ...more, sharedIn(FAULTS), ...fewer];
   return groups.map((nameOf, i) => ({
     priority: groups.length - i,
     // What is fetched by itself is a file of its own.

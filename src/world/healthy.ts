@@ -140,6 +140,7 @@ function healthyAmp(rig: ValuedRig, made: AmpValues): Amp {
     highpassHz: HIGHPASS_HZ,
     bassBoostDb: 0,
     deadChannels: [],
+    roughChannels: [],
     outputDcV: 0,
     protectsAlone: false,
     coolsBadly: false,

@@ -84,7 +84,7 @@ export function hear(world: World, moment: Moment, now: Operating): PerCorner<He
     const whole = awake && loadOhm > HISS_LEAST_RATIO * now.loadsOhm[corner];
     return {
       powerW,
-      plays: powerW > SILENT_W && speaker.gives === 'sound',
+      plays: powerW > SILENT_W && (speaker.gives === 'sound' || speaker.gives === 'rough sound'),
       overdriveDb: powerW > SILENT_W ? wave.overdriveDb : 0,
       polarity: world.runs[corner].reversed ? -1 : 1,
       hisses: whole && speaker.gives !== 'nothing',

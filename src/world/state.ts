@@ -154,6 +154,8 @@ export interface Amp {
   readonly highpassHz: number | null;
   readonly bassBoostDb: number;
   readonly deadChannels: readonly Corner[];
+  /** Output stages that are hurt and still play, with a rough sound at any level. */
+  readonly roughChannels: readonly Corner[];
   readonly outputDcV: number;
   /** Whether a channel that protects itself leaves the others playing, and the lamp as it is. */
   readonly protectsAlone: boolean;
@@ -181,7 +183,7 @@ export interface Speaker {
   readonly ratedW: number;
   readonly scrapes: boolean;
   /** What its cone makes of its power: something can take the sound away, or all of it, that no reading shows. */
-  readonly gives: 'sound' | 'hiss only' | 'nothing';
+  readonly gives: 'sound' | 'rough sound' | 'hiss only' | 'nothing';
   /** How much bass a leaking or loose mount takes away. */
   readonly leakDb: number;
   readonly bareTweeter: boolean;

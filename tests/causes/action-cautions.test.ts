@@ -36,6 +36,7 @@ const ACTIONS: { readonly [D in Do]: readonly Of<D>[] } = {
     { do: 'flatten-tone', of: 'unit' },
     { do: 'flatten-tone', of: 'phone' },
   ],
+  'tune-for-riding': [{ do: 'tune-for-riding' }],
   'turn-down': [{ do: 'turn-down' }],
   'set-filter': [{ do: 'set-filter', highpassHz: 90, bassBoostDb: 0 }],
   'select-profile': [

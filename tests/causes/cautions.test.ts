@@ -100,7 +100,7 @@ const CHECK_ASKS: readonly (readonly [CautionId, RegExp])[] = [
   ['ground-open', /55 W lamp (clipped to|on its plus)|(?<!and )line-level plugs out|its ground ring off/i],
   ['outdoors', /3000 rpm|engine (on|running)\b/i],
   ['hot', /3000 rpm|engine (on|running)\b/i],
-  ['loud-tone', /\b400 Hz tone|80 Hz tone, (step by step|up from zero)|one step at a time well above/],
+  ['loud-tone', /\b400 Hz tone|80 Hz tone, (step by step|up from zero)|one step at a time well above|80 Hz tone, low/],
   ['bridge', /across (one|each|its|each of its) outputs?\b|no output above|wire on the frame, /i],
   [
     'bridge',
@@ -132,6 +132,7 @@ const ASKS: typeof CHECK_ASKS = [
   ['capacitors', /main fuse last|the fuse in:|one new fuse:|the fuse: /i],
   ['fuse', /the fuse in:|one new fuse|the fuse: |1 A fuse (at its start|where it begins)/i],
   ['data', /head unit’s (back|own plug)|ignition only|live only with the ignition/i],
+  ['loud-listening', /first ugly step/],
   ['warranty', /panel off|grille off/i],
   ['cone', /grille off/i],
   ['wakes-loud', /gain down[.,]|gain back (as|to where) it was/i],

@@ -35,6 +35,8 @@ const OWNED: Readonly<Record<string, readonly string[]>> = {
   'amp-dead': ['amp-dead@'],
   'amp-shorted-inside': ['amp-dead@internal-short'],
   'amp-channel-dead': ['amp-channel-dead'],
+  'amp-channel-rough': ['amp-channel-rough'],
+  'highpass-off': ['highpass-off-with-boost'],
   'amp-output-dc': ['amp-output-dc'],
   'amp-too-hot': ['amp-heat-protect'],
   'gain-too-high': ['gain-too-high'],

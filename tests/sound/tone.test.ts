@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { QUIET_PEAK_DBFS, TONE_DURATION_S, TONE_PEAK_DBFS, TONES, toneWav } from '../../src/sound/tone.ts';
+import { durationOf, QUIET_PEAK_DBFS, TONE_DURATION_S, TONE_PEAK_DBFS, TONES, toneWav } from '../../src/sound/tone.ts';
 import { evenly } from '../compute/evenly.ts';
 
 /** Reads the bytes as any player would, without a word from the module that wrote them. */
@@ -38,7 +38,7 @@ const RATE_HZ = 44_100;
 const steady = (samples: Int16Array) => samples.subarray(RATE_HZ / 2, RATE_HZ / 2 + RATE_HZ); // one second, past the fade
 const tone = { durationS: 2 };
 
-const LOUD = TONES.filter(({ peakDbfs }) => peakDbfs === TONE_PEAK_DBFS);
+const LOUD = TONES.filter(({ peakDbfs, steps }) => peakDbfs === TONE_PEAK_DBFS && steps === 1);
 
 describe('toneWav', () => {
   // RIFF and WAVE: Multimedia Programming Interface and Data Specifications 1.0 (1991), chapters 2 and 3.
@@ -136,10 +136,39 @@ describe('a quiet tone', () => {
   });
 });
 
+/** 3 dB are 10^(3 / 20) = 1.41254 times the volts, 18 dB 7.94328 times (definition of the decibel). */
+describe('the tone in steps', () => {
+  const stepped = TONES.find(({ steps }) => steps > 1) ?? expect.fail('no stepped tone');
+  const { samples } = read(toneWav({ ...stepped, durationS: durationOf(stepped) }));
+  /** One second out of the middle of each step. */
+  const heights = Array.from({ length: 7 }, (_, i) =>
+    amplitudeRatio(samples.subarray((2 * i + 0.5) * RATE_HZ, (2 * i + 1.5) * RATE_HZ), 80, RATE_HZ),
+  );
+  it('has seven of two seconds, each 3 dB louder, the last at full scale', () => {
+    expect(samples.length).toBe(14 * RATE_HZ);
+    expect(heights.at(-1)).toBeCloseTo(1, 4);
+    for (const [i, height] of heights.slice(1).entries()) expect(height / (heights[i] ?? 0)).toBeCloseTo(1.41254, 3);
+    expect((heights.at(-1) ?? 0) / (heights[0] ?? 1)).toBeCloseTo(7.94328, 2);
+  });
+  it('is a clean sine in each: what is heard beside it comes from the bike', () => {
+    for (let i = 0; i < 7; i++)
+      for (const n of [2, 3, 5])
+        expect(
+          amplitudeRatio(samples.subarray((2 * i + 0.5) * RATE_HZ, (2 * i + 1.5) * RATE_HZ), n * 80, RATE_HZ),
+        ).toBeLessThan(1e-4);
+  });
+  it('goes from one to the next without a jump', () => {
+    for (let at = 1; at < samples.length; at++)
+      if (Math.abs((samples[at] ?? 0) - (samples[at - 1] ?? 0)) > 32_767 * 2 * Math.PI * (80 / RATE_HZ) * 1.05)
+        expect.fail(`a jump at sample ${at}`);
+  });
+});
+
 describe('TONES', () => {
-  it('are the four a meter and an ear need, loud and quiet, each named like its file', () => {
+  it('are the four a meter and an ear need, loud and quiet, and one in steps, each named like its file', () => {
     expect(LOUD.map(({ frequencyHz }) => frequencyHz)).toEqual([80, 400, 1000, 4000]);
-    expect(TONES.slice(LOUD.length).map(({ frequencyHz }) => frequencyHz)).toEqual([80, 400, 1000, 4000]);
+    const quiet = TONES.filter(({ peakDbfs }) => peakDbfs === QUIET_PEAK_DBFS);
+    expect(quiet.map(({ frequencyHz }) => frequencyHz)).toEqual([80, 400, 1000, 4000]);
     for (const { name, file } of TONES) expect(file).toBe(`${name}.wav`);
   });
 });

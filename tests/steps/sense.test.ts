@@ -417,6 +417,7 @@ describe('every step', () => {
       { ...ON, 'amp-goes-off': 'loud' },
       { 'pop-run': 'dead', 'tones-off': 'flat' },
       { 'amps-drive': 'none', 'unit-screen': 'normal' },
+      { 'where-harsh': 'rear-left', 'engine-compare': 'noise' },
     ];
     const ofFront = (outcomes: Outcomes): Outcomes =>
       Object.fromEntries(Object.entries(outcomes).map(([id, outcome]) => [`${id}@front`, outcome]));

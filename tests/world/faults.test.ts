@@ -89,6 +89,7 @@ const IDS = Object.values(CATALOGUE).flat();
 /** What solved cases add to it: a joint or a contact for the most part, in a place that nobody suspects. */
 const FROM_CASES: readonly string[] = [
   'amp-body-fuse-open',
+  'amp-channel-rough',
   'rear-control-off',
   'fuse-holder-open',
   'plus-lead-broken',

@@ -38,7 +38,7 @@ function askedOnAmp(f: Findings): Asked {
 export const profileReverted: Cause = {
   id: 'profile-reverted',
   title: 'Head unit back on a profile without rear channels',
-  faults: ['profile-reverted'],
+  faults: ['profile-reverted@'],
   split: {
     byMeter:
       'Fader in the middle, 400 Hz tone, at the head unit’s own plug: nothing across the rear pairs while the front reads?',

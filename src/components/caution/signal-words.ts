@@ -26,6 +26,7 @@ export const SIGNAL_WORDS: Readonly<Record<CautionId, SignalWord>> = {
   'amp-output': 'Caution',
   'full-tone': 'Caution',
   hot: 'Caution',
+  'loud-listening': 'Caution',
   'loud-tone': 'Caution',
   'wakes-loud': 'Caution',
   'comes-back-loud': 'Caution',

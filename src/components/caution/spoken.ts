@@ -7,6 +7,7 @@ export const SPOKEN: Readonly<Record<CautionId, string>> = {
   bridge: 'No speaker wire, and no probe on one, may touch metal of the bike: that kills the output.',
   'loud-tone': 'A tone hurts ears and speakers: keep it low, and no ear at a speaker.',
   'full-tone': 'Near the top a tone burns speakers and hurts ears: five seconds at a time, ears covered.',
+  'loud-listening': 'Loud for seconds only, ears covered, nobody near a speaker.',
   'key-off': 'Key off each time before a plug or a fuse goes in or out.',
   'ohms-dead': 'Ohms only with the key off and the plug apart.',
   'amp-output': 'Key off, and all speakers off the amplifier: at full output they are painfully loud.',

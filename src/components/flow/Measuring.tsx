@@ -86,7 +86,7 @@ export function Measuring({ root, seat, notes, onDraft, onAnswer, ...form }: Pro
 }
 
 /** Whoever is on the phone has the tone at the other end of the line, so here it is folded away. */
-function ToneOf({ folded, ...tones }: Parameters<typeof Tones>[0] & { readonly folded: boolean }) {
+export function ToneOf({ folded, ...tones }: Parameters<typeof Tones>[0] & { readonly folded: boolean }) {
   if (!folded) return <Tones {...tones} />;
   return (
     <details>

@@ -71,7 +71,7 @@ function Answers({ step, situation, seat, was, lastTime, parts, ...rest }: Props
       />
     );
   }
-  return (
+  const options = (
     <ul class="options">
       {offered(step, situation).map(([option, label], i) => (
         <li key={option}>
@@ -90,6 +90,14 @@ function Answers({ step, situation, seat, was, lastTime, parts, ...rest }: Props
         </li>
       ))}
     </ul>
+  );
+  const tones = step.kind === 'choice' ? step.tones : undefined;
+  if (!tones || !parts) return options;
+  return (
+    <>
+      <parts.common.ToneOf names={tones} folder={`${rest.root}tones/`} folded={seat === 'phone'} />
+      {options}
+    </>
   );
 }
 

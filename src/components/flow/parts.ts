@@ -5,7 +5,7 @@
 export { articleOf } from '../../steps/article-of.ts';
 export { Before } from './Before.tsx';
 export { CaseFile } from './CaseFile.tsx';
-export { Measuring } from './Measuring.tsx';
+export { Measuring, ToneOf } from './Measuring.tsx';
 export { Notes } from './Notes.tsx';
 export { isPreparedFirst } from './preparing.ts';
 export { readyFor } from './ready.ts';

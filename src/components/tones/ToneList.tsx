@@ -11,6 +11,7 @@ const USES = {
   'quiet-400hz': 'The middle tone for ratios, to go with it.',
   'quiet-1khz': 'A high tone for ratios.',
   'quiet-4khz': 'The highest tone for ratios.',
+  'stepped-80hz': 'The low tone, louder by 3 dB every two seconds up to full scale. For ears: clipping turns it raspy.',
 } as const satisfies Record<(typeof TONES)[number]['name'], string>;
 
 /** All the tones, each with what it is for. */

@@ -26,7 +26,7 @@ export const ampsDrive: RigStep<Driven> = rigQuestion({
     'Look under the seat, in the saddlebags, behind the fairing and in the trunk. An amplifier has a fused lead from the battery.',
     'Speakers in the trunk or top case count as rear.',
   ],
-  why: 'One amplifier for everything can silence everything. One for the rear alone cannot.',
+  why: 'One amplifier for everything can silence or spoil everything. One for the rear alone cannot.',
   tool: 'none',
   minutes: 0.5,
   observes: [],

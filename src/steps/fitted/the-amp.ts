@@ -7,9 +7,14 @@ import { type AmpPair, knownPair, whichAmp } from './which-amp.ts';
 export function ampPair({ rig, facts, amp }: Situation): AmpPair {
   if (amp) return amp;
   if (toldSilent(facts)?.startsWith('front') && rig.amps?.some(({ drives }) => drives === 'front')) return 'front';
-  const answer = facts[whichAmp.id];
-  const said = answer && 'option' in answer ? answer.option : knownPair(rig);
-  return said === 'front' ? 'front' : 'rear';
+  const said = (id: string): string | undefined => {
+    const answer = facts[id];
+    return answer && 'option' in answer ? answer.option : undefined;
+  };
+  // Of two amplifiers it is the one whose speakers sound ugly.
+  const where = rig.amps?.some(({ drives }) => drives === 'front') ? said('where-harsh') : undefined;
+  const pair = said(whichAmp.id) ?? knownPair(rig) ?? where ?? 'rear';
+  return pair.startsWith('front') ? 'front' : 'rear';
 }
 
 /** What is known of the amplifier that a case is about. */

@@ -31,6 +31,8 @@ const SHORT_RATIO = 0.15;
 const LOW_LOAD_RATIO = 0.45;
 const MOST_CURRENT_RATIO = 1.5;
 const DC_TRIPS_AT_V = 1.5;
+/** What a hurt output stage does to a wave, as if that were cut off. From memory: a third of it is harmonics. */
+const ROUGH_DB = 12;
 /** DC between the wires of an input that the input stage takes for a fault. */
 const INPUT_DC_TRIPS_AT_V = 1;
 
@@ -126,7 +128,8 @@ export function ampSide(
     if (!awake || moment.toneHz === null || amp.deadChannels.includes(corner)) return clip(0, 1);
     const input = inputWaves[corner];
     const out = clip(input.cleanV * ampGainRatio(amp, axleOf(corner), moment.toneHz), limitV);
-    return { ...out, overdriveDb: Math.max(out.overdriveDb, input.overdriveDb) };
+    const ownDb = amp.roughChannels.includes(corner) ? ROUGH_DB : out.overdriveDb;
+    return { ...out, overdriveDb: Math.max(ownDb, input.overdriveDb) };
   });
   // A channel that is dead rests nowhere and does not hiss: its output stage is off for good.
   const playing = forCorners(corners, (corner) =>

@@ -83,7 +83,7 @@ export const CHARGING_FAULTS: readonly Fault[] = [
     variant: 'low',
     title: 'Regulator passes too little',
     severity: even('regulatorV', 12.4, 13.0),
-    weights: { 'battery-flat-or-low': 4, 'cuts-out': 3 },
+    weights: { 'battery-flat-or-low': 4, 'cuts-out': 3, 'distortion-at-volume': 2 },
     fits: always,
     apply: (world, regulatorV) => withSupply(world, (supply) => ({ regulatorV, ...runDown(supply) })),
   },

@@ -88,6 +88,26 @@ const TOLD: Readonly<Record<string, Told>> = {
   'speaker-wire-to-frame': { before: { never: 0.5 }, lastChange: { ...OPENED.lastChange, front: 3 } },
   'speaker-pair-shorted': { before: { never: 0.5 }, lastChange: { fitted: 2, front: 2 } },
   'coil-open': { before: { never: 0.3, 'comes-and-goes': 0.5 } },
+  'unaltered-profile-with-amp': { before: { never: 6, ...STEADY }, lastChange: { fitted: 5, unit: 3, workshop: 1.5 } },
+  'amplified-profile-eq-changes': { before: { never: 1.5, ...STEADY }, lastChange: { reflash: 12 } },
+  'eq-changes-by-design': { before: { never: 10, stopped: 0.5 }, lastChange: { nothing: 2 } },
+  'bass-masked-by-noise': { before: { never: 4, 'comes-and-goes': 2 }, lastChange: { front: 2 } },
+  'loudness-or-speed-volume': { before: { never: 0.5, 'comes-and-goes': 0.3 }, lastChange: { battery: 2 } },
+  'phone-tone-changed': { before: { never: 0.3, 'comes-and-goes': 2 } },
+  'unit-output-driven-too-far': { before: { never: 2, 'comes-and-goes': 2 } },
+  'range-too-sensitive': FROM_THE_FITTING,
+  'gain-too-high': { before: { never: 2, ...STEADY }, lastChange: { fitted: 4, reflash: 3 } },
+  'highpass-off-with-boost': FROM_THE_FITTING,
+  'speaker-underrated': FROM_THE_FITTING,
+  'amp-channel-rough': { before: { never: 0.3 } },
+  'coil-rubbing-or-cone-torn': { before: { never: 0.3 }, lastChange: { rain: 2, front: 2, opened: 1.5 } },
+  'speaker-mount-loose': {
+    before: { never: 0.6, 'comes-and-goes': 2 },
+    lastChange: { fitted: 3, front: 2, opened: 2 },
+  },
+  'ground-loop-two-points': { before: { never: 2 }, lastChange: { fitted: 5, lead: 2 } },
+  'signal-lead-beside-power': { before: { never: 2 }, lastChange: { fitted: 5, lead: 3 } },
+  'charge-lead-loop': { before: { never: 2, 'comes-and-goes': 2 } },
 };
 
 const times = <K extends string>(odds: Readonly<Record<K, number>>, by: Partial<Record<K, number>> = {}) =>

@@ -26,6 +26,8 @@ export interface Fault {
   readonly severity: Severity | null;
   /** How often it is the cause among callers, by complaint. Estimates of the trade, for ranking only. */
   readonly weights: Readonly<Partial<Record<FlowId | 'rear-weak' | 'one-side-weak', number>>>;
+  /** Nothing is broken: a sound bike of this build does it, and nothing is there to be mended. Who knows it is helped. */
+  readonly byDesign?: true;
   /** Whether this bike can have it at all. */
   fits(world: World): boolean;
   /** The bike with it. `severity` lies in its range; it is not looked at where there is none. */

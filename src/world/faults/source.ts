@@ -119,7 +119,7 @@ export const SOURCE_FAULTS: readonly Fault[] = [
     id: 'charge-lead-loop',
     title: 'Phone charged from the bike while it feeds an analogue lead',
     severity: even('noiseV', 0.03, 0.3),
-    weights: { 'whine-or-ticking': 6 },
+    weights: { 'whine-or-ticking': 6, 'eq-changes-when-engine-starts': 2 },
     fits: always,
     apply: (world, levelV) => withNoise(world, { kind: 'follows', enters: 'source-lead', levelV }),
   },

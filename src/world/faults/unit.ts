@@ -1,6 +1,7 @@
+import { CORNERS } from '../../rig/corner.ts';
 import { OPEN, shapeOf } from '../healthy.ts';
 import type { Contact, World } from '../state.ts';
-import { driverOf } from '../valued-rig.ts';
+import { driverOf, isFitted } from '../valued-rig.ts';
 import {
   always,
   both,
@@ -34,6 +35,10 @@ const fromRearPairs = (world: World): boolean => {
   const driver = driverOf(world.rig, 'rear-left');
   return hasRear(world) && (driver === 'unit' || world.amps[driver]?.inputs['rear-left'] === 'rear-left');
 };
+
+/** Whether every speaker that is fitted hangs on an amplifier. */
+const allOnAmps = ({ rig }: World): boolean =>
+  CORNERS.every((corner) => !isFitted(rig, corner) || driverOf(rig, corner) !== 'unit');
 
 /** Faults of the head unit, of its wires, and of the profile that is stored in it. */
 export const UNIT_FAULTS: readonly Fault[] = [
@@ -256,15 +261,17 @@ export const UNIT_FAULTS: readonly Fault[] = [
     title: 'Unaltered profile in front of an amplifier',
     severity: null,
     weights: { 'distortion-at-volume': 9, 'eq-changes-when-engine-starts': 7, 'speakers-blow-again': 8 },
-    fits: both(isFactory, hasAmp),
+    // Where a pair hangs on the head unit, the full level is right.
+    fits: both(isFactory, allOnAmps),
     apply: (world) => withUnit(world, { profile: shapeOf(world.rig, 'unaltered') }),
   },
   {
     id: 'eq-changes-by-design',
-    title: 'Unaltered profile: it changes with the engine',
+    title: 'A profile that is right for the build, and changes with the engine',
     severity: null,
     weights: { 'eq-changes-when-engine-starts': 8 },
-    fits: both(isFactory, noAmp),
+    byDesign: true,
+    fits: both(isFactory, ({ unit }) => unit.profile.engineDifference !== null),
     // Nothing is broken: the healthy bike of this build does it.
     apply: (world) => world,
   },
@@ -280,9 +287,18 @@ export const UNIT_FAULTS: readonly Fault[] = [
     id: 'profile-reverted',
     title: 'Head unit back on an unaltered profile',
     severity: null,
-    weights: { 'no-rear-sound': 3, 'distortion-at-volume': 3, 'eq-changes-when-engine-starts': 3 },
-    fits: both(isFactory, (world) => (hasRear(world) ? rearOn(world) : hasAmp(world))),
-    apply: (world) =>
-      withUnit(world, { profile: shapeOf(world.rig, 'unaltered'), rearOn: world.rig.deliveredWith === 'four' }),
+    weights: { 'no-rear-sound': 3 },
+    fits: both(isFactory, (world) => hasRear(world) && rearOn(world) && world.rig.deliveredWith === 'two'),
+    apply: (world) => withUnit(world, { profile: shapeOf(world.rig, 'unaltered'), rearOn: false }),
+  },
+  {
+    id: 'profile-reverted',
+    variant: 'level',
+    title: 'Head unit back on an unaltered profile, in front of an amplifier',
+    severity: null,
+    // Where the rear goes silent with it, that is what is complained of.
+    weights: { 'distortion-at-volume': 3, 'eq-changes-when-engine-starts': 3 },
+    fits: both(isFactory, allOnAmps, (world) => !hasRear(world) || world.rig.deliveredWith === 'four'),
+    apply: (world) => withUnit(world, { profile: shapeOf(world.rig, 'unaltered') }),
   },
 ];

@@ -22,8 +22,8 @@ const FRONT_LEFT: readonly Corner[] = ['front-left'];
 type Change = (severity: number) => Partial<Run>;
 type Weights = Fault['weights'];
 
-const cornersAmplified = ({ rig }: World): readonly Corner[] =>
-  CORNERS.filter((corner) => isFitted(rig, corner) && driverOf(rig, corner) !== 'unit');
+const cornersAmplified = ({ rig, about }: World): readonly Corner[] =>
+  CORNERS.filter((corner) => isFitted(rig, corner) && driverOf(rig, corner) === about);
 
 /** What only a lead with a plug at the lid can have. */
 const AT_THE_PLUG = ['rear-plug-off', 'lid-contacts-dirty'];
@@ -345,6 +345,15 @@ export const WIRING_FAULTS: readonly Fault[] = [
     apply: (world) => withSpeakers(world, ['front-left'], { scrapes: true }),
   },
   {
+    id: 'coil-rubbing-or-cone-torn',
+    variant: 'rear',
+    title: 'Rear coil rubs or cone torn',
+    severity: null,
+    weights: { 'distortion-at-volume': 4 },
+    fits: hasRear,
+    apply: (world) => withSpeakers(world, REAR_LEFT, { scrapes: true }),
+  },
+  {
     id: 'speaker-underrated',
     title: 'Speaker takes less than it is given',
     severity: even('ofGivenRatio', 0.2, 0.6),
@@ -357,11 +366,29 @@ export const WIRING_FAULTS: readonly Fault[] = [
   },
   {
     id: 'speaker-mount-loose',
-    title: 'Gap around a speaker, or a loose part',
+    title: 'Gaps around the speakers',
     severity: even('leakDb', 6, 15),
-    weights: { 'distortion-at-volume': 4, 'thin-no-bass': 5 },
+    weights: { 'thin-no-bass': 5 },
     fits: always,
     apply: (world, leakDb) => withSpeakers(world, ['front-left', 'front-right', ...REAR], { leakDb }),
+  },
+  {
+    id: 'speaker-mount-loose',
+    variant: 'front',
+    title: 'A front speaker loose in its mount',
+    severity: even('leakDb', 6, 15),
+    weights: { 'distortion-at-volume': 3 },
+    fits: always,
+    apply: (world, leakDb) => withSpeakers(world, ['front-left'], { leakDb }),
+  },
+  {
+    id: 'speaker-mount-loose',
+    variant: 'rear',
+    title: 'A rear speaker loose in its lid',
+    severity: even('leakDb', 6, 15),
+    weights: { 'distortion-at-volume': 4 },
+    fits: hasRear,
+    apply: (world, leakDb) => withSpeakers(world, REAR_LEFT, { leakDb }),
   },
   {
     id: 'tweeter-unprotected',

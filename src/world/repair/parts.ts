@@ -54,6 +54,7 @@ export const PARTS: Repairs<
       shortInside: OPEN,
       bodyFuseOpen: false,
       deadChannels: [],
+      roughChannels: [],
       outputDcV: 0,
       sleepsInQuiet: soundAmp(world)?.sleepsInQuiet ?? false,
     }),

@@ -1,5 +1,8 @@
+import { levelV } from '../../compute/level.ts';
+import { cornersOnAmp } from '../bike/amp-side.ts';
 import { withAmp, withPhone, withSettings, withUnit } from '../change.ts';
 import { loudestInputV } from '../healthy.ts';
+import { coilsOhm } from '../hear.ts';
 import type { World } from '../state.ts';
 import type { Repairs } from './repairs.ts';
 import { sound, soundAmp } from './sound.ts';
@@ -15,6 +18,7 @@ export const SETTINGS: Repairs<
   | 'restart-unit'
   | 'play-here'
   | 'flatten-tone'
+  | 'tune-for-riding'
   | 'turn-down'
   | 'select-profile'
   | 'set-selector'
@@ -37,6 +41,12 @@ export const SETTINGS: Repairs<
   'play-here': (world) => withSettings(world, { paused: false, muted: false, target: 'speakers' }),
   'flatten-tone': (world, { of }) =>
     of === 'unit' ? withSettings(world, { bassDb: 0, speedVolumeDb: 0 }) : withPhone(world, { bassDb: 0 }),
+  // Wind and engine stay as loud. Who has set the tone for them, and knows it, misses nothing any more. What the profile adds
+  // with the engine running is taken back.
+  'tune-for-riding': (world) => ({
+    ...withSettings(world, { bassDb: -(world.unit.profile.engineDifference?.gainDb ?? 0) }),
+    maskedBassDb: 0,
+  }),
   'turn-down': (world) =>
     withSettings(world, ({ topVolumeRatio }) => ({
       topVolumeRatio: Math.min(topVolumeRatio, sound(world).settings.topVolumeRatio),
@@ -70,7 +80,8 @@ export const SETTINGS: Repairs<
       }
     }
   },
-  'set-gain': (world, { axle, outputV }) => {
+  'set-gain': (world, { axle, outputV: wantedV, noMoreThanSpeakers }) => {
+    const outputV = noMoreThanSpeakers ? Math.min(wantedV, speakersTakeV(world)) : wantedV;
     const gain = outputV / loudestInputV(world.rig, world.unit.profile);
     const set = withAmp(world, ({ gainRatio }) => ({
       gainRatio: {
@@ -81,6 +92,14 @@ export const SETTINGS: Repairs<
     return withLessVolume(world, set);
   },
 };
+
+/** The volts at which the weakest speaker of the amplifier gets the watts that are printed on it. */
+const speakersTakeV = (world: World): number =>
+  Math.min(
+    ...cornersOnAmp(world, world.about ?? -1).map((corner) =>
+      levelV({ powerW: world.speakers[corner].ratedW, loadOhm: coilsOhm(world, corner) }),
+    ),
+  );
 
 const gainOf = ({ amps, about }: World): number => Math.max(0, ...Object.values(amps[about ?? -1]?.gainRatio ?? {}));
 

@@ -2,6 +2,7 @@ import type { Corner } from '../../rig/corner.ts';
 import { TONES } from '../../sound/tone.ts';
 import { coilsOhm } from '../hear.ts';
 import type { Moment } from '../moment.ts';
+import { driverOf } from '../valued-rig.ts';
 import { type Complaint, heardCorners, type Ridden, yesIf } from './symptom.ts';
 
 /* Limits are estimates: what ears call harsh, thin or changed has no published limit on a motorcycle. */
@@ -13,12 +14,17 @@ const CHANGED_RATIO = 1.2;
 const MASKED_DB = 5;
 /** Bass missing by so much is called thin. */
 const THIN_DB = 4;
-/** A speaker that gets a quarter more than it is rated for travels too far. */
-const OVER_RATED_RATIO = 1.25;
-const RIPPED_LEAK_DB = 6;
+/**
+ * A speaker is rated with its bass cut off under some 80 Hz. There its way grows fourfold with each octave down, and at this
+ * share of its watts it is at the end of it. An estimate.
+ */
+const TRAVELS_RATIO = 0.6;
+/** A gap or a loose frame of so much is heard to buzz, from this power on. Both are estimates. */
+const LOOSE_LEAK_DB = 6;
+const HEARD_LOUD_W = 0.5;
 
-const BASS_HZ = 80;
-const MIDDLE_HZ = 400;
+export const BASS_HZ = 80;
+export const MIDDLE_HZ = 400;
 const HZ = [...new Set(TONES.map(({ frequencyHz }) => frequencyHz))];
 
 /** Volts at the coils of a corner, with the sign of its polarity. */
@@ -45,49 +51,113 @@ export function thinNoBass(bike: Ridden): Complaint {
   return yesIf(ours < sound - THIN_DB || bike.world.maskedBassDb > MASKED_DB);
 }
 
-/** At the loudest step its rider uses, something is cut off, scrapes, or falls away under load; that of a sound bike is clean. */
-export function distortionAtVolume(bike: Ridden): Complaint {
-  // A bass beat draws what a full sine draws, for as long as it lasts.
-  const averageRatio = 1;
-  const harsh = (it: Ridden, trial: Partial<Moment>) => {
-    const { now, heard } = it.at({ ...trial, volumeRatio: it.world.settings.topVolumeRatio });
-    if (!now.ok || !heard) return true;
-    const chatters = now.amps.some(({ why }) => why === 'undervoltage' || why === 'load');
-    return (
-      chatters ||
-      it.fitted.some((corner) => {
-        const { overdriveDb, scrapes, leakDb, powerW } = heard[corner];
-        const overRated = powerW > OVER_RATED_RATIO * averageRatio * it.world.speakers[corner].ratedW;
-        return overdriveDb > HARSH_DB || scrapes || leakDb >= RIPPED_LEAK_DB || overRated;
-      })
-    );
-  };
-  const trials = ([BASS_HZ, MIDDLE_HZ] as const).flatMap((toneHz) =>
-    (['off', 'idle'] as const).map((engine) => ({ toneHz, engine, averageRatio })),
-  );
-  return yesIf(trials.some((moment) => harsh(bike, moment) && !harsh(bike.healthy(), moment)));
+/** What is ugly about a corner at a moment. */
+export type Ugly = 'cut off' | 'travels too far' | 'scrapes' | 'rattles';
+
+/** Which corners sound ugly, and how, and which an amplifier that falls out takes along. */
+export interface Ugliness {
+  readonly chops: readonly Corner[];
+  readonly corners: Readonly<Partial<Record<Corner, readonly Ugly[]>>>;
 }
 
-/** With the engine running one tone moves against another, or everything gets louder, or noise covers the bass. */
-export function eqChanges(bike: Ridden): Complaint {
+/** What is heard of a bike at a moment that is meant to be loud. Null where nothing can play at all. */
+export function ugliness(bike: Ridden, moment: Partial<Moment>): Ugliness | null {
+  const { now, heard, moment: at } = bike.at(moment);
+  if (!now.ok || !heard) return null;
+  const isBass = at.toneHz !== null && at.toneHz <= BASS_HZ;
+  const uglyAt = (corner: Corner): readonly Ugly[] => {
+    const { overdriveDb, scrapes, leakDb, powerW } = heard[corner];
+    const { ratedW, gives } = bike.world.speakers[corner];
+    return [
+      ...(overdriveDb > HARSH_DB || (gives === 'rough sound' && powerW > HEARD_LOUD_W) ? (['cut off'] as const) : []),
+      ...(isBass && powerW > TRAVELS_RATIO * at.averageRatio * ratedW ? (['travels too far'] as const) : []),
+      ...(scrapes ? (['scrapes'] as const) : []),
+      ...(isBass && leakDb >= LOOSE_LEAK_DB && powerW > HEARD_LOUD_W ? (['rattles'] as const) : []),
+    ];
+  };
+  const corners = bike.fitted.map((corner) => [corner, uglyAt(corner)] as const).filter(([, how]) => how.length > 0);
+  return {
+    chops: bike.fitted.filter((corner) => {
+      const driver = driverOf(bike.world.rig, corner);
+      const why = driver === 'unit' ? null : now.amps[driver]?.why;
+      return why === 'undervoltage' || why === 'load';
+    }),
+    corners: Object.fromEntries(corners),
+  };
+}
+
+/** Where it is ugly at a moment; everywhere, where nothing plays at all. An amplifier that falls out takes all its speakers along. */
+export function uglyCorners(bike: Ridden, moment: Partial<Moment>): readonly Corner[] {
+  const heard = ugliness(bike, moment);
+  return heard ? bike.fitted.filter((corner) => heard.chops.includes(corner) || heard.corners[corner]) : bike.fitted;
+}
+
+/** A bass note and a voice, engine off and idling. A bass beat draws what a full sine draws, for as long as it lasts. */
+export const LOUD_TRIALS: readonly Partial<Moment>[] = (['off', 'idle'] as const).flatMap((engine) =>
+  [BASS_HZ, MIDDLE_HZ].map((toneHz) => ({ toneHz, engine, averageRatio: 1 })),
+);
+
+/** The loudest step that its rider uses. */
+export const atTop = ({ world }: Ridden, trial: Partial<Moment>): Partial<Moment> => ({
+  ...trial,
+  volumeRatio: world.settings.topVolumeRatio,
+});
+
+/** At the loudest step its rider uses, something is cut off, scrapes, or falls away under load; that of a sound bike is clean. */
+export const distortionAtVolume = (bike: Ridden): Complaint =>
+  yesIf(
+    LOUD_TRIALS.some((trial) => {
+      const isUgly = (it: Ridden) => uglyCorners(it, atTop(it, trial)).length > 0;
+      return isUgly(bike) && !isUgly(bike.healthy());
+    }),
+  );
+
+/** Over what it was with the engine off, how loud each tone is at idle: of the corner where it moved most. */
+export function engineMoves(bike: Ridden): readonly { readonly toneHz: number; readonly ratio: number }[] {
   const volts = (toneHz: number, engine: Moment['engine']) =>
     bike.fitted.map((corner) => Math.abs(signedV(bike, { toneHz, engine }, corner)));
-  const moved = HZ.some((toneHz) => {
+  return HZ.map((toneHz) => {
     const [off, running] = [volts(toneHz, 'off'), volts(toneHz, 'idle')];
-    return off.some((before, i) => {
-      const after = running[i] ?? 0;
-      return before > 0 && (after / before > CHANGED_RATIO || before / after > CHANGED_RATIO);
-    });
+    const ratios = off.flatMap((before, i) => (before > 0 ? [(running[i] ?? 0) / before] : []));
+    const far = (ratio: number) => Math.abs(Math.log(Math.max(ratio, 1e-6)));
+    return { toneHz, ratio: ratios.toSorted((a, b) => far(b) - far(a))[0] ?? 1 };
   });
-  return yesIf(heardCorners(bike, bike.at({})).length > 0 && (moved || bike.world.maskedBassDb > MASKED_DB));
+}
+export const isMoved = (ratio: number): boolean => ratio > CHANGED_RATIO || ratio < 1 / CHANGED_RATIO;
+export const isMasked = ({ world }: Ridden): boolean => world.maskedBassDb > MASKED_DB;
+
+/** Whether something whines or ticks with the music paused. */
+const isNoisy = (bike: Ridden, engine: Moment['engine']): boolean => {
+  const { heard } = bike.at({ toneHz: null, engine });
+  return heard !== null && bike.fitted.some((corner) => heard[corner].noisy);
+};
+/** Whether a noise comes with the engine. */
+export const noiseComes = (bike: Ridden): boolean => isNoisy(bike, 'idle') && !isNoisy(bike, 'off');
+
+/** Whether it is ugly at the loudest step with the engine off, and clean as soon as it runs. */
+export function clearsRunning(bike: Ridden): boolean {
+  const isUgly = (engine: Moment['engine']) =>
+    LOUD_TRIALS.some((trial) => trial.engine === engine && uglyCorners(bike, atTop(bike, trial)).length > 0);
+  return isUgly('off') && !isUgly('idle');
+}
+
+/**
+ * With the engine running one tone moves against another, or everything gets louder, or noise covers the bass, or comes
+ * along; or what was ugly when it was loud is clean.
+ */
+export function eqChanges(bike: Ridden): Complaint {
+  if (heardCorners(bike, bike.at({})).length === 0) return 'no';
+  const sound = bike.healthy();
+  return yesIf(
+    engineMoves(bike).some(({ ratio }) => isMoved(ratio)) ||
+      isMasked(bike) ||
+      (noiseComes(bike) && !noiseComes(sound)) ||
+      (clearsRunning(bike) && !clearsRunning(sound)),
+  );
 }
 
 /** Music paused, engine off and running: something whines, ticks or whistles that a sound bike does not. */
 export function whineOrTicking(bike: Ridden): Complaint {
-  const noisy = (it: Ridden) =>
-    (['off', 'cruise'] as const).some((engine) => {
-      const { heard } = it.at({ toneHz: null, engine });
-      return heard !== null && it.fitted.some((corner) => heard[corner].noisy);
-    });
+  const noisy = (it: Ridden) => (['off', 'cruise'] as const).some((engine) => isNoisy(it, engine));
   return yesIf(noisy(bike) && !noisy(bike.healthy()));
 }

@@ -123,6 +123,8 @@ const LEFT: Readonly<Record<string, Cure>> = {
   'polarity-one-of-pair': actions({ do: 'turn-polarity', where: 'front-left' }),
   'polarity-front-rear': actions({ do: 'turn-polarity', where: 'rear' }),
   'speaker-mount-loose': actions({ do: 'seal-mount', where: 'all' }),
+  'speaker-mount-loose@front': actions({ do: 'seal-mount', where: 'front-left' }),
+  'speaker-mount-loose@rear': actions({ do: 'seal-mount', where: 'rear-left' }),
   'tweeter-unprotected': actions({ do: 'fit-tweeter-filter', where: 'front' }),
 
   'unit-hung': actions({ do: 'repair-unit' }),
@@ -145,6 +147,7 @@ const LEFT: Readonly<Record<string, Cure>> = {
   'unaltered-profile-with-amp': actions({ do: 'select-profile', level: 'lowered', boost: 'none', eq: 'same' }),
   'amplified-profile-eq-changes': actions({ do: 'select-profile', eq: 'same' }),
   'profile-reverted': selectFitting,
+  'profile-reverted@level': selectFitting,
 
   'amp-input-plug-off': actions({ do: 'seat-plug', plug: 'amp-input' }),
   'amp-input-plug-off@rear': actions({ do: 'seat-plug', plug: 'amp-input', where: 'rear' }),
@@ -167,6 +170,7 @@ const LEFT: Readonly<Record<string, Cure>> = {
   'amp-channel-dead@rear-pair': actions({ do: 'repair-amp' }),
   'amp-channel-dead@one': actions({ do: 'repair-amp' }),
   'amp-channel-dead@one-front': actions({ do: 'repair-amp' }),
+  'amp-channel-rough': actions({ do: 'repair-amp' }),
   'amp-dead': actions({ do: 'repair-amp' }),
   'amp-dead@internal-short': actions({ do: 'repair-amp' }, { do: 'renew-fuse', fuse: 'main' }),
   'amp-body-fuse-open': actions({ do: 'renew-fuse', fuse: 'amp-body' }),
@@ -221,6 +225,7 @@ const LEFT: Readonly<Record<string, Cure>> = {
   'coil-open@one': newFrontLeft,
   'coil-open@broken-braid': newFrontLeft,
   'coil-rubbing-or-cone-torn': newFrontLeft,
+  'coil-rubbing-or-cone-torn@rear': newRear,
   'speaker-underrated': ({ rig }) => [
     { do: 'replace-speaker', where: 'front', ratedOhm: rig.frontRatedOhm },
     { do: 'replace-speaker', where: 'rear', ratedOhm: rig.rearRatedOhm },

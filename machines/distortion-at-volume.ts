@@ -1,0 +1,108 @@
+import { ampAtTop } from '../src/steps/amplifier/amp-at-top.ts';
+import { ampSwitches } from '../src/steps/amplifier/amp-switches.ts';
+import { gainForVolume } from '../src/steps/amplifier/gain-for-volume.ts';
+import { gainLowest } from '../src/steps/amplifier/gain-lowest.ts';
+import { highpassTry } from '../src/steps/amplifier/highpass-try.ts';
+import { lampAtVolume } from '../src/steps/amplifier/lamp-at-volume.ts';
+import { speakerPapers } from '../src/steps/amplifier/speaker-papers.ts';
+import { bassOrAll } from '../src/steps/ears/bass-or-all.ts';
+import { cleanEnough } from '../src/steps/ears/clean-enough.ts';
+import { cleanSource } from '../src/steps/ears/clean-source.ts';
+import { conePress } from '../src/steps/ears/cone-press.ts';
+import { engineCompare } from '../src/steps/ears/engine-compare.ts';
+import { sidesSwapped } from '../src/steps/ears/sides-swapped.ts';
+import { steppedTone } from '../src/steps/ears/stepped-tone.ts';
+import { volumeOnset } from '../src/steps/ears/volume-onset.ts';
+import { whereHarsh } from '../src/steps/ears/where-harsh.ts';
+import { tonesOff } from '../src/steps/profile/tones-off.ts';
+import { phoneFlat } from '../src/steps/settings/phone-flat.ts';
+import { unitFlat } from '../src/steps/settings/unit-flat.ts';
+import { metersDigit } from '../src/steps/tools/meter-digit.ts';
+import { toolsAtHand } from '../src/steps/tools/tools-at-hand.ts';
+import { unitAtTop } from '../src/steps/unit/unit-at-top.ts';
+import { opening } from './distortion-at-volume.opening.ts';
+import { before, flow } from './kit.ts';
+
+/** It plays, and turns ugly when it is loud: rough, rattling, or chopped. */
+export const distortionAtVolume = flow(opening, {
+  look: [
+    whereHarsh,
+    volumeOnset,
+    bassOrAll,
+    cleanEnough,
+    cleanSource,
+    phoneFlat,
+    unitFlat,
+    lampAtVolume,
+    gainLowest,
+    gainForVolume,
+    ampSwitches,
+    highpassTry,
+    speakerPapers,
+    conePress,
+    sidesSwapped,
+    steppedTone,
+    engineCompare,
+    toolsAtHand,
+  ],
+  measure: [metersDigit, tonesOff, unitAtTop, ampAtTop],
+  safe: [
+    // Where it is ugly is heard before anything is opened, and settings are flat before readings that they change.
+    before(conePress, whereHarsh),
+    before(sidesSwapped, whereHarsh, conePress),
+    before(gainLowest, whereHarsh),
+    // What rises from the middle on is seldom the supply: that is known before anybody looks at a lamp.
+    before(lampAtVolume, whereHarsh, volumeOnset),
+    before(gainForVolume, lampAtVolume, gainLowest),
+    before(tonesOff, metersDigit),
+    // A wave that is cut off burns coils: no tone goes to the top while a lamp already says that something gives way.
+    before(steppedTone, lampAtVolume, whereHarsh),
+    before(ampAtTop, metersDigit, lampAtVolume),
+    before(unitAtTop, metersDigit),
+  ],
+  causes: [
+    'unit-driven-too-far',
+    'unaltered-with-amp',
+    'range-too-sensitive',
+    'amp-input-too-low',
+    'gain-too-high',
+    'highpass-off',
+    'phone-tone-up',
+    'tone-controls-up',
+    'speaker-underrated',
+    'coil-rubbing',
+    'mount-loose',
+    'amp-channel-rough',
+  ],
+  handsOver: [
+    {
+      flow: 'amp-wont-turn-on',
+      title: 'The amplifier gives way: supply, load or protection',
+      because:
+        'The amplifier falls out when it is loud: its supply gives way, or it protects itself. What does that is looked for in the next part.',
+      // When it goes off is known here: that is how it came to this.
+      told: { 'amp-goes-off': { option: 'loud' } },
+      causes: [
+        'main-fuse-open',
+        'fuse-holder-bad',
+        'plus-lead-too-thin',
+        'plus-lead-broken',
+        'plus-lead-chafed',
+        'battery-lug-loose',
+        'amp-terminal-loose',
+        'amp-ground-open',
+        'amp-ground-resistive',
+        'shared-ground-screw',
+        'both-leads-bad',
+        'remote-on-permanent',
+        'amp-too-hot',
+        'water-inside',
+        'load-too-low',
+        'battery-undercharged',
+        'battery-worn',
+        'battery-cuts-off',
+        'charging-too-low',
+      ],
+    },
+  ],
+});

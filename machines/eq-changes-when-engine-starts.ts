@@ -1,0 +1,56 @@
+import { engineCompare } from '../src/steps/ears/engine-compare.ts';
+import { loudCompare } from '../src/steps/ears/loud-compare.ts';
+import { noiseWhere } from '../src/steps/ears/noise-where.ts';
+import { whereChanges } from '../src/steps/ears/where-changes.ts';
+import { tonesOff } from '../src/steps/profile/tones-off.ts';
+import { tonesRunning } from '../src/steps/profile/tones-running.ts';
+import { topStep } from '../src/steps/profile/top-step.ts';
+import { speedOff } from '../src/steps/settings/speed-off.ts';
+import { metersDigit } from '../src/steps/tools/meter-digit.ts';
+import { toolsAtHand } from '../src/steps/tools/tools-at-hand.ts';
+import { opening } from './eq-changes-when-engine-starts.opening.ts';
+import { before, flow } from './kit.ts';
+
+/** With the engine running it sounds otherwise: another tone, another level, a noise, or less bass. */
+export const eqChangesWhenEngineStarts = flow(opening, {
+  look: [whereChanges, engineCompare, noiseWhere, speedOff, loudCompare, toolsAtHand],
+  measure: [metersDigit, tonesOff, tonesRunning, topStep],
+  safe: [
+    before(loudCompare, engineCompare),
+    before(noiseWhere, engineCompare),
+    before(tonesOff, metersDigit),
+    before(topStep, metersDigit, tonesOff),
+  ],
+  causes: [
+    'eq-by-design',
+    'unaltered-with-amp',
+    'amplified-wrong-one',
+    'speed-volume',
+    'replaced-compensation',
+    'bass-masked',
+    'noise-with-engine',
+  ],
+  handsOver: [
+    {
+      flow: 'amp-wont-turn-on',
+      title: 'The amplifier gives way while the engine is off',
+      because:
+        'With the engine off the supply of the amplifier gives way when it is loud; with it on it is clean. What does that is looked for in the next part.',
+      told: { 'amp-goes-off': { option: 'loud' } },
+      causes: [
+        'fuse-holder-bad',
+        'plus-lead-too-thin',
+        'battery-lug-loose',
+        'amp-terminal-loose',
+        'amp-ground-resistive',
+        'shared-ground-screw',
+        'both-leads-bad',
+        'remote-on-permanent',
+        'battery-undercharged',
+        'battery-worn',
+        'battery-cuts-off',
+        'charging-too-low',
+      ],
+    },
+  ],
+});

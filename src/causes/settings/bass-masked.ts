@@ -1,0 +1,64 @@
+import { doseRatio, windLevelDba } from '../../compute/hearing.ts';
+import type { Cause } from '../cause.ts';
+import { engineFigures, RATIO_STAYS, SAME_FIGURE } from '../unit/engine-difference.ts';
+import { YOURSELF } from '../who.ts';
+
+/** Forty and sixty-five miles an hour, in metres a second. */
+const SPEEDS = [
+  { id: '40', label: '40 mph', speedMS: 40 * 0.44704 },
+  { id: '65', label: '65 mph', speedMS: 65 * 0.44704 },
+] as const;
+const HOUR_S = 3600;
+
+export const bassMasked: Cause = {
+  id: 'bass-masked',
+  title: 'Engine and wind cover the bass',
+  faults: ['bass-masked-by-noise'],
+  split: {
+    byMeter: 'Two tones at one low step, engine off and idling outdoors: are the two ratios of 80 to 400 Hz the same?',
+    needs: ['tone-400', 'engine-running'],
+    touches: ['unit-front-plus'],
+    without: 'Outdoors at idle, ear at a speaker: is the bass there when you are that near?',
+  },
+  mends: ['settings'],
+  article: 'wind-level-and-hearing',
+  remedy: (f) => ({
+    what: 'The bike plays the same. The noise of engine and wind lies where the bass is, and the ear loses the bass in it.',
+    background: 'A low sound covers what lies at its pitch and above it. No circuit changes, so no part can mend it.',
+    numbers: [
+      ...engineFigures(f),
+      SAME_FIGURE,
+      ...SPEEDS.map(({ id, label, speedMS }) => ({
+        id: `wind-${id}`,
+        label: `Wind at the ear under a helmet, ${label}, in dBA`,
+        value: windLevelDba({ speedMS }),
+        unit: 'dB' as const,
+      })),
+      {
+        id: 'dose-65',
+        label: 'An hour of that without plugs takes of a day’s allowance',
+        value: 100 * doseRatio({ levelDba: windLevelDba({ speedMS: SPEEDS[1].speedMS }), timeS: HOUR_S }),
+        unit: '%' as const,
+      },
+    ],
+    repair: [{ do: 'tune-for-riding' }],
+    fix: [
+      'Earplugs first. They take off what the wind makes, and the music that is left is easier to follow.',
+      'Aim: speakers at the ears, nothing in front of them. Screen out of the swirl at the helmet.',
+      'High-pass at 80 to 100 Hz, and a little at 100 to 120 Hz: bass below that is lost at speed and costs the room of all the rest.',
+      'Set the tone with the engine running, for the road. At the stand it is then too much, and may be.',
+    ],
+    tools: 'Earplugs',
+    minutes: 15,
+    who: YOURSELF,
+    parts: ['Earplugs'],
+    notBuy: [
+      'A reflash, an amplifier or a battery: the readings are equal.',
+      'Ever more level: the wind alone fills a day’s allowance.',
+    ],
+    proofOfCure: {
+      byEar: 'Voices and bass guitar can be followed at your usual speed, plugs in, without a step more.',
+      ...RATIO_STAYS,
+    },
+  }),
+};

@@ -1,0 +1,36 @@
+import type { Cause } from '../cause.ts';
+import { capital } from '../the-amp.ts';
+import { onePlaced, placed, uglySpeakers } from '../where.ts';
+import { YOURSELF } from '../who.ts';
+
+export const mountLoose: Cause = {
+  id: 'mount-loose',
+  title: (f) => capital(placed(uglySpeakers(f), 'speaker loose in its mount')),
+  faults: ['speaker-mount-loose@front', 'speaker-mount-loose@rear'],
+  split: {
+    byMeter: 'No meter finds it. A hand on frame, grille and lid while the 80 Hz tone hums low: does the buzz stop?',
+    needs: ['tone-80'],
+    without: 'A low hum, and a hand pressed on frame, grille and lid, one after the other: does the buzz stop?',
+  },
+  mends: ['speaker'],
+  remedy: (f) => ({
+    what: `${onePlaced(uglySpeakers(f), 'speaker')} or something beside it is loose, or there is a gap around it.`,
+    background:
+      'Adaptor rings, thin lids and a missing gasket let it buzz. A gap also lets the back wave cancel the bass under some 200 Hz.',
+    numbers: [],
+    repair: [{ do: 'seal-mount', where: uglySpeakers(f) }],
+    fix: [
+      'Key off, grille off. Screws evenly tight, crosswise. No screw longer than its boss: it comes out of the lid.',
+      'A gap or no gasket: foam tape all round under the frame.',
+      'Wires, plugs and lid linings beside it: foam tape or a cable tie on whatever can touch.',
+      'Grille on: a hand on it while it plays. Foam tape where it touches.',
+    ],
+    tools: 'Screwdriver, foam tape',
+    minutes: 30,
+    who: YOURSELF,
+    parts: ['Foam tape'],
+    notBuy: ['A speaker: this one is sound.', 'An amplifier or a reflash.'],
+    cautions: ['loud-tone', 'warranty'],
+    proofOfCure: { byEar: 'The 80 Hz tone, low, from zero up: no buzz, and pressing at the frame changes nothing.' },
+  }),
+};

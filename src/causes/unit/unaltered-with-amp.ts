@@ -1,0 +1,95 @@
+import { loweredV } from '../../rig/levels.ts';
+import { estimate } from '../../rig/rig.ts';
+import type { Findings } from '../../steps/outcome.ts';
+import { AFTER_THE_VISIT, gainSteps, setGain, settingFigures } from '../amp-input/gain.ts';
+import type { Cause } from '../cause.ts';
+import type { Figure } from '../figure.ts';
+import { readsForGain, readsForLevel } from '../read-first.ts';
+import type { RepairAction } from '../repair-action.ts';
+import { ampChannels } from '../where.ts';
+import { DEALER_OR_SPECIALIST, YOURSELF_OR_FITTER } from '../who.ts';
+import { boostFigures, cleanFigures, readAtTop } from './clean-limits.ts';
+
+const FOR_AMPLIFIERS: RepairAction = { do: 'select-profile', rear: 'on', level: 'lowered', boost: 'none', eq: 'same' };
+
+/** One that was made for the unaltered output keeps it: then range, filter and gain are what is wrong. */
+const keepsProfile = ({ rig: { amps = [] } }: Findings): boolean => amps.some(({ needs }) => needs === 'unaltered');
+
+const lowered = (f: Findings): Figure => {
+  const { value, low, high, assumed } = loweredV(f.rig);
+  return {
+    id: 'lowered-level',
+    label: 'Behind an amplified profile the loudest step gives',
+    value: assumed ? [low, high] : value,
+    unit: 'V',
+  };
+};
+
+const lookFirst = [
+  'Read in the papers of each amplifier whether it was made for the unaltered output of such a head unit. One was: leave the profile, and set range, high-pass and gain as below.',
+  'Read the stored profile before you pay: “What is in this head unit now?” takes half an hour.',
+];
+
+const BEFORE =
+  'Until then: gain to its lowest, input range on speaker level, high-pass on at 80 to 100 Hz, bass knob at zero, volume below where it turns ugly.';
+
+const ASKED =
+  'Ask for, in words: rear on, level lowered for amplifiers, no bass boost, and an EQ that stays the same when the engine starts. The name of a profile says nothing.';
+
+export const unalteredWithAmp: Cause = {
+  id: 'unaltered-with-amp',
+  title: 'Unaltered profile in front of the amplifier',
+  faults: ['unaltered-profile-with-amp', 'profile-reverted@level'],
+  split: {
+    byMeter: 'Two tones at one low step, engine off: does 80 Hz read more than two and a half times 400 Hz?',
+    needs: ['tone-400'],
+    touches: ['unit-front-plus'],
+    without:
+      'Outdoors, one song, engine off and idling, ear at a speaker: does the tone change? And was it ever reflashed?',
+  },
+  mends: ['profile', 'amp'],
+  article: 'the-boost-and-small-speakers',
+  remedy: (f) => ({
+    what: 'The head unit still sends its full level for speakers, with its bass boost, into the amplifier.',
+    background: `The bass reaches every limit ${Math.round(estimate(f.rig, 'boostDb').value)} dB before the rest. An amplifier fitted and the profile forgotten, or a unit swapped in service, leaves it like that.`,
+    numbers: [...readAtTop(f), ...cleanFigures(f), ...boostFigures(f), lowered(f), ...settingFigures(f)],
+    readFirst: [...readsForLevel(f), ...readsForGain(f)],
+    repair: keepsProfile(f)
+      ? [
+          { do: 'set-selector', selector: 'range', to: 'as-fed' },
+          { do: 'set-filter', highpassHz: 80, bassBoostDb: 0 },
+          setGain(f, ampChannels(f)),
+        ]
+      : [FOR_AMPLIFIERS, setGain(f, ampChannels(f))],
+    fix: keepsProfile(f)
+      ? [
+          'This amplifier was made for the unaltered output: the profile stays.',
+          'Input range on speaker level, high-pass on at 80 to 100 Hz, bass knob at zero.',
+          ...gainSteps(f),
+        ]
+      : [
+          ...lookFirst,
+          BEFORE,
+          ASKED,
+          'Have the work order say what the setting does. Note it on the job card for the next workshop.',
+          AFTER_THE_VISIT,
+          ...gainSteps(f),
+          'A bass cut in the amplifier’s own tune was set against the boost: take it out.',
+        ],
+    tools: keepsProfile(f) ? 'Meter, small screwdriver' : 'A dealer’s or a specialist’s tool; a meter for the gain',
+    minutes: 40,
+    who: keepsProfile(f) ? YOURSELF_OR_FITTER : DEALER_OR_SPECIALIST,
+    parts: [],
+    notBuy: [
+      'Speakers or a stronger amplifier: both get a bent wave.',
+      'A visit before two tones were read across the front pair. Ten minutes with a meter.',
+    ],
+    ifDoneAnyway: 'Left as it is, bass at volume burns coils and tears cones.',
+    proofOfCure: {
+      byEar:
+        'Clean at the step at which it was ugly. The bass seems less: the boost is out, add a little where the speaker can play it.',
+      byMeter: 'Two tones at one low step, engine off: 80 Hz reads 0.7 to 1.4 times 400 Hz.',
+      needs: ['tone-400'],
+    },
+  }),
+};

@@ -1,0 +1,13 @@
+import { axleOf, type Corner } from '../../rig/corner.ts';
+import { option, type Say } from '../observer.ts';
+import { uglyAt } from '../ugly.ts';
+
+/** By fader and balance: one speaker, one pair, or everywhere. */
+function nameOf(ugly: readonly Corner[], fitted: readonly Corner[]): 'all' | 'front' | 'rear' | Corner {
+  const [first] = ugly;
+  if (ugly.length === 1 && first) return first;
+  const axles = new Set(ugly.map(axleOf));
+  return first && axles.size === 1 && ugly.length < fitted.length ? axleOf(first) : 'all';
+}
+
+export const sayWhereHarsh: Say = ({ bike }) => option(nameOf(uglyAt(bike), bike.fitted));

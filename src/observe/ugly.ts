@@ -1,0 +1,39 @@
+import type { Corner } from '../rig/corner.ts';
+import type { Moment } from '../world/moment.ts';
+import { oncePer } from '../world/remembered.ts';
+import type { Ridden } from '../world/symptoms/index.ts';
+import { atTop, LOUD_TRIALS, uglyCorners } from '../world/symptoms/tone.ts';
+
+/* What a rider hears who plays it at the step at which it is ugly. */
+
+/** What is played: with the engine off, or idling where it is ugly only then. */
+export const uglyTrials = oncePer((bike: Ridden): readonly Partial<Moment>[] => {
+  const at = (engine: 'off' | 'idle') =>
+    LOUD_TRIALS.filter((trial) => trial.engine === engine).map((trial) => atTop(bike, trial));
+  return at('off').some((trial) => uglyCorners(bike, trial).length > 0) ? at('off') : at('idle');
+});
+
+/** Where it is ugly, with bass or with a voice. `now` is the bike after a hand has changed something. */
+export const uglyAt = (bike: Ridden, now = bike): readonly Corner[] => {
+  const all = uglyTrials(bike).flatMap((trial) => uglyCorners(now, trial));
+  return bike.fitted.filter((corner) => all.includes(corner));
+};
+
+/** Far below anything that is called loud. */
+const LOWEST_DB = -40;
+const SEARCHED = 6;
+
+/** The step from which it is ugly, in decibels under a full, flat, just clean output; the lowest where it always is. */
+export const onsetDb = oncePer((bike: Ridden): number => {
+  const uglyFrom = (db: number) =>
+    uglyTrials(bike).some((trial) => uglyCorners(bike, { ...trial, volumeRatio: 10 ** (db / 20) }).length > 0);
+  if (uglyFrom(LOWEST_DB)) return LOWEST_DB;
+  let [clean, ugly] = [LOWEST_DB, 20 * Math.log10(bike.world.settings.topVolumeRatio)];
+  for (let i = 0; i < SEARCHED; i++) {
+    const middle = (clean + ugly) / 2;
+    if (uglyFrom(middle)) ugly = middle;
+    else clean = middle;
+  }
+  return ugly;
+});
+export const isAlwaysUgly = (bike: Ridden): boolean => onsetDb(bike) <= LOWEST_DB;

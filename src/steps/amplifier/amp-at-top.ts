@@ -1,0 +1,80 @@
+import { gainTargetV } from '../../compute/gain.ts';
+import { formatQuantity } from '../../compute/quantity.ts';
+import { ampEstimate } from '../../rig/rig.ts';
+import { ampMayBeThere } from '../fitted/amp-there.ts';
+import { ampName, atAmp, theAmp } from '../fitted/the-amp.ts';
+import { type Band, bandOf, measurement, type ReadingStep, type Situation } from '../step.ts';
+
+/** A sine that is cut off by 1 dB reads 8 % over the limit on a plain meter; half of that tells it from a whole one. */
+const OVER_RATIO = 1.04;
+/** Papers and meters agree to a few hundredths. An estimate. */
+const UNDER_RATIO = 0.95;
+
+/** The volts at which the amplifier clips: from its watts and ohms, or from those that are usual. */
+export function ampClipsV(situation: Situation): { readonly lowV: number; readonly highV: number } {
+  const amp = theAmp(situation);
+  const [power, load] = [ampEstimate(amp, 'powerW'), ampEstimate(amp, 'ratedOhm')];
+  return {
+    lowV: gainTargetV({ powerW: power.low, loadOhm: load.low }),
+    highV: gainTargetV({ powerW: power.high, loadOhm: load.high }),
+  };
+}
+
+const bandsAtTop = (situation: Situation): readonly Band[] => {
+  const { lowV, highV } = ampClipsV(situation);
+  return [
+    { label: 'below', low: 0, high: UNDER_RATIO * lowV, mood: 'good' },
+    { label: 'unclear', low: UNDER_RATIO * lowV, high: OVER_RATIO * highV, mood: 'unsure' },
+    { label: 'cut off', low: OVER_RATIO * highV, high: 1.6 * highV, mood: 'bad' },
+  ];
+};
+
+const outputReading = (label: string) => ({
+  label,
+  unit: 'V' as const,
+  possible: [0, 120] as const,
+  impossible: 'No amplifier on a 12 V bike gives that. Is the meter on AC volts, and on the right range?',
+});
+
+/** What the amplifier gives at the step at which it is ugly, against the root of its watts times its ohms. */
+export const ampAtTop: ReadingStep<'bass' | 'all' | 'below' | 'unclear'> = measurement({
+  place: 'amplifier',
+  id: 'amp-at-top',
+  short: atAmp('Its output at that step'),
+  ask: (s) => `At the volume step at which it is ugly: what does an output of ${ampName(s)} read with each tone?`,
+  phone: (s) =>
+    `Speakers off ${ampName(s)}, key off for that. Same volume number as when it is ugly. One probe on each of the two thick screws of one output, never to metal. 80 tone: number? 400 tone: number?`,
+  how: (s) => [
+    'Tone controls, gain and filter as they are when it is ugly, phone volume full.',
+    'Volume up from zero to the step at which it is ugly. 80 Hz: read. 400 Hz: read. Volume at zero.',
+    ...(theAmp(s).powerW === undefined || theAmp(s).ratedOhm === undefined
+      ? ['Put watts and ohms of a channel into “my bike”: the limit is the root of watts × ohms.']
+      : []),
+  ],
+  why: 'An amplifier that is asked for more than its supply gives cuts the wave flat. A plain meter then reads more than the root of watts × ohms.',
+  tool: 'meter',
+  minutes: 8,
+  conditions: ['amp-uncovered', 'amp-outputs-off', 'tone-80', 'meter-on-ac'],
+  sensible: ampMayBeThere,
+  observes: ['settings', 'profile', 'unit', 'amp'],
+  tones: ['80hz', '400hz'],
+  probes: { red: 'amp-out-plus', black: 'amp-out-minus' },
+  readings: { v80V: outputReading('80 Hz tone'), v400V: outputReading('400 Hz tone') },
+  bands: (_, __, s) => bandsAtTop(s),
+  judge: (values, s) => {
+    const label = (name: 'v80V' | 'v400V') => bandOf(bandsAtTop(s), values[name] ?? 0)?.label ?? 'cut off';
+    if (label('v400V') === 'cut off') return 'all';
+    if (label('v80V') === 'cut off') return 'bass';
+    return label('v80V') === 'below' && label('v400V') === 'below' ? 'below' : 'unclear';
+  },
+  formula: 'it clips at √(P · R), and a plain meter reads up to 1.57 times that when it does',
+  healthy: (_, s) => {
+    const { lowV, highV } = ampClipsV(s);
+    return lowV === highV
+      ? `It clips at ${formatQuantity(lowV, 'V', 3)}. More than ${formatQuantity(OVER_RATIO * highV, 'V', 3)} is a wave that is cut off.`
+      : `Its watts and ohms are not known: it clips somewhere from ${formatQuantity(lowV, 'V', 2)} to ${formatQuantity(highV, 'V', 2)}.`;
+  },
+  outcomes: { bass: 'bass cut off', all: 'all of it cut off', below: 'below its limit', unclear: 'unclear' },
+  article: 'clipping-and-coils',
+  givenUnder: ['meter-digit'],
+});

@@ -1,0 +1,27 @@
+import { type ChoiceStep, choice } from '../step.ts';
+
+export const engineCompare: ChoiceStep<'same' | 'bass' | 'louder' | 'noise'> = choice({
+  place: 'ears',
+  id: 'engine-compare',
+  short: 'Engine off against idling',
+  ask: 'Outdoors, same track, volume untouched: what changes between engine off and engine idling?',
+  phone:
+    'Outside only. Half a minute of one song with the engine off, then the same half minute idling, volume untouched. Same? Bass or treble different? All of it louder or quieter? Or a whine?',
+  how: [
+    'Outdoors, on the stand, in neutral. Ear close to a speaker both times, so that the engine does not cover it.',
+    'Engine off for half a minute, then idling, the same half minute. Nobody touches the volume.',
+  ],
+  why: 'A stored profile that was never changed has two tunings, one for each state of the engine. Anything else stays as it is.',
+  tool: 'ears',
+  minutes: 3,
+  conditions: ['head-unit-playing', 'engine-running'],
+  observes: ['settings', 'profile', 'unit'],
+  options: {
+    same: 'The same, beside the engine itself',
+    bass: 'The tone changes: more or less bass or treble',
+    louder: 'All of it gets louder or quieter',
+    noise: 'A whine or ticking comes with it',
+  },
+  outcomes: { same: 'the same', bass: 'the tone changes', louder: 'the level changes', noise: 'a noise comes' },
+  ifCannot: 'Indoors: do not, exhaust gas kills. Go on without.',
+});

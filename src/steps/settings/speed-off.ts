@@ -1,0 +1,34 @@
+import { type ChoiceStep, choice, EVERY_PART } from '../step.ts';
+
+export const speedOff: ChoiceStep<'speed' | 'menu' | 'no-change' | 'none'> = choice({
+  place: 'settings',
+  id: 'speed-off',
+  short: 'Speed volume and compensation off',
+  ask: 'Speed volume, loudness and any engine or noise compensation in its menu off: does it stay the same now?',
+  phone:
+    'In the sound menu: speed volume off, loudness off, and anything called compensation for noise or engine off. Engine off and on after each: the same now? Which of them was it? Or is there no such menu?',
+  how: [
+    'Write down what is set now.',
+    'Speed-dependent volume to off, not only to low. Loudness off. A replaced unit: look for noise, engine or vehicle compensation.',
+    'Engine off and idling once more, outdoors, after each of them.',
+  ],
+  why: 'Such a setting lifts everything with speed or with the engine. Battery work sets it back to what the factory chose.',
+  tool: 'none',
+  minutes: 2,
+  conditions: ['head-unit-playing'],
+  observes: EVERY_PART,
+  cautions: ['riding'],
+  options: {
+    speed: 'The same now: it was speed volume or loudness',
+    menu: 'The same now: it was a compensation in its menu',
+    'no-change': 'It still changes',
+    none: 'There is no such setting',
+  },
+  putRight: ['speed', 'menu'],
+  outcomes: {
+    speed: 'the same without speed volume',
+    menu: 'the same without compensation',
+    'no-change': 'still changes',
+    none: 'no such setting',
+  },
+});

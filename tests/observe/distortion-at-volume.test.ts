@@ -1,0 +1,109 @@
+import { describe, expect, it } from 'vitest';
+import { ampSwitches } from '../../src/steps/amplifier/amp-switches.ts';
+import { gainLowest } from '../../src/steps/amplifier/gain-lowest.ts';
+import { highpassTry } from '../../src/steps/amplifier/highpass-try.ts';
+import { speakerPapers } from '../../src/steps/amplifier/speaker-papers.ts';
+import { bassOrAll } from '../../src/steps/ears/bass-or-all.ts';
+import { cleanSource } from '../../src/steps/ears/clean-source.ts';
+import { conePress } from '../../src/steps/ears/cone-press.ts';
+import { volumeOnset } from '../../src/steps/ears/volume-onset.ts';
+import { whereHarsh } from '../../src/steps/ears/where-harsh.ts';
+import { tonesOff } from '../../src/steps/profile/tones-off.ts';
+import type { Step } from '../../src/steps/step.ts';
+import { bikesOf, type Named, parse, type RowMeans, shownAt } from './compare.ts';
+import { MATRIX_DISTORTION_AT_VOLUME } from './matrix-distortion-at-volume.ts';
+import { TWENTY_RIGS } from './rigs.ts';
+
+const is = (step: { readonly id: string }, words: Named['words'] = {}): Named => ({ step: step as Step, words });
+
+/** Tests of the matrix, as steps of ours. */
+const TESTS: Readonly<Record<string, Named>> = {
+  'other-source': is(cleanSource),
+  'where-harsh': is(whereHarsh, {
+    all: 'everywhere',
+    front: 'one-pair',
+    rear: 'one-pair',
+    ...Object.fromEntries(['front-left', 'front-right', 'rear-left', 'rear-right'].map((one) => [one, 'one-speaker'])),
+  }),
+  // Whose scale has how many steps nobody knows: below the last ones is below the last ones.
+  'volume-onset': is(volumeOnset, { upper: 'middle' }),
+  'bass-or-all': is(bassOrAll, { bass: 'bass-only' }),
+  'gain-down': is(gainLowest, { harsh: 'still-harsh' }),
+  'highpass-on': is(highpassTry, { cured: 'clean', 'no-change': 'still-harsh', already: 'still-harsh' }),
+  'amp-switches-look': is(ampSwitches),
+  'cone-look-feel': is(conePress, { loose: 'loose-mount' }),
+  'bass-ratio': is(tonesOff),
+  'paper-check': is(speakerPapers, { over: 'over-power' }),
+};
+
+/** The build of the matrix: one amplifier for all, made for any output. */
+const allOnAmp: RowMeans['on'] = ({ frontFedBy, rearFedBy, unitKind, amps = [] }) =>
+  frontFedBy === 'amp' &&
+  rearFedBy === 'amp' &&
+  unitKind === 'factory' &&
+  amps.length === 1 &&
+  amps.every(({ needs }) => needs !== 'unaltered');
+const noAmp: RowMeans['on'] = ({ amps, unitKind }) => amps?.length === 0 && unitKind === 'factory';
+const row = (...faults: readonly string[]): RowMeans => ({ faults, on: allOnAmp });
+
+/** Rows of the matrix, as faults of ours. What takes an amplifier down is looked for elsewhere, by its lamp. */
+const ROWS: Readonly<Record<string, RowMeans>> = {
+  'unaltered-profile-with-amp': row('unaltered-profile-with-amp'),
+  'profile-reverted': row('profile-reverted@level'),
+  'unit-output-driven-too-far @no-amp': { faults: ['unit-output-driven-too-far'], on: noAmp },
+  'amp-input-too-low @unit-at-its-limit': row('amp-input-too-low@unit-at-its-limit'),
+  'range-too-sensitive': row('range-too-sensitive'),
+  'gain-too-high': row('gain-too-high'),
+  'highpass-off-with-boost': row('highpass-off-with-boost'),
+  'phone-tone-changed': row('phone-tone-changed@bass-up'),
+  'loudness-or-speed-volume': row('loudness-or-speed-volume@bass-up'),
+  'coil-rubbing-or-cone-torn': row('coil-rubbing-or-cone-torn', 'coil-rubbing-or-cone-torn@rear'),
+  'speaker-underrated': row('speaker-underrated'),
+  'speaker-mount-loose': row('speaker-mount-loose@front', 'speaker-mount-loose@rear'),
+};
+
+/** Where the circuit shows something that the hand did not write down. */
+const BELIEVED: Readonly<Record<string, string>> = {
+  // A lowered output has room to be turned up: there it is the amplifier that ends first.
+  'amp-input-too-low @unit-at-its-limit, gain-down': 'clean',
+  // A hand misses one in ten.
+  'coil-rubbing-or-cone-torn, cone-look-feel': 'smooth',
+  'speaker-mount-loose, cone-look-feel': 'smooth',
+  // The selectors are read for what is wired; a high-pass that is off fits every wiring. Trying it tells.
+  'highpass-off-with-boost, amp-switches-look': 'right',
+  // A mild lift behind a flat profile shows only where the rest ends, too.
+  'loudness-or-speed-volume, volume-onset': 'near-top',
+  'phone-tone-changed, volume-onset': 'near-top',
+  // The high-pass of a sound build is on, and takes no power off what it passes.
+  'speaker-mount-loose, highpass-on': 'still-harsh',
+  'speaker-underrated, highpass-on': 'still-harsh',
+  // Two speakers on a rear channel take more volts off a supply that is already loaded than the front pair.
+  'unit-output-driven-too-far @no-amp, where-harsh': 'one-pair',
+};
+
+const cells = parse(MATRIX_DISTORTION_AT_VOLUME);
+const rigs = Object.values(TWENTY_RIGS);
+
+describe('what people find on a bike that distorts', () => {
+  it('has rows and tests that the matrix has', () => {
+    for (const name of Object.keys(ROWS)) expect([...cells.keys()]).toContain(name);
+    const [first] = cells.values();
+    for (const test of Object.keys(TESTS)) expect([...(first?.keys() ?? [])]).toContain(test);
+  });
+  it('is what people of the trade say of each fault, but where the circuit has a reason', () => {
+    const unlike: Record<string, string> = {};
+    for (const [fault, means] of Object.entries(ROWS)) {
+      const bikes = bikesOf('distortion-at-volume', means, rigs);
+      expect(bikes.length, fault).toBeGreaterThan(0);
+      for (const [test, named] of Object.entries(TESTS)) {
+        const cell = cells.get(fault)?.get(test) ?? expect.fail(`${fault}: ${test}`);
+        if (cell === 'any') continue;
+        // Low and middle are one on our scale.
+        const hand = new Set(cell.split('/').map((word) => (word === 'low' ? 'middle' : word)));
+        const other = [...shownAt(named, bikes)].filter((word) => word !== 'n/a' && !hand.has(word));
+        if (other.length > 0) unlike[`${fault}, ${test}`] = other.toSorted().join('/');
+      }
+    }
+    expect(unlike).toEqual(BELIEVED);
+  });
+});
