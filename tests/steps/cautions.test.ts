@@ -343,7 +343,7 @@ const STEP_ASKS: Readonly<Partial<Record<CautionId, RegExp>>> = {
   'loud-tone': /low volume|turn it up|same (loud song|passage)/i,
   'loud-listening': /ears covered/i,
   outdoors: /idle, outdoors/i,
-  bridge: /(plug|plugs) (changed over|off the amplifier)/i,
+  bridge: /plugs? (of that pair )?(changed over|off the amplifier)/i,
   hot: /\b(warm|near its case|nothing hot|burn|fuse)\b/i,
   riding: /pressing a plug|speed volume/i,
   'into-a-short': /brings the fault lamp|fault lamp there at once/,

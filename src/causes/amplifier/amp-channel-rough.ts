@@ -20,6 +20,7 @@ export const ampChannelRough: Cause = {
     without: 'Key off, the two speakers of that pair changed over at the amplifier: does it move?',
   },
   mends: ['amp'],
+  article: 'where-it-turns-ugly',
   remedy: (f) => ({
     what: `One output stage of ${ampName(f)} bends what it plays, at any volume.`,
     background:

@@ -13,6 +13,7 @@ export const mountLoose: Cause = {
     without: 'A low hum, and a hand pressed on frame, grille and lid, one after the other: does the buzz stop?',
   },
   mends: ['speaker'],
+  article: 'where-it-turns-ugly',
   remedy: (f) => ({
     what: `${onePlaced(uglySpeakers(f), 'speaker')} or something beside it is loose, or there is a gap around it.`,
     background:

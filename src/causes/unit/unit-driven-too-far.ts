@@ -34,7 +34,7 @@ export const unitDrivenTooFar: Cause = {
     without: 'Two or three steps lower: clean, and as loud as such a bike should be?',
   },
   mends: ['settings'],
-  article: 'clipping-and-coils',
+  article: 'where-it-turns-ugly',
   remedy: (f) => ({
     what: limitInWords(f),
     background:
