@@ -1,6 +1,7 @@
 import type { Moved } from '../../inference/evidence.ts';
 import { inWords, type Step } from '../../steps/step.ts';
-import { knownOf, withUnit } from '../flow/said.ts';
+import { withUnit } from '../flow/with-unit.ts';
+import { knownOf } from './known-of.ts';
 import type { FaultView } from './view.ts';
 
 /** An answer that moved the odds by less than a quarter of a bit said next to nothing. */

@@ -2,7 +2,7 @@ import type { Doubt } from '../../inference/doubt.ts';
 import { chanceOf } from '../../inference/posterior.ts';
 import { outcomeNamed } from '../../steps/outcome.ts';
 import { inWords, type Step } from '../../steps/step.ts';
-import { knownOf } from '../flow/said.ts';
+import { knownOf } from './known-of.ts';
 import { type FaultView, UNTHOUGHT } from './view.ts';
 
 /** What the likeliest cause would rather show at a step. */

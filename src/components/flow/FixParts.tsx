@@ -2,7 +2,7 @@ import type { Ticks } from '../../case/ticks.ts';
 import type { CautionId } from '../../steps/cautions.ts';
 import { Cautions } from '../caution/Cautions.tsx';
 import { minutesInWords } from './minutes.ts';
-import { withUnit } from './said.ts';
+import { withUnit } from './with-unit.ts';
 
 /* The parts that every verdict has, whatever it was worked out by. */
 

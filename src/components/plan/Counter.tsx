@@ -1,5 +1,5 @@
 import type { Sheet } from '../../plan/verdict.ts';
-import { withUnit } from '../flow/said.ts';
+import { withUnit } from '../flow/with-unit.ts';
 
 /** What a counter needs: the words for whoever selects the profile, the gain, the speakers, the check. It is printed, too. */
 export function Counter({ sheet }: { readonly sheet: Sheet }) {

@@ -1,6 +1,6 @@
 import type { Conditional, Finding } from '../../plan/verdict.ts';
 import { minutesInWords } from '../flow/minutes.ts';
-import { withUnit } from '../flow/said.ts';
+import { withUnit } from '../flow/with-unit.ts';
 
 /** What an answer hangs on: said with it, before anything is done. */
 export function Unless({ unless }: { readonly unless: readonly Conditional[] | undefined }) {
