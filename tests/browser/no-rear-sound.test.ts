@@ -348,23 +348,3 @@ describe('my bike', () => {
     await close();
   });
 });
-
-describe('a double tap', () => {
-  it.each([0, 100, 250])('with %i ms between answers one question, and not the next one unseen', async (gapMs) => {
-    const { page, close } = await visit('find/no-rear-sound/');
-    await flowIsAwake(page);
-    const box = await page.getByRole('button', { name: 'Yes, the factory one' }).boundingBox();
-    if (!box) throw new Error('no such button');
-    const [x, y] = [box.x + box.width / 2, box.y + box.height / 2];
-    await page.mouse.click(x, y);
-    await page.waitForTimeout(gapMs);
-    await page.mouse.click(x, y);
-    await page.getByRole('heading', { name: /What drives the rear speakers/ }).waitFor();
-    await page.waitForTimeout(600);
-    expect(await page.locator('.terminal').count()).toBe(1);
-    // After that moment a tap counts.
-    await page.locator('.answer').first().click();
-    await expect.poll(() => page.locator('.terminal').count()).toBe(2);
-    await close();
-  });
-});

@@ -31,7 +31,7 @@ export const ampInputPlugOff: Cause = {
     minutes: 5,
     who: YOURSELF,
     parts: [],
-    notBuy: ['A reflash or an amplifier: the amplifier was not asked to play yet.'],
+    notBuy: ['A reflash or an amplifier: it never got the signal.'],
     cautions: ['wakes-loud'],
     proofOfCure: arrives(f),
   }),

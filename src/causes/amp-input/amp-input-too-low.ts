@@ -30,7 +30,7 @@ export const ampInputTooLow: Cause = {
     minutes: 20,
     who: YOURSELF_OR_FITTER,
     parts: [],
-    notBuy: ['A stronger amplifier: this one was not asked to play.'],
+    notBuy: ['A stronger amplifier: this one is only set too low.'],
     ifDoneAnyway: 'Turning the head unit up instead makes it clip, and a clipped signal kills speakers.',
     proofOfCure: { byEar: 'The rear plays as loud as the front, and clean.', ...CHANNELS_ALIKE },
   }),

@@ -36,7 +36,7 @@ export const ampOutputDc: Cause = {
   mends: ['amp'],
   article: 'why-an-amplifier-protects-itself',
   remedy: (f) => ({
-    what: `The output stage of ${ampName(f)} is damaged: it puts DC on an output, or shuts itself down so as not to.`,
+    what: `The output stage of ${ampName(f)} is damaged: it puts DC on an output, or shuts itself down before it can.`,
     background: 'While it protects itself no DC may be read. DC pushes a coil to one side and heats it.',
     numbers: [
       ...readDc(f),

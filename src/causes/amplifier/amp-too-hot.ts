@@ -38,7 +38,7 @@ export const ampTooHot: Cause = {
     minutes: 40,
     who: YOURSELF_OR_FITTER,
     parts: ['Four spacers of a finger’s width'],
-    notBuy: ['A bigger amplifier for the same closed bag.', 'A repair: it does right to switch off there.'],
+    notBuy: ['A bigger amplifier for the same closed bag.', 'A repair: it is right to switch off at that heat.'],
     proofOfCure: {
       byEar: `Thirty minutes at the volume and in the heat that failed, bag closed as on the road: ${ampName(f)} stays on.`,
     },

@@ -43,7 +43,7 @@ export const chargingTooHigh: Cause = {
     who: YOURSELF_OR_FITTER,
     parts: ['Regulator, if a clean plug and ground do not cure it'],
     notBuy: [
-      'An amplifier: it does right to switch off there.',
+      'An amplifier: it is right to switch off at that.',
       'A regulator, before it was read with the engine running and its ground was clean.',
     ],
     cautions: ['own-charger'],

@@ -51,7 +51,7 @@ export const chargingTooLow: Cause = {
     who: YOURSELF_OR_FITTER,
     parts: ['Regulator or stator, only the one that was read to be bad'],
     notBuy: [
-      'An amplifier or a battery: the next one is emptied just the same.',
+      'An amplifier, or a battery: the new one would run flat just the same.',
       'A stator and a regulator, before one was read to be bad.',
     ],
     cautions: ['ohms-dead'],

@@ -30,7 +30,7 @@ export const ampTerminalLoose: Cause = {
     minutes: 20,
     who: YOURSELF_OR_FITTER,
     parts: [],
-    notBuy: ['An amplifier: its terminal only wants its lead.', 'A new lead or a fuse.'],
+    notBuy: ['An amplifier: only the joint at its terminal is bad.', 'A new lead or a fuse.'],
     proofOfCure: {
       byEar: `Pull at both leads, music on: its lamp does not flicker. ${TEN_STARTS}`,
       byMeter: `${LAMP_ON}: below 10 mV from the copper of each lead to the metal of its terminal.`,

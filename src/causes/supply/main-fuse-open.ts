@@ -108,7 +108,7 @@ export const mainFuseOpen: Cause = {
         'A bigger fuse: it protects the lead, not the amplifier, and the lead would burn.',
         ...(fuseStaysOut(f)
           ? ['A second new fuse: a short opens it as well.', 'An amplifier, before the lead was looked at.']
-          : ['An amplifier or a reflash: neither was without power by itself.']),
+          : ['An amplifier or a reflash: all it lacked was power.']),
       ],
       ifDoneAnyway: 'With a bigger fuse the lead itself becomes the fuse, beside a fuel tank.',
       cautions: fuseStaysOut(f) ? ['minus-first', 'battery-gas', 'cranking', 'ohms-dead'] : [],

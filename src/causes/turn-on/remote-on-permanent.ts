@@ -37,7 +37,7 @@ export const remoteOnPermanent: Cause = {
       'Key off. Remote wire off the point that it is tapped from, the end there taped: it is live.',
       SWITCHED_FEED,
       `Charge the battery with a charger for its chemistry, then four hours’ rest. ${FULL_AND_RESTED}`,
-      'Judge the battery only after that: one deep discharge can have hurt it.',
+      'Judge the battery only after that: one deep discharge may have ruined it.',
     ],
     tools: 'Crimp tool, charger, meter',
     minutes: 60,

@@ -34,7 +34,7 @@ export const unitChannelDead: Cause = {
     ],
     tools: 'Meter',
     minutes: 30,
-    notBuy: ['A speaker for that corner: it gets nothing to play.', 'A reflash: it does not mend an output.'],
+    notBuy: ['A speaker for that corner: it gets no signal.', 'A reflash: it does not mend an output.'],
     cautions: ['short-suspected', 'ohms-dead'],
     proofOfCure: {
       byEar: 'All four corners play alone, one after the other.',

@@ -17,7 +17,7 @@ export const temporaryLeads: ChoiceStep<'plus' | 'ground' | 'both' | 'neither'> 
     'It is on, and goes off only when loud or shaken? Do that again with each lead: does it still go off?',
     'Take both off again, plus first.',
   ],
-  why: 'A lead that cures it stands beside the one that is at fault.',
+  why: 'Whichever lead cures it shows which of the old ones is at fault.',
   tool: 'jumper',
   minutes: 10,
   conditions: ['key-off', 'amp-uncovered'],
