@@ -10,8 +10,8 @@ export interface Build {
   fits(flow: StagedFlow): boolean;
 }
 
-/** Whether a flow asks what drives the rear: one that does not is about an amplifier. */
-const isRearAsked = (flow: StagedFlow): boolean => flow.steps.has('rear-drive');
+/** Whether a flow is about something else than an amplifier: else it asks first which one it is. */
+const needsNoAmp = (flow: StagedFlow): boolean => !flow.inOrder.some(({ id }) => id === 'which-amp');
 
 /** What is said of the bike at the head of a chart. Everything else is as typical as the fields of a rig say. */
 export const BUILDS: readonly Build[] = [
@@ -31,7 +31,7 @@ export const BUILDS: readonly Build[] = [
       rearWiring: 'single',
       amps: [],
     },
-    fits: isRearAsked,
+    fits: needsNoAmp,
   },
   {
     id: 'with-an-amplifier',

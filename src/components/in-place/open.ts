@@ -1,4 +1,10 @@
-import { element } from './element.ts';
+/** An element with a text in it. Never markup: what is shown may have been typed. */
+export function element(name: string, text: string, className = ''): HTMLElement {
+  const made = document.createElement(name);
+  made.textContent = text;
+  if (className !== '') made.className = className;
+  return made;
+}
 
 /** What opens over a page: a heading, what it is about, and a way to close it. */
 export interface Sheet {

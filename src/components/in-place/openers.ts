@@ -3,28 +3,18 @@
  * that is fetched when the first of them is opened; where that fails, the link leads to the page that has it.
  */
 
-const OPENS = 'a.term, a#search-link';
-
-async function open(link: HTMLAnchorElement): Promise<void> {
-  try {
-    await (await import('./open.ts')).open(link);
-  } catch {
-    location.href = link.href;
-  }
-}
-
-document.addEventListener('click', (event) => {
-  if (event.ctrlKey || event.metaKey || event.shiftKey || event.altKey) return;
-  const link = event.target instanceof Element ? event.target.closest<HTMLAnchorElement>(OPENS) : null;
+function opens(event: Event, link: HTMLAnchorElement | null): void {
   if (!link) return;
   event.preventDefault();
-  void open(link);
-});
+  import('./open.ts').then(({ open }) => open(link)).catch(() => location.assign(link.href));
+}
 
-document.addEventListener('keydown', (event) => {
-  const link = document.querySelector<HTMLAnchorElement>('a#search-link');
-  const typing = event.target instanceof Element && event.target.matches('input, textarea, select');
-  if (event.key !== '/' || !link || typing || event.ctrlKey || event.metaKey || event.altKey) return;
-  event.preventDefault();
-  void open(link);
+addEventListener('click', (event) => {
+  // With a key held down it opens in a tab or a window of its own.
+  if (!event.ctrlKey && !event.metaKey && !event.shiftKey)
+    opens(event, (event.target as Element).closest('.term, #search-link'));
+});
+addEventListener('keydown', (event) => {
+  if (event.key === '/' && !(event.target as Element).matches('input, textarea, select'))
+    opens(event, document.querySelector('#search-link'));
 });

@@ -1,6 +1,5 @@
 import { bindSearch } from '../search/bind-search.ts';
-import { element } from './element.ts';
-import { sheet } from './open.ts';
+import { element, sheet } from './open.ts';
 
 /** @param href of the field on the start page, which does the same */
 export function openSearch(href: string): void {

@@ -1,5 +1,4 @@
-import { element } from './element.ts';
-import { sheet } from './open.ts';
+import { element, sheet } from './open.ts';
 
 interface Entry {
   readonly word: string;

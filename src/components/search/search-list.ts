@@ -3,7 +3,7 @@ import { toLink } from '../../case/link.ts';
 import { KINDS } from '../../search/document.ts';
 import { type Finder, type Found, finder } from '../../search/find.ts';
 import type { IndexFile } from '../../search/index-file.ts';
-import { element } from '../in-place/element.ts';
+import { element } from '../in-place/open.ts';
 
 interface Loaded {
   readonly find: Finder;

@@ -1,0 +1,61 @@
+import { CAUTIONS } from '../steps/cautions.ts';
+import type { Leads, Sheet } from './numbered.ts';
+
+/*
+ * How large the type of a chart can be on one side of A4. It is reckoned, not tried: the site is built without a browser.
+ */
+
+/** In points, the largest first; the styles have a class for each. */
+export const TYPE_SIZES_PT = [9, 8.2, 7.4, 6.8] as const;
+export type TypeSizePt = (typeof TYPE_SIZES_PT)[number];
+
+const MM_PER_PT = 25.4 / 72;
+/** A4 less its margins, as the styles have them: 297 and 210 mm of ISO 216, two columns with a gap. */
+const HEIGHT_MM = 297 - 2 * 9;
+const COLUMN_MM = (210 - 2 * 10 - 4) / 2;
+const INSIDE_MM = COLUMN_MM - 3.6;
+/** What the parts of a box take besides their lines. */
+const BOX_MM = 3.7;
+const ROW_MM = 0.7;
+/** Widths of the two sides of an answer, as the styles divide them. */
+const SAID_PART = 0.32;
+const LEADS_PART = 0.64;
+const LINE_RATIO = 1.2;
+const CAUTION_RATIO = 0.86;
+const TITLE_PT = 20;
+const HEAD_CHARS = 330;
+/** A wide font of a system: letters are so wide for their size. Measured on the widest that is usual. */
+const LETTER_RATIO = 0.56;
+/** Boxes are not broken, so columns end unevenly. */
+const UNEVEN_RATIO = 1.06;
+
+const saidBy = (leads: Leads): string => {
+  if (leads.kind === 'box') return '→ 00';
+  return leads.kind === 'flow' ? `Other sheet: ${leads.title}` : leads.titles.join('. Then: ');
+};
+
+/** The height that a sheet takes in type of a size. */
+export function heightMm({ boxes, cautions }: Sheet, sizePt: number): number {
+  const linesIn = (chars: number, widthMm: number, size = sizePt) =>
+    Math.ceil(chars / Math.floor(widthMm / (LETTER_RATIO * size * MM_PER_PT)));
+  const lineMm = LINE_RATIO * sizePt * MM_PER_PT;
+  const column = boxes.reduce((sum, { ask, healthy, answers }) => {
+    const rows = answers.map(({ said, leads }) =>
+      Math.max(linesIn(said.length, SAID_PART * INSIDE_MM), linesIn(saidBy(leads).length, LEADS_PART * INSIDE_MM)),
+    );
+    const lines =
+      linesIn(ask.length + 4, INSIDE_MM) +
+      (healthy ? linesIn(healthy.length + 9, INSIDE_MM) : 0) +
+      rows.reduce((so, one) => so + one, 0);
+    return sum + lines * lineMm + answers.length * ROW_MM + BOX_MM;
+  }, 0);
+  const cautionChars = cautions.reduce((sum, id) => sum + CAUTIONS[id].length + 1, 0);
+  const whole = 2 * COLUMN_MM;
+  const head = TITLE_PT * MM_PER_PT + linesIn(HEAD_CHARS, whole) * lineMm;
+  const care = linesIn(cautionChars, whole, CAUTION_RATIO * sizePt) * lineMm * CAUTION_RATIO;
+  return head + care + (UNEVEN_RATIO * column) / 2;
+}
+
+/** The largest size at which a sheet fits, or none. */
+export const typeSize = (sheet: Sheet): TypeSizePt | undefined =>
+  TYPE_SIZES_PT.find((sizePt) => heightMm(sheet, sizePt) <= HEIGHT_MM);
