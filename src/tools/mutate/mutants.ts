@@ -136,6 +136,8 @@ export interface Names {
 /** Tables whose texts or lists are cautions, by the names that they have in the source. */
 const CAUTION_TABLES = ['CAUTIONS', 'SPOKEN', 'AT_A_PROBE', 'AT_A_CLIP', 'OF_A_TOOL'];
 const CAUTION_LISTS = /caution|^OF_ACTIONS$|^AT_THE_BATTERY$|^ON_[A-Z_]+$|^onThePlug$/i;
+/** A probe there asks for no caution; the place next to one that does may ask for the same. */
+const NOTHING_TO_FEAR = ['frame'];
 const SIGNAL_WORDS = ['Danger', 'Warning', 'Caution', 'Notice'];
 
 /** Whether an array stands, directly or in a function, in something that lists cautions. */
@@ -190,7 +192,7 @@ export function mutantsOf(file: string, source: string, { cautions, points, cond
     if (ts.isArrayLiteralExpression(node)) {
       const property = ts.isPropertyAssignment(node.parent) ? nameOf(node.parent) : '';
       if (property === 'needs') ofArray(node, 'caution', conditions, make);
-      else if (property === 'touches' || property === 'clips') ofArray(node, 'caution', points, make);
+      else if (property === 'touches' || property === 'clips') ofArray(node, 'caution', NOTHING_TO_FEAR, make);
       else if (
         listsCautions(node) &&
         node.elements.some((one) => ts.isStringLiteral(one) && cautions.includes(one.text))
