@@ -43,6 +43,13 @@ export const CONDITIONS = {
     undo: 'Battery minus back on, last of all.',
     opens: true,
   },
+  'key-on': {
+    bike: 'Key on, engine off.',
+    phone: 'Key on, and leave the engine off.',
+    minutes: 0,
+    cautions: ['flat-battery'],
+    undo: 'Key off.',
+  },
   'head-unit-playing': {
     bike: 'Key on, engine off, music on, not loud.',
     phone: 'Key on, engine off, and music on, not loud.',
@@ -312,7 +319,7 @@ export function undoOf(key: ConditionKey, situation: Situation): string | undefi
 
 /** Of each of these only one can stand: the later one ends the other. */
 const ONE_OF: readonly (readonly ConditionId[])[] = [
-  ['head-unit-playing', 'ugly-step', 'music-paused', 'tone-400', 'tone-80', 'key-off', 'minus-off'],
+  ['key-on', 'head-unit-playing', 'ugly-step', 'music-paused', 'tone-400', 'tone-80', 'key-off', 'minus-off'],
   ['engine-running', 'key-off', 'minus-off'],
   ['lamp-on', 'key-off', 'minus-off'],
   ['meter-on-ac', 'meter-on-dc', 'meter-on-ohms'],

@@ -4,6 +4,7 @@ import type { ConditionId } from '../../steps/conditions.ts';
 export const CONDITION_NAMES: Readonly<Record<ConditionId, string>> = {
   'key-off': 'key off',
   'minus-off': 'battery minus off',
+  'key-on': 'key on',
   'head-unit-playing': 'music on',
   'music-paused': 'music paused',
   'ugly-step': 'at the ugly step',

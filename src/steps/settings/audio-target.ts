@@ -9,7 +9,6 @@ export const audioTarget: ChoiceStep<'cured' | 'no-change' | 'none'> = choice({
   phone:
     'Turn the radio right down. Switch every headset and helmet fully off. On the radio set the sound to speakers, then turn it up slowly. Sound now, still none, or is there no such setting?',
   how: [
-    'Head unit right down: the sound may come back loud.',
     'Headsets and helmets off at their own switch. The passenger’s, too.',
     'In the sound menu of the head unit, and on the phone: output to the bike’s speakers.',
   ],

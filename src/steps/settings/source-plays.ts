@@ -9,7 +9,6 @@ export const sourcePlays: ChoiceStep<'cured' | 'no-change' | 'stopped'> = choice
   phone:
     'Turn the radio right down. On the phone press play: do the seconds count? Turn the phone up full, take mute off on the radio, then turn it up slowly. Sound now, still none, or do the seconds stand still?',
   how: [
-    'Head unit right down: the sound may come back loud.',
     'Play a song that you know. Its seconds must count.',
     'The phone’s own media volume up. Mute off, on the phone and on the head unit.',
     'End a call, or a call on hold. Then turn up slowly.',

@@ -35,7 +35,7 @@ export const unitFeeds: ReadingStep<'ok' | 'missing' | 'low' | 'ground'> = measu
   place: 'unit',
   id: 'unit-feeds',
   short: 'Feeds and ground at the head unit’s plug',
-  ask: 'Key on: what do both feeds and the ground wire read at the head unit’s plug, against battery minus?',
+  ask: 'What do both feeds and the ground wire read at the head unit’s plug, against battery minus?',
   phone:
     'Plug of the radio home. Red on battery plus, never touching the frame with it: number? Then red into the back of the plug on the wire that is always live: number? Then on the wire that comes with the key: number? And on its ground wire: number? Leave the thin twisted pair alone.',
   how: [
@@ -46,7 +46,7 @@ export const unitFeeds: ReadingStep<'ok' | 'missing' | 'low' | 'ground'> = measu
   why: 'Both feeds there and the screen dark: then it is its own fuse, its ground, or the head unit. One missing: then it is the way to it.',
   tool: 'meter',
   minutes: 8,
-  conditions: ['panel-off', 'head-unit-playing', 'black-on-minus', 'meter-on-dc'],
+  conditions: ['panel-off', 'key-on', 'black-on-minus', 'meter-on-dc'],
   observes: ['unit-leads'],
   probes: { red: 'battery-plus', black: 'battery-minus' },
   readings: {

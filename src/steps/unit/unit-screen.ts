@@ -4,14 +4,14 @@ export const unitScreen: ChoiceStep<'normal' | 'dark' | 'hung' | 'restarts'> = c
   place: 'unit',
   id: 'unit-screen',
   short: 'Screen of the head unit',
-  ask: 'Key on for a minute: does the screen of the head unit light up and answer a button?',
+  ask: 'Does the screen of the head unit light up within a minute, and answer a button?',
   phone:
-    'Key on, engine off, and count slowly to sixty. Is the radio’s screen as usual, dark, stuck so that no button does anything, or does it start again and again?',
-  how: ['Key on, engine off, and wait a minute.', 'Press any button. A sound one answers within a second.'],
+    'Count slowly to sixty, then press any button. Is the radio’s screen as usual, dark, stuck so that no button does anything, or does it start again and again?',
+  how: ['Wait a minute.', 'Press any button. A sound one answers within a second.'],
   why: 'A dark screen is a feed, a fuse or the head unit itself. A lit one sends you to what is played, and to where it goes.',
   tool: 'none',
   minutes: 2,
-  conditions: ['head-unit-playing'],
+  conditions: ['key-on'],
   observes: ['unit', 'unit-leads'],
   options: {
     normal: 'As usual, and it answers',
