@@ -1,6 +1,32 @@
+import type { Findings } from '../../steps/outcome.ts';
 import type { Cause } from '../cause.ts';
+import type { Figure } from '../figure.ts';
 import { AmpName } from '../the-amp.ts';
 import { YOURSELF_OR_FITTER } from '../who.ts';
+
+/** What is silent because of it. */
+const follows = (f: Findings): string =>
+  f.rig.amps?.length === 0 ? 'Nothing can play without it.' : `${AmpName(f)} follows it, and stays off rightly.`;
+
+/** The feeds as they were read. */
+function feedsRead(f: Findings): readonly Figure[] {
+  const { constantV, keyV } = f.values('unit-feeds');
+  return [
+    ...(constantV === undefined
+      ? []
+      : [
+          {
+            id: 'constant-feed-read',
+            label: 'Feed that is always live, as read',
+            value: constantV,
+            unit: 'V',
+          } as const,
+        ]),
+    ...(keyV === undefined
+      ? []
+      : [{ id: 'key-feed-read', label: 'Feed with the key, as read', value: keyV, unit: 'V' } as const]),
+  ];
+}
 
 export const unitFeedMissing: Cause = {
   id: 'unit-feed-missing',
@@ -15,9 +41,10 @@ export const unitFeedMissing: Cause = {
   mends: ['unit', 'unit-leads', 'amp-supply'],
   article: 'how-the-signal-travels',
   remedy: (f) => ({
-    what: `The head unit gets no plus on one of its feeds. ${AmpName(f)} follows it, and stays off rightly.`,
+    what: `The head unit gets no plus on one of its feeds. ${follows(f)}`,
     background: 'One feed is always live and keeps its memory, one comes with the key. It wants both, and its ground.',
     numbers: [
+      ...feedsRead(f),
       { id: 'unit-feed-near', label: 'Each feed below the battery by', value: 0.5, unit: 'V', limit: 'at most' },
     ],
     repair: [
@@ -36,7 +63,10 @@ export const unitFeedMissing: Cause = {
     minutes: 30,
     who: YOURSELF_OR_FITTER,
     parts: ['One fuse of the printed number', 'A pin for its plug, if one does not latch'],
-    notBuy: ['An amplifier.', 'A head unit, before both feeds were looked at.'],
+    notBuy: [
+      f.rig.amps?.length === 0 ? 'An amplifier or speakers.' : 'An amplifier.',
+      'A head unit, before both feeds were looked at.',
+    ],
     cautions: ['minus-first'],
     proofOfCure: {
       byEar:

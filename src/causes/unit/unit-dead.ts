@@ -32,7 +32,7 @@ export const unitDead: Cause = {
     fix: [
       'Its ground first: black probe on the battery minus post, red on its ground wire, key on: under 0.1 V.',
       'Both feeds once more with its plug home: within 0.5 V of the battery.',
-      'Then to repair, or a used one of the same kind. Ask that the same stored profile is put in: rear on or off, level, bass.',
+      'Then the head unit repaired or exchanged for one of its kind. Say that the same stored profile is to be put in: rear on or off, level, bass.',
       'Keep the old one until the new one plays: parts of it may be wanted.',
     ],
     tools: 'Meter, trim tools',
