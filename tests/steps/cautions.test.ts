@@ -348,7 +348,7 @@ const STEP_ASKS: Readonly<Partial<Record<CautionId, RegExp>>> = {
   riding: /pressing a plug|speed volume/i,
   'into-a-short': /brings the fault lamp|fault lamp there at once/,
   'short-suspected':
-    /left and right plug of that pair|output onto the rear speaker|speaker plugs at the amplifier over/,
+    /[Ll]eft and right plug of that pair|output onto the rear speaker|speaker plugs at the amplifier over/,
   data: /remote wire|data wires/,
   fuse: /coloured fuses|fuse box/,
   'comes-back-loud': /turn it up slowly|start screen/,
