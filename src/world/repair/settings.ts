@@ -43,10 +43,11 @@ export const SETTINGS: Repairs<
     of === 'unit' ? withSettings(world, { bassDb: 0, speedVolumeDb: 0 }) : withPhone(world, { bassDb: 0 }),
   // Wind and engine stay as loud. Who has set the tone for them, and knows it, misses nothing any more. What the profile adds
   // with the engine running is taken back.
-  'tune-for-riding': (world) => ({
-    ...withSettings(world, { bassDb: -(world.unit.profile.engineDifference?.gainDb ?? 0) }),
-    maskedBassDb: 0,
-  }),
+  'tune-for-riding': (world) => {
+    const { engineDifference } = world.unit.profile;
+    const set = engineDifference ? withSettings(world, { bassDb: -engineDifference.gainDb }) : world;
+    return { ...set, maskedBassDb: 0 };
+  },
   'turn-down': (world) =>
     withSettings(world, ({ topVolumeRatio }) => ({
       topVolumeRatio: Math.min(topVolumeRatio, sound(world).settings.topVolumeRatio),

@@ -175,6 +175,8 @@ function everyAction({ rig, about, unit }: World): readonly RepairAction[] {
     { do: 'restart-unit' },
     { do: 'flatten-tone', of: 'unit' },
     { do: 'flatten-tone', of: 'phone' },
+    // A profile with two tunings is tuned for the one of the road, on a sound bike too.
+    ...(engineDifference === null ? ([{ do: 'tune-for-riding' }] as const) : []),
     { do: 'turn-down' },
     {
       do: 'select-profile',
