@@ -11,6 +11,7 @@ import { rearHiss } from '../src/steps/ears/rear-hiss.ts';
 import { deliveredWith } from '../src/steps/fitted/delivered-with.ts';
 import { rearAmpInput } from '../src/steps/fitted/rear-amp-input.ts';
 import { rearRating } from '../src/steps/fitted/rear-rating.ts';
+import { is } from '../src/steps/outcome.ts';
 import { contactsLook } from '../src/steps/plugs/contacts-look.ts';
 import { inputPlug } from '../src/steps/plugs/input-plug.ts';
 import { lidCheck } from '../src/steps/plugs/lid-check.ts';
@@ -26,6 +27,7 @@ import { secondLook } from '../src/steps/runs/second-look.ts';
 import { wireToFrame } from '../src/steps/runs/wire-to-frame.ts';
 import { faderCentre } from '../src/steps/settings/fader-centre.ts';
 import { rearControl } from '../src/steps/settings/rear-control.ts';
+import { toldSilentSide } from '../src/steps/told/silent-side.ts';
 import { metersDigit } from '../src/steps/tools/meter-digit.ts';
 import { toolsAtHand } from '../src/steps/tools/tools-at-hand.ts';
 import { adapterLook } from '../src/steps/unit/adapter-look.ts';
@@ -118,6 +120,14 @@ export const noRearSound = flow(opening, {
     'coil-open',
   ],
   handsOver: [
+    {
+      flow: 'one-speaker-or-side-dead',
+      title: 'One rear speaker only',
+      because: 'Only one of the rear speakers is silent. The next part holds it against its partner.',
+      isIt: { when: (f) => is(f, 'which-silent', 'left', 'right'), by: opening.told.slice(0, 1) },
+      told: ({ facts }) => ({ 'which-corner': { option: `rear-${toldSilentSide(facts)}` } }),
+      causes: [],
+    },
     {
       flow: 'amp-wont-turn-on',
       title: 'The amplifier is off, or protects itself',

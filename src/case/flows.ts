@@ -106,6 +106,18 @@ export const FLOWS = {
     load: async () => (await import('../../machines/eq-changes-when-engine-starts.ts')).eqChangesWhenEngineStarts,
     late: async () => (await import('../likelihoods/eq-changes-when-engine-starts.ts')).late,
   },
+  'one-speaker-or-side-dead': {
+    kind: 'fault',
+    path: 'find/one-speaker-or-side-dead/',
+    title: 'One speaker or one side is dead',
+    description:
+      'Find out why one speaker or one side of a touring motorcycle is silent or weak: left against right, one question at a time.',
+    says: 'Left side dead · one speaker out · only one lid works · one corner has only highs',
+    complaints: { 'one-speaker-or-side-dead': 0.85, 'one-side-weak': 0.15 },
+    open: async () => (await import('../../machines/one-speaker-or-side-dead.opening.ts')).opening,
+    load: async () => (await import('../../machines/one-speaker-or-side-dead.ts')).oneSpeakerOrSideDead,
+    late: async () => (await import('../likelihoods/one-speaker-or-side-dead.ts')).late,
+  },
   'is-a-reflash-needed': {
     kind: 'plan',
     path: 'plan/is-a-reflash-needed/',

@@ -34,7 +34,7 @@ export const TONES = [
 ] as const;
 
 const FULL_SCALE = 32_767;
-const HEADER_BYTES = 44;
+export const HEADER_BYTES = 44;
 const BYTES_PER_SAMPLE = 2;
 
 type Tone = {
@@ -92,7 +92,8 @@ function stepRatio(i: number, stepSamples: number, fade: number, steps: number):
   return levelOf(at - 1) + share * (levelOf(at) - levelOf(at - 1));
 }
 
-function writeHeader(file: DataView, dataBytes: number, sampleRateHz: number): void {
+/** The header of a WAVE file of 16 bits. */
+export function writeHeader(file: DataView, dataBytes: number, sampleRateHz: number, channels = 1): void {
   const text = (at: number, four: string) => {
     for (let i = 0; i < 4; i++) file.setUint8(at + i, four.charCodeAt(i));
   };
@@ -102,10 +103,10 @@ function writeHeader(file: DataView, dataBytes: number, sampleRateHz: number): v
   text(12, 'fmt ');
   file.setUint32(16, 16, true); // length of the format part
   file.setUint16(20, 1, true); // linear PCM
-  file.setUint16(22, 1, true); // channels
+  file.setUint16(22, channels, true); // channels
   file.setUint32(24, sampleRateHz, true);
-  file.setUint32(28, sampleRateHz * BYTES_PER_SAMPLE, true); // bytes a second
-  file.setUint16(32, BYTES_PER_SAMPLE, true); // bytes for all channels of one sample
+  file.setUint32(28, sampleRateHz * channels * BYTES_PER_SAMPLE, true); // bytes a second
+  file.setUint16(32, channels * BYTES_PER_SAMPLE, true); // bytes for all channels of one sample
   file.setUint16(34, 8 * BYTES_PER_SAMPLE, true); // bits a sample
   text(36, 'data');
   file.setUint32(40, dataBytes, true);

@@ -42,6 +42,9 @@ const SEVERITY_SHARES = [0.05, 0.5, 0.95];
 /** What has to be known before anything is read: what is fitted, and the meter. */
 const KNOWN_FIRST = new Set(['tools-at-hand', 'meter-digit']);
 
+/** What the others are worded by, and ask about. */
+const ASKED_FIRST = new Set(['which-corner']);
+
 /** What is asked only of whoever could not do another step: it is looked at as if that had been so. */
 const INSTEAD_OF: Readonly<Record<string, string>> = { 'amp-signs': 'amp-light', 'spare-fuse': 'fuse-lamp' };
 /** What ends the asking of others: these were asked before it, and they are looked at as of then. */
@@ -69,7 +72,8 @@ function answerAll(steps: readonly Step[], bike: Ridden, rig: Rig, look: number)
   };
   let facts: Facts = {};
   for (const step of steps)
-    if (step.kind === 'rig' || KNOWN_FIRST.has(step.id)) facts = { ...facts, [step.id]: say(step, { rig, facts }) };
+    if (step.kind === 'rig' || KNOWN_FIRST.has(step.id) || ASKED_FIRST.has(step.id))
+      facts = { ...facts, [step.id]: say(step, { rig, facts }) };
   const base: Situation = { rig: learnedRig(rig, steps, facts), facts };
   return { base, chancy, say: (step: Step) => facts[step.id] ?? say(step, base) };
 }

@@ -1,9 +1,14 @@
+import type { Findings } from '../../steps/outcome.ts';
 import type { Cause } from '../cause.ts';
+import type { Where } from '../repair-action.ts';
 import { capital } from '../the-amp.ts';
 import { levelFigures } from '../unit/levels-alike.ts';
-import { isOfOneSpeaker, placed, silentOne, silentOrRear } from '../where.ts';
+import { isOfOneSpeaker, placed, silentOne } from '../where.ts';
 import { YOURSELF_OR_FITTER } from '../who.ts';
 import { CLEANING_PARTS, CLEANING_STEPS, CLEANING_TOOLS } from './cleaning.ts';
+
+/** One plug has all pairs: where one speaker is silent, the whole of it is cleaned. */
+const cleanedPairs = (f: Findings): Where => (isOfOneSpeaker(f) ? 'all' : 'rear');
 
 export const unitPlugDirty: Cause = {
   id: 'unit-plug-dirty',
@@ -28,9 +33,9 @@ export const unitPlugDirty: Cause = {
       'Damp and years of vibration leave a film on pins that carry little current, or a pin slips back. Water in the plug shorts them until it dries.',
     numbers: levelFigures(f),
     repair: [
-      { do: 'seat-plug', plug: 'unit', where: silentOrRear(f) },
-      { do: 'clean-contacts', plug: 'unit', where: silentOrRear(f) },
-      { do: 'renew-pin', plug: 'unit', where: silentOrRear(f) },
+      { do: 'seat-plug', plug: 'unit', where: cleanedPairs(f) },
+      { do: 'clean-contacts', plug: 'unit', where: cleanedPairs(f) },
+      { do: 'renew-pin', plug: 'unit', where: cleanedPairs(f) },
     ],
     fix: [
       'Key off, panel off. Pull the head unit’s plug straight out. Water in it? Shake it out, and leave both halves open until they are dry.',

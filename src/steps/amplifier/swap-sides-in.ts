@@ -21,6 +21,8 @@ export const swapSidesIn: ChoiceStep<'moves' | 'stays' | 'plays'> = choice({
   sensible: silentMayBeOnAmp,
   observes: ['unit-leads', 'amp', 'run', 'speaker'],
   cautions: ['key-off', 'loud-tone'],
+  // Whoever changes plugs over pushes one home that was not.
+  putRight: ['plays'],
   options: SWAP_OPTIONS,
   outcomes: SWAPPED,
   givenUnder: ['which-corner'],

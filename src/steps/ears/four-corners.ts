@@ -3,6 +3,7 @@ import { is } from '../outcome.ts';
 import { type ChoiceStep, choice, EVERY_PART } from '../step.ts';
 import { type OfEach, ofEach } from '../subject.ts';
 import { rearComesAndGoes } from '../told/comes-and-goes.ts';
+import { concernsAxle } from '../told/silent-side.ts';
 
 type Anywhere = 'all' | 'one-corner' | 'one-side' | 'none' | 'other';
 
@@ -31,7 +32,9 @@ function corners<const Never extends string, const Weak extends string>(
     minutes: 3,
     conditions: ['head-unit-playing'],
     // A rear that comes and goes, and plays just now, plays at every corner: that tells nothing.
-    sensible: (f) => axle === 'front' || !(rearComesAndGoes(f) && is(f, 'fader-centre', 'plays')),
+    // Of a silent front speaker it is asked about the front, and of every other about the rear.
+    sensible: (f) =>
+      concernsAxle(f, 'rear') === (axle === 'rear') && !(rearComesAndGoes(f) && is(f, 'fader-centre', 'plays')),
     observes: EVERY_PART,
     options: {
       [never]: `The ${other} plays, the ${axle} never`,
