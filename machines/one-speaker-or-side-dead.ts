@@ -141,12 +141,14 @@ export const oneSpeakerOrSideDead = flow(opening, {
       title: 'The amplifier is off, or protects itself',
       because:
         'More than one side is silent, and an amplifier drives it. Whether that is on is looked for in the next part.',
-      isIt: {
-        when: (f) =>
-          (is(f, 'which-corner', 'front') && is(f, 'front-fed', 'amp')) ||
-          (is(f, 'which-corner', 'all') && is(f, 'rear-drive', 'amp')),
-        by: whichCorner,
-      },
+      isIt: { when: (f) => is(f, 'which-corner', 'front') && is(f, 'front-fed', 'amp'), by: whichCorner },
+      causes: [],
+    },
+    {
+      flow: 'no-sound-at-all',
+      title: 'Nothing plays at all',
+      because: 'Nothing plays anywhere: that is another complaint, and is looked for in the next part.',
+      isIt: { when: (f) => is(f, 'which-corner', 'all'), by: whichCorner },
       causes: [],
     },
   ],

@@ -13,7 +13,7 @@ export const whichCorner: ChoiceStep<WhichCorner> = choice<WhichCorner>({
     'Sitting on the bike: which speaker is dead or faint? Front left, front right, back left, back right, or a whole side? Or both at the back, both at the front, all of them? Or do all play just now?',
   how: [
     'Left and right as you sit on the bike.',
-    'Music on, not loud, and an ear at each grille. Or play the tones that name a side and a corner.',
+    'Music on, not loud, and an ear at each grille. Or play the tones that name a side, from the page of the tones, with the fader at its ends.',
     'A whole side: front and rear of it, both.',
   ],
   why: 'One speaker is a plug, a wire, a coil or a channel. A whole side is first of all the balance.',
