@@ -14,7 +14,8 @@ export interface NumberField {
   readonly usual: readonly [low: number, high: number];
   /** What the form accepts. Outside it the value is a mistake. */
   readonly allowed: readonly [low: number, high: number];
-  readonly help: string;
+  /** Where it stands on the bike. That of the bike's own fields is with the form: no other page loads it. */
+  readonly help?: string;
   /** Parts of one make no sense. */
   readonly whole?: true;
 }
@@ -25,7 +26,7 @@ export interface ChoiceField {
   readonly label: string;
   readonly options: Readonly<Record<string, string>>;
   readonly typical: string;
-  readonly help: string;
+  readonly help?: string;
 }
 
 export type Field = NumberField | ChoiceField;
@@ -36,9 +37,9 @@ export const number = (
   typical: number,
   usual: readonly [number, number],
   allowed: readonly [number, number],
-  help: string,
+  help?: string,
   siPerTyped = 1,
-): NumberField => ({ kind: 'number', label, unit, siPerTyped, typical, usual, allowed, help });
+): NumberField => ({ kind: 'number', label, unit, siPerTyped, typical, usual, allowed, ...(help && { help }) });
 
 /** A number of things. */
 export const count = (...field: Parameters<typeof number>): NumberField => ({ ...number(...field), whole: true });
@@ -47,8 +48,8 @@ export const choice = <const O extends Record<string, string>>(
   label: string,
   options: O,
   typical: Extract<keyof O, string>,
-  help: string,
-) => ({ kind: 'choice', label, options, typical, help }) as const satisfies ChoiceField;
+  help?: string,
+) => ({ kind: 'choice', label, options, typical, ...(help && { help }) }) as const satisfies ChoiceField;
 
 const MM2 = 1e-6;
 
@@ -61,214 +62,83 @@ export const BIKE_FIELDS = {
     'Head unit',
     { factory: 'The one the bike was built with', replaced: 'Replaced by another one' },
     'factory',
-    'Only a factory head unit has stored output profiles.',
   ),
   deliveredWith: choice(
     'The bike left the factory with',
     { two: 'Front speakers only', four: 'Front and rear speakers' },
     'two',
-    'A bike built with front speakers only has its rear channels switched off as delivered.',
   ),
-  deliveredAmp: choice(
-    'Amplifier from new',
-    { no: 'None', yes: 'Yes, the bike maker’s own' },
-    'no',
-    'A bike built with an amplifier may have the lowered profile from new.',
-  ),
-  supplyRunningV: number(
-    'Supply, engine running',
-    'V',
-    14.2,
-    [13.5, 14.6],
-    [12, 15.5],
-    'At the battery, at cruising revs.',
-  ),
-  supplyOffV: number(
-    'Supply, engine off',
-    'V',
-    12.6,
-    [12.2, 12.9],
-    [11, 13.6],
-    'At the battery, with the ignition on.',
-  ),
-  loweredByDb: number(
-    'An amplified profile is lower by',
-    'dB',
-    7,
-    [6, 8],
-    [3, 15],
-    'How much quieter the head unit plays with an amplified profile.',
-  ),
-  boostDb: number(
-    'Bass boost of the unaltered profile',
-    'dB',
-    13,
-    [12, 14],
-    [6, 18],
-    'At about 80 Hz. Common practice of the trade says 12 to 14 dB.',
-  ),
-  frontRatedOhm: number(
-    'Front speakers, rated',
-    'Ω',
-    4,
-    [2, 4],
-    [1, 16],
-    'Printed on the speaker. One speaker, not the pair.',
-  ),
-  frontFedBy: choice(
-    'Front speakers are driven by',
-    { unit: 'The head unit', amp: 'An amplifier' },
-    'unit',
-    'Follow the wires from the speaker, or ask who fitted them.',
-  ),
-  rearFitted: choice(
-    'Rear speakers',
-    { yes: 'Fitted', no: 'None' },
-    'yes',
-    'In the lids, the saddlebags, the top case or the trunk.',
-  ),
-  rearFedBy: choice(
-    'Rear speakers are driven by',
-    { unit: 'The head unit', amp: 'An amplifier' },
-    'unit',
-    'Follow the wires from the speaker, or ask who fitted them.',
-  ),
-  rearPlug: choice(
-    'Plug at the lid or case',
-    { yes: 'There is one', no: 'None, the lead runs through' },
-    'yes',
-    'Where the leads of the rear speakers come apart when the lid, bag or case comes off.',
-  ),
-  rearRatedOhm: number(
-    'Rear speakers, rated',
-    'Ω',
-    4,
-    [2, 4],
-    [1, 16],
-    'Printed on the speaker. One speaker, not the pair.',
-  ),
-  rearPerChannel: count(
-    'Rear speakers on one channel',
-    'speaker',
-    1,
-    [1, 2],
-    [1, 4],
-    'How many speakers hang on one pair of wires.',
-  ),
+  deliveredAmp: choice('Amplifier from new', { no: 'None', yes: 'Yes, the bike maker’s own' }, 'no'),
+  supplyRunningV: number('Supply, engine running', 'V', 14.2, [13.5, 14.6], [12, 15.5]),
+  supplyOffV: number('Supply, engine off', 'V', 12.6, [12.2, 12.9], [11, 13.6]),
+  loweredByDb: number('An amplified profile is lower by', 'dB', 7, [6, 8], [3, 15]),
+  boostDb: number('Bass boost of the unaltered profile', 'dB', 13, [12, 14], [6, 18]),
+  frontRatedOhm: number('Front speakers, rated', 'Ω', 4, [2, 4], [1, 16]),
+  frontFedBy: choice('Front speakers are driven by', { unit: 'The head unit', amp: 'An amplifier' }, 'unit'),
+  rearFitted: choice('Rear speakers', { yes: 'Fitted', no: 'None' }, 'yes'),
+  rearFedBy: choice('Rear speakers are driven by', { unit: 'The head unit', amp: 'An amplifier' }, 'unit'),
+  rearPlug: choice('Plug at the lid or case', { yes: 'There is one', no: 'None, the lead runs through' }, 'yes'),
+  rearRatedOhm: number('Rear speakers, rated', 'Ω', 4, [2, 4], [1, 16]),
+  rearPerChannel: count('Rear speakers on one channel', 'speaker', 1, [1, 2], [1, 4]),
   rearWiring: choice(
     'Several on one channel are wired',
     { single: 'There is only one', parallel: 'In parallel', series: 'In series' },
     'single',
-    'In parallel: plus to plus. In series: one after the other.',
   ),
-  rearRunM: number(
-    'Rear speaker run, one way',
-    'm',
-    2.2,
-    [1.5, 3.5],
-    [0.2, 8],
-    'Length of the cable from its driver to the speaker.',
-  ),
+  rearRunM: number('Rear speaker run, one way', 'm', 2.2, [1.5, 3.5], [0.2, 8]),
   rearRunM2: number(
     'Rear speaker run, wire section',
     'mm²',
     2.08 * MM2,
     [0.82 * MM2, 2.5 * MM2],
     [0.2 * MM2, 10 * MM2],
-    'Printed on the cable. 0.8 to 2.5 is usual.',
+    undefined,
     MM2,
   ),
-  batteryKind: choice(
-    'Kind of battery',
-    { lead: 'Lead-acid: acid, AGM or gel', lithium: 'Lithium' },
-    'lead',
-    'Printed on the battery. A lithium battery can switch itself off.',
-  ),
-  batteryAh: number('Battery capacity', 'Ah', 28, [18, 32], [4, 100], 'Printed on the battery.'),
-  chargingIdleA: number(
-    'Charging current at idle',
-    'A',
-    22,
-    [15, 30],
-    [2, 80],
-    'What the charging system makes at idle.',
-  ),
-  chargingCruiseA: number(
-    'Charging current at 3000 rpm',
-    'A',
-    48,
-    [35, 60],
-    [5, 120],
-    'What the charging system makes on the road.',
-  ),
+  batteryKind: choice('Kind of battery', { lead: 'Lead-acid: acid, AGM or gel', lithium: 'Lithium' }, 'lead'),
+  batteryAh: number('Battery capacity', 'Ah', 28, [18, 32], [4, 100]),
+  chargingIdleA: number('Charging current at idle', 'A', 22, [15, 30], [2, 80]),
+  chargingCruiseA: number('Charging current at 3000 rpm', 'A', 48, [35, 60], [5, 120]),
 } as const satisfies Record<string, Field>;
 
 /** Everything about one amplifier. */
 export const AMP_FIELDS = {
-  kind: choice(
-    'Kind',
-    { 'add-on': 'Added later', factory: "The bike maker's own, on the data bus" },
-    'add-on',
-    'A factory amplifier answers on the data bus of the bike. An added one does not.',
-  ),
+  kind: choice('Kind', { 'add-on': 'Added later', factory: "The bike maker's own, on the data bus" }, 'add-on'),
   drives: choice(
     'It drives',
     { front: 'The front speakers', rear: 'The rear speakers', both: 'Front and rear' },
     'both',
-    'Speakers in the trunk or top case count as rear.',
   ),
   fedFrom: choice(
     'Its inputs come from',
     { own: "The head unit's front and rear pairs", front: 'The front pair only' },
     'own',
-    'When everything comes from the front pair, the fader has no say.',
   ),
   input: choice(
     'Signal into it',
     { speaker: "The head unit's speaker wires", line: 'Line level, through a converter or a line output' },
     'speaker',
-    'Speaker wires carry volts. A line-level lead has a small shielded plug.',
   ),
   turnOn: choice(
     'It is switched on by',
     { wire: 'A remote wire', signal: 'Hearing a signal', dc: 'Sensing DC on its inputs' },
     'wire',
-    'A remote wire is a thin wire that carries 12 V while the head unit is on.',
   ),
-  needs: choice(
-    'It was made for',
-    { any: 'Any source', unaltered: "The head unit's unaltered output only" },
-    'any',
-    'Its papers say so. Some amplifiers wake on the full output and correct for its bass boost.',
-  ),
-  channels: count(
-    'Channels',
-    'channel',
-    2,
-    [2, 4],
-    [1, 8],
-    'Pairs of speaker terminals. Two that are joined to one still count as two.',
-  ),
-  powerW: number(
-    'Sine power of one channel',
-    'W',
-    90,
-    [40, 150],
-    [5, 1000],
-    'Continuous watts into the ohms below. Not peak watts.',
-  ),
-  ratedOhm: number('Rated load of one channel', 'Ω', 4, [2, 4], [1, 8], 'The ohms that the watts above belong to.'),
-  plusLeadM: number('Plus lead, length', 'm', 1.6, [0.8, 3], [0.1, 10], 'From the battery to the amplifier.'),
+  needs: choice('It was made for', { any: 'Any source', unaltered: "The head unit's unaltered output only" }, 'any'),
+  channels: count('Channels', 'channel', 2, [2, 4], [1, 8]),
+  powerW: number('Sine power of one channel', 'W', 90, [40, 150], [5, 1000]),
+  ratedOhm: number('Rated load of one channel', 'Ω', 4, [2, 4], [1, 8]),
+  plusLeadM: number('Plus lead, length', 'm', 1.6, [0.8, 3], [0.1, 10]),
   plusLeadM2: number(
     'Plus lead, wire section',
     'mm²',
     8.37 * MM2,
     [5.26 * MM2, 13.3 * MM2],
     [0.5 * MM2, 60 * MM2],
-    'Copper. 8.37 mm² is 8 gauge.',
+    undefined,
     MM2,
   ),
-  mainFuseA: number('Main fuse', 'A', 40, [20, 60], [1, 200], 'In the plus lead, close to the battery.'),
+  mainFuseA: number('Main fuse', 'A', 40, [20, 60], [1, 200]),
 } as const satisfies Record<string, Field>;
 
 export type BikeFieldId = keyof typeof BIKE_FIELDS;

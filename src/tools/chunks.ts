@@ -128,7 +128,7 @@ export function sharedFiles() {
    */
   const isOfFew = (module: string, modules: Modules): boolean => {
     const by = openingsOf(module, modules);
-    return by.length > 1 && by.length < OPENINGS.length / 2 && by[0] !== 0 && !isReached(module, STARTS, modules);
+    return by.length > 1 && by.length <= OPENINGS.length / 2 && by[0] !== 0 && !isReached(module, STARTS, modules);
   };
   const needsOfFew = (module: string, modules: Modules): boolean =>
     [...reachedFrom(module, modules)].some((one) => isOfFew(one, modules));
@@ -147,8 +147,8 @@ export function sharedFiles() {
   const sharedBy =
     (flows: number): NameOf =>
     (module, modules) => {
-      const by = FLOW_LIST.filter((_, i) => isReached(module, ALL_OF[i] ?? [], modules));
-      return by.length === flows ? `shared-${by.map(([, { kind }]) => kind).join('-')}` : null;
+      const by = FLOW_LIST.flatMap((_, i) => (isReached(module, ALL_OF[i] ?? [], modules) ? [i] : []));
+      return by.length === flows ? `shared-${by.join('-')}` : null;
     };
   const bySets = Array.from({ length: FLOW_LIST.length - 1 }, (_, i) => FLOW_LIST.length - i);
   const more = bySets.filter((flows) => flows > FAULT_FLOWS.length).map(sharedBy);

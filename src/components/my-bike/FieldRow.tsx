@@ -1,6 +1,7 @@
 import { symbolOf } from '../../compute/units.ts';
 import type { ChoiceField, Field, NumberField } from '../../rig/fields.ts';
 import { allowedRange, standIn } from '../../rig/typed-field.ts';
+import { helpOf } from './field-help.ts';
 
 interface Props<F extends Field> {
   readonly path: string;
@@ -29,7 +30,7 @@ function NumberRow({ path, field, text, error, usual, onType, onDone }: Props<Nu
         {unit && <span class="sr-only">, in {unit}</span>}
       </label>
       <p class="hint" id={`${path}-help`}>
-        {field.help} From {allowedRange(field)}.
+        {helpOf(field)} From {allowedRange(field)}.
       </p>
       <div class="field-row">
         <input
@@ -68,7 +69,7 @@ function ChoiceRow({ path, field, text, error, usual, onType }: Props<ChoiceFiel
     <fieldset class="field" aria-describedby={`${path}-help`}>
       <legend>{field.label}</legend>
       <p class="hint" id={`${path}-help`}>
-        {field.help}
+        {helpOf(field)}
       </p>
       <div class="radios">
         {options.map(([value, label]) => (
