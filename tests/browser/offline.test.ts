@@ -1,6 +1,7 @@
 import { execFileSync } from 'node:child_process';
 import { chromium } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, inject, it } from 'vitest';
+import { SIDE_TONES } from '../../src/sound/side-tone.ts';
 import { TONES } from '../../src/sound/tone.ts';
 import { CHROMIUM_FLAGS } from '../../src/tools/chromium.ts';
 import { serveFolder } from '../../src/tools/serve.ts';
@@ -37,7 +38,7 @@ describe.each([
         const caught = await Promise.all((await caches.keys()).map(async (name) => (await caches.open(name)).keys()));
         return caught.flat().filter(({ url }) => url.includes('.wav')).length;
       });
-    await expect.poll(tonesKept, { timeout: 20_000 }).toBe(TONES.length);
+    await expect.poll(tonesKept, { timeout: 20_000 }).toBe(TONES.length + SIDE_TONES.length);
     await server.stop();
 
     const page = await context.newPage();
