@@ -247,10 +247,8 @@ function conclusion(
   certainty: Certainty,
 ): Decision {
   const [first] = shares;
-  // The other flow has the steps for it, also to find that it is nothing anybody thought of, and hands back what is not its
-  // own.
-  const named = shares.find(({ cause }) => !isUnthought(cause));
-  const to = mayHandOver ? flow.handsOver.find((other) => elsewhere(other.flow) === named?.cause) : undefined;
+  // The other flow has the steps for it, and hands back what is not its own.
+  const to = mayHandOver ? flow.handsOver.find((other) => elsewhere(other.flow) === first?.cause) : undefined;
   if (to) return { kind: 'hand over', to };
   if (first && flow.causes.includes(first.cause) && certainty !== 'short list')
     return { kind: 'conclude', cause: first.cause, certainty, besides: besidesOf(shares, first.cause) };

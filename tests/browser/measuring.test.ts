@@ -228,7 +228,12 @@ describe('a tone', () => {
     // Each of them can be taken along.
     const players = await page.getByRole('button', { name: /^(Play|Stop) / }).count();
     expect(players).toBeGreaterThan(8);
-    expect(await page.locator('#tones').getByRole('link', { name: /^Download/ }).count()).toBe(players);
+    expect(
+      await page
+        .locator('#tones')
+        .getByRole('link', { name: /^Download/ })
+        .count(),
+    ).toBe(players);
     await close();
   });
 });
