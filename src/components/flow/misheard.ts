@@ -7,6 +7,11 @@ interface Mishearing {
   readonly says: string;
 }
 
+const BOXES: Mishearing = {
+  of: /\b(amplifiers?|head unit|radio)\b/i,
+  says: 'Many call every box an amplifier, and the radio, too. Have him say where it sits, and how thick its leads are.',
+};
+
 /** By the words of a question and its answers, the first that fits. */
 const HEARD: readonly Mishearing[] = [
   {
@@ -37,10 +42,7 @@ const HEARD: readonly Mishearing[] = [
     of: /\b(back|rear|front|plays?)\b/i,
     says: '“It plays” may mean the front. Have him say where he stands and which grille is in front of his ear.',
   },
-  {
-    of: /\b(amplifiers?|head unit|radio)\b/i,
-    says: 'Many call every box an amplifier, and the radio, too. Have him say where it sits, and how thick its leads are.',
-  },
+  BOXES,
   {
     of: /\b(loud|quiet|volume)\b/i,
     says: '“Loud” is another thing to everybody. Have him say the number on the volume scale.',
@@ -60,5 +62,7 @@ export function misheard(step: Step, situation: Situation): string {
     return Object.values(step.readings).some(({ unit }) => unit === 'Ω') ? NUMBERS.Ω : NUMBERS.V;
   const answers = offered(step, situation).map(([, label]) => label);
   const text = [...answers, inWords(step.ask, situation)].join(' ');
+  // What is fitted is asked of boxes, whichever speakers they drive.
+  if (step.place === 'fitted' && BOXES.of.test(text)) return BOXES.says;
   return HEARD.find(({ of }) => of.test(text))?.says ?? ANY;
 }
