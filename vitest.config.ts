@@ -3,6 +3,8 @@ import { defineConfig } from 'vitest/config';
 export default defineConfig({
   test: {
     reporters: ['default', './tests/summary-reporter.ts'],
+    // One for each core: the default leaves one idle, which is half of a small machine.
+    maxWorkers: '100%',
     projects: [
       {
         extends: true,
@@ -25,8 +27,6 @@ export default defineConfig({
           include: ['tests/browser/**/*.test.ts'],
           environment: 'node',
           globalSetup: ['tests/browser/serve-the-build.ts'],
-          // Each has a browser of its own besides: more of them would only wait for each other.
-          maxWorkers: 2,
           testTimeout: 60_000,
           hookTimeout: 120_000,
           sequence: { groupOrder: 1 },
