@@ -42,13 +42,16 @@ describe('two kinds of amplifier', () => {
 });
 
 describe('an amplifier that is exchanged', () => {
+  const exchanged = {
+    'planned-change': 'amp-exchanged',
+    ...wireAmp,
+    ...front('amp'),
+    ...rear('none'),
+    ...measured,
+  };
   it('leaves the profile alone until the new one is in, where the new one wants another', () => {
     const { verdict, remedy } = walk({
-      'planned-change': 'amp-exchanged',
-      ...wireAmp,
-      ...front('amp'),
-      ...rear('none'),
-      ...measured,
+      ...exchanged,
       'tones-off': 'boosted',
     });
     expect(verdict).toBe('plan-amplified-any');
@@ -58,11 +61,7 @@ describe('an amplifier that is exchanged', () => {
   });
   it('leaves the profile alone for good where it fits the new one, too', () => {
     const { verdict, remedy } = walk({
-      'planned-change': 'amp-exchanged',
-      ...wireAmp,
-      ...front('amp'),
-      ...rear('none'),
-      ...measured,
+      ...exchanged,
       'tones-off': 'flat',
     });
     expect(verdict).toBe('plan-stay');
@@ -328,7 +327,7 @@ describe('an amplified profile of which only the EQ changes', () => {
   const { verdict, remedy } = walk({
     'planned-change': 'same-eq',
     'wrong-now': 'no',
-    'unit-kind': 'factory',
+    ...factory,
     'amp-count': '1',
     'amp-kind': 'add-on',
     'amp-turn-on': 'wire',
