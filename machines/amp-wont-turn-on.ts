@@ -53,6 +53,7 @@ import { adapterLook } from '../src/steps/unit/adapter-look.ts';
 import { rearPair } from '../src/steps/unit/rear-pair.ts';
 import { opening } from './amp-wont-turn-on.opening.ts';
 import { before, flow } from './kit.ts';
+import { SUPPLY_CAUSES } from './supply-causes.ts';
 
 /** The amplifier stays off, or goes off at times: its lamp is dark or shows a fault, though the head unit plays. */
 export const ampWontTurnOn = flow(opening, {
@@ -136,17 +137,7 @@ export const ampWontTurnOn = flow(opening, {
     before(rearPair, metersDigit),
   ],
   causes: [
-    'main-fuse-open',
-    'fuse-holder-bad',
-    'plus-lead-too-thin',
-    'plus-lead-broken',
-    'plus-lead-chafed',
-    'battery-lug-loose',
-    'amp-terminal-loose',
-    'amp-ground-open',
-    'amp-ground-resistive',
-    'shared-ground-screw',
-    'both-leads-bad',
+    ...SUPPLY_CAUSES,
     'remote-wire-open',
     'remote-source-dead',
     'remote-volts-low',

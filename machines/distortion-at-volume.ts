@@ -22,6 +22,7 @@ import { toolsAtHand } from '../src/steps/tools/tools-at-hand.ts';
 import { unitAtTop } from '../src/steps/unit/unit-at-top.ts';
 import { opening } from './distortion-at-volume.opening.ts';
 import { before, flow } from './kit.ts';
+import { SUPPLY_CAUSES } from './supply-causes.ts';
 
 /** It plays, and turns ugly when it is loud: rough, rattling, or chopped. */
 export const distortionAtVolume = flow(opening, {
@@ -83,17 +84,7 @@ export const distortionAtVolume = flow(opening, {
       // When it goes off is known here: that is how it came to this.
       told: { 'amp-goes-off': { option: 'loud' } },
       causes: [
-        'main-fuse-open',
-        'fuse-holder-bad',
-        'plus-lead-too-thin',
-        'plus-lead-broken',
-        'plus-lead-chafed',
-        'battery-lug-loose',
-        'amp-terminal-loose',
-        'amp-ground-open',
-        'amp-ground-resistive',
-        'shared-ground-screw',
-        'both-leads-bad',
+        ...SUPPLY_CAUSES,
         'remote-on-permanent',
         'amp-too-hot',
         'water-inside',

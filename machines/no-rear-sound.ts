@@ -36,6 +36,7 @@ import { rearPairAgain } from '../src/steps/unit/rear-pair-again.ts';
 import { unitReplug } from '../src/steps/unit/unit-replug.ts';
 import { before, flow } from './kit.ts';
 import { opening } from './no-rear-sound.opening.ts';
+import { SUPPLY_CAUSES } from './supply-causes.ts';
 
 /** No sound from the rear: the front plays, the rear speakers do not. */
 export const noRearSound = flow(opening, {
@@ -133,17 +134,7 @@ export const noRearSound = flow(opening, {
       title: 'The amplifier is off, or protects itself',
       because: 'The amplifier itself is off or protects itself. What keeps it so is looked for in the next part.',
       causes: [
-        'main-fuse-open',
-        'fuse-holder-bad',
-        'plus-lead-too-thin',
-        'plus-lead-broken',
-        'plus-lead-chafed',
-        'battery-lug-loose',
-        'amp-terminal-loose',
-        'amp-ground-open',
-        'amp-ground-resistive',
-        'shared-ground-screw',
-        'both-leads-bad',
+        ...SUPPLY_CAUSES,
         'remote-wire-open',
         'remote-source-dead',
         'remote-volts-low',

@@ -22,6 +22,8 @@ export interface FaultFlow extends Named {
   readonly complaints: Readonly<Record<string, number>>;
   /** Bikes that have no rear speakers can have the complaint, too. */
   readonly withoutRear?: true;
+  /** How many bikes of a kind its table is made of, where the usual number would leave rare causes to chance. */
+  readonly bikesAKind?: number;
   /** How it opens: all that a page needs until its second question. */
   open(): Promise<Opening>;
   load(): Promise<StagedFlow>;
@@ -76,6 +78,7 @@ export const FLOWS = {
     says: 'Dead silent all round · nothing anywhere · the whole radio is dead',
     complaints: { 'no-sound-at-all': 1 },
     withoutRear: true,
+    bikesAKind: 60,
     open: async () => (await import('../../machines/no-sound-at-all.opening.ts')).opening,
     load: async () => (await import('../../machines/no-sound-at-all.ts')).noSoundAtAll,
     late: async () => (await import('../likelihoods/no-sound-at-all.ts')).late,

@@ -110,3 +110,7 @@ export function gainFigures(f: Findings): readonly Figure[] {
     { id: 'clips-at', label: 'It clips at', value: clipsV, unit: 'V', digits: 3 },
   ];
 }
+
+/** The last line of a repair of the amplifier. */
+export const gainWhenBack = (f: Findings): string =>
+  `Gain anew when it is back: speakers off, 80 Hz tone, up from zero to your usual top step, ${outputInWords(f)} across each output.`;

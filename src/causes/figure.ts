@@ -11,6 +11,10 @@ export interface Figure {
   readonly digits?: number;
 }
 
+/** A reading as a figure, where it was taken. */
+export const voltsRead = (id: string, label: string, valueV: number | undefined): readonly Figure[] =>
+  valueV === undefined ? [] : [{ id, label, value: valueV, unit: 'V', digits: 3 }];
+
 const DIGITS = 2;
 
 /** A figure as it is written everywhere: no finer than it is known. */

@@ -2,7 +2,7 @@ import { REMOTE_LOSS_V, REMOTE_ON_HIGHEST_V, REMOTE_ON_LOWEST_V } from '../compu
 import { formatQuantity } from '../compute/quantity.ts';
 import { type Findings, is } from '../steps/outcome.ts';
 import { batteryV } from '../steps/supply/amp-feed.ts';
-import type { Figure } from './figure.ts';
+import { type Figure, voltsRead } from './figure.ts';
 
 /** The thin wire that switches an amplifier: what it should carry, and how one knows that it does. */
 
@@ -16,11 +16,9 @@ export const weakAlongTheWire = (f: Findings): boolean =>
 function readRemote(f: Findings): readonly Figure[] {
   const { remoteV } = f.values('remote-volts');
   const { startV } = f.values('remote-source');
-  const read = (id: string, label: string, value: number | undefined): readonly Figure[] =>
-    value === undefined ? [] : [{ id, label, value, unit: 'V', digits: 3 }];
   return [
-    ...read('remote-start-read', 'Where the wire begins, as read', startV),
-    ...read('remote-read', 'Remote terminal, as read', remoteV),
+    ...voltsRead('remote-start-read', 'Where the wire begins, as read', startV),
+    ...voltsRead('remote-read', 'Remote terminal, as read', remoteV),
   ];
 }
 

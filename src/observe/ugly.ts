@@ -1,3 +1,4 @@
+import { gainFromVoltageRatioDb, voltageRatio } from '../compute/decibel.ts';
 import type { Corner } from '../rig/corner.ts';
 import type { Moment } from '../world/moment.ts';
 import { oncePer } from '../world/remembered.ts';
@@ -26,9 +27,11 @@ const SEARCHED = 6;
 /** The step from which it is ugly, in decibels under a full, flat, just clean output; the lowest where it always is. */
 export const onsetDb = oncePer((bike: Ridden): number => {
   const uglyFrom = (db: number) =>
-    uglyTrials(bike).some((trial) => uglyCorners(bike, { ...trial, volumeRatio: 10 ** (db / 20) }).length > 0);
+    uglyTrials(bike).some(
+      (trial) => uglyCorners(bike, { ...trial, volumeRatio: voltageRatio({ gainDb: db }) }).length > 0,
+    );
   if (uglyFrom(LOWEST_DB)) return LOWEST_DB;
-  let [clean, ugly] = [LOWEST_DB, 20 * Math.log10(bike.world.settings.topVolumeRatio)];
+  let [clean, ugly] = [LOWEST_DB, gainFromVoltageRatioDb({ voltageRatio: bike.world.settings.topVolumeRatio })];
   for (let i = 0; i < SEARCHED; i++) {
     const middle = (clean + ugly) / 2;
     if (uglyFrom(middle)) ugly = middle;

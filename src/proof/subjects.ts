@@ -1,7 +1,7 @@
 import { type Draw, drawFrom, happens } from '../observe/draw.ts';
 import { asBuilt, randomRig, type WholeRig } from '../survey/random-rig.ts';
 import { FAULTS, type Fault, keyOf, severityAt, weightOf } from '../world/faults/index.ts';
-import type { ComplaintId } from '../world/symptoms/index.ts';
+import { ABOUT_AN_AMP, type ComplaintId } from '../world/symptoms/index.ts';
 import { type Bikes, bikesOf, type Present } from './bikes.ts';
 import { weighted } from './weighted.ts';
 
@@ -24,8 +24,6 @@ export interface Sample {
 
 /** How often it is the front amplifier that stays off, on a bike with two. An estimate. */
 const FRONT_MEANT_SHARE = 0.4;
-const ABOUT_AN_AMP: readonly ComplaintId[] = ['amp-wont-turn-on', 'amp-goes-off', 'distortion-at-volume'];
-/** Of two amplifiers either may stay off. Every other complaint is about the rear's, if it is about one. */
 function meant(complaint: ComplaintId, { amps }: WholeRig, draw: Draw): number | undefined {
   if (!ABOUT_AN_AMP.includes(complaint) || amps.length < 2 || !happens(draw, FRONT_MEANT_SHARE)) return undefined;
   const front = amps.findIndex(({ drives }) => drives === 'front');

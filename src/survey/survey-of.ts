@@ -16,8 +16,6 @@ export const causeOfFault = (causes: readonly Cause[], fault: Pick<Fault, 'id' |
   causes.find((cause) => standsFor(cause, fault));
 
 const RIGS_PER_KIND = 20;
-/** More where a complaint takes less time to look at, and rare causes would be left to chance. */
-const MORE_RIGS_PER_KIND: Readonly<Record<string, number>> = { 'no-sound-at-all': 60 };
 
 /** What splits bikes into kinds of build. */
 export const buildSteps = (flow: StagedFlow): readonly string[] =>
@@ -25,10 +23,10 @@ export const buildSteps = (flow: StagedFlow): readonly string[] =>
 
 /** What to look at for the table of a flow. A cause that another flow looks for goes under the name of that flow. */
 export function surveyOf(
-  { complaints, withoutRear }: FaultFlow,
+  { complaints, withoutRear, bikesAKind = RIGS_PER_KIND }: FaultFlow,
   flow: StagedFlow,
   causes: readonly Cause[],
-  rigsPerKind = MORE_RIGS_PER_KIND[flow.id] ?? RIGS_PER_KIND,
+  rigsPerKind = bikesAKind,
 ): Survey {
   const nameOf = (id: string): string | undefined => {
     const to = flow.handsOver.find((other) => other.causes.includes(id));

@@ -7,7 +7,7 @@ import { type Fault, keyOf, severityAt, weightOf } from '../world/faults/index.t
 import { healthyWorld } from '../world/healthy.ts';
 import { BASIC_METER, GOOD_METER } from '../world/meter.ts';
 import type { World } from '../world/state.ts';
-import { COMPLAINTS, type ComplaintId, type Ridden, ridden } from '../world/symptoms/index.ts';
+import { ABOUT_AN_AMP, COMPLAINTS, type ComplaintId, type Ridden, ridden } from '../world/symptoms/index.ts';
 
 /** What to make a table of: the steps of a flow, and the complaints that it takes on, each with its share of callers. */
 export interface Survey {
@@ -128,7 +128,6 @@ function lookAt({ steps }: Survey, bike: Ridden, rig: Rig, counts: Counts): void
 }
 
 /** The amplifier that is meant: on a bike with two, either may be. */
-const ABOUT_AN_AMP: readonly ComplaintId[] = ['amp-wont-turn-on', 'amp-goes-off', 'distortion-at-volume'];
 function worldsOf(rig: Rig, complaint: ComplaintId): readonly World[] {
   const sound = healthyWorld(rig);
   const { amps } = sound.rig;

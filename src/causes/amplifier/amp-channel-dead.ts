@@ -1,4 +1,4 @@
-import { gainFigures, outputInWords } from '../amp-load.ts';
+import { gainFigures, gainWhenBack } from '../amp-load.ts';
 import type { Cause } from '../cause.ts';
 import { ampName } from '../the-amp.ts';
 import { channelThatIsSilent, placed } from '../where.ts';
@@ -34,7 +34,7 @@ export const ampChannelDead: Cause = {
       'Key off, plugs apart: the run of that output in ohms and to the frame. A short there killed it: mend that first.',
       'A spare channel may play that speaker meanwhile.',
       'Ask a workshop what a repair costs. Say: which outputs, signal at the input, lamp normal.',
-      `Gain anew when it is back: speakers off, 80 Hz tone, up from zero to your usual top step, ${outputInWords(f)} across each output.`,
+      gainWhenBack(f),
     ],
     tools: 'Meter, small screwdriver',
     minutes: 30,

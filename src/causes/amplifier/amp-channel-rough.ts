@@ -1,4 +1,4 @@
-import { gainFigures, outputInWords } from '../amp-load.ts';
+import { gainFigures, gainWhenBack } from '../amp-load.ts';
 import type { Cause } from '../cause.ts';
 import { ampName } from '../the-amp.ts';
 import { placed, uglySpeakers } from '../where.ts';
@@ -32,7 +32,7 @@ export const ampChannelRough: Cause = {
       'Input plugs of left and right changed over, key off: ugly on the same output still? Then it is the stage.',
       'A spare channel may play that speaker meanwhile.',
       'Ask a workshop what a repair costs. Say: which output, rough at any volume, speaker sound on another output.',
-      `Gain anew when it is back: speakers off, 80 Hz tone, up from zero to your usual top step, ${outputInWords(f)} across each output.`,
+      gainWhenBack(f),
     ],
     tools: 'Meter, small screwdriver',
     minutes: 30,

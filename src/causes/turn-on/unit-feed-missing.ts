@@ -1,7 +1,8 @@
 import type { Findings } from '../../steps/outcome.ts';
 import type { Cause } from '../cause.ts';
-import type { Figure } from '../figure.ts';
+import { type Figure, voltsRead } from '../figure.ts';
 import { AmpName } from '../the-amp.ts';
+import { FEED_NEAR } from '../unit/feed-near.ts';
 import { YOURSELF_OR_FITTER } from '../who.ts';
 
 /** What is silent because of it. */
@@ -12,19 +13,8 @@ const follows = (f: Findings): string =>
 function feedsRead(f: Findings): readonly Figure[] {
   const { constantV, keyV } = f.values('unit-feeds');
   return [
-    ...(constantV === undefined
-      ? []
-      : [
-          {
-            id: 'constant-feed-read',
-            label: 'Feed that is always live, as read',
-            value: constantV,
-            unit: 'V',
-          } as const,
-        ]),
-    ...(keyV === undefined
-      ? []
-      : [{ id: 'key-feed-read', label: 'Feed with the key, as read', value: keyV, unit: 'V' } as const]),
+    ...voltsRead('constant-feed-read', 'Feed that is always live, as read', constantV),
+    ...voltsRead('key-feed-read', 'Feed with the key, as read', keyV),
   ];
 }
 
@@ -43,10 +33,7 @@ export const unitFeedMissing: Cause = {
   remedy: (f) => ({
     what: `The head unit gets no plus on one of its feeds. ${follows(f)}`,
     background: 'One feed is always live and keeps its memory, one comes with the key. It wants both, and its ground.',
-    numbers: [
-      ...feedsRead(f),
-      { id: 'unit-feed-near', label: 'Each feed below the battery by', value: 0.5, unit: 'V', limit: 'at most' },
-    ],
+    numbers: [...feedsRead(f), FEED_NEAR],
     repair: [
       { do: 'renew-fuse', fuse: 'unit' },
       { do: 'renew-pin', plug: 'unit' },

@@ -4,7 +4,7 @@ import { powerW } from '../../compute/level.ts';
 import { fullLevel, loadOhmOf, unloadedFullV } from '../../rig/levels.ts';
 import { estimate } from '../../rig/rig.ts';
 import { type Findings, is } from '../../steps/outcome.ts';
-import type { Figure } from '../figure.ts';
+import { type Figure, voltsRead } from '../figure.ts';
 
 /** How far a head unit can be turned up: its highest clean volts, and what a boost leaves of them. */
 
@@ -66,10 +66,8 @@ export function boostFigures(f: Findings): readonly Figure[] {
 /** What was read at the step at which it is ugly. */
 export function readAtTop(f: Findings): readonly Figure[] {
   const { v80V, v400V } = f.values('unit-at-top');
-  const figure = (id: string, label: string, value: number | undefined): readonly Figure[] =>
-    value === undefined ? [] : [{ id, label, value, unit: 'V', digits: 3 }];
   return [
-    ...figure('read-80', 'At that step, 80 Hz, as read', v80V),
-    ...figure('read-400', 'At that step, 400 Hz, as read', v400V),
+    ...voltsRead('read-80', 'At that step, 80 Hz, as read', v80V),
+    ...voltsRead('read-400', 'At that step, 400 Hz, as read', v400V),
   ];
 }

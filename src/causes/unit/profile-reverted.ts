@@ -2,10 +2,10 @@ import type { Findings } from '../../steps/outcome.ts';
 import type { Cause } from '../cause.ts';
 import { readsForLevel } from '../read-first.ts';
 import type { RepairAction } from '../repair-action.ts';
+import { FOR_AMPLIFIERS } from './profile-for-amps.ts';
 import { type Asked, allOnAmp, rearSwitchedOn } from './rear-switched-on.ts';
 
 const REAR_ON: RepairAction = { do: 'select-profile', rear: 'on' };
-const FOR_AMPLIFIERS: RepairAction = { do: 'select-profile', rear: 'on', level: 'lowered', boost: 'none', eq: 'same' };
 
 const ON_UNIT: Asked = {
   selection: REAR_ON,

@@ -5,12 +5,10 @@ import { AFTER_THE_VISIT, gainSteps, setGain, settingFigures } from '../amp-inpu
 import type { Cause } from '../cause.ts';
 import type { Figure } from '../figure.ts';
 import { readsForGain, readsForLevel } from '../read-first.ts';
-import type { RepairAction } from '../repair-action.ts';
 import { ampChannels } from '../where.ts';
 import { DEALER_OR_SPECIALIST, YOURSELF_OR_FITTER } from '../who.ts';
 import { boostFigures, cleanFigures, readAtTop } from './clean-limits.ts';
-
-const FOR_AMPLIFIERS: RepairAction = { do: 'select-profile', rear: 'on', level: 'lowered', boost: 'none', eq: 'same' };
+import { FOR_AMPLIFIERS } from './profile-for-amps.ts';
 
 /** One that was made for the unaltered output keeps it: then range, filter and gain are what is wrong. */
 const keepsProfile = ({ rig: { amps = [] } }: Findings): boolean => amps.some(({ needs }) => needs === 'unaltered');

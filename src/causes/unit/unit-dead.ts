@@ -1,6 +1,7 @@
+import { FEED_LOSES_AT_MOST_V } from '../../compute/unit-feed.ts';
 import { is } from '../../steps/outcome.ts';
-import { FEED_LOSES_AT_MOST_V } from '../../steps/unit/unit-feeds.ts';
 import type { Cause } from '../cause.ts';
+import { FEED_NEAR } from './feed-near.ts';
 
 export const unitDead: Cause = {
   id: 'unit-dead',
@@ -19,15 +20,7 @@ export const unitDead: Cause = {
       ? 'The head unit starts again and again, though what feeds it was found good.'
       : 'The head unit does not start, though what feeds it was found good.',
     background: 'Water, a spike of the charging, or a jump start the wrong way round.',
-    numbers: [
-      {
-        id: 'unit-feed-near',
-        label: 'Each feed below the battery by',
-        value: FEED_LOSES_AT_MOST_V,
-        unit: 'V',
-        limit: 'at most',
-      },
-    ],
+    numbers: [FEED_NEAR],
     repair: [{ do: 'repair-unit' }],
     fix: [
       'Its ground first: black probe on the battery minus post, red on its ground wire, key on: under 0.1 V.',

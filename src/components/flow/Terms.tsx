@@ -1,25 +1,17 @@
 import { Fragment } from 'preact';
 import { useEffect, useState } from 'preact/hooks';
+import { fetchedOnce } from '../../browser/fetched-once.ts';
 import { type Piece, type Term, termFinder } from '../../search/terms.ts';
 
 type Find = (text: string) => readonly Piece[];
 
-/** The words are fetched once for the page, and never waited for: without them a text is as it is. */
-let asked: Promise<Find> | undefined;
+/** The words are never waited for: without them a text is as it is. */
 let found: Find | undefined;
-function fetchWords(root: string): Promise<Find> {
-  asked ??= fetch(`${root}terms.json`)
-    .then((answer) => answer.json() as Promise<readonly Term[]>)
-    .then((terms) => {
-      const find = termFinder(terms);
-      found = (text) => find(text);
-      return found;
-    });
-  asked.catch(() => {
-    asked = undefined;
-  });
-  return asked;
-}
+const fetchWords = fetchedOnce((terms: readonly Term[]): Find => {
+  const find = termFinder(terms);
+  found = (text) => find(text);
+  return found;
+});
 
 interface Props {
   readonly text: string;
@@ -32,7 +24,7 @@ export function Terms({ text, root }: Props) {
   const [find, setFind] = useState<{ readonly in: Find } | undefined>(found && { in: found });
   useEffect(() => {
     if (!find)
-      fetchWords(root).then(
+      fetchWords(`${root}terms.json`).then(
         (words) => setFind({ in: words }),
         () => undefined,
       );

@@ -1,3 +1,4 @@
+import { fetchedOnce } from '../../browser/fetched-once.ts';
 import type { Case } from '../../case/events.ts';
 import { toLink } from '../../case/link.ts';
 import { KINDS } from '../../search/document.ts';
@@ -9,17 +10,8 @@ interface Loaded {
   readonly find: Finder;
   readonly factNames: IndexFile['factNames'];
 }
-let waiting: Promise<Loaded> | undefined;
-/** The index is fetched once. When that fails, the next key tries again. */
-function loaded(root: URL): Promise<Loaded> {
-  waiting ??= fetch(new URL('search.json', root))
-    .then((answer) => answer.json() as Promise<IndexFile>)
-    .then((index) => ({ find: finder(index), factNames: index.factNames }));
-  waiting.catch(() => {
-    waiting = undefined;
-  });
-  return waiting;
-}
+/** The index, in the form that it is asked in. */
+const loaded = fetchedOnce((index: IndexFile): Loaded => ({ find: finder(index), factNames: index.factNames }));
 
 /** The address of what was found with the facts that the words gave, as a case that begins with them. */
 async function withFacts(found: Found, root: URL): Promise<string | undefined> {
@@ -63,7 +55,7 @@ export async function show(place: HTMLElement, words: string, root: URL): Promis
   const says = place.querySelector('[role="status"]');
   if (!list || !says) return;
   try {
-    const { find, factNames } = await loaded(root);
+    const { find, factNames } = await loaded(new URL('search.json', root));
     if (turn !== latest) return;
     const found = find(words);
     list.replaceChildren(...found.map((each) => line(each, root, factNames)));

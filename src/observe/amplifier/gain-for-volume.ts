@@ -1,3 +1,4 @@
+import { voltageRatio } from '../../compute/decibel.ts';
 import { uglyCorners } from '../../world/symptoms/tone.ts';
 import { driverOf } from '../../world/valued-rig.ts';
 import { having } from '../bike.ts';
@@ -6,7 +7,7 @@ import { ofItsAmp } from '../of-amp.ts';
 import { uglyAt, uglyTrials } from '../ugly.ts';
 
 /** Five steps of two decibels. */
-const LOWER_RATIO = 10 ** (-10 / 20);
+const LOWER_RATIO = voltageRatio({ gainDb: -10 });
 
 export const sayGainForVolume: Say = ofItsAmp((i, { gainRatio: { front, rear } }, { bike }) => {
   const onIt = uglyAt(bike).filter((corner) => driverOf(bike.world.rig, corner) === i);

@@ -1,3 +1,4 @@
+import { voltageRatio } from '../../compute/decibel.ts';
 import { MIDDLE_HZ, uglyCorners } from '../../world/symptoms/tone.ts';
 import { option, type Say } from '../observer.ts';
 import { onsetDb, uglyTrials } from '../ugly.ts';
@@ -6,7 +7,7 @@ import { onsetDb, uglyTrials } from '../ugly.ts';
 const ABOVE_DB = 3;
 
 export const sayBassOrAll: Say = ({ bike }) => {
-  const volumeRatio = Math.min(10 ** ((onsetDb(bike) + ABOVE_DB) / 20), bike.world.settings.topVolumeRatio);
+  const volumeRatio = Math.min(voltageRatio({ gainDb: onsetDb(bike) + ABOVE_DB }), bike.world.settings.topVolumeRatio);
   const voices = uglyTrials(bike).filter(({ toneHz }) => toneHz === MIDDLE_HZ);
   return option(voices.some((trial) => uglyCorners(bike, { ...trial, volumeRatio }).length > 0) ? 'all' : 'bass');
 };

@@ -1,3 +1,4 @@
+import { gainFromPowerRatioDb, voltageRatio } from '../../compute/decibel.ts';
 import type { Moment } from '../../world/moment.ts';
 import type { Ridden } from '../../world/symptoms/index.ts';
 import { atTop, MIDDLE_HZ } from '../../world/symptoms/tone.ts';
@@ -17,9 +18,9 @@ const loudestW = (bike: Ridden, moment: Partial<Moment>): number => {
 
 export const sayCleanEnough: Say = ({ bike, observer }) => {
   if (isAlwaysUgly(bike)) return CANNOT;
-  const cleanW = loudestW(bike, { volumeRatio: 10 ** ((onsetDb(bike) - A_STEP_DB) / 20) });
+  const cleanW = loudestW(bike, { volumeRatio: voltageRatio({ gainDb: onsetDb(bike) - A_STEP_DB }) });
   const soundW = loudestW(bike.healthy(), atTop(bike.healthy(), {}));
   if (cleanW <= 0 || soundW <= 0) return CANNOT;
-  const db = 10 * Math.log10(cleanW / soundW) + (2 * observer.draw() - 1) * DIFFERS_DB;
+  const db = gainFromPowerRatioDb({ powerRatio: cleanW / soundW }) + (2 * observer.draw() - 1) * DIFFERS_DB;
   return option(db < TOO_QUIET_DB ? 'quiet' : 'enough');
 };

@@ -2,6 +2,7 @@ import { mayProtectItself } from '../amplifier/seen-on.ts';
 import { ampMayBeThere } from '../fitted/amp-there.ts';
 import { measurement, type ReadingStep } from '../step.ts';
 import { ohmReading } from './ohms.ts';
+import { TO_FRAME_FORMULA } from './to-frame.ts';
 import { wireToFrame } from './wire-to-frame.ts';
 
 export const ampWiresToFrame: ReadingStep<'clear' | 'shorted' | 'unclear'> = measurement({
@@ -26,7 +27,7 @@ export const ampWiresToFrame: ReadingStep<'clear' | 'shorted' | 'unclear'> = mea
   },
   bands: (reading, values, s) => wireToFrame.bands(reading, values, s),
   judge: (values, s) => wireToFrame.judge(values, s),
-  formula: 'wire to frame = no path: above 100 kΩ',
+  formula: TO_FRAME_FORMULA,
   healthy: (values, s) => wireToFrame.healthy(values, s),
   outcomes: { clear: 'clear of the frame', shorted: 'a wire touches the frame', unclear: 'unclear, perhaps damp' },
 });

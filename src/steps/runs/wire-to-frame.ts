@@ -2,10 +2,7 @@ import { measurement, type ReadingStep } from '../step.ts';
 import { type OfEach, ofEach } from '../subject.ts';
 import { concernsAxle } from '../told/silent-side.ts';
 import { ohmReading } from './ohms.ts';
-
-const CLEAR_OHM = 100e3;
-
-const TOUCHING_OHM = 100;
+import { judgeToFrame, TO_FRAME_FORMULA, toFrameBands } from './to-frame.ts';
 
 /** Whether any speaker wire of an axle touches the frame. */
 export const wireToFrame: OfEach<ReadingStep<'clear' | 'shorted' | 'unclear'>, 'rear', 'front'> = ofEach(
@@ -29,16 +26,9 @@ export const wireToFrame: OfEach<ReadingStep<'clear' | 'shorted' | 'unclear'>, '
       observes: ['run'],
       probes: { red: 'run-plus', black: 'frame' },
       readings: { lowestOhm: ohmReading('Lowest of the four wires') },
-      bands: () => [
-        { label: 'touching', low: 0, high: TOUCHING_OHM, mood: 'bad' },
-        { label: 'unclear', low: TOUCHING_OHM, high: CLEAR_OHM, mood: 'unsure' },
-        { label: 'clear', low: CLEAR_OHM, high: Infinity, mood: 'good' },
-      ],
-      judge: (values) => {
-        const ohm = values['lowestOhm'] ?? Infinity;
-        return ohm < TOUCHING_OHM ? 'shorted' : ohm < CLEAR_OHM ? 'unclear' : 'clear';
-      },
-      formula: 'wire to frame = no path: above 100 kΩ',
+      bands: () => toFrameBands('touching'),
+      judge: (values) => judgeToFrame(values, 'shorted'),
+      formula: TO_FRAME_FORMULA,
       healthy: () => 'Healthy is above 100 kΩ or OL on every wire. Below 100 Ω, or a beep, a wire touches.',
       outcomes: { clear: 'clear of the frame', shorted: 'a wire touches the frame', unclear: 'unclear, perhaps damp' },
     }),

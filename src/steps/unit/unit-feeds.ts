@@ -1,7 +1,6 @@
+import { FEED_LOSES_AT_MOST_V } from '../../compute/unit-feed.ts';
 import { type Band, bandOf, measurement, type ReadingStep } from '../step.ts';
 
-/** What a feed of the head unit may lose on the way from the battery. Common practice, no published source. */
-export const FEED_LOSES_AT_MOST_V = 0.5;
 /** Under half of the battery nothing arrives that could start anything. */
 const MISSING_RATIO = 0.5;
 

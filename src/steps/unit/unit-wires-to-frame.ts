@@ -1,9 +1,7 @@
 import { is } from '../outcome.ts';
 import { ohmReading } from '../runs/ohms.ts';
+import { judgeToFrame, TO_FRAME_FORMULA, toFrameBands } from '../runs/to-frame.ts';
 import { measurement, type ReadingStep } from '../step.ts';
-
-const TOUCHING_OHM = 100;
-const CLEAR_OHM = 100e3;
 
 /** Whether a speaker wire that leaves the head unit is joined to ground, wherever that is. */
 export const unitWiresToFrame: ReadingStep<'clear' | 'joined' | 'unclear'> = measurement({
@@ -27,16 +25,9 @@ export const unitWiresToFrame: ReadingStep<'clear' | 'joined' | 'unclear'> = mea
   observes: ['unit-leads', 'run'],
   probes: { red: 'run-plus', black: 'frame' },
   readings: { lowestOhm: ohmReading('Lowest of its wires') },
-  bands: () => [
-    { label: 'joined', low: 0, high: TOUCHING_OHM, mood: 'bad' },
-    { label: 'unclear', low: TOUCHING_OHM, high: CLEAR_OHM, mood: 'unsure' },
-    { label: 'clear', low: CLEAR_OHM, high: Infinity, mood: 'good' },
-  ],
-  judge: (values) => {
-    const ohm = values['lowestOhm'] ?? Infinity;
-    return ohm < TOUCHING_OHM ? 'joined' : ohm < CLEAR_OHM ? 'unclear' : 'clear';
-  },
-  formula: 'wire to frame = no path: above 100 kΩ',
+  bands: () => toFrameBands('joined'),
+  judge: (values) => judgeToFrame(values, 'joined'),
+  formula: TO_FRAME_FORMULA,
   healthy: () => 'Healthy is above 100 kΩ or OL on every wire. Below 100 Ω, or a beep, one is joined to ground.',
   outcomes: { clear: 'clear of the frame', joined: 'one is joined to ground', unclear: 'unclear, perhaps damp' },
   article: 'half-the-supply-on-a-speaker-wire',

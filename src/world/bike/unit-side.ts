@@ -2,6 +2,7 @@ import { axleOf, CORNERS, type Corner, type PerCorner, perCorner } from '../../r
 import { ampInput, LINE_INPUT_OHM, SPEAKER_INPUT_OHM } from '../elements/amp-input.ts';
 import { contact } from '../elements/contact.ts';
 import { isolator } from '../elements/isolator.ts';
+import { beside } from '../mirror.ts';
 import type { Moment } from '../moment.ts';
 import type { Element, Solved } from '../network.ts';
 import { identityOf } from '../remembered.ts';
@@ -65,7 +66,7 @@ function inputElements(world: World, moment: Moment, i: number, input: Corner, f
 /** The wire of the unit that a wire of the loom is joined to. */
 function wireOf(rearPairs: RearPairs, corner: Corner, sign: Sign): string {
   if (axleOf(corner) === 'front') return unitOut(corner, sign);
-  const other: Corner = corner === 'rear-left' ? 'rear-right' : 'rear-left';
+  const other = beside(corner);
   switch (rearPairs) {
     case 'own':
       return unitOut(corner, sign);

@@ -14,7 +14,15 @@ import { type Complaint, type ComplaintId, type Ridden, ridden } from './symptom
 import { distortionAtVolume, eqChanges, thinNoBass, whineOrTicking } from './tone.ts';
 
 export { type WhenOff, whenAmpGoesOff } from './silence.ts';
-export { type Complaint, type ComplaintId, FLOW_IDS, type FlowId, type Ridden, ridden } from './symptom.ts';
+export {
+  ABOUT_AN_AMP,
+  type Complaint,
+  type ComplaintId,
+  FLOW_IDS,
+  type FlowId,
+  type Ridden,
+  ridden,
+} from './symptom.ts';
 
 /** What decides each complaint. */
 export const COMPLAINTS: Readonly<Record<ComplaintId, (bike: Ridden) => Complaint>> = {

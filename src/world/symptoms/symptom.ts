@@ -26,6 +26,9 @@ export type FlowId = (typeof FLOW_IDS)[number];
 /** What riders complain of. Each flow is named after a complaint; some take on another one beside it. */
 export type ComplaintId = FlowId | 'amp-goes-off' | 'rear-weak' | 'one-side-weak';
 
+/** Complaints about one amplifier: of two either may be meant. Every other one is about the rear's, if it is about one. */
+export const ABOUT_AN_AMP: readonly ComplaintId[] = ['amp-wont-turn-on', 'amp-goes-off', 'distortion-at-volume'];
+
 /** Whether a bike has a complaint, or why a model of it cannot say. */
 export type Complaint = 'yes' | 'no' | { readonly undecidable: string };
 
