@@ -7,14 +7,15 @@ export const otherSource: ChoiceStep<'good' | 'same'> = choice({
   short: 'Another source',
   ask: 'Change from the phone to the radio or a stick, at low volume: is there sound?',
   phone:
-    'Turn the radio down, then choose a strong local station, or a stick if it was the station. Sound now, or still none?',
-  how: ['Volume low.', 'A strong local station, or a stick with music. Then turn up slowly.'],
+    'Turn the radio down, then choose a strong local station, or a stick if it was the station. Then turn it up slowly. Sound now, or still none?',
+  how: ['A strong local station, or a stick with music. Then turn up slowly.'],
   why: 'If one source plays, everything behind it is sound: look at the phone, its volume, its lead or its link.',
   tool: 'ears',
   minutes: 2,
   conditions: ['head-unit-playing'],
   sensible: (f) => !is(f, 'unit-screen', 'dark', 'hung', 'restarts'),
   observes: ['settings', 'unit'],
+  cautions: ['comes-back-loud'],
   options: { good: 'Yes, the other one plays', same: 'No, it is silent too' },
   outcomes: { good: 'another source plays', same: 'silent from another source, too' },
 });

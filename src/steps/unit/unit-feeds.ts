@@ -36,7 +36,7 @@ export const unitFeeds: ReadingStep<'ok' | 'missing' | 'low' | 'ground'> = measu
   short: 'Feeds and ground at the head unit’s plug',
   ask: 'What do both feeds and the ground wire read at the head unit’s plug, against battery minus?',
   phone:
-    'Plug of the radio home. Red on battery plus, never touching the frame with it: number? Then red into the back of the plug on the wire that is always live: number? Then on the wire that comes with the key: number? And on its ground wire: number? Leave the thin twisted pair alone.',
+    'Only with the wiring plan of the bike in hand: without it leave the plug alone, and say so. Plug of the radio home. Red on battery plus, never touching the frame with it: number? Then red into the back of the plug on the wire that is always live: number? Then on the wire that comes with the key: number? And on its ground wire: number? Leave the thin twisted pair alone.',
   how: [
     'Which wire is which stands in the wiring plan of the bike. No plan: leave the plug alone, and take a fitter.',
     'Red on battery plus: note it.',

@@ -6,7 +6,7 @@ export const unitFuses: ChoiceStep<'whole' | 'burnt'> = choice({
   short: 'Fuses of the head unit',
   ask: 'Key off: are the fuses of the head unit whole, in the bike’s fuse box and on its own back?',
   phone:
-    'Key off. Find the radio’s fuses by the plan in the fuse box lid, pull one after the other and hold it to the light. Is a strip burnt through, or are all whole? Behind the panel there is often one more, in the radio’s own back.',
+    'Key off. Find the radio’s fuses by the plan in the fuse box lid, pull one after the other, hold it to the light, and put it back before the next. Is a strip burnt through, or are all whole? Behind the panel there is often one more, in the radio’s own back. Dead turn signals as well? Then nobody rides it.',
   how: [
     'Pull one at a time and put it back before the next.',
     'The same fuse often feeds lamps or turn signals as well: a bike whose turn signals are dead is not ridden.',

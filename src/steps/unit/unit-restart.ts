@@ -6,7 +6,7 @@ export const unitRestart: ChoiceStep<'cured' | 'no-change'> = choice({
   short: 'Head unit started anew',
   ask: 'Key off, wait until the head unit sleeps, key on again: is there sound now?',
   phone:
-    'Key off, phone’s lead out. Wait five minutes with everything off, key on, and wait for the start screen. Music on, low: sound now, or no change?',
+    'Never while it updates itself. Key off, phone’s lead out. Wait five minutes with everything off, key on, and wait for the start screen. Music on, low: sound now, or no change?',
   how: [
     'Never during an update.',
     'Phone’s lead out. Wait five minutes: it goes to sleep late.',

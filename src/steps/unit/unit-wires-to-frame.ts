@@ -10,7 +10,7 @@ export const unitWiresToFrame: ReadingStep<'clear' | 'joined' | 'unclear'> = mea
   short: 'Head unit’s speaker wires to the frame',
   ask: 'What is the lowest reading from any speaker wire in the head unit’s plug to the frame?',
   phone:
-    'One probe on a bare bolt of the frame, the other on each speaker wire in the plug on the bike’s side, one after the other. What is the lowest number, or does it beep?',
+    'The wiring plan says which are the speaker wires: without it leave the plug alone, and say so. One probe on a bare bolt of the frame, the other on each of them on the bike’s side, one after the other. What is the lowest number, or does it beep?',
   how: [
     'The speaker wires in the bike’s half of the plug, by the wiring plan: two for each corner.',
     'One probe on bright bare metal of the frame, the other on each of them. “OL” is the good one.',
@@ -24,7 +24,8 @@ export const unitWiresToFrame: ReadingStep<'clear' | 'joined' | 'unclear'> = mea
   sensible: (f) => !is(f, 'unit-screen', 'dark'),
   observes: ['unit-leads', 'run'],
   probes: { red: 'run-plus', black: 'frame' },
-  readings: { lowestOhm: ohmReading('Lowest of its wires') },
+  // The drawing shows the run of a speaker, and on a bike with an amplifier these wires end before it.
+  readings: { lowestOhm: { ...ohmReading('Lowest of its wires'), probes: 'not drawn' } },
   bands: () => toFrameBands('joined'),
   judge: (values) => judgeToFrame(values, 'joined'),
   formula: TO_FRAME_FORMULA,
