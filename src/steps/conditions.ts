@@ -65,9 +65,9 @@ export const CONDITIONS = {
     undo: 'Key off.',
   },
   'ugly-step': {
-    bike: 'Key on, engine off. The track and the volume step at which it turns ugly: a few seconds at a time, ears covered.',
+    bike: 'Key on, engine off. The track and volume step where it starts to distort, a few seconds at a time, ears covered.',
     phone:
-      'Key on, engine off, the song and the volume number at which it turns ugly, a few seconds at a time, ears covered.',
+      'Key on, engine off, the song and volume number where it starts to distort, a few seconds at a time, ears covered.',
     minutes: 0.5,
     cautions: ['loud-listening', 'flat-battery'],
     undo: 'Volume down.',
@@ -92,15 +92,15 @@ export const CONDITIONS = {
       'In the sound menu, fader and balance to the middle, bass and treble to zero, loudness and speed volume off.',
     minutes: 0,
     cautions: [],
-    undo: 'Sound menu back to where it stood.',
+    undo: 'Sound menu back to where it was.',
   },
   'volume-zero': {
-    bike: (amp) => `Volume at zero. Note where the gain of ${amp} stands and turn it down, if you can reach it.`,
-    phone: (amp) => `Volume at zero, then note where the gain of ${amp} stands and turn it down, if you can reach it.`,
+    bike: (amp) => `Volume at zero. Note where the gain of ${amp} is set and turn it down, if you can reach it.`,
+    phone: (amp) => `Volume at zero, then note where the gain of ${amp} is set and turn it down, if you can reach it.`,
     of: 'amp',
     minutes: 0,
     cautions: ['wakes-loud'],
-    undo: 'Gain back to where it stood.',
+    undo: 'Gain back to where it was.',
   },
   'engine-running': {
     bike: 'Outdoors, on the stand, in neutral: engine on, at idle.',
@@ -123,7 +123,7 @@ export const CONDITIONS = {
   },
   'meter-on-ohms': {
     bike: 'Key off. Meter on ohms, the Ω.',
-    phone: 'Key off, then turn the meter to ohms, the sign like a horseshoe.',
+    phone: 'Key off, then turn the meter to ohms, the horseshoe sign.',
     minutes: 0,
     cautions: ['ohms-dead'],
   },
@@ -135,14 +135,14 @@ export const CONDITIONS = {
   },
   'panel-off': {
     bike: 'Key off. Take off the panel that hides the head unit’s plug.',
-    phone: 'Key off, then take off the panel that hides the plug of the radio.',
+    phone: 'Key off, then take off the panel that hides the radio’s plug.',
     minutes: 2,
     cautions: ['data', 'warranty'],
     undo: 'Panel back on.',
   },
   'unit-plug-apart': {
     bike: 'Key off. Pull the head unit’s plug straight out.',
-    phone: 'Key off, then pull the plug of the radio straight out, and leave every other plug there alone.',
+    phone: 'Key off, then pull the radio’s plug straight out, and leave every other plug there alone.',
     minutes: 1,
     cautions: ['bridge'],
     undo: 'Key off, head unit’s plug home until it locks.',
@@ -168,8 +168,8 @@ export const CONDITIONS = {
     where: ({ rig }) => rig.amps?.length !== 0,
   },
   'rear-off-unit': {
-    bike: 'Key off. Unplug the rear speakers from the head unit, at any plug that you can reach.',
-    phone: 'Key off, then unplug the rear speakers from the radio, at any plug that you can reach.',
+    bike: 'Key off. Unplug the rear speakers from the head unit, at any plug you can reach.',
+    phone: 'Key off, then unplug the rear speakers from the radio, at any plug you can reach.',
     minutes: 0,
     cautions: ['bridge'],
     undo: 'Key off, rear speakers plugged in again.',
@@ -177,7 +177,7 @@ export const CONDITIONS = {
     where: ({ rig }) => chosen(rig, 'rearFedBy') !== 'amp',
   },
   'rear-plug-apart': {
-    bike: 'Key off. Pull the plug that feeds the rear speakers: at the amplifier, or else of the rear loom.',
+    bike: 'Key off. Pull the plug that feeds the rear speakers: at the amplifier, or else on the rear loom.',
     phone:
       'Key off, then pull the plug that feeds the rear speakers: at the amplifier, or else on the lead to the back.',
     minutes: 1,
@@ -186,7 +186,7 @@ export const CONDITIONS = {
     opens: true,
   },
   'front-plug-apart': {
-    bike: 'Key off. Pull the plug that feeds the front speakers: at the amplifier, or else of the head unit.',
+    bike: 'Key off. Pull the plug that feeds the front speakers: at the amplifier, or else at the head unit.',
     phone:
       'Key off, then pull the plug that feeds the front speakers: at the amplifier, or else at the back of the radio.',
     minutes: 1,
@@ -204,8 +204,8 @@ export const CONDITIONS = {
     opens: true,
   },
   'grille-open': {
-    bike: 'Key off. Grille off the speaker that sounds ugliest.',
-    phone: 'Key off, then take the grille off the speaker that sounds ugliest, and mind its cone.',
+    bike: 'Key off. Grille off the worst speaker.',
+    phone: 'Key off, then take the grille off the worst speaker, and mind its cone.',
     minutes: 4,
     cautions: ['cone', 'warranty'],
     undo: 'Grille back on.',
@@ -221,7 +221,7 @@ export const CONDITIONS = {
     opens: true,
   },
   'line-leads-out': {
-    bike: (amp) => `Key off. Line-level leads, the round shielded plugs, out of ${amp}.`,
+    bike: (amp) => `Key off. Pull any line-level leads, the round shielded plugs, out of ${amp}.`,
     phone: (amp) => `Key off, then pull any line-level lead, the round shielded plugs, out of ${amp}.`,
     of: 'amp',
     minutes: 0,
@@ -231,9 +231,9 @@ export const CONDITIONS = {
     where: (situation) => theAmp(situation).input !== 'speaker',
   },
   'signal-plug-out': {
-    bike: (amp) => `Key off. Signal plug off ${amp}, line-level leads too, their ends kept off metal.`,
+    bike: (amp) => `Key off. Signal plug out of ${amp}, line-level leads too, their ends kept off metal.`,
     phone: (amp) =>
-      `Key off, then pull the thin signal plug off ${amp}, round line plugs too, and keep their ends off metal.`,
+      `Key off, then pull the thin signal plug out of ${amp}, round line plugs too, and keep their ends off metal.`,
     of: 'amp',
     minutes: 1,
     cautions: ['bridge'],

@@ -69,9 +69,9 @@ describe('the loudest step', () => {
   it('is followed by a level in volts, not by a step of the volume that nobody knows any more', () => {
     const s = on(AMP, '0.01', { 'tones-off': { readings: { v400V: '0.52', v80V: '2.20' } } });
     const text = lines(tonesRunning as unknown as Step, s);
-    expect(text).toMatch(/400 Hz back to about 0\.52 V: the volume may stand elsewhere now/);
+    expect(text).toMatch(/400 Hz back to about 0\.52 V: the volume number may be different now/);
     expect(text).not.toMatch(/same (volume )?step|volume step from before/i);
-    expect(lines(topStep as unknown as Step, s)).toMatch(/Then turn the volume down again at once/);
+    expect(lines(topStep as unknown as Step, s)).toMatch(/Then turn the volume straight back down/);
   });
   it('has the front pair set in volts for the rear pairs as well', () => {
     expect(lines(rearPair as unknown as Step, on(AMP, '0.01'))).toMatch(/\d V/);
@@ -153,9 +153,9 @@ describe('a meter that rectifies one half of the wave and lets DC through', () =
     // π / √2 = 2.221 times for such a meter; a resting battery has 12.2 to 12.7 V: 27 to 28 V.
     expect((12.4 * Math.PI) / Math.SQRT2).toBeCloseTo(27.5, 1);
     const text = lines(metersDigit as unknown as Step, on({}));
-    expect(text).toMatch(/both probes on a resting battery: it must read 0\. Swap the probes: 0 again/);
-    expect(text).toMatch(/about 27 V, if only one way round/);
-    expect(metersDigit.phone).toMatch(/then the probes swapped: about 27, either time\? Then .* take another meter/);
+    expect(text).toMatch(/key off, both probes on the battery: it must read 0\. Swap the probes: 0 again/);
+    expect(text).toMatch(/about 27 V, even one way round only/);
+    expect(metersDigit.phone).toMatch(/then the probes swapped: about 27, either time\? Then .* use another meter/);
   });
 });
 
@@ -212,13 +212,13 @@ describe('the tones', () => {
   it('for ratios are a pair 15 dB down, so that EQ before the volume has room for its whole boost', () => {
     expect(tonesOff.tones?.slice(0, 2)).toEqual(['quiet-400hz', 'quiet-80hz']);
     expect(lines(tonesOff as unknown as Step, on(AMP, '0.01'))).toMatch(
-      /quiet tones first: under a bass boost the loud ones may clip at any volume/,
+      /quiet tones first: with a bass boost the loud ones may clip at any volume/,
     );
     // 10^((14 − 15) / 20) = 0.89 of full scale (definition of the decibel).
     expect(10 ** ((14 - 15) / 20)).toBeLessThan(1);
   });
   it('may be the loud ones where a lowered output does not come up with the quiet ones, and then both of them', () => {
-    expect(lines(tonesOff as unknown as Step, on(AMP, '0.01'))).toMatch(/Then the loud ones, both of them/);
+    expect(lines(tonesOff as unknown as Step, on(AMP, '0.01'))).toMatch(/Then use the loud ones for both/);
   });
 });
 

@@ -46,9 +46,9 @@ describe('the inputs of the amplifier', () => {
   });
   it('says the healthy volts of what was sent', () => {
     expect(ampIn.healthy({ sentV: 2 }, FINE)).toBe(
-      'Healthy is 1.7 to 2.3 V: what was sent, within 15 % and the last three digits of the meter.',
+      'Healthy is 1.7 to 2.3 V: what was sent, give or take 15 % and three of the meter’s last digits.',
     );
-    expect(ampIn.healthy({}, FINE)).toBe('Healthy is what leaves the head unit, within 15 %.');
+    expect(ampIn.healthy({}, FINE)).toBe('Healthy is within 15 % of what leaves the head unit.');
   });
   it('gives a basic meter its three digits: 2.25 V of 3 V sent is still all of it', () => {
     const coarse = on(SPEAKER_LEVEL, '0.1');

@@ -126,8 +126,8 @@ describe('whatever a step does, it says what to be careful of', () => {
   it('a lamp as a load or for a fuse: it gets hot, and hangs on a fuse of 10 A where it hangs on a live plus', () => {
     const steps = doing((step) => needs(step, 'lamp-on', 'lamp-for-fuse'), 5);
     expect(lacking(steps, 'lamp-hot')).toEqual([]);
-    expect(CAUTIONS['lamp-hot']).toMatch(/hundreds of degrees hot.* Hold it by its leads/);
-    expect(CAUTIONS['live-clip']).toMatch(/10 A fuse in a lamp’s lead/);
+    expect(CAUTIONS['lamp-hot']).toMatch(/hundreds of degrees .* Hold it by its leads/);
+    expect(CAUTIONS['live-clip']).toMatch(/lamp has a 10 A fuse in its lead/);
   });
   it('a clip on the plus of the amplifier: main fuse out while clipping', () => {
     const steps = doing((step) => /(clip|lead|lamp)[^.]* (to|from) (the )?(amplifier’s )?plus\b/.test(saidOf(step)), 6);
@@ -143,14 +143,14 @@ describe('whatever a step does, it says what to be careful of', () => {
     expect(lacking(steps, 'minus-first')).toEqual([]);
     const off = doing((step) => /plus lead off the amplifier|thick plus off/i.test(step.ask + step.phone), 1);
     expect(lacking(off, 'minus-first')).toEqual([]);
-    expect(CAUTIONS['minus-first']).toMatch(/^Battery minus off first and on last/);
+    expect(CAUTIONS['minus-first']).toMatch(/^Battery minus comes off first and goes back last/);
   });
   it('work at the battery: gas, no sparks, rings off, and no cranking on the ground of the amplifier', () => {
     const steps = doing((step) => needs(step, 'minus-off'), 4);
     for (const caution of ['battery-gas', 'minus-first', 'cranking'] as const)
       expect(lacking(steps, caution)).toEqual([]);
     expect(CAUTIONS['minus-first']).toMatch(/Ring and watch off/);
-    expect(CAUTIONS['battery-gas']).toMatch(/may gas: no sparks/);
+    expect(CAUTIONS['battery-gas']).toMatch(/explosive gas: no sparks/);
     expect(CAUTIONS.cranking).toMatch(/Never crank .*bike’s minus lead loose .*amplifier’s tight/);
   });
   it('a main fuse that goes out and in: the same rating, and the spark of the capacitors', () => {
@@ -158,7 +158,7 @@ describe('whatever a step does, it says what to be careful of', () => {
     expect(lacking(steps, 'fuse')).toEqual([]);
     expect(lacking([...steps, ...all.filter((step) => needs(step, 'lamp-on'))], 'capacitors')).toEqual([]);
     expect(CAUTIONS.fuse).toMatch(/Never a bigger fuse .*never a wire/);
-    expect(CAUTIONS.capacitors).toMatch(/spark .*Not beside a battery that was just charged/);
+    expect(CAUTIONS.capacitors).toMatch(/spark .*Not near a battery that has just been charged/);
   });
   it('any other fuse that is tried: the same rating', () => {
     const steps = doing(({ tool, ask }) => tool === 'spare-fuse' || /fuses of its own/.test(ask), 2);
@@ -172,7 +172,7 @@ describe('whatever a step does, it says what to be careful of', () => {
   it('a jumper: which way round, and never to ground', () => {
     const steps = doing((step) => /its other end[^.]*remote terminal/i.test(saidOf(step)), 1);
     expect(lacking(steps, 'jumper')).toEqual([]);
-    expect(CAUTIONS.jumper).toMatch(/only amplifier plus to remote, through a 1 A fuse\. Never to ground/);
+    expect(CAUTIONS.jumper).toMatch(/amplifier plus to remote only, through a 1 A fuse\. Never to ground/);
   });
   it('a lead laid for the time: what has a fuse, and where', () => {
     const steps = doing((step) => /to battery plus/.test(saidOf(step)), 1);
@@ -188,7 +188,7 @@ describe('whatever a step does, it says what to be careful of', () => {
   it('an amplifier that is made to wake: it may do so at full blast', () => {
     const steps = doing(
       (step) =>
-        /does it wake|amplifier’s lamp come on|at switch-on|switches on|while it starts/i.test(step.ask + step.short),
+        /does it wake|amplifier’s light come on|at switch-on|switches on|while it starts/i.test(step.ask + step.short),
       5,
     );
     expect(
@@ -223,7 +223,7 @@ describe('whatever a step does, it says what to be careful of', () => {
   it('something taken apart that a dealer might ask about: warranty', () => {
     const steps = doing((step) => needs(step, 'panel-off', 'grille-off'), 8);
     expect(lacking(steps, 'warranty')).toEqual([]);
-    expect(CAUTIONS.warranty).toMatch(/Under warranty: say before you open anything/);
+    expect(CAUTIONS.warranty).toMatch(/Under warranty\? Ask before you open anything/);
   });
   it('a grille off: no hand on the cone', () => {
     expect(
@@ -235,7 +235,7 @@ describe('whatever a step does, it says what to be careful of', () => {
     expect(CAUTIONS.cone).toMatch(/Never press a cone/);
   });
   it('an output that is tried where a short may be: not again and again, and no swap at all', () => {
-    const waits = doing(({ ask }) => /brings the fault lamp|does the amplifier come back/.test(ask), 2);
+    const waits = doing(({ ask }) => /brings the fault light|does the amplifier come back/.test(ask), 2);
     expect(lacking(waits, 'into-a-short')).toEqual([]);
     expect(
       lacking(
@@ -243,7 +243,7 @@ describe('whatever a step does, it says what to be careful of', () => {
         'short-suspected',
       ),
     ).toEqual([]);
-    expect(CAUTIONS['into-a-short']).toMatch(/Do not start again and again into a short/);
+    expect(CAUTIONS['into-a-short']).toMatch(/Don’t keep restarting into a short/);
     expect(CAUTIONS['short-suspected']).toMatch(/Do not swap outputs while a short/);
   });
   it('a plug, a fuse or a wire in or out: key off before it, in what is done first or in the caution', () => {
@@ -275,7 +275,7 @@ describe('whatever a step does, it says what to be careful of', () => {
 
 describe('a caution', () => {
   it('says where the law stands before the site does', () => {
-    expect(CAUTIONS['local-rules']).toMatch(/come first\..* law asks for a licensed workshop, go there/);
+    expect(CAUTIONS['local-rules']).toMatch(/come first\..* law calls for a licensed workshop, go to one/);
     expect(SPOKEN['local-rules']).toMatch(/Local rules/);
   });
   it('is short', () => {
@@ -297,7 +297,7 @@ describe('a caution', () => {
       [/only outdoors/i, /only outdoors/i],
       [/ears/i, /ears?\b/i],
       [/key off/i, /key off/i],
-      [/Battery minus off first/, /minus comes off first/],
+      [/Battery minus comes off first/, /minus comes off first/],
       [/Ring and watch off/, /ring and watch off/i],
       [/never crank/i, /do not start the bike/i],
       [/Main fuse out/, /main fuse .*out/i],
@@ -307,22 +307,22 @@ describe('a caution', () => {
       [/never a 9 V battery/i, /never 9 volt/i],
       [/no sparks/i, /no sparks/i],
       [/bigger fuse/i, /bigger fuse/i],
-      [/to the frame, not even with a probe/, /metal of the bike/],
-      [/must not touch the frame/, /must not touch metal/],
+      [/to the frame, not even with a probe/, /the bike’s metal/],
+      [/must not touch the frame/, /must not touch the bike’s metal/],
       [/airbag/, /airbag/],
       [/tweeter/, /tweeter/],
       [/full blast/, /full blast/],
       [/Line-level plugs out/, /line plugs out/],
       [/spark when its fuse/, /spark as the amplifier’s fuse/],
-      [/just charged/, /just charged/],
+      [/just been charged/, /just been charged/],
       [/Twenty minutes/, /Twenty minutes/],
       [/own charger/, /own charger/],
-      [/Do not start again and again/, /Do not start it again and again/],
+      [/Don’t keep restarting/, /Don’t keep restarting/],
       [/Do not swap outputs/, /Not if a speaker wire may touch/],
       [/warranty/, /warranty/],
       [/cone/, /cone/],
-      [/gain to minimum/, /gain .* lowest/],
-      [/set the amplifier gain again/, /Set the gain .* again/],
+      [/gain to minimum/, /gain right down/],
+      [/set the amplifier gain again/, /Set the amplifier’s gain again/],
       [/gets a fuse, at the battery/, /fuse at the battery/],
       [/can burn your skin/, /may be hot/],
       [/Full output/, /full output/],
@@ -339,16 +339,16 @@ describe('a caution', () => {
 /** What in the words of a step asks for a caution that follows from nothing else. */
 const STEP_ASKS: Readonly<Partial<Record<CautionId, RegExp>>> = {
   'key-off': /key on/i,
-  'wakes-loud': /lamp (come on|flicker)|does it wake|lowest|hiss|key on/i,
+  'wakes-loud': /light (come on|flicker)|does it wake|lowest|hiss|key on/i,
   'loud-tone': /low volume|turn it up|same (loud song|passage)/i,
   'loud-listening': /ears covered/i,
   outdoors: /idle, outdoors/i,
-  bridge: /plugs? (of that pair )?(changed over|off the amplifier)/i,
+  bridge: /plugs? (of that pair )?(swapped|off the amplifier)/i,
   hot: /\b(warm|near its case|nothing hot|burn|fuse)\b/i,
   riding: /pressing a plug|speed volume/i,
-  'into-a-short': /brings the fault lamp|fault lamp there at once/,
+  'into-a-short': /brings the fault light|fault light back at once/,
   'short-suspected':
-    /[Ll]eft and right plug of that pair|output onto the rear speaker|speaker plugs at the amplifier over/,
+    /[Ll]eft and right plugs of that pair|output onto the rear speaker|Swap .*speaker plugs at the amplifier/,
   data: /remote wire|data wires/,
   fuse: /coloured fuses|fuse box/,
   'comes-back-loud': /turn it up slowly|start screen/,
@@ -439,9 +439,9 @@ const CONDITION_ASKS: readonly (readonly [CautionId, RegExp])[] = [
     'bridge',
     /speaker plugs|head unit’s plug straight out|unplug the rear speakers|feeds the (rear|front) speakers|signal plug/i,
   ],
-  ['cone', /speaker’s tabs|speaker that sounds ugliest/],
-  ['loud-listening', /turns ugly/],
-  ['ground-open', /^Key off\. Line-level leads/],
+  ['cone', /speaker’s tabs|the worst speaker/],
+  ['loud-listening', /starts to distort/],
+  ['ground-open', /^Key off\. Pull any line-level leads/],
   ['fuse', /main fuse of .* out|in its place/i],
   ['capacitors', /main fuse of .* out|fuse back/i],
   ['lamp-hot', /gets very hot/],

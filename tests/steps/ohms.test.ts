@@ -175,7 +175,7 @@ describe('the coil by itself', () => {
   });
   it('says what passes, which is what passes in its run less the wires', () => {
     expect(coilOhms.healthy({}, on(BIKE))).toBe(
-      'Healthy is 2.4 to 4.3 Ω, after taking off your leads. Just after loud music it reads up to half more.',
+      'Healthy is 2.4 to 4.3 Ω, after taking off your leads. Just after loud music it reads up to half as much again.',
     );
     for (const ratedOhm of [2, 4, 8]) {
       const coil = named(coilOhms.bands('coilOhm', {}, on(rated(ratedOhm))), 'healthy');

@@ -51,7 +51,7 @@ describe('80 Hz over 400 Hz, engine off', () => {
   });
   it('says the volts of this reading', () => {
     expect(tonesOff.healthy({ v400V: 0.5 }, on(BIKE))).toBe('Flat is 0.35 to 0.70 V at 80 Hz, boosted is above 1.3 V.');
-    expect(tonesOff.healthy({}, on(BIKE))).toMatch(/0\.7 to 1\.4 times .* 2\.5 times and more/);
+    expect(tonesOff.healthy({}, on(BIKE))).toMatch(/0\.7 to 1\.4 times .* 2\.5 times or more/);
   });
 });
 
@@ -156,9 +156,9 @@ describe('the tones with the engine running', () => {
   });
   it('say where the same lies on this bike', () => {
     const s = on(BIKE, '0.01', { 'tones-off': { readings: OFF } });
-    expect(tonesRunning.healthy({}, s)).toBe('The same means within 20 % of the ratio with the engine off.');
+    expect(tonesRunning.healthy({}, s)).toBe('The same means within 20 % of the engine-off ratio.');
     expect(tonesRunning.healthy({ v400V: 0.5 }, s)).toBe(
-      'The same means within 20 % of the ratio with the engine off: 1.8 to 2.6 V at 80 Hz.',
+      'The same means within 20 % of the engine-off ratio: 1.8 to 2.6 V at 80 Hz.',
     );
   });
 });

@@ -93,7 +93,7 @@ describe('the rear pairs next to the front pair', () => {
   it('tells where to probe when the plug is out of reach: signal wires with an amplifier, any rear plug without', () => {
     const how = (rig: Rig) => (typeof rearPair.how === 'function' ? rearPair.how(on(rig)) : rearPair.how).at(-1);
     expect(how(EXAMPLE_RIGS['frame-fairing'])).toMatch(/signal wires on the way to the amplifier/);
-    expect(how({ rearFedBy: 'unit' })).toMatch(/any rear plug on the way, on the side toward the head unit/);
+    expect(how({ rearFedBy: 'unit' })).toMatch(/any rear plug on the way, on the side towards the head unit/);
   });
 });
 
@@ -113,7 +113,7 @@ describe('a meter that is too coarse for the signal', () => {
     expect(whyUnusable(rearPair, { frontV: 2.9, leftV: 0, rightV: 0 }, BASIC)).toEqual({
       reading: 'frontV',
       message:
-        'Too little for a meter that shows 0.1 V. Turn the volume up until this reads 3.6 V or more, then take all readings again.',
+        'Too little for a meter that reads down to 0.1 V. Turn the volume up until this reads 3.6 V or more, then take all readings again.',
     });
     expect(whyUnusable(rearPair, { frontV: 3, leftV: 0, rightV: 0 }, BASIC)).toBeNull();
   });

@@ -2,9 +2,9 @@ import type { CautionId } from '../../steps/cautions.ts';
 
 /** The cautions as they are said to a caller: a breath each, in words that need no picture and no sentence before them. */
 export const SPOKEN: Readonly<Record<CautionId, string>> = {
-  riding: 'Not while riding: the bike stands on its stand.',
+  riding: 'Not while riding: bike on its stand.',
   outdoors: 'Engine on only outdoors: its fumes kill.',
-  bridge: 'No speaker wire, and no probe on one, may touch metal of the bike: that kills the output.',
+  bridge: 'No speaker wire, and no probe on one, may touch the bike’s metal: that kills the output.',
   'loud-tone': 'A tone hurts ears and speakers: keep it low, and no ear at a speaker.',
   'full-tone': 'Near the top a tone burns speakers and hurts ears: five seconds at a time, ears covered.',
   'loud-listening': 'Loud for seconds only, ears covered, nobody near a speaker.',
@@ -14,29 +14,30 @@ export const SPOKEN: Readonly<Record<CautionId, string>> = {
   'short-suspected': 'Not if a speaker wire may touch the frame: it would take the good channel, too.',
   hot: 'Cases, fuses and exhaust may be hot. A burnt smell: key off and stop.',
   cell: 'One 1.5 volt cell, never 9 volt, half a second, wires off whatever drives them, never on a tweeter.',
-  'flat-battery': 'Twenty minutes like this at most, then the battery is flat.',
-  cone: 'Do not press on the cone.',
+  'flat-battery': 'Twenty minutes like this at most, or the battery goes flat.',
+  cone: 'Never press the cone on one side, and never touch a tweeter dome.',
   'minus-first':
-    'Battery minus comes off first and goes on last, all its leads together. Ring and watch off. No spanner from plus to frame.',
+    'Battery minus comes off first and goes back last, all its leads together. Ring and watch off. No spanner from plus to frame.',
   cranking: 'Do not start the bike while its minus lead is loose and the amplifier’s is tight.',
-  capacitors: 'A small spark as the amplifier’s fuse goes back is normal: not beside a battery that was just charged.',
+  capacitors:
+    'A small spark as the amplifier’s fuse goes back is normal: not near a battery that has just been charged.',
   'live-clip': 'Main fuse of the amplifier out while you clip on: its plus is live even with the key off.',
-  fuse: 'Never a bigger fuse, never a wire instead. One that opens twice: stop.',
+  fuse: 'Never a bigger fuse, never a wire instead. One that blows twice: stop.',
   data: 'Leave data wires and any airbag plug alone.',
   warranty: 'Under warranty? What you open may be judged later: keep what you take off.',
-  'back-to-full': 'Before the level goes up: gain of the amplifier to its lowest, or it comes back far louder.',
-  'set-gain-again': 'Set the gain of the amplifier again afterwards.',
-  'plus-probe': 'The probe on a plus must not touch metal of the bike: hundreds of amperes wait there.',
+  'back-to-full': 'Before the level goes up: amplifier gain right down, or it comes back far louder.',
+  'set-gain-again': 'Set the amplifier’s gain again afterwards.',
+  'plus-probe': 'The probe on a plus must not touch the bike’s metal: hundreds of amps are waiting.',
   jumper:
     'From the amplifier’s plus to its remote terminal only, through a 1 amp fuse. Never to ground or to a speaker.',
-  'lamp-hot': 'The lamp burns within seconds: hold it by its leads, away from seat and plastic.',
+  'lamp-hot': 'The lamp burns your skin within seconds: hold it by its leads, away from seat and plastic.',
   'ground-open': 'Round line plugs out of the amplifier first, key off: a loose ground would burn them.',
   'wakes-loud': 'It may wake at full blast: volume at zero, and no ear near a speaker.',
   'comes-back-loud': 'Volume right down first, then up slowly: it comes back loud, mind your ears.',
-  'battery-gas': 'A battery may gas: no sparks, no flame, eyes covered.',
+  'battery-gas': 'A battery gives off explosive gas: no sparks, no flame, eye protection on.',
   'own-charger': 'A lithium battery only on its own charger.',
   'temporary-lead':
     'The plus lead has its fuse at the battery, the ground lead none. Both clear of steering and exhaust.',
-  'into-a-short': 'Do not start it again and again into a short.',
+  'into-a-short': 'Don’t keep restarting it into a short.',
   'local-rules': 'Local rules come first.',
 };

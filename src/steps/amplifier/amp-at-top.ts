@@ -40,18 +40,18 @@ const outputReading = (label: string) => ({
 export const ampAtTop: ReadingStep<'bass' | 'all' | 'below' | 'unclear'> = measurement({
   place: 'amplifier',
   id: 'amp-at-top',
-  short: atAmp('Its output at that step'),
-  ask: (s) => `At the volume step at which it is ugly: what does an output of ${ampName(s)} read with each tone?`,
+  short: atAmp('Its output at that volume'),
+  ask: (s) => `At the volume step where it distorts: what does an output of ${ampName(s)} read with each tone?`,
   phone: (s) =>
-    `Speakers off ${ampName(s)}, key off for that. Same volume number as when it is ugly. One probe on each of the two thick screws of one output, never to metal. 80 tone: number? 400 tone: number?`,
+    `Key off and speakers off ${ampName(s)} first. Then the same volume number as when it distorts. One probe on each of the two thick screws of one output, never to metal. What number with the 80 tone? And with the 400 tone?`,
   how: (s) => [
-    'Tone controls, gain and filter as they are when it is ugly, phone volume full.',
-    'Volume up from zero to the step at which it is ugly. 80 Hz: read. 400 Hz: read. Volume at zero.',
+    'Leave tone controls, gain and filter as they are when it distorts. Phone volume full.',
+    'Bring the volume up from zero to the step where it distorts. Read with 80 Hz, then with 400 Hz. Volume back to zero.',
     ...(theAmp(s).powerW === undefined || theAmp(s).ratedOhm === undefined
-      ? ['Put watts and ohms of a channel into “my bike”: the limit is the root of watts × ohms.']
+      ? ['Enter the watts and ohms of a channel in “my bike”: the limit is the square root of watts × ohms.']
       : []),
   ],
-  why: 'An amplifier that is asked for more than its supply gives cuts the wave flat. A plain meter then reads more than the root of watts × ohms.',
+  why: 'An amplifier driven past what its supply can give clips the wave flat. A plain meter then reads more than the square root of watts × ohms.',
   tool: 'meter',
   minutes: 8,
   conditions: ['amp-uncovered', 'amp-outputs-off', 'tone-80', 'meter-on-ac'],
@@ -71,10 +71,10 @@ export const ampAtTop: ReadingStep<'bass' | 'all' | 'below' | 'unclear'> = measu
   healthy: (_, s) => {
     const { lowV, highV } = ampClipsV(s);
     return lowV === highV
-      ? `It clips at ${formatQuantity(lowV, 'V', 3)}. More than ${formatQuantity(OVER_RATIO * highV, 'V', 3)} is a wave that is cut off.`
-      : `Its watts and ohms are not known: it clips somewhere from ${formatQuantity(lowV, 'V', 2)} to ${formatQuantity(highV, 'V', 2)}.`;
+      ? `It clips at ${formatQuantity(lowV, 'V', 3)}. More than ${formatQuantity(OVER_RATIO * highV, 'V', 3)} means a clipped wave.`
+      : `Its watts and ohms are not known: it clips somewhere between ${formatQuantity(lowV, 'V', 2)} and ${formatQuantity(highV, 'V', 2)}.`;
   },
-  outcomes: { bass: 'bass cut off', all: 'all of it cut off', below: 'below its limit', unclear: 'unclear' },
+  outcomes: { bass: 'bass clips', all: 'everything clips', below: 'below its limit', unclear: 'unclear' },
   article: 'clipping-and-coils',
   givenUnder: ['meter-digit'],
 });

@@ -14,13 +14,14 @@ export const ampDc: OfEach<ReadingStep<'ok' | 'offset' | 'unclear'>, 'meant', Am
     place: 'amplifier',
     id: 'amp-dc',
     short: atAmp('DC across its outputs'),
-    ask: (s) => `Speakers off, music paused: what DC voltage is across each output of ${ampName(s)}, at the most?`,
-    phone: 'One probe on each screw of one output, never to metal. Every output in turn: the highest number?',
+    ask: (s) => `Speakers off, music paused: what is the highest DC voltage across any output of ${ampName(s)}?`,
+    phone:
+      'One probe on each screw of one output, never to metal. Do every output in turn: what is the highest number?',
     how: [
-      'One probe on each screw of one output, never to metal. Every output.',
-      'Type the highest, without its sign.',
+      'One probe on each screw of one output, never to metal. Do every output.',
+      'Type the highest one, without its sign.',
     ],
-    why: 'A healthy output has next to no DC across it. A damaged one pushes the coil to one side, and protection steps in.',
+    why: 'A healthy output has next to no DC across it. A damaged one pushes the coil to one side, and the protection steps in.',
     tool: 'meter',
     minutes: 4,
     conditions: ['amp-uncovered', 'amp-outputs-off', 'music-paused', 'meter-on-dc'],
@@ -30,10 +31,10 @@ export const ampDc: OfEach<ReadingStep<'ok' | 'offset' | 'unclear'>, 'meant', Am
     probes: { red: 'amp-out-plus', black: 'amp-out-minus' },
     readings: {
       highestV: {
-        label: 'Highest of its outputs',
+        label: 'Highest of all outputs',
         unit: 'V',
         possible: [0, 60],
-        impossible: 'Without its sign, and on DC volts: no output on a 12 V bike has more than 60 V.',
+        impossible: 'No output on a 12 V bike has more than 60 V. Is the meter on DC volts?',
       },
     },
     bands: () => [
@@ -43,9 +44,9 @@ export const ampDc: OfEach<ReadingStep<'ok' | 'offset' | 'unclear'>, 'meant', Am
     ],
     judge: ({ highestV = 0 }) =>
       highestV < OUTPUT_DC_HEALTHY_V ? 'ok' : highestV < OUTPUT_DC_BAD_V ? 'unclear' : 'offset',
-    formula: 'DC across an output = 0 V, as far as 50 mV of offset',
+    formula: 'DC across an output = 0 V, give or take 50 mV of offset',
     healthy: () =>
-      'Healthy is below 50 mV. Above 0.3 V the output is damaged. While it protects itself it may show none.',
+      'Healthy is below 50 mV. Above 0.3 V the output is damaged. While it is protecting itself it may show none.',
     outcomes: { ok: 'no DC', offset: 'DC on an output', unclear: 'a little DC' },
   }),
 );

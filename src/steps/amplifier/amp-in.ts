@@ -54,7 +54,7 @@ function moreThanSent(values: Values, situation: Situation) {
     : {
         reading,
         message:
-          'More than was sent cannot arrive over speaker wires. Leave the volume alone, and take all three readings again. Is there a converter in between? Then change “Signal into the amplifier” to a line-level lead.',
+          'Speaker wires cannot deliver more than was sent. Leave the volume alone and take all three readings again. Is there a converter in between? Then change “Signal into the amplifier” to a line-level lead.',
       };
 }
 
@@ -65,15 +65,15 @@ export const ampIn: ReadingStep<'ok' | 'low' | 'none'> = measurement({
   short: 'Rear inputs of the amplifier',
   ask: 'Does the signal for the rear arrive at the amplifier’s inputs?',
   phone:
-    'Leave the volume alone for all of them. First the pair that feeds it, at the radio’s plug, one probe on each wire, never to metal: number? Then both thin pairs where they enter the amplifier: two numbers?',
+    'Leave the volume alone throughout. First the pair that feeds it, at the radio’s plug, one probe on each wire, never to metal: what number? Then both thin pairs where they go into the amplifier: what two numbers?',
   how: (s) => [
-    `Come up until the reference reads ${formatQuantity(leastReferenceV(s) * 1.2, 'V', 2)} or more. Leave the volume there.`,
+    `Turn up until the reference reads ${formatQuantity(leastReferenceV(s) * 1.2, 'V', 2)} or more. Leave the volume there.`,
     `Reference: one ${fedFromRear(s) ? 'rear' : 'front'} pair as it leaves the head unit.`,
     fedFromRear(s)
       ? 'Then the rear left and rear right inputs at the amplifier, plug fitted.'
       : 'Then the left and right inputs that are plugged in, at the amplifier. The rear takes its signal from them.',
   ],
-  why: 'What leaves the head unit and does not arrive is lost in a plug, a lead or an adapter between the two.',
+  why: 'A signal that leaves the head unit but does not arrive is lost in a plug, a lead or an adapter in between.',
   tool: 'meter',
   minutes: 8,
   conditions: ['amp-uncovered', 'amp-outputs-off', 'panel-off', 'tone-400', 'meter-on-ac'],
@@ -111,13 +111,13 @@ export const ampIn: ReadingStep<'ok' | 'low' | 'none'> = measurement({
   formula: 'at the amplifier ÷ at the head unit = 0.85 to 1.15',
   healthy: (values, s) => {
     if (onLineLevel(s))
-      return 'A converter makes its own level, so only this counts: a signal on both sides, left and right within 10 %.';
-    if (values['sentV'] === undefined) return 'Healthy is what leaves the head unit, within 15 %.';
+      return 'A converter sets its own level. All that counts is a signal on both sides, left and right within 10 %.';
+    if (values['sentV'] === undefined) return 'Healthy is within 15 % of what leaves the head unit.';
     const { lowV, highV } = arrivingV(values['sentV'], s);
-    return `Healthy is ${formatRange(lowV, highV, 'V')}: what was sent, within 15 % and the last three digits of the meter.`;
+    return `Healthy is ${formatRange(lowV, highV, 'V')}: what was sent, give or take 15 % and three of the meter’s last digits.`;
   },
   outcomes: { ok: 'all of it arrives', low: 'part is lost on the way', none: 'nothing arrives' },
   article: 'measure-a-speaker-pair',
   givenUnder: ['meter-digit', 'rear-drive', 'rear-amp-input'],
-  ifCannot: 'Push the signal plug home, key off, and go on.',
+  ifCannot: 'Key off, push the signal plug home, and carry on.',
 });

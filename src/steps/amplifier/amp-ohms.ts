@@ -19,15 +19,15 @@ const INSIDE_BANDS: readonly Band[] = [
 export const ampOhms: ReadingStep<'ok' | 'leaks' | 'shorted'> = measurement({
   place: 'amplifier',
   id: 'amp-ohms',
-  short: 'From its plus to its ground in ohms',
-  ask: 'Main fuse out: how many ohms from the amplifier’s plus terminal to its ground terminal, once it stops climbing?',
+  short: 'Ohms from its plus to its ground',
+  ask: 'Main fuse out: how many ohms from the amplifier’s plus terminal to its ground terminal, once the reading stops climbing?',
   phone:
-    'Main fuse out, thin remote wire off. Red on the thick plus of the amplifier, black on its ground: the number climbs. Where does it stop?',
+    'Main fuse out, thin remote wire off. Red on the amplifier’s thick plus terminal, black on its ground: the number climbs. Where does it stop?',
   how: [
     'Red on its plus terminal, black on its ground terminal. Hold still: its capacitors fill, and the number climbs.',
-    'Type where it stops, after a minute at the most. “OL” is a reading too.',
+    'Type where it stops, or what it reads after a minute. “OL” is a reading too.',
   ],
-  why: 'A dry amplifier has thousands of ohms there. Water leaves some tens or hundreds, a burnt one next to none.',
+  why: 'A dry amplifier has thousands of ohms there. Water leaves tens or hundreds, a burnt-out one next to none.',
   tool: 'meter',
   minutes: 4,
   conditions: ['key-off', 'amp-uncovered', 'fuse-out', 'remote-off', 'meter-on-ohms'],
@@ -48,5 +48,5 @@ export const ampOhms: ReadingStep<'ok' | 'leaks' | 'shorted'> = measurement({
   formula: '1 ÷ R = 1 ÷ R of a dry amplifier (some kΩ) + 1 ÷ R of what leaks',
   healthy: () => 'Healthy is some thousands of ohms, or OL. It climbs at first, while capacitors fill.',
   outcomes: { ok: 'nothing leaks inside', leaks: 'current leaks inside', shorted: 'next to no ohms' },
-  ifCannot: 'Go on without: a look into its plugs and vents tells of most water.',
+  ifCannot: 'Skip it: a look into the plugs and vents finds most water.',
 });

@@ -58,13 +58,13 @@ export const ampOut: ReadingStep<'ok' | 'low' | 'none'> = measurement({
   short: 'Rear outputs of the amplifier',
   ask: 'What comes out of the amplifier’s rear outputs?',
   phone:
-    'Stop the tone: one pair of thick output screws, number? Tone on again: one thin input pair, then both rear outputs, screw to screw, never to metal. Numbers?',
+    'Stop the tone: one pair of thick output screws, what number? Tone on again: one thin input pair, then both rear outputs, screw to screw, never to metal. What numbers?',
   how: [
-    'Rear channels on full range for this: behind a low-pass a 400 Hz tone looks dead.',
-    'Stop the tone for one reading: one rear output. What shows now is residue of the switching stage, not sound.',
-    'Tone on again, at the same volume as before: one rear input, then rear left and rear right output.',
+    'Set the rear channels to full range for this: behind a low-pass a 400 Hz tone looks dead.',
+    'Stop the tone and read one rear output. What shows now is switching residue, not sound.',
+    'Tone on again at the same volume: one rear input, then the rear left and rear right outputs.',
   ],
-  why: 'An input that is fine and an output that is not: the fault is inside the amplifier or on its knobs.',
+  why: 'Good input, bad output: the fault is inside the amplifier or in how its knobs are set.',
   tool: 'meter',
   minutes: 8,
   conditions: ['amp-uncovered', 'amp-outputs-off', 'tone-400', 'meter-on-ac'],
@@ -89,10 +89,10 @@ export const ampOut: ReadingStep<'ok' | 'low' | 'none'> = measurement({
     if (labels.includes('nothing')) return 'none';
     return labels.includes('weak') ? 'low' : 'ok';
   },
-  formula: 'output ÷ input = √(P · R) ÷ the full level of the head unit, and no less than 9 dB under that',
+  formula: 'output ÷ input = √(P · R) ÷ the full level of the head unit, and no more than 9 dB below that',
   healthy: (values, s) => {
     const full = onLineLevel(s)
-      ? 'On a line-level lead the amplifier makes more out of its input, never less.'
+      ? 'On a line-level lead more comes out of the amplifier than goes in, never less.'
       : `This amplifier reaches full power with about ${gainInWords(s)} its input.`;
     const healthy = outputBands(values, s).find(({ label }) => label === 'healthy');
     return values['inV'] === undefined || !healthy
@@ -101,5 +101,5 @@ export const ampOut: ReadingStep<'ok' | 'low' | 'none'> = measurement({
   },
   outcomes: { ok: 'healthy', low: 'too little', none: 'nothing comes out' },
   givenUnder: ['meter-digit', 'rear-drive', 'rear-amp-input'],
-  ifCannot: 'We exchange a front and a rear output by ear instead.',
+  ifCannot: 'We swap a front and a rear output by ear instead.',
 });

@@ -28,12 +28,12 @@ export const halfSupply: ReadingStep<'half' | 'zero' | 'one-odd' | 'unclear'> = 
   short: 'DC on the rear input wires',
   ask: 'Music paused: what DC voltage is on each rear input wire, against battery minus?',
   phone:
-    'Red on battery plus, never touching the frame with it: number? Then red on each of the two thin wires of one rear input, touching nothing else: two numbers?',
+    'Red on battery plus, never touching the frame with it: what number? Then red on each of the two thin wires of one rear input, touching nothing else: what two numbers?',
   how: [
     'Red on battery plus: note it.',
     'Red on both wires of one rear input pair at the amplifier, on the side toward the head unit.',
   ],
-  why: 'A wire that reaches a live output rests at about half the supply. No DC where there is AC at the head unit means that the wire does not come from there.',
+  why: 'A wire that reaches a live output sits at about half the supply. No DC here but AC at the head unit means that this wire does not come from there.',
   tool: 'meter',
   minutes: 6,
   conditions: ['amp-uncovered', 'music-paused', 'black-on-minus', 'meter-on-dc'],
@@ -64,7 +64,7 @@ export const halfSupply: ReadingStep<'half' | 'zero' | 'one-odd' | 'unclear'> = 
     if (!alike || labels.includes('too high')) return 'one-odd';
     return labels.every((label) => label === 'half the supply') ? 'half' : 'unclear';
   },
-  formula: 'each wire = about half of the battery, both wires alike',
+  formula: 'each wire = about half the battery, both wires alike',
   healthy: (values) => {
     if (values['batteryV'] === undefined)
       return 'Healthy is 0.40 to 0.55 of the battery reading, both wires within 0.5 V.';

@@ -6,14 +6,14 @@ export const highpassTry: ChoiceStep<'cured' | 'no-change' | 'already' | 'none'>
   place: 'amplifier',
   id: 'highpass-try',
   short: atAmp('High-pass on, bass knob at zero'),
-  ask: 'The amplifier’s high-pass on at 80 to 100 Hz and its bass knob at zero: is it clean at that volume now?',
+  ask: 'Amplifier’s high-pass on at 80 to 100 Hz, bass knob at zero: is it clean at that volume now?',
   phone:
-    'On the amplifier: filter switch to high-pass, its knob near 80, bass knob to zero. Same volume: clean now, no change, or did it stand like that already?',
+    'On the amplifier: filter switch to high-pass, its knob near 80, bass knob to zero. Same volume: clean now, no change, or was it set like that already? Or has it got no such switch?',
   how: [
-    'Note how filter and bass knob stand. Key off before a switch is moved.',
+    'Note how the filter and bass knob are set. Key off before you move a switch.',
     'Filter to high-pass, 80 to 100 Hz. Bass or boost knob to 0. Key on, the same step.',
   ],
-  why: 'Below 80 Hz a speaker of this size needs four times the way for each octave, and a bass knob at +12 dB sixteen times the power.',
+  why: 'Below 80 Hz a small cone has to move four times as far for each octave, and a bass knob at +12 dB takes sixteen times the power.',
   tool: 'none',
   minutes: 4,
   conditions: ['amp-uncovered', 'ugly-step'],
@@ -22,9 +22,9 @@ export const highpassTry: ChoiceStep<'cured' | 'no-change' | 'already' | 'none'>
   cautions: ['key-off'],
   options: {
     cured: 'Yes, clean now',
-    'no-change': 'Changed, and still ugly',
-    already: 'It stood like that already',
+    'no-change': 'Changed, and still distorted',
+    already: 'It was set like that already',
     none: 'It has no such switch or knob',
   },
-  outcomes: { cured: 'clean now', 'no-change': 'no change', already: 'stood so already', none: 'no such switch' },
+  outcomes: { cured: 'clean now', 'no-change': 'no change', already: 'already set like that', none: 'no such switch' },
 });

@@ -4,15 +4,15 @@ import { type ChoiceStep, choice } from '../step.ts';
 export const lampAtVolume: ChoiceStep<'steady' | 'goes' | 'none'> = choice({
   place: 'amplifier',
   id: 'lamp-at-volume',
-  short: 'Amplifier lamp when it is ugly',
-  ask: 'While it is ugly: does the amplifier’s lamp stay as it is, or does it go dark, red or blink with the beat?',
+  short: 'Amplifier light while it distorts',
+  ask: 'While it distorts: does the amplifier’s light stay as it is, or does it go off, turn red or blink with the beat?',
   phone:
-    'Somebody watches the little lamp on the amplifier while it is ugly, a few seconds. Steady, or does it go dark, change colour or blink with the bass?',
+    'Have somebody watch the little light on the amplifier while it distorts, a few seconds. Steady, or does it go off, change colour or blink with the bass? Or is there no light?',
   how: [
-    'A track with bass, at the ugly step, engine off. Then the same at idle, outdoors.',
-    'A few seconds, ears covered.',
+    'A track with bass at the step where it distorts, engine off. Then the same at idle, outdoors.',
+    'A few seconds only, ears covered.',
   ],
-  why: 'A lamp that goes with the beat: the amplifier runs out of volts, or protects itself. Then it is supply or load, and no setting.',
+  why: 'A light that follows the beat: the amplifier is running out of volts, or protecting itself. Then it is supply or load, not a setting.',
   tool: 'none',
   minutes: 2,
   conditions: ['amp-uncovered', 'ugly-step'],
@@ -21,9 +21,9 @@ export const lampAtVolume: ChoiceStep<'steady' | 'goes' | 'none'> = choice({
   cautions: ['outdoors'],
   options: {
     steady: 'It stays lit as usual',
-    goes: 'It goes dark, red, or blinks with the beat',
-    none: 'There is no lamp to see',
+    goes: 'It goes off, turns red, or blinks with the beat',
+    none: 'There is no light to see',
   },
-  outcomes: { steady: 'steady', goes: 'goes with the beat', none: 'no lamp to see' },
-  ifCannot: 'Out of reach: listen instead whether it cuts in and out.',
+  outcomes: { steady: 'steady', goes: 'follows the beat', none: 'no light to see' },
+  ifCannot: 'Out of reach: listen for it cutting in and out instead.',
 });

@@ -5,16 +5,16 @@ import { fuseStaysOut } from '../supply/may-fail.ts';
 export const oneByOne: ChoiceStep<'one' | 'each' | 'together' | 'none'> = choice({
   place: 'amplifier',
   id: 'one-by-one',
-  short: 'Speakers back one at a time',
-  ask: 'Plug the speakers back in one at a time, key off for each: which one brings the fault lamp?',
+  short: 'Speakers back in, one at a time',
+  ask: 'Plug the speakers back in one at a time, key off for each: which one brings the fault light on?',
   phone:
-    'Key off, plug one speaker in, key on, low volume: the fault lamp? Key off, pull it, and the next one. Which one brings the fault lamp back: one, every one, only all together, or none?',
+    'Key off, plug one speaker in, key on, low volume: fault light? Key off, unplug it, and do the next one. What brings the fault light back: one of them, every one, only all together, or none?',
   how: [
-    'Plug in one speaker. Key on, low volume: fault lamp? Key off, pull it, try the next.',
-    'The one that trips it: leave it off, try the others.',
-    'No single one? Then all of them together, and a little louder.',
+    'Plug in one speaker. Key on, low volume: fault light? Key off, unplug it, try the next.',
+    'Leave the one that trips it unplugged, and try the others.',
+    'None on its own? Then all of them together, and a little louder.',
   ],
-  why: 'The run that trips it alone has the short. If only all together do, the load is too heavy.',
+  why: 'The run that trips it alone has the short. If it takes all of them together, the load is too heavy.',
   tool: 'none',
   minutes: 8,
   conditions: ['key-off', 'amp-uncovered', 'amp-outputs-off'],

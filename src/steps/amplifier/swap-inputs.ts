@@ -7,10 +7,10 @@ export const swapInputs: ChoiceStep<'plays' | 'weak' | 'silent'> = choice({
   short: 'Front plugs into the rear inputs',
   ask: 'Put the front signal plugs into the amplifier’s rear inputs. Do the rear speakers play now?',
   phone:
-    'Key off, pull the thin rear plugs at the amplifier and put the front ones in their place. Key on, low volume. Does the back play, play weakly, or not at all? Then key off, and every plug back in its own place.',
+    'Key off, pull the thin rear plugs at the amplifier and put the front ones in their place. Key on, low volume. Does the back play, play weakly, or stay silent? Then key off, and every plug back in its own place.',
   how: [
     'Mark the plugs. Put the front signal plugs into the rear inputs.',
-    'Key on, low volume, listen at the rear. Then key off, and everything back.',
+    'Key on, low volume, listen at the rear. Then key off, and put everything back.',
   ],
   why: 'The front signal is known to be good. If the rear plays with it, the fault is before the amplifier.',
   tool: 'ears',
@@ -22,5 +22,5 @@ export const swapInputs: ChoiceStep<'plays' | 'weak' | 'silent'> = choice({
   cautions: ['key-off', 'loud-tone'],
   options: { plays: 'Yes, the rear plays', weak: 'It plays, but weakly', silent: 'No, still silent' },
   outcomes: { plays: 'rear plays', weak: 'rear plays weakly', silent: 'rear still silent' },
-  ifCannot: 'The plugs are not alike or out of reach, or the front is not on this amplifier: go on without.',
+  ifCannot: 'The plugs differ or are out of reach, or the front is not on this amplifier: skip it.',
 });

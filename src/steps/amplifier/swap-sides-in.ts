@@ -6,15 +6,15 @@ import { pairIn, SWAP_OPTIONS, SWAPPED } from './swapped.ts';
 export const swapSidesIn: ChoiceStep<'moves' | 'stays' | 'plays'> = choice({
   place: 'amplifier',
   id: 'swap-sides-in',
-  short: 'Left and right signal plugs changed over',
-  ask: (s) => `Change the left and right ${pairIn(s)}signal plugs at the amplifier over. Which speaker is silent now?`,
+  short: 'Left and right signal plugs swapped',
+  ask: (s) => `Swap the left and right ${pairIn(s)}signal plugs at the amplifier. Which speaker is silent now?`,
   phone: (s) =>
-    `Key off, change the left and right thin ${pairIn(s)}plugs at the amplifier over. Key on, low volume: is the other one silent now, the same one, or do both play? Then key off, and both back.`,
+    `Key off, swap the left and right thin ${pairIn(s)}plugs at the amplifier. Key on, low volume: is the other one silent now, the same one, or do both play? Then key off, and both plugs back.`,
   how: [
-    'Mark the plugs. Left in the place of right, right in the place of left, on one pair of speakers.',
-    'Key on, low volume, listen. Then key off, and both back.',
+    'Mark the plugs. On one pair of speakers, put left where right was and right where left was.',
+    'Key on, low volume, listen. Then key off, and put both back.',
   ],
-  why: 'One side is known to be good. If the silence moves with the plugs, it comes from before the amplifier.',
+  why: 'One side is known to be good. If the silence moves with the plugs, the fault is before the amplifier.',
   tool: 'ears',
   minutes: 5,
   conditions: ['key-off', 'amp-uncovered'],
@@ -26,5 +26,5 @@ export const swapSidesIn: ChoiceStep<'moves' | 'stays' | 'plays'> = choice({
   options: SWAP_OPTIONS,
   outcomes: SWAPPED,
   givenUnder: ['which-corner'],
-  ifCannot: 'One plug for all, or out of reach: go on without.',
+  ifCannot: 'One plug for everything, or out of reach: skip it.',
 });

@@ -15,15 +15,15 @@ const noShortKnown = (f: Findings): boolean =>
 export const swapSidesOut: ChoiceStep<'moves' | 'stays' | 'plays'> = choice({
   place: 'amplifier',
   id: 'swap-sides-out',
-  short: 'Left and right speaker plugs changed over',
-  ask: (s) => `Change the left and right ${pairIn(s)}speaker plugs at the amplifier over. Which speaker is silent now?`,
+  short: 'Left and right speaker plugs swapped',
+  ask: (s) => `Swap the left and right ${pairIn(s)}speaker plugs at the amplifier. Which speaker is silent now?`,
   phone: (s) =>
-    `Skip this if a speaker wire may touch the frame. Key off, change the left and right thick ${pairIn(s)}plugs over. Key on, low volume: is the other one silent now, the same one, or do both play? Then key off, and both back.`,
+    `Skip this if a speaker wire may touch the frame. Key off, swap the left and right thick ${pairIn(s)}plugs. Key on, low volume: is the other one silent now, the same one, or do both play? Then key off, and both plugs back.`,
   how: [
-    'Mark the plugs. Left in the place of right, right in the place of left, on one pair of speakers.',
-    'Key on, low volume, listen. Then key off, and both back.',
+    'Mark the plugs. On one pair of speakers, put left where right was and right where left was.',
+    'Key on, low volume, listen. Then key off, and put both back.',
   ],
-  why: 'If the silence moves, run and speaker are good. If it stays, they are where it comes from.',
+  why: 'If the silence moves, the run and its speaker are good. If it stays, the fault is in one of them.',
   tool: 'ears',
   minutes: 6,
   conditions: ['key-off', 'amp-uncovered', 'amp-outputs-off'],
@@ -33,5 +33,5 @@ export const swapSidesOut: ChoiceStep<'moves' | 'stays' | 'plays'> = choice({
   options: SWAP_OPTIONS,
   outcomes: SWAPPED,
   givenUnder: ['which-corner'],
-  ifCannot: 'One plug for all, or out of reach: go on without.',
+  ifCannot: 'One plug for everything, or out of reach: skip it.',
 });

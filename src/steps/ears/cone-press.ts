@@ -6,15 +6,15 @@ export const conePress: ChoiceStep<'smooth' | 'scrapes' | 'loose'> = choice({
   place: 'ears',
   id: 'cone-press',
   short: 'Cone and frame by hand',
-  ask: 'Grille off: does the cone move without scraping, and does its frame sit tight all round?',
+  ask: 'Grille off: does the cone move without scraping, and is its frame tight all round?',
   phone:
-    'Key off, grille off the ugliest speaker. Two thumbs left and right of the centre, press both evenly two millimetres: scraping like sand? Any tear? Then push at the frame: loose, or a gap?',
+    'Key off, grille off the worst speaker. Two thumbs either side of the centre, press evenly, two millimetres: scraping like sand, or smooth? Any tear? Then push at the frame: loose, or a gap?',
   how: [
     'Look for tears in cone and surround, and for a gap around the frame.',
-    'Two thumbs, evenly left and right of the centre, two or three millimetres in. Listen: it must be silent.',
-    'Push at the frame on all sides, and at whatever is screwed on beside it.',
+    'Two thumbs, evenly either side of the centre, press two or three millimetres in. Listen: it must be silent.',
+    'Push at the frame all round, and at whatever is screwed on next to it.',
   ],
-  why: 'A coil that rubs, a torn cone and a loose frame are heard at any volume once you know the sound, and no meter finds them.',
+  why: 'You can hear a rubbing coil, a torn cone or a loose frame at any volume once you know the sound. No meter finds them.',
   tool: 'none',
   minutes: 8,
   conditions: ['grille-open'],
@@ -23,10 +23,10 @@ export const conePress: ChoiceStep<'smooth' | 'scrapes' | 'loose'> = choice({
   options: {
     smooth: 'Smooth, whole and tight',
     scrapes: 'It scrapes, or cone or surround is torn',
-    loose: 'The frame or something beside it is loose, or there is a gap',
+    loose: 'The frame or something next to it is loose, or there is a gap',
   },
   outcomes: { smooth: 'smooth and tight', scrapes: 'scrapes or torn', loose: 'loose, or a gap' },
-  ifCannot: 'Grille not to be had off? A low hum at low volume and a hand on the grille tell a rattle, too.',
+  ifCannot: 'Grille won’t come off? A low hum at low volume and a hand on the grille will give a rattle away too.',
 });
 
 export const isOneSpeaker = (f: Parameters<typeof is>[0]): boolean => is(f, 'where-harsh', ...ONE_CORNER);

@@ -6,12 +6,12 @@ export const loudCompare: ChoiceStep<'clean' | 'ugly' | 'cleaner'> = choice({
   short: 'Loud, engine off and idling',
   ask: 'As loud as you ever play it, a few seconds with the engine off, then idling outdoors: is it clean?',
   phone:
-    'As loud as you ever play it, a few seconds, ears covered. Engine off: clean or ugly? Then outside, idling: clean or ugly?',
+    'As loud as you ever play it, a few seconds, ears covered. Engine off: clean or distorted? Then outside, idling: clean or distorted?',
   how: [
     'A track with bass, a few seconds each, ears covered, nobody near a speaker.',
     'Engine off, then idling, outdoors, in neutral. Volume untouched.',
   ],
-  why: 'Ugly with the engine off and clean with it on is a supply that gives way. Ugly both times, bass first: more level than belongs there.',
+  why: 'Distorted with the engine off but clean with it running: the supply sags. Distorted both times, bass first: too much level.',
   tool: 'ears',
   minutes: 2,
   conditions: ['head-unit-playing', 'engine-running'],
@@ -19,9 +19,9 @@ export const loudCompare: ChoiceStep<'clean' | 'ugly' | 'cleaner'> = choice({
   cautions: ['loud-listening'],
   options: {
     clean: 'Clean both times',
-    ugly: 'Ugly with the engine running, too',
-    cleaner: 'Ugly with the engine off, clean when it runs',
+    ugly: 'Distorted with the engine running too',
+    cleaner: 'Distorted with the engine off, clean with it running',
   },
-  outcomes: { clean: 'clean both times', ugly: 'ugly when loud', cleaner: 'ugly only with the engine off' },
-  ifCannot: 'Too loud for where you are: go on without.',
+  outcomes: { clean: 'clean both times', ugly: 'distorts when loud', cleaner: 'distorts only with the engine off' },
+  ifCannot: 'Too loud for where you are: skip it.',
 });

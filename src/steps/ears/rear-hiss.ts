@@ -11,12 +11,12 @@ export const rearHiss: ChoiceStep<'hiss' | 'silent'> = choice({
   ask: (s) =>
     `Music paused, ear at ${silentOnes(s, 'a silent rear speaker')}: is there a faint hiss, or a thump when it switches on?`,
   phone: (s) =>
-    `Volume at zero, an ear a hand’s width from ${silentOnes(s, 'the silent rear grille')}. A little hiss, like a shell? Key off and on again, volume at zero: a soft thump? Or dead silence?`,
+    `Volume at zero, your ear a hand’s width from ${silentOnes(s, 'the silent rear grille')}. A faint hiss, like a seashell? Key off and on again, volume still at zero: a soft thump? Or dead silence?`,
   how: [
     'A quiet place. Volume at zero, ear near the grille.',
     'For the thump: volume still at zero, key off and on, a hand’s width away.',
   ],
-  why: 'Hiss is the amplifier’s own noise. If you hear it, its output stage, the wire and the coil are alive: look before the amplifier, and at its inputs.',
+  why: 'Hiss is the amplifier’s own noise. If you hear it, output stage, wire and coil all work: look ahead of the amplifier, and at its inputs.',
   tool: 'ears',
   minutes: 1,
   conditions: ['music-paused'],
@@ -27,5 +27,5 @@ export const rearHiss: ChoiceStep<'hiss' | 'silent'> = choice({
   cautions: ['wakes-loud'],
   options: { hiss: 'Yes, hiss or a thump', silent: 'Dead silence' },
   outcomes: { hiss: 'hiss or thump', silent: 'dead silence' },
-  ifCannot: 'Too loud around you: we go on without it.',
+  ifCannot: 'Too noisy where you are: skip it.',
 });

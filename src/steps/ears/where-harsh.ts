@@ -2,33 +2,33 @@ import type { Corner } from '../../rig/corner.ts';
 import { is } from '../outcome.ts';
 import { type ChoiceStep, choice } from '../step.ts';
 
-/** Where it is ugly: each speaker by itself, the pair of an axle, or everywhere. */
+/** Where it distorts: each speaker by itself, the pair of an axle, or everywhere. */
 export const whereHarsh: ChoiceStep<'all' | 'front' | 'rear' | Corner> = choice({
   place: 'ears',
   id: 'where-harsh',
-  short: 'Where it is ugly',
-  ask: 'At the volume at which it turns ugly: where does the ugly sound come from?',
+  short: 'Where it distorts',
+  ask: 'At the volume where it starts to distort: which speakers does it come from?',
   phone:
-    'Play it at the step where it turns ugly, a few seconds at a time. Fader to the rear, to the front, then balance left and right. Where is it ugly: everywhere, one pair, or one speaker?',
+    'Play it at the step where it starts to distort, a few seconds at a time. Fader to the rear, to the front, then balance left and right. Where is it distorted: everywhere, one pair, or one speaker?',
   how: [
-    'Fader fully to the rear, then to the front. Balance left, then right. Come back to the middle.',
-    'No fader on it? Listen from an arm’s length at each grille.',
+    'Fader fully to the rear, then to the front. Balance left, then right. Then back to the middle.',
+    'No fader? Listen at each grille from arm’s length.',
     'Ears covered, a few seconds each time.',
   ],
-  why: 'One speaker points to that speaker, its mount or its channel. Everything at once points to what comes before.',
+  why: 'One speaker points to that speaker, its mount or its channel. All of them at once points to something further back.',
   tool: 'ears',
   minutes: 2,
   conditions: ['ugly-step'],
   observes: ['settings', 'profile', 'unit', 'amp-supply', 'amp', 'run', 'speaker'],
   leftOut: ({ rig }) => (rig.rearFitted === 'no' ? ['rear', 'rear-left', 'rear-right'] : []),
   options: {
-    all: 'Everywhere alike',
-    front: 'From the front pair',
-    rear: 'From the rear pair',
-    'front-left': 'From the front left one only',
-    'front-right': 'From the front right one only',
-    'rear-left': 'From the rear left one only',
-    'rear-right': 'From the rear right one only',
+    all: 'Everywhere the same',
+    front: 'The front pair',
+    rear: 'The rear pair',
+    'front-left': 'Only the front left one',
+    'front-right': 'Only the front right one',
+    'rear-left': 'Only the rear left one',
+    'rear-right': 'Only the rear right one',
   },
   outcomes: {
     all: 'everywhere',
@@ -39,7 +39,7 @@ export const whereHarsh: ChoiceStep<'all' | 'front' | 'rear' | Corner> = choice(
     'rear-left': 'rear left',
     'rear-right': 'rear right',
   },
-  ifCannot: 'Too loud for where you are? Go on without, and do it outside later.',
+  ifCannot: 'Too loud for where you are? Skip it, and do it outside later.',
 });
 
 type Outcome = 'all' | 'front' | 'rear' | Corner;

@@ -18,15 +18,15 @@ const isSame = (amps: readonly KnownAmp[], drives: readonly string[]): boolean =
 export const ampsDrive: RigStep<Driven> = rigQuestion({
   place: 'fitted',
   id: 'amps-drive',
-  short: 'Amplifiers drive',
-  ask: 'Is there an amplifier on the bike, and which speakers hang on it?',
+  short: 'What the amplifiers drive',
+  ask: 'Is there an amplifier on the bike, and which speakers does it drive?',
   phone:
-    'Is there an amplifier on the bike, a metal box with thick power leads? Does it drive front and back, only the back, only the front, or is there one for each? Or is there none?',
+    'Is there an amplifier on the bike, a metal box with thick power leads? Does it drive front and back, only the back, only the front, or is there one for each? Or none at all?',
   how: [
     'Look under the seat, in the saddlebags, behind the fairing and in the trunk. An amplifier has a fused lead from the battery.',
     'Speakers in the trunk or top case count as rear.',
   ],
-  why: 'One amplifier for everything can silence or spoil everything. One for the rear alone cannot.',
+  why: 'One amplifier for everything can silence or spoil everything. One for the rear only cannot.',
   tool: 'none',
   minutes: 0.5,
   observes: [],
@@ -44,7 +44,7 @@ export const ampsDrive: RigStep<Driven> = rigQuestion({
     front: 'one for the front',
     each: 'one for each',
   },
-  ifCannot: 'We go on as if there were none. If one turns up, change this answer.',
+  ifCannot: 'We carry on as if there were none. If one turns up, change this answer.',
   known: ({ amps }) => amps && (Object.keys(DRIVEN) as Driven[]).find((name) => isSame(amps, DRIVEN[name])),
   learn: (driven, rig) => {
     const drives: readonly AmpValues['drives'][] = DRIVEN[driven];

@@ -9,7 +9,7 @@ export const deliveredWith: RigStep<'two' | 'four'> = rigQuestion({
   ask: 'Did this bike leave the factory with rear speakers?',
   phone: 'When the bike was new, did it already have speakers in the back, or only in the front?',
   how: ['Think of the brochure, or ask for the model’s equipment list. Lids with speakers are often added later.'],
-  why: 'A bike built with front speakers only is delivered with its rear channels switched off. Nothing is broken then: nobody has switched them on.',
+  why: 'A bike built with front speakers only leaves the factory with its rear channels switched off. Nothing is broken then: nobody has switched them on.',
   tool: 'none',
   minutes: 0.3,
   sensible: (f) => !is(f, 'unit-kind', 'replaced'),

@@ -14,19 +14,20 @@ export const frontDrive: RigStep<'same' | 'unit' | 'other'> = rigQuestion({
   place: 'fitted',
   id: 'front-drive',
   short: 'Front driven by',
-  ask: 'Do the front speakers hang on the same amplifier?',
-  phone: 'The front speakers, the ones that play: are they on that same amplifier, or straight on the radio?',
+  ask: 'Does the same amplifier drive the front speakers?',
+  phone:
+    'The front speakers, the ones that play: are they on that same amplifier, on another one, or straight on the radio?',
   how: [
     'Follow the thick speaker wires from the amplifier: two pairs for the rear only, four pairs for front and rear.',
   ],
-  why: 'An amplifier that makes the front play has power and is switched on. Then only its rear half can be at fault.',
+  why: 'An amplifier that drives the front has power and is switched on. Then only its rear half can be at fault.',
   tool: 'none',
   minutes: 0.5,
   sensible: rearAmpMayBeThere,
   observes: [],
   options: { same: 'Yes, front and rear', unit: 'No, the head unit drives the front', other: 'No, another amplifier' },
   outcomes: { same: 'the same amplifier', unit: 'the head unit', other: 'another amplifier' },
-  ifCannot: 'We look at its lamp.',
+  ifCannot: 'We look at its light.',
   known: knownFrontDrive,
   learn: (drive, rig) =>
     drive === 'same'

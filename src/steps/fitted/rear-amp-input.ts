@@ -8,12 +8,12 @@ export const rearAmpInput: RigStep<'speaker' | 'line'> = rigQuestion({
   short: 'Signal into the amplifier',
   ask: 'What feeds the amplifier: the head unit’s speaker wires, or a line-level lead?',
   phone:
-    'Do the thin wires into the amplifier come from speaker wires, or is there a small round plug on a shielded lead?',
+    'Do the amplifier’s thin signal wires come from speaker wires, or is there a small round plug on a shielded lead?',
   how: [
-    'Speaker wires: two plain wires a channel, into a plug or screws.',
+    'Speaker wires: two plain wires per channel, into a plug or screws.',
     'Line level: a round plug on a shielded lead, from a converter or a line output.',
   ],
-  why: 'The amplifier’s range must fit what comes in, and only speaker wires carry half the supply as DC.',
+  why: 'The amplifier’s range must match what comes in, and only speaker wires carry half the supply as DC.',
   tool: 'none',
   minutes: 0.5,
   sensible: rearAmpMayBeThere,

@@ -10,11 +10,11 @@ export const rearInputs: RigStep<'own' | 'front'> = rigQuestion({
   place: 'fitted',
   id: 'rear-inputs',
   short: 'Rear inputs come from',
-  ask: 'Where do the rear inputs of the amplifier get their signal from?',
+  ask: 'Where do the amplifier’s rear inputs get their signal?',
   phone:
     'The amplifier that drives the back: do its thin signal wires come from the radio’s rear outputs, or were they joined to the front ones?',
   how: [
-    'An amplifier for front and rear with two pairs of signal wires only: the front pair.',
+    'An amplifier for front and rear with only two pairs of signal wires: the front pair.',
     'Fitted without touching the rear outputs of the head unit, or joined to the front wires: the front pair only.',
     'If the fader ever moved the sound from front to rear, they come from the rear outputs.',
   ],
@@ -25,7 +25,7 @@ export const rearInputs: RigStep<'own' | 'front'> = rigQuestion({
   observes: [],
   options: { own: 'The head unit’s rear outputs', front: 'The front pair only' },
   outcomes: { own: 'the rear outputs', front: 'the front pair only' },
-  ifCannot: 'We take the rear outputs, and the verdict says that this was not checked.',
+  ifCannot: 'We assume the rear outputs, and the verdict says that this was not checked.',
   known: (rig) => rig.amps?.find((amp) => mayDriveRear(amp) && amp.fedFrom)?.fedFrom,
   learn: (fedFrom, rig) =>
     rig.amps ? { ...rig, amps: rig.amps.map((amp) => (mayDriveRear(amp) ? { ...amp, fedFrom } : amp)) } : rig,

@@ -6,11 +6,11 @@ import { concernsAxle } from '../told/silent-side.ts';
 export const rearRating: RigStep<'2' | '4' | '8'> = rigQuestion({
   place: 'fitted',
   id: 'rear-rating',
-  short: 'Rear speaker, rated',
+  short: 'Rear speaker rating',
   ask: 'How many ohms is one rear speaker rated at?',
   phone: 'What is printed on the rear speaker, or on its box: 2 ohm, 4 ohm or 8 ohm?',
-  how: ['Look at the magnet, the box or the papers. Not sure: go on without. The healthy band gets wider.'],
-  why: 'A healthy coil shows 0.7 to 0.95 of its rated ohms on a meter.',
+  how: ['Look at the magnet, the box or the papers. Not sure? Skip it: the healthy band just gets wider.'],
+  why: 'A healthy coil reads 0.7 to 0.95 of its rated ohms on a meter.',
   tool: 'none',
   minutes: 0.5,
   // The rating widens or narrows the band of a reading: without a meter there is none.
@@ -18,7 +18,7 @@ export const rearRating: RigStep<'2' | '4' | '8'> = rigQuestion({
   observes: [],
   options: { '2': '2 Ω', '4': '4 Ω', '8': '8 Ω' },
   outcomes: { '2': '2 Ω', '4': '4 Ω', '8': '8 Ω' },
-  ifCannot: 'We take 2 to 4 Ω, and the healthy band gets wider.',
+  ifCannot: 'We assume 2 to 4 Ω, and the healthy band gets wider.',
   article: 'read-a-coil-in-ohms',
   known: (rig) =>
     rig.rearRatedOhm === undefined ? undefined : rig.rearRatedOhm < 3 ? '2' : rig.rearRatedOhm < 6 ? '4' : '8',

@@ -17,7 +17,8 @@ export const whichAmp: RigStep<AmpPair> = rigQuestion({
   id: 'which-amp',
   short: 'Which amplifier',
   ask: 'Which amplifier stays off: the one for the rear, or one that drives only the front?',
-  phone: 'How many amplifiers are on the bike? Which one is dark: the one for the back, or the one for the fairing?',
+  phone:
+    'How many amplifiers are on the bike? Which one stays off: the one for the back, or the one that drives only the front?',
   how: [
     'Follow the thick speaker wires from its outputs.',
     'One amplifier for front and rear counts as the one for the rear.',
@@ -28,7 +29,7 @@ export const whichAmp: RigStep<AmpPair> = rigQuestion({
   observes: [],
   options: { rear: 'The one for the rear, or for everything', front: 'One for the front only' },
   outcomes: { rear: 'rear, or everything', front: 'front only' },
-  ifCannot: 'We take it as the one for the rear.',
+  ifCannot: 'We assume the one for the rear.',
   known: knownPair,
   learn: (pair, rig) => onAmp(rig, pair),
   complete: (rig) => {

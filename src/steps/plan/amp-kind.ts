@@ -10,8 +10,8 @@ export function ampKindStep(group: AmpGroup): RigStep<'add-on' | 'factory'> {
     ask: `${the}: is it the bike maker’s own, or one added later?`,
     phone: `${the}: did it come from the bike’s maker, with its own plug into the bike’s wiring, or did somebody add it?`,
     how: [
-      'A factory amplifier hangs on the data bus of the bike and has the bike maker’s part number.',
-      'Several of them? One that was added later decides.',
+      'A factory amplifier is on the bike’s data bus and carries the bike maker’s part number.',
+      'Several of them? If any was added later, it decides.',
     ],
     why: 'A dealer’s tool selects an amplified profile only if a factory amplifier answers on the data bus.',
     tool: 'none',
@@ -19,7 +19,7 @@ export function ampKindStep(group: AmpGroup): RigStep<'add-on' | 'factory'> {
     observes: [],
     options: { 'add-on': 'Added later', factory: 'The bike maker’s own' },
     outcomes: { 'add-on': 'added later', factory: 'factory amplifier' },
-    ifCannot: 'Then we name the tool that can do it in any case.',
+    ifCannot: 'Then we name the tool that can do it either way.',
     known: (rig) => hardest(rig, group, 'kind', ['add-on', 'factory']),
     learn: (kind, rig) => withGroup(rig, group, { kind }),
   });

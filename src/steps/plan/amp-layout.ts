@@ -31,16 +31,16 @@ export const ampLayout: RigStep<Layout> = rigQuestion({
   id: 'amp-layout',
   short: 'Amplifiers drive',
   ask: 'What do the amplifiers drive?',
-  phone: 'More than one amplifier: which speakers hang on which of them?',
+  phone: 'More than one amplifier: which speakers does each of them drive?',
   how: ['Follow the output wires of each amplifier. Lids, saddlebags, top case, trunk and pods all count as rear.'],
-  why: 'Each amplifier is asked about by what it drives. One may need another output than the other.',
+  why: 'We ask about each amplifier by what it drives. One may need a different output from the other.',
   tool: 'none',
   minutes: 1,
   observes: [],
   options: {
     'front-rear': 'One the front, one the rear',
-    'all-rear': 'One front and rear, one more the rear',
-    'all-front': 'One front and rear, one more the front',
+    'all-rear': 'One front and rear, another the rear',
+    'all-front': 'One front and rear, another the front',
     rear: 'All of them the rear only',
     front: 'All of them the front only',
     all: 'Each of them front and rear',
@@ -53,7 +53,7 @@ export const ampLayout: RigStep<Layout> = rigQuestion({
     front: 'the front only',
     all: 'each front and rear',
   },
-  ifCannot: 'Then answer for the one that is hardest to please.',
+  ifCannot: 'Then answer for the fussiest one.',
   known: ({ amps = [] }) => {
     if (amps.length < 2 || amps.some(({ drives }) => drives === undefined)) return undefined;
     return layouts.find(([, driven]) => driven.every((pair) => amps.some(({ drives }) => drives === pair)))?.[0];

@@ -21,6 +21,6 @@ export const paperBy: ChoiceStep<'dealer' | 'dealer-factory-amp' | 'specialist'>
     'dealer-factory-amp': 'a dealer, with a factory amplifier',
     specialist: 'an independent specialist',
   },
-  ifCannot: 'Then the paper counts as it stands.',
+  ifCannot: 'Then we take the paper at its word.',
   givenUnder: ['profile-source'],
 });

@@ -9,11 +9,11 @@ export const profileSource: ChoiceStep<'measure' | 'record' | 'never' | 'unknown
   short: 'Stored profile',
   ask: 'How do you know which output profile is stored in the head unit now?',
   phone:
-    'What do we know about the settings stored in your radio: can you measure, is there a paper, or did nobody ever touch it?',
+    'What do we know about the settings stored in your radio: can you measure them, is there a paper, has nobody ever touched it, or don’t you know?',
   how: [
     'A paper counts only if it says what the profile does: rear, level, bass boost, EQ.',
     'The name of a profile proves nothing, not even if it names your number of amplifiers.',
-    'Nobody ever changed it: only if you have had the bike from new, and it got no other head unit. A dealer’s update counts as a change.',
+    '“Nobody ever changed it” counts only if you have had the bike from new with the same head unit. A dealer’s update counts as a change.',
   ],
   why: 'The answer depends on what is stored now. A reading beats a paper, and a paper beats memory.',
   tool: 'none',

@@ -14,7 +14,7 @@ export const ratedOhms = (axle: Axle): RigStep<Ohms> =>
     ask: `How many ohms is one new ${axle} speaker rated at?`,
     phone: `What is printed on the new ${axle} speaker or its box: 2, 4 or 8 ohm?`,
     how: ['On the magnet, on the box, or in the papers. “4 Ω” and “4 ohm” are the same.'],
-    why: 'An output of the head unit is made for 4 Ω and more. Below that it runs hot and shuts off.',
+    why: 'A head unit output is made for 4 Ω or more. Below that it runs hot and shuts down.',
     tool: 'none',
     minutes: 0.5,
     observes: [],

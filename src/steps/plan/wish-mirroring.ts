@@ -7,7 +7,7 @@ export const wishMirroring: ChoiceStep<'yes' | 'no'> = choice({
   ask: 'Do you also want phone mirroring to start without a headset?',
   phone: 'Does your phone’s picture come up on the screen only when a headset is connected, and should that change?',
   how: ['If mirroring works for you as it is, or you do not use it: no.'],
-  why: 'That is a setting of the headset module. It is a separate thing, and no output profile touches it.',
+  why: 'That is a headset module setting. It is separate, and no output profile touches it.',
   tool: 'none',
   minutes: 0.2,
   observes: [],

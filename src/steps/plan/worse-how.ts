@@ -7,12 +7,13 @@ export const worseHow: ChoiceStep<WorseHow> = choice({
   id: 'worse-how',
   short: 'Worse how',
   ask: 'What got worse after the reflash?',
-  phone: 'Since the reflash: is it quieter and thinner, is the back silent, is it harsh, or what else?',
+  phone:
+    'Since the reflash: is the back silent, does an amplifier stay off, is it quieter and thinner, is it harsh, does the bass go with the engine, or something else?',
   how: [
     'Compare at a standstill, engine off, bass and treble flat.',
-    'Several of them? Take the first one in the list that is true.',
+    'Several? Pick the first one in the list that is true.',
   ],
-  why: 'Each profile leaves its own mark: a lowered level without an amplifier is quiet and thin, a full one in front of an amplifier is harsh.',
+  why: 'Each profile leaves its own mark: lowered without an amplifier it is quiet and thin, full with an amplifier it is harsh.',
   tool: 'ears',
   minutes: 1,
   observes: ['profile', 'settings'],
@@ -21,7 +22,7 @@ export const worseHow: ChoiceStep<WorseHow> = choice({
     'amp-off': 'An amplifier stays off',
     'quiet-thin': 'Quieter and thinner',
     harsh: 'Harsh, or the bass breaks up when loud',
-    'bass-with-engine': 'Bass goes when the engine starts',
+    'bass-with-engine': 'The bass goes when the engine starts',
     other: 'Something else',
   },
   outcomes: {

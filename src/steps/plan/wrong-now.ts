@@ -5,9 +5,10 @@ export const wrongNow: ChoiceStep<'no' | 'rear-silent' | 'other'> = choice({
   id: 'wrong-now',
   short: 'Wrong now',
   ask: 'Is anything wrong with the sound now?',
-  phone: 'Forget what others said. Is there anything about the sound that bothers you today?',
-  how: ['Your own ears count. A wish is not a fault.'],
-  why: 'If nothing is wrong and nothing is wished for, there is nothing to do, whatever is stored in the head unit.',
+  phone:
+    'Forget what anybody said. Does anything about the sound bother you today: the back silent, something else, or nothing?',
+  how: ['Your own ears count. Wanting more is not a fault.'],
+  why: 'If nothing is wrong and you want nothing more, there is nothing to do, whatever is stored in the head unit.',
   tool: 'none',
   minutes: 0.3,
   observes: [],

@@ -6,16 +6,16 @@ export const pinLook: ChoiceStep<'level' | 'back' | 'out' | 'no-plug'> = choice(
   place: 'plugs',
   id: 'pin-look',
   short: 'Pins of the signal plug',
-  ask: 'Look into both halves of the amplifier’s signal plug: do all pins stand at the same height?',
+  ask: 'Look into both halves of the amplifier’s signal plug: are all the pins level?',
   phone:
-    'Look into both halves of the thin signal plug from the front. All pins level, or is one pushed back or bent? Or was the plug not in at all? Or are there only screws?',
+    'Look into both halves of the thin signal plug from the front. All pins level, or is one pushed back or bent? Or wasn’t the plug in at all? Or are there only screws?',
   how: [
-    'Before you pull it: is it in at all, and does it lock? A plug that hangs out, even by one pair of wires, is the answer.',
+    'Before you pull it: is it in at all, and locked? If it has come out, even just one pair of wires, that is the answer.',
     'Both halves, from the front, in good light.',
     'Pull gently at each wire from behind: a pin that slides has never latched.',
-    'Then the plug goes home until it locks.',
+    'Then push the plug home until it locks.',
   ],
-  why: 'A pin that never latched slides back when the plug goes in. It looks plugged, and nothing arrives.',
+  why: 'A pin that never latched slides back when the plug goes in. It looks plugged in, and nothing gets through.',
   tool: 'none',
   minutes: 4,
   conditions: ['amp-uncovered', 'signal-plug-out'],
@@ -25,7 +25,7 @@ export const pinLook: ChoiceStep<'level' | 'back' | 'out' | 'no-plug'> = choice(
   options: {
     level: 'All level, none slides',
     back: 'One is pushed back, bent, or slides',
-    out: 'It was not in, or hung out',
+    out: 'It was not in, or had come out',
     'no-plug': 'It has screws, no plug',
   },
   outcomes: {

@@ -11,11 +11,11 @@ export const speakerPlug: ChoiceStep<'cured' | 'dirty' | 'clean' | 'none'> = cho
   phone: (s) =>
     `Key off, grille or fairing part off. Is the plug on ${silentOnes(s, 'the silent speaker')} off, green or wet, or clean? Push it home, key on, music low: does it play now?`,
   how: [
-    'Key off. Grille, or the fairing part before the speaker, off.',
+    'Key off. Take off the grille, or the fairing part in front of the speaker.',
     'Pull the plug off the speaker, or the connector just before it. Look at both halves, push it home until it locks.',
     'Key on, music low, listen.',
   ],
-  why: 'Behind a fairing the last plug before the speaker is pushed on blind, and hangs off after the fairing was away.',
+  why: 'Behind a fairing the speaker’s plug is pushed on blind, and is often left off after the fairing has been off.',
   tool: 'ears',
   minutes: 6,
   conditions: ['key-off'],
@@ -29,5 +29,5 @@ export const speakerPlug: ChoiceStep<'cured' | 'dirty' | 'clean' | 'none'> = cho
     none: 'There is no plug: the wires are soldered',
   },
   outcomes: { cured: 'plays after pushing home', dirty: 'dirty or loose', clean: 'home and clean', none: 'no plug' },
-  ifCannot: 'The fairing stays on: go on without.',
+  ifCannot: 'The fairing stays on: skip it.',
 });

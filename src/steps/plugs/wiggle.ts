@@ -8,23 +8,21 @@ export const wiggle: ChoiceStep<'amp-input' | 'rear-run' | 'amp-supply' | 'unit-
   short: 'Press and move the plugs',
   ask: (s) => `Music low: does pressing a plug or a lead with one finger make ${silentOnes(s, 'the rear')} come or go?`,
   phone: (s) =>
-    `Bike on its stand. Press each plug and lead gently with one finger, no tools, nothing hot. Which one makes ${silentOnes(s, 'the back')} crackle, play or stop, or hangs out? Or none?`,
+    `Bike on its stand. Press each plug and lead gently with one finger, no tools, nothing hot. Which one makes ${silentOnes(s, 'the back')} crackle, play or stop, or has come out? Or none?`,
   how: (s) => [
     ...(!concernsAxle(s, 'rear')
       ? [
-          'Press and move: the front speaker’s plug and lead, the loom at the steering, the head unit’s plug, and of an amplifier its plugs.',
+          'Press and move: the front speaker’s plug and lead, the loom at the steering, the head unit’s plug, and any amplifier’s plugs.',
         ]
       : s.rig.rearFedBy === 'unit'
-        ? [
-            'Press and move: the plug of the rear loom, lid leads at the hinge, leads under the seat, the head unit’s loom.',
-          ]
+        ? ['Press and move: the rear loom plug, lid leads at the hinge, leads under the seat, the head unit’s loom.']
         : [
             'Press and move: the signal plug at the amplifier, its power leads, the rear speaker plug, lid leads at the hinge, the head unit’s loom.',
           ]),
-    'A plug or a wire that hangs out is an answer: name it, and leave it out until the key is off.',
-    'Only what you can reach. No metal tools. Nothing that is hot.',
+    'A plug or a wire that has come out is an answer: name it, and leave it out until the key is off.',
+    'Only what you can reach. No metal tools. Nothing hot.',
   ],
-  why: 'What reacts to a finger is where the contact is bad. What does not react proves nothing.',
+  why: 'Where it reacts to a finger, the contact is bad. No reaction proves nothing.',
   tool: 'ears',
   minutes: 5,
   conditions: ['head-unit-playing'],
@@ -32,9 +30,9 @@ export const wiggle: ChoiceStep<'amp-input' | 'rear-run' | 'amp-supply' | 'unit-
   cautions: ['riding', 'hot'],
   options: {
     'no-effect': 'Nothing reacts',
-    'amp-input': 'The signal plug at the amplifier, or it hangs out',
-    'rear-run': 'A speaker plug, lead or lid, or one hangs out',
-    'amp-supply': 'A power lead, fuse holder or remote wire, or one hangs out',
+    'amp-input': 'The amplifier’s signal plug, or it has come out',
+    'rear-run': 'A speaker plug, lead or lid, or one has come out',
+    'amp-supply': 'A power lead, fuse holder or remote wire, or one has come out',
     'unit-plug': 'The plug of the head unit, or its loom',
   },
   leftOut: (s) =>
@@ -43,9 +41,9 @@ export const wiggle: ChoiceStep<'amp-input' | 'rear-run' | 'amp-supply' | 'unit-
       : [],
   outcomes: {
     'no-effect': 'nothing reacts',
-    'amp-input': 'signal plug reacts, or hangs out',
-    'rear-run': 'speaker lead reacts, or hangs out',
-    'amp-supply': 'power lead reacts, or hangs out',
+    'amp-input': 'signal plug reacts, or is out',
+    'rear-run': 'speaker lead reacts, or is out',
+    'amp-supply': 'power lead reacts, or is out',
     'unit-plug': 'head unit’s plug reacts',
   },
 });

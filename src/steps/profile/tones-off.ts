@@ -33,7 +33,7 @@ const equalTonesAgain = (s: Situation): readonly string[] => {
   return againV === null
     ? []
     : [
-        `80 Hz reads about the same as 400 Hz? Turn up until 400 Hz reads about ${formatQuantity(againV, 'V')}, with the loud tones if need be, and take down those readings.`,
+        `Does 80 Hz read about the same as 400 Hz? Turn up until 400 Hz reads about ${formatQuantity(againV, 'V')}, with the loud tones if need be, and write down those readings.`,
       ];
 };
 
@@ -44,7 +44,7 @@ export const tonesOff: ReadingStep<'boosted' | 'flat' | 'cut' | 'unclear'> = mea
   short: 'Two tones, engine off',
   ask: 'Engine off: what does the front pair read with each tone?',
   phone: (s) =>
-    `Engine off. One probe on each wire of one front pair at the radio, never to metal. Come up until the 400 tone reads about ${formatQuantity(referenceToneV(s), 'V', 2)}, then leave the volume alone: number? Now the 80 tone: number?`,
+    `Engine off. One probe on each wire of one front pair at the radio, never to metal. Come up until the 400 tone reads about ${formatQuantity(referenceToneV(s), 'V', 2)}, then leave the volume alone: what number exactly? Now the 80 tone: what number?`,
   how: (s) => [
     ...speakersOff(s),
     'Phone equaliser off, phone volume full.',
@@ -53,7 +53,7 @@ export const tonesOff: ReadingStep<'boosted' | 'flat' | 'cut' | 'unclear'> = mea
     'Do not touch the volume. Play the 80 Hz tone and read again. 1 kHz and 4 kHz if you have the time.',
     ...equalTonesAgain(s),
   ],
-  why: 'The unaltered profile lifts the bass by 12 to 14 dB: 80 Hz reads four to five times 400 Hz. An amplified profile reads the same for both. High up, clipping makes a boost look smaller, never larger.',
+  why: 'The unaltered profile lifts the bass by 12 to 14 dB: 80 Hz reads four to five times 400 Hz. An amplified profile reads the same for both. At high volume clipping makes a boost look smaller, never larger.',
   tool: 'meter',
   minutes: 10,
   conditions: ['controls-flat', 'amp-outputs-off', 'panel-off', 'tone-400', 'meter-on-ac'],
@@ -70,10 +70,10 @@ export const tonesOff: ReadingStep<'boosted' | 'flat' | 'cut' | 'unclear'> = mea
     if (ratio >= FLAT_RATIO[0] && ratio < FLAT_RATIO[1] && highRatio < BOOSTED_RATIO) return 'flat';
     return ratio < CUT_RATIO && highRatio < FLAT_RATIO[1] ? 'cut' : 'unclear';
   },
-  formula: '80 Hz ÷ 400 Hz = 10^(boost ÷ 20 dB): 1 where it is flat, 4 to 5 with 12 to 14 dB',
+  formula: '80 Hz ÷ 400 Hz = 10^(boost ÷ 20 dB): 1 when flat, 4 to 5 with 12 to 14 dB',
   healthy: (values) => {
     const at400V = values['v400V'];
-    if (at400V === undefined) return 'Flat is 0.7 to 1.4 times the 400 Hz reading, boosted is 2.5 times and more.';
+    if (at400V === undefined) return 'Flat is 0.7 to 1.4 times the 400 Hz reading, boosted is 2.5 times or more.';
     return `Flat is ${formatRange(FLAT_RATIO[0] * at400V, FLAT_RATIO[1] * at400V, 'V')} at 80 Hz, boosted is above ${formatQuantity(BOOSTED_RATIO * at400V, 'V', 2)}.`;
   },
   outcomes: { boosted: 'bass boost in', flat: 'flat, bass boost out', cut: 'bass cut', unclear: 'unclear' },

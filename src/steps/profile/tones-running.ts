@@ -47,14 +47,14 @@ export const tonesRunning: ReadingStep<'same' | 'changes' | 'unclear'> = measure
   short: 'Two tones, engine running',
   ask: 'Engine idling outdoors: what does the front pair read with each tone now?',
   phone:
-    'Outside only, engine idling. One probe on each wire of the same front pair, never to metal. First the 400 tone: bring it back to the number it had. Then the 80 tone, volume untouched. Both numbers?',
+    'Outside only, engine idling. One probe on each wire of the same front pair, never to metal. First the 400 tone: bring it back to the number it had. Then the 80 tone, volume untouched. What are the two numbers?',
   how: (s) => [
     ...speakersOff(s),
     'Outdoors, on the stand, in neutral. Start the engine and let it idle.',
-    `Same tones as before. 400 Hz back to about ${formatQuantity(offLevelV(s), 'V', 2)}: the volume may stand elsewhere now.`,
+    `Same tones as before. 400 Hz back to about ${formatQuantity(offLevelV(s), 'V', 2)}: the volume number may be different now.`,
     'Same front pair, same meter range. Do not touch the volume between the tones.',
   ],
-  why: 'The unaltered profile changes its EQ when the engine starts. Only the ratio between the tones shows that, so the volume need not be quite the same.',
+  why: 'The unaltered profile changes its EQ when the engine starts. Only the ratio between the tones shows that, so the volume need not be exactly the same.',
   tool: 'meter',
   minutes: 10,
   conditions: ['controls-flat', 'amp-outputs-off', 'panel-off', 'engine-running', 'tone-400', 'meter-on-ac'],
@@ -94,7 +94,7 @@ export const tonesRunning: ReadingStep<'same' | 'changes' | 'unclear'> = measure
   healthy: (values, s) => {
     const same = sameBand('v80V', values, s);
     const here = same ? `: ${formatRange(same.lowV, same.highV, 'V')} at 80 Hz` : '';
-    return `The same means within 20 % of the ratio with the engine off${here}.`;
+    return `The same means within 20 % of the engine-off ratio${here}.`;
   },
   outcomes: { same: 'same as with the engine off', changes: 'changes when the engine runs', unclear: 'unclear' },
   article: 'two-tones-one-ratio',

@@ -48,11 +48,11 @@ export const ALL_TONES = ['quiet-400hz', 'quiet-80hz', 'quiet-1khz', 'quiet-4khz
 
 /** Which of the tones to play. */
 export const whichTones = (situation: Situation): string =>
-  `The quiet tones first: under a bass boost the loud ones may clip at any volume. The quiet 400 Hz tone stays below ${formatQuantity(0.6 * referenceToneV(situation), 'V', 1)} at the last step? Then the loud ones, both of them.`;
+  `Use the quiet tones first: with a bass boost the loud ones may clip at any volume. Does the quiet 400 Hz tone stay below ${formatQuantity(0.6 * referenceToneV(situation), 'V', 1)} at the last step? Then use the loud ones for both.`;
 
 /** A tone goes through every amplifier on the bike, whichever pair is read. */
 export const speakersOff = ({ rig }: Situation): readonly string[] =>
-  rig.amps?.length === 0 ? [] : ['An amplifier on the bike: key off, speakers off the amplifier, key on.'];
+  rig.amps?.length === 0 ? [] : ['Amplifier on the bike? Key off, speakers off the amplifier, key on.'];
 
 export const FRONT_PAIR = { red: 'unit-front-plus', black: 'unit-front-minus' } as const;
 
@@ -65,7 +65,7 @@ export function badTones(values: Values, situation: Situation) {
   if (at400V !== undefined && at400V < 0.6 * wantedV) {
     return {
       reading: 'v400V',
-      message: `Too little for this meter. Set the 400 Hz tone to about ${formatQuantity(wantedV, 'V', 2)} and take all tones again.`,
+      message: `Too little for this meter. Set the 400 Hz tone to about ${formatQuantity(wantedV, 'V', 2)} and read all tones again.`,
     };
   }
   const mostV = limitV(situation);
@@ -74,7 +74,7 @@ export function badTones(values: Values, situation: Situation) {
   if (at80V !== undefined && at80V > mostV && !shows) {
     return {
       reading: 'v80V',
-      message: `Too close to the head unit’s limit: above ${formatQuantity(mostV, 'V', 2)} clipping hides a boost. Turn down and take all tones again.`,
+      message: `Too close to the head unit’s limit: above ${formatQuantity(mostV, 'V', 2)} clipping hides a boost. Turn it down and read all tones again.`,
     };
   }
   return null;

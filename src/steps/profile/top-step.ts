@@ -56,15 +56,15 @@ export const topStep: ReadingStep<'full' | 'lowered' | 'unclear'> = measurement(
   short: 'Loudest clean step',
   ask: 'Engine off, 80 Hz tone: what does the front pair read at the loudest clean step?',
   phone:
-    'One probe on each wire of one front pair at the radio, never to metal. The 80 tone, one step up at a time, and read me the volts. When a step adds less than the one before, go one step back: what does it read there?',
+    'One probe on each wire of one front pair at the radio, never to metal. Play the 80 tone, come up one step at a time, and read me the volts. When a step adds less than the one before, go back one: what does it read there? Then volume straight down.',
   how: (s) => [
     ...speakersOff(s),
-    ...(s.rig.amps?.length ? [] : ['No amplifier on the front: bursts under 5 seconds, ears covered.']),
+    ...(s.rig.amps?.length ? [] : ['No amplifier on the front? Bursts under 5 seconds, ears covered.']),
     'Phone volume full. Play the loud 80 Hz tone. Come up one step at a time and watch the volts.',
-    'When the steps get smaller, go one step back and read there. The scale ends first? Read at its end.',
-    'Then turn the volume down again at once.',
+    'When the steps get smaller, go back one and read there. If the scale ends first, read at the end.',
+    'Then turn the volume straight back down.',
   ],
-  why: 'Full level reaches the supply’s limit. An amplified profile stops about 7 dB below it, whatever the volume.',
+  why: 'Full level reaches the supply’s limit. An amplified profile stops about 7 dB short of it, whatever the volume.',
   tool: 'meter',
   minutes: 5,
   conditions: ['controls-flat', 'amp-outputs-off', 'panel-off', 'tone-80', 'meter-on-ac'],
@@ -78,7 +78,7 @@ export const topStep: ReadingStep<'full' | 'lowered' | 'unclear'> = measurement(
     if (topV === undefined || topV >= readV - apartV(readV, s)) return null;
     return {
       reading: 'topV',
-      message: `You have read ${formatQuantity(readV, 'V', 2)} on this head unit before, so its loudest clean step is no less. Probes on the front pair, loud 80 Hz tone, phone volume full: climb once more.`,
+      message: `You have read ${formatQuantity(readV, 'V', 2)} on this head unit before, so its loudest clean step cannot be less. Probes on the front pair, loud 80 Hz tone, phone volume full: come up once more.`,
     };
   },
   bands: (_, __, s) => topBands(s),
@@ -86,7 +86,7 @@ export const topStep: ReadingStep<'full' | 'lowered' | 'unclear'> = measurement(
     const label = bandOf(topBands(s), values['topV'] ?? 0)?.label;
     return label === 'lowered' || label === 'full' ? label : 'unclear';
   },
-  formula: 'loudest clean sine = (supply − what the output loses) ÷ √2, and 7 dB less where the level is lowered',
+  formula: 'loudest clean sine = (supply − what the output loses) ÷ √2, and 7 dB less if the level is lowered',
   healthy: (_, s) => {
     const full = topBands(s).find(({ label }) => label === 'full');
     const lowered = loweredV(s.rig);

@@ -9,13 +9,14 @@ export const ampWiresToFrame: ReadingStep<'clear' | 'shorted' | 'unclear'> = mea
   place: 'runs',
   id: 'amp-wires-to-frame',
   short: 'Its speaker wires to the frame',
-  ask: 'Plugs off: how many ohms from each speaker wire of this amplifier to the frame, at the least?',
-  phone: 'One probe on a bare bolt, the other on each speaker wire in turn. The lowest number, or a beep?',
+  ask: 'Plugs off: what is the lowest reading from any of this amplifier’s speaker wires to the frame, in ohms?',
+  phone:
+    'One probe on a bare bolt of the frame, the other on each speaker wire in turn. What is the lowest number, or does it beep?',
   how: [
     'Black probe on bare bright metal of the frame, red on each wire of each run in turn.',
-    'Move lids, steering and seat while you look. Type the lowest number; OL is a reading, too.',
+    'Move lids, steering and seat while you watch. Type the lowest number; “OL” is a reading too.',
   ],
-  why: 'No wire of its outputs may touch metal, plus or minus: it shorts the output.',
+  why: 'No output wire may touch metal, neither plus nor minus: it shorts the output.',
   tool: 'meter',
   minutes: 6,
   conditions: ['key-off', 'amp-uncovered', 'amp-outputs-off', 'meter-on-ohms'],

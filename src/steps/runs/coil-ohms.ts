@@ -26,15 +26,15 @@ export const coilOhms: OfEach<ReadingStep<'ok' | 'open' | 'low' | 'unclear'>, 's
       place: 'runs',
       id: 'coil-ohms',
       short: atSpeaker('The coil by itself', subject),
-      ask: (s) => `At ${theSpeaker(subject, s)} itself, one wire off: how many ohms does the coil show?`,
+      ask: (s) => `At ${theSpeaker(subject, s)} itself, one wire off: how many ohms does the coil read?`,
       phone: (s) =>
-        `Probes held together: number? Then one on each tab of ${theSpeaker(subject, s)}, mind the cone: number?`,
+        `Hold the probes together: what number? Then one on each tab of ${theSpeaker(subject, s)}, mind the cone: what number?`,
       how: [
         'One probe on each tab. Mind the cone.',
-        'Type what the meter shows. Your leads are taken off here.',
+        'Type what the meter shows. We subtract your leads.',
         'Just after loud music? Let it cool for ten minutes.',
       ],
-      why: 'A run that reads wrong is a bad coil, or a bad wire before it. This tells which.',
+      why: 'A run that reads wrong has a bad coil, or a bad wire before it. This tells you which.',
       tool: 'meter',
       minutes: 8,
       conditions: ['key-off', withSubject('grille-off', subject, 'silent'), 'meter-on-ohms'],
@@ -53,7 +53,7 @@ export const coilOhms: OfEach<ReadingStep<'ok' | 'open' | 'low' | 'unclear'>, 's
       formula: 'reading − leads = 0.7 to 0.95 of the rated ohms',
       healthy: (_, s) => {
         const [, healthy] = coilBands(subject, s);
-        return `Healthy is ${formatRange(healthy?.low ?? 0, healthy?.high ?? 0, 'Ω')}, after taking off your leads. Just after loud music it reads up to half more.`;
+        return `Healthy is ${formatRange(healthy?.low ?? 0, healthy?.high ?? 0, 'Ω')}, after taking off your leads. Just after loud music it reads up to half as much again.`;
       },
       outcomes: { ok: 'healthy', open: 'open', low: 'shorted', unclear: 'unclear' },
       article: 'read-a-coil-in-ohms',

@@ -46,7 +46,7 @@ export function belowLeads(readings: readonly string[]) {
       : {
           reading,
           message:
-            'Nothing can read less than your probes held together. Clean their tips, press them together, and take all readings again.',
+            'Nothing can read less than your probes held together. Clean the tips, press them together, and take all readings again.',
         };
   };
 }

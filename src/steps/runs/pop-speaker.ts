@@ -15,8 +15,8 @@ export const popSpeaker: OfEach<ChoiceStep<'moves' | 'dead'>, 'silent', Corner> 
         `Grille off, one wire off: touch the cell to the tabs of ${theSpeaker(subject, s)}. Does the cone move?`,
       phone: (s) =>
         `A 1.5 volt cell, never 9 volt, half a second on the two tabs of ${theSpeaker(subject, s)}, never on a tweeter. A click, or nothing?`,
-      how: ['The cell on the two tabs, half a second.', 'Watch the cone.'],
-      why: 'A cone that moves here but not from the far end of the run: the wire between is broken.',
+      how: ['Touch the cell to the two tabs, half a second.', 'Watch the cone.'],
+      why: 'If the cone moves here but not from the far end of the run, the wire between is broken.',
       tool: 'cell',
       minutes: 8,
       conditions: ['key-off', withSubject('grille-off', subject, 'silent')],

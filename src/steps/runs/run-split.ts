@@ -16,15 +16,15 @@ export const runSplit: OfEach<
       id: 'run-split',
       short: atSpeaker('Where the run is open', subject),
       ask: (s) =>
-        `Lid held still: from which side of the lid plug can you see the ${speakerPlace(subject, s) ?? 'silent'} coil’s own ohms?`,
+        `Lid held still: on which side of the lid plug does the ${speakerPlace(subject, s) ?? 'silent'} coil’s own reading show up?`,
       phone:
-        'Measure at the lid plug. Plug apart, lid half: ohms? Then plug together, just before it on the bike side: ohms?',
+        'Measure at the lid plug. Plug apart, on the lid half: how many ohms? Then plug together, just before it on the bike side: how many ohms? Or is there no such plug?',
       how: [
-        'Lid plug apart, lid half: is the coil there?',
-        'Plug together, on the bike’s side close to the plug: is the coil there?',
+        'Lid plug apart, on the lid half: does the coil read?',
+        'Plug together, on the bike’s side close to the plug: does the coil read?',
         'Keep the lid still for both.',
       ],
-      why: 'Contacts, lid lead and bike loom look the same from the far end. Two readings at the plug split them.',
+      why: 'Contacts, lid lead and bike loom look the same from the far end. Two readings at the plug tell them apart.',
       tool: 'meter',
       minutes: 5,
       conditions: ['key-off', 'rear-plug-apart', withSubject('lid-plug-apart', subject, 'silent'), 'meter-on-ohms'],

@@ -5,16 +5,16 @@ export const secondLook: ChoiceStep<'none' | 'clean' | 'dirty' | 'apart' | 'play
   place: 'runs',
   id: 'second-look',
   short: 'A second connector on the way',
-  ask: 'Follow the rear lead under the seat: is there another connector in it, how does it look, and does pushing it home help?',
+  ask: 'Follow the rear lead under the seat: is there another connector in it, what does it look like, and does pushing it home help?',
   phone:
-    'Seat off. Follow the lead to the back with your fingers. Another plug on the way? Apart, green or wet inside, or dry and clean? Push it home, key on, music low: does the back play again? Or is there no plug?',
+    'Seat off. Follow the lead to the back with your fingers. Is there another plug on the way? Is it apart, green or wet inside, or dry and clean? Push it home, key on, music low: does the back play again? Or is there no plug?',
   how: [
-    'From the plug of the rear loom to the hinge of the lid, under the seat and along the frame.',
+    'Follow it from the rear loom plug to the lid hinge, under the seat and along the frame.',
     'Open it, look at both halves, push it home until it locks.',
     'A loose half without a partner counts as apart.',
     'Then key on, music low: does the rear play again? Key off.',
   ],
-  why: 'Looms are made in two halves. The connector between them sits in spray, and nobody knows that it is there.',
+  why: 'Looms come in two halves. The connector between them sits in the spray, and nobody knows it is there.',
   tool: 'none',
   minutes: 7,
   conditions: ['key-off'],
@@ -27,7 +27,7 @@ export const secondLook: ChoiceStep<'none' | 'clean' | 'dirty' | 'apart' | 'play
     clean: 'Found, dry and clean',
     dirty: 'Found, green, wet or filmed',
     apart: 'Found, and it was apart',
-    plays: 'Found together. Pushed home, and the rear plays again',
+    plays: 'Found connected. Pushed home, and the rear plays again',
   },
   outcomes: {
     none: 'none found',
@@ -36,5 +36,5 @@ export const secondLook: ChoiceStep<'none' | 'clean' | 'dirty' | 'apart' | 'play
     apart: 'there, apart',
     plays: 'plays after pushing home',
   },
-  ifCannot: 'The seat stays on: go on without.',
+  ifCannot: 'The seat stays on: skip it.',
 });

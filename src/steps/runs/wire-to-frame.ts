@@ -15,10 +15,10 @@ export const wireToFrame: OfEach<ReadingStep<'clear' | 'shorted' | 'unclear'>, '
       ask: `Plug apart: what is the lowest reading from any ${axle} speaker wire to the frame?`,
       phone: `One probe on a bare bolt of the frame, the other on each ${axle} speaker wire in turn. What is the lowest number, or does it beep?`,
       how: [
-        'One probe on bright bare metal of the frame, the other on each of the four wires.',
+        'One probe on bright bare metal of the frame, the other on each of the four wires in turn.',
         `Move ${axle === 'rear' ? 'lids, steering and seat' : 'the steering and the fairing'}. Type the lowest reading. “OL” is the good one.`,
       ],
-      why: 'A speaker wire on the frame shorts half of a bridge output to ground. The output then protects itself, or dies.',
+      why: 'A speaker wire on the frame shorts half a bridge output to ground. The output then shuts down, or dies.',
       tool: 'meter',
       minutes: 6,
       conditions: ['key-off', `${axle}-plug-apart`, 'meter-on-ohms'],

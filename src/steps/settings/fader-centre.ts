@@ -6,15 +6,15 @@ export const faderCentre: ChoiceStep<'cured' | 'plays' | 'weak' | 'no-change' | 
   place: 'settings',
   id: 'fader-centre',
   short: 'Fader and balance in the middle',
-  ask: (s) => `Put fader and balance in the middle. Does ${silentOnes(s, 'the rear')} play now?`,
+  ask: (s) => `Set fader and balance to the middle. Does ${silentOnes(s, 'the rear')} play now?`,
   phone: (s) =>
-    `Music on, not loud. In the sound menu put fader and balance exactly in the middle. Does ${silentOnes(s, 'the back')} play now? Weakly? Did one stand off the middle? Or is there no such menu?`,
+    `Music on, not loud. In the sound menu set fader and balance exactly to the middle. Does ${silentOnes(s, 'the back')} play now? Weakly? Was one of them off the middle? Or is there no such menu?`,
   how: [
-    'Note where both stand now.',
+    'Note where both are set now.',
     'Play music at a low volume.',
     'Set fader and balance to 0, and listen at the grille.',
   ],
-  why: 'A fader or a balance at its end silences two speakers completely. Battery work can reset it, and a child or a passenger moves it.',
+  why: 'A fader or balance at its end silences two speakers completely. Battery work can reset it, and a child or passenger can move it.',
   tool: 'ears',
   minutes: 1,
   conditions: ['head-unit-playing'],
@@ -22,7 +22,7 @@ export const faderCentre: ChoiceStep<'cured' | 'plays' | 'weak' | 'no-change' | 
   observes: EVERY_PART,
   options: {
     'no-change': 'No, still silent, on one side or both',
-    cured: 'Yes. One stood off the middle',
+    cured: 'Yes. One was off the middle',
     plays: 'It plays, and both were in the middle already',
     weak: 'It plays, but only weakly',
     none: 'There is no fader and no balance',
@@ -31,9 +31,9 @@ export const faderCentre: ChoiceStep<'cured' | 'plays' | 'weak' | 'no-change' | 
   outcomes: {
     'no-change': 'no change',
     cured: 'it plays',
-    plays: 'plays just now anyway',
+    plays: 'plays right now anyway',
     weak: 'plays weakly',
     none: 'no such menu',
   },
-  ifCannot: 'You cannot find the menu: the readings go round it.',
+  ifCannot: 'Can’t find the menu? The readings work without it.',
 });

@@ -6,7 +6,7 @@ export const rearControl: ChoiceStep<'cured' | 'plays' | 'weak' | 'no-change' | 
   short: 'Passenger control',
   ask: 'Is there a control for the passenger or the rear, and does turning it up bring the sound back?',
   phone:
-    'Music on, not loud. Are there buttons or a knob for the passenger, or a rear item in the menu? Turn it up slowly: does the back play, weakly, or not at all?',
+    'Music on, not loud. Are there buttons or a knob for the passenger, or a rear item in the menu? Turn it up slowly: does the back play, play weakly, or stay silent? Or is there no such control?',
   how: [
     'Look at the passenger’s armrest or pod, and for a “rear speakers” item in the menu.',
     'Set it to on and turn it up.',
@@ -27,7 +27,7 @@ export const rearControl: ChoiceStep<'cured' | 'plays' | 'weak' | 'no-change' | 
   outcomes: {
     cured: 'rear plays',
     'no-change': 'on, no change',
-    plays: 'plays just now anyway',
+    plays: 'plays right now anyway',
     weak: 'plays weakly',
     none: 'none fitted',
   },

@@ -6,13 +6,13 @@ export const speedOff: ChoiceStep<'speed' | 'menu' | 'no-change' | 'none'> = cho
   short: 'Speed volume and compensation off',
   ask: 'Speed volume, loudness and any engine or noise compensation in its menu off: does it stay the same now?',
   phone:
-    'In the sound menu: speed volume off, loudness off, and anything called compensation for noise or engine off. Engine off and on after each: the same now? Which of them was it? Or is there no such menu?',
+    'In the sound menu: speed volume off, loudness off, and anything called compensation for noise or engine off. After each one, outdoors, engine off and on: the same now? Which one was it? Or is there no such menu?',
   how: [
     'Write down what is set now.',
-    'Speed-dependent volume to off, not only to low. Loudness off. A replaced unit: look for noise, engine or vehicle compensation.',
-    'Engine off and idling once more, outdoors, after each of them.',
+    'Speed-dependent volume to off, not just low. Loudness off. On a replaced unit look for noise, engine or vehicle compensation.',
+    'Outdoors, compare engine off and idling again after each of them.',
   ],
-  why: 'Such a setting lifts everything with speed or with the engine. Battery work sets it back to what the factory chose.',
+  why: 'A setting like this turns everything up with speed or with the engine. Battery work resets it to the factory choice.',
   tool: 'none',
   minutes: 2,
   conditions: ['head-unit-playing'],

@@ -23,7 +23,10 @@ const aboveTheBattery = (readings: readonly string[]) => (values: Values) => {
   const reading = readings.find((name) => (values[name] ?? 0) > supplyV + DRIFT_V);
   return reading === undefined
     ? null
-    : { reading, message: 'No terminal can be above the battery. Take all readings again, one right after the other.' };
+    : {
+        reading,
+        message: 'No terminal can read above the battery. Take all readings again, one right after the other.',
+      };
 };
 
 /** Plus and ground at the amplifier, against the one reference that cannot be at fault. */
@@ -38,12 +41,12 @@ export const ampTerminals: OfEach<
     short: (s) => `Plus and ground at ${ampName(s)}`,
     ask: (s) => `At ${ampName(s)}: what do battery plus, its plus and its ground read against battery minus?`,
     phone: (s) =>
-      `Red on battery plus, never touching the frame with it: number? On the thick plus of ${ampName(s)}, touching no metal beside it: number? On its ground: number?`,
+      `Red on battery plus, never touching the frame with it: what number? On the thick plus of ${ampName(s)}, touching no other metal: what number? On its ground: what number?`,
     how: [
-      'Black stays there for all three. The post is too far? A long test lead.',
+      'Black stays there for all three. Post too far away? Use a long test lead.',
       'Red probe: battery plus post, then the amplifier’s plus terminal, then its ground terminal.',
     ],
-    why: 'Measured against its own ground, a good plus looks dead when the ground is the fault. The battery minus post never lies.',
+    why: 'Measured against its own ground, a good plus looks dead when the ground is at fault. The battery minus post never lies.',
     tool: 'meter',
     minutes: 3,
     conditions: ['amp-uncovered', 'head-unit-playing', 'black-on-minus', 'meter-on-dc'],
@@ -75,21 +78,21 @@ export const ampTerminals: OfEach<
       return plus === 'healthy' && ground === 'healthy' ? 'ok' : 'unclear';
     },
     formula:
-      'plus = battery − I · R of the plus way; ground = I · R of the ground way; with no load I is next to nothing',
+      'plus = battery − I · R of the plus path; ground = I · R of the ground path; with no load I is next to nothing',
     healthy: ({ batteryV: supplyV }) =>
       supplyV === undefined
         ? `Healthy: battery ${formatRange(KEY_ON_HEALTHY_V, CHARGING_MOST_V, 'V')}, plus within ${NEAR_V} V of it, ground below ${NEAR_V} V.`
-        : `Healthy: plus ${formatRange(supplyV - NEAR_V, supplyV + DRIFT_V, 'V')}, ground below ${NEAR_V} V. Without load even a bad contact looks good.`,
+        : `Healthy: plus ${formatRange(supplyV - NEAR_V, supplyV + DRIFT_V, 'V')}, ground below ${NEAR_V} V. With no load even a bad contact looks good.`,
     outcomes: {
-      ok: 'both are there',
-      unclear: 'volts are lost',
-      sags: 'most of the volts are lost',
+      ok: 'both there',
+      unclear: 'volts lost',
+      sags: 'most of the volts lost',
       'plus-open': 'no plus',
-      'ground-open': 'ground is open',
+      'ground-open': 'ground open',
       'battery-low': 'battery nearly empty',
       'battery-high': 'battery voltage too high',
     },
     article: 'voltage-drop-under-load',
-    ifCannot: 'We go on with the fuse and a jumper lead instead.',
+    ifCannot: 'We carry on with the fuse and a jumper lead instead.',
   }),
 );

@@ -7,13 +7,13 @@ export const bodyFuse: ChoiceStep<'whole' | 'blown' | 'none'> = choice({
   place: 'supply',
   id: 'body-fuse',
   short: 'The amplifier’s own fuses',
-  ask: 'Does the amplifier have fuses of its own beside its power plug, and are they whole?',
+  ask: 'Does the amplifier have fuses of its own next to its power plug, and are they whole?',
   phone:
-    'Key off. Look beside the thick wires on the amplifier: are there small coloured fuses in it? Pull one at a time, look at its strip, push it back: are all whole, or is one burnt through? Or has it none?',
+    'Key off. Look next to the thick wires on the amplifier: are there small coloured fuses in it? Pull one at a time, look at its strip, push it back: all whole, or one burnt through? Or hasn’t it got any?',
   how: [
-    'Look beside its power terminals, under a cover too.',
+    'Look next to its power terminals, and under any cover.',
     'Pull each fuse, look at its strip and its blades, and push it back home.',
-    'A meter at hand: fuse out, it must read next to nothing in ohms.',
+    'Got a meter? Fuse out, it must read next to nothing in ohms.',
   ],
   why: 'An open fuse in the amplifier looks exactly like a dead amplifier, and costs a hundredth of one.',
   tool: 'none',
@@ -26,6 +26,6 @@ export const bodyFuse: ChoiceStep<'whole' | 'blown' | 'none'> = choice({
     !is(f, 'amp-terminals', 'plus-open', 'ground-open', 'sags'),
   observes: ['amp-supply', 'amp'],
   cautions: ['fuse'],
-  options: { whole: 'All whole', blown: 'One is burnt through', none: 'It has none' },
+  options: { whole: 'All whole', blown: 'One is burnt through', none: 'It hasn’t got any' },
   outcomes: { whole: 'whole', blown: 'burnt through', none: 'none of its own' },
 });

@@ -19,13 +19,13 @@ export const fuseOhms: ReadingStep<'through' | 'unclear' | 'open'> = measurement
   place: 'supply',
   id: 'fuse-ohms',
   short: 'The pulled fuse in ohms',
-  ask: 'The old main fuse in your hand: how many ohms from blade to blade?',
-  phone: 'The old fuse lies on something dry, out of its holder. One probe on each blade: number?',
+  ask: 'The old main fuse out of its holder: how many ohms from blade to blade?',
+  phone: 'Lay the old fuse, out of its holder, on something dry. One probe on each blade: what number?',
   how: [
-    'Out of its holder, on wood or paper. One probe on each blade, on bare metal.',
+    'Lay it on wood or paper, out of its holder. One probe on each blade, on bare metal.',
     '“OL” is a reading too: type it.',
   ],
-  why: 'A fuse can look whole and be open at its cap. One that is through was never the fault: what it sat in is.',
+  why: 'A fuse can look whole and be open at its cap. If it conducts, it was never the fault: its holder is.',
   tool: 'meter',
   minutes: 2,
   conditions: ['key-off', 'fuse-out', 'meter-on-ohms'],
@@ -39,8 +39,8 @@ export const fuseOhms: ReadingStep<'through' | 'unclear' | 'open'> = measurement
     const label = labelIn(FUSE_BANDS, fuseOhm);
     return label === 'through' ? 'through' : label === 'open' ? 'open' : 'unclear';
   },
-  formula: 'blade to blade = the leads of the meter + some milliohms of a whole fuse',
+  formula: 'blade to blade = the meter’s leads + a few milliohms of a whole fuse',
   healthy: () => 'Healthy is what your probes read held together. OL, or thousands of ohms, is open.',
-  outcomes: { through: 'the fuse is through', unclear: 'a few ohms too many', open: 'the fuse is open' },
+  outcomes: { through: 'the fuse conducts', unclear: 'a few ohms too many', open: 'the fuse is open' },
   givenUnder: ['fuse-look'],
 });

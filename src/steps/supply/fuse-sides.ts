@@ -18,12 +18,12 @@ export const fuseSides: OfEach<ReadingStep<'whole' | 'sags' | 'open' | 'no-feed'
     short: atAmp('Both sides of the main fuse'),
     ask: (s) => `What DC voltage is on each side of the main fuse of ${ampName(s)}?`,
     phone:
-      'Leave the fuse in its holder. Red on the metal at one end of the fuse, then at the other, touching nothing else: two numbers?',
+      'Leave the fuse in its holder. Red on the metal at one end of the fuse, then at the other, touching nothing else: what two numbers?',
     how: [
-      'The fuse sits in the plus lead, a hand’s width from the battery. It stays in.',
+      'The fuse is in the plus lead, a hand’s width from the battery. Leave it in.',
       'Red probe on the battery side of the holder, then on the amplifier side.',
     ],
-    why: 'A fuse that looks whole can be open at its cap. Two readings tell whether volts come in and whether they come out.',
+    why: 'A fuse that looks whole can be open at its cap. Two readings tell you whether volts go in and whether they come out.',
     tool: 'meter',
     minutes: 3,
     conditions: ['black-on-minus', 'meter-on-dc'],
@@ -48,8 +48,8 @@ export const fuseSides: OfEach<ReadingStep<'whole' | 'sags' | 'open' | 'no-feed'
     outcomes: {
       whole: 'volts on both sides',
       sags: 'too few volts on a side',
-      open: 'volts come in, none come out',
-      'no-feed': 'no volts come in',
+      open: 'volts go in, none come out',
+      'no-feed': 'no volts go in',
     },
     givenUnder: ['amp-terminals'],
     ifCannot: 'Key off, pull the fuse and look at it instead.',

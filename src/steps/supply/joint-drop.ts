@@ -41,13 +41,13 @@ export const jointDrop: OfEach<ReadingStep<'ok' | 'unclear' | 'plus' | 'ground'>
     ask: (s) =>
       `Lamp on: how much is lost between the copper of each lead and the metal of its terminal at ${ampName(s)}?`,
     phone:
-      'The lamp is very hot: hold it by its leads, away from seat and plastic. One probe on the bare copper of the thick plus lead, the other on its screw at the amplifier, never to metal beside it: number? Then the same at the ground?',
+      'The lamp is very hot: hold it by its leads, away from seat and plastic. One probe on the bare copper of the thick plus lead, the other on its screw at the amplifier, touching no other metal: what number? Then the same at the ground?',
     how: [
-      'Needle tips: on the strands where they leave the insulation, not on the sleeve that is pressed round them.',
+      'Needle tips, on the strands where they leave the insulation, not on the sleeve crimped round them.',
       'Plus: copper of the lead to the metal of the terminal block. Ground: terminal block to copper of the lead.',
-      'Millivolts, if the meter has them. Without its sign.',
+      'Use millivolts, if the meter has them. Type it without its sign.',
     ],
-    why: 'A sleeve or a screw that does not grip loses its volts between copper and terminal, where nobody measures.',
+    why: 'A sleeve or screw that does not grip loses volts between copper and terminal, where nobody measures.',
     tool: 'meter',
     minutes: 5,
     conditions: ['amp-uncovered', 'line-leads-out', 'lamp-on', 'meter-on-dc'],
@@ -70,7 +70,7 @@ export const jointDrop: OfEach<ReadingStep<'ok' | 'unclear' | 'plus' | 'ground'>
       return plus === 'healthy' && ground === 'healthy' ? 'ok' : 'unclear';
     },
     formula: 'lost at a joint = I · R of the joint, with the 5 A of the lamp',
-    healthy: () => `At the lamp’s ${LAMP_A} A a joint that grips loses less than ${formatQuantity(HEALTHY_V, 'V', 2)}.`,
+    healthy: () => `At the lamp’s ${LAMP_A} A a tight joint loses less than ${formatQuantity(HEALTHY_V, 'V', 2)}.`,
     outcomes: {
       ok: 'both joints are good',
       unclear: 'a joint is not clean',

@@ -34,15 +34,15 @@ export const lowestVolts: OfEach<ReadingStep<'holds' | 'unclear' | 'sags' | 'non
     id: 'lowest-volts',
     short: atAmp('Lowest volts while it starts'),
     ask: (s) =>
-      `Meter on MIN, across plus and ground of ${ampName(s)}: what is the lowest it catches while it tries to start?`,
+      `Meter on MIN, across plus and ground of ${ampName(s)}: what is the lowest voltage while it tries to start?`,
     phone:
-      'Meter on DC, its MIN button pressed. One probe on the thick plus of the amplifier, one on its ground, touching nothing else. Key off, key on, radio on: what is the lowest number?',
+      'Meter on DC, MIN button pressed. One probe on the amplifier’s thick plus, one on its ground, touching nothing else. Key off, key on, radio on: what is the lowest number?',
     how: [
-      'MIN, MIN/MAX or LOW on the meter. Hold both probes still, or clip them: a slip reads as 0.',
-      'Key off, MIN pressed, key on, music on. It goes off only at times? Do what makes it go off.',
-      'Read the lowest number only after the lamp has settled.',
+      'Look for MIN, MIN/MAX or LOW on the meter. Hold both probes still: a slip reads as 0.',
+      'Key off, MIN pressed, key on, music on. If it cuts out only now and then, do whatever makes it cut out.',
+      'Read the lowest number only once its light has settled.',
     ],
-    why: 'A bad contact lets the meter see full volts and the amplifier none: its first gulp pulls them down, it lets go, and they are back.',
+    why: 'With a bad contact the meter sees full volts until the amplifier draws its first gulp: they collapse, it gives up, and they are back.',
     tool: 'meter',
     minutes: 5,
     conditions: ['amp-uncovered', 'head-unit-playing', 'meter-on-dc'],
@@ -61,13 +61,13 @@ export const lowestVolts: OfEach<ReadingStep<'holds' | 'unclear' | 'sags' | 'non
       if (label === 'no supply') return 'none';
       return label === 'pulled down' ? 'sags' : label === 'holds' ? 'holds' : 'unclear';
     },
-    formula: 'lowest = battery − I · R of both ways, while the capacitors fill',
+    formula: 'lowest = battery − I · R of both paths, while the capacitors charge',
     healthy: () =>
-      `Healthy is above ${formatQuantity(UNDERVOLTAGE_CUT_HIGHEST_V, 'V', 3)}. Amplifiers let go below ${formatRange(UNDERVOLTAGE_CUT_LOWEST_V, UNDERVOLTAGE_CUT_HIGHEST_V, 'V')}.`,
+      `Healthy is above ${formatQuantity(UNDERVOLTAGE_CUT_HIGHEST_V, 'V', 3)}. Amplifiers cut out below ${formatRange(UNDERVOLTAGE_CUT_LOWEST_V, UNDERVOLTAGE_CUT_HIGHEST_V, 'V')}.`,
     outcomes: {
       holds: 'its supply holds',
       unclear: 'near its cut-out',
-      sags: 'pulled down at its start',
+      sags: 'pulled down at switch-on',
       none: 'no supply at all',
     },
     article: 'voltage-drop-under-load',

@@ -17,15 +17,15 @@ export const plusPath: OfEach<ReadingStep<'ring' | 'holder' | 'lead'>, 'meant', 
   measurement({
     place: 'supply',
     id: 'plus-path',
-    short: atAmp('Where the plus way loses'),
-    ask: 'Lamp on again: how much is lost at the battery ring, and how much across the fuse holder?',
+    short: atAmp('Where the plus path loses volts'),
+    ask: 'Lamp on again: how many volts are lost at the battery ring, and how many across the fuse holder?',
     phone:
-      'The lamp is very hot: hold it by its leads, away from seat and plastic. Red on the battery plus post itself, black on the holder’s battery side, touching nothing else: number? Then across the holder?',
+      'The lamp is very hot: hold it by its leads, away from seat and plastic. Red on the battery plus post itself, black on the battery side of the fuse holder, touching nothing else: what number? Then across the holder?',
     how: [
       'Ring: battery plus post itself to the metal of the holder on the battery side.',
-      'Holder: one side of the fuse holder to the other, the fuse in it.',
+      'Holder: one side of the fuse holder to the other, fuse in.',
     ],
-    why: 'A bad contact loses its volts within a hand’s width. What neither ring nor holder loses is lost in the lead.',
+    why: 'A bad contact loses its volts within a hand’s width. What neither ring nor holder accounts for is lost in the lead.',
     tool: 'meter',
     minutes: 4,
     conditions: ['amp-uncovered', 'line-leads-out', 'lamp-on', 'meter-on-dc'],
@@ -44,9 +44,9 @@ export const plusPath: OfEach<ReadingStep<'ring' | 'holder' | 'lead'>, 'meant', 
       if (leadV > ringV && leadV > holderV) return 'lead';
       return ringV > holderV ? 'ring' : 'holder';
     },
-    formula: 'lost on the plus way = ring + holder + lead: what two of them do not lose the third does',
+    formula: 'lost on the plus path = ring + holder + lead: what the first two do not account for is lost in the lead',
     healthy: (_, s) =>
-      `The whole plus way lost ${formatQuantity(lostOnPlusV(s), 'V', 2)}. Whichever part has most of it is the bad one.`,
+      `The whole plus path lost ${formatQuantity(lostOnPlusV(s), 'V', 2)}. The part that loses most of it is the bad one.`,
     outcomes: { ring: 'at the battery ring', holder: 'in the fuse holder', lead: 'in the lead itself' },
     givenUnder: ['supply-under-load'],
   }),

@@ -5,15 +5,15 @@ import { supplyMayFail } from './may-fail.ts';
 export const ringsLook: ChoiceStep<'battery' | 'ground' | 'amp' | 'tight'> = choice({
   place: 'supply',
   id: 'rings-look',
-  short: 'The rings of its ground lead',
+  short: 'Its ground lead’s rings',
   ask: 'Follow the amplifier’s ground lead: is a ring loose, painted over or green?',
   phone:
-    'Follow the amplifier’s ground lead to both ends. Loose, painted under the ring, or green: at the battery post, at the frame, at the amplifier, or nowhere?',
+    'Follow the amplifier’s ground lead to both ends. Is a ring loose, painted underneath or green: at the battery post, at the frame, at the amplifier, or nowhere?',
   how: [
     'Look at both ends: at the amplifier, and where it is bolted on.',
     'Bolted to a painted, anodised or rubber-mounted part counts as bad.',
   ],
-  why: 'The open place is at the battery post, at the frame, or in a crimp. Each has its own fix.',
+  why: 'The break is at the battery post, at the frame, or in a crimp. Each has its own fix.',
   tool: 'none',
   minutes: 3,
   conditions: ['minus-off'],

@@ -8,13 +8,13 @@ export const spareFuse: ChoiceStep<'wakes' | 'holds' | 'fault' | 'opens'> = choi
   short: 'One new fuse of the same rating',
   ask: 'One new fuse of the same rating, speakers and remote wire off at first: what happens?',
   phone:
-    'Key off. One new fuse with the same number on it, never a bigger one. Does it hold? If it opens, stop. If it holds: key off, the thin remote wire back, key on: lamp on, fault colour, or dark?',
+    'Key off. Fit one new fuse with the same number on it, never a bigger one. Does it hold? If it blows, stop. If it holds: key off, thin remote wire back, key on: amplifier’s light on, fault colour, or off?',
   how: [
     'One new fuse of the same rating. Never a bigger one.',
-    'It holds: key off, remote wire back, key on, lamp? Then the speakers, key off for each.',
-    'It opens: stop here. A second one would tell you nothing new.',
+    'If it holds: key off, remote wire back, key on: what does the light do? Then the speakers, key off for each.',
+    'If it blows: stop here. A second one would tell you nothing new.',
   ],
-  why: 'A fuse can be open and look whole. One swap of the same rating is a test; a bigger one is a fire.',
+  why: 'A fuse can look whole and be open. One of the same rating is a test; a bigger one is a fire.',
   tool: 'spare-fuse',
   minutes: 4,
   conditions: ['amp-uncovered', 'remote-off', 'amp-outputs-off', 'fuse-out'],
@@ -26,14 +26,14 @@ export const spareFuse: ChoiceStep<'wakes' | 'holds' | 'fault' | 'opens'> = choi
   neverAgain: ['opens'],
   options: {
     wakes: 'It holds, and the amplifier comes on',
-    holds: 'It holds, the amplifier stays off',
-    fault: 'It holds, and the fault lamp comes on',
-    opens: 'It opens, at once or when it is switched on',
+    holds: 'It holds, but the amplifier stays off',
+    fault: 'It holds, and the fault light comes on',
+    opens: 'It blows, at once or at switch-on',
   },
   outcomes: {
     wakes: 'comes on with a new fuse',
     holds: 'new fuse holds, still off',
-    fault: 'new fuse holds, fault lamp',
-    opens: 'new fuse opens, too',
+    fault: 'new fuse holds, fault light',
+    opens: 'new fuse blows too',
   },
 });

@@ -25,7 +25,7 @@ function notAdding({ batteryV: wholeV, ampV, plusDropV, groundDropV }: Values) {
   if (offV <= DRIFT_V) return null;
   return {
     reading: 'ampV',
-    message: `Amplifier, plus and ground must add up to the battery; they are ${formatQuantity(offV, 'V', 2)} off. Leave the lamp on for all four, and take them again.`,
+    message: `Amplifier, plus path and ground path must add up to the battery; they are ${formatQuantity(offV, 'V', 2)} off. Leave the lamp on for all four, and take them again.`,
   };
 }
 
@@ -39,14 +39,14 @@ export const supplyUnderLoad: OfEach<
     place: 'supply',
     id: 'supply-under-load',
     short: atAmp('Supply with a 55 W lamp on it'),
-    ask: (s) => `With a 55 W lamp on plus and ground of ${ampName(s)}: how much is lost on the way there and back?`,
+    ask: (s) => `With a 55 W lamp on plus and ground of ${ampName(s)}: how many volts are lost there and back?`,
     phone:
       'The lamp is very hot: hold it by its leads, away from seat and plastic. Four numbers, the probe on a plus never touching the frame. Battery post to post. Amplifier plus to its ground. Battery plus to amplifier plus. Amplifier ground to battery minus.',
     how: [
       'Battery: plus post to minus post. Amplifier: plus to ground terminal.',
       'Lost on plus: battery plus post to amplifier plus. Lost on ground: amplifier ground to battery minus post.',
     ],
-    why: 'An open lead shows at once. A bad contact shows only when current flows, and a lamp is a load that you know.',
+    why: 'An open lead shows at once. A bad contact shows only when current flows, and a lamp is a known load.',
     tool: 'meter',
     minutes: 10,
     conditions: ['amp-uncovered', 'line-leads-out', 'lamp-on', 'meter-on-dc'],
@@ -56,8 +56,8 @@ export const supplyUnderLoad: OfEach<
     readings: {
       batteryV: BATTERY,
       ampV: { ...dcReading('Amplifier plus to its ground'), probes: { red: 'amp-plus', black: 'amp-ground' } },
-      plusDropV: dcReading('Lost on the plus way'),
-      groundDropV: { ...dcReading('Lost on the ground way'), probes: { red: 'amp-ground', black: 'battery-minus' } },
+      plusDropV: dcReading('Lost on the plus path'),
+      groundDropV: { ...dcReading('Lost on the ground path'), probes: { red: 'amp-ground', black: 'battery-minus' } },
     },
     unusable: notAdding,
     bands: (reading, values, s) => {
@@ -81,17 +81,17 @@ export const supplyUnderLoad: OfEach<
       }
       return plus === 'healthy' && ground === 'healthy' ? 'ok' : 'unclear';
     },
-    formula: 'lost on a way = I · R, with the 5 A of the lamp and R = ρ · l ÷ A + joints',
+    formula: 'lost on a path = I · R, with the lamp’s 5 A and R = ρ · l ÷ A + joints',
     healthy: (values, s) => {
       const most = (drop: Drop) => formatQuantity(bandsOfDrop(drop, values, s)[0]?.high ?? 0, 'V', 2);
       return `At the lamp’s ${LAMP_A} A, healthy leads of this size lose at most ${most('plusDropV')} on plus and ${most('groundDropV')} on ground.`;
     },
     outcomes: {
-      ok: 'both ways are good',
-      unclear: 'worn, but not the reason',
-      'plus-drop': 'lost on the plus way',
-      'ground-drop': 'lost on the ground way',
-      'battery-sags': 'the battery gives way',
+      ok: 'both paths are good',
+      unclear: 'worn, but not the cause',
+      'plus-drop': 'lost on the plus path',
+      'ground-drop': 'lost on the ground path',
+      'battery-sags': 'the battery sags',
     },
     article: 'voltage-drop-under-load',
     ifCannot: 'We bypass the leads with temporary ones instead.',

@@ -6,9 +6,9 @@ export const triedAlready: ChoiceStep<'nothing' | 'plugs' | 'lead' | 'fuse' | 's
   short: 'Already tried',
   ask: 'What has been tried already, without success?',
   phone:
-    'What did anybody try already that did not help: plugs pushed home, another cable, a new fuse, other speakers, another amplifier, a reflash, or nothing?',
-  how: ['Several things? Name the biggest of them: what took the most work, or cost the most.'],
-  why: 'What was exchanged and changed nothing is seldom at fault. It moves the odds and rules nothing out: exchanges go wrong, too.',
+    'What has anybody tried that did not help: plugs pushed home, another cable, a new fuse, other speakers, another amplifier, a reflash, or nothing?',
+  how: ['Several things? Name the biggest: the one that took most work or cost most.'],
+  why: 'A part that was swapped without any change is seldom at fault. It shifts the odds but rules nothing out: swaps go wrong too.',
   tool: 'none',
   minutes: 0.5,
   observes: [],
@@ -18,7 +18,7 @@ export const triedAlready: ChoiceStep<'nothing' | 'plugs' | 'lead' | 'fuse' | 's
     lead: 'Another cable or lead',
     fuse: 'A new fuse',
     speakers: 'Speakers swapped or new ones fitted',
-    amp: 'Amplifier swapped, or gone round',
+    amp: 'Amplifier swapped, or bypassed',
     reflash: 'A reflash of the head unit',
   },
   outcomes: {

@@ -7,9 +7,9 @@ export const whatElse: ChoiceStep<'nothing' | 'accessories' | 'unit' | 'bike'> =
   short: 'What else stopped',
   ask: 'Did anything else on the bike stop at the same time?',
   phone:
-    'Did anything else fail with it: the radio dark or restarting, the socket, the charger? Is the clock set back, are the lamps dim? Or nothing else?',
-  how: ['Look at the head unit’s screen, a socket or a charger, the clock, and the lamps.'],
-  why: 'A dead socket names the fuse that the remote wire shares. A clock set back names the battery posts.',
+    'Did anything else fail with it: the radio dark or restarting, the socket, the charger? Has the clock reset, are the lights dim? Or nothing else?',
+  how: ['Look at the head unit’s screen, a socket or a charger, the clock, and the lights.'],
+  why: 'A dead socket points to the fuse that the remote wire shares. A clock that has reset points to the battery posts.',
   tool: 'none',
   minutes: 1,
   sensible: (f) => !is(f, 'amp-history', 'never'),
@@ -17,8 +17,8 @@ export const whatElse: ChoiceStep<'nothing' | 'accessories' | 'unit' | 'bike'> =
   options: {
     nothing: 'Nothing else',
     accessories: 'A socket, a charger or another accessory',
-    unit: 'The head unit is dark, or restarts, too',
-    bike: 'Dim lamps, a slow starter, a clock set back',
+    unit: 'The head unit is dark or restarts too',
+    bike: 'Dim lights, a slow starter, a clock that has reset',
   },
   outcomes: {
     nothing: 'nothing else',

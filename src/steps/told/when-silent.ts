@@ -8,11 +8,11 @@ export const whenSilent: ChoiceStep<
   place: 'told',
   id: 'when-silent',
   short: 'When it is silent',
-  ask: (s) => `When is ${silentOnes(s, 'the rear')} silent or weak: always, or only at times?`,
+  ask: (s) => `When is ${silentOnes(s, 'the rear')} silent or weak: all the time, or only sometimes?`,
   phone: (s) =>
-    `Is ${silentOnes(s, 'the back')} dead all the time? Or on bumps, when wet, when hot, at full lock, with the engine running, when loud, when quiet, or can nobody tell when?`,
-  how: ['Think of the last three times.', 'Always means that nothing brings it back, not for a moment.'],
-  why: 'Bumps and full lock point to a contact, rain to water in a plug, loud music to volts that are lost, quiet music to an amplifier that listens.',
+    `Is ${silentOnes(s, 'the back')} dead all the time? Or on bumps, when wet, when hot, at full lock, with the engine running, when loud, when quiet, or can’t you tell when?`,
+  how: ['Think of the last three times.', '“Always” means that nothing brings it back, not even for a moment.'],
+  why: 'Bumps and full lock point to a contact, rain to water in a plug, loud music to lost volts, quiet music to an amplifier that wakes by sound.',
   tool: 'none',
   minutes: 0.5,
   sensible: (f) => !is(f, 'rear-history', 'never'),
@@ -26,7 +26,7 @@ export const whenSilent: ChoiceStep<
     running: 'With the engine running',
     loud: 'When it is loud',
     quiet: 'When it is quiet',
-    unknown: 'At times, and nobody knows when',
+    unknown: 'Now and then, with no pattern',
   },
   outcomes: {
     always: 'always',
@@ -37,7 +37,7 @@ export const whenSilent: ChoiceStep<
     running: 'with the engine running',
     loud: 'when loud',
     quiet: 'when quiet',
-    unknown: 'nobody knows when',
+    unknown: 'no pattern',
   },
   givenUnder: ['rear-history'],
 });

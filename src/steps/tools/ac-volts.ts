@@ -14,7 +14,7 @@ export const acReading = (label: string, optional = false): Reading => ({
   optional,
   possible: UNIT_AC_POSSIBLE_V,
   impossible:
-    'A head unit on a 12 V bike cannot give that across one pair. Is the meter on AC volts, and on the right range?',
+    'A head unit on a 12 V bike cannot put that across one pair. Is the meter on AC volts, and on the right range?',
 });
 
 /** A little more than the least is asked for, so that a step of the volume is not left out for a digit. */
@@ -37,6 +37,6 @@ export function tooLittle(reading: string, valueV: number | undefined, situation
   const digit = formatQuantity(smallestDigitV(situation.facts), 'V', 1);
   return {
     reading,
-    message: `Too little for a meter that shows ${digit}. Turn the volume up until this reads ${formatQuantity(ASKED_RATIO * leastV, 'V', 2)} or more, then take all readings again.`,
+    message: `Too little for a meter that reads down to ${digit}. Turn the volume up until this reads ${formatQuantity(ASKED_RATIO * leastV, 'V', 2)} or more, then take all readings again.`,
   };
 }

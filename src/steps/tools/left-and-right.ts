@@ -48,8 +48,8 @@ export const leftAndRight = ({ where, reading, ...own }: Own): ReadingStep<TwoSi
   measurement<TwoSides>({
     ...own,
     how: (s) => [
-      'Stop the tone for one reading: either side. What shows now is residue, not sound.',
-      `Tone on again. Come up until the stronger side reads ${formatQuantity(leastReferenceV(s) * ASKED_RATIO, 'V', 2)} or more. Leave the volume there.`,
+      'Stop the tone and read either side. What shows now is residue, not sound.',
+      `Tone on again. Turn up until the stronger side reads ${formatQuantity(leastReferenceV(s) * ASKED_RATIO, 'V', 2)} or more. Leave the volume there.`,
       `One probe on each wire of a pair, never from a wire to metal: ${where}, left, then right.`,
     ],
     tool: 'meter',

@@ -10,12 +10,12 @@ export const keyPositions: ChoiceStep<'none' | 'some'> = choice({
   short: 'Other key positions',
   ask: 'Does the amplifier come on in any other key position, or with another switch of the bike?',
   phone:
-    'Never start the engine for this. Turn the key through its positions, wait ten seconds in each, with the lamps of the bike on and off. Does the amplifier come on in any of them?',
+    'Never start the engine for this. Turn the key through its positions, ten seconds in each, with the bike’s lights on and off. Does the amplifier come on in any of them?',
   how: [
-    'Accessory, ignition, lamps on and off, heated grips on and off. Ten seconds each.',
-    'Head unit on, where the position allows it.',
+    'Accessory, ignition, lights on and off, heated grips on and off. Ten seconds each.',
+    'Head unit on wherever the position allows it.',
   ],
-  why: 'A remote wire tapped from the wrong feed is live in some other position. That shows the mistake at once.',
+  why: 'A remote wire tapped off the wrong feed is live in some other position. That gives the mistake away at once.',
   tool: 'none',
   minutes: 2,
   sensible: (f) => mayHaveRemote(f) && !fuseStaysOut(f) && mayBeOff(f) && !is(f, 'remote-volts', 'ok'),

@@ -8,14 +8,14 @@ export const remoteSource: ReadingStep<'live' | 'low' | 'dead'> = measurement({
   place: 'turn-on',
   id: 'remote-source',
   short: 'Where the remote wire begins',
-  ask: 'What DC voltage is at the other end of the remote wire, where it was tapped?',
+  ask: 'What DC voltage is at the other end of the remote wire, where it is tapped off?',
   phone:
-    'Follow the thin remote wire to its start, at the radio or at a fuse. Red there, away from the data wires: number?',
+    'Follow the thin remote wire to its start, at the radio or at a fuse. Red there, well away from the data wires: what number?',
   how: [
-    'Red probe where the remote wire begins: the head unit’s remote output, or the feed it was tapped from.',
-    'Look at the tap: a connector that never bit through the insulation is the usual place.',
+    'Red probe where the remote wire starts: the head unit’s remote output, or the feed it is tapped off.',
+    'Look at the tap: a connector that never bit through the insulation is the usual culprit.',
   ],
-  why: 'Volts here and none at the amplifier: the wire. None here: the point it was tapped from.',
+  why: 'Volts here but none at the amplifier: the wire. None here: the feed it is tapped off.',
   tool: 'meter',
   minutes: 6,
   conditions: ['head-unit-playing', 'black-on-minus', 'meter-on-dc'],
@@ -35,5 +35,5 @@ export const remoteSource: ReadingStep<'live' | 'low' | 'dead'> = measurement({
   healthy: remoteHealthy,
   outcomes: { live: 'volts at its start', low: 'too few volts at its start', dead: 'none at its start either' },
   givenUnder: ['remote-volts'],
-  ifCannot: 'It begins behind the fairing? We name both, likeliest first.',
+  ifCannot: 'Does it start behind the fairing? We name both, likeliest first.',
 });

@@ -5,12 +5,12 @@ import { type ChoiceStep, choice } from '../step.ts';
 export const remoteStartLamp: ChoiceStep<'lit' | 'dark'> = choice({
   place: 'turn-on',
   id: 'remote-start-lamp',
-  short: 'LED lamp where the wire begins',
-  ask: 'The same lamp where the remote wire begins: does it light there?',
+  short: 'LED lamp where the wire starts',
+  ask: 'The same lamp where the remote wire starts: does it light there?',
   phone:
-    'Clip of the LED lamp on battery minus, its tip at the start of the thin remote wire, at the radio or the tap, away from the data wires. Does it light there?',
-  how: ['Clip on the battery minus post.', 'Tip where the remote wire begins.'],
-  why: 'Light here and none at the amplifier: the wire. None here: the feed it was tapped from.',
+    'Put the LED test lamp’s clip on battery minus and its tip on the start of the thin remote wire, at the radio or the tap. Keep it away from the data wires. Does it light there?',
+  how: ['Clip on the battery minus post.', 'Tip where the remote wire starts.'],
+  why: 'Light here but none at the amplifier: the wire. None here: the feed it is tapped off.',
   tool: 'test-lamp',
   minutes: 5,
   conditions: ['head-unit-playing'],

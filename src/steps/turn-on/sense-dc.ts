@@ -24,12 +24,12 @@ export const senseDc: ReadingStep<'half' | 'zero' | 'one-missing' | 'one-odd' | 
   id: 'sense-dc',
   short: 'DC on its input wires',
   ask: 'Music paused: what DC voltage is on both wires of one input pair, against battery minus?',
-  phone: 'Red on one thin input wire of the amplifier, then on its partner, touching nothing else: two numbers?',
+  phone: 'Red on one thin input wire of the amplifier, then on its partner, touching nothing else: what two numbers?',
   how: [
-    'Red probe on both wires of one input pair where they enter the amplifier, plug fitted.',
-    'Left and right, if the first pair reads nothing.',
+    'Red probe on each wire of one input pair where it enters the amplifier, plug fitted.',
+    'If the first pair reads nothing, try the other side.',
   ],
-  why: 'Half the supply rests on both speaker wires alike. An amplifier may wake on it; one wire that is off makes it protect itself. Behind a transformer, a capacitor or a line output there is none.',
+  why: 'Both speaker wires sit at half the supply. An amplifier may wake by it; if one wire is off, it protects itself. After a transformer, a capacitor or a line output there is none.',
   tool: 'meter',
   minutes: 5,
   conditions: ['amp-uncovered', 'music-paused', 'black-on-minus', 'meter-on-dc'],
@@ -51,7 +51,7 @@ export const senseDc: ReadingStep<'half' | 'zero' | 'one-missing' | 'one-odd' | 
     if (Math.abs(plusV - minusV) > HALF_SUPPLY_PAIR_DIFFERENCE_V || labels.includes('too high')) return 'one-odd';
     return labels.every((label) => label === 'half the supply') ? 'half' : 'unclear';
   },
-  formula: 'each wire = about half of the battery',
+  formula: 'each wire = about half the battery',
   healthy: (_, s) => {
     const { lowV, highV } = halfSupplyBandV({ supplyV: batteryV(s) });
     return `Healthy is ${formatRange(lowV, highV, 'V')} on each wire. Amplifiers of this kind wake above ${formatRange(SENSE_DC_LOWEST_V, SENSE_DC_HIGHEST_V, 'V')}.`;
@@ -60,7 +60,7 @@ export const senseDc: ReadingStep<'half' | 'zero' | 'one-missing' | 'one-odd' | 
     half: 'half the supply',
     zero: 'no DC at all',
     'one-missing': 'none on one of the two',
-    'one-odd': 'the two are not alike',
+    'one-odd': 'the two differ',
     unclear: 'unclear',
   },
   article: 'half-the-supply-on-a-speaker-wire',

@@ -31,13 +31,13 @@ export const senseLevel: ReadingStep<'ok' | 'low' | 'none' | 'unclear'> = measur
   short: 'Sound at its inputs',
   ask: '400 Hz tone: what AC voltage is across one input pair at your usual volume, and three quarters up?',
   phone:
-    'One probe on each wire of one input pair at the amplifier, never to metal: number at your usual volume? Then three quarters up the scale: number? And do its papers say at how many volts it wakes?',
+    'One probe on each wire of one input pair at the amplifier, never to metal: what number at your usual volume? And three quarters of the way up? Do its papers say at how many volts it wakes?',
   how: [
     'One probe on each wire of an input pair at the amplifier, plug fitted.',
     'Read at the volume you usually ride with, then at about three quarters of the scale.',
-    'Its papers name the level it wakes at? Type that, too.',
+    'Do its papers give the level it wakes at? Type that too.',
   ],
-  why: 'Sound that arrives but stays under the threshold leaves it asleep. Sound that never arrives is another fault.',
+  why: 'Sound below the threshold leaves it asleep. No sound at all is another fault.',
   tool: 'meter',
   minutes: 6,
   conditions: ['amp-uncovered', 'amp-outputs-off', 'tone-400', 'meter-on-ac'],
@@ -65,10 +65,10 @@ export const senseLevel: ReadingStep<'ok' | 'low' | 'none' | 'unclear'> = measur
     const label = labelIn(levelBands(values, s), values['usualV'] ?? 0);
     return label === 'enough' ? 'ok' : label === 'depends on the amplifier' ? 'unclear' : 'low';
   },
-  formula: 'it wakes where the AC at its inputs is above its threshold',
+  formula: 'it wakes when the AC at its inputs is above its threshold',
   healthy: ({ papersV }) =>
     papersV === undefined
-      ? `Amplifiers wake above ${formatRange(SENSE_LOWEST_V, SENSE_HIGHEST_V, 'V')}: above ${SENSE_HIGHEST_V} V is enough for any.`
+      ? `Amplifiers wake above ${formatRange(SENSE_LOWEST_V, SENSE_HIGHEST_V, 'V')}: above ${SENSE_HIGHEST_V} V wakes any of them.`
       : `Healthy is above ${formatQuantity(papersV, 'V', 2)}, as its papers say.`,
   outcomes: {
     ok: 'enough to wake it',

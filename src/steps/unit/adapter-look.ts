@@ -6,14 +6,14 @@ import { type ChoiceStep, choice } from '../step.ts';
 export const adapterLook: ChoiceStep<'gap' | 'through' | 'no-adapter'> = choice({
   place: 'unit',
   id: 'adapter-look',
-  short: 'The remote pin of the adapter',
-  ask: 'At the adapter of the replaced head unit: is the remote wire on both sides of its plug?',
+  short: 'The adapter’s remote pin',
+  ask: 'At the replaced head unit’s adapter: is the remote wire there on both sides of its plug?',
   phone:
-    'Key off, pull the adapter plug behind the radio apart. Has the remote wire on the radio side a partner pin, is its place empty, or is there no adapter?',
+    'Key off, unplug the adapter behind the radio. Does the remote wire on the radio side have a partner pin, is its place empty, or is there no adapter?',
   how: [
-    'The adapter’s plug apart.',
-    'Find the remote output of the replaced unit, usually blue with a white stripe. Its papers say.',
-    'Is the same place on the other half of the adapter fitted with a pin and a wire?',
+    'Unplug the adapter.',
+    'Find the replaced unit’s remote output, usually blue with a white stripe. Its papers say.',
+    'Is there a pin and a wire in the same place on the other half?',
   ],
   why: 'An adapter made for another bike often leaves the remote wire out. At the amplifier that looks like a broken wire.',
   tool: 'none',

@@ -7,15 +7,15 @@ export const adapterPairs: ChoiceStep<'gap' | 'through' | 'no-adapter'> = choice
   id: 'adapter-pairs',
   short: 'Speaker wires through the adapter',
   ask: (s) =>
-    `At the adapter of the replaced head unit: do both wires of ${silentOnes(s, 'the silent speaker')} go through its plug?`,
+    `At the replaced head unit’s adapter: do both wires of ${silentOnes(s, 'the silent speaker')} go through its plug?`,
   phone:
-    'Key off, pull the adapter plug behind the radio apart. Have both wires of that speaker a pin on both sides, is a place empty, or is there no adapter?',
+    'Key off, unplug the adapter behind the radio. Do both wires of that speaker have a pin on both sides, is a place empty, or is there no adapter?',
   how: [
-    'The adapter’s plug apart.',
+    'Unplug the adapter.',
     'Find that speaker’s two wires on the head unit’s side. Its papers say which.',
-    'Has each of them a pin and a wire on the other half, too?',
+    'Does each have a pin and a wire on the other half too?',
   ],
-  why: 'An adapter made for another bike leaves out what that bike had not.',
+  why: 'An adapter made for another bike leaves out whatever that bike did not have.',
   tool: 'none',
   minutes: 5,
   conditions: ['key-off', 'panel-off'],
@@ -28,5 +28,5 @@ export const adapterPairs: ChoiceStep<'gap' | 'through' | 'no-adapter'> = choice
   },
   outcomes: { gap: 'a place is empty', through: 'both go through', 'no-adapter': 'no adapter' },
   givenUnder: ['unit-kind', 'which-corner'],
-  ifCannot: 'The panel stays on: go on without.',
+  ifCannot: 'The panel stays on: skip it.',
 });

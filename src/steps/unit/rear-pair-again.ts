@@ -10,21 +10,21 @@ export const rearPairAgain: ReadingStep<RearPairOutcome> = measurement({
   ...rearPair,
   place: 'unit',
   id: 'rear-pair-again',
-  short: 'Rear pairs, once more',
+  short: 'Rear pairs again',
   ask: 'With fader, balance, bass and treble exactly at 0: what do the same three pairs read now?',
   phone:
-    'Stop the tone: one rear pair at the radio, one probe on each wire, never to metal: number? Tone on again, one step for all three: front pair, rear left, rear right. Numbers?',
+    'Stop the tone: one rear pair at the radio, one probe on each wire, never to metal: what number? Tone on again, same volume for all three: front pair, rear left, rear right. What numbers?',
   how: (s) => [
     ...beforeTheTone(s),
     'Fader and balance exactly at 0, rear control up.',
-    'Stop the tone for one reading: one rear pair.',
+    'Stop the tone and read one rear pair.',
     `Tone on again until the front pair reads ${formatQuantity(leastReferenceV(s) * 1.2, 'V', 2)} or more. Leave the volume there.`,
     'Front, rear left, rear right, as before.',
   ],
-  why: 'A rear pair that is weak, or there on one side only, is more often a setting than a broken output.',
+  why: 'A weak rear pair, or one side only, is more often a setting than a broken output.',
   // Three of its own. What it needs stands from the first reading.
   minutes: 8,
   sensible: (f) => is(f, 'rear-pair', 'none', 'uneven', 'one-only'),
   givenUnder: ['meter-digit', 'rear-pair'],
-  ifCannot: 'We go on with the first reading.',
+  ifCannot: 'We carry on with the first reading.',
 });

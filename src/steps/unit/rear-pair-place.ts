@@ -5,15 +5,15 @@ import { rearPairFound, rearPairSilent } from './rear-pair-found.ts';
 export const rearPairPlace: ChoiceStep<'unit' | 'on-the-way' | 'loaded'> = choice({
   place: 'unit',
   id: 'rear-pair-place',
-  short: 'Where it was measured',
+  short: 'Where you measured',
   ask: 'Where did you measure, and was the rear unplugged?',
   phone:
-    'Where did the probes sit: right behind the radio, or at some plug on the way back? And were the rear speakers unplugged?',
+    'Where were the probes: right behind the radio, or at some plug on the way back? And were the rear speakers unplugged, or still plugged in?',
   how: [
     'The head unit’s own plug is the one that goes into its back.',
-    'On an amplifier the rear counts as unplugged: its speakers do not hang on the head unit.',
+    'With a rear amplifier, the rear counts as unplugged: its speakers are not on the head unit.',
   ],
-  why: 'A plug left apart behind the fairing, or a short on the speaker run, reads exactly like a head unit that sends nothing.',
+  why: 'A plug left off behind the fairing, or a short on the speaker run, reads exactly like a head unit that sends nothing.',
   tool: 'none',
   minutes: 0.2,
   sensible: (f) => rearPairSilent(f) || rearPairFound(f) === 'one-only',
@@ -25,5 +25,5 @@ export const rearPairPlace: ChoiceStep<'unit' | 'on-the-way' | 'loaded'> = choic
   },
   outcomes: { unit: 'at the head unit', 'on-the-way': 'on the way', loaded: 'with the rear plugged in' },
   givenUnder: ['rear-pair'],
-  ifCannot: 'We take it as somewhere on the way, with the rear plugged in.',
+  ifCannot: 'We assume somewhere on the way, with the rear plugged in.',
 });

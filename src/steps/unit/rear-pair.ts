@@ -53,19 +53,19 @@ export const rearPair: ReadingStep<RearPairOutcome> = measurement({
   place: 'unit',
   id: 'rear-pair',
   short: 'Rear pairs at the head unit',
-  ask: 'What AC voltage is across the rear pairs at the head unit, next to the front pair?',
+  ask: 'What AC voltage is across the rear pairs at the head unit, compared with the front pair?',
   phone:
-    'Stop the tone: one rear pair at the radio, wire to wire, number? Tone on again, one step for all three: front pair, rear left, rear right, never to metal. Numbers?',
+    'Stop the tone: one rear pair at the radio, wire to wire, never to metal: what number? Tone on again, same volume for all three: front pair, rear left, rear right. What numbers?',
   how: (s) => [
     ...beforeTheTone(s),
-    'Stop the tone for one reading: one rear pair. What shows now is residue, not sound.',
-    `Tone on again. Come up until the front pair reads ${formatQuantity(leastReferenceV(s) * 1.2, 'V', 2)} or more. Leave the volume there.`,
+    'Stop the tone and read one rear pair. What shows now is residue, not sound.',
+    `Tone on again. Turn up until the front pair reads ${formatQuantity(leastReferenceV(s) * 1.2, 'V', 2)} or more. Leave the volume there.`,
     'One probe on each wire of a pair, never from a wire to metal. Front, rear left, rear right.',
     chosen(s.rig, 'rearFedBy') === 'amp'
-      ? 'The head unit’s plug is out of reach? Use the signal wires on the way to the amplifier.'
-      : 'The head unit’s plug is out of reach? Use any rear plug on the way, on the side toward the head unit.',
+      ? 'Can’t reach the head unit’s plug? Use the signal wires on the way to the amplifier.'
+      : 'Can’t reach the head unit’s plug? Use any rear plug on the way, on the side towards the head unit.',
   ],
-  why: 'Only a tone shows whether a channel is let through. Half the supply as DC may stand on the wires of a channel that is switched off, too.',
+  why: 'Only a tone shows whether a channel is switched on. Half the supply as DC can sit on the wires of a channel that is off too.',
   tool: 'meter',
   minutes: 8,
   conditions: ['controls-flat', 'amp-outputs-off', 'rear-off-unit', 'panel-off', 'tone-400', 'meter-on-ac'],
@@ -93,5 +93,5 @@ export const rearPair: ReadingStep<RearPairOutcome> = measurement({
   },
   article: 'measure-a-speaker-pair',
   givenUnder: ['meter-digit'],
-  ifCannot: 'We go on with what can be reached.',
+  ifCannot: 'We carry on with what can be reached.',
 });

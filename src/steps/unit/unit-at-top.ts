@@ -33,17 +33,17 @@ const bandsAtTop = ({ rig }: Situation): readonly Band[] => {
 export const unitAtTop: ReadingStep<'clips' | 'clean' | 'unclear'> = measurement({
   place: 'unit',
   id: 'unit-at-top',
-  short: 'Head unit at that step',
-  ask: 'At the volume step at which it is ugly: what does a front pair of the head unit read with each tone?',
+  short: 'Head unit at that volume',
+  ask: 'At the volume step where it distorts: what does a front pair of the head unit read with each tone?',
   phone:
-    'Same volume number as when it is ugly. One probe on each wire of one front pair at the radio, never to metal. The 80 tone: number? The 400 tone: number? Five seconds each.',
+    'Same volume number as when it distorts, five seconds at a time. One probe on each wire of one front pair at the radio, never to metal. What number with the 80 tone? And with the 400 tone?',
   how: (s) => [
     ...speakersOff(s),
-    ...(s.rig.frontFedBy === 'amp' ? [] : ['Front speakers on the head unit: bursts under 5 seconds, ears covered.']),
-    'Tone controls as they are when it is ugly, phone volume full.',
-    'Volume up from zero to the step at which it is ugly. 80 Hz: read. 400 Hz: read. Volume at zero.',
+    ...(s.rig.frontFedBy === 'amp' ? [] : ['Front speakers on the head unit? Bursts under 5 seconds, ears covered.']),
+    'Leave the tone controls as they are when it distorts. Phone volume full.',
+    'Bring the volume up from zero to the step where it distorts. Read with 80 Hz, then with 400 Hz. Volume back to zero.',
   ],
-  why: 'A head unit cannot send more than its supply. At that limit the wave is cut flat, and nothing behind it can make it round again.',
+  why: 'A head unit cannot send more than its supply. At that limit the wave is clipped flat, and nothing after it can undo that.',
   tool: 'meter',
   minutes: 8,
   conditions: ['amp-outputs-off', 'panel-off', 'tone-80', 'meter-on-ac'],
@@ -60,7 +60,7 @@ export const unitAtTop: ReadingStep<'clips' | 'clean' | 'unclear'> = measurement
   formula: 'loudest clean sine = (supply − what the output loses) ÷ √2',
   healthy: (_, s) => {
     const { lowV } = cleanFrontV(s.rig);
-    return `Below ${formatQuantity(CLEAN_RATIO * lowV, 'V', 2)} no tone is cut off. From about ${formatQuantity(AT_LIMIT_RATIO * lowV, 'V', 2)} on it is at its limit: a meter shows up to 1.11 times the peak then.`;
+    return `Below ${formatQuantity(CLEAN_RATIO * lowV, 'V', 2)} no tone is clipped. From about ${formatQuantity(AT_LIMIT_RATIO * lowV, 'V', 2)} it is at its limit: a meter then shows up to 1.11 times the peak.`;
   },
   outcomes: { clips: 'at its limit', clean: 'below its limit', unclear: 'unclear' },
   article: 'clipping-and-coils',

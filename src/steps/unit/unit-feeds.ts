@@ -17,7 +17,7 @@ const feed = (label: string) => ({
   unit: 'V' as const,
   probes: 'not drawn' as const,
   possible: [-0.5, 18] as const,
-  impossible: 'No feed of a 12 V bike carries that. Is the meter on DC volts, black on the minus post?',
+  impossible: 'No feed on a 12 V bike carries that. Is the meter on DC volts, black on the minus post?',
 });
 
 /** More than this on its ground wire is no ground. Common practice, no published source. */
@@ -36,13 +36,13 @@ export const unitFeeds: ReadingStep<'ok' | 'missing' | 'low' | 'ground'> = measu
   short: 'Feeds and ground at the head unit’s plug',
   ask: 'What do both feeds and the ground wire read at the head unit’s plug, against battery minus?',
   phone:
-    'Only with the wiring plan of the bike in hand: without it leave the plug alone, and say so. Plug of the radio home. Red on battery plus, never touching the frame with it: number? Then red into the back of the plug on the wire that is always live: number? Then on the wire that comes with the key: number? And on its ground wire: number? Leave the thin twisted pair alone.',
+    'Only with the bike’s wiring diagram in your hand: without it leave the plug alone, and say so. Keep the radio plugged in. Leave the thin twisted pair alone. Red on battery plus, never touching the frame with it: what number? Then red into the back of the plug on the wire that is always live: what number? Then on the wire that comes on with the key: what number? And on its ground wire: what number?',
   how: [
-    'Which wire is which stands in the wiring plan of the bike. No plan: leave the plug alone, and take a fitter.',
+    'The bike’s wiring diagram shows which wire is which. No diagram? Leave the plug alone and get a fitter.',
     'Red on battery plus: note it.',
-    'Red into the back of the plug, beside the wire: the constant feed, the feed with the key, then the ground.',
+    'Slide red into the back of the plug, alongside the wire: the constant feed, the feed that comes with the key, then the ground.',
   ],
-  why: 'Both feeds there and the screen dark: then it is its own fuse, its ground, or the head unit. One missing: then it is the way to it.',
+  why: 'Both feeds there and the screen dark: its own fuse, its ground, or the head unit itself. One missing: the wiring that feeds it.',
   tool: 'meter',
   minutes: 8,
   conditions: ['panel-off', 'key-on', 'black-on-minus', 'meter-on-dc'],
@@ -72,14 +72,14 @@ export const unitFeeds: ReadingStep<'ok' | 'missing' | 'low' | 'ground'> = measu
     if ((values['groundV'] ?? 0) >= GROUND_LOST_V) return 'ground';
     return labels.includes('low') ? 'low' : 'ok';
   },
-  formula: 'each feed = battery less 0.5 V at most',
+  formula: 'each feed = battery, less 0.5 V at most',
   healthy: () =>
-    `Healthy is no more than ${FEED_LOSES_AT_MOST_V} V under the battery on both, and under ${GROUND_AT_MOST_V} V on the ground wire.`,
+    `Healthy is within ${FEED_LOSES_AT_MOST_V} V of the battery on both, and below ${GROUND_AT_MOST_V} V on the ground wire.`,
   outcomes: {
     ok: 'both there, and the ground',
     missing: 'one is missing',
     low: 'one is low',
     ground: 'its ground is lost',
   },
-  ifCannot: 'No plan of its plug? Look at fuses and pins, and leave the probes out of it.',
+  ifCannot: 'No wiring diagram? Look at fuses and pins, and keep probes out of it.',
 });

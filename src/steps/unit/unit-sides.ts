@@ -11,10 +11,10 @@ export const unitSides: OfEach<ReadingStep<TwoSides>, 'rear', 'front'> = ofEach(
     id: 'unit-sides',
     short: `${axle === 'rear' ? 'Rear' : 'Front'} left and right at the head unit`,
     ask: `What AC voltage is across the ${axle} left and right pairs at the head unit?`,
-    phone: `Stop the tone: one ${axle} pair at the radio’s own plug, wire to wire, number? Tone on again, one step for both: ${axle} left, ${axle} right, never to metal. Numbers?`,
+    phone: `Stop the tone: one ${axle} pair at the radio’s own plug, wire to wire, never to metal: what number? Tone on again, same volume for both: ${axle} left, ${axle} right. What numbers?`,
     where: 'at the head unit’s own plug',
     reading: acReading,
-    why: 'One pair that gives nothing beside one that does is an output of the head unit. Both alike: it is lost after it.',
+    why: 'One pair dead and the other fine: a head unit output. Both the same: the sound is lost further on.',
     minutes: 8,
     conditions: [
       'controls-flat',
@@ -31,6 +31,6 @@ export const unitSides: OfEach<ReadingStep<TwoSides>, 'rear', 'front'> = ofEach(
         ? { red: 'unit-rear-plus', black: 'unit-rear-minus' }
         : { red: 'unit-front-plus', black: 'unit-front-minus' },
     givenUnder: ['meter-digit'],
-    ifCannot: 'We go on with what can be reached.',
+    ifCannot: 'We carry on with what can be reached.',
   }),
 );

@@ -10,13 +10,13 @@ export const unitWiresToFrame: ReadingStep<'clear' | 'joined' | 'unclear'> = mea
   short: 'Head unit’s speaker wires to the frame',
   ask: 'What is the lowest reading from any speaker wire in the head unit’s plug to the frame?',
   phone:
-    'The wiring plan says which are the speaker wires: without it leave the plug alone, and say so. One probe on a bare bolt of the frame, the other on each of them on the bike’s side, one after the other. What is the lowest number, or does it beep?',
+    'The wiring diagram shows which are the speaker wires: without it leave the plug alone, and say so. One probe on a bare bolt of the frame, the other on each of them on the bike’s side, one after the other. What is the lowest number, or does it beep?',
   how: [
-    'The speaker wires in the bike’s half of the plug, by the wiring plan: two for each corner.',
+    'Find the speaker wires in the bike’s half of the plug on the wiring diagram: two for each corner.',
     'One probe on bright bare metal of the frame, the other on each of them. “OL” is the good one.',
-    'A low one: pull what was added, an adapter or a converter at the amplifier, and read again.',
+    'One reads low? Unplug whatever was added, an adapter or a converter at the amplifier, and read again.',
   ],
-  why: 'Both wires of a pair rest at half the supply. One on ground makes the head unit switch all its outputs off, or kills one.',
+  why: 'Both wires of a pair sit at half the supply. One on ground makes the head unit shut down all its outputs, or kills one.',
   tool: 'meter',
   minutes: 8,
   conditions: ['key-off', 'panel-off', 'unit-plug-apart', 'meter-on-ohms'],

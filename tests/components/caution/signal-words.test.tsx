@@ -9,7 +9,7 @@ const ids = Object.keys(CAUTIONS) as CautionId[];
 describe('the signal words', () => {
   it('are a notice where only things are at stake, and never where people are', () => {
     const hurts =
-      /\bkills\b|burn your|hurt your|hurt ears|painfully|full blast|no sparks|airbag|hundreds of (amperes|degrees)/;
+      /\bkills\b|burn your|hurt your|hurt ears|painfully|full blast|no sparks|airbag|hundreds of (amps|degrees)/;
     for (const id of ids) if (hurts.test(CAUTIONS[id])) expect([id, SIGNAL_WORDS[id]]).not.toEqual([id, 'Notice']);
   });
   it('are danger where somebody dies of it, and nowhere else', () => {
@@ -20,7 +20,7 @@ describe('the signal words', () => {
     const MAY = [
       ['Danger', /\bkills\b|while riding/],
       ['Caution', /burn your skin|ears|painfully|full blast/],
-      ['Warning', /\bgas\b|spark|starter|airbag|fuse|amplifier’s current|degrees|minus off|swollen|amperes/],
+      ['Warning', /\bgas\b|spark|starter|airbag|fuse|amplifier’s current|degrees|minus comes off|swollen|amps are/],
     ] as const;
     for (const id of ids) {
       const [word = 'Notice'] = MAY.find(([, may]) => may.test(CAUTIONS[id])) ?? [];
