@@ -94,7 +94,9 @@ export function gainTargets(f: Findings): { readonly outputV: number; readonly c
 /** “17.3 V”; where nobody knows its rating, what that output is worked out from. */
 export function outputInWords(f: Findings): string {
   const output = formatQuantity(gainTargets(f).outputV, 'V', 3);
-  return ratingAssumed(f) ? `the root of watts × ohms, less a tenth (${output} for ${ratingInWords(f)})` : output;
+  return ratingAssumed(f)
+    ? `the square root of watts × ohms, less a tenth (${output} for ${ratingInWords(f)})`
+    : output;
 }
 
 const ratingInWords = (f: Findings): string => {
@@ -113,4 +115,4 @@ export function gainFigures(f: Findings): readonly Figure[] {
 
 /** The last line of a repair of the amplifier. */
 export const gainWhenBack = (f: Findings): string =>
-  `Gain anew when it is back: speakers off, 80 Hz tone, up from zero to your usual top step, ${outputInWords(f)} across each output.`;
+  `Set the gain again when it is back: speakers off, 80 Hz tone, up from zero to your usual top step, ${outputInWords(f)} across each output.`;

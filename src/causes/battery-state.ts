@@ -71,7 +71,7 @@ export function givesWay(f: Findings): readonly Figure[] {
   const atFullBassV = sagV({ openV, internalOhm: lostV / currentA, currentA: fullBassA(f) });
   return [
     { id: 'battery-lost', label: 'Lost in the battery', value: lostV, unit: 'V' },
-    { id: 'battery-lost-healthy', label: 'A sound one loses about', value: LAMP_A * BATTERY_OHM, unit: 'V' },
+    { id: 'battery-lost-healthy', label: 'A good one loses about', value: LAMP_A * BATTERY_OHM, unit: 'V' },
     { id: 'battery-on-full-bass', label: 'Full bass would pull it down to about', value: atFullBassV, unit: 'V' },
   ];
 }

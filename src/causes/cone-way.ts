@@ -18,7 +18,7 @@ export function coneFigures(f: Findings): readonly Figure[] {
   return [
     {
       id: 'way-ends-full',
-      label: 'At full power a 16 cm cone with 4 mm of way runs out of it below',
+      label: 'At full power a 16 cm cone with 4 mm of travel runs out below',
       value: downTo(1),
       unit: 'Hz',
     },

@@ -17,7 +17,7 @@ const amperes = (fuseA: number): string => formatQuantity(fuseA, 'A');
 
 /** Whoever fits a fuse looks at its lead first, whatever was said of it: it is the lead that burns. */
 export const FUSE_READS: readonly ReadFirst[] = ['plus-lead'];
-export const READ_THE_LEAD = `Read the section off the jacket of the plus lead, and look at a strand: silver inside is aluminium, and counts as half. Another section than here? The numbers below name its fuse. Below ${formatQuantity(THINNEST_FUSED_M2 / 1e-6, 'mm²', 2)} none does: a new lead first.`;
+export const READ_THE_LEAD = `Read the section off the plus lead’s jacket, and look at a strand: silver inside is aluminium, and counts as half. Not the section given here? The numbers below give its fuse. Below ${formatQuantity(THINNEST_FUSED_M2 / 1e-6, 'mm²', 2)} there is none: a new lead first.`;
 
 /** The lead that is there is known, and no fuse protects it. */
 const wantsNewLead = (f: Findings): boolean => {
@@ -62,8 +62,8 @@ export function fuseInWords(f: Findings): string {
 /** How a fix ends: the lead is read, a lamp shows that nothing is shorted, and only then the fuse goes in. */
 export const fuseLast = (f: Findings): readonly string[] => [
   READ_THE_LEAD,
-  'Remote wire and speakers off, battery minus on. A 21 to 55 W lamp in the fuse’s place: a short glow, then dark? Bright: no fuse. Something behind it is still shorted.',
-  `Dark: lamp out, and the fuse in: ${fuseInWords(f)}. A small spark as the amplifier fills is normal: not beside a battery that was just charged.`,
+  'Remote wire and speakers off, battery minus on. A 21 to 55 W lamp in the fuse’s place: a brief glow, then out? Bright: no fuse. Something after it is still shorted.',
+  `It goes out: take the lamp away and fit the fuse: ${fuseInWords(f)}. A small spark as its capacitors charge is normal: not near a battery that has just been charged.`,
   'Key off: remote wire and speakers back on.',
 ];
 

@@ -62,19 +62,19 @@ export const beforeTheLead = (f: Findings): readonly string[] =>
   readsForLead(f).map((read) => (read === 'rating' ? strongestInWords(f) : OLD_LEAD));
 
 const OLD_LEAD =
-  'Read the section off the jacket of the old lead, and measure its length: the new one is never thinner, whatever stands here.';
+  'Read the section off the old lead’s jacket, and measure its length: never go thinner, whatever it says here.';
 
 /** The lead of the strongest amplifier that is usual. */
 function strongestInWords(f: Findings): string {
   const { channels, powerW } = ampLoad(f);
   const mostW = Math.max(powerW, ampEstimate(ampOf(f), 'powerW').high);
   const lead = leadAtFullBass(f, (fullBassA(f) * mostW * 4) / (powerW * channels));
-  return `Look at its watts and its channels: this counts with ${channelsInWords(f)}. Four of ${formatQuantity(mostW, 'W')} want ${inWords(lead)}.`;
+  return `Check its watts and channels: this assumes ${channelsInWords(f)}. Four of ${formatQuantity(mostW, 'W')} need ${inWords(lead)}.`;
 }
 
 /** A lead whose largest fuse full bass may open: said where a fuse alone is renewed. */
 export function tooThinForFullBass(f: Findings): string | undefined {
   const { plusLeadM2 } = ampOf(f);
   if (plusLeadM2 === undefined || ampLoad(f).assumed || carriesA(plusLeadM2) >= fullBassA(f)) return undefined;
-  return `Full bass takes more than ${copper(plusLeadM2)} carries. It opens again when loud, and nothing is shorted? Then a lead of ${plusLeadInWords(f)}.`;
+  return `Full bass takes more than ${copper(plusLeadM2)} carries. If it blows again when loud and nothing is shorted, fit a lead of ${plusLeadInWords(f)}.`;
 }

@@ -17,7 +17,7 @@ function readRemote(f: Findings): readonly Figure[] {
   const { remoteV } = f.values('remote-volts');
   const { startV } = f.values('remote-source');
   return [
-    ...voltsRead('remote-start-read', 'Where the wire begins, as read', startV),
+    ...voltsRead('remote-start-read', 'Where the wire starts, as read', startV),
     ...voltsRead('remote-read', 'Remote terminal, as read', remoteV),
   ];
 }
@@ -48,4 +48,4 @@ export const REMOTE_PARTS = ['Thin wire, sealed crimps, a 1 A fuse with its hold
 export const TOLD_NOTHING = 'An amplifier: it was never told to come on.';
 /** What a feed for the remote wire must do. */
 export const SWITCHED_FEED =
-  'Take it to the head unit’s remote output, or to a feed that is live only with the ignition on. A 1 A fuse at its start.';
+  'Run it to the head unit’s remote output, or to a feed that is live only with the ignition on. A 1 A fuse where it starts.';

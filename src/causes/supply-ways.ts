@@ -23,7 +23,7 @@ export const healthyInWords = (f: Findings, way: Way): string =>
 
 export const CUT_OUT: Figure = {
   id: 'cut-out',
-  label: 'It goes off below, at its own terminals',
+  label: 'It cuts out below, at its own terminals',
   value: [UNDERVOLTAGE_CUT_LOWEST_V, UNDERVOLTAGE_CUT_HIGHEST_V],
   unit: 'V',
 };
@@ -72,7 +72,7 @@ function resistanceFigures(f: Findings, way: Way, resistanceOhm: number): readon
   };
   if (supplyV <= UNDERVOLTAGE_CUT_HIGHEST_V) return [found];
   const fromA = cutOutA({ supplyV, cutV: UNDERVOLTAGE_CUT_HIGHEST_V, resistanceOhm });
-  return [found, { id: `${way}-cuts-out-from`, label: 'It may cut out from a current of', value: fromA, unit: 'A' }];
+  return [found, { id: `${way}-cuts-out-from`, label: 'It may cut out at a current of', value: fromA, unit: 'A' }];
 }
 
 /** The load for a reading, and how it goes on: its clips sit on a terminal that is always live. */
@@ -85,7 +85,7 @@ export const LAMP_NEEDS = {
 
 export const TEN_STARTS = 'The amplifier starts and stops with the head unit ten times in a row.';
 export const TEN_LOUD =
-  'Ten minutes at the volume that failed: it stays on, and no lead or holder gets more than hand-warm.';
+  'Ten minutes at the volume where it failed: it stays on, and no lead or holder gets more than hand-warm.';
 /** How a plus lead goes back on. */
 export const MINUS_BACK =
-  'Battery minus on, main fuse last. A small spark as the amplifier fills is normal: not beside a battery that was just charged.';
+  'Battery minus on, main fuse last. A small spark as its capacitors charge is normal: not near a battery that has just been charged.';

@@ -36,7 +36,7 @@ export function uglySpeakers(f: Findings): Where {
 export const findTheRun = (where: Where): readonly string[] =>
   where === 'all'
     ? [
-        'Find which run it is, front ones too: with a meter, run by run. No meter? Key off, unplug one run, key on for a moment, volume low: lamp clear? Key off, plug it back, try the next.',
+        'Find out which run it is, front ones too: with a meter, run by run. No meter? Key off, unplug one run, key on for a moment, volume low: is the light clear? Key off, plug it back in, try the next.',
       ]
     : [];
 

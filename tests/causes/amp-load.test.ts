@@ -54,7 +54,7 @@ describe('what it draws', () => {
 
 describe('the output that its gain is set to', () => {
   // √(75 W × 4 Ω) = 17.3 V under the √(90 W × 4 Ω) = 19.0 V at which it clips; √(125 × 2) and √(150 × 2).
-  it('is the root of watts × ohms, with a margin', () => {
+  it('is the square root of watts × ohms, with a margin', () => {
     expectClose(gainTargets(found(KNOWN)).outputV, 17.32, 1e-3);
     expectClose(gainTargets(found(KNOWN)).clipsV, 18.97, 1e-3);
     expectClose(gainTargets(found(TWO_AMPS)).outputV, 15.81, 1e-3);
@@ -62,7 +62,9 @@ describe('the output that its gain is set to', () => {
   // √(75/90 · 40 W × 2 Ω) = 8.16 V: the least of the usual watts and ohms.
   it('says how to work it out where nobody knows its rating, with an example that would clip no usual amplifier', () => {
     expect(outputInWords(found(KNOWN))).toBe('17.3 V');
-    expect(outputInWords(found(UNKNOWN))).toBe('the root of watts × ohms, less a tenth (8.16 V for 40 W into 2 Ω)');
+    expect(outputInWords(found(UNKNOWN))).toBe(
+      'the square root of watts × ohms, less a tenth (8.16 V for 40 W into 2 Ω)',
+    );
   });
 });
 

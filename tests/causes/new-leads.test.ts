@@ -34,8 +34,8 @@ describe('a new plus lead', () => {
   it('is typical where nothing is known, and says what to read first', () => {
     expect(plusLeadInWords(found(UNKNOWN))).toBe('8.37 mm² of copper with a 40 A fuse');
     expect(beforeTheLead(found(UNKNOWN))).toEqual([
-      'Read the section off the jacket of the old lead, and measure its length: the new one is never thinner, whatever stands here.',
-      'Look at its watts and its channels: this counts with 4 channels of 90 W (assumed). Four of 150 W want 13.3 mm² of copper with a 60 A fuse.',
+      'Read the section off the old lead’s jacket, and measure its length: never go thinner, whatever it says here.',
+      'Check its watts and channels: this assumes 4 channels of 90 W (assumed). Four of 150 W need 13.3 mm² of copper with a 60 A fuse.',
     ]);
     expect(beforeTheLead(found(KNOWN))).toEqual([]);
   });
@@ -70,7 +70,7 @@ describe('a new plus lead', () => {
 describe('a lead that its own fuse is too small for', () => {
   it('is named with the lead that full bass wants', () => {
     expect(tooThinForFullBass(on({ plusLeadM2: 3.31 * MM2, mainFuseA: 20 }))).toBe(
-      'Full bass takes more than 3.31 mm² of copper carries. It opens again when loud, and nothing is shorted? Then a lead of 8.37 mm² of copper with a 40 A fuse.',
+      'Full bass takes more than 3.31 mm² of copper carries. If it blows again when loud and nothing is shorted, fit a lead of 8.37 mm² of copper with a 40 A fuse.',
     );
   });
   it('is not spoken of where it carries full bass, or where nobody knows', () => {

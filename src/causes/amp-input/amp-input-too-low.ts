@@ -11,15 +11,15 @@ export const ampInputTooLow: Cause = {
   faults: ['amp-input-too-low'],
   split: {
     byMeter:
-      'Speakers off, 400 Hz tone: volts at an input, volts at its output. Far less out than this amplifier makes?',
+      'Speakers off, 400 Hz tone: volts at an input, volts at its output. Far less out than this amplifier should give?',
     needs: ['tone-400'],
     touches: ['amp-out-plus'],
-    without: 'Read range and gain: do they fit what is plugged in, and is the gain off its lowest?',
+    without: 'Read range and gain: do they suit what is plugged in, and is the gain above its lowest?',
   },
   mends: ['amp'],
   article: 'gain-structure',
   remedy: (f) => ({
-    what: 'The amplifier makes too little of what comes in: wrong range, or the gain near its lowest.',
+    what: 'The amplifier does not amplify enough: wrong range, or the gain near its lowest.',
     background:
       'Gain matches what comes in to what should go out. It is no volume control, and “all the way down” is not the safe place.',
     numbers: settingFigures(f),
@@ -30,7 +30,7 @@ export const ampInputTooLow: Cause = {
     minutes: 20,
     who: YOURSELF_OR_FITTER,
     parts: [],
-    notBuy: ['A stronger amplifier: this one is only set too low.'],
+    notBuy: ['A stronger amplifier: this one is just set too low.'],
     ifDoneAnyway: 'Turning the head unit up instead makes it clip, and a clipped signal kills speakers.',
     proofOfCure: { byEar: 'The rear plays as loud as the front, and clean.', ...CHANNELS_ALIKE },
   }),

@@ -13,13 +13,13 @@ const inputOf = (f: Findings): Input => ampOf(f).input ?? 'speaker';
 
 export const WAKES_BY_SOUND_ABOVE: Figure = {
   id: 'wakes-by-sound',
-  label: 'Amplifiers that hear wake above',
+  label: 'Amplifiers that wake by sound wake above',
   value: [SENSE_LOWEST_V, SENSE_HIGHEST_V],
   unit: 'V',
 };
 export const WAKES_BY_DC_ABOVE: Figure = {
   id: 'wakes-by-dc',
-  label: 'Amplifiers that wait for DC wake above',
+  label: 'Amplifiers that wake by DC wake above',
   value: [SENSE_DC_LOWEST_V, SENSE_DC_HIGHEST_V],
   unit: 'V',
 };

@@ -56,7 +56,7 @@ export const setGain = (f: Findings, axle: Axle | 'both'): RepairAction => ({
 export const gainSteps = (f: Findings, input = inputOf(f)): readonly string[] => [
   ...(ratingAssumed(f)
     ? [
-        'Read watts and ohms of one channel in its papers. Other ones than above? It clips at the square root of watts times ohms, in volts.',
+        'Look up the watts and ohms of one channel in its papers. Different from above? It clips at the square root of watts times ohms, in volts.',
       ]
     : []),
   'Key off, speakers off the amplifier, range set to what comes in. Key on.',
@@ -69,7 +69,7 @@ export const gainSteps = (f: Findings, input = inputOf(f)): readonly string[] =>
   'Volume at zero, key off, speakers on.',
 ];
 
-export const AFTER_THE_VISIT = 'After the visit set the gain, in the steps that follow.';
+export const AFTER_THE_VISIT = 'After the visit set the gain, in the steps below.';
 
 export const GAIN_TOOLS = 'Meter, small screwdriver, the test tones';
 

@@ -13,7 +13,7 @@ export function hearsFigures(f: Findings): readonly Figure[] {
   const gainDb = -estimate(f.rig, 'loweredByDb').value;
   return [
     ...(known(usualV)
-      ? ([{ id: 'hears', label: 'It hears at your usual volume, as read', value: usualV, unit: 'V' }] as const)
+      ? ([{ id: 'hears', label: 'At its inputs at your usual volume, as read', value: usualV, unit: 'V' }] as const)
       : []),
     known(papersV)
       ? { id: 'wakes-by-sound', label: 'It wakes above, by its papers', value: papersV, unit: 'V' }

@@ -17,17 +17,17 @@ export const inputDc: Cause = {
   article: 'half-the-supply-on-a-speaker-wire',
   remedy: (f) => ({
     ...UNIT_REPAIR,
-    what: 'A damaged output of the head unit puts DC between the two wires of a pair, and the amplifier protects itself from it.',
-    background: 'Half the supply on both wires of a pair is normal. What counts is the difference between the two.',
+    what: 'A damaged output of the head unit puts DC between the two wires of a pair, and the amplifier shuts down to protect itself.',
+    background: 'Half the supply on both wires of a pair is normal. It is the difference between the two that counts.',
     numbers: [...pairDcRead(f), halfSupplyHealthy(f), PAIR_DIFFERENCE_HEALTHY],
     fix: [
-      'Key off, signal plug out of the amplifier. Key on, music paused: DC volts between the two wires of each pair, at the head unit. The pair that differs is the one.',
-      'Key off. Leave that pair unplugged, insulated: the rest may play meanwhile.',
+      'Key off, signal plug out of the amplifier. Key on, music paused: DC volts between the two wires of each pair, at the head unit. The pair with a difference is the one.',
+      'Key off. Leave that pair unplugged and insulated: the rest can play meanwhile.',
       ...UNIT_REPAIR_STEPS,
     ],
     tools: 'Meter',
     minutes: 30,
-    notBuy: ['An amplifier: this one does what protection is for.', 'A reflash: it does not mend an output.'],
+    notBuy: ['An amplifier: this one is doing what protection is for.', 'A reflash: it won’t mend an output.'],
     ifDoneAnyway: 'A speaker on that pair is heated by the DC until its coil burns.',
     cautions: ['bridge'],
     proofOfCure: {

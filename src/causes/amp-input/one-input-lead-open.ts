@@ -18,23 +18,23 @@ export const oneInputLeadOpen: Cause = {
     byMeter: 'Music paused, each wire of the input pair against battery minus: one at half the supply, the other not?',
     needs: ['music-paused'],
     touches: ['amp-in-plus'],
-    without: 'Key off, pull gently at each wire of the signal lead, at both ends: does one come out of its crimp?',
+    without: 'Key off, pull gently at each wire of the signal lead, at both ends: does one pull out of its crimp?',
   },
   mends: ['unit-leads'],
   article: 'half-the-supply-on-a-speaker-wire',
   remedy: (f) => ({
     what: 'One wire of an input pair is open between the head unit and the amplifier.',
-    background: 'The other wire alone brings about half of the signal, or a hum.',
+    background: 'The other wire alone carries about half the signal, or a hum.',
     numbers:
       ampOf(f).input === 'line'
         ? arrivesFigures(f)
         : [...pairDcRead(f), halfSupplyHealthy(f), PAIR_DIFFERENCE_HEALTHY, ...arrivesFigures(f)],
     repair: [{ do: 'renew-wire', wire: 'signal', where: channelThatIsSilent(f, 'amp-in') }],
     fix: [
-      'Key off, plugs apart at both ends, meter on ohms: each wire of the pair to the frame, above 100 kΩ. One on metal kills an output: free it first.',
-      'Each wire from end to end: next to nothing. The open one has its break at a crimp, a tap or where it bends.',
-      'Make the joint anew: a sealed crimp, or solder and sleeve. Keep the two wires a pair.',
-      'Plugs home, loom tied so that nothing pulls.',
+      'Key off, plugs apart at both ends, meter on ohms: each wire of the pair to the frame, above 100 kΩ. One touching metal kills an output: free it first.',
+      'Each wire from end to end: next to nothing. The open one is broken at a crimp, a tap or a bend.',
+      'Remake the joint: a sealed crimp, or solder and sleeve. Keep the two wires together as a pair.',
+      'Plugs home, loom tied so that nothing pulls on it.',
     ],
     tools: 'Meter, crimp tool',
     minutes: 30,

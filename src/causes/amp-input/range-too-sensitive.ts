@@ -25,22 +25,24 @@ export const rangeTooSensitive: Cause = {
   title: (f) => `Input range of ${ampName(f)} too sensitive`,
   faults: ['range-too-sensitive'],
   split: {
-    byMeter: 'Speakers off, 80 Hz tone at your usual top step: do more volts come in than the range is printed for?',
+    byMeter:
+      'Speakers off, 80 Hz tone at your usual top step: are there more volts at the input than the range is marked for?',
     needs: ['tone-80'],
     touches: ['amp-in-plus'],
-    without: 'Gain at its lowest and still ugly, only softer? Then read what stands beside the range switch.',
+    without:
+      'Gain at its lowest and still distorted, just quieter? Then read what is printed next to the range switch.',
   },
   mends: ['amp'],
   article: 'gain-structure',
   remedy: (f) => ({
-    what: `More volts come in than the input of ${ampName(f)} is set for: it cuts the wave off before any gain.`,
+    what: `More volts come in than the input of ${ampName(f)} is set for: it clips before the gain knob has any say.`,
     background:
-      'A range of 0.2 to 4 V behind the speaker wires of a head unit clips from half volume on. The gain knob comes after it and cannot help.',
+      'A 0.2 to 4 V range fed from a head unit’s speaker wires clips from half volume up. The gain knob comes after it and cannot help.',
     numbers: [...rangeFigures(f), ...settingFigures(f)],
     readFirst: readsForGain(f),
     repair: [{ do: 'set-selector', selector: 'range', to: 'as-fed' }, setGain(f, ampChannels(f))],
     fix: [
-      'Volume at zero, key off. Range switch, or the plug for it, to speaker level: the largest volts that come in are inside it.',
+      'Volume at zero, key off. Range switch, or the plug for it, to speaker level: it must cover the highest volts that come in.',
       `${AmpName(f)} is quieter then. The gain makes up for it:`,
       ...gainSteps(f),
     ],
@@ -48,7 +50,7 @@ export const rangeTooSensitive: Cause = {
     minutes: 25,
     who: YOURSELF_OR_FITTER,
     parts: [],
-    notBuy: ['A converter to line level, before the range switch was read.', 'Speakers or a stronger amplifier.'],
+    notBuy: ['A line-level converter, before the range switch has been read.', 'Speakers or a stronger amplifier.'],
     proofOfCure: {
       byEar: 'Clean from low to your usual top step.',
       byMeter:

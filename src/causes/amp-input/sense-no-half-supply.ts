@@ -19,9 +19,9 @@ export const senseNoHalfSupply: Cause = {
   mends: ['amp-supply', 'amp'],
   article: 'half-the-supply-on-a-speaker-wire',
   remedy: (f) => ({
-    what: 'This amplifier wakes on the DC of a speaker wire. What feeds it carries sound, and no DC.',
+    what: 'This amplifier wakes by the DC on a speaker wire. Its feed carries sound but no DC.',
     background:
-      'A transformer, a capacitor or a line output keeps DC back. An amplifier without a remote terminal has to be fed from true speaker wires instead.',
+      'A transformer, a capacitor or a line output blocks DC. An amplifier without a remote terminal has to be fed from real speaker wires instead.',
     numbers: [...pairDcRead(f), halfSupplyHealthy(f), WAKES_BY_DC_ABOVE],
     repair: [{ do: 'wake-by-wire' }],
     fix: WAKE_BY_WIRE_STEPS,
@@ -30,7 +30,7 @@ export const senseNoHalfSupply: Cause = {
     who: FITTER,
     parts: WAKE_BY_WIRE_PARTS,
     notBuy: ['An amplifier: this one was never woken.', 'A reflash: the level is not what it waits for.'],
-    ifDoneAnyway: 'DC fed into an input to “wake” it ends as DC in the head unit or in a coil.',
+    ifDoneAnyway: 'DC fed into an input to “wake” it ends up in the head unit or in a coil.',
     proofOfCure: { byEar: STARTS_WITH_KEY },
   }),
 };

@@ -9,7 +9,7 @@ import { hearsFigures } from './hears.ts';
 import { STARTS_WITH_KEY, WAKE_BY_WIRE_PARTS, WAKE_BY_WIRE_STEPS } from './wake-by-wire.ts';
 
 const SPLIT: Split = {
-  byMeter: '400 Hz tone at your usual volume, across its inputs: less than its papers say that it wakes at?',
+  byMeter: '400 Hz tone at your usual volume, across its inputs: less than its papers say it wakes at?',
   needs: ['tone-400'],
   touches: ['amp-in-plus'],
   without: 'Gain down, steady music, one step at a time well above your usual volume: does it wake then?',
@@ -17,21 +17,21 @@ const SPLIT: Split = {
 };
 
 const PHONE_FIRST =
-  'Phone at full media volume, its equaliser off. Does it wake at your usual step on the bike? Then leave the rest.';
+  'Phone at full media volume, its equaliser off. Does it wake at your usual volume now? Then skip the rest.';
 const NOT_BUY = [
   'A new amplifier: this one works.',
-  'Another profile for amplifiers: each of them lowers the level, none raises it.',
+  'Another profile for amplifiers: they all lower the level, none raises it.',
 ];
 
 /** One that was made for any source is at home on the lowered level: nothing is sent into it that its gain was not set for. */
 const byWire = (f: Findings): Remedy => ({
   what: 'This amplifier wakes by the sound on its inputs, and at your volume too little reaches it.',
-  background: 'It was made for any source, so its level may stay as it is. A wire wakes it whatever it hears.',
+  background: 'It was made for any source, so the level can stay as it is. A wire wakes it whatever the level.',
   numbers: hearsFigures(f),
   repair: [{ do: 'wake-by-wire' }],
   fix: [
     PHONE_FIRST,
-    'A thin wire sits in its remote terminal? Then only its turn-on selector stands wrong: key off, set it to wire, and try it.',
+    'Is there a thin wire in its remote terminal? Then only its turn-on selector is wrong: key off, set it to wire, and try it.',
     ...WAKE_BY_WIRE_STEPS,
   ],
   tools: 'Crimp tool, spanner for the battery',
@@ -46,14 +46,14 @@ const byWire = (f: Findings): Remedy => ({
 const papersFirst = (f: Findings): readonly string[] =>
   ampOf(f).needs === undefined
     ? [
-        'Read in its papers whether it was made for the unaltered output. Any source: no visit. It gets a thin wire on a feed that is live with the ignition only, 1 A fuse at its start, and its turn-on selector on wire.',
+        'Check its papers: was it made for the unaltered output? If any source will do, no visit: give it a thin wire from a feed that is live only with the ignition, 1 A fuse where it starts, and set its turn-on selector to wire.',
       ]
     : [];
 
 const byLevel = (f: Findings): Remedy => ({
   what: 'This amplifier wakes by the sound on its inputs, and at your volume too little reaches it.',
   background:
-    'It was made for the unaltered output. A profile for amplifiers lowers the output and takes the bass boost out. A remote wire would wake it, and not bring the level and the bass back.',
+    'It was made for the unaltered output. A profile for amplifiers lowers the output and takes the bass boost out. A remote wire would wake it, but not bring back the level and the bass.',
   numbers: [...hearsFigures(f), ...settingFigures(f)],
   readFirst: [...(ampOf(f).needs === undefined ? (['made-for'] as const) : []), ...readsForGain(f)],
   repair: [{ do: 'select-profile', level: 'full', boost: 'as-delivered' }, setGain(f, 'both')],
@@ -61,11 +61,11 @@ const byLevel = (f: Findings): Remedy => ({
     PHONE_FIRST,
     ...papersFirst(f),
     'Before the visit: every amplifier’s gain to minimum, speaker-level range, high-pass on at 80 to 100 Hz.',
-    'Ask for full level and the bass boost as delivered. Rear channels stay as they are: say so, plain unaltered can switch them off.',
+    'Ask for full level and the factory bass boost. Say that the rear channels stay as they are: plain “unaltered” can switch them off.',
     AFTER_THE_VISIT,
     ...gainSteps(f),
   ],
-  tools: 'A dealer’s or a specialist’s tool. Afterwards a meter and a small screwdriver',
+  tools: 'A dealer’s or a specialist’s tool, then a meter and a small screwdriver',
   minutes: 60,
   who: DEALER_OR_SPECIALIST,
   parts: [],
@@ -80,7 +80,7 @@ const byLevel = (f: Findings): Remedy => ({
 
 export const senseStarved: Cause = {
   id: 'sense-starved',
-  title: (f) => `${AmpName(f)} listens, and hears too little`,
+  title: (f) => `${AmpName(f)} wakes by sound, and gets too little`,
   faults: ['sense-starved-by-profile'],
   split: SPLIT,
   mends: ['profile', 'amp'],

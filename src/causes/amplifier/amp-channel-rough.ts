@@ -9,29 +9,29 @@ export const ampChannelRough: Cause = {
   title: (f) => {
     const where = uglySpeakers(f);
     return where === 'all' || where === 'front' || where === 'rear'
-      ? `A channel of ${ampName(f)} plays rough`
-      : `The ${placed(where, 'channel')} of ${ampName(f)} plays rough`;
+      ? `A channel of ${ampName(f)} distorts`
+      : `The ${placed(where, 'channel')} of ${ampName(f)} distorts`;
   },
   faults: ['amp-channel-rough'],
   split: {
     byMeter:
-      'Key off, left and right speaker plugs of that pair changed over: does the ugly sound move to the other speaker?',
+      'Key off, left and right speaker plugs of that pair swapped: does the distortion move to the other speaker?',
     touches: ['amp-out-plus'],
-    without: 'Key off, the two speakers of that pair changed over at the amplifier: does it move?',
+    without: 'Key off, the two speakers of that pair swapped at the amplifier: does it move?',
   },
   mends: ['amp'],
   article: 'where-it-turns-ugly',
   remedy: (f) => ({
-    what: `One output stage of ${ampName(f)} bends what it plays, at any volume.`,
+    what: `One output stage of ${ampName(f)} distorts at any volume.`,
     background:
-      'A short, a speaker wire on the frame or heat leaves a stage that half works. The speaker on it is sound.',
+      'A short, a speaker wire on the frame or heat can leave a stage half working. The speaker on it is fine.',
     numbers: gainFigures(f),
     repair: [{ do: 'repair-amp' }],
     fix: [
-      'Key off, plugs apart: the run of that output in ohms and to the frame. A short there did it: mend that first.',
-      'Input plugs of left and right changed over, key off: ugly on the same output still? Then it is the stage.',
-      'A spare channel may play that speaker meanwhile.',
-      'Ask a workshop what a repair costs. Say: which output, rough at any volume, speaker sound on another output.',
+      'Key off, plugs apart: the run of that output in ohms and to the frame. If a short there did it, mend that first.',
+      'Key off, swap the left and right input plugs: still distorted on the same output? Then it is the output stage.',
+      'A spare channel can drive that speaker meanwhile.',
+      'Ask a workshop what a repair costs. Tell them which output, that it distorts at any volume, and that the speaker is fine on another output.',
       gainWhenBack(f),
     ],
     tools: 'Meter, small screwdriver',
@@ -40,7 +40,7 @@ export const ampChannelRough: Cause = {
     parts: [],
     notBuy: [
       'A speaker: it played clean on the other output.',
-      'Another amplifier, before a workshop said what the repair costs.',
+      'Another amplifier, before a workshop has quoted for the repair.',
     ],
     cautions: ['short-suspected', 'amp-output', 'loud-tone', 'bridge', 'ohms-dead'],
     proofOfCure: { byEar: 'Both speakers of that pair clean, each on its own output.' },

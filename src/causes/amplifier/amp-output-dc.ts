@@ -19,7 +19,7 @@ function readDc(f: Findings): readonly Figure[] {
   const heatW = powerW({ levelV: highestV, loadOhm: coilBandOhm({ ratedOhm }).lowOhm });
   return [
     { id: 'dc-read', label: 'DC across an output, as read', value: highestV, unit: 'V', digits: 3 },
-    { id: 'dc-heat', label: 'Heat that it would leave in a coil', value: heatW, unit: 'W' },
+    { id: 'dc-heat', label: 'Heat it would put into a coil', value: heatW, unit: 'W' },
   ];
 }
 
@@ -31,13 +31,13 @@ export const ampOutputDc: Cause = {
     byMeter: `Key off, all speakers off it, key on, music paused: ${BELOW} of DC across each output?`,
     needs: ['music-paused'],
     touches: ['amp-out-plus'],
-    without: 'Key off, all speaker plugs off it, key on, cold: is its fault lamp still there?',
+    without: 'Key off, all speaker plugs off it, key on, cold: is its fault light still on?',
   },
   mends: ['amp'],
   article: 'why-an-amplifier-protects-itself',
   remedy: (f) => ({
     what: `The output stage of ${ampName(f)} is damaged: it puts DC on an output, or shuts itself down before it can.`,
-    background: 'While it protects itself no DC may be read. DC pushes a coil to one side and heats it.',
+    background: 'While it protects itself there may be no DC to read. DC pushes a coil to one side and heats it.',
     numbers: [
       ...readDc(f),
       {
@@ -52,9 +52,9 @@ export const ampOutputDc: Cause = {
     repair: [{ do: 'repair-amp' }],
     fix: [
       'Key off, all speakers off it. They stay off.',
-      'Before you pay anybody: signal plug out as well, key on. Lamp normal now? Then DC or a short comes in from before it.',
-      'Ask a workshop what a repair costs. Say: fault lamp or DC with all speakers and the signal plug off.',
-      'Before speakers go on again: each run in ohms and to the frame. A short there may have done it.',
+      'Before you pay anybody: signal plug out as well, key on. Light normal now? Then the DC or short comes in from the head unit side.',
+      'Ask a workshop what a repair costs. Tell them: fault light or DC with all speakers and the signal plug off.',
+      'Before the speakers go back on: each run in ohms and to the frame. A short there may have caused it.',
       `${AmpName(f)} back in: DC across each output first, speakers off, music paused. ${capital(BELOW)}? Then plug them in.`,
     ],
     tools: 'Meter, spanners',
@@ -62,13 +62,13 @@ export const ampOutputDc: Cause = {
     who: AMP_REPAIRER,
     parts: [],
     notBuy: [
-      'Speakers, before DC was read across the outputs they go on.',
-      'Another amplifier, before a workshop said what the repair costs.',
+      'Speakers, before DC has been measured across the outputs they go on.',
+      'Another amplifier, before a workshop has quoted for the repair.',
       'A reflash.',
     ],
     cautions: ['amp-output', 'bridge', 'into-a-short', 'ohms-dead'],
     proofOfCure: {
-      byEar: 'Lamp normal with all speakers plugged in, and for thirty minutes at the volume that tripped it.',
+      byEar: 'Light normal with all speakers plugged in, and for thirty minutes at the volume that tripped it.',
       byMeter: `Speakers off, music paused: ${BELOW} of DC across each output.`,
     },
   }),

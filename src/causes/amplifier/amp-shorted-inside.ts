@@ -5,7 +5,7 @@ import { AMP_REPAIRER } from '../who.ts';
 
 export const ampShortedInside: Cause = {
   id: 'amp-shorted-inside',
-  title: (f) => `${AmpName(f)} is shorted inside, and opens its main fuse`,
+  title: (f) => `${AmpName(f)} is shorted inside and blows its main fuse`,
   faults: ['amp-dead@internal-short'],
   split: {
     byMeter:
@@ -18,16 +18,16 @@ export const ampShortedInside: Cause = {
   mends: ['amp', 'amp-supply'],
   article: 'wire-fuse-and-ground',
   remedy: (f) => ({
-    what: `${AmpName(f)} is shorted at its supply input, and that is what opens the main fuse.`,
+    what: `${AmpName(f)} is shorted at its supply input, and that blows the main fuse.`,
     background:
-      'A battery the wrong way round does this, and so can a shorted speaker run that was tried again and again.',
+      'A battery fitted the wrong way round does this, and so can a shorted speaker run that was tried over and over.',
     numbers: fuseFigures(f),
     readFirst: FUSE_READS,
     repair: [{ do: 'repair-amp' }, renewMainFuse(f)],
     fix: [
       'Fuse out, and it stays out. Battery minus off, plus lead off the amplifier, its end taped.',
-      'Ask a workshop what a repair costs. Say: supply input shorted, main fuse opens with remote wire and speakers off.',
-      'Before the amplifier goes back in: each speaker run in ohms and to the frame. A short there may have done it.',
+      'Ask a workshop what a repair costs. Tell them: supply input shorted, main fuse blows with remote wire and speakers off.',
+      'Before the amplifier goes back in: each speaker run in ohms and to the frame. A short there may have caused it.',
       ...fuseLast(f),
     ],
     tools: 'Meter, spanners, a 21 to 55 W lamp on two leads',
@@ -36,7 +36,7 @@ export const ampShortedInside: Cause = {
     parts: fuseParts(f),
     notBuy: [
       'A bigger fuse.',
-      'Another amplifier, before a workshop said what the repair costs and the speaker runs were measured.',
+      'Another amplifier, before a workshop has quoted for the repair and the speaker runs have been measured.',
     ],
     ifDoneAnyway: 'A bigger fuse feeds the short: the lead burns, or the amplifier does.',
     cautions: ['ohms-dead'],

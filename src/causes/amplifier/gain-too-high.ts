@@ -19,7 +19,7 @@ export const gainTooHigh: Cause = {
   faults: ['gain-too-high'],
   split: {
     byMeter:
-      'Key off, speakers off, key on, 80 Hz tone, volume up from zero to your usual top step: is the output above the root of its watts × ohms?',
+      'Key off, speakers off, key on, 80 Hz tone, volume up from zero to your usual top step: is the output above the square root of its watts × ohms?',
     needs: ['tone-80'],
     touches: ['amp-out-plus'],
     without: 'Gain down by half, volume up until it is as loud as before: is it cleaner, with less hiss?',
@@ -27,23 +27,24 @@ export const gainTooHigh: Cause = {
   mends: ['amp'],
   article: 'gain-structure',
   remedy: (f) => ({
-    what: `The gain of ${ampName(f)} is set for less signal than it gets: its output clips before the volume is up, and its noise comes up with it.`,
-    background: 'Gain is not volume. Full gain makes no more power, only the same power earlier, and hiss.',
+    what: `The gain of ${ampName(f)} is set for less signal than it gets: it clips before the volume is up, and its hiss comes up too.`,
+    background:
+      'Gain is not volume. Full gain gives no more power, just the same power earlier on the scale, plus hiss.',
     numbers: gainFigures(f),
     readFirst: readsForGain(f),
     repair: [setGain(f)],
     fix: [
       'Read the watts and ohms of a channel off its case or its papers.',
-      'Key off, speakers off the amplifier. Its bass boost at zero, gain at its lowest. Head unit’s tone controls in the middle.',
-      'Key on, volume at zero, 80 Hz tone. Up one step at a time to the loudest step that you use.',
+      'Key off, speakers off the amplifier. Its bass boost to zero, gain right down. Head unit tone controls in the middle.',
+      'Key on, volume at zero, 80 Hz tone. Up one step at a time to the loudest step you use.',
       `Meter on AC across one output: turn the gain up to ${outputInWords(f)}, and no further.`,
       'The other outputs the same, within a tenth. Volume at zero, key off, speakers on.',
     ],
-    tools: 'Meter, small screwdriver, 80 Hz tone on a stick',
+    tools: 'Meter, small screwdriver, 80 Hz tone on a memory stick',
     minutes: 20,
     who: YOURSELF_OR_FITTER,
     parts: [],
-    notBuy: ['Speakers or a stronger amplifier: this one clips by its setting.', 'A noise filter.'],
+    notBuy: ['Speakers or a stronger amplifier: this one clips because of its setting.', 'A noise filter.'],
     proofOfCure: {
       byEar: 'Clean at your usual top step. Hiss only with an ear at the cone.',
       byMeter: `Speakers off, 80 Hz tone at your usual top step: each output at ${outputInWords(f)}, within a tenth. ${AmpName(f)} clips at ${formatQuantity(gainTargets(f).clipsV, 'V', 3)}.`,

@@ -9,21 +9,21 @@ export const batteryUndercharged: Cause = {
   faults: ['battery-undercharged'],
   split: {
     byMeter: 'Fully charged, then four hours’ rest: lead-acid 12.7 V or more, and still the next day?',
-    without: 'Charged for a night with its own charger: does the trouble stay away for days?',
+    without: 'Charge it overnight with its own charger: does the trouble stay away for days?',
     cautions: ['battery-gas', 'own-charger'],
   },
   mends: ['amp-supply'],
   article: 'the-charging-system',
   remedy: (f) => ({
-    what: 'The battery has too little charge: loud music pulls it under the volts at which an amplifier switches itself off.',
+    what: 'The battery has too little charge: loud music pulls it below the volts at which an amplifier switches itself off.',
     background:
-      'Short rides, months of standing, heated gear, or the radio on with the engine off take more than the road puts back.',
+      'Short rides, months parked up, heated gear, or the radio on with the engine off take out more than riding puts back.',
     numbers: [...batteryRead(f), ...KEY_ON_FIGURES, CUT_OUT],
     repair: [{ do: 'charge-battery' }],
     fix: [
       'Charge it fully, with a charger made for its chemistry. Then four hours’ rest.',
-      `${FULL_AND_RESTED} Less, or it falls again within days: it is worn, or something empties it.`,
-      'Music with the engine off: twenty minutes at most, or a charger on it meanwhile.',
+      `${FULL_AND_RESTED} Less, or it drops again within days: it is worn, or something is draining it.`,
+      'Music with the engine off: twenty minutes at most, or with a charger on.',
       'Short rides only: a night on the charger once a week.',
     ],
     tools: 'Charger, meter',
@@ -31,13 +31,13 @@ export const batteryUndercharged: Cause = {
     who: YOURSELF,
     parts: [],
     notBuy: [
-      'A battery, before this one was charged and rested.',
+      'A battery, before this one has been charged and rested.',
       'An amplifier: nothing can be judged before it is full.',
     ],
     cautions: ['flat-battery'],
     proofOfCure: {
       byEar:
-        'Ten minutes at the volume that failed, engine off: the amplifier stays on. The next morning the bike starts as ever.',
+        'Ten minutes at the volume where it failed, engine off: the amplifier stays on. Next morning the bike starts as usual.',
       byMeter: `Key on, music playing: ${KEY_ON_OR_MORE} at the posts after ten minutes.`,
     },
   }),

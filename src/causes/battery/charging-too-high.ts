@@ -10,15 +10,15 @@ export const chargingTooHigh: Cause = {
   split: {
     byMeter: `${RUNNING}: above 15 V at the battery posts?`,
     needs: ['engine-running'],
-    without: 'Outdoors, from idle to about 3000 rpm: do lamps get glaring, or does the battery smell or feel warm?',
+    without:
+      'Outdoors, from idle to about 3000 rpm: do the lights get glaringly bright, or does the battery smell or feel warm?',
     cautions: ['outdoors', 'hot'],
   },
   mends: ['amp-supply'],
   article: 'the-charging-system',
   remedy: (f) => ({
-    what: 'The regulator does not limit: with the engine running an amplifier gets too many volts, and switches off to save itself.',
-    background:
-      'A bad ground of the regulator makes it read low and charge high. With the engine off nothing of it shows.',
+    what: 'The regulator is not limiting: with the engine running an amplifier gets too many volts and shuts down to save itself.',
+    background: 'A bad regulator ground makes it sense low and charge high. With the engine off nothing shows.',
     numbers: [
       ...batteryRead(f),
       CHARGING_FIGURE,
@@ -32,23 +32,23 @@ export const chargingTooHigh: Cause = {
     ],
     repair: [{ do: 'repair-charging' }],
     fix: [
-      'A charger on it? Off. A weak battery in the meter reads high: put a fresh one in. Read again.',
+      'Charger on? Take it off. A weak battery in the meter makes it read high: fit a fresh one. Read again.',
       `Sound off until it is right. ${RUNNING}: above 15 V? Engine off, and do not ride on.`,
       'A lithium battery that is warm or swollen: hands off, and no charger.',
-      'Key off, regulator cool. Its plug and its ground bright and tight. Read again.',
-      'Still too high: a new regulator. Then look at the battery: it may have boiled.',
+      'Key off, regulator cool. Make its plug and ground bright and tight. Read again.',
+      'Still too high: a new regulator. Then check the battery: it may have boiled.',
     ],
     tools: 'Meter, contact cleaner, spanner',
     minutes: 40,
     who: YOURSELF_OR_FITTER,
     parts: ['Regulator, if a clean plug and ground do not cure it'],
     notBuy: [
-      'An amplifier: it is right to switch off at that.',
-      'A regulator, before it was read with the engine running and its ground was clean.',
+      'An amplifier: it is right to switch off at that voltage.',
+      'A regulator, before it has been measured with the engine running and a clean ground.',
     ],
     cautions: ['own-charger'],
     proofOfCure: {
-      byEar: 'Half an hour on the road, music on: the amplifier stays on, and the lamps are as bright as ever.',
+      byEar: 'Half an hour on the road, music on: the amplifier stays on, and the lights are as bright as usual.',
       byMeter: `${RUNNING}: ${CHARGING_BAND} at the posts.`,
     },
   }),

@@ -11,15 +11,14 @@ export const chargingTooLow: Cause = {
   split: {
     byMeter: `${RUNNING}: below 13.5 V at the battery posts?`,
     needs: ['engine-running'],
-    without: 'Outdoors, lamps on, from idle to about 3000 rpm: do the lamps stay as dim as with the engine off?',
+    without: 'Outdoors, lights on, from idle to about 3000 rpm: do the lights stay as dim as with the engine off?',
     cautions: ['outdoors', 'hot'],
   },
   mends: ['amp-supply'],
   article: 'the-charging-system',
   remedy: (f) => ({
-    what: 'The battery pays for the music: the charging system gives less than the bike and its gear take.',
-    background:
-      'A regulator that passes too little, a phase of the stator that is lost, or more load than the stator makes at idle.',
+    what: 'The battery is paying for the music: the charging system gives less than the bike and its gear use.',
+    background: 'A weak regulator, a lost stator phase, or more load than the stator can supply at idle.',
     numbers: [
       ...batteryRead(f),
       CHARGING_FIGURE,
@@ -39,20 +38,20 @@ export const chargingTooLow: Cause = {
     ],
     repair: [{ do: 'take-off-load' }, { do: 'repair-charging' }, { do: 'charge-battery' }],
     fix: [
-      `Heated gear, extra lamps and chargers off. ${RUNNING}: ${CHARGING_BAND} at the posts now? Then it is the load: at idle without them, music lower.`,
-      'Still low: key off, regulator cool. Its plug and its ground: green, brown, molten? Clean both bright.',
+      `Heated gear, extra lamps and chargers off. ${RUNNING}: ${CHARGING_BAND} at the posts now? Then it is the load: at idle leave them off and turn the music down.`,
+      'Still low: key off, regulator cool. Its plug and ground: green, brown, melted? Clean both bright.',
       'Engine off, stator plug apart, meter on ohms: open from each of its pins to the frame, next to nothing between any two.',
-      'Outdoors, plug apart, meter on AC and its probes pushed in first, engine on: three readings alike? More than 60 V stand there: hands off, and leave it to a workshop if you are not used to it.',
-      'Three alike: the regulator. One odd, or ohms to the frame: the stator or its plug. Renew that one.',
+      'Outdoors, plug apart, meter on AC, probes pushed in before you start the engine: three readings the same? There are more than 60 V here: hands off, and leave it to a workshop if you are not used to it.',
+      'All three the same: the regulator. One odd, or ohms to the frame: the stator or its plug. Replace that one.',
       `Then charge the battery fully. ${FULL_AND_RESTED}`,
     ],
     tools: 'Meter, contact cleaner, charger',
     minutes: 60,
     who: YOURSELF_OR_FITTER,
-    parts: ['Regulator or stator, only the one that was read to be bad'],
+    parts: ['Regulator or stator, only the one that measured bad'],
     notBuy: [
-      'An amplifier, or a battery: the new one would run flat just the same.',
-      'A stator and a regulator, before one was read to be bad.',
+      'An amplifier, or a battery: the new one would go flat just the same.',
+      'A stator and a regulator, before one of them has measured bad.',
     ],
     cautions: ['ohms-dead'],
     proofOfCure: {

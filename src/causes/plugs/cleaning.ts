@@ -8,7 +8,7 @@ export const CLEANING_STEPS: readonly string[] = [
   'Push the plug home until it locks.',
 ];
 export const CLEANING_TOOLS = 'Contact cleaner, lint-free cloth, contact grease';
-export const CLEANING_PARTS: readonly string[] = ['Contact cleaner and contact grease, if there is none'];
+export const CLEANING_PARTS: readonly string[] = ['Contact cleaner and contact grease, if you have none'];
 export const BAD_CONTACT: Figure = {
   id: 'bad-contact',
   label: 'A bad contact adds to coil and wires',

@@ -10,7 +10,8 @@ export const frontPlugBad: Cause = {
   title: (f) => capital(placed(silentOne(f), 'plug off, or with bad contacts')),
   faults: ['front-plug-off', 'front-contacts-dirty'],
   split: {
-    byMeter: 'Key off, meter on ohms: the coil at the speaker’s own tabs, and through its plug not, or far more?',
+    byMeter:
+      'Key off, meter on ohms: the coil reads right at the speaker’s own tabs, but open or far higher through its plug?',
     needs: ['meter-on-ohms'],
     without: 'Key off, pull the speaker’s plug and push it home until it locks. Key on, music low: does it play?',
   },
@@ -18,7 +19,7 @@ export const frontPlugBad: Cause = {
   article: 'one-speaker-or-one-side',
   remedy: (f) => ({
     what: `${onePlaced(silentOne(f), 'plug')} behind the fairing is off, or its contacts do not touch well.`,
-    background: 'It goes on blind after the fairing was away. Spray and vibration do the rest.',
+    background: 'It gets pushed on blind after the fairing has been off. Spray and vibration do the rest.',
     numbers: [...runFigures(f), BAD_CONTACT],
     repair: [
       { do: 'seat-plug', plug: 'front-speaker', where: silentOne(f) },
@@ -33,7 +34,7 @@ export const frontPlugBad: Cause = {
     minutes: 25,
     who: YOURSELF,
     parts: CLEANING_PARTS,
-    notBuy: ['A speaker, before its plug was seen.', 'A reflash: it plugs nothing in.'],
+    notBuy: ['A speaker, before its plug has been checked.', 'A reflash: it plugs nothing in.'],
     proofOfCure: runWhole(f),
   }),
 };

@@ -10,15 +10,18 @@ export const lidContactsDirty: Cause = {
   title: (f) => capital(placed(runThatIsOpen(f), 'plug with bad contacts')),
   faults: ['lid-contacts-dirty'],
   split: {
-    byMeter: 'Key off, lid still, meter on ohms: the coil from the lid’s half of the plug, and not through the plug?',
+    byMeter:
+      'Key off, lid still, meter on ohms: the coil reads from the lid’s half of the plug, but not through the plug?',
     needs: ['meter-on-ohms'],
-    without: 'Press the plug together while music plays: does it come back? Clean the contacts: it harms nothing.',
+    without:
+      'Press the plug together while music plays: does it come back? Clean the contacts anyway: it does no harm.',
   },
   mends: ['run'],
   article: 'read-a-coil-in-ohms',
   remedy: (f) => ({
-    what: 'The contacts of a rear plug do not touch well: dirt, water or a slack socket.',
-    background: 'They sit in road spray. A wash or a wet ride is a bad day to condemn any other part: dry it first.',
+    what: 'The contacts in a rear plug are poor: dirt, water or a slack socket.',
+    background:
+      'They sit in road spray. Don’t condemn any other part straight after a wash or a wet ride: dry the plug first.',
     numbers: [...runFigures(f), BAD_CONTACT],
     repair: [
       { do: 'seat-plug', plug: 'rear-dock', where: runThatIsOpen(f) },

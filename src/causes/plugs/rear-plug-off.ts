@@ -7,8 +7,8 @@ import { YOURSELF } from '../who.ts';
 
 /** Somebody who found no plug is not told to push it home: either it is hidden, or the lead itself is open. */
 const FIND_IT_FIRST: readonly string[] = [
-  'You found no plug. Key off, and follow the rear lead from the speaker to what feeds it: many sit under the seat, or behind the floor of the case.',
-  'None on the whole way? Then it is the lead: measure each stretch in ohms from end to end, the hinge of the lid first.',
+  'Found no plug? Key off, and follow the rear lead from the speaker to whatever feeds it: many are under the seat, or behind the floor of the case.',
+  'None all the way along? Then it is the lead: measure each length in ohms from end to end, the lid hinge first.',
 ];
 
 export const rearPlugOff: Cause = {
@@ -16,7 +16,7 @@ export const rearPlugOff: Cause = {
   title: (f) => capital(placed(runThatIsOpen(f), 'plug not home')),
   faults: ['rear-plug-off'],
   split: {
-    byMeter: 'Key off, meter on ohms from the far end of the run: open, and its coil once the plug is pushed home?',
+    byMeter: 'Key off, meter on ohms from the far end of the run: open, then the coil once the plug is pushed home?',
     needs: ['meter-on-ohms'],
     without: 'Key off, pull every lid and case plug and push it home until it locks. Key on, music low: does it play?',
   },
@@ -24,7 +24,7 @@ export const rearPlugOff: Cause = {
   article: 'read-a-coil-in-ohms',
   remedy: (f) => ({
     what: 'The plug of the rear loom, the lid or the case is not home.',
-    background: 'It is opened more often than any other: a case taken off, a lid off for a wash.',
+    background: 'It gets opened more than any other: a case taken off, a lid off for a wash.',
     numbers: runFigures(f),
     repair: [{ do: 'seat-plug', plug: 'rear-dock', where: runThatIsOpen(f) }],
     fix: [
@@ -38,7 +38,7 @@ export const rearPlugOff: Cause = {
     who: YOURSELF,
     parts: [],
     notBuy: ['Speakers, an amplifier or a reflash: a plug is apart.'],
-    ifDoneAnyway: 'With the key on, mating plugs can short an output for a moment.',
+    ifDoneAnyway: 'With the key on, plugging in can short an output for a moment.',
     proofOfCure: { ...runWhole(f), byEar: 'It still plays after a ride and after opening the lid ten times.' },
   }),
 };

@@ -13,16 +13,16 @@ export const secondConnectorDirty: Cause = {
   faults: ['second-connector-dirty'],
   split: {
     byMeter:
-      'Key off, meter on ohms at the rear end of the bike’s loom, then from the far end: the coil only from the rear end?',
+      'Key off, meter on ohms at the rear end of the bike’s loom, then from the far end: does the coil read only from the rear end?',
     needs: ['meter-on-ohms'],
     without:
-      'Key off. Follow the rear loom under seat and side covers: is there a plug between, with a film or water in it?',
+      'Key off. Follow the rear loom under seat and side covers: is there another plug, with a film or water in it?',
   },
   mends: ['run'],
   article: 'read-a-coil-in-ohms',
   remedy: (f) => ({
-    what: 'A second plug half-way along the rear loom does not touch well.',
-    background: 'It sits under the seat or a side cover, and few know that it is there.',
+    what: 'A second plug half-way along the rear loom has poor contacts.',
+    background: 'It is under the seat or a side cover, and few people know it is there.',
     numbers: [...runFigures(f), BAD_CONTACT],
     repair: [
       { do: 'seat-plug', plug: 'second', where: runThatIsOpen(f) },
@@ -30,15 +30,15 @@ export const secondConnectorDirty: Cause = {
     ],
     fix: [
       'Key off. Follow the rear loom forward from the lid or case plug: under the seat, behind side covers.',
-      'Pull the plug you find there apart, and look for a grey or green film, water, a pin that stands back.',
+      'Pull the plug you find there apart, and look for a grey or green film, water, or a pin set back.',
       ...CLEANING_STEPS,
-      'Tie it where no spray reaches it.',
+      'Tie it up out of the spray.',
     ],
     tools: CLEANING_TOOLS,
     minutes: 30,
     who: YOURSELF,
     parts: CLEANING_PARTS,
-    notBuy: ['Speakers or an amplifier, before that plug was seen.', 'A reflash: it cleans no contact.'],
+    notBuy: ['Speakers or an amplifier, before that plug has been checked.', 'A reflash: it cleans no contact.'],
     proofOfCure: runWhole(f),
   }),
 };

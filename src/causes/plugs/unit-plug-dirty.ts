@@ -30,7 +30,7 @@ export const unitPlugDirty: Cause = {
       ? `The ${placed(silentOne(f), 'pair')} does not get through the head unit’s own plug.`
       : 'The rear pairs do not get through the head unit’s own plug.',
     background:
-      'Damp and years of vibration leave a film on pins that carry little current, or a pin slips back. Water in the plug shorts them until it dries.',
+      'Damp and years of vibration leave a film on pins that carry little current, or a pin slips back. Water in the plug shorts the pins until it dries.',
     numbers: levelFigures(f),
     repair: [
       { do: 'seat-plug', plug: 'unit', where: cleanedPairs(f) },
@@ -40,17 +40,17 @@ export const unitPlugDirty: Cause = {
     fix: [
       'Key off, panel off. Pull the head unit’s plug straight out. Water in it? Shake it out, and leave both halves open until they are dry.',
       ...CLEANING_STEPS,
-      'Pull gently at each wire: a pin that gives is pushed forward until it latches, or a new one is crimped on.',
+      'Pull gently at each wire: if a pin gives, push it forward until it latches, or crimp a new one on.',
     ],
     tools: CLEANING_TOOLS,
     minutes: 30,
     who: YOURSELF_OR_FITTER,
     parts: CLEANING_PARTS,
-    notBuy: ['A reflash or a head unit, before its plug was cleaned.', 'Speakers or an amplifier.'],
+    notBuy: ['A reflash or a head unit, before its plug has been cleaned.', 'Speakers or an amplifier.'],
     cautions: ['warranty'],
     proofOfCure: {
       byEar: 'It plays, and still does after a ride.',
-      byMeter: 'Across the pairs, plug home: in the band above.',
+      byMeter: 'Across the pairs, plug home: within the figures above.',
     },
   }),
 };

@@ -17,12 +17,12 @@ export const lidLeadBroken: Cause = {
   article: 'read-a-coil-in-ohms',
   remedy: (f) => ({
     what: 'Strands of the rear speaker lead are broken inside the insulation, where it goes into the lid.',
-    background: 'It bends at every opening. A broken strand can also pierce the insulation and touch the lid.',
+    background: 'It bends every time the lid opens. A broken strand can also pierce the insulation and touch the lid.',
     numbers: runFigures(f),
     repair: [{ do: 'renew-wire', wire: 'lid-lead', where: runThatIsOpen(f) }],
     fix: [
-      'Key off, plug apart. Bend the lead between two fingers along the hinge: where it is soft, the copper is gone.',
-      'Fit a new flexible lead through the hinge, with a loop, strain relief on both sides.',
+      'Key off, plug apart. Bend the lead between two fingers along the hinge: where it goes limp, the copper is broken.',
+      'Fit a new flexible lead through the hinge, with some slack and strain relief on both sides.',
       'Meter on ohms, lid moving: no wire of it touches the lid’s metal.',
     ],
     tools: 'Crimp tool, meter, cable ties',

@@ -33,8 +33,8 @@ const figures = (f: Findings): readonly Figure[] => [
     unit: 'Ω',
     limit: 'at least',
   },
-  { id: 'side-by-side', label: 'Two such speakers side by side', value: togetherOhm(f, 'parallel'), unit: 'Ω' },
-  { id: 'in-a-row', label: 'The same two in a row', value: togetherOhm(f, 'series'), unit: 'Ω' },
+  { id: 'side-by-side', label: 'Two of these speakers in parallel', value: togetherOhm(f, 'parallel'), unit: 'Ω' },
+  { id: 'in-a-row', label: 'The same two in series', value: togetherOhm(f, 'series'), unit: 'Ω' },
   afterwards(f),
 ];
 
@@ -44,23 +44,22 @@ export const loadTooLow: Cause = {
   faults: ['amp-load-too-low'],
   split: {
     byMeter:
-      'Key off, plugs off, meter on ohms: a run below half of what the amplifier is rated into, and each of its speakers alone sound?',
+      'Key off, plugs off, meter on ohms: a run below half of what the amplifier is rated into, while each speaker alone is fine?',
     needs: ['meter-on-ohms'],
-    without: 'Count the speakers on one channel. Unplug one of two: does it hold at the same volume?',
+    without: 'Count the speakers on one channel. Unplug one of two: does it stay on at the same volume?',
   },
   mends: ['run', 'speaker'],
   article: 'read-a-coil-in-ohms',
   remedy: (f) => ({
-    what: 'The speakers on one channel have together fewer ohms than this amplifier can drive.',
-    background:
-      '“Two on a channel fit fine” until it is loud: then the amplifier limits its current, or switches itself off.',
+    what: 'Together, the speakers on one channel are fewer ohms than this amplifier can drive.',
+    background: '“Two on a channel” seems fine until it is loud: then the amplifier limits its current or shuts down.',
     numbers: figures(f),
     repair: [{ do: 'rewire-speakers', where: speakersInQuestion(f), togetherOhm: togetherOhm(f, 'series') }],
     fix: [
-      'Read in its papers the least ohms of a channel, stereo and bridged.',
-      'Key off, speaker plugs off. Two speakers on one channel: wire them in a row. Amplifier plus, first speaker, second speaker, amplifier minus.',
-      'Only alike speakers in a row. Unlike ones each go to a channel of their own.',
-      'Before the plug goes back, meter on ohms: the run reads both coils together, and no wire of it touches the frame.',
+      'Look up the lowest ohms per channel in its papers, stereo and bridged.',
+      'Key off, speaker plugs off. Two speakers on one channel: wire them in series. Amplifier plus, first speaker, second speaker, amplifier minus.',
+      'Only identical speakers in series. Different ones each need a channel of their own.',
+      'Before the plug goes back, meter on ohms: the run reads both coils added up, and no wire of it touches the frame.',
     ],
     tools: 'Screwdriver, crimp tool, meter',
     minutes: 40,
@@ -69,7 +68,7 @@ export const loadTooLow: Cause = {
     notBuy: ['A stronger amplifier, before the load is right.'],
     cautions: ['ohms-dead'],
     proofOfCure: {
-      byEar: 'Lamp normal with all speakers plugged in, and for 30 minutes at the volume that tripped it.',
+      byEar: 'Light normal with all speakers plugged in, and for 30 minutes at the volume that tripped it.',
       byMeter: `Key off, plug apart, cold: that run reads ${figureText(afterwards(f))}, wires on top.`,
     },
   }),

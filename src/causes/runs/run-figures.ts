@@ -85,7 +85,7 @@ export const runWhole = (f: Findings): ProofOfCure => {
   const front = isFront(silentOrRear(f));
   const moved = front ? 'the bars turn from lock to lock' : 'you move every lid';
   return {
-    byEar: `It plays, and stays while ${moved}, through a ride, and after key off and on.`,
+    byEar: `It plays, and keeps playing while ${moved}, through a ride, and after key off and on.`,
     byMeter: `Key off, plug apart: the run reads its coil${front ? '' : ' plus its wires'}, within ${formatQuantity(JOINTS_HEALTHY_OHM, 'Ω')}, and holds still while ${moved}.`,
     needs: OHMS,
   };

@@ -10,24 +10,24 @@ export const speakerWireOpen: Cause = {
   faults: ['speaker-wire-open', 'wire-chafed@speaker-run'],
   split: (f) => ({
     byMeter: isFront(runThatIsOpen(f))
-      ? 'Key off, meter on ohms: the coil at the speaker’s own plug, and not from the end that feeds the run?'
-      : 'Key off, meter on ohms: the coil through the lid’s plug, and not from the end that feeds the run?',
+      ? 'Key off, meter on ohms: does the coil read at the speaker’s own plug, but not from the end that feeds the run?'
+      : 'Key off, meter on ohms: does the coil read through the lid’s plug, but not from the end that feeds the run?',
     needs: ['meter-on-ohms'],
-    without: 'A 1.5 V cell for half a second on the run, plug apart, then on the speaker: a click on the speaker only?',
+    without:
+      'A 1.5 V cell for half a second on the run, plug apart, then on the speaker: a click only at the speaker itself?',
     cautions: ['cell'],
   }),
   mends: ['run'],
   article: 'read-a-coil-in-ohms',
   remedy: (f) => ({
-    what: 'One wire between the speaker and what feeds it is open.',
-    background:
-      'A terminal that pulled off, a crimp that failed, or a place where the loom rubs on frame, seat pan or steering.',
+    what: 'A wire between the speaker and whatever feeds it is open.',
+    background: 'A terminal pulled off, a failed crimp, or a place where the loom rubs on frame, seat pan or steering.',
     numbers: runFigures(f),
     repair: [{ do: 'renew-wire', wire: 'speaker-run', where: runThatIsOpen(f) }],
     fix: [
       'Key off. Push every plug of the run home. Key on, music low: does it play? No? Key off, plug apart.',
-      'Follow the run from the speaker back: terminals, crimps, where it passes seat, frame and steering.',
-      'Make the joint anew, with a sealed crimp or solder and sleeve. A worn stretch: new wire.',
+      'Follow the run back from the speaker: terminals, crimps, wherever it passes seat, frame and steering.',
+      'Remake the joint, with a sealed crimp or solder and sleeve. A worn length: new wire.',
       'Sleeve it where it rubs, with slack at the steering.',
     ],
     tools: 'Meter, crimp tool',
@@ -37,7 +37,7 @@ export const speakerWireOpen: Cause = {
     notBuy: ['Speakers, before the run is whole.', 'A reflash: it joins no wire.'],
     proofOfCure: {
       ...runWhole(f),
-      byEar: 'It plays, also with the bars at full lock to both sides and somebody on the seat.',
+      byEar: 'It plays, even with the bars at full lock either way and somebody on the seat.',
     },
   }),
 };

@@ -15,36 +15,36 @@ export const speakerWireToFrame: Cause = {
       is(f, 'wire-to-frame', 'shorted') ||
       is(f, 'wire-to-frame@front', 'shorted') ||
       is(f, 'amp-wires-to-frame', 'shorted')
-        ? 'Key off, unplug one run at a time: with which one off is the lamp clear, or do the rest play? Does that one alone read ohms to the frame?'
+        ? 'Key off, unplug one run at a time: with which one off does the light clear, or do the rest play? Does only that one read ohms to the frame?'
         : 'Key off, plug apart, meter on ohms, lids moving: each speaker wire to bare frame metal, above 100 kΩ?',
     needs: ['meter-on-ohms'],
     without:
-      'Key off, unplug one run at a time, the rest plugged in: with one of them off, is the lamp clear, or do the rest play?',
+      'Key off, unplug one run at a time, the rest plugged in: with one of them off, does the light clear, or do the rest play?',
   }),
   mends: ['run'],
   article: 'half-the-supply-on-a-speaker-wire',
   remedy: (f) => ({
-    what: `${onePlaced(placeToFrame(f), 'speaker wire')} touches metal. What drives it rests at half the supply, and is shorted to ground.`,
+    what: `${onePlaced(placeToFrame(f), 'speaker wire')} touches metal. Its output sits at half the supply, so that shorts it to ground.`,
     background:
       'Pinched under a grille or the seat, bent at a hinge, or a bare terminal on a metal lid. It may touch only with the lid shut.',
     numbers: [...lowestToFrameRead(f), CLEAR_OF_FRAME, TOUCHES_FRAME],
     repair: [{ do: 'free-wire', wire: 'speaker-run', where: placeToFrame(f) }],
     fix: [
       ...findTheRun(placeToFrame(f)),
-      'Leave that run off: do not start again and again into the short.',
+      'Leave that run unplugged: don’t keep restarting into the short.',
       'Key off, plugs apart. Meter on ohms, red on one wire after the other, black on bare bright frame metal. Move lids, steering and seat.',
       placeToFrame(f).startsWith('rear')
         ? 'Look under grilles, at lid hinges, under the seat, at bare terminals on metal.'
         : 'Look under grilles, behind the fairing, at its brackets, at lid hinges, under the seat, at bare terminals on metal.',
       'Free the wire, insulate it, and tie it with slack.',
-      'All wires of all runs to the frame once more, before a plug goes back.',
+      'Check every wire of every run to the frame again before a plug goes back.',
     ],
     tools: 'Meter, insulating tape, sleeve',
     minutes: 45,
     who: YOURSELF_OR_FITTER,
     parts: [],
-    notBuy: ['An amplifier or a head unit, before the short is gone and they were tried again.'],
-    ifDoneAnyway: 'A new amplifier on the same wire protects itself as well, or dies.',
+    notBuy: ['An amplifier or a head unit, before the short is gone and they have been tried again.'],
+    ifDoneAnyway: 'A new amplifier on the same wire shuts down too, or dies.',
     cautions: ['ohms-dead'],
     proofOfCure: {
       byEar: 'It plays after key off and on, and for 30 minutes at the volume that tripped it. Lids open and shut.',

@@ -12,19 +12,20 @@ const HOUR_S = 3600;
 
 export const bassMasked: Cause = {
   id: 'bass-masked',
-  title: 'Engine and wind cover the bass',
+  title: 'Engine and wind drown the bass',
   faults: ['bass-masked-by-noise'],
   split: {
     byMeter: 'Two tones at one low step, engine off and idling outdoors: are the two ratios of 80 to 400 Hz the same?',
     needs: ['tone-400', 'engine-running'],
     touches: ['unit-front-plus'],
-    without: 'Outdoors at idle, ear at a speaker: is the bass there when you are that near?',
+    without: 'Outdoors at idle, ear at a speaker: is the bass there that close up?',
   },
   mends: ['settings'],
   article: 'wind-level-and-hearing',
   remedy: (f) => ({
-    what: 'The bike plays the same. The noise of engine and wind lies where the bass is, and the ear loses the bass in it.',
-    background: 'A low sound covers what lies at its pitch and above it. No circuit changes, so no part can mend it.',
+    what: 'The bike plays the same. Engine and wind noise sits where the bass is, and drowns it.',
+    background:
+      'A low sound masks what is at its pitch and above. Nothing in the circuit changes, so no part can mend it.',
     numbers: [
       ...engineFigures(f),
       SAME_FIGURE,
@@ -36,28 +37,28 @@ export const bassMasked: Cause = {
       })),
       {
         id: 'dose-65',
-        label: 'An hour of that without plugs takes of a day’s allowance',
+        label: 'An hour of that without earplugs uses up, of a day’s allowance',
         value: 100 * doseRatio({ levelDba: windLevelDba({ speedMS: SPEEDS[1].speedMS }), timeS: HOUR_S }),
         unit: '%' as const,
       },
     ],
     repair: [{ do: 'tune-for-riding' }],
     fix: [
-      'Earplugs first. They take off what the wind makes, and the music that is left is easier to follow.',
-      'Aim: speakers at the ears, nothing in front of them. Screen out of the swirl at the helmet.',
-      'High-pass at 80 to 100 Hz, and a little at 100 to 120 Hz: bass below that is lost at speed and costs the room of all the rest.',
-      'Set the tone with the engine running, for the road. At the stand it is then too much, and may be.',
+      'Earplugs first. They cut the wind, and the music that is left is easier to follow.',
+      'Point the speakers at your ears with nothing in front of them. Set the screen so that the helmet is out of the turbulence.',
+      'High-pass at 80 to 100 Hz, and a little at 100 to 120 Hz: bass below that is lost at speed and only eats headroom.',
+      'Set the tone for the road, with the engine running. It will then be too much when parked, and that is fine.',
     ],
     tools: 'Earplugs',
     minutes: 15,
     who: YOURSELF,
     parts: ['Earplugs'],
     notBuy: [
-      'A reflash, an amplifier or a battery: the readings are equal.',
-      'Ever more level: the wind alone fills a day’s allowance.',
+      'A reflash, an amplifier or a battery: the readings are the same.',
+      'More and more level: the wind alone uses up a day’s allowance.',
     ],
     proofOfCure: {
-      byEar: 'Voices and bass guitar can be followed at your usual speed, plugs in, without a step more.',
+      byEar: 'At your usual speed, earplugs in, you can follow voices and bass guitar without turning it up.',
       ...RATIO_STAYS,
     },
   }),

@@ -18,12 +18,12 @@ export const faderOrBalanceOff: Cause = {
   mends: ['settings'],
   article: 'how-the-signal-travels',
   remedy: (f) => ({
-    what: 'The fader or the balance stands away from the middle and turns speakers down.',
-    background: 'Battery work can reset it, and a child or a passenger moves it.',
+    what: 'The fader or balance is off the middle and turns speakers down.',
+    background: 'Battery work can reset it, and a child or passenger can move it.',
     numbers: levelFigures(f),
     repair: [{ do: 'centre-fader' }],
     fix: [
-      'Write down where everything stands now: somebody may have liked it.',
+      'Write down how everything is set now: somebody may have liked it.',
       'Set fader and balance to 0.',
       'Bass and treble flat, loudness and speed volume off. Listen at each corner.',
     ],

@@ -6,20 +6,21 @@ export const pausedOrMuted: Cause = {
   title: 'Paused, muted, or turned down at the source',
   faults: ['paused-or-muted'],
   split: {
-    byMeter: 'No meter needed: do the seconds of the song count, with phone and head unit off mute and turned up?',
-    without: 'Do the seconds of the song count, with phone and head unit off mute and turned up?',
+    byMeter: 'No meter needed: do the song’s seconds count up, with phone and head unit unmuted and turned up?',
+    without: 'Do the song’s seconds count up, with phone and head unit unmuted and turned up?',
   },
   mends: ['settings'],
   article: 'no-sound-at-all',
   remedy: () => ({
-    what: 'Nothing was sent: the source was paused, muted, on a held call, or turned right down.',
-    background: 'A glove or a headset button does it. The phone keeps a volume of its own for each device it plays on.',
+    what: 'No sound was being sent: the source was paused, muted, holding a call, or turned right down.',
+    background:
+      'A glove or a headset button does it. The phone remembers a separate volume for each device it plays on.',
     numbers: [],
     repair: [{ do: 'play-here' }],
     fix: [
       'Head unit right down first.',
-      'End any call. Press play: the seconds of the song count.',
-      'Media volume of the phone up, mute off on phone and head unit. Then turn up slowly.',
+      'End any call. Press play: the song’s seconds must count up.',
+      'Phone’s media volume up, mute off on phone and head unit. Then turn up slowly.',
     ],
     tools: 'None',
     minutes: 1,

@@ -7,7 +7,7 @@ export const speedVolume: Cause = {
   faults: ['loudness-or-speed-volume@speed'],
   split: {
     byMeter:
-      '400 Hz tone, volume untouched, engine off and idling outdoors: do the volts rise, and not with the setting off?',
+      '400 Hz tone, volume untouched, engine off and idling outdoors: do the volts rise, but not with the setting off?',
     needs: ['tone-400', 'engine-running'],
     touches: ['unit-front-plus'],
     without: 'Speed volume and loudness off in the menu: does it stay the same now?',
@@ -15,20 +15,20 @@ export const speedVolume: Cause = {
   mends: ['settings'],
   article: 'why-the-tone-follows-the-engine',
   remedy: () => ({
-    what: 'A setting of the head unit turns it up with speed or with the engine.',
-    background: 'It is meant to keep up with the wind. Set high, it is heard as a jump; the bass stands out first.',
+    what: 'A head unit setting turns it up with speed or with the engine.',
+    background: 'It is meant to keep up with the wind. Set high, you hear it as a jump, most of all in the bass.',
     numbers: [],
     repair: [{ do: 'flatten-tone', of: 'unit' }],
     fix: [
-      'Write down how speed volume, loudness, bass and treble stand.',
+      'Write down how speed volume, loudness, bass and treble are set.',
       'Speed volume off, loudness off, bass and treble at 0. Engine off and on once more, outdoors: the same?',
-      'Then to taste: the lowest step of it, or none.',
+      'Then set it to taste: its lowest step, or off.',
     ],
     tools: 'None',
     minutes: 3,
     who: YOURSELF,
     parts: [],
     notBuy: ['A reflash, an amplifier or speakers: nothing is broken.'],
-    proofOfCure: { byEar: 'The same engine off and idling with it off, and the jump is back with the old setting.' },
+    proofOfCure: { byEar: 'With it off, the same engine off and idling. With the old setting the jump is back.' },
   }),
 };

@@ -6,7 +6,7 @@ import { YOURSELF } from '../who.ts';
 /** How many times the power a lift of so many decibels takes. */
 export const liftFigures: readonly Figure[] = [6, 10].map((boostDb) => ({
   id: `lift-${boostDb}`,
-  label: `${boostDb} dB more bass takes of the power`,
+  label: `${boostDb} dB more bass takes, of the power`,
   value: 100 * boostPowerRatio({ boostDb }),
   unit: '%',
 }));
@@ -24,20 +24,20 @@ export const toneControlsUp: Cause = {
   mends: ['settings'],
   article: 'the-boost-and-small-speakers',
   remedy: () => ({
-    what: 'The tone controls of the head unit lift the bass: it reaches every limit before the rest.',
+    what: 'The head unit’s tone controls boost the bass, so it hits every limit first.',
     background: 'On an unaltered profile that comes on top of a boost of 12 to 14 dB.',
     numbers: liftFigures,
     repair: [{ do: 'flatten-tone', of: 'unit' }],
     fix: [
-      'Write down where everything stands now: somebody may have liked it.',
-      'Bass, middle and treble at 0, loudness off, speed volume off.',
-      'Then to taste, with the music that you play, at the volume that you use. One step of bass less than ugly.',
+      'Write down how everything is set now: somebody may have liked it.',
+      'Bass, mid and treble at 0, loudness off, speed volume off.',
+      'Then set it to taste, with your music at your volume: bass one step below where it distorts.',
     ],
     tools: 'None',
     minutes: 3,
     who: YOURSELF,
     parts: [],
     notBuy: ['Speakers, an amplifier or a reflash: nothing is broken.'],
-    proofOfCure: { byEar: 'Clean at the step at which it was ugly, and ugly again with the old settings.' },
+    proofOfCure: { byEar: 'Clean at the volume where it distorted, and distorted again with the old settings.' },
   }),
 };

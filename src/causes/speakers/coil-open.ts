@@ -17,19 +17,19 @@ const onAmp = (f: Findings): boolean => ampDriving(f.rig, axleOf(f)) !== undefin
 const findWhatBurntIt = (f: Findings): readonly string[] =>
   onAmp(f)
     ? [
-        `Key off, speakers off the amplifier. Key on, music paused: DC across each of its outputs below ${formatQuantity(OUTPUT_DC_HEALTHY_V, 'V')}. More: the amplifier first.`,
-        'Then gain, high-pass and the bass boost of an unaltered profile: what clips or is all bass burns the next one, too. High-pass on at 80 to 100 Hz.',
+        `Key off, speakers off the amplifier. Key on, music paused: DC across each of its outputs below ${formatQuantity(OUTPUT_DC_HEALTHY_V, 'V')}. Higher? Deal with the amplifier first.`,
+        'Then check gain, high-pass and the bass boost of an unaltered profile: clipping or too much bass burns the next one too. High-pass on at 80 to 100 Hz.',
       ]
     : [
         'Key on, music paused: no DC between the two wires of that run. Half the supply on each against battery minus is normal.',
-        'Bass back to the middle, and volume below where it gets harsh: that burns the next one, too.',
+        'Bass back to the middle, and volume below where it distorts: that would burn the next one too.',
       ];
 
 const ratedInWords = (f: Findings): string => {
   const ratedOhm = axleOf(f) === 'front' ? f.rig.frontRatedOhm : f.rig.rearRatedOhm;
   return ratedOhm === undefined
-    ? 'the ohms that stand on the magnet of the old one'
-    : `${formatQuantity(ratedOhm, 'Ω')}, or what stands on the magnet of the old one`;
+    ? 'the ohms printed on the old one’s magnet'
+    : `${formatQuantity(ratedOhm, 'Ω')}, or what is printed on the old one’s magnet`;
 };
 
 const AMP_CAUTIONS: readonly CautionId[] = ['amp-output'];
@@ -48,21 +48,21 @@ export const coilOpen: Cause = {
   article: 'read-a-coil-in-ohms',
   remedy: (f) => ({
     what: `${onePlaced(runThatIsOpen(f), 'speaker')} is dead: its voice coil is open.`,
-    background: 'Two coils rarely die at once by age. Too much power or a clipped signal burns them.',
+    background: 'Two coils rarely die of age at the same time. Too much power or a clipped signal burns them.',
     numbers: runFigures(f),
     repair: [{ do: 'replace-speaker', where: runThatIsOpen(f) }],
     fix: [
-      `Key off, grille off, one wire off: both ${axleOf(f)} coils in ohms at their own tabs. A coil in the band above is sound, and then it is the lead to it.`,
+      `Key off, grille off, one wire off: both ${axleOf(f)} coils in ohms at their own tabs. If a coil reads within the figures above, it is fine, and the fault is its lead.`,
       ...findWhatBurntIt(f),
-      'Replace what is open with the same speaker and the same rated ohms. None like it to be had: both sides, so that left and right match.',
+      'Replace the open one with the same speaker, same rated ohms. If you can’t get the same one, replace both sides so that left and right match.',
       'Plus to plus. No terminal on bare metal.',
     ],
     tools: 'Screwdriver, meter',
     minutes: 60,
     who: YOURSELF_OR_FITTER,
     parts: [`A speaker of the same size and kind, ${ratedInWords(f)}`],
-    notBuy: ['New speakers, before what burnt the old one is found.', 'A reflash: it cannot mend a coil.'],
-    ifDoneAnyway: 'The new speaker goes the way of the old one.',
+    notBuy: ['New speakers, before you know what burnt the old one.', 'A reflash: it can’t mend a coil.'],
+    ifDoneAnyway: 'The new speaker will go the same way as the old one.',
     cautions: ['ohms-dead', 'warranty', ...(onAmp(f) ? AMP_CAUTIONS : [])],
     proofOfCure: {
       byEar: 'Both sides play clean up to your usual top step.',

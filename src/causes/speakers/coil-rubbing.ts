@@ -11,7 +11,7 @@ import { YOURSELF_OR_FITTER } from '../who.ts';
 function ratedInWords(f: Findings, where: Where): string {
   const rear = where === 'rear' || (where !== 'all' && where !== 'front' && axleOf(where) === 'rear');
   const rated = where === 'all' ? undefined : rear ? f.rig.rearRatedOhm : f.rig.frontRatedOhm;
-  const printed = 'the ohms that stand on the magnet of the old one';
+  const printed = 'the ohms printed on the old one’s magnet';
   return rated === undefined ? printed : `${formatQuantity(rated, 'Ω')}, or ${printed}`;
 }
 
@@ -21,30 +21,31 @@ export const coilRubbing: Cause = {
   faults: ['coil-rubbing-or-cone-torn'],
   split: {
     byMeter:
-      'Key off, its plug apart, meter on ohms: its coil reads like its partner’s, and it scrapes under two thumbs?',
+      'Key off, its plug apart, meter on ohms: does its coil read like its partner’s, yet scrape under two thumbs?',
     needs: ['meter-on-ohms'],
-    without: 'Key off, grille off, two thumbs evenly beside the centre, two millimetres: does it scrape like sand?',
+    without:
+      'Key off, grille off, two thumbs evenly either side of the centre, two millimetres: does it scrape like sand?',
   },
   mends: ['speaker'],
   article: 'clipping-and-coils',
   remedy: (f) => ({
     what: `${onePlaced(uglySpeakers(f), 'speaker')} is damaged: its coil rubs, or its cone or surround is torn.`,
     background:
-      'Too much way, a mount that is not flat, sun and water do that. A meter sees nothing of it: the coil is whole.',
+      'Too much travel, a mount that is not flat, sun or water can do that. A meter won’t show it: the coil is intact.',
     numbers: [],
     repair: [{ do: 'replace-speaker', where: uglySpeakers(f) }],
     fix: [
-      'Loosen its screws evenly, and listen once more: a mount that is not flat bends the frame, and the coil rubs.',
-      'Still scraping: only that one out, with the same size, kind and rated ohms in. None like it to be had: both sides of the pair.',
-      'Flat mount, screws evenly tight, plus to plus, no terminal on metal.',
-      'Look for what did it: high-pass on at 80 to 100 Hz, bass knob at zero, gain as set by tone.',
+      'Loosen its screws evenly and listen again: a mount that is not flat bends the frame, and the coil rubs.',
+      'Still scraping? Replace just that one: same size, kind and rated ohms. If you can’t get one, replace both sides of the pair.',
+      'Flat mount, screws evenly tight, plus to plus, no terminal touching metal.',
+      'Deal with what did it: high-pass on at 80 to 100 Hz, bass knob at zero, gain set by test tone.',
     ],
     tools: 'Screwdriver',
     minutes: 45,
     who: YOURSELF_OR_FITTER,
     parts: [`A speaker of the same size and kind, ${ratedInWords(f, uglySpeakers(f))}`],
-    notBuy: ['The other speakers: they are sound.', 'A reflash or an amplifier.'],
+    notBuy: ['The other speakers: they are fine.', 'A reflash or an amplifier.'],
     cautions: ['loud-tone'],
-    proofOfCure: { byEar: 'The 80 Hz tone, low, from zero up: a round hum from that speaker, nothing beside it.' },
+    proofOfCure: { byEar: 'The 80 Hz tone, low, from zero up: a round hum from that speaker and nothing else.' },
   }),
 };

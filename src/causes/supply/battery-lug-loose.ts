@@ -16,7 +16,7 @@ export const batteryLugLoose: Cause = {
   remedy: (f) => ({
     what: 'A ring on a battery post makes contact only part of the time: the amplifier’s plus, its ground, or the bike’s own.',
     background:
-      'Several rings under one short screw, or a screw not tightened after work at the battery, are the usual reasons.',
+      'Usually several rings are stacked on one short screw, or the screw was not tightened after work on the battery.',
     numbers: [...readFigures(f, 'plus'), ...readFigures(f, 'ground'), healthyFigure(f, 'plus'), CUT_OUT],
     repair: [
       { do: 'tighten-joint', at: 'battery-plus' },
@@ -25,10 +25,10 @@ export const batteryLugLoose: Cause = {
     ],
     fix: [
       'Key off. All minus rings off together, then plus.',
-      'Pull at each lead: one that slips in its crimp wants a new ring.',
-      'Clean rings and posts bright. The largest ring lowest, the thin ones on top, the screw long enough for all.',
+      'Tug each lead: if one slips in its crimp, it needs a new ring.',
+      'Clean rings and posts bright. Largest ring at the bottom, thin ones on top, and a screw long enough for all of them.',
       'Plus tight, then minus. No ring may turn by hand.',
-      'No starter before both are tight: with the bike’s minus loose its current looks for a way through the amplifier’s ground.',
+      'Don’t crank before both are tight: with the bike’s minus loose, the starter current goes through the amplifier’s ground.',
       'Tighten again after the first ride.',
     ],
     tools: 'Spanner, wire brush',

@@ -21,17 +21,17 @@ export const bothLeadsBad: Cause = {
   title: (f) => `Plus lead and ground of ${ampName(f)} are both bad`,
   faults: ['both-leads-bad'],
   split: {
-    byMeter: `${LAMP_ON}: is more than a sound lead loses lost on the plus way and on the ground way?`,
+    byMeter: `${LAMP_ON}: are more volts lost than a good lead loses, on the plus path and on the ground path?`,
     ...LAMP_NEEDS,
     without:
-      'Second leads from the battery, 4 mm² or more, the plus one with a 10 A fuse: does one alone not help, and both together do?',
+      'Second leads from the battery, 4 mm² or more, the plus one with a 10 A fuse: does neither help alone, but both together do?',
     cautions: ['minus-first', 'temporary-lead', 'fuse', 'battery-gas'],
   },
   mends: ['amp-supply'],
   article: 'voltage-drop-under-load',
   remedy: (f) => ({
-    what: `${AmpName(f)} loses its volts on both ways: plus lead and ground are both worn, thin or corroded.`,
-    background: 'Each alone would only cost some volume. Together they pull the amplifier under its cut-out.',
+    what: `${AmpName(f)} loses volts on both paths: plus lead and ground are both worn, thin or corroded.`,
+    background: 'Either alone would only cost some volume. Together they pull the amplifier below its cut-out.',
     numbers: [
       ...plusLeadFigures(f),
       ...readFigures(f, 'plus'),
@@ -56,10 +56,14 @@ export const bothLeadsBad: Cause = {
     minutes: 90,
     who: FITTER,
     parts: [...plusLeadParts(f), SEALED_HOLDER, ...groundLeadParts(f)],
-    notBuy: ['One lead of the two.', 'Copper-clad aluminium, however thick it looks.', 'An amplifier or a capacitor.'],
+    notBuy: [
+      'Only one of the two leads.',
+      'Copper-clad aluminium, however thick it looks.',
+      'An amplifier or a capacitor.',
+    ],
     proofOfCure: {
       byEar: TEN_LOUD,
-      byMeter: `${LAMP_ON}: ${healthyInWords(f, 'plus')} lost on the plus way and ${healthyInWords(f, 'ground')} on the ground way.`,
+      byMeter: `${LAMP_ON}: ${healthyInWords(f, 'plus')} lost on the plus path and ${healthyInWords(f, 'ground')} on the ground path.`,
       ...LAMP_NEEDS,
     },
   }),

@@ -34,16 +34,16 @@ export const fuseHolderBad: Cause = {
   title: (f) => `The main fuse holder of ${ampName(f)} makes poor contact`,
   faults: ['fuse-holder-resistive', 'fuse-holder-open'],
   split: {
-    byMeter: `${LAMP_ON}: more than 75 mV across the fuse holder, with a fuse in it that is whole?`,
+    byMeter: `${LAMP_ON}: more than 75 mV across the fuse holder, with a good fuse in it?`,
     ...LAMP_NEEDS,
-    without: 'Key off, main fuse out: brown blades, soft plastic, green, or blades that hardly grip?',
+    without: 'Key off, main fuse out: brown blades, soft plastic, green, or hardly any grip?',
   },
   mends: ['amp-supply'],
   article: 'voltage-drop-under-load',
   remedy: (f) => ({
-    what: `${AmpName(f)} loses its volts in the holder of its main fuse: the contacts are loose, softened by heat, or green.`,
+    what: `${AmpName(f)} loses volts in its main fuse holder: the contacts are loose, softened by heat, or green.`,
     background:
-      'Such a holder shows the full battery on a meter until current flows. A whole fuse in it proves nothing.',
+      'A holder like this shows full battery volts on a meter until current flows. A good fuse in it proves nothing.',
     numbers: [...holderFigures(f), ...readFigures(f, 'plus'), CUT_OUT, ...fuseFigures(f)],
     readFirst: FUSE_READS,
     repair: renewHolder(f),

@@ -11,17 +11,17 @@ import { YOURSELF } from '../who.ts';
 const newFuseHolds = (f: Findings): boolean => is(f, 'spare-fuse', 'wakes', 'holds', 'fault');
 
 const REASONS =
-  'A fuse opens for a reason: too small for the bass, a short while something was fitted, or a lead that chafes now and then.';
-const LOOK_ALONG = 'Look along the whole plus lead for a worn place: at the seat, the frame, the steering.';
+  'A fuse blows for a reason: too small for the bass, a short while something was being fitted, or a lead that chafes now and then.';
+const LOOK_ALONG = 'Check the whole plus lead for chafing: at the seat, the frame, the steering.';
 const LAMP =
-  'Remote wire and speaker plugs off the amplifier, bare ends taped. A 21 to 55 W lamp in the fuse’s place: a short glow, then dark?';
+  'Remote wire and speaker plugs off the amplifier, bare ends taped. A 21 to 55 W lamp in the fuse’s place: a brief glow, then out?';
 
 /** The check that was not done yet. */
 function split(f: Findings): Split {
   const same = (check: string, ...needs: readonly ConditionId[]): Split => ({ byMeter: check, without: check, needs });
   if (fuseStaysOut(f))
     return same(
-      'The fuse stays out. A 21 to 55 W lamp in its place, the plus lead off the amplifier and taped: dark now?',
+      'The fuse stays out. A 21 to 55 W lamp in its place, the plus lead off the amplifier and taped: out now?',
       'minus-off',
       'lamp-for-fuse',
     );
@@ -39,13 +39,13 @@ type Work = Pick<Remedy, 'what' | 'fix' | 'tools' | 'minutes' | 'parts' | 'alrea
 
 /** A short is there: no fuse before it is found. */
 const stayingOut = (f: Findings): Work => ({
-  what: `The main fuse of ${ampName(f)} is open, and something behind it is shorted.`,
+  what: `The main fuse of ${ampName(f)} is blown, and something after it is shorted.`,
   fix: [
     'Key off. The fuse stays out: another one tells you nothing new.',
     'Battery minus off, the plus lead off the amplifier, its end taped. A 21 to 55 W lamp in the fuse’s place, minus on.',
-    'Still bright: the lead touches metal. Battery minus off, and follow it: seat, frame edges, steering, under the tank.',
-    'Dark now: the amplifier, or what is plugged into it. Each speaker wire in ohms to the frame, above 100 kΩ, tells which.',
-    'Mend what you found. No fuse before that lamp goes dark with everything back on.',
+    'Still bright: the lead is touching metal. Battery minus off, and follow it: seat, frame edges, steering, under the tank.',
+    'Out now: the amplifier, or something plugged into it. Measure each speaker wire to the frame in ohms: above 100 kΩ is good.',
+    'Mend what you found. No fuse until that lamp goes out with everything back on.',
     READ_THE_LEAD,
     `Then the fuse: ${fuseInWords(f)}.`,
   ],
@@ -57,14 +57,14 @@ const stayingOut = (f: Findings): Work => ({
 /** The test was the repair. */
 const alreadyIn = (f: Findings): Work => ({
   what: is(f, 'spare-fuse', 'wakes')
-    ? `The main fuse of ${ampName(f)} was open. The new one holds, and ${ampName(f)} comes on.`
-    : `The main fuse of ${ampName(f)} was open. The new one holds.`,
+    ? `The main fuse of ${ampName(f)} had blown. The new one holds, and ${ampName(f)} comes on.`
+    : `The main fuse of ${ampName(f)} had blown. The new one holds.`,
   fix: [
     READ_THE_LEAD,
-    `The new fuse stays in, if this is its rating: ${fuseInWords(f)}.`,
-    `Now look why the old one opened. Key off. ${LOOK_ALONG}`,
-    'Ten loud minutes. Key off: is the strip still whole, the holder only hand-warm?',
-    'It opens: stop, and leave it out. A second one tells you nothing new.',
+    `The new fuse can stay in if this is its rating: ${fuseInWords(f)}.`,
+    `Now find out why the old one blew. Key off. ${LOOK_ALONG}`,
+    'Ten loud minutes. Key off: is the strip still whole, and the holder only hand-warm?',
+    'If it blows: stop, and leave it out. A second one tells you nothing new.',
   ],
   tools: 'None',
   minutes: 15,
@@ -73,14 +73,14 @@ const alreadyIn = (f: Findings): Work => ({
 });
 
 const toDo = (f: Findings): Work => ({
-  what: `${AmpName(f)} gets no plus: the main fuse in its plus lead is open.`,
+  what: `${AmpName(f)} gets no supply: the main fuse in its plus lead is blown.`,
   fix: [
     `Key off, fuse out. ${LOOK_ALONG}`,
     `${LAMP} Bright: stop, something is shorted.`,
     READ_THE_LEAD,
     `Lamp out. One new fuse: ${fuseInWords(f)}.`,
     'Remote wire and speakers back, key off for each. Key on at low volume, then ten loud minutes.',
-    'It opens again: stop. A second one tells you nothing new.',
+    'It blows again: stop. A second one tells you nothing new.',
   ],
   tools: 'A 21 to 55 W lamp on two leads',
   minutes: 15,
@@ -89,7 +89,7 @@ const toDo = (f: Findings): Work => ({
 
 export const mainFuseOpen: Cause = {
   id: 'main-fuse-open',
-  title: (f) => `The main fuse of ${ampName(f)} is open`,
+  title: (f) => `The main fuse of ${ampName(f)} is blown`,
   faults: ['main-fuse-open'],
   split,
   mends: ['amp-supply'],
@@ -107,10 +107,10 @@ export const mainFuseOpen: Cause = {
       notBuy: [
         'A bigger fuse: it protects the lead, not the amplifier, and the lead would burn.',
         ...(fuseStaysOut(f)
-          ? ['A second new fuse: a short opens it as well.', 'An amplifier, before the lead was looked at.']
+          ? ['A second new fuse: the short will blow that too.', 'An amplifier, before the lead has been checked.']
           : ['An amplifier or a reflash: all it lacked was power.']),
       ],
-      ifDoneAnyway: 'With a bigger fuse the lead itself becomes the fuse, beside a fuel tank.',
+      ifDoneAnyway: 'With a bigger fuse the lead itself becomes the fuse, right next to the fuel tank.',
       cautions: fuseStaysOut(f) ? ['minus-first', 'battery-gas', 'cranking', 'ohms-dead'] : [],
       proofOfCure: {
         byEar:

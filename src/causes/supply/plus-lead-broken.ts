@@ -11,31 +11,31 @@ export const plusLeadBroken: Cause = {
   faults: ['plus-lead-broken'],
   split: {
     byMeter:
-      'Fuse in, against the battery minus post: volts on its amplifier end, and none or few on the amplifier’s plus?',
+      'Fuse in, against the battery minus post: volts on the amplifier end of the fuse, but few or none on the amplifier’s plus?',
     without:
-      'Key off, main fuse out: bend the plus lead along its way and pull at its ends. Does it give, or slip in a crimp?',
+      'Key off, main fuse out: bend the plus lead along its length and tug its ends. Does it give, or slip in a crimp?',
   },
   mends: ['amp-supply'],
   article: 'voltage-drop-under-load',
   remedy: (f) => ({
-    what: `The plus lead of ${ampName(f)} is broken behind its fuse: in a crimp, in a splice, in a switch, or inside its jacket.`,
-    background: `${AmpName(f)} then has a whole fuse and no plus. One strand left still shows the full battery on a meter.`,
+    what: `The plus lead of ${ampName(f)} is broken after its fuse: in a crimp, a splice, a switch, or inside its jacket.`,
+    background: `${AmpName(f)} then has a good fuse but no supply. A single strand left still shows full battery volts on a meter.`,
     numbers: [...plusLeadFigures(f), ...readFigures(f, 'plus'), healthyFigure(f, 'plus')],
     readFirst: readsForLead(f),
     repair: [{ do: 'renew-lead', lead: 'plus', ...newPlusLead(f) }],
     fix: [
-      'Follow the lead from its fuse to the amplifier first. A cut-off switch, a second fuse or a splice block in it? Switch on, fuse whole, screws tight: does it come on now? Then no new lead.',
+      'Follow the lead from its fuse to the amplifier first. Is there a cut-off switch, a second fuse or a splice block in it? Switch on, fuse whole, screws tight: does it come on now? Then it needs no new lead.',
       ...beforeTheLead(f),
       'Key off, main fuse out, battery minus off.',
-      'Pull the old lead out and look where it broke: the new one takes another way round that edge, with slack.',
-      `New lead from the fuse to the amplifier: ${plusLeadInWords(f)}. No splice on the way.`,
+      'Pull the old lead out and see where it broke: route the new one clear of that edge, with slack.',
+      `New lead from the fuse to the amplifier: ${plusLeadInWords(f)}. No splices.`,
       MINUS_BACK,
     ],
     tools: 'Crimp tool, spanner',
     minutes: 60,
     who: FITTER,
     parts: plusLeadParts(f),
-    notBuy: ['An amplifier: it got no plus.', 'A fuse: it was whole.'],
+    notBuy: ['An amplifier: it had no supply.', 'A fuse: it was good.'],
     proofOfCure: {
       byEar:
         'The amplifier comes on. Steering from lock to lock, seat loaded, lead moved by hand: its lamp does not flicker.',

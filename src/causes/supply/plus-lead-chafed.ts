@@ -13,25 +13,25 @@ export const plusLeadChafed: Cause = {
       'Key off, fuse out, battery minus off, plus lead off the amplifier, meter on ohms: lead to bare frame metal, above 100 kΩ?',
     needs: ['minus-off', 'meter-on-ohms'],
     without: is(f, 'lead-off-amp', 'bright')
-      ? 'The lamp still in the fuse’s place, the lead off the amplifier and taped: does it flicker as you move the lead along its way?'
+      ? 'The lamp still in the fuse’s place, the lead off the amplifier and taped: does it flicker as you move the lead bit by bit?'
       : 'Battery minus off, plus lead off the amplifier and taped, a 21 to 55 W lamp in the fuse’s place, minus on: does it stay bright?',
     cautions: ['minus-first', 'battery-gas', 'cranking', 'fuse', 'lamp-hot'],
   }),
   mends: ['amp-supply'],
   article: 'wire-fuse-and-ground',
   remedy: (f) => ({
-    what: `The plus lead of ${ampName(f)} is chafed through to the frame, and that opened its main fuse.`,
+    what: `The plus lead of ${ampName(f)} has chafed through to the frame, and that blew its main fuse.`,
     background: is(f, 'lead-off-amp', 'bright')
-      ? `${AmpName(f)} is not what opens the fuse: the lead shorts before it.`
-      : `Then the lead shorts before the amplifier. A lamp in the fuse’s place, with the lead off ${ampName(f)}, tells one from the other.`,
+      ? `${AmpName(f)} does not blow the fuse: the lead shorts before it.`
+      : `The short is then ahead of the amplifier. A lamp in the fuse’s place, with the lead off ${ampName(f)}, tells the two apart.`,
     numbers: fuseFigures(f),
     readFirst: FUSE_READS,
     repair: [{ do: 'free-wire', wire: 'plus-lead' }, renewMainFuse(f)],
     fix: [
       'Key off, fuse out, battery minus off.',
-      'Follow the lead: seat pan, frame edges, steering, under the tank. The worn place is where metal is near.',
-      'A few strands hurt: cut them out and join copper to copper with a sealed crimp. Insulation only: sleeve it.',
-      'Route it with slack at the steering and a grommet at each edge. The stretch before the fuse has no protection: look there first, and keep the fuse within a hand’s width of the battery.',
+      'Follow the lead: seat pan, frame edges, steering, under the tank. It will be worn where it runs close to metal.',
+      'A few strands damaged: cut that length out and rejoin with a sealed crimp. Only the insulation: sleeve it.',
+      'Route it with slack at the steering and a grommet at each edge. The length before the fuse has no protection: look there first, and keep the fuse within a hand’s width of the battery.',
       ...fuseLast(f),
     ],
     tools: 'Crimp tool, a 21 to 55 W lamp or a meter',
@@ -40,9 +40,9 @@ export const plusLeadChafed: Cause = {
     parts: ['Sealed crimp, sleeve, grommets, cable ties', ...fuseParts(f)],
     notBuy: [
       'A bigger fuse: the lead would burn in its place.',
-      'An amplifier, before the lead was mended and it was tried.',
+      'An amplifier, before the lead has been mended and this one tried.',
     ],
-    ifDoneAnyway: 'With a bigger fuse the lead itself becomes the fuse, beside a fuel tank.',
+    ifDoneAnyway: 'With a bigger fuse the lead itself becomes the fuse, right next to the fuel tank.',
     proofOfCure: {
       byEar:
         'The amplifier comes on. Steering from lock to lock and the seat loaded: no flicker, and the same fuse is whole after ten loud minutes.',

@@ -26,9 +26,9 @@ export const plusLeadTooThin: Cause = {
   mends: ['amp-supply'],
   article: 'voltage-drop-under-load',
   remedy: (f) => ({
-    what: `${AmpName(f)} loses its volts in its plus lead: too little copper, or aluminium under a copper skin.`,
+    what: `${AmpName(f)} loses volts in its plus lead: too little copper, or aluminium under a copper skin.`,
     background:
-      'Copper-clad aluminium has about 1.6 times the resistance of copper and carries a third less. Outside both look alike.',
+      'Copper-clad aluminium has about 1.6 times the resistance of copper and carries a third less. From outside they look alike.',
     numbers: [...plusLeadFigures(f), ...readFigures(f, 'plus'), ...drawFigures(f), CUT_OUT],
     readFirst: readsForLead(f),
     repair: [{ do: 'renew-lead', lead: 'plus', ...newPlusLead(f) }],
@@ -37,7 +37,7 @@ export const plusLeadTooThin: Cause = {
       'Key off, main fuse out, battery minus off.',
       `One lead of ${plusLeadInWords(f)}, from the battery post straight to the amplifier. Lead and fuse go together.`,
       'The fuse sits within a hand’s width of the battery. Grommets at edges, slack at the steering.',
-      'Look at the ground lead: it carries the same current and wants the same section.',
+      'Check the ground lead: it carries the same current and needs the same section.',
       MINUS_BACK,
     ],
     tools: 'Crimp tool, spanner',

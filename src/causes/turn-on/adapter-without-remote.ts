@@ -12,7 +12,7 @@ export const adapterWithoutRemote: Cause = {
     byMeter:
       'Head unit on, against the battery minus post: volts on its remote output, none on the bike’s side of the adapter?',
     needs: ['panel-off'],
-    without: 'Key off, adapter apart: is the place of the remote wire fitted with a pin on both halves?',
+    without: 'Key off, adapter apart: is there a pin for the remote wire on both halves?',
   },
   mends: ['unit-leads', 'amp-supply'],
   article: 'amplifiers-that-listen',
@@ -23,9 +23,9 @@ export const adapterWithoutRemote: Cause = {
     repair: [{ do: 'complete-adapter', carries: 'remote' }],
     fix: [
       'Key off, adapter apart.',
-      'Fit the missing pin, or join the remote output past the adapter with a sealed crimp. Its papers name the colour, usually blue with a white stripe.',
-      'A 1 A fuse at its start. The papers say how much the output may give: a relay for more than one amplifier.',
-      'While the plug is apart: are the rear pairs fitted, each on a rear pair?',
+      'Fit the missing pin, or bypass the adapter with a sealed crimp. Its papers give the colour, usually blue with a white stripe.',
+      'A 1 A fuse where it starts. The papers say how much the output can supply: use a relay for more than one amplifier.',
+      'While the plug is apart: are both rear pairs fitted, each matched to a rear pair?',
     ],
     tools: 'Crimp tool',
     minutes: 30,

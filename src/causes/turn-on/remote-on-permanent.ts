@@ -15,12 +15,12 @@ const HALF_RATIO = 0.5;
 function emptiesInWords(f: Findings): string {
   const batteryAh = estimate(f.rig, 'batteryAh').value;
   const hours = Math.round((HALF_RATIO * batteryAh) / IDLE_A);
-  return `Awake and silent an amplifier takes about ${formatQuantity(IDLE_A, 'A')}: half of ${formatQuantity(batteryAh, 'Ah')} is gone in some ${hours} hours.`;
+  return `Awake but silent, an amplifier draws about ${formatQuantity(IDLE_A, 'A')}: half of ${formatQuantity(batteryAh, 'Ah')} is gone in about ${hours} hours.`;
 }
 
 export const remoteOnPermanent: Cause = {
   id: 'remote-on-permanent',
-  title: (f) => `The remote wire of ${ampName(f)} never goes off, and the battery is empty`,
+  title: (f) => `The remote wire of ${ampName(f)} never switches off, and the battery is flat`,
   faults: ['remote-on-permanent'],
   split: {
     byMeter: 'Key off and out for ten minutes: still volts on the remote terminal, against the battery minus post?',
@@ -29,23 +29,23 @@ export const remoteOnPermanent: Cause = {
   mends: ['amp-supply'],
   article: 'the-charging-system',
   remedy: (f) => ({
-    what: `The remote wire is on a feed that never goes off: ${ampName(f)} stays awake day and night and empties the battery.`,
+    what: `The remote wire is on a feed that never switches off: ${ampName(f)} stays awake day and night and flattens the battery.`,
     background: emptiesInWords(f),
     numbers: remoteFigures(f),
     repair: [{ do: 'move-remote', to: 'switched-feed' }, { do: 'charge-battery' }],
     fix: [
-      'Key off. Remote wire off the point that it is tapped from, the end there taped: it is live.',
+      'Key off. Take the remote wire off the point it is tapped off, and tape that end: it is live.',
       SWITCHED_FEED,
       `Charge the battery with a charger for its chemistry, then four hours’ rest. ${FULL_AND_RESTED}`,
-      'Judge the battery only after that: one deep discharge may have ruined it.',
+      'Judge the battery only then: one deep discharge may have ruined it.',
     ],
     tools: 'Crimp tool, charger, meter',
     minutes: 60,
     who: FITTER,
     parts: REMOTE_PARTS,
-    notBuy: ['A battery before this one was charged and rested.', 'An amplifier.'],
+    notBuy: ['A battery, before this one has been charged and rested.', 'An amplifier.'],
     proofOfCure: {
-      byEar: `Ten minutes after key off its lamp is dark. Two nights later the bike starts as ever. ${AmpName(f)} comes on with the head unit.`,
+      byEar: `Ten minutes after key off its light is out. Two nights later the bike starts as usual. ${AmpName(f)} comes on with the head unit.`,
       byMeter: 'Ten minutes after key off the remote terminal reads below 0.5 V.',
     },
   }),

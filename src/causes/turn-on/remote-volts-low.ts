@@ -12,32 +12,32 @@ export const remoteVoltsLow: Cause = {
   faults: ['remote-volts-low'],
   split: {
     byMeter:
-      'Head unit on, remote wire on the amplifier, against the battery minus post: too few volts where the wire begins, too?',
+      'Head unit on, remote wire on the amplifier, against the battery minus post: too few volts where the wire starts too?',
     without:
-      'Remote wire off and taped, a lead with a 1 A fuse from the amplifier’s plus to its remote for five seconds: awake now, though an LED test lamp lit at its wire?',
+      'Remote wire off and taped, a lead with a 1 A fuse from the amplifier’s plus to its remote for five seconds: awake now, though an LED test lamp lit on its wire?',
     cautions: ['jumper'],
   },
   mends: ['amp-supply', 'unit-leads'],
   article: 'amplifiers-that-listen',
   remedy: (f) => ({
     what: is(f, 'remote-source', 'live')
-      ? `Too few volts reach the remote terminal of ${ampName(f)}: it does not come on by them, or lets go when its supply dips.`
-      : `The feed of the remote wire gives too little: ${ampName(f)} does not come on by it, or lets go when its supply dips.`,
+      ? `Too few volts reach the remote terminal of ${ampName(f)}: it does not come on, or cuts out when its supply dips.`
+      : `The remote wire’s feed gives too little: ${ampName(f)} does not come on, or cuts out when its supply dips.`,
     background:
-      'The usual reasons: a dimmed lamp feed that pulses, or one small output that feeds several devices. A meter cannot show that a feed flickers.',
+      'Usual causes: a dimmed lighting feed that pulses, or one small output feeding several devices. A meter cannot show that a feed is pulsing.',
     numbers: remoteFigures(f),
     repair: [{ do: 'move-remote', to: 'switched-feed' }],
     fix: [
-      `The battery ${NEARLY_EMPTY}? Charge it first, and read the wire again.`,
-      'Key off. Remote wire off the point that it is tapped from, the end there taped.',
+      `The battery ${NEARLY_EMPTY}? Charge it first, then read the wire again.`,
+      'Key off. Take the remote wire off the point it is tapped off, and tape that end.',
       SWITCHED_FEED,
-      'Never a lamp that can be dimmed. Several amplifiers on one output: let it switch a relay, and the relay the amplifiers.',
+      'Never use a dimmable lighting feed. Several amplifiers on one output: let it switch a relay, and the relay the amplifiers.',
     ],
     tools: 'Meter, crimp tool',
     minutes: 40,
     who: FITTER,
     parts: REMOTE_PARTS,
-    notBuy: [TOLD_NOTHING, 'A battery, while the posts read well.'],
+    notBuy: [TOLD_NOTHING, 'A battery, while the posts read healthy.'],
     cautions: ['battery-gas', 'own-charger'],
     proofOfCure: {
       byEar: `${TEN_STARTS} ${AmpName(f)} stays on for ten loud minutes.`,

@@ -19,7 +19,7 @@ const SET_TO: Readonly<Record<TurnOn, string>> = {
 const SENSES: Readonly<Record<Exclude<TurnOn, 'wire'>, Figure>> = {
   signal: {
     id: 'wakes-above',
-    label: 'Amplifiers that hear wake above',
+    label: 'Amplifiers that wake by sound wake above',
     value: [SENSE_LOWEST_V, SENSE_HIGHEST_V],
     unit: 'V',
   },
@@ -32,7 +32,7 @@ const SENSES: Readonly<Record<Exclude<TurnOn, 'wire'>, Figure>> = {
 };
 
 const NOT_KNOWN =
-  'A wire: set it to wire, remote or 12 V. None: set it to signal, auto or DC, as its papers name what comes in.';
+  'A wire: set it to wire, remote or 12 V. None: set it to signal, auto or DC, whichever its papers give for what comes in.';
 const setTo = (f: Findings): string => {
   const { turnOn } = ampOf(f);
   return turnOn === undefined ? NOT_KNOWN : SET_TO[turnOn];
@@ -47,25 +47,25 @@ function figures(f: Findings): readonly Figure[] {
 
 export const turnOnModeWrong: Cause = {
   id: 'turn-on-mode-wrong',
-  title: (f) => `The turn-on selector of ${ampName(f)} does not fit its wiring`,
+  title: (f) => `The turn-on selector of ${ampName(f)} does not match its wiring`,
   faults: ['turn-on-mode-wrong'],
   split: {
     byMeter:
-      'Head unit on: its remote terminal within 1 V of the battery, and it still sleeps? Then read its turn-on selector.',
-    without: 'Key off, read its turn-on selector: does it stand on what is wired?',
+      'Head unit on: its remote terminal within 1 V of the battery, and it still stays asleep? Then read its turn-on selector.',
+    without: 'Key off, read its turn-on selector: is it set to what is wired?',
   },
   mends: ['amp'],
   article: 'amplifiers-that-listen',
   remedy: (f) => ({
-    what: `${AmpName(f)} waits for a turn-on of a kind that is not wired to it.`,
+    what: `${AmpName(f)} is waiting for a kind of turn-on that is not wired to it.`,
     numbers: figures(f),
     ...(ampOf(f).turnOn === undefined && { readFirst: ['turn-on'] as const }),
     repair: [{ do: 'set-selector', selector: 'turn-on', to: wired(f) }],
     fix: [
       'Key off. The selector may hide under a cover or behind a rubber plug.',
-      'Look what is wired: a thin wire in the remote terminal, or none.',
+      'See what is wired: a thin wire in the remote terminal, or none.',
       setTo(f),
-      'Volume at zero, gain down, key on. Then gain back as it was.',
+      'Volume at zero, gain down, key on. Then gain back to where it was.',
     ],
     tools: 'Small screwdriver',
     minutes: 5,

@@ -7,7 +7,7 @@ import { YOURSELF_OR_FITTER } from '../who.ts';
 
 /** What is silent because of it. */
 const follows = (f: Findings): string =>
-  f.rig.amps?.length === 0 ? 'Nothing can play without it.' : `${AmpName(f)} follows it, and stays off rightly.`;
+  f.rig.amps?.length === 0 ? 'Nothing can play without it.' : `${AmpName(f)} follows it, so it is right to stay off.`;
 
 /** The feeds as they were read. */
 function feedsRead(f: Findings): readonly Figure[] {
@@ -26,13 +26,13 @@ export const unitFeedMissing: Cause = {
     byMeter:
       'Key on, at the head unit’s plug, against the battery minus post: constant feed and key feed both within 0.5 V of the battery?',
     without:
-      'Key on: does the head unit’s screen stay dark, or go dark on bumps? Key off: look at its fuses, push its plug home.',
+      'Key on: does the head unit’s screen stay dark, or go dark on bumps? Key off: check its fuses, push its plug home.',
   },
   mends: ['unit', 'unit-leads', 'amp-supply'],
   article: 'how-the-signal-travels',
   remedy: (f) => ({
-    what: `The head unit gets no plus on one of its feeds. ${follows(f)}`,
-    background: 'One feed is always live and keeps its memory, one comes with the key. It wants both, and its ground.',
+    what: `The head unit gets no supply on one of its feeds. ${follows(f)}`,
+    background: 'One feed is always live and keeps its memory, one comes with the key. It needs both, and its ground.',
     numbers: [...feedsRead(f), FEED_NEAR],
     repair: [
       { do: 'renew-fuse', fuse: 'unit' },
@@ -40,24 +40,24 @@ export const unitFeedMissing: Cause = {
       { do: 'seat-plug', plug: 'unit' },
     ],
     fix: [
-      'Key off. Its fuses: one in each feed of the bike, and often one in the back of the unit itself. Strip burnt through: one new fuse of the printed number.',
-      'It opens again: stop. A wire of that feed is on the frame.',
-      'Its plug apart: a pin pushed back or green? Push it forward until it latches, or renew it.',
+      'Key off. Its fuses: one in each of the bike’s feeds, and often one in the back of the unit itself. Strip burnt through: fit one new fuse of the printed rating.',
+      'It blows again: stop. A wire of that feed is touching the frame.',
+      'Its plug apart: a pin pushed back or green? Push it forward until it latches, or fit a new one.',
       'Plug home until it locks, loom tied so that nothing pulls.',
-      'Battery posts tight? A clock set back says that the bike lost its volts, too.',
+      'Battery posts tight? If the clock has reset, the whole bike lost its supply.',
     ],
     tools: 'Small screwdriver, pin tool',
     minutes: 30,
     who: YOURSELF_OR_FITTER,
-    parts: ['One fuse of the printed number', 'A pin for its plug, if one does not latch'],
+    parts: ['One fuse of the printed rating', 'A pin for its plug, if one does not latch'],
     notBuy: [
       f.rig.amps?.length === 0 ? 'An amplifier or speakers.' : 'An amplifier.',
-      'A head unit, before both feeds were looked at.',
+      'A head unit, before both feeds have been checked.',
     ],
     cautions: ['minus-first'],
     proofOfCure: {
       byEar:
-        'Within a minute of key on the screen lights and answers a button. It keeps its clock, and stays on while its loom is moved and on the next bumps.',
+        'Within a minute of key on the screen lights up and responds to a button. It keeps its clock, and stays on when you move its loom and over the next bumps.',
       byMeter: 'At its plug both feeds within 0.5 V of the battery while the wires are moved by hand.',
     },
   }),

@@ -14,20 +14,21 @@ export const adapterWithoutOnePair: Cause = {
     'replaced-unit-adapter-gap@one-rear-right',
   ],
   split: {
-    byMeter: 'Key off, adapter plug apart, meter on ohms: each pin of that pair through the adapter, next to nothing?',
+    byMeter:
+      'Key off, adapter plug apart, meter on ohms: does each pin of that pair read next to nothing through the adapter?',
     needs: ['meter-on-ohms'],
-    without: 'Look at both sides of the adapter’s plug: has each wire of that speaker a pin on both?',
+    without: 'Look at both sides of the adapter’s plug: does each wire of that speaker have a pin on both?',
   },
   mends: ['unit-leads'],
   article: 'one-speaker-or-one-side',
   remedy: (f) => ({
-    what: `The adapter of the replaced head unit does not pass the ${placed(silentOne(f), 'pair')} on.`,
+    what: `The replaced head unit’s adapter does not pass on the ${placed(silentOne(f), 'pair')}.`,
     background: 'A pin was left out or never pushed home, or the adapter was made for a bike with fewer speakers.',
     numbers: [halfSupplyHealthy(f)],
     repair: [{ do: 'complete-adapter', carries: 'pair', where: silentOne(f) }],
     fix: [
       'Key off, adapter plug apart. Find the two wires of that speaker on the head unit’s side, by its papers.',
-      'A pin that is missing or stands back: push it in until it latches, or crimp a new one on. No wire at all: add the two wires.',
+      'A pin missing or set back? Push it in until it latches, or crimp a new one on. No wires at all? Add the two wires.',
       'Keep the pair a pair, plus to plus. No common minus, nothing to ground.',
     ],
     tools: 'Meter, pin tool, crimp tool',
@@ -35,9 +36,9 @@ export const adapterWithoutOnePair: Cause = {
     who: FITTER,
     parts: ['Two pins that fit the adapter, two lengths of speaker wire if none are there'],
     notBuy: ['A reflash, a speaker or another head unit: a wire is missing.'],
-    ifDoneAnyway: 'Two minus wires joined to one, or to ground, kill an output of the head unit.',
+    ifDoneAnyway: 'Two minus wires joined together, or to ground, kill a head unit output.',
     proofOfCure: {
-      byEar: 'That speaker plays by itself, with the balance at its end and the fader, too.',
+      byEar: 'That speaker plays on its own, with balance and fader turned fully to it.',
       byMeter: pairRestsAlike(f),
     },
   }),

@@ -7,14 +7,14 @@ export const adapterWithoutRear: Cause = {
   title: 'Adapter of the replaced head unit without rear pairs',
   faults: ['replaced-unit-adapter-gap@rear-pairs'],
   split: {
-    byMeter: 'Key off, adapter plug apart, meter on ohms: each rear pin through the adapter, next to nothing?',
+    byMeter: 'Key off, adapter plug apart, meter on ohms: does each rear pin read next to nothing through the adapter?',
     needs: ['meter-on-ohms'],
     without: 'Look at both sides of the adapter’s plug: are the four rear pins fitted?',
   },
   mends: ['unit-leads'],
   article: 'half-the-supply-on-a-speaker-wire',
   remedy: (f) => ({
-    what: 'The adapter of the replaced head unit does not pass the rear pairs on.',
+    what: 'The replaced head unit’s adapter does not pass on the rear pairs.',
     background: 'An adapter made for a bike with two speakers has no rear pins.',
     numbers: [halfSupplyHealthy(f)],
     repair: [{ do: 'complete-adapter', carries: 'rear-pairs' }],
@@ -28,7 +28,7 @@ export const adapterWithoutRear: Cause = {
     who: FITTER,
     parts: ['Adapter for four speaker pairs, or four pins with wires that fit the one that is there'],
     notBuy: ['A reflash, an amplifier or another head unit: wires are missing.'],
-    ifDoneAnyway: 'Two minus wires joined to one, or to ground, kill an output of the head unit.',
+    ifDoneAnyway: 'Two minus wires joined together, or to ground, kill a head unit output.',
     proofOfCure: {
       byEar: 'The rear plays, left on the left and right on the right.',
       byMeter: pairRestsAlike(f),

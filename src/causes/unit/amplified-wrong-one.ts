@@ -9,14 +9,14 @@ export const amplifiedWrongOne: Cause = {
   faults: ['amplified-profile-eq-changes'],
   split: {
     ...RATIO_CHECK,
-    without: 'Look at the work order of the reflash: does it say that the EQ is the same in both states of the engine?',
+    without: 'Look at the reflash job card: does it say that the EQ is the same with the engine off and running?',
   },
   mends: ['profile'],
   article: 'why-the-tone-follows-the-engine',
   remedy: (f) => ({
-    what: 'A profile for amplifiers is stored, and it is one of those that keep another tuning for the running engine.',
+    what: 'A profile for amplifiers is stored, but one of those that use a different tuning with the engine running.',
     background:
-      'There are two kinds, and their names tell how many amplifiers, not what they do. It was chosen by its name.',
+      'There are two kinds, and their names say how many amplifiers, not what they do. It was picked by name.',
     numbers: [
       ...engineFigures(f),
       SAME_FIGURE,
@@ -30,9 +30,9 @@ export const amplifiedWrongOne: Cause = {
     repair: [{ do: 'select-profile', eq: 'same' }],
     fix: [
       'Read the stored profile before you pay: “What is in this head unit now?” takes half an hour.',
-      'Ask for, in words: as it is now, lowered and without boost, and an EQ that stays the same when the engine starts.',
-      'Have the work order say so. Whoever sold it as that owes it.',
-      'Afterwards both states sound alike. Set the tone once, in either.',
+      'Ask for, in words: as it is now, lowered and without boost, but with an EQ that stays the same when the engine starts.',
+      'Have the job card say so. Whoever sold it to you as that owes it to you.',
+      'Afterwards it sounds the same with the engine off and running. Set the tone once, either way.',
     ],
     tools: 'A dealer’s or a specialist’s tool',
     minutes: 30,
@@ -40,7 +40,7 @@ export const amplifiedWrongOne: Cause = {
     parts: [],
     notBuy: [
       'An equaliser or speakers: the tuning is in the head unit.',
-      'A visit before both ratios were read. Twenty minutes with a meter.',
+      'A visit, before both ratios have been measured. Twenty minutes with a meter.',
     ],
     proofOfCure: {
       byEar: 'Outdoors, one song, ear at a speaker: the same with the engine off and idling.',

@@ -56,7 +56,7 @@ export function boostFigures(f: Findings): readonly Figure[] {
         ]),
     {
       id: 'boost-power',
-      label: 'Share of the clean power that is left for voices',
+      label: 'Share of the clean power left for voices',
       value: 100 * powerRatio({ gainDb: -headroomLostDb({ boostDb }) }),
       unit: '%',
     },

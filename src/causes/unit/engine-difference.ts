@@ -28,7 +28,7 @@ export function engineFigures(f: Findings): readonly Figure[] {
   if (!isRead(was400, digitV) || !isRead(is400, digitV)) return [];
   const at400: Figure = {
     id: 'moved-400',
-    label: '400 Hz, engine running over off, volume as it stood',
+    label: '400 Hz, engine running over off, volume untouched',
     value: band(
       [
         { volts: is400, up: true },

@@ -13,21 +13,21 @@ export const eqByDesign: Cause = {
   split: {
     ...RATIO_CHECK,
     without:
-      'Outdoors, one song, ear at a speaker: does the tone change at idle already? And was the profile never changed?',
+      'Outdoors, one song, ear at a speaker: does the tone already change at idle? And has the profile never been changed?',
   },
   mends: ['settings'],
   article: 'why-the-tone-follows-the-engine',
   remedy: (f) => ({
-    what: 'The stored profile has two tunings, one for each state of the engine. It was delivered like that.',
+    what: 'The stored profile has two tunings, one for engine off and one for engine running. It left the factory like that.',
     background:
-      'With the engine on it plays against engine and wind. Who compares at the stand hears the one for the road without the road.',
+      'The engine-on tuning is made to be heard over engine and wind. Parked, you hear the road tuning without the road.',
     numbers: [...engineFigures(f), SAME_FIGURE],
     repair: [{ do: 'tune-for-riding' }],
     fix: [
-      'Set bass and treble with the engine running, outdoors, at the stand: that is the tuning you ride with.',
-      'Then leave them. Engine off it sounds otherwise, and may.',
+      'Set bass and treble parked outdoors with the engine running: that is the tuning you ride with.',
+      'Then leave them. With the engine off it sounds different, and that is fine.',
       hasAmp(f)
-        ? 'A profile with one tuning for both is for speakers that all hang on amplifiers made for it. The plan “Does it need a reflash at all?” tells.'
+        ? 'A profile with one tuning for both is for bikes with every speaker on amplifiers made for it. The plan “Does it need a reflash at all?” tells you.'
         : 'A profile with one tuning for both is made for amplifiers: without one it costs four fifths of the power.',
     ],
     tools: 'None',
@@ -38,6 +38,6 @@ export const eqByDesign: Cause = {
       ...(hasAmp(f) ? [] : ['A reflash for this: without an amplifier it only makes the bike quieter.']),
       'Speakers, a battery or an equaliser: nothing is broken.',
     ],
-    proofOfCure: { byEar: 'On the next ride the tone is right, and nobody touches it at the stand.' },
+    proofOfCure: { byEar: 'On the next ride the tone is right, and nobody needs to touch it when parked.' },
   }),
 };

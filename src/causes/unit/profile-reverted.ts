@@ -18,7 +18,7 @@ const REAR_ONLY_ON_AMP: Asked = {
 const ALL_ON_AMP: Asked = {
   selection: FOR_AMPLIFIERS,
   inWords:
-    'Ask for what was stored before. No work order to say? Then, in words: rear on, level lowered for amplifiers, no bass boost, and an EQ that stays the same when the engine starts.',
+    'Ask for what was stored before. No job card to say? Then spell it out: rear on, level lowered for amplifiers, no bass boost, and an EQ that stays the same when the engine starts.',
 };
 
 /** Until its papers were read no level is lowered. */
@@ -26,7 +26,7 @@ const NOT_READ: Asked = {
   selection: REAR_ON,
   reads: ['made-for'],
   inWords:
-    'Ask for what was stored before. No work order to say? Read in the papers of each amplifier whether it was made for the unaltered output. One was: rear on, and nothing else changed. None was: rear on, level lowered for amplifiers, no bass boost, and an EQ that stays the same when the engine starts.',
+    'Ask for what was stored before. No job card to say? Check each amplifier’s papers: was it made for the unaltered output? If one was: rear on, and nothing else changed. If none was: rear on, level lowered for amplifiers, no bass boost, and an EQ that stays the same when the engine starts.',
 };
 
 /** A lowered level suits a bike whose every speaker hangs on an amplifier, and none that was made for the full one. */
@@ -44,7 +44,7 @@ export const profileReverted: Cause = {
       'Fader in the middle, 400 Hz tone, at the head unit’s own plug: nothing across the rear pairs while the front reads?',
     needs: ['tone-400'],
     touches: ['unit-rear-plus'],
-    without: 'Ask whoever had the bike since it played: was the head unit updated, swapped or set?',
+    without: 'Ask whoever has had the bike since it played: was the head unit updated, swapped or set up?',
   },
   mends: ['profile'],
   article: 'what-a-reflash-is',
@@ -52,11 +52,11 @@ export const profileReverted: Cause = {
     const visit = rearSwitchedOn(f, { amp: askedOnAmp(f), unit: ON_UNIT });
     return {
       ...visit,
-      what: 'The head unit is back on a stored profile without rear channels.',
+      what: 'The head unit has gone back to a stored profile without rear channels.',
       background:
-        'The head unit remembers its profile, not the bike. A unit swapped in service, or a tool run as routine, comes back as delivered. A battery change does not do it.',
+        'The head unit remembers its profile, not the bike. A unit swapped at a service, or reset by a dealer’s tool, comes back as it left the factory. A battery change does not do that.',
       fix: [
-        'Look for the old work order, and ask whoever had the bike what was done to the head unit.',
+        'Look for the old job card, and ask whoever has had the bike what was done to the head unit.',
         'Read the stored profile before you pay: “What is in this head unit now?” takes half an hour.',
         ...visit.fix,
         'Note on the job card what is stored now, in words, for the next workshop.',

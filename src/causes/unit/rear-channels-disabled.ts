@@ -19,11 +19,11 @@ const lookFirst = (f: Findings): readonly string[] => [
     ? ['Read the stored profile before you pay: “What is in this head unit now?” takes half an hour.']
     : []),
   ...(is(f, 'last-change', 'reflash')
-    ? ['Ask what was selected, in words: rear on or off, level, bass. The name of a profile says nothing.']
+    ? ['Ask what was selected, spelt out: rear on or off, level, bass. A profile’s name tells you nothing.']
     : []),
   ...(allOnAmp(f.rig)
     ? [
-        'Every speaker hangs on an amplifier: first go through the plan “Does it need a reflash at all?”. One visit can enable the rear and settle the level.',
+        'Every speaker is on an amplifier: go through the plan “Does it need a reflash at all?” first. One visit can enable the rear and settle the level.',
       ]
     : []),
 ];
@@ -46,9 +46,9 @@ export const rearChannelsDisabled: Cause = {
     const visit = rearSwitchedOn(f, ASKED);
     return {
       ...visit,
-      what: 'The rear channels are switched off in the settings that are stored in the head unit.',
+      what: 'The rear channels are switched off in the settings stored in the head unit.',
       background:
-        'A bike built with front speakers only is delivered like this, and nothing is broken then. Half the supply as DC on the rear wires says nothing about it.',
+        'A bike built with front speakers only leaves the factory like this, with nothing broken. Half the supply as DC on the rear wires says nothing about it.',
       fix: [...lookFirst(f), ...visit.fix],
     };
   },

@@ -41,7 +41,7 @@ function rearFigures(rig: Rig): readonly Figure[] {
       { id: 'rear-load', label: 'Rear load', value: rearLoadOhm(rig), unit: 'Ω' },
       {
         id: 'unit-least-load',
-        label: 'An output of the head unit wants',
+        label: 'A head unit output needs',
         value: UNIT_LEAST_LOAD_OHM,
         unit: 'Ω',
         limit: 'at least',
@@ -59,12 +59,12 @@ function rearFigures(rig: Rig): readonly Figure[] {
 const beforeTheVisit = (rig: Rig): string =>
   `Before the visit: amplifier gain to minimum, ${
     ampDriving(rig, 'rear')?.input === 'line' ? '' : 'speaker-level range, '
-  }high-pass on at 80 to 100 Hz, bass control at zero. Full level and bass may reach it.`;
+  }high-pass on at 80 to 100 Hz, bass control at zero. It may get full level and bass.`;
 
 const loadWarning = (rig: Rig): readonly string[] =>
   tooLittleLoad(rig)
     ? [
-        `The rear load is ${formatQuantity(rearLoadOhm(rig), 'Ω', 2)}, too little for an output of a head unit: loud, it runs hot or protects itself. Keep the volume down until speakers of 4 Ω or an amplifier are in.`,
+        `The rear load is ${formatQuantity(rearLoadOhm(rig), 'Ω', 2)}, too little for a head unit output: loud, it runs hot or shuts down. Keep the volume down until 4 Ω speakers or an amplifier are fitted.`,
       ]
     : [];
 
@@ -86,7 +86,9 @@ const BRING = 'Bring the bike with the rear speakers plugged in.';
 const readFirst = (f: Findings): readonly string[] =>
   is(f, 'rear-pair', 'none')
     ? []
-    : ['A visit before 400 Hz was read across the rear pair, next to the front pair. Ten minutes with a meter.'];
+    : [
+        'A visit, before 400 Hz has been measured across the rear pair and compared with the front pair. Ten minutes with a meter.',
+      ];
 
 const ON_UNIT_CAUTIONS: readonly CautionId[] = ['key-off', 'bridge', 'ohms-dead'];
 
@@ -98,7 +100,7 @@ const intoAmp = (f: Findings, asked: Asked): RearSwitchedOn => ({
   fix: [
     beforeTheVisit(f.rig),
     asked.inWords,
-    'Have the work order say what the setting does: rear on, and which level and bass you keep.',
+    'Have the job card say what the setting does: rear on, and which level and bass you keep.',
     BRING,
     AFTER_THE_VISIT,
     ...gainSteps(f),
@@ -113,9 +115,9 @@ const intoSpeakers = (f: Findings, asked: Asked): RearSwitchedOn => ({
   repair: [asked.selection],
   fix: [
     ...loadWarning(f.rig),
-    'Before the visit, key off, rear plug apart, meter on ohms: no rear wire on the frame, and each run reads its coil. A short would silence an enabled channel again.',
+    'Before the visit, key off, rear plug apart, meter on ohms: no rear wire touching the frame, and each run reads its coil. A short would silence the enabled channel again.',
     asked.inWords,
-    'Have the work order say what the setting does: rear on, level full, bass as before.',
+    'Have the job card say what the setting does: rear on, level full, bass as before.',
     BRING,
   ],
   notBuy: [
@@ -123,7 +125,7 @@ const intoSpeakers = (f: Findings, asked: Asked): RearSwitchedOn => ({
     'An amplified profile: without an amplifier it only makes the bike quieter.',
     'An amplifier just to get the rear to play: the head unit drives it.',
   ],
-  ifDoneAnyway: `With an amplified profile and no amplifier the rear plays, but everything has about ${formatQuantity(
+  ifDoneAnyway: `With an amplified profile and no amplifier the rear plays, but everything gets about ${formatQuantity(
     100 * powerRatio({ gainDb: -estimate(f.rig, 'loweredByDb').value }),
     '%',
     2,

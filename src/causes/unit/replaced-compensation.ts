@@ -4,7 +4,7 @@ import { RATIO_CHECK } from './engine-difference.ts';
 
 export const replacedCompensation: Cause = {
   id: 'replaced-compensation',
-  title: 'Compensation on in the replaced head unit',
+  title: 'Noise compensation on in the replaced head unit',
   faults: ['replaced-unit-setting@engine'],
   split: {
     ...RATIO_CHECK,
@@ -13,14 +13,14 @@ export const replacedCompensation: Cause = {
   mends: ['settings'],
   article: 'why-the-tone-follows-the-engine',
   remedy: () => ({
-    what: 'The replaced head unit changes its tone with the engine, by an entry in its own menu.',
-    background: 'It hears the charging voltage or a microphone, and lifts the bass against the noise.',
+    what: 'The replaced head unit changes its tone with the engine, because of a setting in its own menu.',
+    background: 'It senses the charging voltage or listens with a microphone, and lifts the bass against the noise.',
     numbers: [],
     repair: [{ do: 'set-unit-menu', compensation: 'off' }],
     fix: [
-      'Open the replaced unit’s own menu, by its papers: sound, then noise, engine or vehicle compensation.',
-      'Off. Key off and on: the setting stays?',
-      'Engine off and idling once more, outdoors.',
+      'Open the replaced unit’s own menu, following its papers: sound, then noise, engine or vehicle compensation.',
+      'Set it to off. Key off and on: does the setting stay?',
+      'Outdoors, compare engine off and idling again.',
     ],
     tools: 'None',
     minutes: 10,

@@ -7,7 +7,8 @@ export const replacedUnitSetting: Cause = {
   title: 'Rear outputs off in the replaced head unit',
   faults: ['replaced-unit-setting@rear-off'],
   split: {
-    byMeter: 'Rear outputs on in its menu, 400 Hz tone, at its own plug: does a rear pair read what the front reads?',
+    byMeter:
+      'Rear outputs on in its menu, 400 Hz tone, at its own plug: does a rear pair now read what the front reads?',
     needs: ['tone-400'],
     touches: ['unit-rear-plus'],
     without: 'Look through the replaced unit’s own menu for its rear outputs.',
@@ -16,13 +17,13 @@ export const replacedUnitSetting: Cause = {
   article: 'what-a-reflash-is',
   remedy: () => ({
     what: 'The replaced head unit has its rear outputs switched off in its own menu.',
-    background: 'After a fitting its menu often stays as it came out of the box.',
+    background: 'Its menu is often left as it came out of the box.',
     numbers: [REAR_OVER_FRONT_HEALTHY],
     repair: [{ do: 'set-unit-menu', rear: 'on' }],
     fix: [
-      'Volume at zero. Open the replaced unit’s own menu, by its papers.',
+      'Volume at zero. Open the replaced unit’s own menu, following its papers.',
       'Rear outputs on, and set to speakers, not to “subwoofer”.',
-      'Key off and on: the setting stays?',
+      'Key off and on: does the setting stay?',
     ],
     tools: 'None',
     minutes: 10,

@@ -17,22 +17,22 @@ const lowered = (f: Findings): Figure => {
   const { value, low, high, assumed } = loweredV(f.rig);
   return {
     id: 'lowered-level',
-    label: 'Behind an amplified profile the loudest step gives',
+    label: 'With an amplified profile the loudest step gives',
     value: assumed ? [low, high] : value,
     unit: 'V',
   };
 };
 
 const lookFirst = [
-  'Read in the papers of each amplifier whether it was made for the unaltered output of such a head unit. One was: leave the profile, and set range, high-pass and gain as below.',
+  'Check each amplifier’s papers: was it made for the unaltered output of a head unit like this? If one was, leave the profile, and set range, high-pass and gain as below.',
   'Read the stored profile before you pay: “What is in this head unit now?” takes half an hour.',
 ];
 
 const BEFORE =
-  'Until then: gain to its lowest, input range on speaker level, high-pass on at 80 to 100 Hz, bass knob at zero, volume below where it turns ugly.';
+  'Until then: gain to its lowest, input range on speaker level, high-pass on at 80 to 100 Hz, bass knob at zero, volume below where it starts to distort.';
 
 const ASKED =
-  'Ask for, in words: rear on, level lowered for amplifiers, no bass boost, and an EQ that stays the same when the engine starts. The name of a profile says nothing.';
+  'Ask for, in words: rear on, level lowered for amplifiers, no bass boost, and an EQ that stays the same when the engine starts. A profile’s name tells you nothing.';
 
 export const unalteredWithAmp: Cause = {
   id: 'unaltered-with-amp',
@@ -49,7 +49,7 @@ export const unalteredWithAmp: Cause = {
   article: 'the-boost-and-small-speakers',
   remedy: (f) => ({
     what: 'The head unit still sends its full level for speakers, with its bass boost, into the amplifier.',
-    background: `The bass reaches every limit ${Math.round(estimate(f.rig, 'boostDb').value)} dB before the rest. An amplifier fitted and the profile forgotten, or a unit swapped in service, leaves it like that.`,
+    background: `The bass hits every limit ${Math.round(estimate(f.rig, 'boostDb').value)} dB before the rest. That is what you get when an amplifier was fitted and the profile forgotten, or a unit was swapped at a service.`,
     numbers: [...readAtTop(f), ...cleanFigures(f), ...boostFigures(f), lowered(f), ...settingFigures(f)],
     readFirst: [...readsForLevel(f), ...readsForGain(f)],
     repair: keepsProfile(f)
@@ -69,23 +69,23 @@ export const unalteredWithAmp: Cause = {
           ...lookFirst,
           BEFORE,
           ASKED,
-          'Have the work order say what the setting does. Note it on the job card for the next workshop.',
+          'Have the job card say what the setting does. Note it on the job card for the next workshop.',
           AFTER_THE_VISIT,
           ...gainSteps(f),
-          'A bass cut in the amplifier’s own tune was set against the boost: take it out.',
+          'If a bass cut was set in the amplifier to counter the boost, take it out.',
         ],
     tools: keepsProfile(f) ? 'Meter, small screwdriver' : 'A dealer’s or a specialist’s tool; a meter for the gain',
     minutes: 40,
     who: keepsProfile(f) ? YOURSELF_OR_FITTER : DEALER_OR_SPECIALIST,
     parts: [],
     notBuy: [
-      'Speakers or a stronger amplifier: both get a bent wave.',
-      'A visit before two tones were read across the front pair. Ten minutes with a meter.',
+      'Speakers or a stronger amplifier: they would get the same clipped wave.',
+      'A visit, before two tones have been measured across the front pair. Ten minutes with a meter.',
     ],
-    ifDoneAnyway: 'Left as it is, bass at volume burns coils and tears cones.',
+    ifDoneAnyway: 'Left like this, loud bass burns coils and tears cones.',
     proofOfCure: {
       byEar:
-        'Clean at the step at which it was ugly. The bass seems less: the boost is out, add a little where the speaker can play it.',
+        'Clean at the volume where it distorted. There seems to be less bass: the boost is out, so add a little where the speaker can play it.',
       byMeter: 'Two tones at one low step, engine off: 80 Hz reads 0.7 to 1.4 times 400 Hz.',
       needs: ['tone-400'],
     },

@@ -13,7 +13,8 @@ export const unitChannelDead: Cause = {
       : capital(placed(channelThatIsSilent(f, 'rear-pair'), 'output of the head unit dead')),
   faults: ['unit-channel-dead'],
   split: {
-    byMeter: 'Speakers unplugged, 400 Hz tone, at the head unit’s own plug: one pair reads nothing beside a sound one?',
+    byMeter:
+      'Speakers unplugged, 400 Hz tone, at the head unit’s own plug: does one pair read nothing while another is fine?',
     needs: ['tone-400'],
     touches: ['unit-rear-plus'],
     without:
@@ -26,7 +27,7 @@ export const unitChannelDead: Cause = {
     ...UNIT_REPAIR,
     what: 'One output of the head unit gives nothing.',
     background:
-      'A short that stays on for long kills an output. Until the unit is repaired, an amplifier fed from another pair can drive that speaker.',
+      'A lasting short kills an output. Until the unit is repaired, an amplifier fed from another pair can drive that speaker.',
     numbers: levelFigures(f),
     fix: [
       'Key off, plug apart, meter on ohms: the run on that output to the frame, and across its two wires. A short there kills the next output, too.',
@@ -34,10 +35,10 @@ export const unitChannelDead: Cause = {
     ],
     tools: 'Meter',
     minutes: 30,
-    notBuy: ['A speaker for that corner: it gets no signal.', 'A reflash: it does not mend an output.'],
+    notBuy: ['A speaker for that corner: it gets no signal.', 'A reflash: it won’t mend an output.'],
     cautions: ['short-suspected', 'ohms-dead'],
     proofOfCure: {
-      byEar: 'All four corners play alone, one after the other.',
+      byEar: 'All four corners play on their own, one after the other.',
       byMeter: `400 Hz tone, fader and balance in the middle, at the head unit: every pair reads ${REAR_OVER_FRONT_LOWEST_RATIO} to ${REAR_OVER_FRONT_HIGHEST_RATIO} of any other.`,
       needs: ['tone-400'],
       touches: ['unit-rear-plus'],

@@ -11,31 +11,31 @@ export const unitDead: Cause = {
     byMeter:
       'Key on, at the head unit’s plug, against the battery minus post: both feeds there and the ground good, and still dark?',
     without:
-      'All its fuses whole, its pins level, its plug home, and dark: a workshop reads its feeds before it is called dead.',
+      'All fuses whole, pins level, plug home, and still dark: have a workshop measure its feeds before you call it dead.',
   },
   mends: ['unit'],
   article: 'no-sound-at-all',
   remedy: (f) => ({
     what: is(f, 'unit-screen', 'restarts')
-      ? 'The head unit starts again and again, though what feeds it was found good.'
-      : 'The head unit does not start, though what feeds it was found good.',
-    background: 'Water, a spike of the charging, or a jump start the wrong way round.',
+      ? 'The head unit keeps restarting, though everything that feeds it is good.'
+      : 'The head unit does not start, though everything that feeds it is good.',
+    background: 'Water, a charging spike, or a jump start the wrong way round.',
     numbers: [FEED_NEAR],
     repair: [{ do: 'repair-unit' }],
     fix: [
-      'Its ground first: black probe on the battery minus post, red on its ground wire, key on: under 0.1 V.',
-      'Both feeds once more with its plug home: within 0.5 V of the battery.',
-      'Then the head unit repaired or exchanged for one of its kind. Say that the same stored profile is to be put in: rear on or off, level, bass.',
-      'Keep the old one until the new one plays: parts of it may be wanted.',
+      'Its ground first: black probe on the battery minus post, red on its ground wire, key on: below 0.1 V.',
+      'Both feeds again with its plug home: within 0.5 V of the battery.',
+      'Then have the head unit repaired, or exchanged for one of the same kind. Ask for the same stored profile to be put in: rear on or off, level, bass.',
+      'Keep the old one until the new one plays: you may need parts of it.',
     ],
     tools: 'Meter, trim tools',
     minutes: 60,
-    who: 'An electronics workshop, a dealer, or a specialist who can put the stored profile in.',
+    who: 'An electronics workshop, a dealer, or a specialist who can load the stored profile.',
     parts: ['A repaired head unit, or one of the same kind with the same stored profile'],
     notBuy: ['An amplifier or speakers.', 'A reflash of a head unit that does not start.'],
-    ifDoneAnyway: 'A head unit on a bad ground looks dead, and so does its replacement.',
+    ifDoneAnyway: 'A head unit on a bad ground looks dead, and so will its replacement.',
     proofOfCure: {
-      byEar: 'It starts, plays at all corners, and keeps its clock overnight.',
+      byEar: 'It starts, plays in all corners, and keeps its clock overnight.',
       byMeter: `At its plug both feeds within ${FEED_LOSES_AT_MOST_V} V of the battery while it plays.`,
     },
   }),

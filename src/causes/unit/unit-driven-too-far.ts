@@ -11,55 +11,55 @@ const hasAmp = (f: Findings): boolean => ampDriving(f.rig, 'rear') !== undefined
 /** Where an amplifier drives a pair, it runs out of volts at the same steps. */
 const limitInWords = (f: Findings): string =>
   hasAmp(f)
-    ? 'The volume is turned past the step up to which head unit and amplifier are clean.'
-    : 'The volume is turned past the step up to which the head unit is clean.';
+    ? 'The volume is past the point where head unit and amplifier stay clean.'
+    : 'The volume is past the point where the head unit stays clean.';
 
 const moreLoudness = (f: Findings): readonly string[] =>
   hasAmp(f)
-    ? ['Still too quiet there? Speakers that make more of a watt: 3 dB more sensitive is as much as twice the power.']
+    ? ['Still too quiet there? Get more sensitive speakers: 3 dB more is worth twice the power.']
     : [
-        'Still too quiet there? First bass in the tone setting back by some steps: the boost takes the room of all the rest.',
-        'Then an amplifier, or speakers that make more of a watt. A reflash makes nothing louder.',
+        'Still too quiet there? First turn the bass down a few steps: the boost eats the headroom.',
+        'Then an amplifier, or more sensitive speakers. A reflash makes nothing louder.',
       ];
 
 export const unitDrivenTooFar: Cause = {
   id: 'unit-driven-too-far',
-  title: 'Volume past what it can play clean',
+  title: 'Volume past what it can play cleanly',
   faults: ['unit-output-driven-too-far'],
   split: {
     byMeter:
-      'Speakers off an amplifier, 80 Hz tone, one step after the other: does a step near the top add less volts than the one before?',
+      'Speakers off an amplifier, 80 Hz tone, one step at a time: does a step near the top add fewer volts than the one before?',
     needs: ['tone-80'],
     touches: ['unit-front-plus'],
-    without: 'Two or three steps lower: clean, and as loud as such a bike should be?',
+    without: 'Two or three steps lower: clean, and as loud as a bike like this should be?',
   },
   mends: ['settings'],
   article: 'where-it-turns-ugly',
   remedy: (f) => ({
     what: limitInWords(f),
     background:
-      'At its limit the wave is cut flat. It carries up to twice the power then, and much of it in the treble: that burns tweeters and coils.',
+      'At its limit the wave clips flat. It then carries up to twice the power, much of it treble, and that burns tweeters and coils.',
     numbers: [...readAtTop(f), ...cleanFigures(f), ...(hasAmp(f) ? [] : boostFigures(f))],
     repair: [{ do: 'turn-down' }],
     fix: [
-      'Find the first ugly step with a track that you know, one step at a time. Go one step back: that is the top.',
+      'With a track you know, come up one step at a time to the first that distorts. Go back one: that is the top.',
       'Note its number, or mark it. Phone volume stays full, the head unit does the rest.',
       ...moreLoudness(f),
-      'Wind covers music from about 60 mph on. Earplugs take the wind away, not the music.',
+      'Wind drowns music from about 60 mph. Earplugs take away the wind, not the music.',
     ],
     tools: 'None',
     minutes: 5,
     who: YOURSELF,
     parts: [],
     notBuy: [
-      'New speakers because of the sound up there: they play what they get.',
+      'New speakers because of the sound up there: they only play what they are given.',
       ...(hasAmp(f)
-        ? ['A stronger amplifier, before gain and range were read.']
+        ? ['A stronger amplifier, before gain and range have been checked.']
         : ['A reflash to an amplified profile: without an amplifier it is quieter.']),
     ],
     ifDoneAnyway: is(f, 'clean-enough', 'quiet')
-      ? 'Played on up there, coils and tweeters burn: a clipped wave carries up to twice the power of a clean one.'
-      : 'Played on up there, tweeters go first, then coils.',
+      ? 'Keep playing it up there and coils and tweeters burn: a clipped wave carries up to twice the power of a clean one.'
+      : 'Keep playing it up there and the tweeters go first, then the coils.',
     cautions: ['loud-listening'],
     proofOfCure: {
       byEar: 'Clean at the marked step, bass and voices.',

@@ -4,25 +4,25 @@ import { halfSupplyHealthy, PAIR_DIFFERENCE_HEALTHY, pairDcRead, pairRestsAlike 
 
 export const unitOutputGrounded: Cause = {
   id: 'unit-output-grounded',
-  title: 'Speaker wire of the head unit on ground',
+  title: 'A head unit speaker wire on ground',
   faults: ['bridge-output-grounded'],
   split: {
     byMeter:
       'Key off, head unit’s plug apart, meter on ohms: each speaker wire of the loom to bare frame metal, above 100 kΩ?',
     needs: ['meter-on-ohms'],
-    without: 'Follow the speaker wires from the head unit: is a minus on a ground ring, or are two joined to one?',
+    without: 'Follow the speaker wires from the head unit: is a minus on a ground ring, or are two joined together?',
   },
   mends: ['unit-leads'],
   article: 'half-the-supply-on-a-speaker-wire',
   remedy: (f) => ({
-    what: 'A speaker wire of the head unit is joined to ground. It rests at half the supply, so its output is shorted.',
+    what: 'A speaker wire of the head unit is joined to ground. It sits at half the supply, so its output is shorted.',
     background:
-      'Old wiring habits do it: “minus is ground”, an adapter with one common minus, a converter with a grounded input. So does a pinched wire.',
+      'Old wiring habits do this: “minus is ground”, an adapter with a common minus, a converter with a grounded input. So does a pinched wire.',
     numbers: [...pairDcRead(f), halfSupplyHealthy(f), PAIR_DIFFERENCE_HEALTHY],
     repair: [{ do: 'free-wire', wire: 'unit-output' }],
     fix: [
-      'Leave it off: do not start again and again into the short.',
-      'Key off. Follow each pair from the head unit: adapter, taps, converter, where the loom passes metal.',
+      'Leave it off: don’t keep restarting into the short.',
+      'Key off. Follow each pair from the head unit: adapter, taps, converter, wherever the loom passes metal.',
       'Undo the joint to ground. Both wires of a pair go to the speaker, or to an input made for a bridge output.',
       'Insulate the wire and tie it with slack.',
     ],
@@ -30,10 +30,10 @@ export const unitOutputGrounded: Cause = {
     minutes: 45,
     who: FITTER,
     parts: [],
-    notBuy: ['A reflash, an amplifier or a head unit, before both wires of each pair rest alike.'],
-    ifDoneAnyway: 'A new head unit on the same grounded wire goes the way of the old one.',
+    notBuy: ['A reflash, an amplifier or a head unit, before both wires of each pair sit at the same voltage.'],
+    ifDoneAnyway: 'A new head unit on the same grounded wire goes the same way as the old one.',
     proofOfCure: {
-      byEar: 'It plays clean at every corner, and still does after key off and on.',
+      byEar: 'It plays clean in every corner, and still does after key off and on.',
       byMeter: pairRestsAlike(f),
     },
   }),

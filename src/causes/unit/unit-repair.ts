@@ -8,6 +8,6 @@ export const UNIT_REPAIR = {
 } as const satisfies Partial<Remedy>;
 
 export const UNIT_REPAIR_STEPS: readonly string[] = [
-  'Write down what is stored: rear on or off, level, bass. A unit from an exchange comes back as delivered.',
-  'Have the head unit repaired or exchanged, and the same put in again.',
+  'Write down what is stored: rear on or off, level, bass. An exchange unit comes as it left the factory.',
+  'Have the head unit repaired or exchanged, and the same settings put back in.',
 ];

@@ -28,7 +28,7 @@ describe('the gain of an amplifier', () => {
     expect(gainOf(ON_AMP)?.axle).toBe('both');
   });
   it('is read off its papers first where nobody knows its watts', () => {
-    expect(fixOf({})).toMatch(/^Read watts and ohms of one channel in its papers/);
+    expect(fixOf({})).toMatch(/^Look up the watts and ohms of one channel in its papers/);
     expect(fixOf(ON_AMP)).not.toMatch(/papers/);
   });
   it('has volts to set and no ratio on a line-level lead: what the converter makes is its own affair', () => {

@@ -23,7 +23,7 @@ describe('an amplifier that a workshop has to see', () => {
     for (const rig of [KNOWN, UNKNOWN]) {
       expect(doneTo(cause, rig)).toMatchObject(actions);
       const { fix, notBuy, who } = cause.remedy(found(rig));
-      expect(fix.join(' ')).toMatch(/Ask a workshop what a repair costs\. Say: /);
+      expect(fix.join(' ')).toMatch(/Ask a workshop what a repair costs\. Tell them/);
       expect(notBuy.join(' ')).toMatch(/Another amplifier, before a workshop/);
       expect(who).toMatch(/workshop/);
     }
@@ -72,7 +72,7 @@ describe('an amplifier that gets too hot', () => {
 });
 
 describe('a gain that is too high', () => {
-  it('is set to the root of watts × ohms with a margin, on the axle that it drives', () => {
+  it('is set to the square root of watts × ohms with a margin, on the axle that it drives', () => {
     const gain = (rig: Rig) => doneTo(gainTooHigh, rig)[0];
     expect(gain(KNOWN)).toMatchObject({ do: 'set-gain', axle: 'both' });
     expect(gain(TWO_AMPS)).toMatchObject({ do: 'set-gain', axle: 'rear' });
@@ -85,7 +85,7 @@ describe('a gain that is too high', () => {
     expect(labelsFor(gainTooHigh, KNOWN)['gain-output']).toBe('Output to set, 90 W into 4 Ω');
     expect(labelsFor(gainTooHigh, UNKNOWN)['gain-output']).toBe('Output to set, 40 W into 2 Ω (assumed)');
     expect(gainTooHigh.remedy(found(KNOWN)).fix.join(' ')).toMatch(/turn the gain up to 17\.3 V, and no further/);
-    expect(gainTooHigh.remedy(found(UNKNOWN)).fix.join(' ')).toMatch(/the root of watts × ohms, less a tenth/);
+    expect(gainTooHigh.remedy(found(UNKNOWN)).fix.join(' ')).toMatch(/the square root of watts × ohms, less a tenth/);
   });
 });
 

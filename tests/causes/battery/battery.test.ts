@@ -29,7 +29,9 @@ describe('a battery', () => {
     expect(batteryUndercharged.remedy(found(KNOWN)).parts).toEqual([]);
     expect(batteryWorn.remedy(found(KNOWN)).parts.join()).toMatch(/^Battery, 28 Ah/);
     for (const cause of [batteryUndercharged, batteryWorn]) {
-      expect(cause.remedy(found(UNKNOWN)).notBuy.join()).toMatch(/A battery, before this one was charged and rested/);
+      expect(cause.remedy(found(UNKNOWN)).notBuy.join()).toMatch(
+        /A battery, before this one has been charged and rested/,
+      );
     }
   });
   it('shows what it should read, and what it did', () => {

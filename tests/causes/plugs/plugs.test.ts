@@ -18,7 +18,7 @@ describe('a plug of the rear loom', () => {
   });
   it('is looked for before it is pushed home by somebody who found none', () => {
     const { fix } = rearPlugOff.remedy(onBike(ON_AMP, { 'lid-check': 'no-plug' }));
-    expect(fix[0]).toMatch(/^You found no plug/);
+    expect(fix[0]).toMatch(/^Found no plug/);
     expect(rearPlugOff.remedy(onBike(ON_AMP, { 'lid-check': 'no-effect' })).fix[0]).not.toMatch(/found no plug/);
   });
   it.each([lidContactsDirty, secondConnectorDirty])('$id: is pushed home before it is cleaned', (cause) => {

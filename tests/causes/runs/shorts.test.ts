@@ -32,12 +32,12 @@ describe('a speaker wire on the frame', () => {
     const unsaid = onBike(rear, { 'which-amp': 'rear' });
     expect(titleOf(speakerWireToFrame, unsaid)).toBe('Speaker wire on the frame');
     expect(speakerWireToFrame.remedy(unsaid).what).toMatch(/^A speaker wire touches metal/);
-    expect(speakerWireToFrame.remedy(unsaid).fix[0]).toMatch(/^Find which run it is/);
+    expect(speakerWireToFrame.remedy(unsaid).fix[0]).toMatch(/^Find out which run it is/);
     expect(titleOf(speakerPairShorted, unsaid)).toBe('Speaker run shorted');
-    expect(speakerPairShorted.remedy(unsaid).fix[0]).toMatch(/^Find which run it is/);
+    expect(speakerPairShorted.remedy(unsaid).fix[0]).toMatch(/^Find out which run it is/);
     const frontOnUnit = onBike({ ...rear, frontFedBy: 'unit' }, { 'which-amp': 'rear' });
     expect(titleOf(speakerWireToFrame, frontOnUnit)).toBe('Rear speaker wire on the frame');
-    expect(speakerWireToFrame.remedy(frontOnUnit).fix[0]).toMatch(/^Leave that run off/);
+    expect(speakerWireToFrame.remedy(frontOnUnit).fix[0]).toMatch(/^Leave that run unplugged/);
   });
   it('is one of the rear where a rear wire read to the frame, whatever else hangs on the amplifier', () => {
     const read = onBike(ON_AMP, { 'which-amp': 'rear', 'wire-to-frame': 'shorted' });

@@ -25,7 +25,7 @@ describe('an open coil', () => {
     }
   });
   it('asks for the ohms on the old magnet where nobody knows them', () => {
-    expect(coilOpen.remedy(onBike({})).parts[0]).toMatch(/the ohms that stand on the magnet/);
+    expect(coilOpen.remedy(onBike({})).parts[0]).toMatch(/the ohms printed on the old one’s magnet/);
     expect(coilOpen.remedy(onBike({ rearRatedOhm: 2 })).parts[0]).toMatch(/2 Ω/);
   });
   // DC across an output of less than 50 mV: from memory, no published source.

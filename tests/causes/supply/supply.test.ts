@@ -54,7 +54,7 @@ describe('an open main fuse', () => {
       const f = answered({ 'fuse-look': 'blown', ...known });
       const { fix, parts } = mainFuseOpen.remedy(f);
       expect(parts).toEqual([]);
-      expect(fix.join(' ')).toMatch(/fuse stays out.*No fuse before/);
+      expect(fix.join(' ')).toMatch(/fuse stays out.*No fuse until/);
       expect([...fix, ...Object.values(splitOf(mainFuseOpen, f))].join(' ')).not.toMatch(/new fuse:|fuse in,/i);
     }
   });
@@ -62,9 +62,9 @@ describe('an open main fuse', () => {
     const { what, fix, parts, alreadyDone } = mainFuseOpen.remedy(answered({ 'spare-fuse': 'wakes' }));
     expect([alreadyDone, parts]).toEqual([true, []]);
     expect(what).toMatch(/new one holds.*comes on/);
-    expect(fix[0]).toMatch(/^Read the section off the jacket/);
+    expect(fix[0]).toMatch(/^Read the section off the plus lead’s jacket/);
     expect(fix[1]).toMatch(/40 A, as before/);
-    expect(fix.join(' ')).toMatch(/why the old one opened/);
+    expect(fix.join(' ')).toMatch(/why the old one blew/);
     expect(fix.join(' ')).not.toMatch(/One new fuse/);
   });
   it('is told apart by a test that was not done yet', () => {
@@ -79,8 +79,8 @@ describe('an open main fuse', () => {
 describe('a plus lead on the frame', () => {
   it('is blamed alone only where the lamp was bright without the amplifier', () => {
     const background = (known: Known) => plusLeadChafed.remedy(answered(known)).background;
-    expect(background({ 'lead-off-amp': 'bright' })).toMatch(/is not what opens the fuse/);
-    expect(background({ 'spare-fuse': 'opens' })).not.toMatch(/is not what opens the fuse/);
+    expect(background({ 'lead-off-amp': 'bright' })).toMatch(/does not blow the fuse/);
+    expect(background({ 'spare-fuse': 'opens' })).not.toMatch(/does not blow the fuse/);
   });
   it('is told apart by moving it where the lamp was bright without the amplifier', () => {
     expect(splitOf(plusLeadChafed, answered({ 'lead-off-amp': 'bright' })).without).toMatch(/flicker as you move/);
@@ -107,7 +107,7 @@ describe('a bad fuse holder', () => {
     expect(doneTo(fuseHolderBad, UNKNOWN)).toEqual([holder]);
     const { readFirst, fix } = fuseHolderBad.remedy(found(KNOWN));
     expect(readFirst).toEqual(['plus-lead']);
-    expect(fix.join(' ')).toMatch(/section off the jacket.*lamp in the fuse’s place.*the fuse in: 40 A/);
+    expect(fix.join(' ')).toMatch(/section off the plus lead’s jacket.*lamp in the fuse’s place.*fit the fuse: 40 A/);
   });
 });
 

@@ -49,14 +49,14 @@ describe('the remote wire', () => {
   });
   // Half of 28 Ah over 0.9 A is 15.6 h, half of 20 Ah 11.1 h. 0.9 A and the half: from memory, no published source.
   it('that never goes off takes half the battery in a night', () => {
-    expect(remoteOnPermanent.remedy(found(KNOWN)).background).toMatch(/half of 28 Ah is gone in some 16 hours/);
+    expect(remoteOnPermanent.remedy(found(KNOWN)).background).toMatch(/half of 28 Ah is gone in about 16 hours/);
     expect(remoteOnPermanent.remedy(found({ batteryAh: 20 })).background).toMatch(
-      /half of 20 Ah is gone in some 11 hours/,
+      /half of 20 Ah is gone in about 11 hours/,
     );
   });
   it('is bad along its way where it reads well at its start and weak at its end, and no feed is blamed then', () => {
     const read = answered({ 'remote-volts': 'low', 'remote-source': 'live' });
-    expect(remoteWireOpen.remedy(read).what).toMatch(/good at its start and weak at .*hardly conducts/);
+    expect(remoteWireOpen.remedy(read).what).toMatch(/good at its start and weak at .*barely conducts/);
     expect(remoteVoltsLow.remedy(read).what).not.toMatch(/feed/);
     expect(remoteVoltsLow.remedy(answered({ 'remote-volts': 'low' })).what).toMatch(/feed/);
     expect(remoteWireOpen.remedy(answered({ 'remote-volts': 'none' })).what).toMatch(/broken/);

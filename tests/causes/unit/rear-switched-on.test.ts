@@ -54,7 +54,7 @@ describe('rear channels that are off', () => {
     expect(cause.remedy(onBike(ON_AMP)).notBuy.join()).not.toMatch(/amplified profile/);
   });
   it.each(BOTH)('$id: asks for a reading before a visit, until there is one', (cause) => {
-    expect(cause.remedy(onBike(ON_UNIT)).notBuy[0]).toMatch(/^A visit before 400 Hz was read/);
+    expect(cause.remedy(onBike(ON_UNIT)).notBuy[0]).toMatch(/^A visit, before 400 Hz has been measured/);
     expect(cause.remedy(onBike(ON_UNIT, { 'rear-pair': 'none' })).notBuy.join()).not.toMatch(/A visit before/);
   });
 });
