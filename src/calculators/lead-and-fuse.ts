@@ -11,7 +11,7 @@ const MM2 = 1e-6;
 /** Where the tables of fuses and leads end. */
 const LARGEST_A = 300;
 
-/** The plus lead of an amplifier and the fuse that goes with it. */
+/** The positive lead of an amplifier and the fuse that goes with it. */
 export const leadAndFuse = calculator({
   id: 'lead-and-fuse',
   title: 'Power lead and fuse',

@@ -19,7 +19,7 @@ export const parked = calculator({
       0.015,
       [0.005, 0.03],
       [0.001, 5],
-      'In the minus lead, ten minutes after key off. 5 to 15 is healthy.',
+      'In the negative lead, ten minutes after key off. 5 to 15 is healthy.',
       0.001,
     ),
     batteryAh: BIKE_FIELDS.batteryAh,

@@ -17,7 +17,7 @@ export const speakerWiring = calculator({
       'The channel',
       { no: 'One channel', yes: 'Two channels bridged' },
       'no',
-      'Bridged: plus of one channel and minus of another.',
+      'Bridged: positive of one channel and negative of another.',
     ),
     leastOhm: number(
       'Least load of the channel',
@@ -82,10 +82,10 @@ export const speakerWiring = calculator({
       picture: { kind: 'joined', count, wiring, each: { value: ratedOhm, unit: 'Ω' } },
       says:
         wiring === 'single'
-          ? `One speaker of ${written(ratedOhm, 'Ω')} between plus and minus.`
+          ? `One speaker of ${written(ratedOhm, 'Ω')} between positive and negative.`
           : wiring === 'parallel'
-            ? `${count} speakers of ${written(ratedOhm, 'Ω')} side by side, plus to plus and minus to minus: ${written(loadOhm, 'Ω')}.`
-            : `${count} speakers of ${written(ratedOhm, 'Ω')} one after the other, minus of one to plus of the next: ${written(loadOhm, 'Ω')}.`,
+            ? `${count} speakers of ${written(ratedOhm, 'Ω')} side by side, positive to positive and negative to negative: ${written(loadOhm, 'Ω')}.`
+            : `${count} speakers of ${written(ratedOhm, 'Ω')} one after the other, negative of one to positive of the next: ${written(loadOhm, 'Ω')}.`,
     };
   },
   cautions: ['ohms-dead', 'bridge'],

@@ -62,7 +62,7 @@ export const FLOWS = {
     path: 'find/amp-wont-turn-on/',
     title: 'The amplifier stays off',
     description:
-      'Find out why the amplifier of a touring motorcycle stays off or shows its fault lamp, one question at a time, with the readings to expect on your bike.',
+      'Find out why the amplifier of a touring motorcycle stays off or shows its fault light, one question at a time, with the readings to expect on your bike.',
     says: 'No light on the amp · red light · goes into protect · only wakes when cranked up',
     complaints: { 'amp-wont-turn-on': 0.8, 'amp-goes-off': 0.2 },
     open: async () => (await import('../../machines/amp-wont-turn-on.opening.ts')).opening,

@@ -7,9 +7,9 @@ import type { MainFuse, RepairAction } from './repair-action.ts';
 
 type Cautions = readonly CautionId[];
 
-/** All leads come off the battery minus post, and go on again. */
+/** All leads come off the battery negative post, and go on again. */
 const AT_THE_BATTERY: Cautions = ['minus-first', 'battery-gas', 'cranking'];
-/** The plus lead or its holder is opened, and with it a fuse is fitted. */
+/** The positive lead or its holder is opened, and with it a fuse is fitted. */
 const ON_THE_PLUS_LEAD: Cautions = [...AT_THE_BATTERY, 'fuse', 'capacitors', 'hot'];
 /** The ground of the amplifier comes off: what is left of it are the shields of its signal leads. Its main fuse goes in last. */
 const ON_THE_GROUND: Cautions = [...AT_THE_BATTERY, 'ground-open', 'temporary-lead', 'capacitors', 'hot'];

@@ -8,7 +8,7 @@ import type { ReadFirst } from './read-first.ts';
 import type { MainFuse, RepairAction } from './repair-action.ts';
 import { ampOf } from './the-amp.ts';
 
-/** The fuse in the plus lead of an amplifier, and the lead that it is for: one is never named without the other. */
+/** The fuse in the positive lead of an amplifier, and the lead that it is for: one is never named without the other. */
 
 /** Leads that amplifiers of bikes are found on. */
 const USUAL_LEADS_M2 = [3.31e-6, 5.26e-6, 8.37e-6, 13.3e-6];
@@ -17,7 +17,7 @@ const amperes = (fuseA: number): string => formatQuantity(fuseA, 'A');
 
 /** Whoever fits a fuse looks at its lead first, whatever was said of it: it is the lead that burns. */
 export const FUSE_READS: readonly ReadFirst[] = ['plus-lead'];
-export const READ_THE_LEAD = `Read the section off the plus lead’s jacket, and look at a strand: silver inside is aluminium, and counts as half. Not the section given here? The numbers below give its fuse. Below ${formatQuantity(THINNEST_FUSED_M2 / 1e-6, 'mm²', 2)} there is none: a new lead first.`;
+export const READ_THE_LEAD = `Read the section off the positive lead’s jacket, and look at a strand: silver inside is aluminium, and counts as half. Not the section given here? The numbers below give its fuse. Below ${formatQuantity(THINNEST_FUSED_M2 / 1e-6, 'mm²', 2)} there is none: a new lead first.`;
 
 /** The lead that is there is known, and no fuse protects it. */
 const wantsNewLead = (f: Findings): boolean => {
@@ -62,7 +62,7 @@ export function fuseInWords(f: Findings): string {
 /** How a fix ends: the lead is read, a lamp shows that nothing is shorted, and only then the fuse goes in. */
 export const fuseLast = (f: Findings): readonly string[] => [
   READ_THE_LEAD,
-  'Remote wire and speakers off, battery minus on. A 21 to 55 W lamp in the fuse’s place: a brief glow, then out? Bright: no fuse. Something after it is still shorted.',
+  'Remote wire and speakers off, battery negative on. A 21 to 55 W lamp in the fuse’s place: a brief glow, then out? Bright: no fuse. Something after it is still shorted.',
   `It goes out: take the lamp away and fit the fuse: ${fuseInWords(f)}. A small spark as its capacitors charge is normal: not near a battery that has just been charged.`,
   'Key off: remote wire and speakers back on.',
 ];

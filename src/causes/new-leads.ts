@@ -30,7 +30,7 @@ export function plusLeadFigures(f: Findings): readonly Figure[] {
   return [
     {
       id: 'plus-lead-section',
-      label: `New plus lead, ${formatQuantity(ampEstimate(ampOf(f), 'plusLeadM').value, 'm')}`,
+      label: `New positive lead, ${formatQuantity(ampEstimate(ampOf(f), 'plusLeadM').value, 'm')}`,
       value: sectionM2 / 1e-6,
       unit: 'mm²',
       limit: 'at least',
@@ -47,7 +47,7 @@ const inWords = ({ sectionM2, fuseA }: LeadChoice): string =>
   `${copper(sectionM2)} with a ${formatQuantity(fuseA, 'A')} fuse`;
 
 export const plusLeadParts = (f: Findings): readonly string[] => [
-  `Plus lead: ${formatQuantity(ampEstimate(ampOf(f), 'plusLeadM').value, 'm')} of ${plusLeadInWords(f)}`,
+  `Positive lead: ${formatQuantity(ampEstimate(ampOf(f), 'plusLeadM').value, 'm')} of ${plusLeadInWords(f)}`,
   'Crimp lugs, sleeve, grommets',
 ];
 /** A thicker lead does not go into the holder of a thin one. */

@@ -7,7 +7,7 @@ import { ampOf } from './the-amp.ts';
  * not be so. The fix says it in words, and whoever does the fix does it with what he read.
  */
 export type ReadFirst =
-  /** Section and metal of the plus lead that is there, and its length. */
+  /** Section and metal of the positive lead that is there, and its length. */
   | 'plus-lead'
   /** Watts, ohms and channels of the amplifier. */
   | 'rating'

@@ -10,6 +10,7 @@ import type { Figure } from './figure.ts';
 /** The way to the amplifier and the way back: what sound ones lose, and what was read of these. */
 
 export type Way = 'plus' | 'ground';
+const PATHS = { plus: 'positive path', ground: 'ground path' } as const;
 const READING = { plus: 'plusDropV', ground: 'groundDropV' } as const;
 const READ = 'supply-under-load';
 
@@ -30,7 +31,7 @@ export const CUT_OUT: Figure = {
 
 export const healthyFigure = (f: Findings, way: Way): Figure => ({
   id: `${way}-drop-healthy`,
-  label: `Lost on the ${way} way with a 55 W lamp, healthy`,
+  label: `Lost on the ${PATHS[way]} with a 55 W lamp, healthy`,
   value: healthyDropV(f, way),
   unit: 'V',
   limit: 'below',
@@ -53,7 +54,7 @@ export function readFigures(f: Findings, way: Way): readonly Figure[] {
   if (lostV === undefined || lostV <= 0) return [];
   const read: Figure = {
     id: `${way}-drop-read`,
-    label: `Lost on the ${way} way with the lamp, as read`,
+    label: `Lost on the ${PATHS[way]} with the lamp, as read`,
     value: lostV,
     unit: 'V',
     digits: 3,
@@ -77,7 +78,7 @@ function resistanceFigures(f: Findings, way: Way, resistanceOhm: number): readon
 
 /** The load for a reading, and how it goes on: its clips sit on a terminal that is always live. */
 export const LAMP_ON =
-  'Key off, main fuse and line-level plugs out, a 55 W lamp clipped to the amplifier’s plus and ground, fuse back in';
+  'Key off, main fuse and line-level plugs out, a 55 W lamp clipped to the amplifier’s positive and ground, fuse back in';
 export const LAMP_NEEDS = {
   needs: ['line-leads-out', 'lamp-on'],
   touches: ['amp-plus'],
@@ -86,6 +87,6 @@ export const LAMP_NEEDS = {
 export const TEN_STARTS = 'The amplifier starts and stops with the head unit ten times in a row.';
 export const TEN_LOUD =
   'Ten minutes at the volume where it failed: it stays on, and no lead or holder gets more than hand-warm.';
-/** How a plus lead goes back on. */
+/** How a positive lead goes back on. */
 export const MINUS_BACK =
-  'Battery minus on, main fuse last. A small spark as its capacitors charge is normal: not near a battery that has just been charged.';
+  'Battery negative on, main fuse last. A small spark as its capacitors charge is normal: not near a battery that has just been charged.';

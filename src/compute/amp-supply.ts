@@ -38,7 +38,7 @@ export const OUTPUT_DC_BAD_V = 0.3;
 type Feed = { supplyV: number; cutV: number };
 
 /**
- * The resistance of plus and ground path together at which an amplifier falls to its cut-out: R = (supply − cut) / I.
+ * The resistance of positive and ground path together at which an amplifier falls to its cut-out: R = (supply − cut) / I.
  *
  * Source: Ohm's law. Valid: steady current; the battery is taken to hold its volts, so a tired one cuts out sooner.
  * @throws {RangeError} if a value is not finite and above 0, or the cut-out is not below the supply.

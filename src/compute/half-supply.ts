@@ -14,7 +14,7 @@ export const HALF_SUPPLY_HIGHEST_RATIO = 0.55;
 export const HALF_SUPPLY_PAIR_DIFFERENCE_V = 0.5;
 
 /**
- * The DC volts a wire of a live bridge output shows against battery minus: 0.40 to 0.55 of the unit's own supply.
+ * The DC volts a wire of a live bridge output shows against battery negative: 0.40 to 0.55 of the unit's own supply.
  *
  * Source: common practice, no published source.
  * Valid: for bridge outputs that are switched on. The volts prove that the output stage has power, and nothing about

@@ -3,7 +3,7 @@ import { requireNotNegative, requirePositive } from './require.ts';
 import { awgSectionM2, sectionForDropM2 } from './wire.ts';
 
 /**
- * What full bass may lose on the copper of a plus lead. Common practice, no published source; with some milliohms of
+ * What full bass may lose on the copper of a positive lead. Common practice, no published source; with some milliohms of
  * fuse and lugs the whole way then loses about twice that on an amplifier that draws all of it.
  */
 export const PLUS_LEAD_MOST_V = 0.25;
@@ -62,7 +62,7 @@ export interface LeadChoice {
 }
 
 /**
- * The plus lead for an amplifier, with its fuse. The section is the largest of three: the one that loses no more than is
+ * The positive lead for an amplifier, with its fuse. The section is the largest of three: the one that loses no more than is
  * allowed at full bass, the one that the fuse for full bass protects, and the one that is there now; rounded up to one
  * that is sold. The fuse that is there stays if it carries full bass and the new lead carries it.
  *

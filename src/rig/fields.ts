@@ -128,9 +128,9 @@ export const AMP_FIELDS = {
   channels: count('Channels', 'channel', 2, [2, 4], [1, 8]),
   powerW: number('Sine power of one channel', 'W', 90, [40, 150], [5, 1000]),
   ratedOhm: number('Rated load of one channel', 'Ω', 4, [2, 4], [1, 8]),
-  plusLeadM: number('Plus lead, length', 'm', 1.6, [0.8, 3], [0.1, 10]),
+  plusLeadM: number('Positive lead, length', 'm', 1.6, [0.8, 3], [0.1, 10]),
   plusLeadM2: number(
-    'Plus lead, wire section',
+    'Positive lead, wire section',
     'mm²',
     8.37 * MM2,
     [5.26 * MM2, 13.3 * MM2],

@@ -4,7 +4,7 @@ import { probesOf } from './probes-of.ts';
 import type { Situation, Step, Tool } from './step.ts';
 import type { TestPoint } from './test-points.ts';
 
-/** What a probe can do at a place: short a live plus to the frame, or a wire of a bridge output. */
+/** What a probe can do at a place: short a live positive to the frame, or a wire of a bridge output. */
 const AT_A_PROBE: Readonly<Partial<Record<TestPoint, CautionId>>> = {
   'unit-front-plus': 'bridge',
   'unit-front-minus': 'bridge',
@@ -20,7 +20,7 @@ const AT_A_PROBE: Readonly<Partial<Record<TestPoint, CautionId>>> = {
   'plus-copper': 'plus-probe',
   'amp-plus': 'plus-probe',
 };
-/** And a clip that brings plus somewhere: behind the main fuse that one comes out first, in front of it the battery minus. */
+/** And a clip that brings positive somewhere: behind the main fuse that one comes out first, in front of it the battery negative. */
 const AT_A_CLIP: Readonly<Partial<Record<TestPoint, CautionId>>> = {
   'amp-plus': 'live-clip',
   'battery-plus': 'minus-first',

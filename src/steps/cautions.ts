@@ -23,13 +23,13 @@ export const CAUTIONS = {
     'Key on, engine off, music system on: the bike draws about 13 A. Twenty minutes at most, or stop when the battery reads 12.2 V. Better with a charger on.',
   cone: 'Never press a cone on one side, and never touch a tweeter dome.',
   'minus-first':
-    'Battery minus comes off first and goes back last, all its leads together. Ring and watch off. No spanner from plus to frame.',
+    'Battery negative comes off first and goes back last, all its leads together. Ring and watch off. No spanner from positive to frame.',
   cranking:
-    'Never crank with the bike’s minus lead loose and the amplifier’s tight: the starter current would go through the amplifier.',
+    'Never crank with the bike’s negative lead loose and the amplifier’s tight: the starter current would go through the amplifier.',
   capacitors:
     'The amplifier’s capacitors charge with a spark when its fuse or lead goes back. Not near a battery that has just been charged.',
   'live-clip':
-    'Main fuse out while you clip on: the amplifier’s plus is live even with the key off. A test lamp has a 10 A fuse in its lead.',
+    'Main fuse out while you clip on: the amplifier’s positive is live even with the key off. A test lamp has a 10 A fuse in its lead.',
   fuse: 'Never a bigger fuse than the lead can carry, never a wire in its place. A fuse that blows twice: stop.',
   data: 'Leave the data-bus wires and any airbag plug alone. No probes, no test lamps.',
   warranty: 'Under warranty? Ask before you open anything, because it may be judged later, and keep what you take off.',
@@ -37,9 +37,9 @@ export const CAUTIONS = {
     'Before the level goes back up: amplifier gain to minimum, speaker-level range, high-pass on. Set the gain again afterwards. Otherwise it comes back 7 dB louder, and 20 dB in the bass.',
   'set-gain-again': 'After the change set the amplifier gain again, and take out any bass cut in its own tuning.',
   'plus-probe':
-    'The probe on plus must not touch the frame: hundreds of amps are waiting. A long test lead on battery plus needs a 1 A fuse at its clip.',
+    'The probe on positive must not touch the frame: hundreds of amps are waiting. A long test lead on battery positive needs a 1 A fuse at its clip.',
   jumper:
-    'Take the remote wire off first and insulate its end. Then amplifier plus to remote only, through a 1 A fuse. Never to ground, the frame or a speaker terminal.',
+    'Take the remote wire off first and insulate its end. Then amplifier positive to remote only, through a 1 A fuse. Never to ground, the frame or a speaker terminal.',
   'lamp-hot': 'The lamp reaches hundreds of degrees within seconds. Hold it by its leads, away from seat and plastic.',
   'ground-open':
     'Line-level plugs out first, key off: with a loose ground the amplifier’s current returns through their shields and the head unit.',
@@ -50,7 +50,7 @@ export const CAUTIONS = {
     'A battery can give off explosive gas: no sparks, no flame, eye protection. Never disconnect it with the engine running.',
   'own-charger': 'Charge a lithium battery only with its own charger. Warm or swollen: hands off.',
   'temporary-lead':
-    'Only the plus lead gets a fuse, at the battery. Never fuse a ground. Keep the leads clear of the steering and off the exhaust.',
+    'Only the positive lead gets a fuse, at the battery. Never fuse a ground. Keep the leads clear of the steering and off the exhaust.',
   'into-a-short': 'Don’t keep restarting into a short: each try can take the output with it.',
   'local-rules':
     'Local rules on sound, hearing and riding come first. Where the law calls for a licensed workshop, go to one.',

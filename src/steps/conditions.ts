@@ -36,11 +36,11 @@ export interface Condition {
 export const CONDITIONS = {
   'key-off': { bike: 'Key off.', phone: 'Key off first.', minutes: 0, cautions: [], undo: 'Key on again.' },
   'minus-off': {
-    bike: 'Key off. Ring and watch off. Battery minus off, all its leads together.',
-    phone: 'Key off, ring and watch off, then take all leads off the battery minus post together.',
+    bike: 'Key off. Ring and watch off. Battery negative off, all its leads together.',
+    phone: 'Key off, ring and watch off, then take all leads off the battery negative post together.',
     minutes: 0,
     cautions: ['minus-first', 'battery-gas', 'cranking'],
-    undo: 'Battery minus back on, last of all.',
+    undo: 'Battery negative back on, last of all.',
     opens: true,
   },
   'key-on': {
@@ -128,8 +128,8 @@ export const CONDITIONS = {
     cautions: ['ohms-dead'],
   },
   'black-on-minus': {
-    bike: 'Black probe on the battery minus post. It stays there.',
-    phone: 'Put the black probe on the battery minus post and leave it there.',
+    bike: 'Black probe on the battery negative post. It stays there.',
+    phone: 'Put the black probe on the battery negative post and leave it there.',
     minutes: 0,
     cautions: [],
   },
@@ -273,9 +273,9 @@ export const CONDITIONS = {
   },
   'lamp-on': {
     bike: (amp) =>
-      `Key off, main fuse out. A 55 W lamp with a 10 A fuse in its lead, from the plus of ${amp} to its ground. Fuse back, key on, engine off. It gets very hot.`,
+      `Key off, main fuse out. A 55 W lamp with a 10 A fuse in its lead, from the positive of ${amp} to its ground. Fuse back, key on, engine off. It gets very hot.`,
     phone: (amp) =>
-      `Key off, main fuse out, a 55 W lamp with a 10 A fuse in its lead from plus to ground of ${amp}, fuse back, key on: very hot.`,
+      `Key off, main fuse out, a 55 W lamp with a 10 A fuse in its lead from positive to ground of ${amp}, fuse back, key on: very hot.`,
     of: 'amp',
     minutes: 2,
     clips: ['amp-plus'],
@@ -327,7 +327,7 @@ const ONE_OF: readonly (readonly ConditionId[])[] = [
 ];
 const KEY_OFF: readonly ConditionKey[] = ['key-off', 'minus-off'];
 
-/** Whether two conditions can stand at the same time. A battery minus that is off has the key off, too. */
+/** Whether two conditions can stand at the same time. A battery negative that is off has the key off, too. */
 export function standTogether(one: ConditionKey, other: ConditionKey): boolean {
   if (one === other || (KEY_OFF.includes(one) && KEY_OFF.includes(other))) return true;
   const [a, b] = [nameOf(one), nameOf(other)];

@@ -32,7 +32,7 @@ export interface Heard {
   readonly plays: boolean;
   /** How far the wave was cut off on the way, wherever that was. */
   readonly overdriveDb: number;
-  /** 1 when plus volts push the cone outward as on a healthy bike, −1 when they pull it in. */
+  /** 1 when positive volts push the cone outward as on a healthy bike, −1 when they pull it in. */
   readonly polarity: 1 | -1;
   /** With the music paused: an awake output and a whole run hiss, faintly. */
   readonly hisses: boolean;

@@ -30,9 +30,9 @@ export interface Moment {
   readonly fader?: number;
   readonly balance?: number;
   readonly rearControlRatio?: number;
-  /** A fused jumper from the amplifier's plus to its remote terminal. */
+  /** A fused jumper from the amplifier's positive to its remote terminal. */
   readonly jumper?: boolean;
-  /** A bulb of a head lamp across the amplifier's plus and ground. */
+  /** A bulb of a head lamp across the amplifier's positive and ground. */
   readonly lamp?: boolean;
 }
 

@@ -54,8 +54,8 @@ export interface Supply {
 }
 
 /**
- * How the two rear pairs leave the head unit: each to its own side; sides changed; with each other's minus wire, so that
- * both sides play half of left and half of right; or plus with plus and minus with minus, so that what is the same on
+ * How the two rear pairs leave the head unit: each to its own side; sides changed; with each other's negative wire, so that
+ * both sides play half of left and half of right; or positive with positive and negative with negative, so that what is the same on
  * both sides is nothing between the wires.
  */
 export type RearPairs = 'own' | 'sides-changed' | 'minuses-changed' | 'like-with-like';
@@ -114,17 +114,17 @@ export interface Amp {
   readonly holder: Contact;
   readonly fuseRatedA: number;
   readonly fuseOpen: boolean;
-  /** What joins its plus lead, behind the fuse, to the frame, and its two terminals inside to each other. */
+  /** What joins its positive lead, behind the fuse, to the frame, and its two terminals inside to each other. */
   readonly leadToFrame: Contact;
   readonly shortInside: Contact;
   /** A fuse in the amplifier itself, beside its power plug. */
   readonly bodyFuseOpen: boolean;
   readonly plusLead: Wire;
-  /** The copper of its plus lead where it may be broken inside, and the joint of copper and terminal at the amplifier. */
+  /** The copper of its positive lead where it may be broken inside, and the joint of copper and terminal at the amplifier. */
   readonly plusCopper: Contact;
   readonly terminal: Contact;
   readonly groundLead: Wire;
-  /** Where its ground lead is bolted on, and the ring of that place at the battery minus post. */
+  /** Where its ground lead is bolted on, and the ring of that place at the battery negative post. */
   readonly groundRing: Contact;
   readonly minusRing: Contact;
   /** Where the remote wire begins: a feed that follows the unit, one that never switches off, one that is dead. */
@@ -169,7 +169,7 @@ export interface Run {
   readonly second: Contact;
   readonly dock: Contact;
   readonly lidLead: Contact;
-  /** What joins its plus wire to the frame (a metal, or damp), and its two wires to each other. */
+  /** What joins its positive wire to the frame (a metal, or damp), and its two wires to each other. */
   readonly toFrame: Contact;
   readonly acrossPair: Contact;
   readonly reversed: boolean;

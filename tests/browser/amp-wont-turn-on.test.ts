@@ -59,17 +59,17 @@ describe('a rider whose amplifier stays off, at 360 px', () => {
 
   it('sees millivolts under the lamp fall on a scale that they can be read on', async () => {
     const { page, close } = await visit('find/amp-wont-turn-on/');
-    // A volt is lost on the plus way already, with nothing that draws current: the lamp tells where.
+    // A volt is lost on the positive path already, with nothing that draws current: the lamp tells where.
     await openWith(
       page,
       { ...WIRE_BROKEN, 'amp-terminals': { batteryV: '12.5', plusV: '11.5', groundV: '0.02' } },
       'find/amp-wont-turn-on/',
     );
     if ((await openStep(page))?.id !== 'supply-under-load') await openByHand(page, 'supply-under-load');
-    await page.getByRole('textbox', { name: 'Battery plus' }).fill('12.3');
-    await page.getByRole('textbox', { name: 'Lost on the plus way' }).fill('30 mV');
-    await page.getByRole('img', { name: 'Lost on the plus way: 0.03 V is in the band “healthy”' }).waitFor();
-    await page.getByRole('textbox', { name: 'Lost on the plus way' }).fill('3');
+    await page.getByRole('textbox', { name: 'Battery positive' }).fill('12.3');
+    await page.getByRole('textbox', { name: 'Lost on the positive path' }).fill('30 mV');
+    await page.getByRole('img', { name: 'Lost on the positive path: 0.03 V is in the band “healthy”' }).waitFor();
+    await page.getByRole('textbox', { name: 'Lost on the positive path' }).fill('3');
     await page.getByRole('img', { name: /3 V is in the band “cuts the amplifier off”/ }).waitFor();
     await close();
   });
@@ -85,7 +85,7 @@ describe('a rider whose amplifier stays off, at 360 px', () => {
     await page.waitForURL(/amp-wont-turn-on/);
     await flowIsAwake(page);
     const rows = (await page.locator('.terminal').allInnerTexts()).join('\n');
-    for (const known of ['Amplifier lamp', 'Last change', 'Amplifier switched'])
+    for (const known of ['Amplifier light', 'Last change', 'Amplifier switched'])
       expect(rows.toLowerCase()).toContain(known.toLowerCase());
     expect(await page.getByRole('button', { name: 'Back one step' }).count()).toBe(0);
     const open = await openStep(page);

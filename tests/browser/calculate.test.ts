@@ -47,14 +47,14 @@ describe('a calculator', () => {
   it('carries its values in an address, which fills the fields of whoever opens it', async () => {
     const { page, close } = await visit('calculate/lead-and-fuse/');
     await awake(page);
-    await field(page, /^Plus lead, wire section/).fill('10 AWG');
+    await field(page, /^Positive lead, wire section/).fill('10 AWG');
     await page.getByRole('link', { name: 'Address with these values' }).click();
     const address = new URL(page.url());
     expect(address.hash).toContain('fittedM2=10+AWG');
     await close();
     const { page: other, close: closeOther } = await visit(`calculate/lead-and-fuse/${address.hash}`);
     await other.getByText('Filled in from the link.').waitFor();
-    expect(await field(other, /^Plus lead, wire section/).inputValue()).toBe('10 AWG');
+    expect(await field(other, /^Positive lead, wire section/).inputValue()).toBe('10 AWG');
     await other.getByText('Too large for its lead').waitFor();
     await closeOther();
   });

@@ -48,7 +48,7 @@ const eachOf = (rig: Rig, look: (cause: Cause, action: RepairAction) => void) =>
   for (const cause of POWER_CAUSES) for (const action of cause.remedy(found(rig)).repair) look(cause, action);
 };
 
-describe('a plus lead that a fix names', () => {
+describe('a positive lead that a fix names', () => {
   it('carries its fuse by the table, and its fuse carries full bass', () => {
     fc.assert(
       fc.property(anyRig, (rig) => {

@@ -56,7 +56,7 @@ describe('the main fuse on the lead that is there', () => {
     expect(fuseInWords(f)).toBe('none on 0.75 mm² of copper. A new lead first: 8.37 mm² of copper with a 40 A fuse');
     expect(renewMainFuse(f)).toEqual(lead);
     expect(renewHolder(f)).toEqual([{ do: 'renew-holder', fuseA: 40, onceLampIsDark: true }, lead]);
-    expect(fuseParts(f)[0]).toBe('Plus lead: 1.6 m of 8.37 mm² of copper with a 40 A fuse');
+    expect(fuseParts(f)[0]).toBe('Positive lead: 1.6 m of 8.37 mm² of copper with a 40 A fuse');
     expect(fuseFigures(f).map(figureText)).toEqual(expect.arrayContaining(['at least 8.37 mm²', '40 A']));
   });
   it('is never larger than a known lead carries, whatever was in it', () => {

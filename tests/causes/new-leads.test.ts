@@ -20,7 +20,7 @@ const MM2 = 1e-6;
 const on = (amp: KnownAmp) => found({ amps: [{ drives: 'both', powerW: 90, plusLeadM: 1.6, ...amp }] });
 const RUNS = { numRuns: 3000 };
 
-describe('a new plus lead', () => {
+describe('a new positive lead', () => {
   it('is as thick as the old one, with a fuse that full bass does not open', () => {
     // 35.2 A on full bass.
     expect(plusLeadInWords(found(KNOWN))).toBe('8.37 mm² of copper with a 40 A fuse');

@@ -13,7 +13,7 @@ const read = (values: Readonly<Record<string, number>>) => found(KNOWN, { 'suppl
 
 describe('what a sound way loses with the lamp', () => {
   // 5 A × (1.16 × 17.241 nΩ m × 1.6 m / 8.37 mm² + 6 mΩ) + 20 mV, and 0.9 m + 2.5 mΩ. Joints and digit: trade.
-  it('is 69 mV on the plus and 43 mV on the ground of this bike', () => {
+  it('is 69 mV on the positive and 43 mV on the ground of this bike', () => {
     expectClose(healthyDropV(found(KNOWN), 'plus'), 0.0691, 1e-3);
     expectClose(healthyDropV(found(KNOWN), 'ground'), 0.0432, 2e-3);
     expect(healthyInWords(found(KNOWN), 'plus')).toBe('below 0.069 V');
@@ -27,7 +27,7 @@ describe('what a sound way loses with the lamp', () => {
         const f = found(rig);
         const most = (way: 'plus' | 'ground') => healthyInWords(f, way).replace('below ', '');
         expect(supplyUnderLoad.healthy({}, f)).toContain(
-          `at most ${most('plus')} on plus and ${most('ground')} on ground`,
+          `at most ${most('plus')} on positive and ${most('ground')} on ground`,
         );
       }),
     );

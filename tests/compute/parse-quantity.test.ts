@@ -40,7 +40,7 @@ describe('parseQuantity', () => {
 
   it.each([
     ['\u22120.2', -0.2, 'the real minus sign'],
-    ['\u20130.2', -0.2, 'a dash for a minus'],
+    ['\u20130.2', -0.2, 'a dash for a negative'],
     ['3.1\u00a0V', 3.1, 'a no-break space'],
     ['3.1\u202fV', 3.1, 'a narrow no-break space'],
   ])('reads "%s" as %d V: %s', (text, value) => {
@@ -133,8 +133,8 @@ describe('parseQuantity', () => {
     ['\u096B.\u0966\u096A', 5.04, 'Devanagari digits'],
     ['\uFF11\uFF12\uFF0E\uFF16\uFF36', 12.6, 'full-width digits, point and letter'],
     ['\uFF11\uFF12\uFF0C\uFF16\u3000\uFF56', 12.6, 'a full-width comma and an ideographic space'],
-    ['\uFF0D\uFF10\uFF0E\uFF13', -0.3, 'a full-width minus'],
-    ['\uFF0B\uFF13\uFF11\uFF10\uFF4D\uFF36', 0.31, 'full-width plus and prefix'],
+    ['\uFF0D\uFF10\uFF0E\uFF13', -0.3, 'a full-width negative'],
+    ['\uFF0B\uFF13\uFF11\uFF10\uFF4D\uFF36', 0.31, 'full-width positive and prefix'],
   ])('reads "%s" as %d V: %s', (text, value) => expect(parseQuantity(text, 'V')).toEqual({ ok: true, value }));
   it('refuses the Arabic mark between thousands, as it does those of other scripts', () => {
     expect(refused('\u0661\u066C\u0660\u0660\u0660', 'Hz').message).toMatch(/^“1'000” has a mark between thousands\./);

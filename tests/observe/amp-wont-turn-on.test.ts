@@ -94,7 +94,7 @@ const DECIDED: readonly Decision[] = [
     test: 'amp-light',
     hand: 'off/fault',
     circuit: 'off',
-    why: 'Too few volts leave an amplifier dark. Makers who light a fault lamp for it are the exception, and the step takes both.',
+    why: 'Too few volts leave an amplifier dark. Makers who light a fault light for it are the exception, and the step takes both.',
   },
   {
     faults: ['amp-ground-resistive @over-1-ohm', 'fuse-holder-resistive @over-1-ohm'],

@@ -245,7 +245,7 @@ describe('an amplifier that stays off', () => {
     expect(said('spare-fuse', dark('amp-dead@internal-short'))).toBe('opens');
     expect(said('spare-fuse', dark('main-fuse-open'))).toBe('wakes');
   });
-  it('adds up under the lamp: battery = amplifier + plus + ground, on any meter', () => {
+  it('adds up under the lamp: battery = amplifier + positive + ground, on any meter', () => {
     for (const meter of [EXACT_METER, GOOD_METER, BASIC_METER]) {
       const { batteryV, ampV, plusDropV, groundDropV } = numbers('supply-under-load', sound, {}, meter);
       expect(batteryV).toBeCloseTo((ampV ?? 0) + (plusDropV ?? 0) + (groundDropV ?? 0), 0);
@@ -256,7 +256,7 @@ describe('an amplifier that stays off', () => {
     expect(said('amp-light', bike)).toBe('fault');
     expect(said('recover', bike)).toBe('after-minutes');
   });
-  it('shows its fault lamp when it is turned up, where a run is shorted and the selector waits for sound', () => {
+  it('shows its fault light when it is turned up, where a run is shorted and the selector waits for sound', () => {
     const asleep = dark('turn-on-mode-wrong@sense-but-wire-used').world;
     const run =
       FAULTS.find((fault) => keyOf(fault) === 'speaker-wire-to-frame@one-rear') ?? expect.fail('no such fault');
@@ -339,7 +339,7 @@ describe('an amplifier that is on at the stand and goes off at times', () => {
     expect(said('temporary-leads', withFault('fuse-holder-resistive', FRAME, 0.95), told)).toBe('plus');
     expect(said('temporary-leads', withFault('battery-worn', FRAME, 0.95), told)).toBe('neither');
   });
-  it('may be told by the fault lamp that it showed then, though its lamp is as usual now', () => {
+  it('may be told by the fault light that it showed then, though its lamp is as usual now', () => {
     const bike = withFault('speaker-wire-to-frame@lid-moves');
     const told = Array.from({ length: 40 }, (_, seed) => JSON.stringify(ask('amp-light', bike, {}, EXACT_METER, seed)));
     expect([...new Set(told)].toSorted()).toEqual(['{"option":"fault"}', '{"option":"normal"}']);

@@ -37,7 +37,7 @@ const READ: Situation = on(RIG, '0.01', {
   'amp-terminals': { readings: { batteryV: '12.5', plusV: '12.4', groundV: '0' } },
 });
 
-describe('plus and ground at the amplifier', () => {
+describe('positive and ground at the amplifier', () => {
   const read = (batteryVolts: number, plusV: number, groundV: number) =>
     judged(ampTerminals, { batteryV: batteryVolts, plusV, groundV }, S);
   it.each([
@@ -60,7 +60,7 @@ describe('plus and ground at the amplifier', () => {
     [11.79, 11.7, 11.6, 'ground-open'],
     [14.99, 14.9, 0, 'ok'],
     [15, 14.9, 0, 'battery-high'],
-  ])('at %f V with plus at %f V and ground at %f V mean %s', (supplyV, plusV, groundV, outcome) => {
+  ])('at %f V with positive at %f V and ground at %f V mean %s', (supplyV, plusV, groundV, outcome) => {
     expect(read(supplyV, plusV, groundV)).toBe(outcome);
   });
   it('cannot be above the battery, beyond what the moment between two readings allows', () => {
@@ -87,7 +87,7 @@ describe('the main fuse between its two sides', () => {
 });
 
 describe('what healthy leads may lose', () => {
-  it('is 9.8 mΩ on plus and 4.7 mΩ on ground for 1.6 m and 0.9 m of stranded 8 gauge', () => {
+  it('is 9.8 mΩ on positive and 4.7 mΩ on ground for 1.6 m and 0.9 m of stranded 8 gauge', () => {
     // 1.16 (IEC 60228 class 5) × 17.241 nΩm (IEC 60028) × length / 8.37 mm², plus 6 and 2.5 mΩ of joints (trade).
     const { plusOhm, groundOhm } = healthyPathOhm(S);
     expectClose(plusOhm, 9.823e-3, 1e-3);
@@ -141,14 +141,14 @@ describe('the supply under the lamp', () => {
     [2, 3, 'ground-drop'],
     [12.5, 0, 'plus-drop'],
     [0, 12.5, 'ground-drop'],
-  ])('with %f V lost on plus and %f V on ground is %s', (plusDropV, groundDropV, outcome) => {
+  ])('with %f V lost on positive and %f V on ground is %s', (plusDropV, groundDropV, outcome) => {
     expect(read(plusDropV, groundDropV)).toBe(outcome);
   });
   it('is the battery’s fault below 11.8 V, whatever the leads lose', () => {
     expect(read(3, 0, 11.79)).toBe('battery-sags');
     expect(read(0.04, 0.02, 11.8)).toBe('ok');
   });
-  it('must add up: amplifier, plus and ground are the battery within 0.3 V', () => {
+  it('must add up: amplifier, positive and ground are the battery within 0.3 V', () => {
     const four = (ampV: number) => ({ batteryV: 12.6, ampV, plusDropV: 0.1, groundDropV: 0.1 });
     expect(canBeUsed(supplyUnderLoad, four(12.4), S)).toBe(true);
     expect(canBeUsed(supplyUnderLoad, four(12.11), S)).toBe(true);
@@ -156,7 +156,7 @@ describe('the supply under the lamp', () => {
   });
 });
 
-describe('the plus way, split', () => {
+describe('the positive path, split', () => {
   const lost = (plusDropV: string) =>
     on(RIG, '0.01', {
       'supply-under-load': { readings: { batteryV: '12.3', ampV: '9.28', plusDropV, groundDropV: '0.02' } },

@@ -69,7 +69,7 @@ const lacking = (steps: readonly Step[], caution: CautionId | readonly CautionId
 const LIVE: readonly TestPoint[] = ['battery-plus', 'fuse-in', 'fuse-out', 'plus-copper', 'amp-plus'];
 
 describe('whatever a step does, it says what to be careful of', () => {
-  it('a probe on a plus that is always live: not to the frame', () => {
+  it('a probe on a positive that is always live: not to the frame', () => {
     const steps = doing((step) => LIVE.some((point) => pointsOf(step).has(point)), 7);
     expect(lacking(steps, 'plus-probe')).toEqual([]);
     expect(CAUTIONS['plus-probe']).toMatch(/must not touch the frame.* 1 A fuse at its clip/);
@@ -123,27 +123,30 @@ describe('whatever a step does, it says what to be careful of', () => {
     ).toEqual([]);
     expect(CAUTIONS['ohms-dead']).toMatch(/key off and the plug apart/);
   });
-  it('a lamp as a load or for a fuse: it gets hot, and hangs on a fuse of 10 A where it hangs on a live plus', () => {
+  it('a lamp as a load or for a fuse: it gets hot, and hangs on a fuse of 10 A where it hangs on a live positive', () => {
     const steps = doing((step) => needs(step, 'lamp-on', 'lamp-for-fuse'), 5);
     expect(lacking(steps, 'lamp-hot')).toEqual([]);
     expect(CAUTIONS['lamp-hot']).toMatch(/hundreds of degrees .* Hold it by its leads/);
     expect(CAUTIONS['live-clip']).toMatch(/lamp has a 10 A fuse in its lead/);
   });
-  it('a clip on the plus of the amplifier: main fuse out while clipping', () => {
-    const steps = doing((step) => /(clip|lead|lamp)[^.]* (to|from) (the )?(amplifier’s )?plus\b/.test(saidOf(step)), 6);
+  it('a clip on the positive of the amplifier: main fuse out while clipping', () => {
+    const steps = doing(
+      (step) => /(clip|lead|lamp)[^.]* (to|from) (the )?(amplifier’s )?positive\b/.test(saidOf(step)),
+      6,
+    );
     expect(lacking(steps, 'live-clip')).toEqual([]);
     expect(CAUTIONS['live-clip']).toMatch(/^Main fuse out while you clip on/);
     for (const step of steps) expect([step.phone, ...firstTold(step)].join(' '), step.id).toMatch(/main fuse out/i);
   });
-  it('a clip in front of the main fuse, and a plus lead that comes off: battery minus first', () => {
+  it('a clip in front of the main fuse, and a positive lead that comes off: battery negative first', () => {
     const steps = doing(
-      (step) => /to battery plus|in its place/.test(saidOf(step)) || needs(step, 'minus-off', 'lamp-for-fuse'),
+      (step) => /to battery positive|in its place/.test(saidOf(step)) || needs(step, 'minus-off', 'lamp-for-fuse'),
       5,
     );
     expect(lacking(steps, 'minus-first')).toEqual([]);
-    const off = doing((step) => /plus lead off the amplifier|thick plus off/i.test(step.ask + step.phone), 1);
+    const off = doing((step) => /positive lead off the amplifier|thick positive off/i.test(step.ask + step.phone), 1);
     expect(lacking(off, 'minus-first')).toEqual([]);
-    expect(CAUTIONS['minus-first']).toMatch(/^Battery minus comes off first and goes back last/);
+    expect(CAUTIONS['minus-first']).toMatch(/^Battery negative comes off first and goes back last/);
   });
   it('work at the battery: gas, no sparks, rings off, and no cranking on the ground of the amplifier', () => {
     const steps = doing((step) => needs(step, 'minus-off'), 4);
@@ -151,7 +154,7 @@ describe('whatever a step does, it says what to be careful of', () => {
       expect(lacking(steps, caution)).toEqual([]);
     expect(CAUTIONS['minus-first']).toMatch(/Ring and watch off/);
     expect(CAUTIONS['battery-gas']).toMatch(/explosive gas: no sparks/);
-    expect(CAUTIONS.cranking).toMatch(/Never crank .*bike’s minus lead loose .*amplifier’s tight/);
+    expect(CAUTIONS.cranking).toMatch(/Never crank .*bike’s negative lead loose .*amplifier’s tight/);
   });
   it('a main fuse that goes out and in: the same rating, and the spark of the capacitors', () => {
     const steps = doing((step) => needs(step, 'fuse-out'), 2);
@@ -172,12 +175,12 @@ describe('whatever a step does, it says what to be careful of', () => {
   it('a jumper: which way round, and never to ground', () => {
     const steps = doing((step) => /its other end[^.]*remote terminal/i.test(saidOf(step)), 1);
     expect(lacking(steps, 'jumper')).toEqual([]);
-    expect(CAUTIONS.jumper).toMatch(/amplifier plus to remote only, through a 1 A fuse\. Never to ground/);
+    expect(CAUTIONS.jumper).toMatch(/amplifier positive to remote only, through a 1 A fuse\. Never to ground/);
   });
   it('a lead laid for the time: what has a fuse, and where', () => {
-    const steps = doing((step) => /to battery plus/.test(saidOf(step)), 1);
+    const steps = doing((step) => /to battery positive/.test(saidOf(step)), 1);
     expect(lacking(steps, 'temporary-lead')).toEqual([]);
-    expect(CAUTIONS['temporary-lead']).toMatch(/Only the plus lead gets a fuse, at the battery/);
+    expect(CAUTIONS['temporary-lead']).toMatch(/Only the positive lead gets a fuse, at the battery/);
   });
   it('a cell on a coil: 1.5 V, and no tweeter', () => {
     const steps = doing(({ tool }) => tool === 'cell', 3);
@@ -297,7 +300,7 @@ describe('a caution', () => {
       [/only outdoors/i, /only outdoors/i],
       [/ears/i, /ears?\b/i],
       [/key off/i, /key off/i],
-      [/Battery minus comes off first/, /minus comes off first/],
+      [/Battery negative comes off first/, /negative comes off first/],
       [/Ring and watch off/, /ring and watch off/i],
       [/never crank/i, /do not start the bike/i],
       [/Main fuse out/, /main fuse .*out/i],
@@ -423,9 +426,9 @@ describe('the cautions of a step', () => {
 
 /** Words of a condition, and the caution that each of them asks for. */
 const CONDITION_ASKS: readonly (readonly [CautionId, RegExp])[] = [
-  ['minus-first', /minus off|in its place/],
-  ['battery-gas', /minus off/],
-  ['cranking', /minus off/],
+  ['minus-first', /negative off|in its place/],
+  ['battery-gas', /negative off/],
+  ['cranking', /negative off/],
   ['flat-battery', /engine off|tone and come up/],
   ['loud-tone', /400 Hz tone/],
   ['full-tone', /80 Hz tone/],
@@ -445,7 +448,7 @@ const CONDITION_ASKS: readonly (readonly [CautionId, RegExp])[] = [
   ['fuse', /main fuse of .* out|in its place/i],
   ['capacitors', /main fuse of .* out|fuse back/i],
   ['lamp-hot', /gets very hot/],
-  ['live-clip', /from the plus of/],
+  ['live-clip', /from the positive of/],
 ];
 
 describe('a condition', () => {

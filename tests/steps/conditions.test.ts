@@ -82,7 +82,7 @@ describe('the conditions of the steps', () => {
       expect(step.conditions?.filter((id) => id.startsWith('meter-on-')).length, step.id).toBe(1);
     }
   });
-  it('name the range that fits the readings: ohms on a dead bike, AC for tones, DC against battery minus', () => {
+  it('name the range that fits the readings: ohms on a dead bike, AC for tones, DC against battery negative', () => {
     for (const step of STEPS) {
       if (step.kind !== 'reading') continue;
       const units = new Set(Object.values(step.readings).map(({ unit }) => unit));

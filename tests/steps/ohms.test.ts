@@ -31,7 +31,7 @@ describe('the speaker run in ohms', () => {
   const read = (leftOhm: number | string, rightOhm: number | string = 3.6, rig = BIKE, leadsOhm: number | string = 0) =>
     judged(runOhms, { leadsOhm, leftOhm, rightOhm }, on(rig));
 
-  it.each([2, 4, 8])('is healthy from 0.6 of %i Ω to all of it plus both wires and 0.3 Ω', (ratedOhm) => {
+  it.each([2, 4, 8])('is healthy from 0.6 of %i Ω to all of it positive both wires and 0.3 Ω', (ratedOhm) => {
     const { low, high } = runBand(rated(ratedOhm));
     expectClose(low, 0.85 * 0.7 * ratedOhm);
     expectClose(high, ratedOhm + WIRES_OHM + 0.3, 1e-3);

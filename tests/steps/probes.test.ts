@@ -21,16 +21,16 @@ const placesOf = (step: ReadingStep, name: string) =>
 
 /** What a label may not say unless the red probe stands there. */
 const RED_IS_AT: readonly (readonly [label: RegExp, points: readonly TestPoint[]])[] = [
-  [/^battery plus$/i, ['battery-plus']],
-  [/^amplifier plus/i, ['amp-plus']],
+  [/^battery positive$/i, ['battery-plus']],
+  [/^amplifier positive/i, ['amp-plus']],
   [/^amplifier ground/i, ['amp-ground']],
   [/^battery side/i, ['fuse-in']],
   [/^amplifier side/i, ['fuse-out']],
   [/^post to holder/i, ['battery-plus']],
   [/^across the holder/i, ['fuse-in']],
-  [/plus way/i, ['battery-plus']],
-  [/ground way/i, ['amp-ground']],
-  [/^plus: copper/i, ['plus-copper']],
+  [/positive path/i, ['battery-plus']],
+  [/ground path/i, ['amp-ground']],
+  [/^positive: copper/i, ['plus-copper']],
   [/^ground: terminal/i, ['amp-ground']],
   [/^remote terminal/i, ['amp-remote']],
   [/start of the remote wire/i, ['remote-start']],
@@ -65,13 +65,13 @@ describe.each(STEPS.map((step) => [step.id, step] as const))('the probes of %s',
 
 /** What stands beside it, and where the black one then belongs. */
 const BLACK_IS_AT: readonly (readonly [label: RegExp, black: TestPoint])[] = [
-  [/^battery plus$/i, 'battery-minus'],
-  [/^amplifier plus to its ground/i, 'amp-ground'],
-  [/plus way/i, 'amp-plus'],
-  [/ground way/i, 'battery-minus'],
+  [/^battery positive$/i, 'battery-minus'],
+  [/^amplifier positive to its ground/i, 'amp-ground'],
+  [/positive path/i, 'amp-plus'],
+  [/ground path/i, 'battery-minus'],
   [/^post to holder/i, 'fuse-in'],
   [/^across the holder/i, 'fuse-out'],
-  [/^plus: copper/i, 'amp-plus'],
+  [/^positive: copper/i, 'amp-plus'],
   [/^ground: terminal/i, 'ground-copper'],
   [/^lowest$/i, 'amp-ground'],
 ];
@@ -94,11 +94,11 @@ describe.each(STEPS.map((step) => [step.id, step] as const))('the black probe of
     for (const { label, black } of each)
       for (const [words, point] of BLACK_IS_AT) if (words.test(label)) expect(black, label).toBe(point);
   });
-  it('stands on the battery minus post where that is what everything is read against', () => {
+  it('stands on the battery negative post where that is what everything is read against', () => {
     if (!step.conditions?.includes('black-on-minus')) return;
     for (const { label, black } of each) expect(black, label).toBe('battery-minus');
   });
-  it('stands on the other wire of a pair, where red is on its plus and nothing else is read against', () => {
+  it('stands on the other wire of a pair, where red is on its positive and nothing else is read against', () => {
     for (const { label, red, black } of each) {
       if (black === 'battery-minus' || black === 'frame') continue;
       if (PLUSES.has(red)) expect(PLUS_OF.get(black), label).toBe(red);
@@ -112,7 +112,7 @@ describe.each(STEPS.map((step) => [step.id, step] as const))('the black probe of
       if (toFrame) expect(red, label).toBe('run-plus');
     }
   });
-  it('is never on a plus that the red one is not in front of', () => {
+  it('is never on a positive that the red one is not in front of', () => {
     for (const { label, black } of each)
       expect(['battery-plus', 'plus-copper', 'amp-remote', 'remote-start'], label).not.toContain(black);
   });
@@ -148,7 +148,7 @@ describe.each(
     const label = (name: string) => plainly(step.readings[name]?.label ?? '');
     for (const [name, value] of Object.entries(values)) {
       const whole =
-        /^(battery plus|amplifier plus|battery side|amplifier side|lowest$|start of the remote|amplifier plus to its ground)/i;
+        /^(battery positive|amplifier positive|battery side|amplifier side|lowest$|start of the remote|amplifier positive to its ground)/i;
       if (whole.test(label(name))) expect(value, label(name)).toBeGreaterThan(11);
       if (/lost on|holder|copper|^amplifier ground/i.test(label(name))) expect(value, label(name)).toBeLessThan(0.5);
     }

@@ -63,7 +63,7 @@ describe('a step about what feeds or wakes an amplifier', () => {
     expect(asked(FED, bumps)).toEqual(['amp-terminals', 'rings-look', 'supply-wiggle', 'temporary-leads']);
     expect(asked(wakes, bumps)).toEqual(['remote-volts']);
   });
-  it('does not wait for one to wake that was heard or shows its fault lamp', () => {
+  it('does not wait for one to wake that was heard or shows its fault light', () => {
     expect(asked(['remote-jumper', 'input-plug', 'wakes-when-loud'], FAULT)).toEqual([]);
     expect(asked(['remote-jumper', 'input-plug'], { ...ON_AMP, 'rear-hiss': 'hiss' })).toEqual([]);
   });
@@ -105,7 +105,7 @@ describe('a remote wire', () => {
     expect(asks('adapter-look', { ...DARK, 'unit-kind': 'replaced' })).toBe(true);
     expect(asks('adapter-look', { ...DARK, 'unit-kind': 'replaced', 'rear-amp-turn-on': 'dc' })).toBe(false);
   });
-  it('gets no jumper where plus or ground is known to be open', () => {
+  it('gets no jumper where positive or ground is known to be open', () => {
     expect(asks('remote-jumper', { ...DARK, 'amp-terminals': 'ok' })).toBe(true);
     expect(asks('remote-jumper', { ...DARK, 'amp-terminals': 'plus-open' })).toBe(false);
     expect(asks('remote-jumper', { ...DARK, 'amp-terminals': 'ground-open' })).toBe(false);
@@ -133,7 +133,7 @@ describe('an amplifier that listens', () => {
 });
 
 describe('the fuses and leads of an amplifier', () => {
-  it('are read at the fuse only where no plus was read behind it', () => {
+  it('are read at the fuse only where no positive was read behind it', () => {
     expect(asks('fuse-sides', DARK)).toBe(false);
     expect(asks('fuse-sides', { ...DARK, 'amp-terminals': 'ok' })).toBe(false);
     expect(asks('fuse-sides', { ...DARK, 'amp-terminals': 'plus-open' })).toBe(true);
@@ -142,7 +142,7 @@ describe('the fuses and leads of an amplifier', () => {
     expect(asks('supply-wiggle', { ...DARK, 'fuse-look': 'whole' })).toBe(true);
     expect(asks('supply-wiggle', { ...DARK, 'fuse-look': 'blown' })).toBe(false);
   });
-  it('leave a fuse in that a plus was read behind, or that let a jumper wake it', () => {
+  it('leave a fuse in that a positive was read behind, or that let a jumper wake it', () => {
     expect(asks('fuse-look', DARK)).toBe(true);
     expect(asks('fuse-look', { ...DARK, 'amp-terminals': 'ground-open' })).toBe(false);
     expect(asked(['fuse-look', 'body-fuse'], { ...DARK, 'remote-jumper': 'wakes' })).toEqual([]);
@@ -180,11 +180,11 @@ describe('the fuses and leads of an amplifier', () => {
     expect(ever({ 'fuse-lamp': 'bright' })).toEqual([]);
     expect(asks('fuse-lamp', { ...DARK, 'fuse-look': 'whole', 'spare-fuse': 'opens' })).toBe(true);
   });
-  it('look at the fuses of the amplifier itself only where plus and ground may be there', () => {
+  it('look at the fuses of the amplifier itself only where positive and ground may be there', () => {
     expect(asks('body-fuse', { ...DARK, 'amp-terminals': 'ok' })).toBe(true);
     expect(asks('body-fuse', { ...DARK, 'amp-terminals': 'plus-open' })).toBe(false);
   });
-  it('are read under a lamp only after plus and ground were read and are there', () => {
+  it('are read under a lamp only after positive and ground were read and are there', () => {
     expect(asks('supply-under-load', DARK)).toBe(false);
     expect(asks('supply-under-load', { ...DARK, 'amp-terminals': 'ground-open' })).toBe(false);
     expect(asks('supply-under-load', { ...DARK, 'amp-terminals': 'unclear' })).toBe(true);
@@ -211,7 +211,7 @@ describe('what an amplifier protects itself from', () => {
   it('is not looked for in one that is simply dark', () => {
     expect(asked(LOAD, DARK)).toEqual([]);
   });
-  it('is looked for where its fault lamp shows, where it goes off at times, and where nobody sees a lamp', () => {
+  it('is looked for where its fault light shows, where it goes off at times, and where nobody sees a lamp', () => {
     expect(asked(LOAD, FAULT)).toEqual([...LOAD]);
     expect(asked(LOAD, { ...ON, 'amp-goes-off': 'loud' })).toEqual([...LOAD]);
     expect(asked(LOAD, { ...DARK, 'remote-jumper': 'fault' })).toEqual([...LOAD]);
@@ -348,7 +348,7 @@ describe('a step that was never asked before', () => {
     expect(asks('when-silent', { 'rear-history': 'never' })).toBe(false);
     expect(asks('when-silent', { 'rear-history': 'comes-and-goes' })).toBe(true);
   });
-  it('pulls the signal plug under a fault lamp, and not of an amplifier that sleeps without it', () => {
+  it('pulls the signal plug under a fault light, and not of an amplifier that sleeps without it', () => {
     expect(asks('signal-plug-out', { ...FAULT, 'rear-amp-turn-on': 'wire' })).toBe(true);
     expect(asks('signal-plug-out', { ...FAULT, 'rear-amp-turn-on': 'signal' })).toBe(false);
     expect(asks('signal-plug-out', { ...DARK, 'rear-amp-turn-on': 'wire' })).toBe(false);
@@ -371,7 +371,7 @@ describe('a step that was never asked before', () => {
     expect(asks('bulb-to-frame', FAULT)).toBe(true);
     expect(asks('bulb-to-frame', DARK)).toBe(false);
   });
-  it('leads from a plus that sags to the load, and not to a jumper or the fuses of the amplifier', () => {
+  it('leads from a positive that sags to the load, and not to a jumper or the fuses of the amplifier', () => {
     const sags = { ...DARK, 'amp-terminals': 'sags' } as const;
     expect(asked(['supply-under-load', 'fuse-sides', 'fuse-look'], sags)).toHaveLength(3);
     expect(asked(['remote-jumper', 'body-fuse'], sags)).toEqual([]);
@@ -385,7 +385,7 @@ describe('a step that was never asked before', () => {
     // A new one that wakes it may only sit better than the old one did.
     expect(asks('fuse-ohms', { ...pulled, 'spare-fuse': 'wakes' })).toBe(true);
   });
-  it('measures into an amplifier that is dark or at fault, where plus and ground are there', () => {
+  it('measures into an amplifier that is dark or at fault, where positive and ground are there', () => {
     expect(asks('amp-ohms', { ...DARK, 'amp-terminals': 'ok' })).toBe(true);
     expect(asks('amp-ohms', FAULT)).toBe(true);
     expect(asks('amp-ohms', { ...DARK, 'amp-terminals': 'plus-open' })).toBe(false);

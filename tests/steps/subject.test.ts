@@ -100,7 +100,7 @@ describe('a step about an amplifier', () => {
     expect(asked(ampTerminals, meant('front'))).toMatch(/^At the front amplifier:/);
     expect(asked(ampTerminals, meant('rear'))).toMatch(/^At the rear amplifier:/);
     expect(asked(atFront, meant('rear'))).toMatch(/^At the front amplifier:/);
-    expect(inWords(about(ampLight, 'front').short, meant('rear'))).toBe('Amplifier lamp, front amplifier');
+    expect(inWords(about(ampLight, 'front').short, meant('rear'))).toBe('Amplifier light, front amplifier');
   });
   it('asks for its own cover to be off: that of the other tells nothing', () => {
     expect(atFront.conditions).toContain('amp-uncovered@front');

@@ -28,7 +28,7 @@ describe('the joints at the amplifier, with a lamp of 5 A on them', () => {
     [0, 0.076, 'ground'],
     [0.4, 0.2, 'plus'],
     [0.2, 0.4, 'ground'],
-  ])('%f V at plus and %f V at ground mean %s', (plusJointV, groundJointV, outcome) => {
+  ])('%f V at positive and %f V at ground mean %s', (plusJointV, groundJointV, outcome) => {
     expect(read(plusJointV, groundJointV)).toBe(outcome);
   });
   it('are typed without their sign, or a joint that is read the other way round would pass', () => {

@@ -120,7 +120,7 @@ describe('the spoken line of a step', () => {
     expect(phoneOf(id)).toMatch(/very hot: hold it by its leads, away from seat and plastic\./),
   );
   it.each(['amp-terminals', 'supply-under-load', 'half-supply'])(
-    'keeps the probe off the frame at the battery plus in %s',
+    'keeps the probe off the frame at the battery positive in %s',
     (id) => expect(phoneOf(id)).toMatch(/never touching the frame/),
   );
   it('tells whoever has a meter that reads DC as AC to take another one', () =>

@@ -56,16 +56,16 @@ describe('a wave that a supply cuts off', () => {
 
 describe('the supply of a loud amplifier', () => {
   // 19.0 V into coils of 3.3 Ω are 109 W a channel; four at 72 % are 607 W in, 43 to 46 A, on leads of 7.8 and 2.9 mΩ.
-  it('drops some hundred millivolts in sound leads, plus and ground each as its ohms', () => {
+  it('drops some hundred millivolts in sound leads, positive and ground each as its ohms', () => {
     const now = at(healthyWorld(EXAMPLE_RIGS['frame-fairing']), { ...loudOn, engine: 'cruise' });
-    const currentA = now.power.currentA('plus lead 0').re;
+    const currentA = now.power.currentA('positive lead 0').re;
     const { plus, ground: minus } = ampNodes(0);
     expect(currentA).toBeGreaterThan(30);
     expect(currentA).toBeLessThan(50);
     expectClose(powerV(now, BATTERY_PLUS, plus) / currentA, 7.8e-3, 0.05);
     expectClose(powerV(now, minus, MINUS) / currentA, 2.85e-3, 0.05);
   });
-  it('splits into what plus lead, amplifier and ground lead take: V1 = V2 + V3 + V4', () => {
+  it('splits into what positive lead, amplifier and ground lead take: V1 = V2 + V3 + V4', () => {
     fc.assert(
       fc.property(anyBike, fc.constantFrom('off', 'idle', 'cruise'), (rig, engine) => {
         const now = at(healthyWorld(rig), { ...loudOn, engine });

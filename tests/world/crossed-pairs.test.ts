@@ -37,7 +37,7 @@ describe.each(Object.entries(BUILDS))('crossed rear pairs %s', (_, rig) => {
     expectRatios('sides-changed', -1, [0, 1]);
     expectRatios('sides-changed', 1, [1, 0]);
   });
-  it('with minus wires changed play in the middle, and on both sides at half when balance is at one', () => {
+  it('with negative wires changed play in the middle, and on both sides at half when balance is at one', () => {
     expectRatios('minuses-changed', 0, [1, 1]);
     expectRatios('minuses-changed', -1, [0.5, 0.5]);
   });

@@ -92,7 +92,7 @@ describe('a converter that is dead', () => {
 
 describe('water in an amplifier', () => {
   const wet = (lamp: 'dark' | 'fault') => withAmp(healthy, { wet: lamp, shortInside: { ohm: 100 } });
-  it('leaves it dark, or with its fault lamp lit while it is turned on', () => {
+  it('leaves it dark, or with its fault light lit while it is turned on', () => {
     expect(at(wet('dark')).amps[0]).toMatchObject({ lamp: 'off', why: 'dead' });
     expect(at(wet('fault')).amps[0]).toMatchObject({ lamp: 'fault', why: 'wet' });
     expect(lampOf(wet('fault'), { key: 'off' })).toBe('off');
@@ -122,7 +122,7 @@ describe('an amplifier that is driven far into clipping', () => {
 });
 
 describe('what lies on the ground of an amplifier', () => {
-  it('is the current times its ohms, between its terminal and the battery minus post', () => {
+  it('is the current times its ohms, between its terminal and the battery negative post', () => {
     const now = at(withAmp(healthy, { groundRing: { ohm: 0.1 } }), { volumeRatio: 0.5 });
     const currentA = now.power.currentA('ground ring 0').re;
     const { groundRing, minusRing } = ampNodes(0);

@@ -136,7 +136,7 @@ describe('the circuit agrees with the formula', () => {
     );
   });
 
-  it('of a run: coils as they are joined, plus two lengths of wire, plus some milliohms of contacts', () => {
+  it('of a run: coils as they are joined, positive two lengths of wire, positive some milliohms of contacts', () => {
     const joined = fc.constantFrom(
       { rearWiring: 'single', rearPerChannel: 1 } as const,
       { rearWiring: 'parallel', rearPerChannel: 2 } as const,
@@ -202,7 +202,7 @@ describe('the circuit agrees with the formula', () => {
         world.amps.forEach(({ plusLead, groundLead }, i) => {
           const { fuseOut, plusEnd, ground: minus, groundRing } = ampNodes(i);
           const drops = [
-            [`plus lead ${i}`, powerV(now, fuseOut, plusEnd), plusLead],
+            [`positive lead ${i}`, powerV(now, fuseOut, plusEnd), plusLead],
             [`ground lead ${i}`, powerV(now, minus, groundRing), groundLead],
           ] as const;
           for (const [lead, lostV, { lengthM, sectionM2 }] of drops) {
@@ -258,7 +258,7 @@ describe('what switches an amplifier lies within what makers choose', () => {
       }),
     );
   });
-  it('at its plus and ground', () => {
+  it('at its positive and ground', () => {
     fc.assert(
       fc.property(evenly(-2, 2), (decades) => {
         const now = at(withAmp(FRAME, { ring: { ohm: 10 ** decades } }), { toneHz: null });

@@ -46,7 +46,7 @@ describe('a repair does harm', () => {
     expect(harmsDoing(clad, { do: 'renew-fuse', fuse: 'main' })).toEqual(['fuse-above-lead']);
     expect(harmsDoing(clad, { do: 'renew-fuse', fuse: 'main', fuseA: 20 })).toEqual([]);
   });
-  it('with a lead that has less copper than the old one, and a ground thinner than its plus', () => {
+  it('with a lead that has less copper than the old one, and a ground thinner than its positive', () => {
     const thick = withAmp(bike, ({ plusLead }) => ({ plusLead: { ...plusLead, sectionM2: 13.3e-6 } }));
     const lead = (sectionM2: number) => harmsDoing(thick, { do: 'renew-lead', lead: 'plus', sectionM2, fuseA: 40 });
     expect(lead(8.37e-6)).toEqual(['lead-thinner']);

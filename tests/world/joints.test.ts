@@ -23,7 +23,7 @@ describe('the joint of copper and terminal at the amplifier', () => {
     fc.assert(
       fc.property(evenly(1e-3, 1), (ohm) => {
         const now = at(withAmp(healthy, { terminal: { ohm } }), { volumeRatio: 0.5 });
-        const currentA = now.power.currentA('plus lead 0').re;
+        const currentA = now.power.currentA('positive lead 0').re;
         expectClose(powerV(now, plusEnd, plus) + 1, ohm * currentA + 1, 1e-6);
       }),
     );
@@ -43,7 +43,7 @@ describe('the joint of copper and terminal at the amplifier', () => {
   });
 });
 
-describe('a plus lead that is broken inside', () => {
+describe('a positive lead that is broken inside', () => {
   it('has the battery behind its fuse, and nothing at the amplifier', () => {
     const now = at(withAmp(healthy, { plusCopper: { ohm: Infinity } }));
     expectClose(powerV(now, fuseOut), powerV(now, BATTERY_PLUS), 1e-3);
@@ -58,7 +58,7 @@ describe('a fuse holder that is open', () => {
   });
 });
 
-describe('plus and ground that are both half bad', () => {
+describe('positive and ground that are both half bad', () => {
   it('keep an amplifier off together, and neither of them alone', () => {
     // It draws 0.9 A at idle and goes off below 10.2 V: (12.6 − 10.2) / 0.9 = 2.7 Ω at rest, a little less with music.
     const half = { ohm: 1.2 };
@@ -74,7 +74,7 @@ describe('a ground screw that head unit and amplifier share', () => {
   it('lifts both grounds by what both draw together', () => {
     const now = at(shared(0.3), { volumeRatio: 0.3 });
     const screwA = now.power.currentA('shared screw').re;
-    const bothA = now.power.currentA('unit ground').re + now.power.currentA('minus ring 0').re;
+    const bothA = now.power.currentA('unit ground').re + now.power.currentA('negative ring 0').re;
     expectClose(screwA, bothA, 1e-6);
     expectClose(powerV(now, UNIT_GROUND), 0.3 * screwA + 1e-3 * now.power.currentA('unit ground').re, 1e-4);
     expect(powerV(now, ground)).toBeGreaterThan(0.3 * screwA);

@@ -21,8 +21,8 @@ describe('an impossible bike is refused by name, before it is solved', () => {
   it.each<[string, Rig, object]>([
     ['no battery', { ...FRAME, batteryAh: 0 }, { reason: 'no-battery' }],
     ['a battery below zero', { ...FRAME, batteryAh: -20 }, badValue('battery', 'internalOhm -0.02')],
-    ['a plus lead without length', amp({ plusLeadM: 0 }), badValue('plus lead 0', 'lengthM 0')],
-    ['a plus lead without copper', amp({ plusLeadM2: 0 }), badValue('plus lead 0', 'sectionM2 0')],
+    ['a positive lead without length', amp({ plusLeadM: 0 }), badValue('positive lead 0', 'lengthM 0')],
+    ['a positive lead without copper', amp({ plusLeadM2: 0 }), badValue('positive lead 0', 'sectionM2 0')],
     ['a main fuse for no current', amp({ mainFuseA: 0 }), badValue('fuse 0', 'ratedA 0')],
     ['a speaker run without length', { ...FRAME, rearRunM: 0 }, badValue('wire front-left +', 'lengthM 0')],
     ['the same without an amplifier', { ...NO_AMP, rearRunM: 0 }, badValue('wire front-left +', 'lengthM 0')],

@@ -64,8 +64,8 @@ describe('solve', () => {
       voltageSource('shift', ['a', 'ground'], 0.3),
       bridgeOutput('out', { plus: 'p', minus: 'm', ground: 'a' }, { restV: 6, toneV: real(2), legOhm }),
       ...ohm.flatMap((is, i) => [
-        resistor(`plus ${i}`, [i === 0 ? 'p' : `p${i}`, `p${i + 1}`], is),
-        resistor(`minus ${i}`, [i === 0 ? 'm' : `m${i}`, `m${i + 1}`], 1 / is),
+        resistor(`positive ${i}`, [i === 0 ? 'p' : `p${i}`, `p${i + 1}`], is),
+        resistor(`negative ${i}`, [i === 0 ? 'm' : `m${i}`, `m${i + 1}`], 1 / is),
         resistor(`across ${i}`, [`p${i + 1}`, `m${i + 1}`], is * is),
         contact(`leak ${i}`, [`m${i + 1}`, 'ground'], Infinity),
       ]),

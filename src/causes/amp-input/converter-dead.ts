@@ -39,7 +39,7 @@ export const converterDead: Cause = {
     who: FITTER,
     parts: ['Converter from speaker level to line level, made for bridge outputs, as many channels as the old one'],
     notBuy: ['An amplifier or a reflash: the sound is lost in the box in between.'],
-    ifDoneAnyway: 'A converter with a grounded minus shorts the output of the head unit.',
+    ifDoneAnyway: 'A converter with a grounded negative shorts the output of the head unit.',
     proofOfCure: arrives(f, 'line'),
   }),
 };

@@ -11,7 +11,7 @@ export const inputDc: Cause = {
     byMeter: 'Music paused, DC volts between the two wires of each input pair: more than 0.5 V between those of one?',
     needs: ['music-paused'],
     touches: ['amp-in-plus'],
-    without: 'Key off, signal plug out of the amplifier, key on: does its fault lamp turn normal?',
+    without: 'Key off, signal plug out of the amplifier, key on: does its fault light turn normal?',
   },
   mends: ['unit'],
   article: 'half-the-supply-on-a-speaker-wire',

@@ -15,7 +15,8 @@ export const oneInputLeadOpen: Cause = {
   },
   faults: ['one-input-lead-open'],
   split: {
-    byMeter: 'Music paused, each wire of the input pair against battery minus: one at half the supply, the other not?',
+    byMeter:
+      'Music paused, each wire of the input pair against battery negative: one at half the supply, the other not?',
     needs: ['music-paused'],
     touches: ['amp-in-plus'],
     without: 'Key off, pull gently at each wire of the signal lead, at both ends: does one pull out of its crimp?',

@@ -11,7 +11,7 @@ export const senseNoHalfSupply: Cause = {
   faults: ['sense-no-half-supply'],
   split: {
     byMeter:
-      'Music paused, each of its input wires against battery minus: no DC, while the speaker wires at the head unit have some?',
+      'Music paused, each of its input wires against battery negative: no DC, while the speaker wires at the head unit have some?',
     needs: ['music-paused'],
     touches: ['amp-in-plus'],
     without: 'Follow its signal wires: is there a box, a converter or a line-level lead on the way?',

@@ -17,7 +17,7 @@ export const ampTooHot: Cause = {
   title: (f) => `${AmpName(f)} gets too hot`,
   faults: ['amp-heat-protect'],
   split: {
-    byMeter: 'While it is off and hot: plus to ground at its terminals within 0.5 V of the battery?',
+    byMeter: 'While it is off and hot: positive to ground at its terminals within 0.5 V of the battery?',
     without: 'Feel its case: too hot to leave your hand there? Does it come back by itself once cooler?',
   },
   mends: ['amp'],

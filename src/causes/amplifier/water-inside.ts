@@ -29,7 +29,7 @@ export const waterInside: Cause = {
     ],
     repair: [{ do: 'dry-amp' }],
     fix: [
-      'Key off, main fuse out, battery minus off. Don’t try it again while it is wet: that is what kills it.',
+      'Key off, main fuse out, battery negative off. Don’t try it again while it is wet: that is what kills it.',
       'Amplifier out, plugs apart, covers off. Shake the water out, and let it drain with the plugs facing down.',
       'Three days in a warm dry room, or a day in front of a fan. No oven, no hot-air gun.',
       'Green or white on pins or board: brush it off with contact cleaner, and let that dry too.',

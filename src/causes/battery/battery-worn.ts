@@ -32,9 +32,9 @@ export const batteryWorn: Cause = {
     repair: [{ do: 'replace-battery' }],
     fix: [
       `Charge the old one fully first, then four hours’ rest. ${FULL_AND_RESTED} Key on for fifteen minutes: ${NEARLY_EMPTY}, it is worn.`,
-      'Key off. All minus rings off together, then plus.',
+      'Key off. All negative rings off together, then positive.',
       'Fit the size and chemistry the bike calls for, fully charged before it goes in.',
-      'Rings bright, plus tight, then minus. No ring may turn by hand.',
+      'Rings bright, positive tight, then negative. No ring may turn by hand.',
       `${RUNNING}: ${CHARGING_BAND} at the posts? If not, the charging will ruin the next one too.`,
     ],
     tools: 'Charger, meter, spanner',

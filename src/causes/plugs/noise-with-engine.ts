@@ -26,8 +26,8 @@ export const noiseWithEngine: Cause = {
     fix: [
       'Outdoors, idling, music paused. Charging lead off the phone: gone? Then use another charger, or play without the cable.',
       'Key off, signal plug off the amplifier: still there with the engine on? Then it is ground or supply.',
-      'Gone with the plug off: keep the signal leads a hand’s width from charging and plus leads, and cross them at right angles.',
-      'Still there: run the amplifier’s ground straight to the battery minus post, with no other ground at that end. One thing at a time, and listen after each.',
+      'Gone with the plug off: keep the signal leads a hand’s width from charging and positive leads, and cross them at right angles.',
+      'Still there: run the amplifier’s ground straight to the battery negative post, with no other ground at that end. One thing at a time, and listen after each.',
     ],
     tools: 'Cable ties, spanner',
     minutes: 60,

@@ -17,13 +17,13 @@ export const rearPairsCrossed: Cause = {
   remedy: (f) => ({
     what: 'The wires of the two rear pairs are crossed, so a rear speaker sits across wires that do not belong together.',
     background:
-      'Across the two pluses or the two minuses, whatever is the same on both sides cancels, so speech and bass are gone. With the minuses swapped, each plays half of both sides. With the sides swapped, only the balance works backwards.',
+      'Across the two positives or the two negatives, whatever is the same on both sides cancels, so speech and bass are gone. With the negatives swapped, each plays half of both sides. With the sides swapped, only the balance works backwards.',
     numbers: [coilFigure(f)],
     repair: [{ do: 'uncross-pairs' }],
     fix: [
       'Key off, rear plug apart, meter on ohms: which two wires on the speaker side read as a coil? Mark left and right.',
       'Follow the wires from the source to that plug: check the colours on both sides of every joint, adapter and tap.',
-      'Rejoin them: left plus and left minus to the left speaker, right plus and right minus to the right one.',
+      'Rejoin them: left positive and left negative to the left speaker, right positive and right negative to the right one.',
       'Meter on ohms before the plug goes back: no wire to the frame, none from one pair to the other.',
     ],
     tools: 'Meter, crimp tool, marker tape',

@@ -57,7 +57,7 @@ export const loadTooLow: Cause = {
     repair: [{ do: 'rewire-speakers', where: speakersInQuestion(f), togetherOhm: togetherOhm(f, 'series') }],
     fix: [
       'Look up the lowest ohms per channel in its papers, stereo and bridged.',
-      'Key off, speaker plugs off. Two speakers on one channel: wire them in series. Amplifier plus, first speaker, second speaker, amplifier minus.',
+      'Key off, speaker plugs off. Two speakers on one channel: wire them in series. Amplifier positive, first speaker, second speaker, amplifier negative.',
       'Only identical speakers in series. Different ones each need a channel of their own.',
       'Before the plug goes back, meter on ohms: the run reads both coils added up, and no wire of it touches the frame.',
     ],

@@ -37,7 +37,7 @@ export const speakerPairShorted: Cause = {
   mends: ['run'],
   article: 'read-a-coil-in-ohms',
   remedy: (f) => ({
-    what: `${onePlaced(placeOf(f), 'speaker run')} is shorted: its plus and minus touch each other.`,
+    what: `${onePlaced(placeOf(f), 'speaker run')} is shorted: its positive and negative touch each other.`,
     background: 'Loose strands at a terminal do it, or a lead pinched flat.',
     numbers:
       axleOf(f) === 'rear' || isOfOneSpeaker(f) ? runFigures(f) : [...lowestRunRead(f), coilFigure(f, axleOf(f))],

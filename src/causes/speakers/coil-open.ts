@@ -21,7 +21,7 @@ const findWhatBurntIt = (f: Findings): readonly string[] =>
         'Then check gain, high-pass and the bass boost of an unaltered profile: clipping or too much bass burns the next one too. High-pass on at 80 to 100 Hz.',
       ]
     : [
-        'Key on, music paused: no DC between the two wires of that run. Half the supply on each against battery minus is normal.',
+        'Key on, music paused: no DC between the two wires of that run. Half the supply on each against battery negative is normal.',
         'Bass back to the middle, and volume below where it distorts: that would burn the next one too.',
       ];
 
@@ -55,7 +55,7 @@ export const coilOpen: Cause = {
       `Key off, grille off, one wire off: both ${axleOf(f)} coils in ohms at their own tabs. If a coil reads within the figures above, it is fine, and the fault is its lead.`,
       ...findWhatBurntIt(f),
       'Replace the open one with the same speaker, same rated ohms. If you can’t get the same one, replace both sides so that left and right match.',
-      'Plus to plus. No terminal on bare metal.',
+      'Positive to positive. No terminal on bare metal.',
     ],
     tools: 'Screwdriver, meter',
     minutes: 60,

@@ -37,7 +37,7 @@ export const coilRubbing: Cause = {
     fix: [
       'Loosen its screws evenly and listen again: a mount that is not flat bends the frame, and the coil rubs.',
       'Still scraping? Replace just that one: same size, kind and rated ohms. If you can’t get one, replace both sides of the pair.',
-      'Flat mount, screws evenly tight, plus to plus, no terminal touching metal.',
+      'Flat mount, screws evenly tight, positive to positive, no terminal touching metal.',
       'Deal with what did it: high-pass on at 80 to 100 Hz, bass knob at zero, gain set by test tone.',
     ],
     tools: 'Screwdriver',

@@ -12,7 +12,7 @@ function readGround(f: Findings): readonly Figure[] {
   const { groundV } = f.values('amp-terminals');
   if (groundV === undefined) return [];
   return [
-    { id: 'ground-read', label: 'Its ground against battery minus, as read', value: groundV, unit: 'V', digits: 3 },
+    { id: 'ground-read', label: 'Its ground against battery negative, as read', value: groundV, unit: 'V', digits: 3 },
   ];
 }
 
@@ -21,8 +21,8 @@ export const ampGroundOpen: Cause = {
   title: (f) => `The ground of ${ampName(f)} is open`,
   faults: ['amp-ground-open'],
   split: {
-    byMeter: 'Red on the amplifier’s ground, black on the battery minus post: near zero, or near the battery?',
-    without: 'Key off, battery minus off: pull gently at both ends of its ground lead. Does one pull out?',
+    byMeter: 'Red on the amplifier’s ground, black on the battery negative post: near zero, or near the battery?',
+    without: 'Key off, battery negative off: pull gently at both ends of its ground lead. Does one pull out?',
     cautions: ['minus-first', 'battery-gas', 'cranking'],
   },
   mends: ['amp-supply'],
@@ -30,16 +30,16 @@ export const ampGroundOpen: Cause = {
   remedy: (f) => ({
     what: `${AmpName(f)} has no return path to the battery: its ground is open.`,
     background:
-      'Measured against its own ground, a good plus and a good remote wire look dead. A line-level lead’s shield may carry the current instead, and burn.',
+      'Measured against its own ground, a good positive and a good remote wire look dead. A line-level lead’s shield may carry the current instead, and burn.',
     numbers: [...readGround(f), healthyFigure(f, 'ground')],
     readFirst: readsForLead(f).filter((read) => read === 'plus-lead'),
     repair: [{ do: 'renew-lead', lead: 'ground', sectionM2: groundLeadM2(f) }],
     fix: [
-      'Key off, main fuse out, battery minus off. Line-level plugs out of the amplifier.',
+      'Key off, main fuse out, battery negative off. Line-level plugs out of the amplifier.',
       'Follow the old ground: the ring has come off, the crimp has pulled out, or it is bolted to paint or a rubber-mounted part.',
-      `Run the ground to the battery minus post: ${copper(groundLeadM2(f))}, and never thinner than the plus lead. Rings crimped and sealed, no fuse in it.`,
+      `Run the ground to the battery negative post: ${copper(groundLeadM2(f))}, and never thinner than the positive lead. Rings crimped and sealed, no fuse in it.`,
       'Check the line-level leads’ shields and plugs before they go back: they may be burnt.',
-      'Battery minus on, main fuse last.',
+      'Battery negative on, main fuse last.',
     ],
     tools: 'Crimp tool, spanner',
     minutes: 30,
@@ -50,7 +50,7 @@ export const ampGroundOpen: Cause = {
       'A fuse in the ground lead hides the fault: when it opens, the shields of the signal leads carry the current.',
     proofOfCure: {
       byEar: TEN_STARTS,
-      byMeter: `${LAMP_ON}: ${healthyInWords(f, 'ground')} from the amplifier’s ground to the battery minus post.`,
+      byMeter: `${LAMP_ON}: ${healthyInWords(f, 'ground')} from the amplifier’s ground to the battery negative post.`,
       ...LAMP_NEEDS,
     },
   }),

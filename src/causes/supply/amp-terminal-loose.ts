@@ -10,7 +10,8 @@ export const ampTerminalLoose: Cause = {
   split: {
     byMeter: `${LAMP_ON}: more than 10 mV from the copper of a lead to the metal of its terminal?`,
     ...LAMP_NEEDS,
-    without: 'Key off, main fuse out: pull gently at plus and ground where they enter the amplifier. Does one move?',
+    without:
+      'Key off, main fuse out: pull gently at positive and ground where they enter the amplifier. Does one move?',
   },
   mends: ['amp-supply'],
   article: 'voltage-drop-under-load',
@@ -20,8 +21,8 @@ export const ampTerminalLoose: Cause = {
     numbers: [...readFigures(f, 'plus'), ...readFigures(f, 'ground'), CUT_OUT],
     repair: [{ do: 'tighten-joint', at: 'amp-terminal' }],
     fix: [
-      'Key off, main fuse out, battery minus off.',
-      'Plus and ground out of the amplifier. Green, brown, or strands cut by the screw? Cut back to bright copper.',
+      'Key off, main fuse out, battery negative off.',
+      'Positive and ground out of the amplifier. Green, brown, or strands cut by the screw? Cut back to bright copper.',
       'Strip enough that no insulation goes under the screw. Twist the strands, or crimp a ferrule on. Never tin them: solder creeps and works loose.',
       'Screw tight, tug it, tighten again. A push-on plug: push until it locks.',
       MINUS_BACK,

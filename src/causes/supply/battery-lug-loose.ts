@@ -14,7 +14,7 @@ export const batteryLugLoose: Cause = {
   mends: ['amp-supply'],
   article: 'voltage-drop-under-load',
   remedy: (f) => ({
-    what: 'A ring on a battery post makes contact only part of the time: the amplifier’s plus, its ground, or the bike’s own.',
+    what: 'A ring on a battery post makes contact only part of the time: the amplifier’s positive, its ground, or the bike’s own.',
     background:
       'Usually several rings are stacked on one short screw, or the screw was not tightened after work on the battery.',
     numbers: [...readFigures(f, 'plus'), ...readFigures(f, 'ground'), healthyFigure(f, 'plus'), CUT_OUT],
@@ -24,11 +24,11 @@ export const batteryLugLoose: Cause = {
       { do: 'tighten-joint', at: 'bike-ring' },
     ],
     fix: [
-      'Key off. All minus rings off together, then plus.',
+      'Key off. All negative rings off together, then positive.',
       'Tug each lead: if one slips in its crimp, it needs a new ring.',
       'Clean rings and posts bright. Largest ring at the bottom, thin ones on top, and a screw long enough for all of them.',
-      'Plus tight, then minus. No ring may turn by hand.',
-      'Don’t crank before both are tight: with the bike’s minus loose, the starter current goes through the amplifier’s ground.',
+      'Positive tight, then negative. No ring may turn by hand.',
+      'Don’t crank before both are tight: with the bike’s negative loose, the starter current goes through the amplifier’s ground.',
       'Tighten again after the first ride.',
     ],
     tools: 'Spanner, wire brush',

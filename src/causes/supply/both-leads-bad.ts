@@ -18,19 +18,19 @@ import { FITTER } from '../who.ts';
 
 export const bothLeadsBad: Cause = {
   id: 'both-leads-bad',
-  title: (f) => `Plus lead and ground of ${ampName(f)} are both bad`,
+  title: (f) => `Positive lead and ground of ${ampName(f)} are both bad`,
   faults: ['both-leads-bad'],
   split: {
-    byMeter: `${LAMP_ON}: are more volts lost than a good lead loses, on the plus path and on the ground path?`,
+    byMeter: `${LAMP_ON}: are more volts lost than a good lead loses, on the positive path and on the ground path?`,
     ...LAMP_NEEDS,
     without:
-      'Second leads from the battery, 4 mm² or more, the plus one with a 10 A fuse: does neither help alone, but both together do?',
+      'Second leads from the battery, 4 mm² or more, the positive one with a 10 A fuse: does neither help alone, but both together do?',
     cautions: ['minus-first', 'temporary-lead', 'fuse', 'battery-gas'],
   },
   mends: ['amp-supply'],
   article: 'voltage-drop-under-load',
   remedy: (f) => ({
-    what: `${AmpName(f)} loses volts on both paths: plus lead and ground are both worn, thin or corroded.`,
+    what: `${AmpName(f)} loses volts on both paths: positive lead and ground are both worn, thin or corroded.`,
     background: 'Either alone would only cost some volume. Together they pull the amplifier below its cut-out.',
     numbers: [
       ...plusLeadFigures(f),
@@ -46,9 +46,9 @@ export const bothLeadsBad: Cause = {
     ],
     fix: [
       ...beforeTheLead(f),
-      'Key off, main fuse out, battery minus off. Line-level plugs out of the amplifier.',
-      `Plus: ${plusLeadInWords(f)}, from the battery post straight to the amplifier. Its fuse within a hand’s width of the battery.`,
-      `Ground: ${copper(groundLeadM2(f))} straight to the battery minus post. No fuse in it.`,
+      'Key off, main fuse out, battery negative off. Line-level plugs out of the amplifier.',
+      `Positive: ${plusLeadInWords(f)}, from the battery post straight to the amplifier. Its fuse within a hand’s width of the battery.`,
+      `Ground: ${copper(groundLeadM2(f))} straight to the battery negative post. No fuse in it.`,
       'Rings crimped and sealed, grommets at edges, slack at the steering.',
       MINUS_BACK,
     ],
@@ -63,7 +63,7 @@ export const bothLeadsBad: Cause = {
     ],
     proofOfCure: {
       byEar: TEN_LOUD,
-      byMeter: `${LAMP_ON}: ${healthyInWords(f, 'plus')} lost on the plus path and ${healthyInWords(f, 'ground')} on the ground path.`,
+      byMeter: `${LAMP_ON}: ${healthyInWords(f, 'plus')} lost on the positive path and ${healthyInWords(f, 'ground')} on the ground path.`,
       ...LAMP_NEEDS,
     },
   }),

@@ -49,7 +49,7 @@ export const fuseHolderBad: Cause = {
     repair: renewHolder(f),
     fix: [
       'Key off, fuse out, meter on ohms across the fuse: next to nothing? If not, the fuse is open as well.',
-      'Battery minus off. Cut the old holder out, back to bright copper.',
+      'Battery negative off. Cut the old holder out, back to bright copper.',
       'Fit a sealed holder with crimped lugs, out of the spray, within a hand’s width of the battery.',
       ...fuseLast(f),
     ],
@@ -61,7 +61,7 @@ export const fuseHolderBad: Cause = {
     cautions: ['ohms-dead'],
     proofOfCure: {
       byEar:
-        'Ten loud minutes, then a hand near the holder: only hand-warm. Press the fuse: the amplifier’s lamp does not flicker.',
+        'Ten loud minutes, then a hand near the holder: only hand-warm. Press the fuse: the amplifier’s light does not flicker.',
       byMeter: `${LAMP_ON}: less than 25 mV across the holder.`,
       ...LAMP_NEEDS,
     },

@@ -12,7 +12,7 @@ const newFuseHolds = (f: Findings): boolean => is(f, 'spare-fuse', 'wakes', 'hol
 
 const REASONS =
   'A fuse blows for a reason: too small for the bass, a short while something was being fitted, or a lead that chafes now and then.';
-const LOOK_ALONG = 'Check the whole plus lead for chafing: at the seat, the frame, the steering.';
+const LOOK_ALONG = 'Check the whole positive lead for chafing: at the seat, the frame, the steering.';
 const LAMP =
   'Remote wire and speaker plugs off the amplifier, bare ends taped. A 21 to 55 W lamp in the fuse’s place: a brief glow, then out?';
 
@@ -21,7 +21,7 @@ function split(f: Findings): Split {
   const same = (check: string, ...needs: readonly ConditionId[]): Split => ({ byMeter: check, without: check, needs });
   if (fuseStaysOut(f))
     return same(
-      'The fuse stays out. A 21 to 55 W lamp in its place, the plus lead off the amplifier and taped: out now?',
+      'The fuse stays out. A 21 to 55 W lamp in its place, the positive lead off the amplifier and taped: out now?',
       'minus-off',
       'lamp-for-fuse',
     );
@@ -30,7 +30,7 @@ function split(f: Findings): Split {
     return same('One new fuse of the old rating, remote wire and speakers off at first: does it hold?', 'fuse-out');
   if (fuseIsOpen(f)) return same(LAMP, 'lamp-for-fuse');
   return {
-    byMeter: 'Fuse in, both ends of it in turn against the battery minus post: volts on one end, none on the other?',
+    byMeter: 'Fuse in, both ends of it in turn against the battery negative post: volts on one end, none on the other?',
     without: 'Key off, pull the main fuse near the battery: is its strip burnt through?',
   };
 }
@@ -42,8 +42,8 @@ const stayingOut = (f: Findings): Work => ({
   what: `The main fuse of ${ampName(f)} is blown, and something after it is shorted.`,
   fix: [
     'Key off. The fuse stays out: another one tells you nothing new.',
-    'Battery minus off, the plus lead off the amplifier, its end taped. A 21 to 55 W lamp in the fuse’s place, minus on.',
-    'Still bright: the lead is touching metal. Battery minus off, and follow it: seat, frame edges, steering, under the tank.',
+    'Battery negative off, the positive lead off the amplifier, its end taped. A 21 to 55 W lamp in the fuse’s place, negative on.',
+    'Still bright: the lead is touching metal. Battery negative off, and follow it: seat, frame edges, steering, under the tank.',
     'Out now: the amplifier, or something plugged into it. Measure each speaker wire to the frame in ohms: above 100 kΩ is good.',
     'Mend what you found. No fuse until that lamp goes out with everything back on.',
     READ_THE_LEAD,
@@ -73,7 +73,7 @@ const alreadyIn = (f: Findings): Work => ({
 });
 
 const toDo = (f: Findings): Work => ({
-  what: `${AmpName(f)} gets no supply: the main fuse in its plus lead is blown.`,
+  what: `${AmpName(f)} gets no supply: the main fuse in its positive lead is blown.`,
   fix: [
     `Key off, fuse out. ${LOOK_ALONG}`,
     `${LAMP} Bright: stop, something is shorted.`,

@@ -7,18 +7,18 @@ import { FITTER } from '../who.ts';
 
 export const plusLeadBroken: Cause = {
   id: 'plus-lead-broken',
-  title: (f) => `The plus lead of ${ampName(f)} is broken`,
+  title: (f) => `The positive lead of ${ampName(f)} is broken`,
   faults: ['plus-lead-broken'],
   split: {
     byMeter:
-      'Fuse in, against the battery minus post: volts on the amplifier end of the fuse, but few or none on the amplifier’s plus?',
+      'Fuse in, against the battery negative post: volts on the amplifier end of the fuse, but few or none on the amplifier’s positive?',
     without:
-      'Key off, main fuse out: bend the plus lead along its length and tug its ends. Does it give, or slip in a crimp?',
+      'Key off, main fuse out: bend the positive lead along its length and tug its ends. Does it give, or slip in a crimp?',
   },
   mends: ['amp-supply'],
   article: 'voltage-drop-under-load',
   remedy: (f) => ({
-    what: `The plus lead of ${ampName(f)} is broken after its fuse: in a crimp, a splice, a switch, or inside its jacket.`,
+    what: `The positive lead of ${ampName(f)} is broken after its fuse: in a crimp, a splice, a switch, or inside its jacket.`,
     background: `${AmpName(f)} then has a good fuse but no supply. A single strand left still shows full battery volts on a meter.`,
     numbers: [...plusLeadFigures(f), ...readFigures(f, 'plus'), healthyFigure(f, 'plus')],
     readFirst: readsForLead(f),
@@ -26,7 +26,7 @@ export const plusLeadBroken: Cause = {
     fix: [
       'Follow the lead from its fuse to the amplifier first. Is there a cut-off switch, a second fuse or a splice block in it? Switch on, fuse whole, screws tight: does it come on now? Then it needs no new lead.',
       ...beforeTheLead(f),
-      'Key off, main fuse out, battery minus off.',
+      'Key off, main fuse out, battery negative off.',
       'Pull the old lead out and see where it broke: route the new one clear of that edge, with slack.',
       `New lead from the fuse to the amplifier: ${plusLeadInWords(f)}. No splices.`,
       MINUS_BACK,
@@ -39,7 +39,7 @@ export const plusLeadBroken: Cause = {
     proofOfCure: {
       byEar:
         'The amplifier comes on. Steering from lock to lock, seat loaded, lead moved by hand: its lamp does not flicker.',
-      byMeter: `${LAMP_ON}: ${healthyInWords(f, 'plus')} from the battery plus post to the amplifier’s plus, steady while the lead is moved.`,
+      byMeter: `${LAMP_ON}: ${healthyInWords(f, 'plus')} from the battery positive post to the amplifier’s positive, steady while the lead is moved.`,
       ...LAMP_NEEDS,
     },
   }),

@@ -10,7 +10,7 @@ export const sharedGroundScrew: Cause = {
   title: (f) => `${AmpName(f)} shares a ground screw that makes poor contact`,
   faults: ['shared-ground-screw'],
   split: {
-    byMeter: `${LAMP_ON}: does the ground of whatever shares its screw rise with it, against the battery minus post?`,
+    byMeter: `${LAMP_ON}: does the ground of whatever shares its screw rise with it, against the battery negative post?`,
     ...LAMP_NEEDS,
     without:
       'Key off: follow its ground lead to the end. Are there other rings under the same screw, and do those devices act up with it?',
@@ -24,11 +24,11 @@ export const sharedGroundScrew: Cause = {
     numbers: [...readFigures(f, 'ground'), healthyFigure(f, 'ground')],
     repair: [{ do: 'own-ground' }],
     fix: [
-      'Key off, main fuse out, battery minus off. Line-level plugs out of the amplifier.',
+      'Key off, main fuse out, battery negative off. Line-level plugs out of the amplifier.',
       'Amplifier’s ring off the shared screw.',
-      `Give it its own ground, straight to the battery minus post: ${copper(groundLeadM2(f))}, as thick as the plus lead. No fuse in it.`,
+      `Give it its own ground, straight to the battery negative post: ${copper(groundLeadM2(f))}, as thick as the positive lead. No fuse in it.`,
       'The shared screw: rings and metal bright, largest ring lowest, tight. Whatever stays on it needs a good ground too.',
-      'Battery minus on, main fuse last.',
+      'Battery negative on, main fuse last.',
     ],
     tools: 'Crimp tool, scraper, spanner',
     minutes: 40,
@@ -37,7 +37,7 @@ export const sharedGroundScrew: Cause = {
     notBuy: ['An amplifier, a head unit or a battery.', 'A noise filter: it is the ground that moves.'],
     proofOfCure: {
       byEar: `${TEN_LOUD} Whatever acted up with it now works at the same time.`,
-      byMeter: `${LAMP_ON}: ${healthyInWords(f, 'ground')} from the amplifier’s ground to the battery minus post, and the other grounds stay where they were.`,
+      byMeter: `${LAMP_ON}: ${healthyInWords(f, 'ground')} from the amplifier’s ground to the battery negative post, and the other grounds stay where they were.`,
       ...LAMP_NEEDS,
     },
   }),

@@ -10,7 +10,7 @@ export const adapterWithoutRemote: Cause = {
   faults: ['replaced-unit-adapter-gap@remote'],
   split: {
     byMeter:
-      'Head unit on, against the battery minus post: volts on its remote output, none on the bike’s side of the adapter?',
+      'Head unit on, against the battery negative post: volts on its remote output, none on the bike’s side of the adapter?',
     needs: ['panel-off'],
     without: 'Key off, adapter apart: is there a pin for the remote wire on both halves?',
   },
@@ -34,7 +34,7 @@ export const adapterWithoutRemote: Cause = {
     notBuy: [TOLD_NOTHING, 'A reflash: a replaced head unit has no stored profile.'],
     proofOfCure: {
       byEar: TEN_STARTS,
-      byMeter: `Head unit on: ${healthyRemoteInWords(f)} on the amplifier’s remote terminal, against the battery minus post.`,
+      byMeter: `Head unit on: ${healthyRemoteInWords(f)} on the amplifier’s remote terminal, against the battery negative post.`,
     },
   }),
 };

@@ -23,8 +23,8 @@ export const remoteOnPermanent: Cause = {
   title: (f) => `The remote wire of ${ampName(f)} never switches off, and the battery is flat`,
   faults: ['remote-on-permanent'],
   split: {
-    byMeter: 'Key off and out for ten minutes: still volts on the remote terminal, against the battery minus post?',
-    without: 'Key off and out for ten minutes: is the amplifier’s lamp still lit, or its case warm?',
+    byMeter: 'Key off and out for ten minutes: still volts on the remote terminal, against the battery negative post?',
+    without: 'Key off and out for ten minutes: is the amplifier’s light still lit, or its case warm?',
   },
   mends: ['amp-supply'],
   article: 'the-charging-system',

@@ -20,7 +20,7 @@ export const remoteSourceDead: Cause = {
   split: (f) => {
     if (is(f, 'remote-source', 'dead') || is(f, 'remote-start-lamp', 'dark')) return FEED;
     return {
-      byMeter: 'Head unit on, red where the remote wire starts, black on the battery minus post: no volts?',
+      byMeter: 'Head unit on, red where the remote wire starts, black on the battery negative post: no volts?',
       without: 'Head unit on: does an LED test lamp stay dark where the remote wire starts?',
     };
   },

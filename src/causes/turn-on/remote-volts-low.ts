@@ -12,9 +12,9 @@ export const remoteVoltsLow: Cause = {
   faults: ['remote-volts-low'],
   split: {
     byMeter:
-      'Head unit on, remote wire on the amplifier, against the battery minus post: too few volts where the wire starts too?',
+      'Head unit on, remote wire on the amplifier, against the battery negative post: too few volts where the wire starts too?',
     without:
-      'Remote wire off and taped, a lead with a 1 A fuse from the amplifier’s plus to its remote for five seconds: awake now, though an LED test lamp lit on its wire?',
+      'Remote wire off and taped, a lead with a 1 A fuse from the amplifier’s positive to its remote for five seconds: awake now, though an LED test lamp lit on its wire?',
     cautions: ['jumper'],
   },
   mends: ['amp-supply', 'unit-leads'],
@@ -41,7 +41,7 @@ export const remoteVoltsLow: Cause = {
     cautions: ['battery-gas', 'own-charger'],
     proofOfCure: {
       byEar: `${TEN_STARTS} ${AmpName(f)} stays on for ten loud minutes.`,
-      byMeter: `Head unit on, music loud: ${healthyRemoteInWords(f)} on the remote terminal, against the battery minus post.`,
+      byMeter: `Head unit on, music loud: ${healthyRemoteInWords(f)} on the remote terminal, against the battery negative post.`,
     },
   }),
 };

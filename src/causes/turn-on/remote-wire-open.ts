@@ -7,14 +7,14 @@ import { FITTER } from '../who.ts';
 
 const CHECK = {
   byMeter:
-    'Head unit on, against the battery minus post: battery volts where the remote wire starts, few or none at the amplifier?',
+    'Head unit on, against the battery negative post: battery volts where the remote wire starts, few or none at the amplifier?',
   without:
     'Head unit on: does an LED test lamp light where the remote wire starts, but not, or only dimly, at the amplifier’s remote terminal?',
 };
 /** For whoever read both ends: what tells the tap from the rest of the wire. */
 const ALONG_IT = {
   byMeter:
-    'Head unit on, the wire left on the amplifier, against the battery minus post: just past the tap, are the full volts still there?',
+    'Head unit on, the wire left on the amplifier, against the battery negative post: just past the tap, are the full volts still there?',
   without:
     'Head unit on: squeeze the tap, then bend the wire along its length. Does the amplifier come on, if only for a moment?',
 };
@@ -49,7 +49,7 @@ export const remoteWireOpen: Cause = {
     notBuy: [TOLD_NOTHING, 'A reflash: it won’t mend a wire.'],
     proofOfCure: {
       byEar: `${TEN_STARTS} Steering from lock to lock: it stays on.`,
-      byMeter: `Head unit on: ${healthyRemoteInWords(f)} on the remote terminal, against the battery minus post, while the wire is moved.`,
+      byMeter: `Head unit on: ${healthyRemoteInWords(f)} on the remote terminal, against the battery negative post, while the wire is moved.`,
     },
   }),
 };

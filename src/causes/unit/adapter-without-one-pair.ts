@@ -29,14 +29,14 @@ export const adapterWithoutOnePair: Cause = {
     fix: [
       'Key off, adapter plug apart. Find the two wires of that speaker on the head unit’s side, by its papers.',
       'A pin missing or set back? Push it in until it latches, or crimp a new one on. No wires at all? Add the two wires.',
-      'Keep the pair a pair, plus to plus. No common minus, nothing to ground.',
+      'Keep the pair a pair, positive to positive. No common negative, nothing to ground.',
     ],
     tools: 'Meter, pin tool, crimp tool',
     minutes: 40,
     who: FITTER,
     parts: ['Two pins that fit the adapter, two lengths of speaker wire if none are there'],
     notBuy: ['A reflash, a speaker or another head unit: a wire is missing.'],
-    ifDoneAnyway: 'Two minus wires joined together, or to ground, kill a head unit output.',
+    ifDoneAnyway: 'Two negative wires joined together, or to ground, kill a head unit output.',
     proofOfCure: {
       byEar: 'That speaker plays on its own, with balance and fader turned fully to it.',
       byMeter: pairRestsAlike(f),

@@ -21,14 +21,14 @@ export const adapterWithoutRear: Cause = {
     fix: [
       'Key off, adapter plug apart. Find both rear pairs on the head unit’s side, by its papers.',
       'Add the four wires, or fit the adapter for a bike with four speakers.',
-      'Keep each pair a pair, plus to plus. No common minus, nothing to ground.',
+      'Keep each pair a pair, positive to positive. No common negative, nothing to ground.',
     ],
     tools: 'Meter, crimp tool',
     minutes: 60,
     who: FITTER,
     parts: ['Adapter for four speaker pairs, or four pins with wires that fit the one that is there'],
     notBuy: ['A reflash, an amplifier or another head unit: wires are missing.'],
-    ifDoneAnyway: 'Two minus wires joined together, or to ground, kill a head unit output.',
+    ifDoneAnyway: 'Two negative wires joined together, or to ground, kill a head unit output.',
     proofOfCure: {
       byEar: 'The rear plays, left on the left and right on the right.',
       byMeter: pairRestsAlike(f),

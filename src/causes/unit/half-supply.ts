@@ -39,4 +39,4 @@ export function pairDcRead(f: Findings): readonly Figure[] {
 
 /** The check of a live pair, with the volts of this bike. */
 export const pairRestsAlike = (f: Findings): string =>
-  `Head unit on, music paused, black probe on battery minus: ${figureText(halfSupplyHealthy(f))} on each wire, the two wires of a pair within ${formatQuantity(HALF_SUPPLY_PAIR_DIFFERENCE_V, 'V')} of each other.`;
+  `Head unit on, music paused, black probe on battery negative: ${figureText(halfSupplyHealthy(f))} on each wire, the two wires of a pair within ${formatQuantity(HALF_SUPPLY_PAIR_DIFFERENCE_V, 'V')} of each other.`;

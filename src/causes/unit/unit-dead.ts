@@ -9,7 +9,7 @@ export const unitDead: Cause = {
   faults: ['unit-dead'],
   split: {
     byMeter:
-      'Key on, at the head unit’s plug, against the battery minus post: both feeds there and the ground good, and still dark?',
+      'Key on, at the head unit’s plug, against the battery negative post: both feeds there and the ground good, and still dark?',
     without:
       'All fuses whole, pins level, plug home, and still dark: have a workshop measure its feeds before you call it dead.',
   },
@@ -23,7 +23,7 @@ export const unitDead: Cause = {
     numbers: [FEED_NEAR],
     repair: [{ do: 'repair-unit' }],
     fix: [
-      'Its ground first: black probe on the battery minus post, red on its ground wire, key on: below 0.1 V.',
+      'Its ground first: black probe on the battery negative post, red on its ground wire, key on: below 0.1 V.',
       'Both feeds again with its plug home: within 0.5 V of the battery.',
       'Then have the head unit repaired, or exchanged for one of the same kind. Ask for the same stored profile to be put in: rear on or off, level, bass.',
       'Keep the old one until the new one plays: you may need parts of it.',

@@ -10,14 +10,14 @@ export const unitOutputGrounded: Cause = {
     byMeter:
       'Key off, head unit’s plug apart, meter on ohms: each speaker wire of the loom to bare frame metal, above 100 kΩ?',
     needs: ['meter-on-ohms'],
-    without: 'Follow the speaker wires from the head unit: is a minus on a ground ring, or are two joined together?',
+    without: 'Follow the speaker wires from the head unit: is a negative on a ground ring, or are two joined together?',
   },
   mends: ['unit-leads'],
   article: 'half-the-supply-on-a-speaker-wire',
   remedy: (f) => ({
     what: 'A speaker wire of the head unit is joined to ground. It sits at half the supply, so its output is shorted.',
     background:
-      'Old wiring habits do this: “minus is ground”, an adapter with a common minus, a converter with a grounded input. So does a pinched wire.',
+      'Old wiring habits do this: “negative is ground”, an adapter with a common negative, a converter with a grounded input. So does a pinched wire.',
     numbers: [...pairDcRead(f), halfSupplyHealthy(f), PAIR_DIFFERENCE_HEALTHY],
     repair: [{ do: 'free-wire', wire: 'unit-output' }],
     fix: [

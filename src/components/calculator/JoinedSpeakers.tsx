@@ -17,7 +17,7 @@ function Speaker({ x, y, text }: { readonly x: number; readonly y: number; reado
   );
 }
 
-/** Speakers on one channel, joined as they are, from plus at the top to minus at the bottom. */
+/** Speakers on one channel, joined as they are, from positive at the top to negative at the bottom. */
 export function JoinedSpeakers({ count, wiring, each, says }: Joined & { readonly says: string }) {
   const text = formatQuantity(each.value, each.unit, 2);
   const inRow = wiring !== 'parallel';

@@ -17,19 +17,19 @@ export const SPOKEN: Readonly<Record<CautionId, string>> = {
   'flat-battery': 'Twenty minutes like this at most, or the battery goes flat.',
   cone: 'Never press the cone on one side, and never touch a tweeter dome.',
   'minus-first':
-    'Battery minus comes off first and goes back last, all its leads together. Ring and watch off. No spanner from plus to frame.',
-  cranking: 'Do not start the bike while its minus lead is loose and the amplifier’s is tight.',
+    'Battery negative comes off first and goes back last, all its leads together. Ring and watch off. No spanner from positive to frame.',
+  cranking: 'Do not start the bike while its negative lead is loose and the amplifier’s is tight.',
   capacitors:
     'A small spark as the amplifier’s fuse goes back is normal: not near a battery that has just been charged.',
-  'live-clip': 'Main fuse of the amplifier out while you clip on: its plus is live even with the key off.',
+  'live-clip': 'Main fuse of the amplifier out while you clip on: its positive is live even with the key off.',
   fuse: 'Never a bigger fuse, never a wire instead. One that blows twice: stop.',
   data: 'Leave data wires and any airbag plug alone.',
   warranty: 'Under warranty? What you open may be judged later: keep what you take off.',
   'back-to-full': 'Before the level goes up: amplifier gain right down, or it comes back far louder.',
   'set-gain-again': 'Set the amplifier’s gain again afterwards.',
-  'plus-probe': 'The probe on a plus must not touch the bike’s metal: hundreds of amps are waiting.',
+  'plus-probe': 'The probe on a positive must not touch the bike’s metal: hundreds of amps are waiting.',
   jumper:
-    'From the amplifier’s plus to its remote terminal only, through a 1 amp fuse. Never to ground or to a speaker.',
+    'From the amplifier’s positive to its remote terminal only, through a 1 amp fuse. Never to ground or to a speaker.',
   'lamp-hot': 'The lamp burns your skin within seconds: hold it by its leads, away from seat and plastic.',
   'ground-open': 'Round line plugs out of the amplifier first, key off: a loose ground would burn them.',
   'wakes-loud': 'It may wake at full blast: volume at zero, and no ear near a speaker.',
@@ -37,7 +37,7 @@ export const SPOKEN: Readonly<Record<CautionId, string>> = {
   'battery-gas': 'A battery gives off explosive gas: no sparks, no flame, eye protection on.',
   'own-charger': 'A lithium battery only on its own charger.',
   'temporary-lead':
-    'The plus lead has its fuse at the battery, the ground lead none. Both clear of steering and exhaust.',
+    'The positive lead has its fuse at the battery, the ground lead none. Both clear of steering and exhaust.',
   'into-a-short': 'Don’t keep restarting it into a short.',
   'local-rules': 'Local rules come first.',
 };

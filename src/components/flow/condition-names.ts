@@ -3,7 +3,7 @@ import type { ConditionId } from '../../steps/conditions.ts';
 /** What a condition is called once it stands. */
 export const CONDITION_NAMES: Readonly<Record<ConditionId, string>> = {
   'key-off': 'key off',
-  'minus-off': 'battery minus off',
+  'minus-off': 'battery negative off',
   'key-on': 'key on',
   'head-unit-playing': 'music on',
   'music-paused': 'music paused',
@@ -16,7 +16,7 @@ export const CONDITION_NAMES: Readonly<Record<ConditionId, string>> = {
   'meter-on-ac': 'meter on AC volts',
   'meter-on-dc': 'meter on DC volts',
   'meter-on-ohms': 'meter on ohms',
-  'black-on-minus': 'black probe on battery minus',
+  'black-on-minus': 'black probe on battery negative',
   'panel-off': 'panel off',
   'unit-plug-apart': 'head unit’s plug apart',
   'amp-uncovered': 'amplifier uncovered',

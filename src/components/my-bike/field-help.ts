@@ -19,7 +19,7 @@ const BIKE_HELP: Readonly<Record<BikeFieldId, string>> = {
   rearPlug: 'Where the leads of the rear speakers come apart when the lid, bag or case comes off.',
   rearRatedOhm: 'Printed on the speaker. One speaker, not the pair.',
   rearPerChannel: 'How many speakers hang on one pair of wires.',
-  rearWiring: 'In parallel: plus to plus. In series: one after the other.',
+  rearWiring: 'In parallel: positive to positive. In series: one after the other.',
   rearRunM: 'Length of the cable from its driver to the speaker.',
   rearRunM2: 'Printed on the cable. 0.8 to 2.5 is usual.',
   batteryKind: 'Printed on the battery. A lithium battery can switch itself off.',
@@ -40,7 +40,7 @@ const AMP_HELP: Readonly<Record<AmpFieldId, string>> = {
   ratedOhm: 'The ohms that the watts above belong to.',
   plusLeadM: 'From the battery to the amplifier.',
   plusLeadM2: 'Copper. 8.37 mm² is 8 gauge.',
-  mainFuseA: 'In the plus lead, close to the battery.',
+  mainFuseA: 'In the positive lead, close to the battery.',
 };
 
 const HELP: ReadonlyMap<Field, string> = new Map<Field, string>([

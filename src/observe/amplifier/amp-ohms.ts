@@ -3,7 +3,7 @@ import { hold } from '../hand.ts';
 import type { Say } from '../observer.ts';
 import { ofItsAmp } from '../of-amp.ts';
 
-/** Side by side: what is inside, and a plus lead that lies on the frame, with the way back through the ground lead. */
+/** Side by side: what is inside, and a positive lead that lies on the frame, with the way back through the ground lead. */
 export const sayAmpOhms: Say = ofItsAmp((_, amp, { observer }) => {
   const { shortInside, leadToFrame, groundRing, minusRing } = amp;
   const roundOhm = leadToFrame.ohm + groundRing.ohm + minusRing.ohm;

@@ -12,7 +12,7 @@ const outputsSwapped = (bike: Ridden): Ridden =>
   }));
 
 export const saySwapOutputs: Say = ({ found, bike }) => {
-  // With the fault lamp on nobody swaps: a short would take the good channel with it.
+  // With the fault light on nobody swaps: a short would take the good channel with it.
   if (withFront(bike) === null || lampOf(bike, {}) === 'fault') return CANNOT;
   return option(bestOf(outputsSwapped(bike), ofConcern(found).map(opposite)));
 };

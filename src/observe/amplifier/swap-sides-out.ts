@@ -16,7 +16,7 @@ const outputsOver = (bike: Ridden, corner: Corner): Ridden =>
 export const saySwapSidesOut: Say = (asked) => {
   const { bike } = asked;
   const it = cornerOnAmp(asked);
-  // With the fault lamp on nobody changes them over: a short would take the good channel with it.
+  // With the fault light on nobody changes them over: a short would take the good channel with it.
   if (!it || lampOf(bike, {}) === 'fault') return CANNOT;
   const [corner] = it;
   const after = outputsOver(bike, corner);

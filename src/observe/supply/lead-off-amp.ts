@@ -5,7 +5,7 @@ import { option, type Say } from '../observer.ts';
 import { ofItsAmp } from '../of-amp.ts';
 
 export const sayLeadOffAmp: Say = ofItsAmp((i, _, { bike }) => {
-  const off = having(bike, 'plus lead off', { alive: false, shortInside: OPEN });
+  const off = having(bike, 'positive lead off', { alive: false, shortInside: OPEN });
   const glow = bulbInPlace(off, i);
   return option(glow !== 'dark' && glow === bulbInPlace(bike, i) ? 'bright' : 'dark');
 });

@@ -11,7 +11,7 @@ export const sayTemporaryLeads: Say = ofItsAmp((i, _, { bike, situation }) => {
   const moment = whileOff(bike, situation);
   const grounded = having(bike, 'temporary ground', { groundRing, minusRing });
   if (ampIsOn(grounded, moment)) return option('ground');
-  const fed = having(bike, 'temporary plus', { ring, holder, plusLead, plusCopper, terminal, fuseOpen: false });
+  const fed = having(bike, 'temporary positive', { ring, holder, plusLead, plusCopper, terminal, fuseOpen: false });
   if (ampIsOn(fed, moment)) return option('plus');
   const bypassed = having(fed, 'temporary ground as well', { groundRing, minusRing });
   return option(ampIsOn(bypassed, moment) ? 'both' : 'neither');

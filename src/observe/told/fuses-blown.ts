@@ -17,7 +17,7 @@ const TOLD = {
   whole: { none: 7, unknown: 2, some: 0.4, loud: 0.2 },
 } as const satisfies Record<string, Odds>;
 
-/** Less than this across the plus of an amplifier is a short. */
+/** Less than this across the positive of an amplifier is a short. */
 const SHORTED_OHM = 1;
 
 function fateOf({ leadToFrame, shortInside, fuseOpen, bodyFuseOpen, holder }: Amp): keyof typeof TOLD {

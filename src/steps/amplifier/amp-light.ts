@@ -9,7 +9,7 @@ export const ampLight: OfEach<ChoiceStep<'normal' | 'off' | 'fault' | 'blinks' |
   choice({
     place: 'amplifier',
     id: 'amp-light',
-    short: atAmp('Amplifier lamp'),
+    short: atAmp('Amplifier light'),
     ask: (s) => `With music playing, what does the light on ${ampName(s)} show?`,
     phone: (s) =>
       `Don’t take anything apart. Look at the little light on ${ampName(s)}: as usual, off, its fault colour, blinking, or on briefly and then off? Or hasn’t it got one?`,

@@ -19,12 +19,12 @@ const INSIDE_BANDS: readonly Band[] = [
 export const ampOhms: ReadingStep<'ok' | 'leaks' | 'shorted'> = measurement({
   place: 'amplifier',
   id: 'amp-ohms',
-  short: 'Ohms from its plus to its ground',
-  ask: 'Main fuse out: how many ohms from the amplifier’s plus terminal to its ground terminal, once the reading stops climbing?',
+  short: 'Ohms from its positive to its ground',
+  ask: 'Main fuse out: how many ohms from the amplifier’s positive terminal to its ground terminal, once the reading stops climbing?',
   phone:
-    'Main fuse out, thin remote wire off. Red on the amplifier’s thick plus terminal, black on its ground: the number climbs. Where does it stop?',
+    'Main fuse out, thin remote wire off. Red on the amplifier’s thick positive terminal, black on its ground: the number climbs. Where does it stop?',
   how: [
-    'Red on its plus terminal, black on its ground terminal. Hold still: its capacitors fill, and the number climbs.',
+    'Red on its positive terminal, black on its ground terminal. Hold still: its capacitors fill, and the number climbs.',
     'Type where it stops, or what it reads after a minute. “OL” is a reading too.',
   ],
   why: 'A dry amplifier has thousands of ohms there. Water leaves tens or hundreds, a burnt-out one next to none.',
@@ -39,7 +39,7 @@ export const ampOhms: ReadingStep<'ok' | 'leaks' | 'shorted'> = measurement({
     !is(f, 'amp-terminals', 'plus-open', 'ground-open', 'sags'),
   observes: ['amp'],
   probes: { red: 'amp-plus', black: 'amp-ground' },
-  readings: { insideOhm: ohmReading('Plus to ground') },
+  readings: { insideOhm: ohmReading('Positive to ground') },
   bands: () => INSIDE_BANDS,
   judge: ({ insideOhm = 0 }) => {
     const label = labelIn(INSIDE_BANDS, insideOhm);

@@ -8,7 +8,7 @@ const wireReading = (label: string) => ({
   label,
   unit: 'V' as const,
   possible: [-0.5, 18] as const,
-  impossible: 'No wire on a 12 V bike carries that against battery minus. Is the meter on DC volts?',
+  impossible: 'No wire on a 12 V bike carries that against battery negative. Is the meter on DC volts?',
 });
 
 function halfBands(batteryV: number): readonly Band[] {
@@ -26,11 +26,11 @@ export const halfSupply: ReadingStep<'half' | 'zero' | 'one-odd' | 'unclear'> = 
   place: 'amplifier',
   id: 'half-supply',
   short: 'DC on the rear input wires',
-  ask: 'Music paused: what DC voltage is on each rear input wire, against battery minus?',
+  ask: 'Music paused: what DC voltage is on each rear input wire, against battery negative?',
   phone:
-    'Red on battery plus, never touching the frame with it: what number? Then red on each of the two thin wires of one rear input, touching nothing else: what two numbers?',
+    'Red on battery positive, never touching the frame with it: what number? Then red on each of the two thin wires of one rear input, touching nothing else: what two numbers?',
   how: [
-    'Red on battery plus: note it.',
+    'Red on battery positive: note it.',
     'Red on both wires of one rear input pair at the amplifier, on the side toward the head unit.',
   ],
   why: 'A wire that reaches a live output sits at about half the supply. No DC here but AC at the head unit means that this wire does not come from there.',
@@ -42,12 +42,12 @@ export const halfSupply: ReadingStep<'half' | 'zero' | 'one-odd' | 'unclear'> = 
   probes: { red: 'amp-in-plus', black: 'battery-minus' },
   readings: {
     batteryV: {
-      label: 'Battery plus',
+      label: 'Battery positive',
       unit: 'V',
       probes: { red: 'battery-plus', black: 'battery-minus' },
       possible: [8, 16],
       impossible:
-        'A 12 V battery that runs the head unit reads 8 to 16 V. Is the meter on DC volts, black on the minus post?',
+        'A 12 V battery that runs the head unit reads 8 to 16 V. Is the meter on DC volts, black on the negative post?',
     },
     plusV: wireReading('One wire of the pair'),
     minusV: { ...wireReading('The other wire'), probes: { red: 'amp-in-minus', black: 'battery-minus' } },

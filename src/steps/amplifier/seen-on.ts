@@ -13,7 +13,7 @@ export const goesOffAtTimes = (f: Findings): boolean =>
   is(f, 'amp-goes-off', 'bumps', 'wet', 'running', 'loud', 'hot', 'quiet', 'unknown') ||
   (is(f, 'amp-history', 'comes-and-goes') && !is(f, 'amp-goes-off', 'stays-on', 'always'));
 
-/** Whether it showed its fault lamp, by itself or woken for a moment. */
+/** Whether it showed its fault light, by itself or woken for a moment. */
 export const showsFault = (f: Findings): boolean =>
   is(f, 'amp-light', 'fault') ||
   is(f, 'amp-goes-off', 'always') ||

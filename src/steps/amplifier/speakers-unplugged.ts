@@ -18,7 +18,7 @@ export const speakersUnplugged: ChoiceStep<'clears' | 'stays' | 'dark'> = choice
   sensible: (f) => ampMayBeThere(f) && !fuseStaysOut(f) && mayProtectItself(f),
   observes: ['amp-supply', 'amp', 'run', 'speaker'],
   options: { clears: 'Yes, normal now', stays: 'No, still the fault light, or blinking', dark: 'No, it is off now' },
-  // A fault lamp that goes dark had a load to trip on, and has no supply or no turn-on to start with.
+  // A fault light that goes dark had a load to trip on, and has no supply or no turn-on to start with.
   leftOut: ({ facts }) => (answeredWith(facts, 'amp-light', 'fault') ? [] : ['dark']),
   outcomes: { clears: 'clears without speakers', stays: 'stays without speakers', dark: 'off without speakers' },
 });

@@ -3,7 +3,7 @@ import { type ChoiceStep, choice } from '../step.ts';
 import { silentMayBeOnAmp } from './silent-on-amp.ts';
 import { pairIn, SWAP_OPTIONS, SWAPPED } from './swapped.ts';
 
-/** After a fault lamp, a wire on the frame or a short a swap would take the good channel with it. */
+/** After a fault light, a wire on the frame or a short a swap would take the good channel with it. */
 const noShortKnown = (f: Findings): boolean =>
   !is(f, 'wire-to-frame', 'shorted', 'unclear') &&
   !is(f, 'wire-to-frame@front', 'shorted', 'unclear') &&

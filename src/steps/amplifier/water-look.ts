@@ -12,7 +12,7 @@ export const waterLook: ChoiceStep<'dry' | 'wet'> = choice({
   how: [
     'With a torch and a mirror: its plugs, its terminals, the gap round its cover, the lowest corner.',
     'Drops, a tide mark, white crust or green metal all count as wet.',
-    'Leave its cover on. If it is wet, leave the battery minus off until it is dry.',
+    'Leave its cover on. If it is wet, leave the battery negative off until it is dry.',
   ],
   why: 'Water leaks current between its terminals, keeps its fault light on and eats its circuit board. It takes a minute to see.',
   tool: 'none',

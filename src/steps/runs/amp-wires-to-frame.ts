@@ -16,7 +16,7 @@ export const ampWiresToFrame: ReadingStep<'clear' | 'shorted' | 'unclear'> = mea
     'Black probe on bare bright metal of the frame, red on each wire of each run in turn.',
     'Move lids, steering and seat while you watch. Type the lowest number; “OL” is a reading too.',
   ],
-  why: 'No output wire may touch metal, neither plus nor minus: it shorts the output.',
+  why: 'No output wire may touch metal, neither positive nor negative: it shorts the output.',
   tool: 'meter',
   minutes: 6,
   conditions: ['key-off', 'amp-uncovered', 'amp-outputs-off', 'meter-on-ohms'],

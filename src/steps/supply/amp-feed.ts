@@ -14,7 +14,7 @@ export const LAMP_A = 5;
 export const EFFICIENCY_RATIO = 0.72;
 /** Fine strands are longer and thinner than the copper they are sold as. Source: the limits of IEC 60228, class 5. */
 const STRANDED_RATIO = 1.16;
-/** Fuse, holder and lugs of a healthy plus path, and the lugs of a ground. Common practice, no published source. */
+/** Fuse, holder and lugs of a healthy positive path, and the lugs of a ground. Common practice, no published source. */
 const PLUS_JOINTS_OHM = 0.006;
 const GROUND_JOINTS_OHM = 0.0025;
 /** A ground lead that nobody measured. Common practice, no published source. */
@@ -40,7 +40,7 @@ export const drawA = (situation: Situation, averageRatio: number, supplyV: numbe
     averageRatio,
   });
 
-/** The most that a healthy plus path has, and a healthy ground: the longest and thinnest lead that it may be. */
+/** The most that a healthy positive path has, and a healthy ground: the longest and thinnest lead that it may be. */
 export function healthyPathOhm(situation: Situation): { readonly plusOhm: number; readonly groundOhm: number } {
   const amp = theAmp(situation);
   const sectionM2 = ampEstimate(amp, 'plusLeadM2').low;

@@ -29,7 +29,7 @@ const aboveTheBattery = (readings: readonly string[]) => (values: Values) => {
       };
 };
 
-/** Plus and ground at the amplifier, against the one reference that cannot be at fault. */
+/** Positive and ground at the amplifier, against the one reference that cannot be at fault. */
 export const ampTerminals: OfEach<
   ReadingStep<'ok' | 'unclear' | 'sags' | 'plus-open' | 'ground-open' | 'battery-low' | 'battery-high'>,
   'meant',
@@ -38,15 +38,16 @@ export const ampTerminals: OfEach<
   measurement({
     place: 'supply',
     id: 'amp-terminals',
-    short: (s) => `Plus and ground at ${ampName(s)}`,
-    ask: (s) => `At ${ampName(s)}: what do battery plus, its plus and its ground read against battery minus?`,
+    short: (s) => `Positive and ground at ${ampName(s)}`,
+    ask: (s) =>
+      `At ${ampName(s)}: what do battery positive, its positive and its ground read against battery negative?`,
     phone: (s) =>
-      `Red on battery plus, never touching the frame with it: what number? On the thick plus of ${ampName(s)}, touching no other metal: what number? On its ground: what number?`,
+      `Red on battery positive, never touching the frame with it: what number? On the thick positive of ${ampName(s)}, touching no other metal: what number? On its ground: what number?`,
     how: [
       'Black stays there for all three. Post too far away? Use a long test lead.',
-      'Red probe: battery plus post, then the amplifier’s plus terminal, then its ground terminal.',
+      'Red probe: battery positive post, then the amplifier’s positive terminal, then its ground terminal.',
     ],
-    why: 'Measured against its own ground, a good plus looks dead when the ground is at fault. The battery minus post never lies.',
+    why: 'Measured against its own ground, a good positive looks dead when the ground is at fault. The battery negative post never lies.',
     tool: 'meter',
     minutes: 3,
     conditions: ['amp-uncovered', 'head-unit-playing', 'black-on-minus', 'meter-on-dc'],
@@ -55,7 +56,7 @@ export const ampTerminals: OfEach<
     probes: { red: 'amp-plus', black: 'battery-minus' },
     readings: {
       batteryV: BATTERY,
-      plusV: dcReading('Amplifier plus'),
+      plusV: dcReading('Amplifier positive'),
       groundV: { ...dcReading('Amplifier ground'), probes: { red: 'amp-ground', black: 'battery-minus' } },
     },
     unusable: aboveTheBattery(['plusV', 'groundV']),
@@ -78,16 +79,16 @@ export const ampTerminals: OfEach<
       return plus === 'healthy' && ground === 'healthy' ? 'ok' : 'unclear';
     },
     formula:
-      'plus = battery − I · R of the plus path; ground = I · R of the ground path; with no load I is next to nothing',
+      'positive = battery − I · R of the positive path; ground = I · R of the ground path; with no load I is next to nothing',
     healthy: ({ batteryV: supplyV }) =>
       supplyV === undefined
-        ? `Healthy: battery ${formatRange(KEY_ON_HEALTHY_V, CHARGING_MOST_V, 'V')}, plus within ${NEAR_V} V of it, ground below ${NEAR_V} V.`
-        : `Healthy: plus ${formatRange(supplyV - NEAR_V, supplyV + DRIFT_V, 'V')}, ground below ${NEAR_V} V. With no load even a bad contact looks good.`,
+        ? `Healthy: battery ${formatRange(KEY_ON_HEALTHY_V, CHARGING_MOST_V, 'V')}, positive within ${NEAR_V} V of it, ground below ${NEAR_V} V.`
+        : `Healthy: positive ${formatRange(supplyV - NEAR_V, supplyV + DRIFT_V, 'V')}, ground below ${NEAR_V} V. With no load even a bad contact looks good.`,
     outcomes: {
       ok: 'both there',
       unclear: 'volts lost',
       sags: 'most of the volts lost',
-      'plus-open': 'no plus',
+      'plus-open': 'no positive',
       'ground-open': 'ground open',
       'battery-low': 'battery nearly empty',
       'battery-high': 'battery voltage too high',

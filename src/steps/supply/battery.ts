@@ -8,11 +8,12 @@ import type { Band, Reading } from '../step.ts';
 import { MOST_V } from '../tools/dc-volts.ts';
 
 export const BATTERY: Reading = {
-  label: 'Battery plus',
+  label: 'Battery positive',
   unit: 'V',
   probes: { red: 'battery-plus', black: 'battery-minus' },
   possible: [8, MOST_V],
-  impossible: 'A battery that runs the head unit reads 8 V or more. Is the meter on DC volts, black on the minus post?',
+  impossible:
+    'A battery that runs the head unit reads 8 V or more. Is the meter on DC volts, black on the negative post?',
 };
 
 export const BATTERY_BANDS: readonly Band[] = [

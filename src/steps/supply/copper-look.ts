@@ -5,10 +5,10 @@ import { supplyMayFail } from './may-fail.ts';
 export const copperLook: ChoiceStep<'copper' | 'clad'> = choice({
   place: 'supply',
   id: 'copper-look',
-  short: 'What its plus lead is made of',
-  ask: 'At a cut end of the amplifier’s plus lead: are the strands copper-red right through, or silvery inside?',
+  short: 'What its positive lead is made of',
+  ask: 'At a cut end of the amplifier’s positive lead: are the strands copper-red right through, or silvery inside?',
   phone:
-    'Scrape a strand of the thick plus lead where it is bare, or look at a cut end. Red right through, or silver inside? Or can’t you get at a bare end?',
+    'Scrape a strand of the thick positive lead where it is bare, or look at a cut end. Red right through, or silver inside? Or can’t you get at a bare end?',
   how: [
     'Look where the lead goes into its terminal, or at an offcut from the same roll.',
     'Scrape one strand with a blade. Tinned copper is silver outside and red inside; clad aluminium is red outside and silver inside.',

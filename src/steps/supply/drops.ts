@@ -6,7 +6,7 @@ import { cuttingOutOhm, healthyPathOhm, LAMP_A } from './amp-feed.ts';
 /** So little over a sound lead is the last digit of a meter, and no wear. */
 export const LAST_DIGIT_V = 0.02;
 
-/** What plus and ground may lose together at the current of the lamp, before the amplifier goes off on full bass. */
+/** What positive and ground may lose together at the current of the lamp, before the amplifier goes off on full bass. */
 export const cuttingOutV = (supplyV: number, situation: Situation): number =>
   dropV({ currentA: LAMP_A, resistanceOhm: cuttingOutOhm(situation, supplyV) });
 

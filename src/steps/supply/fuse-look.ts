@@ -36,6 +36,6 @@ export const fuseLook: OfEach<ChoiceStep<'blown' | 'whole' | 'holder' | 'none'>,
       holder: 'whole, in a bad holder',
       none: 'no fuse in its lead',
     },
-    ifCannot: 'Can’t find it? Follow the thick plus lead from the battery, or back from the amplifier.',
+    ifCannot: 'Can’t find it? Follow the thick positive lead from the battery, or back from the amplifier.',
   }),
 );

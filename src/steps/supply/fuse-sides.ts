@@ -20,7 +20,7 @@ export const fuseSides: OfEach<ReadingStep<'whole' | 'sags' | 'open' | 'no-feed'
     phone:
       'Leave the fuse in its holder. Red on the metal at one end of the fuse, then at the other, touching nothing else: what two numbers?',
     how: [
-      'The fuse is in the plus lead, a hand’s width from the battery. Leave it in.',
+      'The fuse is in the positive lead, a hand’s width from the battery. Leave it in.',
       'Red probe on the battery side of the holder, then on the amplifier side.',
     ],
     why: 'A fuse that looks whole can be open at its cap. Two readings tell you whether volts go in and whether they come out.',

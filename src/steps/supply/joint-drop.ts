@@ -41,10 +41,10 @@ export const jointDrop: OfEach<ReadingStep<'ok' | 'unclear' | 'plus' | 'ground'>
     ask: (s) =>
       `Lamp on: how much is lost between the copper of each lead and the metal of its terminal at ${ampName(s)}?`,
     phone:
-      'The lamp is very hot: hold it by its leads, away from seat and plastic. One probe on the bare copper of the thick plus lead, the other on its screw at the amplifier, touching no other metal: what number? Then the same at the ground?',
+      'The lamp is very hot: hold it by its leads, away from seat and plastic. One probe on the bare copper of the thick positive lead, the other on its screw at the amplifier, touching no other metal: what number? Then the same at the ground?',
     how: [
       'Needle tips, on the strands where they leave the insulation, not on the sleeve crimped round them.',
-      'Plus: copper of the lead to the metal of the terminal block. Ground: terminal block to copper of the lead.',
+      'Positive: copper of the lead to the metal of the terminal block. Ground: terminal block to copper of the lead.',
       'Use millivolts, if the meter has them. Type it without its sign.',
     ],
     why: 'A sleeve or screw that does not grip loses volts between copper and terminal, where nobody measures.',
@@ -56,7 +56,7 @@ export const jointDrop: OfEach<ReadingStep<'ok' | 'unclear' | 'plus' | 'ground'>
     observes: ['amp-supply'],
     probes: { red: 'plus-copper', black: 'amp-plus' },
     readings: {
-      plusJointV: jointReading('Plus: copper to terminal'),
+      plusJointV: jointReading('Positive: copper to terminal'),
       groundJointV: {
         ...jointReading('Ground: terminal to copper'),
         probes: { red: 'amp-ground', black: 'ground-copper' },
@@ -74,7 +74,7 @@ export const jointDrop: OfEach<ReadingStep<'ok' | 'unclear' | 'plus' | 'ground'>
     outcomes: {
       ok: 'both joints are good',
       unclear: 'a joint is not clean',
-      plus: 'lost at the plus terminal',
+      plus: 'lost at the positive terminal',
       ground: 'lost at the ground terminal',
     },
     article: 'voltage-drop-under-load',

@@ -4,14 +4,14 @@ import { type ChoiceStep, choice } from '../step.ts';
 export const leadOffAmp: ChoiceStep<'bright' | 'dark'> = choice({
   place: 'supply',
   id: 'lead-off-amp',
-  short: 'The plus lead off the amplifier',
-  ask: 'Now take the plus lead off the amplifier and insulate its end: is the lamp still bright?',
+  short: 'The positive lead off the amplifier',
+  ask: 'Now take the positive lead off the amplifier and insulate its end: is the lamp still bright?',
   phone:
-    'With battery minus off, take the thick plus lead off the amplifier and tape its end. Battery minus on: is the lamp in place of the fuse as bright as with the lead on, or out? Then battery minus off again.',
+    'With battery negative off, take the thick positive lead off the amplifier and tape its end. Battery negative on: is the lamp in place of the fuse as bright as with the lead on, or out? Then battery negative off again.',
   how: [
-    'Plus lead off the amplifier, its bare end taped.',
-    'Battery minus on. Look at the lamp in the fuse’s place.',
-    'Battery minus off again before the lead goes back.',
+    'Positive lead off the amplifier, its bare end taped.',
+    'Battery negative on. Look at the lamp in the fuse’s place.',
+    'Battery negative off again before the lead goes back.',
   ],
   why: 'Still bright without the amplifier: the lead touches the frame. Out now: the amplifier itself is shorted.',
   tool: 'test-lamp',

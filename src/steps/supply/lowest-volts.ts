@@ -34,9 +34,9 @@ export const lowestVolts: OfEach<ReadingStep<'holds' | 'unclear' | 'sags' | 'non
     id: 'lowest-volts',
     short: atAmp('Lowest volts while it starts'),
     ask: (s) =>
-      `Meter on MIN, across plus and ground of ${ampName(s)}: what is the lowest voltage while it tries to start?`,
+      `Meter on MIN, across positive and ground of ${ampName(s)}: what is the lowest voltage while it tries to start?`,
     phone:
-      'Meter on DC, MIN button pressed. One probe on the amplifier’s thick plus, one on its ground, touching nothing else. Key off, key on, radio on: what is the lowest number?',
+      'Meter on DC, MIN button pressed. One probe on the amplifier’s thick positive, one on its ground, touching nothing else. Key off, key on, radio on: what is the lowest number?',
     how: [
       'Look for MIN, MIN/MAX or LOW on the meter. Hold both probes still: a slip reads as 0.',
       'Key off, MIN pressed, key on, music on. If it cuts out only now and then, do whatever makes it cut out.',

@@ -12,7 +12,7 @@ export const fuseIsOpen = (f: Findings): boolean =>
 /** Whether something shorts what its main fuse feeds: a lamp stayed bright there, or a new fuse opened too. */
 export const fuseStaysOut = (f: Findings): boolean => is(f, 'spare-fuse', 'opens') || is(f, 'fuse-lamp', 'bright');
 
-/** Whether its main fuse may be open: nobody read a plus behind it, and nothing woke it. */
+/** Whether its main fuse may be open: nobody read a positive behind it, and nothing woke it. */
 export const fuseMayBeOpen = (f: Findings): boolean =>
   supplyMayFail(f) &&
   mayBeOff(f) &&

@@ -12,17 +12,17 @@ import { weakestPart } from './weakest-part.ts';
 
 const lostOnPlusV = ({ facts }: Situation): number => numberIn(facts[supplyUnderLoad.id], 'plusDropV', 'V') ?? 0;
 
-/** Which part of the plus way loses the volts. */
+/** Which part of the positive path loses the volts. */
 export const plusPath: OfEach<ReadingStep<'ring' | 'holder' | 'lead'>, 'meant', AmpPair> = ofEachAmp(
   measurement({
     place: 'supply',
     id: 'plus-path',
-    short: atAmp('Where the plus path loses volts'),
+    short: atAmp('Where the positive path loses volts'),
     ask: 'Lamp on again: how many volts are lost at the battery ring, and how many across the fuse holder?',
     phone:
-      'The lamp is very hot: hold it by its leads, away from seat and plastic. Red on the battery plus post itself, black on the battery side of the fuse holder, touching nothing else: what number? Then across the holder?',
+      'The lamp is very hot: hold it by its leads, away from seat and plastic. Red on the battery positive post itself, black on the battery side of the fuse holder, touching nothing else: what number? Then across the holder?',
     how: [
-      'Ring: battery plus post itself to the metal of the holder on the battery side.',
+      'Ring: battery positive post itself to the metal of the holder on the battery side.',
       'Holder: one side of the fuse holder to the other, fuse in.',
     ],
     why: 'A bad contact loses its volts within a hand’s width. What neither ring nor holder accounts for is lost in the lead.',
@@ -44,9 +44,10 @@ export const plusPath: OfEach<ReadingStep<'ring' | 'holder' | 'lead'>, 'meant', 
       if (leadV > ringV && leadV > holderV) return 'lead';
       return ringV > holderV ? 'ring' : 'holder';
     },
-    formula: 'lost on the plus path = ring + holder + lead: what the first two do not account for is lost in the lead',
+    formula:
+      'lost on the positive path = ring + holder + lead: what the first two do not account for is lost in the lead',
     healthy: (_, s) =>
-      `The whole plus path lost ${formatQuantity(lostOnPlusV(s), 'V', 2)}. The part that loses most of it is the bad one.`,
+      `The whole positive path lost ${formatQuantity(lostOnPlusV(s), 'V', 2)}. The part that loses most of it is the bad one.`,
     outcomes: { ring: 'at the battery ring', holder: 'in the fuse holder', lead: 'in the lead itself' },
     givenUnder: ['supply-under-load'],
   }),

@@ -25,11 +25,11 @@ function notAdding({ batteryV: wholeV, ampV, plusDropV, groundDropV }: Values) {
   if (offV <= DRIFT_V) return null;
   return {
     reading: 'ampV',
-    message: `Amplifier, plus path and ground path must add up to the battery; they are ${formatQuantity(offV, 'V', 2)} off. Leave the lamp on for all four, and take them again.`,
+    message: `Amplifier, positive path and ground path must add up to the battery; they are ${formatQuantity(offV, 'V', 2)} off. Leave the lamp on for all four, and take them again.`,
   };
 }
 
-/** Battery, amplifier, plus path and ground path with a known current through both. */
+/** Battery, amplifier, positive path and ground path with a known current through both. */
 export const supplyUnderLoad: OfEach<
   ReadingStep<'ok' | 'unclear' | 'plus-drop' | 'ground-drop' | 'battery-sags'>,
   'meant',
@@ -39,12 +39,12 @@ export const supplyUnderLoad: OfEach<
     place: 'supply',
     id: 'supply-under-load',
     short: atAmp('Supply with a 55 W lamp on it'),
-    ask: (s) => `With a 55 W lamp on plus and ground of ${ampName(s)}: how many volts are lost there and back?`,
+    ask: (s) => `With a 55 W lamp on positive and ground of ${ampName(s)}: how many volts are lost there and back?`,
     phone:
-      'The lamp is very hot: hold it by its leads, away from seat and plastic. Four numbers, the probe on a plus never touching the frame. Battery post to post. Amplifier plus to its ground. Battery plus to amplifier plus. Amplifier ground to battery minus.',
+      'The lamp is very hot: hold it by its leads, away from seat and plastic. Four numbers, the probe on a positive never touching the frame. Battery post to post. Amplifier positive to its ground. Battery positive to amplifier positive. Amplifier ground to battery negative.',
     how: [
-      'Battery: plus post to minus post. Amplifier: plus to ground terminal.',
-      'Lost on plus: battery plus post to amplifier plus. Lost on ground: amplifier ground to battery minus post.',
+      'Battery: positive post to negative post. Amplifier: positive to ground terminal.',
+      'Lost on positive: battery positive post to amplifier positive. Lost on ground: amplifier ground to battery negative post.',
     ],
     why: 'An open lead shows at once. A bad contact shows only when current flows, and a lamp is a known load.',
     tool: 'meter',
@@ -55,8 +55,8 @@ export const supplyUnderLoad: OfEach<
     probes: { red: 'battery-plus', black: 'amp-plus' },
     readings: {
       batteryV: BATTERY,
-      ampV: { ...dcReading('Amplifier plus to its ground'), probes: { red: 'amp-plus', black: 'amp-ground' } },
-      plusDropV: dcReading('Lost on the plus path'),
+      ampV: { ...dcReading('Amplifier positive to its ground'), probes: { red: 'amp-plus', black: 'amp-ground' } },
+      plusDropV: dcReading('Lost on the positive path'),
       groundDropV: { ...dcReading('Lost on the ground path'), probes: { red: 'amp-ground', black: 'battery-minus' } },
     },
     unusable: notAdding,
@@ -84,12 +84,12 @@ export const supplyUnderLoad: OfEach<
     formula: 'lost on a path = I · R, with the lamp’s 5 A and R = ρ · l ÷ A + joints',
     healthy: (values, s) => {
       const most = (drop: Drop) => formatQuantity(bandsOfDrop(drop, values, s)[0]?.high ?? 0, 'V', 2);
-      return `At the lamp’s ${LAMP_A} A, healthy leads of this size lose at most ${most('plusDropV')} on plus and ${most('groundDropV')} on ground.`;
+      return `At the lamp’s ${LAMP_A} A, healthy leads of this size lose at most ${most('plusDropV')} on positive and ${most('groundDropV')} on ground.`;
     },
     outcomes: {
       ok: 'both paths are good',
       unclear: 'worn, but not the cause',
-      'plus-drop': 'lost on the plus path',
+      'plus-drop': 'lost on the positive path',
       'ground-drop': 'lost on the ground path',
       'battery-sags': 'the battery sags',
     },

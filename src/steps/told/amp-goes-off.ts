@@ -39,7 +39,7 @@ export const ampGoesOff: ChoiceStep<
     quiet: 'in quiet passages',
     unknown: 'no pattern',
   },
-  // What shows its fault lamp does not stay on, and what is on has no fault from the start.
+  // What shows its fault light does not stay on, and what is on has no fault from the start.
   leftOut: ({ facts }) => {
     if (answeredWith(facts, 'amp-light', 'fault')) return ['stays-on', 'quiet'];
     return facts['amp-light'] === undefined ? [] : ['always'];

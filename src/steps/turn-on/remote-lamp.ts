@@ -7,13 +7,13 @@ export const remoteLamp: ChoiceStep<'lit' | 'dark' | 'out'> = choice({
   place: 'turn-on',
   id: 'remote-lamp',
   short: 'LED lamp on the remote terminal',
-  ask: 'An LED test lamp between the remote terminal and battery minus, head unit on: does it light?',
+  ask: 'An LED test lamp between the remote terminal and battery negative, head unit on: does it light?',
   phone:
-    'Put the LED test lamp’s clip on battery minus and its tip on the amplifier’s thin remote terminal, touching nothing next to it: does it light? Or is there no wire in that terminal?',
+    'Put the LED test lamp’s clip on battery negative and its tip on the amplifier’s thin remote terminal, touching nothing next to it: does it light? Or is there no wire in that terminal?',
   how: [
     'Use an LED test lamp. One with a bulb loads the thin wire and tells you nothing.',
     'Look at the terminal first: the thin wire must be in it and held tight.',
-    'Clip on the battery minus post, tip on the remote terminal.',
+    'Clip on the battery negative post, tip on the remote terminal.',
   ],
   why: 'Without a meter this shows whether any volts arrive. It cannot tell eight from twelve.',
   tool: 'test-lamp',

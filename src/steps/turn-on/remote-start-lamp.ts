@@ -8,8 +8,8 @@ export const remoteStartLamp: ChoiceStep<'lit' | 'dark'> = choice({
   short: 'LED lamp where the wire starts',
   ask: 'The same lamp where the remote wire starts: does it light there?',
   phone:
-    'Put the LED test lamp’s clip on battery minus and its tip on the start of the thin remote wire, at the radio or the tap. Keep it away from the data wires. Does it light there?',
-  how: ['Clip on the battery minus post.', 'Tip where the remote wire starts.'],
+    'Put the LED test lamp’s clip on battery negative and its tip on the start of the thin remote wire, at the radio or the tap. Keep it away from the data wires. Does it light there?',
+  how: ['Clip on the battery negative post.', 'Tip where the remote wire starts.'],
   why: 'Light here but none at the amplifier: the wire. None here: the feed it is tapped off.',
   tool: 'test-lamp',
   minutes: 5,

@@ -23,7 +23,7 @@ export const senseDc: ReadingStep<'half' | 'zero' | 'one-missing' | 'one-odd' | 
   place: 'turn-on',
   id: 'sense-dc',
   short: 'DC on its input wires',
-  ask: 'Music paused: what DC voltage is on both wires of one input pair, against battery minus?',
+  ask: 'Music paused: what DC voltage is on both wires of one input pair, against battery negative?',
   phone: 'Red on one thin input wire of the amplifier, then on its partner, touching nothing else: what two numbers?',
   how: [
     'Red probe on each wire of one input pair where it enters the amplifier, plug fitted.',

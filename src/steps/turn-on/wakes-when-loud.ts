@@ -42,7 +42,7 @@ export const wakesWhenLoud: ChoiceStep<'awake' | 'wakes' | 'wakes-silent' | 'bli
     wakes: 'wakes when loud, and plays',
     'wakes-silent': 'wakes when loud, and stays silent',
     blinks: 'on for a moment when loud',
-    fault: 'fault lamp when loud',
+    fault: 'fault light when loud',
     'stays-off': 'stays off',
   },
   article: 'amplifiers-that-listen',

@@ -17,7 +17,7 @@ const feed = (label: string) => ({
   unit: 'V' as const,
   probes: 'not drawn' as const,
   possible: [-0.5, 18] as const,
-  impossible: 'No feed on a 12 V bike carries that. Is the meter on DC volts, black on the minus post?',
+  impossible: 'No feed on a 12 V bike carries that. Is the meter on DC volts, black on the negative post?',
 });
 
 /** More than this on its ground wire is no ground. Common practice, no published source. */
@@ -34,12 +34,12 @@ export const unitFeeds: ReadingStep<'ok' | 'missing' | 'low' | 'ground'> = measu
   place: 'unit',
   id: 'unit-feeds',
   short: 'Feeds and ground at the head unit’s plug',
-  ask: 'What do both feeds and the ground wire read at the head unit’s plug, against battery minus?',
+  ask: 'What do both feeds and the ground wire read at the head unit’s plug, against battery negative?',
   phone:
-    'Only with the bike’s wiring diagram in your hand: without it leave the plug alone, and say so. Keep the radio plugged in. Leave the thin twisted pair alone. Red on battery plus, never touching the frame with it: what number? Then red into the back of the plug on the wire that is always live: what number? Then on the wire that comes on with the key: what number? And on its ground wire: what number?',
+    'Only with the bike’s wiring diagram in your hand: without it leave the plug alone, and say so. Keep the radio plugged in. Leave the thin twisted pair alone. Red on battery positive, never touching the frame with it: what number? Then red into the back of the plug on the wire that is always live: what number? Then on the wire that comes on with the key: what number? And on its ground wire: what number?',
   how: [
     'The bike’s wiring diagram shows which wire is which. No diagram? Leave the plug alone and get a fitter.',
-    'Red on battery plus: note it.',
+    'Red on battery positive: note it.',
     'Slide red into the back of the plug, alongside the wire: the constant feed, the feed that comes with the key, then the ground.',
   ],
   why: 'Both feeds there and the screen dark: its own fuse, its ground, or the head unit itself. One missing: the wiring that feeds it.',
@@ -50,10 +50,10 @@ export const unitFeeds: ReadingStep<'ok' | 'missing' | 'low' | 'ground'> = measu
   probes: { red: 'battery-plus', black: 'battery-minus' },
   readings: {
     batteryV: {
-      label: 'Battery plus',
+      label: 'Battery positive',
       unit: 'V',
       possible: [6, 16],
-      impossible: 'A 12 V battery reads 6 to 16 V. Is the meter on DC volts, black on the minus post?',
+      impossible: 'A 12 V battery reads 6 to 16 V. Is the meter on DC volts, black on the negative post?',
     },
     constantV: feed('Feed that is always live'),
     keyV: feed('Feed with the key'),

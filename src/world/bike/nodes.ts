@@ -1,6 +1,6 @@
 import type { Corner } from '../../rig/corner.ts';
 
-/** The battery minus post: 0 V for the whole bike. The frame is bolted to it. */
+/** The battery negative post: 0 V for the whole bike. The frame is bolted to it. */
 export const MINUS = 'battery −';
 export const BATTERY_PLUS = 'battery +';
 /** After the ring of the bike's own loom. */
@@ -18,12 +18,12 @@ export const ampNodes = (amp: number) => ({
   fuseIn: `amp ${amp} fuse in`,
   holder: `amp ${amp} holder`,
   fuseOut: `amp ${amp} fuse out`,
-  /** The bare copper of the plus lead, and the metal of the terminal that it is in. */
+  /** The bare copper of the positive lead, and the metal of the terminal that it is in. */
   plusEnd: `amp ${amp} lead end`,
   plus: `amp ${amp} +`,
   ground: `amp ${amp} ground`,
   groundRing: `amp ${amp} ground ring`,
-  minusRing: `amp ${amp} minus ring`,
+  minusRing: `amp ${amp} negative ring`,
   remote: `amp ${amp} remote`,
   remoteStart: `amp ${amp} remote start`,
   remotePin: `amp ${amp} remote pin`,

@@ -26,7 +26,7 @@ export const stageElements = (stages: Stages, nodesOf: (corner: Corner) => Bridg
     return [bridgeOutput(id, nodesOf(corner), { restV, toneV: real(toneV), legOhm: LEG_OHM, offsetV })];
   });
 
-/** DC volts of the grounds of unit and amplifiers against the battery minus post, from the power network. */
+/** DC volts of the grounds of unit and amplifiers against the battery negative post, from the power network. */
 export interface Grounds {
   readonly unitV: number;
   readonly ampsV: readonly number[];

@@ -132,7 +132,7 @@ export const UNIT_OFF: Stages = every(() => 'off');
 /** What each of the unit's pairs sees. It depends on wires and plugs only. */
 export const unitLoads = (world: World, moment: Moment): PerCorner<number> =>
   loadsOn(unitWiring(world, moment), () => {
-    // Of two sides that are joined plus to plus nothing would flow, if both sent the same.
+    // Of two sides that are joined positive to positive nothing would flow, if both sent the same.
     const opposed = world.unit.rearPairs === 'like-with-like';
     const stages = every((corner) => ({ restV: 0, toneV: opposed && corner === 'rear-right' ? -1 : 1 }));
     const solution = unitWiring(world, moment).solve(unitOutputs(world, stages, NO_SHIFT), TEST_TONE_HZ);

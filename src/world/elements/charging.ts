@@ -14,7 +14,7 @@ interface Charging {
 
 /**
  * A charging system: a regulator that holds its volts as long as the stator makes enough, and never takes current back.
- * I = −min(limit, max(0, (set − V) / R)), counted into its plus.
+ * I = −min(limit, max(0, (set − V) / R)), counted into its positive.
  *
  * Source: how a permanent-magnet charging system with a regulator behaves, from memory; the numbers are the rig's.
  */

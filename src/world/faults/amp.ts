@@ -311,7 +311,7 @@ export const AMP_FAULTS: readonly Fault[] = [
   {
     id: 'water-inside',
     variant: 'fault',
-    title: 'Water in the amplifier, its fault lamp lit',
+    title: 'Water in the amplifier, its fault light lit',
     severity: decades('leakOhm', 30, 300),
     weights: { 'amp-wont-turn-on': 2, 'battery-flat-or-low': 1 },
     fits: hasAmp,

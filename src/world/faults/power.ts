@@ -56,7 +56,7 @@ export const POWER_FAULTS: readonly Fault[] = [
   },
   {
     id: 'plus-lead-too-thin',
-    title: 'Plus lead too thin',
+    title: 'Positive lead too thin',
     severity: even('sectionRatio', ...TAPPED_RATIO),
     weights: { 'distortion-at-volume': 4, 'cuts-out': 5 },
     fits: hasAmp,
@@ -65,7 +65,7 @@ export const POWER_FAULTS: readonly Fault[] = [
   },
   {
     id: 'plus-lead-clad',
-    title: 'Plus lead of copper-clad aluminium',
+    title: 'Positive lead of copper-clad aluminium',
     severity: even('sectionRatio', ...CLAD_SECTION_RATIO),
     weights: { 'distortion-at-volume': 3, 'cuts-out': 3 },
     fits: hasAmp,
@@ -76,7 +76,7 @@ export const POWER_FAULTS: readonly Fault[] = [
   },
   {
     id: 'plus-lead-broken',
-    title: 'Plus lead broken inside',
+    title: 'Positive lead broken inside',
     severity: null,
     weights: { 'amp-wont-turn-on': 2, 'no-rear-sound': 1, 'no-sound-at-all': 1 },
     fits: hasAmp,
@@ -85,7 +85,7 @@ export const POWER_FAULTS: readonly Fault[] = [
   {
     id: 'plus-lead-broken',
     variant: 'intermittent',
-    title: 'Plus lead that opens on bumps',
+    title: 'Positive lead that opens on bumps',
     severity: null,
     weights: { 'cuts-out': 2 },
     fits: hasAmp,
@@ -93,7 +93,7 @@ export const POWER_FAULTS: readonly Fault[] = [
   },
   {
     id: 'both-leads-bad',
-    title: 'Plus and ground both half bad',
+    title: 'Positive and ground both half bad',
     severity: even('togetherOhm', ...HALF_OHM),
     weights: { 'amp-wont-turn-on': 2 },
     fits: hasAmp,
@@ -102,7 +102,7 @@ export const POWER_FAULTS: readonly Fault[] = [
   {
     id: 'amp-terminal-loose',
     variant: 'severe',
-    title: 'Plus lead hardly held by the amplifier’s terminal',
+    title: 'Positive lead hardly held by the amplifier’s terminal',
     severity: decades('terminalOhm', STEADILY_OFF_OHM, 20),
     weights: { 'amp-wont-turn-on': 3 },
     fits: hasAmp,
@@ -111,7 +111,7 @@ export const POWER_FAULTS: readonly Fault[] = [
   {
     id: 'amp-terminal-loose',
     variant: 'bumps',
-    title: 'Plus lead loose in the amplifier’s terminal',
+    title: 'Positive lead loose in the amplifier’s terminal',
     severity: decades('terminalOhm', 2e-3, 0.05),
     weights: { 'cuts-out': 5 },
     fits: hasAmp,
@@ -216,7 +216,7 @@ export const POWER_FAULTS: readonly Fault[] = [
   {
     id: 'wire-chafed',
     variant: 'plus-lead',
-    title: 'Plus lead chafed through, its fuse open',
+    title: 'Positive lead chafed through, its fuse open',
     severity: null,
     weights: { 'amp-wont-turn-on': 3 },
     fits: hasAmp,

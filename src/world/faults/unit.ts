@@ -89,7 +89,7 @@ export const UNIT_FAULTS: readonly Fault[] = [
   {
     id: 'rear-pairs-crossed',
     variant: 'minuses-changed',
-    title: 'Rear pairs with each other’s minus wire',
+    title: 'Rear pairs with each other’s negative wire',
     severity: null,
     // What is the same on both sides plays as ever. One side alone comes out of both, at half the volts.
     weights: {},
@@ -99,7 +99,7 @@ export const UNIT_FAULTS: readonly Fault[] = [
   {
     id: 'rear-pairs-crossed',
     variant: 'like-with-like',
-    title: 'Rear pairs joined plus with plus, minus with minus',
+    title: 'Rear pairs joined positive with positive, negative with negative',
     severity: null,
     weights: { 'no-rear-sound': 1 },
     fits: fromRearPairs,

@@ -285,7 +285,7 @@ export const WIRING_FAULTS: readonly Fault[] = [
   ).map((fault) => ({ ...fault, variant: 'speaker-run' })),
   {
     id: 'polarity-one-of-pair',
-    title: 'Plus and minus swapped at one speaker',
+    title: 'Positive and negative swapped at one speaker',
     severity: null,
     weights: { 'thin-no-bass': 9 },
     fits: always,

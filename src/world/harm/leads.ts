@@ -39,22 +39,22 @@ const OPENS_RATIO = 1.35;
 export const LEAD_HARMS: readonly Harm[] = [
   {
     id: 'fuse-above-lead',
-    says: 'The main fuse is larger than its plus lead carries: the lead burns before it opens.',
+    says: 'The main fuse is larger than its positive lead carries: the lead burns before it opens.',
     does: anyAmp((before, after) => newFuse(before, after) && isAboveLead(after)),
   },
   {
     id: 'lead-below-fuse',
-    says: 'The plus lead is thinner than the fuse in it asks for.',
+    says: 'The positive lead is thinner than the fuse in it asks for.',
     does: anyAmp((before, after) => newLead(before, after) && isAboveLead(after)),
   },
   {
     id: 'lead-thinner',
-    says: 'The new plus lead has less copper than the old one.',
+    says: 'The new positive lead has less copper than the old one.',
     does: anyAmp((before, after) => newLead(before, after) && isThinner(after.plusLead, before.plusLead)),
   },
   {
     id: 'lead-below-bass',
-    says: 'Full bass takes more than the new plus lead carries: its fuse opens, or the lead runs hot.',
+    says: 'Full bass takes more than the new positive lead carries: its fuse opens, or the lead runs hot.',
     does: anyAmp(
       (before, after, made) =>
         newLead(before, after) &&
@@ -64,7 +64,7 @@ export const LEAD_HARMS: readonly Harm[] = [
   },
   {
     id: 'ground-below-plus',
-    says: 'The new ground lead is thinner than the plus lead, and carries the same current.',
+    says: 'The new ground lead is thinner than the positive lead, and carries the same current.',
     does: anyAmp(
       (before, after) => before.groundLead !== after.groundLead && isThinner(after.groundLead, after.plusLead),
     ),

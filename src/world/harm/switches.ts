@@ -28,7 +28,7 @@ export const SWITCH_HARMS: readonly Harm[] = [
   },
   {
     id: 'lead-live-on-frame',
-    says: 'The plus lead lies on the frame behind a fuse that holds.',
+    says: 'The positive lead lies on the frame behind a fuse that holds.',
     does: anyAmp((before, after) => isLiveOnFrame(after) && !isLiveOnFrame(before)),
   },
   {

@@ -108,7 +108,7 @@ export const POWER: Repairs<
         return withAmp(world, { terminal: CLAMP });
     }
   },
-  // Straight to the minus post, off a screw that it shared: what came in by two grounds at two points is gone.
+  // Straight to the negative post, off a screw that it shared: what came in by two grounds at two points is gone.
   'own-ground': (world) => ({
     ...withSupply(withAmp(world, { groundRing: LUG, minusRing: LUG }), ({ sharedScrew }) => ({
       sharedScrew: sharedScrew && { ...sharedScrew, holds: 'unit' },

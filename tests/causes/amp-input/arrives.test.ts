@@ -42,6 +42,6 @@ describe('one wire of an input pair that is open', () => {
     const line = onBike(withAmp({ input: 'line' }));
     expect(figuresOf(oneInputLeadOpen, onBike(ON_AMP))).toMatchObject({ 'half-supply-healthy': '5.0 to 6.9 V' });
     expect(figuresOf(oneInputLeadOpen, line)).not.toHaveProperty('half-supply-healthy');
-    expect(oneInputLeadOpen.remedy(line).proofOfCure.byMeter).not.toMatch(/battery minus/);
+    expect(oneInputLeadOpen.remedy(line).proofOfCure.byMeter).not.toMatch(/battery negative/);
   });
 });

@@ -43,6 +43,6 @@ describe('a dead converter', () => {
     const { repair, ifDoneAnyway } = converterDead.remedy(onBike(onLine));
     expect(figuresOf(converterDead, onBike(onLine))).toMatchObject({ 'converter-takes': '9.5 V' });
     expect(repair.map((action) => action.do)).toEqual(['replace-converter', 'set-gain']);
-    expect(ifDoneAnyway).toMatch(/grounded minus/);
+    expect(ifDoneAnyway).toMatch(/grounded negative/);
   });
 });

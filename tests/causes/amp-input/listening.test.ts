@@ -40,7 +40,7 @@ describe('an amplifier that is woken by a wire instead', () => {
   it.each([senseNoHalfSupply, sleepsInQuiet])('$id: a fused wire, and gain down before it wakes', (cause) => {
     const { repair, fix, parts } = cause.remedy(onBike(LISTENS));
     expect(repair).toEqual([{ do: 'wake-by-wire' }]);
-    expect(fix.join(' ')).toMatch(/battery minus off, amplifier gain down.* 1 A fuse/);
+    expect(fix.join(' ')).toMatch(/battery negative off, amplifier gain down.* 1 A fuse/);
     expect(parts.join()).toMatch(/1 A fuse/);
   });
   it('waited for 3 to 5 V of DC, where a live pair has 5.0 to 6.9 V', () => {

@@ -62,7 +62,7 @@ describe('an open main fuse', () => {
     const { what, fix, parts, alreadyDone } = mainFuseOpen.remedy(answered({ 'spare-fuse': 'wakes' }));
     expect([alreadyDone, parts]).toEqual([true, []]);
     expect(what).toMatch(/new one holds.*comes on/);
-    expect(fix[0]).toMatch(/^Read the section off the plus lead’s jacket/);
+    expect(fix[0]).toMatch(/^Read the section off the positive lead’s jacket/);
     expect(fix[1]).toMatch(/40 A, as before/);
     expect(fix.join(' ')).toMatch(/why the old one blew/);
     expect(fix.join(' ')).not.toMatch(/One new fuse/);
@@ -76,7 +76,7 @@ describe('an open main fuse', () => {
   });
 });
 
-describe('a plus lead on the frame', () => {
+describe('a positive lead on the frame', () => {
   it('is blamed alone only where the lamp was bright without the amplifier', () => {
     const background = (known: Known) => plusLeadChafed.remedy(answered(known)).background;
     expect(background({ 'lead-off-amp': 'bright' })).toMatch(/does not blow the fuse/);
@@ -107,7 +107,9 @@ describe('a bad fuse holder', () => {
     expect(doneTo(fuseHolderBad, UNKNOWN)).toEqual([holder]);
     const { readFirst, fix } = fuseHolderBad.remedy(found(KNOWN));
     expect(readFirst).toEqual(['plus-lead']);
-    expect(fix.join(' ')).toMatch(/section off the plus lead’s jacket.*lamp in the fuse’s place.*fit the fuse: 40 A/);
+    expect(fix.join(' ')).toMatch(
+      /section off the positive lead’s jacket.*lamp in the fuse’s place.*fit the fuse: 40 A/,
+    );
   });
 });
 
@@ -115,7 +117,7 @@ describe('a bad fuse holder', () => {
  * Full bass of 35.2 A wants a 40 A fuse, that wants 8 gauge (common practice), and the drop alone 4.5 mm²:
  * 1.16 (IEC 60228) × 17.241 nΩ m (IEC 60028) × 1.6 m × 35.2 A / 0.25 V.
  */
-describe('a plus lead that is renewed', () => {
+describe('a positive lead that is renewed', () => {
   it.each([plusLeadTooThin, plusLeadBroken])(
     '$id: 8.37 mm² with 40 A, for a known bike and an unknown one',
     (cause) => {
@@ -136,7 +138,7 @@ describe('a plus lead that is renewed', () => {
   });
   it('is proved by the figure of the question that found it', () => {
     expect(plusLeadTooThin.remedy(found(KNOWN)).proofOfCure.byMeter).toMatch(
-      /below 0\.069 V from the battery plus post/,
+      /below 0\.069 V from the battery positive post/,
     );
   });
   it('shows what was read of the old one', () => {
@@ -158,7 +160,7 @@ describe('a plus lead that is renewed', () => {
   });
 });
 
-describe('a chafed plus lead', () => {
+describe('a chafed positive lead', () => {
   it('is freed before the fuse goes in', () => {
     for (const rig of [KNOWN, UNKNOWN]) {
       expect(doneTo(plusLeadChafed, rig)).toMatchObject([
@@ -191,7 +193,7 @@ describe('a joint that only wants work', () => {
 });
 
 describe('a ground', () => {
-  it('that is open gets a lead as thick as the plus lead, straight to the battery', () => {
+  it('that is open gets a lead as thick as the positive lead, straight to the battery', () => {
     for (const rig of [KNOWN, UNKNOWN]) {
       expect(doneTo(ampGroundOpen, rig)).toMatchObject([{ do: 'renew-lead', lead: 'ground', sectionM2: 8.37 * MM2 }]);
     }

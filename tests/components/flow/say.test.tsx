@@ -95,7 +95,7 @@ describe('alone, the lines of a step', () => {
       ({ place, phone }) => !['told', 'fitted', 'plan'].includes(place) && hands.test(plainly(phone)),
     );
     expect(doing.length).toBeGreaterThan(8);
-    for (const { id } of doing) inOrder(id, /key off|minus/i, hands);
+    for (const { id } of doing) inOrder(id, /key off|negative/i, hands);
   });
   it('set the meter to its range before a number is asked for', () => {
     const reading = all.filter((step) => step.kind === 'reading');
@@ -105,7 +105,7 @@ describe('alone, the lines of a step', () => {
   it('say where both probes go', () => {
     for (const step of all.filter((one) => one.kind === 'reading'))
       expect(text(step.id), step.id).toMatch(
-        /black probe on the battery minus|one probe on|wire to wire|screw to screw|two wires|probes held together|red on .*black on|post to post|each wire|one thin/i,
+        /black probe on the battery negative|one probe on|wire to wire|screw to screw|two wires|probes held together|red on .*black on|post to post|each wire|one thin/i,
       );
   });
   it('start each tone from a volume of zero', () => {

@@ -24,7 +24,7 @@ describe('probes on the wrong post', () => {
     expect(Number.parseFloat(wrong['groundV'] ?? '')).toBeCloseTo(0, 2);
     expect(wrong['batteryV']).toBe(right['batteryV']);
   });
-  it('find the ground of a sound amplifier open when red stays on its plus', () => {
+  it('find the ground of a sound amplifier open when red stays on its positive', () => {
     const { plusV, groundV } = readingsOf(rider('red-stays-on-amp-plus'), 'amp-terminals', SOUND);
     expect(Number.parseFloat(groundV ?? '')).toBeCloseTo(Number.parseFloat(plusV ?? ''), 1);
   });

@@ -253,7 +253,7 @@ describe('every action', () => {
   });
   it.each(Object.entries(RIGS))('leaves a sound bike as it was, and harms nothing: %s', (_, rig) => {
     const healthy = healthyWorld(rig);
-    // Without a lead of its own thickness for the ground, a build has the one of its plus.
+    // Without a lead of its own thickness for the ground, a build has the one of its positive.
     for (const action of everyAction(healthy)) {
       const after = repaired(healthy, action);
       expect({ action, after }).toEqual({ action, after: healthy });

@@ -19,12 +19,12 @@ export const LEADS: readonly Oddity[] = [
       groundLead: { ...groundLead, lengthM: groundLead.lengthM * between(draw, 1, 3) },
     })),
   ),
-  lead('leads-thin', 'a plus lead thinner than its papers say, which is enough for this amplifier', (world, draw) =>
+  lead('leads-thin', 'a positive lead thinner than its papers say, which is enough for this amplifier', (world, draw) =>
     withAmp(world, ({ plusLead }) => ({
       plusLead: { ...plusLead, sectionM2: plusLead.sectionM2 * between(draw, 0.5, 0.8) },
     })),
   ),
-  lead('ground-thin', 'a ground lead thinner than the plus lead', (world, draw) =>
+  lead('ground-thin', 'a ground lead thinner than the positive lead', (world, draw) =>
     withAmp(world, ({ groundLead }) => ({
       groundLead: { ...groundLead, sectionM2: groundLead.sectionM2 * between(draw, 0.3, 0.6) },
     })),

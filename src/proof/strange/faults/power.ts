@@ -56,7 +56,7 @@ export const STRANGE_POWER: readonly StrangeFault[] = [
   withPast(
     {
       id: 'amp-terminal-corroded',
-      title: 'The sleeve of the amplifier’s plus terminal corroded under its screw',
+      title: 'The sleeve of the amplifier’s positive terminal corroded under its screw',
       severity: decades('sleeveOhm', 2, 300),
       weights: { 'amp-wont-turn-on': 3 },
       rightCauses: ['amp-terminal-loose'],
@@ -68,7 +68,7 @@ export const STRANGE_POWER: readonly StrangeFault[] = [
   withPast(
     {
       id: 'lead-of-few-strands',
-      title: 'A plus lead of which some strands are left',
+      title: 'A positive lead of which some strands are left',
       severity: decades('strandsOhm', 1.5, 6),
       weights: { 'amp-wont-turn-on': 2 },
       rightCauses: ['plus-lead-broken', 'plus-lead-too-thin'],

@@ -26,7 +26,7 @@ export const PAST: readonly Oddity[] = [
   },
   {
     id: 'lamp-of-yesterday',
-    says: 'the amplifier’s lamp told as it was when all was well, until somebody asks again',
+    says: 'the amplifier’s light told as it was when all was well, until somebody asks again',
     class: 'past',
     fits: hasAmp,
     person: saying((given) =>

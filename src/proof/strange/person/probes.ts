@@ -53,14 +53,14 @@ function otherSide(given: Given): Answer {
 export const PROBES: readonly Oddity[] = [
   {
     id: 'red-stays-on-amp-plus',
-    says: 'red on the amplifier’s plus where its ground was asked for',
+    says: 'red on the amplifier’s positive where its ground was asked for',
     class: 'probes',
     fits: hasAmp,
     person: atOthers((points) => (points.red === 'amp-ground' ? { ...points, red: 'amp-plus' } : null)),
   },
   {
     id: 'black-on-amp-ground',
-    says: 'black on the amplifier’s ground instead of the battery minus post',
+    says: 'black on the amplifier’s ground instead of the battery negative post',
     class: 'probes',
     fits: hasAmp,
     person: atOthers((points) =>
