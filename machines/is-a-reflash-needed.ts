@@ -71,9 +71,15 @@ const drives = (group: AmpGroup) =>
 /** Whether a wish for the same EQ makes another answer of it: what was read before it was asked must not hide that. */
 const wishChanges = (facts: PlanFacts): boolean =>
   decidePlan({ ...facts, sameEqWanted: true }).answer !== decidePlan({ ...facts, sameEqWanted: false }).answer;
+const EQ_STILL_OPEN: ReadonlySet<PlanAnswer> = new Set<PlanAnswer>([
+  'measure-first',
+  'follow-the-wires',
+  'likely-stay',
+  'stay',
+]);
 const ampMakesEqAWish = claim('an amplifier plays, so the same EQ can be wished for', (f) => {
   const { facts, answer } = planCase(f);
-  const open = answer === 'measure-first' || answer === 'follow-the-wires' || answer === 'stay';
+  const open = EQ_STILL_OPEN.has(answer);
   const listening = facts.amp !== 'none' && (open || answer.startsWith('amplified') || wishChanges(facts));
   return listening && !plans('same-eq')(f) && !plans('bass-gone')(f) && !asked(f, wishSameEq);
 });
@@ -170,6 +176,7 @@ const TOLD_IN = {
   'told-against-meter': 'meterSaysSomethingElse',
   'no-such-profile': 'noProfileDoesThat',
   'measure-first': 'profileIsUnknown',
+  'likely-stay': 'mostLikelyStayAsItIs',
   stay: 'stayAsItIs',
   'enable-rear': 'onlyEnableTheRear',
   'back-to-unaltered': 'goBackToUnaltered',

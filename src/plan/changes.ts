@@ -158,8 +158,8 @@ export const moveOrBack = planVerdict({
     const eqKind = c.facts.sameEqWanted && c.facts.profiles.includes('amplified-changes');
     return {
       what: eqKind
-        ? `Yes, but choose first: move the ${pair} pair to an amplifier and have the kind with the same EQ, or go back to the full level.`
-        : `No reflash if you move the ${pair} pair to an amplifier. Otherwise back to the full level: now that pair is starved.`,
+        ? `Yes, one of two: move the ${pair} pair to an amplifier and have the kind with the same EQ, or go back to the full level.`
+        : `Yes, one of two: move the ${pair} pair to an amplifier, which needs no reflash, or go back to the full level. Now that pair is starved.`,
       ...sureness(c),
       background: `An amplified profile lowers every output, and no amplifier makes up for it on the head unit’s own pair. ${PRACTICE}`,
       numbers: levels(c, f),

@@ -67,8 +67,11 @@ export const belowRated = ({ findings: { rig }, facts }: Pick<PlanCase, 'finding
   ...(facts.rear === 'unit' && (rig.rearRatedOhm ?? UNIT_LEAST_OHM) < UNIT_LEAST_OHM ? (['rear'] as const) : []),
 ];
 
-/** The kinds of answer that a rider gets: those of the table, and those that a wish makes of them. */
-export type PlanAnswer = Answer | 'mirroring-only' | `same-eq-${SameEqClash}`;
+/**
+ * The kinds of answer that a rider gets: those of the table, those that a wish makes of them, and that nothing is needed
+ * as far as anybody knows.
+ */
+export type PlanAnswer = Answer | 'mirroring-only' | 'likely-stay' | `same-eq-${SameEqClash}`;
 
 export interface PlanCase {
   readonly findings: Findings;
@@ -83,17 +86,11 @@ export interface PlanCase {
 
 const isOpen = ({ answer }: Decision) => answer === 'measure-first' || answer === 'follow-the-wires';
 
-/**
- * The answer to the whole case. A wish that cannot be had is the answer where nothing else is to do, and at once where it
- * is the only wish: then nobody has to measure for it.
- */
+/** The answer to the whole case. A wish that cannot be had is the answer where nothing else is to do. */
 function answerTo(findings: Findings, facts: PlanFacts, decision: Decision): PlanAnswer {
   const plan = findings.outcome('planned-change');
   if (plan === 'mirroring' && nothingWrong(findings) && facts.unit === 'factory') return 'mirroring-only';
-  if (decision.sameEqClash) {
-    const onlyWish = plan === 'bass-gone' || (plan === 'same-eq' && nothingWrong(findings));
-    if (decision.answer === 'stay' || (onlyWish && isOpen(decision))) return `same-eq-${decision.sameEqClash}`;
-  }
+  if (decision.sameEqClash && decision.answer === 'stay') return `same-eq-${decision.sameEqClash}`;
   return decision.answer;
 }
 
@@ -114,7 +111,7 @@ export function planCase(findings: Findings): PlanCase {
     !isOpen(likelyDecided) &&
     (isTold(findings) || cannotRead(findings) || exhausted);
   const [facts, decision] = leans ? [likely, likelyDecided] : [sure, surely];
-  return {
+  const c: PlanCase = {
     findings,
     facts,
     decision,
@@ -122,12 +119,25 @@ export function planCase(findings: Findings): PlanCase {
     shares,
     leansOn: leans ? 'likelihood' : 'readings',
   };
+  const needsNothing = c.answer === 'stay' || c.answer.startsWith('same-eq');
+  // That nothing is needed is the one answer after which nobody looks again: hearsay is not enough for it.
+  return needsNothing && leftOut(c).length > 0 ? { ...c, answer: 'likely-stay' } : c;
 }
 
-/** Whether the readings alone lead to the same answer. */
+/** Whether the readings alone lead to the same answer; without any, whether every profile does. */
 export function isMeasured({ findings, facts, decision }: PlanCase): boolean {
-  const profiles = covering(believed(findings, 'readings'), SURE_SHARE);
+  const profiles = covering(believed(findings, 'readings'), wasRead(findings) ? SURE_SHARE : 1);
   return decide({ ...facts, profiles, toldAgainstMeter: false }).answer === decision.answer;
+}
+
+/** The profiles that only what was told or heard speaks against, and with which the answer is another one. */
+export function leftOut(c: PlanCase): readonly StoredProfile[] {
+  if (isMeasured(c)) return [];
+  const answer = (profile: StoredProfile) =>
+    decide({ ...c.facts, profiles: [profile], toldAgainstMeter: false }).answer;
+  return c.shares
+    .map(({ profile }) => profile)
+    .filter((profile) => !c.facts.profiles.includes(profile) && answer(profile) !== c.decision.answer);
 }
 
 /** The property that is best measured next, or null when no reading that is still open can separate the answers. */

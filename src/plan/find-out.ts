@@ -1,12 +1,14 @@
 import { bringsAbout, reads } from './acts.ts';
-import { list, namesOf } from './amp-names.ts';
+import { FOR_FULL_LEVEL, list, namesOf, settingsForBoost } from './amp-names.ts';
 import { needOf } from './amp-need.ts';
 import type { Feed } from './decision.ts';
 import { expectEngine, expectFull, expectRear, expectTones } from './expect.ts';
 import type { PlanCase } from './facts.ts';
+import { decidesIt, holdsIfItReads } from './open.ts';
 import { planVerdict } from './plan-verdict.ts';
 import { PROPERTY_QUESTIONS, type Property } from './profile/profile.ts';
-import { YOU } from './wording.ts';
+import { isAmplified, stayHarm } from './settled.ts';
+import { eqOfAmplified, ofTheWish, sureness, YOU } from './wording.ts';
 
 /** Answers that say what is not known yet, and how to find it out before anything is paid for. */
 
@@ -97,6 +99,15 @@ export const followTheWires = planVerdict({
   }),
 });
 
+/** What is read, or has somebody else read it. */
+const YOU_OR_A_READER = 'You, with a multimeter and the tones. Or a specialist who reads the head unit.';
+const NO_METER = 'No meter: have a specialist read the head unit and say what the profile does, in these words.';
+/** What a reading needs besides: the EQ is judged by the tones with the engine off. */
+const readingActs = (properties: readonly Property[]) =>
+  reads(...properties, ...(properties.includes('sameEq') ? (['boosted'] as const) : []));
+const proofOf = (properties: readonly Property[]) =>
+  properties.length === 1 ? 'You can say which of the two it is.' : 'You can say of each which of the two it is.';
+
 const PROPERTY_WORK: Readonly<Record<Property, (c: PlanCase) => string>> = {
   boosted: (c) => `Bass boost: ${expectTones(c)}`,
   rear: (c) => `Rear channels: ${expectRear(c)} DC on those wires proves nothing.`,
@@ -115,18 +126,53 @@ export const measureFirst = planVerdict({
     background: 'The name of a profile proves nothing, not even if it names your number of amplifiers.',
     fix: [
       ...decision.separators.map((property) => PROPERTY_WORK[property]({ ...c, decision })),
-      'No meter: have a specialist read the head unit and say what the profile does, in these words.',
+      NO_METER,
       'Then change the answer about the stored profile: the questions go on from there.',
     ],
-    who: 'You, with a multimeter and the tones. Or a specialist who reads the head unit.',
+    who: YOU_OR_A_READER,
     notBuy: ['A reflash on a guess. What it would select may be in already.'],
     ifDoneAnyway: 'You pay for what is there already, or miss what is needed.',
-    acts: reads(...decision.separators, ...(decision.separators.includes('sameEq') ? (['boosted'] as const) : [])),
-    proof:
-      decision.separators.length === 1
-        ? 'You can say which of the two it is.'
-        : 'You can say of each which of the two it is.',
+    acts: readingActs(decision.separators),
+    proof: proofOf(decision.separators),
     tools: 'a multimeter and the tones',
     minutes: 10 * decision.separators.length,
   }),
+});
+
+/** Nothing is needed as far as anybody knows, and nobody has read what is stored. */
+export const likelyStay = planVerdict({
+  id: 'plan-likely-stay',
+  title: 'Most likely no reflash',
+  article: 'two-tones-one-ratio',
+  remedy: (c, f) => {
+    const decides = decidesIt(c);
+    const protects = isAmplified(c) ? [] : settingsForBoost(c);
+    const eq = isAmplified(c) ? [eqOfAmplified(c)] : [];
+    const one = decides.length === 1;
+    return {
+      what: [
+        'Most likely no reflash.',
+        ...ofTheWish(c, f),
+        `${one ? 'One reading decides' : 'These readings decide'}: ${list(decides.map((property) => PROPERTY_QUESTIONS[property]))}.`,
+        `If ${one ? 'it reads' : 'they read'} “${holdsIfItReads(c)}”, leave the head unit as it is.`,
+      ].join(' '),
+      ...sureness(c),
+      background: 'Bikes change hands, and a paper can be of another head unit. A reading is of this one.',
+      fix: [
+        ...decides.map((property) => PROPERTY_WORK[property](c)),
+        NO_METER,
+        'Then change the answer about the stored profile: the questions go on from there.',
+        'Nobody can read it now? Change nothing in the head unit, and have it read when it next goes to anybody with the tool.',
+        ...protects,
+        ...eq,
+      ],
+      who: YOU_OR_A_READER,
+      notBuy: ['A reflash before that. Most likely there is nothing to select.'],
+      ifDoneAnyway: stayHarm(c, f),
+      acts: [...readingActs(decides), ...(protects.length > 0 ? FOR_FULL_LEVEL : [])],
+      proof: proofOf(decides),
+      tools: 'a multimeter and the tones',
+      minutes: 10 * decides.length,
+    };
+  },
 });

@@ -1,10 +1,10 @@
 import type { KnownAmp } from '../rig/rig.ts';
 import { dealerCanSelect } from './amp-need.ts';
-import { decide } from './decide.ts';
+import { choicesFrom, decide } from './decide.ts';
 import type { Answer, PlanFacts } from './decision.ts';
 import { apartInWords, demandOf } from './demand.ts';
-import { isMeasured, type PlanCase } from './facts.ts';
-import type { StoredProfile } from './profile/profile.ts';
+import { leftOut, type PlanCase } from './facts.ts';
+import { PROPERTIES, type Property, STORED_PROFILES, type StoredProfile } from './profile/profile.ts';
 import type { Finding, Unless } from './verdict.ts';
 
 /** What each answer comes to in a few words, for somebody who does not have it yet. */
@@ -58,11 +58,12 @@ function whoFor(answer: Answer, amps: readonly KnownAmp[]): string {
   }
 }
 
-const finding = (when: string, answer: Answer, c: PlanCase): Finding => ({
+const finding = (when: string, answer: Answer, c: PlanCase, profiles = c.facts.profiles): Finding => ({
   when,
   follows: inShort(answer),
   who: whoFor(answer, c.findings.rig.amps ?? []),
   minutes: MINUTES[answer] ?? 10,
+  demand: demandOf({ answer, facts: { ...c.facts, profiles } }),
 });
 
 const answerFor = (facts: PlanFacts, change: Partial<PlanFacts>): Answer => decide({ ...facts, ...change }).answer;
@@ -73,15 +74,39 @@ function byAnswer(c: PlanCase, profiles: readonly StoredProfile[]): readonly (re
 }
 
 /** What the stored profile may turn out to be, and what follows from each. */
-const ofProfiles = (c: PlanCase): readonly Finding[] =>
-  byAnswer(c, c.facts.profiles).map(([answer, some]) => finding(apartInWords(some, c.facts.profiles), answer, c));
+const ofProfiles = (c: PlanCase, profiles: readonly StoredProfile[]): readonly Finding[] =>
+  byAnswer(c, profiles).map(([answer, some]) => finding(apartInWords(some, profiles), answer, c, some));
+
+const everyPossible = (c: PlanCase): readonly StoredProfile[] => c.shares.map(({ profile }) => profile);
+
+/** What separates the profiles with which an answer holds from those with which it does not: the fewest properties. */
+export function decidesIt(c: PlanCase): readonly Property[] {
+  const without = leftOut(c);
+  const holds = everyPossible(c).filter((profile) => !without.includes(profile));
+  const apart = (one: StoredProfile, other: StoredProfile) => (property: Property) =>
+    STORED_PROFILES[one][property] !== STORED_PROFILES[other][property];
+  const separate = (properties: readonly Property[]) =>
+    holds.every((one) => without.every((other) => properties.some(apart(one, other))));
+  return choicesFrom(PROPERTIES).find(separate) ?? PROPERTIES;
+}
+/** How it reads where the answer holds. */
+export function holdsIfItReads(c: PlanCase): string {
+  const without = leftOut(c);
+  const all = everyPossible(c);
+  return apartInWords(
+    all.filter((profile) => !without.includes(profile)),
+    all,
+  );
+}
 
 /** The same where it is open what an amplifier needs, what drives a pair, or which head unit it is. */
 export function openFindings(c: PlanCase): readonly Finding[] {
   const { facts, decision } = c;
   switch (c.answer) {
     case 'measure-first':
-      return ofProfiles(c);
+      return ofProfiles(c, c.facts.profiles);
+    case 'likely-stay':
+      return ofProfiles(c, everyPossible(c));
     case 'find-the-unit':
       return [
         finding('a head unit of another make', 'replaced-unit', c),
@@ -113,23 +138,18 @@ export function openFindings(c: PlanCase): readonly Finding[] {
 
 /** What is left out of an answer that leans on what was told or heard: when it is another one, and which. */
 export function unlessOf(c: PlanCase): readonly Unless[] {
-  if (isMeasured(c)) return [];
-  const left = c.shares.map(({ profile }) => profile).filter((profile) => !c.facts.profiles.includes(profile));
-  const all = c.shares.map(({ profile }) => profile);
-  return byAnswer(c, left)
-    .filter(([answer]) => answer !== c.decision.answer)
-    .map(([answer, some]) => ({
-      when: apartInWords(some, all),
-      follows: inShort(answer),
-      profiles: some,
-      demand: demandOf({ answer, facts: { ...c.facts, profiles: some } }),
-    }));
+  return byAnswer(c, leftOut(c)).map(([answer, some]) => ({
+    when: apartInWords(some, everyPossible(c)),
+    follows: inShort(answer),
+    profiles: some,
+    demand: demandOf({ answer, facts: { ...c.facts, profiles: some } }),
+  }));
 }
 
 /** What holds whatever turns out. */
 export function holdsOf(c: PlanCase): readonly string[] {
   const { facts } = c;
-  if (!['measure-first', 'follow-the-wires', 'find-the-amp'].includes(c.answer)) return [];
+  if (!['measure-first', 'likely-stay', 'follow-the-wires', 'find-the-amp'].includes(c.answer)) return [];
   const starves = facts.front === 'unit' || facts.rear === 'unit' || facts.amp === 'unaltered' || facts.amp === 'none';
   const plan = c.findings.outcome('planned-change');
   return [

@@ -9,7 +9,7 @@ import { holdsOf, openFindings, unlessOf } from './open.ts';
 import { deadPair } from './read-values.ts';
 import { type ForCounter, sheetOf } from './sheet.ts';
 import type { PlanRemedy, PlanVerdict } from './verdict.ts';
-import { ASSUMED_NEED, assumedIn, sameEqNotToBeHad } from './wording.ts';
+import { ASSUMED_NEED, assumedIn, ofTheWish, sameEqNotToBeHad } from './wording.ts';
 
 /** The steps whose answers speak for a plan, in the order they are asked. */
 export const BUILD_STEPS = [
@@ -81,7 +81,7 @@ export function planVerdict({ faults = [], mends = [], article = 'what-a-reflash
       const own: WithoutCautions = {
         ...NOTHING_WRITTEN,
         demand: demandOf(c),
-        ...(isComplete(c) && { unless: unlessOf(c) }),
+        ...(isComplete(c) && c.answer !== 'likely-stay' && { unless: unlessOf(c) }),
         holds: holdsOf(c),
         findings: openFindings(c),
         ...parts.remedy(c, figures),
@@ -103,18 +103,22 @@ function withSheet(c: PlanCase, remedy: WithoutCautions, { sheet, setsGain, chec
   };
 }
 
-/** Answers that say what to do, or that there is nothing to do, whatever else could be stored. */
-const isComplete = ({ answer }: PlanCase): boolean =>
-  isChange(answer) || answer === 'stay' || answer.startsWith('same-eq');
+const stays = ({ answer }: PlanCase): boolean => answer === 'stay' || answer === 'likely-stay';
+/** Answers that say what to do, or that there is nothing to do, as far as that is known. */
+const isComplete = (c: PlanCase): boolean => isChange(c.answer) || stays(c) || c.answer.startsWith('same-eq');
 
 /** What comes first and what stays until then, for a build that changes at the same time. */
-function orderOfWork({ findings, answer, facts }: PlanCase): readonly string[] {
+function orderOfWork(c: PlanCase): readonly string[] {
+  const { findings, answer, facts } = c;
   const changes = isChange(answer);
+  const until = answer === 'likely-stay' ? ' until it is read' : '';
   switch (findings.outcome('planned-change')) {
     case 'amp-exchanged':
       if (!changes)
-        return answer === 'stay'
-          ? ['Exchange the amplifier, gain at minimum first. The profile stays as it is, before and after.']
+        return stays(c)
+          ? [
+              `Exchange the amplifier, gain at minimum first. The profile stays as it is${until || ', before and after'}.`,
+            ]
           : [];
       return [
         'Leave the profile as it is until the new amplifier is in: the old one was set up for it.',
@@ -124,8 +128,8 @@ function orderOfWork({ findings, answer, facts }: PlanCase): readonly string[] {
       if (facts.amp === 'none') return [];
       return changes
         ? ['First fit and wire the amplifier, gain at minimum. Have the profile changed after that, not before.']
-        : answer === 'stay'
-          ? ['Fit and wire the amplifier, gain at minimum first. The profile stays as it is.']
+        : stays(c)
+          ? [`Fit and wire the amplifier, gain at minimum first. The profile stays as it is${until}.`]
           : [];
     case 'amp-removed':
       return facts.amp === 'none' && answer !== 'back-if-stored' && (changes || answer === 'stay')
@@ -142,13 +146,14 @@ function orderOfWork({ findings, answer, facts }: PlanCase): readonly string[] {
 }
 
 /** What helps somebody who wants it louder or cleaner. */
-function louder({ findings, facts, answer }: PlanCase, f: Figures): readonly string[] {
+function louder(c: PlanCase, f: Figures): readonly string[] {
+  const { findings, facts, answer } = c;
   if (findings.outcome('planned-change') !== 'louder') return [];
   if (facts.amp !== 'none')
     return answer === 'stay'
       ? ['Louder: the gain, set to the volts on the sheet below. Then speakers that take more.']
       : [];
-  if (answer !== 'stay' && answer !== 'enable-rear') return [];
+  if (!stays(c) && answer !== 'enable-rear') return [];
   return [
     `Boomy or harsh when loud: turn the bass control down first. The boosted bass takes ${f.bassTimes} the power of the rest and clips first.`,
     'Louder: more sensitive speakers, or an amplifier.',
@@ -183,7 +188,7 @@ function actsOfWork(c: PlanCase): readonly PlanAct[] {
     case 'amp-exchanged':
       return [{ do: 'fit-amp' }];
     case 'amp-removed':
-      return [{ do: 'take-out-amp' }];
+      return c.answer === 'likely-stay' ? [] : [{ do: 'take-out-amp' }];
     case 'louder':
       return c.facts.amp === 'none' ? [{ do: 'flatten-tone', of: 'unit' }] : [];
     default:
@@ -241,7 +246,7 @@ function wrongNow({ findings, answer }: PlanCase): readonly string[] {
 function withAssumedNeed(c: PlanCase, remedy: WithoutCautions): WithoutCautions {
   const assumed = assumedIn(c);
   const changes = isChange(c.answer);
-  if (!assumed || !(changes || c.answer === 'stay')) return remedy;
+  if (!assumed || !(changes || stays(c))) return remedy;
   const who = namesOf(c, (amp) => assumedNeedOf(amp) === assumed);
   return {
     ...remedy,
@@ -262,21 +267,16 @@ function withCondition({ findings }: PlanCase, remedy: WithoutCautions): Without
   if (!remedy.unless?.length) return remedy;
   const condition = IF[findings.outcome('profile-source') ?? ''] ?? 'most likely';
   const what = remedy.what
-    .replace(/^(No reflash)(?=[:.])/, `$1, ${condition}`)
-    .replace(/^(No reflash) if (?=you )/, `$1, ${condition}${condition.startsWith('if') ? ' and ' : ' if '}`)
     .replace(/^Yes: /, `Yes, ${condition}: `)
     .replace(/^Yes, (?!if (nobody|the paper)|most likely)/, `Yes, ${condition}, `);
   return { ...remedy, what };
 }
 
-/** What a wish for louder or more bass gets to hear at once, whatever else is to be done. */
-function firstOfAll(c: PlanCase, what: string, f: Figures): string {
-  const plan = c.findings.outcome('planned-change');
-  if (!isComplete(c) && c.answer !== 'measure-first') return what;
-  if (plan === 'louder') return `${what} No reflash adds power: amplified is ${f.loweredDb} quieter.`;
-  if (plan === 'more-bass') return `${what} No reflash adds bass: unaltered has the most.`;
-  return what;
-}
+/** What a wish gets to hear at once, whatever else is to be done. An answer that may be another one says it itself. */
+const firstOfAll = (c: PlanCase, what: string, f: Figures): string =>
+  c.answer !== 'likely-stay' && (isComplete(c) || c.answer === 'measure-first')
+    ? [what, ...ofTheWish(c, f)].join(' ')
+    : what;
 
 /** Speakers of too few ohms on the head unit are said with the answer, not after it. */
 function withSpeakersBelow(c: PlanCase, remedy: WithoutCautions): WithoutCautions {

@@ -61,7 +61,7 @@ const WHY_STAY: Readonly<Record<string, Why>> = {
     'The rear channels are on. An amplified profile would starve the rear speakers.',
 };
 
-const isAmplified = (c: PlanCase) => c.decision.row.startsWith('all-on-amp');
+export const isAmplified = (c: PlanCase) => c.decision.row.startsWith('all-on-amp');
 
 /** Rear outputs that are on, and perhaps wires on them that end nowhere. */
 const looseRear = (c: PlanCase) => c.decision.rows.includes('front-only-rear-open');
@@ -83,7 +83,8 @@ function keep(c: PlanCase): readonly string[] {
   ];
 }
 
-const stayHarm = (c: PlanCase, f: Figures) =>
+/** What another profile does to a build that has the right one. */
+export const stayHarm = (c: PlanCase, f: Figures) =>
   isAmplified(c) ? `Back to the unaltered profile it would be wrong. ${harmOfBoost(f)}` : harmOfAmplified(c, f);
 
 export const stay = planVerdict({

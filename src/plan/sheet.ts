@@ -2,14 +2,15 @@ import { gainTargetV } from '../compute/gain.ts';
 import { formatQuantity, formatRange } from '../compute/quantity.ts';
 import { loweredV, unloadedFullV } from '../rig/levels.ts';
 import { ampEstimate, type KnownAmp } from '../rig/rig.ts';
-import { namedAmps, sentence } from './amp-names.ts';
+import { list, namedAmps, sentence } from './amp-names.ts';
 import { changesInWords, demandOf, isChange, kept, keptInWords, propertyIn } from './demand.ts';
 import { expectEngine, expectRear, expectTones } from './expect.ts';
 import type { PlanCase } from './facts.ts';
 import type { Figures } from './figures.ts';
-import { type Property, STORED_PROFILES } from './profile/profile.ts';
+import { decidesIt, openFindings } from './open.ts';
+import { PROPERTY_QUESTIONS, type Property, STORED_PROFILES } from './profile/profile.ts';
 import { deliveredIn, JOB_CARD, readLines, UPDATES } from './read-lines.ts';
-import type { Sheet, SheetPart, ToSelect } from './verdict.ts';
+import type { Finding, Sheet, SheetPart, ToSelect } from './verdict.ts';
 
 /*
  * The paper for a counter: what goes to whoever selects the profile, the volts for the gain, the speakers to ask for, what
@@ -35,16 +36,42 @@ function toKeep({ facts }: PlanCase, to: ToSelect): string {
 const losesSameEq = ({ facts }: PlanCase, to: ToSelect): boolean =>
   to.lowered === false && facts.profiles.some((profile) => STORED_PROFILES[profile].sameEq);
 
+const bikeLine = (c: PlanCase): string =>
+  `${['Factory head unit', ...deliveredIn(c.findings), ...driversIn(c)].join(', ')}.`;
+
+const ifHeld = ({ ifStored }: { readonly ifStored?: true }): string =>
+  ifStored ? ', if this head unit holds such a profile' : '';
+/** What a finding asks of whoever selects the profile. */
+function asked({ follows, demand }: Finding): string {
+  if (demand.kind === 'nothing') return 'please change nothing in the output profile';
+  return demand.kind === 'select' && !demand.orMove
+    ? `please change: ${changesInWords(demand.to)}${ifHeld(demand)}`
+    : follows;
+}
+
+/** What somebody with the tool is asked to read, and what he is then to do. */
+function readFirst(c: PlanCase): SheetPart {
+  return {
+    title: 'For whoever reads the head unit',
+    lines: [
+      bikeLine(c),
+      `Please read first ${list(decidesIt(c).map((property) => PROPERTY_QUESTIONS[property]))}, and say so in these words.`,
+      ...openFindings(c).map((one) => `${sentence(one.when)}: ${asked(one)}.`),
+      ...readLines(c.findings),
+      JOB_CARD,
+    ],
+  };
+}
+
 function visit(c: PlanCase, proof: string): SheetPart {
   const demand = demandOf(c);
-  const bike = ['Factory head unit', ...deliveredIn(c.findings), ...driversIn(c)].join(', ');
   return {
     title: 'For whoever selects the profile',
     lines: [
-      `${bike}.`,
+      bikeLine(c),
       ...(demand.kind === 'select'
         ? [
-            `Please change: ${changesInWords(demand.to)}${demand.ifStored ? ', if this head unit holds such a profile' : ''}.`,
+            `Please change: ${changesInWords(demand.to)}${ifHeld(demand)}.`,
             `${toKeep(c, demand.to)}Choose by what a profile does, not by its name.`,
             ...(losesSameEq(c, demand.to)
               ? ['The EQ will change with the engine: no profile has the full level and the same EQ.']
@@ -137,6 +164,7 @@ function questions(c: PlanCase): SheetPart {
 function checksOf(c: PlanCase): readonly Property[] {
   const demand = demandOf(c);
   const to = demand.kind === 'select' ? demand.to : {};
+  if (c.answer === 'likely-stay') return decidesIt(c);
   return ['boosted', ...(to.rear ? (['rear'] as const) : []), ...(to.sameEq ? (['sameEq'] as const) : [])];
 }
 
@@ -144,10 +172,11 @@ function after(c: PlanCase): SheetPart {
   const demand = demandOf(c);
   const checks = checksOf(c);
   const [rear, same] = [checks.includes('rear'), checks.includes('sameEq')];
+  const tones = same || checks.includes('boosted');
   return {
     title: demand.kind === 'select' ? 'After the visit' : 'To check it yourself',
     lines: [
-      `Engine off: ${expectTones(c)}`,
+      ...(tones ? [`Engine off: ${expectTones(c)}`] : []),
       ...(rear ? [`Rear: ${expectRear(c)}`] : []),
       ...(same ? [`Engine running: ${expectEngine(c)}`] : []),
       'Keep the readings with the papers of the bike.',
@@ -163,10 +192,12 @@ export interface ForCounter {
 }
 
 export function sheetOf(c: PlanCase, proof: string, f: Figures): ForCounter | undefined {
-  if (!isChange(c.answer) && c.answer !== 'stay') return undefined;
-  const gains = gain(c);
+  const open = c.answer === 'likely-stay';
+  if (!isChange(c.answer) && c.answer !== 'stay' && !open) return undefined;
+  // The volts for a gain wait for the reading: they hang on the level that is stored.
+  const gains = open ? [] : gain(c);
   return {
-    sheet: { parts: [visit(c, proof), ...gains, speakers(c, f), questions(c), after(c)] },
+    sheet: { parts: [open ? readFirst(c) : visit(c, proof), ...gains, speakers(c, f), questions(c), after(c)] },
     setsGain: gains.length > 0,
     checks: checksOf(c),
   };

@@ -19,6 +19,7 @@ export interface Unless extends Conditional {
 export interface Finding extends Conditional {
   readonly who: string;
   readonly minutes: number;
+  readonly demand: Demand;
 }
 
 /** What a reflash has to change: the properties of the stored profile. What is not named stays as it is. */

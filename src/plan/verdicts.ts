@@ -12,7 +12,7 @@ import {
   whichRear,
 } from './contradictions.ts';
 import type { PlanAnswer } from './facts.ts';
-import { findTheAmp, findTheUnit, followTheWires, measureFirst } from './find-out.ts';
+import { findTheAmp, findTheUnit, followTheWires, likelyStay, measureFirst } from './find-out.ts';
 import { backIfStored, backToRearOn, backToUnaltered } from './going-back.ts';
 import { sameEqMixed, sameEqUnalteredAmp, sameEqWithoutAmp } from './same-eq.ts';
 import { bassMasked, mirroringOnly, nothingToDo, replacedUnit, speedVolume, stay } from './settled.ts';
@@ -42,6 +42,7 @@ export const PLAN_VERDICTS: Readonly<Record<PlanAnswer, PlanVerdict>> = {
   'same-eq-mixed': sameEqMixed,
   'follow-the-wires': followTheWires,
   'measure-first': measureFirst,
+  'likely-stay': likelyStay,
   stay,
   'enable-rear': enableRear,
   'back-to-unaltered': backToUnaltered,

@@ -1,4 +1,4 @@
-import { namesOf, needsUnaltered } from './amp-names.ts';
+import { namesOf, needsUnaltered, sentence } from './amp-names.ts';
 import { type AssumedNeed, assumedNeed, dealerCanSelect } from './amp-need.ts';
 import type { SameEqClash } from './decision.ts';
 import { isMeasured, type PlanCase, wasRead } from './facts.ts';
@@ -32,6 +32,24 @@ export const sameEqNotToBeHad = (c: PlanCase, clash: SameEqClash): string =>
     'unaltered-amp': `the same EQ comes only with an amplified profile, and ${namesOf(c, needsUnaltered)} needs the unaltered output.`,
     mixed: 'the same EQ comes only with an amplified profile, and that starves the pair on the head unit.',
   })[clash];
+
+/** What a wish is told with the answer: what no profile can give. */
+export function ofTheWish(c: PlanCase, f: Figures): readonly string[] {
+  const { sameEqClash } = c.decision;
+  switch (c.findings.outcome('planned-change')) {
+    case 'louder':
+      return [`No reflash adds power: amplified is ${f.loweredDb} quieter.`];
+    case 'more-bass':
+      return ['No reflash adds bass: unaltered has the most.'];
+    case 'same-eq':
+    case 'bass-gone':
+      return sameEqClash && (c.answer === 'likely-stay' || c.answer === 'measure-first')
+        ? [sentence(sameEqNotToBeHad(c, sameEqClash))]
+        : [];
+    default:
+      return [];
+  }
+}
 
 /** How the profile was found, which is how sure the answer is. */
 export function sureness(c: PlanCase): { certainty: 'proved' | 'likely'; howSure: string } {

@@ -70,6 +70,7 @@ export function planTableOf(result: Result, failures = true): string {
       String(cases).padStart(6),
       percent(plan.right, plan.answered).padStart(7),
       percent(plan.unknown, cases).padStart(8),
+      percent(plan.likelyNothingRight, plan.likelyNothing).padStart(14),
       per(plan.needless, cases, 1000).padStart(14),
       per(plan.missed, cases, 1000).padStart(12),
       per(plan.wrong, cases, 1000).padStart(11),
@@ -82,6 +83,6 @@ export function planTableOf(result: Result, failures = true): string {
     return [rowOf(figures, says, mode, failures)];
   });
   const head =
-    'mode        cases  right%  unknown%  needless/1000  missed/1000  wrong/1000  without “unless”  proved  harm    min  asked';
+    'mode        cases  right%  unknown%  likely, right%  needless/1000  missed/1000  wrong/1000  without “unless”  proved  harm    min  asked';
   return [head, ...rows].join('\n');
 }

@@ -4,7 +4,7 @@ import { isAReflashNeeded } from '../../machines/is-a-reflash-needed.ts';
 import { whatIsInTheHeadUnit } from '../../machines/what-is-in-the-head-unit.ts';
 import { assumedFor } from '../../src/causes/assumed.ts';
 import { fitting } from '../../src/plan/demand.ts';
-import { EVERY_PROFILE, PROPERTIES, STORED_PROFILES } from '../../src/plan/profile/profile.ts';
+import { EVERY_PROFILE, PROPERTIES, PROPERTY_QUESTIONS, STORED_PROFILES } from '../../src/plan/profile/profile.ts';
 import { PLAN_VERDICTS } from '../../src/plan/verdicts.ts';
 import { EXAMPLE_RIGS } from '../../src/rig/examples.ts';
 import { NOTHING_KNOWN, type Rig } from '../../src/rig/rig.ts';
@@ -37,21 +37,28 @@ describe('is a reflash needed', () => {
     expect({ verdict, asked: asked.length }).toEqual({ verdict: 'plan-nothing-to-do', asked: 2 });
   });
 
-  it('says that nothing is needed when only the front speakers are exchanged on an unaltered bike', () => {
+  it('calls no reflash most likely for new front speakers on a head unit that nobody changed, and has it read', () => {
     const { verdict, remedy } = walk({
       'planned-change': 'front-only',
       ...noAmp,
       'rear-build': 'none',
       'profile-source': 'never',
     });
-    expect(verdict).toBe('plan-stay');
+    expect(verdict).toBe('plan-likely-stay');
+    expect(remedy.what).toBe(
+      'Most likely no reflash. One reading decides: whether the bass boost is in or out. If it reads “bass boost in”, leave the head unit as it is.',
+    );
+    expect(remedy.findings?.map(({ when, follows }) => `${when}: ${follows}`)).toEqual([
+      'bass boost in: no reflash',
+      'bass boost out: have the full level and the bass boost selected again',
+    ]);
     expect(remedy.certainty).toBe('likely');
     expect(remedy.ifDoneAnyway).toMatch(/6 to 8 dB quieter/);
   });
 
   it('counts one fifth of the power for an amplified profile without an amplifier, in the figures of a known bike', () => {
     const { remedy } = walk(
-      { 'planned-change': 'front-only', 'wish-mirroring': 'no', 'profile-source': 'never' },
+      { 'planned-change': 'front-only', 'wish-mirroring': 'no', ...measured, 'tones-off': 'boosted' },
       EXAMPLE_RIGS['fork-fairing'],
     );
     expect(remedy.ifDoneAnyway).toContain('18 W a channel become 3.59 W, 20 % of the power');
@@ -89,9 +96,9 @@ describe('is a reflash needed', () => {
     expect(remedy.fix[0]).toMatch(/^First fit and wire the rear speakers/);
   });
 
-  it('leaves a bike alone that was built with rear speakers and gets new ones on the head unit', () => {
+  it('most likely leaves a bike alone that was built with rear speakers and gets new ones on the head unit', () => {
     const answers = { 'planned-change': 'rear-on-unit', ...noAmp, ...never, 'delivered-with': 'four' };
-    expect(walk(answers).verdict).toBe('plan-stay');
+    expect(walk(answers).verdict).toBe('plan-likely-stay');
   });
 
   it('goes back to full level with the rear channels on when rear speakers hang on a lowered head unit', () => {
@@ -180,7 +187,7 @@ describe('is a reflash needed', () => {
       'rear-inputs': 'front',
       'profile-source': 'never',
     });
-    expect(verdict).toBe('plan-stay');
+    expect(verdict).toBe('plan-likely-stay');
     expect(remedy.ifDoneAnyway).toMatch(/stays asleep/);
   });
 
@@ -224,7 +231,7 @@ describe('is a reflash needed', () => {
     expect(remedy.fix.join()).toContain('high-pass at 80 to 100 Hz');
   });
 
-  it('needs nothing when that amplifier is fed from the front pair', () => {
+  it('most likely needs nothing when that amplifier is fed from the front pair', () => {
     const { verdict, asked } = walk({
       'planned-change': 'amp-added',
       ...wireAmp,
@@ -233,7 +240,7 @@ describe('is a reflash needed', () => {
       'profile-source': 'never',
       'rear-inputs': 'front',
     });
-    expect(verdict).toBe('plan-stay');
+    expect(verdict).toBe('plan-likely-stay');
     expect(asked).not.toContain('delivered-with');
   });
 
@@ -247,7 +254,9 @@ describe('is a reflash needed', () => {
       'paper-by': 'specialist',
     });
     expect(verdict).toBe('plan-move-or-back');
-    expect(remedy.what).toMatch(/^No reflash, if the paper is right and you move the rear pair to an amplifier\./);
+    expect(remedy.what).toMatch(
+      /^Yes, if the paper is right, one of two: move the rear pair to an amplifier, which needs no reflash, or go back/,
+    );
     expect(remedy.cautions).toContain('back-to-full');
   });
 
@@ -293,15 +302,28 @@ describe('is a reflash needed', () => {
     expect(with_.remedy.fix.join()).toContain('only the setting of the headset module');
   });
 
-  it('advises against the same EQ without an amplifier, and asks nobody to measure for it', () => {
-    const { verdict, asked } = walk({
+  it('advises against the same EQ without an amplifier, once it is read that the full level is stored', () => {
+    const { verdict } = walk({
       'planned-change': 'same-eq',
       'wrong-now': 'no',
       ...noAmp,
       'rear-build': 'none',
+      ...measured,
+      'tones-off': 'boosted',
     });
     expect(verdict).toBe('plan-same-eq-without-amp');
-    expect(asked).not.toContain('profile-source');
+  });
+
+  it('says that the same EQ is not to be had even where the stored profile is not known', () => {
+    const told = { 'planned-change': 'same-eq', 'wrong-now': 'no', ...noAmp, 'rear-build': 'none' };
+    for (const [source, verdict] of [
+      ['never', 'plan-likely-stay'],
+      ['unknown', 'plan-measure-first'],
+    ] as const) {
+      const end = walk({ ...told, 'profile-source': source });
+      expect(end.verdict).toBe(verdict);
+      expect(end.remedy.what).toContain('The same EQ comes only with an amplified profile, and without an amplifier');
+    }
   });
 
   it('says that the same EQ and an amplifier made for the unaltered output exclude each other', () => {
@@ -311,7 +333,8 @@ describe('is a reflash needed', () => {
       'wish-same-eq': 'yes',
       'front-build': 'amp',
       'rear-build': 'none',
-      'profile-source': 'never',
+      ...measured,
+      'tones-off': 'boosted',
     });
     expect(verdict).toBe('plan-same-eq-unaltered-amp');
   });
@@ -323,8 +346,9 @@ describe('is a reflash needed', () => {
       'wish-same-eq': 'yes',
       'front-build': 'amp',
       'rear-build': 'unit',
-      ...never,
       'delivered-with': 'four',
+      ...measured,
+      'tones-off': 'boosted',
     });
     expect(verdict).toBe('plan-same-eq-mixed');
   });
@@ -520,7 +544,7 @@ describe('an amplifier', () => {
       'profile-source': 'never',
     });
     expect(asked).toContain('amp-needs');
-    expect(verdict).toBe('plan-stay');
+    expect(verdict).toBe('plan-likely-stay');
   });
   it('with a remote wire counts as taking any source where nobody knows, and the verdict says so', () => {
     const { verdict, remedy } = walk({
@@ -546,7 +570,7 @@ describe('an amplifier', () => {
       'profile-source': 'never',
       'rear-inputs': 'front',
     });
-    expect(verdict).toBe('plan-stay');
+    expect(verdict).toBe('plan-likely-stay');
     const lines = remedy.fix.filter((line) => PROTECTION.test(line));
     expect(lines).toEqual([expect.stringMatching(/^The front amplifier: /)]);
   });
@@ -692,8 +716,8 @@ describe('answers that cannot all be true', () => {
     const { verdict, remedy } = walk({ ...answers, 'paper-by': 'dealer' });
     expect(verdict).toBe('plan-dealer-without-factory-amp');
     expect(remedy.background).toContain('only the rear channels');
-    expect(walk({ ...answers, 'paper-by': 'dealer-factory-amp' }).verdict).toBe('plan-stay');
-    expect(walk({ ...answers, 'paper-by': 'cannot' }).verdict).toBe('plan-stay');
+    expect(walk({ ...answers, 'paper-by': 'dealer-factory-amp' }).verdict).toBe('plan-likely-stay');
+    expect(walk({ ...answers, 'paper-by': 'cannot' }).verdict).toBe('plan-likely-stay');
   });
   it('send a factory amplifier that does not answer to be mended before any reflash', () => {
     const { verdict, remedy } = walk({
@@ -755,8 +779,8 @@ const KEPT_WORDS = {
 
 describe('the words of a verdict', () => {
   const words = (text: string) => text.split(/\s+/).filter((word) => /[\p{L}\d]/u.test(word)).length;
-  it('begin with the answer: no reflash, yes, or not yet', () => {
-    for (const { remedy } of SAMPLE) expect(remedy?.what).toMatch(/^(No reflash|Yes|Not yet)\b/);
+  it('begin with the answer: no reflash, yes, most likely no reflash, or not yet', () => {
+    for (const { remedy } of SAMPLE) expect(remedy?.what).toMatch(/^(No reflash|Yes|Most likely no reflash|Not yet)\b/);
   });
   it('have the whole answer within the first 60 words, in every verdict, and in that of a reading', () => {
     const READING = {
@@ -778,10 +802,38 @@ describe('the words of a verdict', () => {
   it('say no reflash where nothing is to be selected, yes where something is, and not yet where that is open', () => {
     const SAYS = {
       nothing: /^No reflash\b/,
-      select: /^(Yes\b|No reflash,? .*\bif .*you move)/,
-      'find-out': /^Not yet: /,
+      select: /^Yes\b/,
+      'find-out': /^(Not yet: |Most likely no reflash\. )/,
     } as const;
     for (const { remedy } of SAMPLE) expect(remedy?.what).toMatch(SAYS[remedy?.demand?.kind ?? 'find-out']);
+  });
+  it('say no reflash only where no profile that may be stored would need one', () => {
+    let [plain, likely] = [0, 0];
+    for (const { verdict, remedy } of SAMPLE) {
+      if (verdict === 'plan-stay' || verdict?.startsWith('plan-same-eq')) {
+        plain += 1;
+        expect(remedy?.unless).toEqual([]);
+        expect(remedy?.what).not.toMatch(/No reflash, (if|most)/);
+      }
+      if (verdict !== 'plan-likely-stay') continue;
+      likely += 1;
+      const [first, ...others] = remedy?.findings ?? [];
+      expect([first, ...others].some((one) => one?.demand.kind === 'nothing')).toBe(true);
+      expect([first, ...others].some((one) => one?.demand.kind !== 'nothing')).toBe(true);
+    }
+    expect(plain).toBeGreaterThan(20);
+    expect(likely).toBeGreaterThan(20);
+  });
+  it('have the same words for a reading that decides in the headline, on paper and for whoever selects the profile', () => {
+    for (const { verdict, remedy } of SAMPLE) {
+      if (verdict !== 'plan-likely-stay') continue;
+      const decides = Object.values(PROPERTY_QUESTIONS).filter((words_) => remedy?.what.includes(words_));
+      expect(decides.length).toBeGreaterThan(0);
+      const [reader] = remedy?.sheet?.parts ?? [];
+      for (const one of decides) expect(reader?.lines[1]).toContain(one);
+      for (const { when } of remedy?.findings ?? [])
+        expect(reader?.lines.some((line) => line.toLowerCase().startsWith(when.toLowerCase()))).toBe(true);
+    }
   });
   it('name who does it, where something is to be selected', () => {
     for (const { remedy } of SAMPLE)

@@ -48,7 +48,9 @@ describe('the words for the four properties', () => {
   it('are those by which what is still possible is told apart, and what an answer hangs on', () => {
     const whens = SAMPLE.flatMap(({ verdict, remedy }) => [
       ...(remedy?.unless ?? []).map(({ when }) => when),
-      ...(verdict === 'plan-measure-first' ? (remedy?.findings ?? []).map(({ when }) => when) : []),
+      ...(verdict === 'plan-measure-first' || verdict === 'plan-likely-stay'
+        ? (remedy?.findings ?? []).map(({ when }) => when)
+        : []),
     ]);
     expect(whens.length).toBeGreaterThan(100);
     for (const when of whens) for (const part of when.split(', ')) expect(WORDS).toContain(part);
@@ -92,7 +94,7 @@ describe('the figure for “lowered”', () => {
     const said = SAMPLE.filter(({ rig }) => rig.loweredByDb === undefined).flatMap(({ remedy }) =>
       [...JSON.stringify(remedy).matchAll(/(\d+ to \d+|\d+) dB quieter/g)].map(([, figure]) => `${figure} dB`),
     );
-    expect(said.length).toBeGreaterThan(50);
+    expect(said.length).toBeGreaterThan(30);
     expect([...new Set(said)]).toEqual([BAND]);
   });
   it('is that value wherever one is written: in cautions, in the steps of both flows, in every article', () => {

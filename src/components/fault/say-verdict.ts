@@ -92,19 +92,28 @@ export const tellOnward = ({ title, because }: Pick<HandsOver, 'title' | 'becaus
   bring: [],
 });
 
-/** What a plan answers, told to a caller. */
-export function tellPlan(remedy: {
-  readonly what: string;
-  readonly certainty: Certainty;
-  readonly fix: readonly string[];
-  readonly proof: string;
-  readonly cautions: readonly CautionId[];
-  readonly proofCautions: readonly CautionId[];
-  readonly notBuy: readonly string[];
-  readonly tools: string;
-}): SpokenEnd {
+/** What a plan answers, told to a caller, with what it hangs on or what would follow. */
+export function tellPlan(
+  remedy: {
+    readonly what: string;
+    readonly certainty: Certainty;
+    readonly fix: readonly string[];
+    readonly proof: string;
+    readonly cautions: readonly CautionId[];
+    readonly proofCautions: readonly CautionId[];
+    readonly notBuy: readonly string[];
+    readonly tools: string;
+  },
+  conditions: readonly string[],
+): SpokenEnd {
   return {
-    tell: [remedy.what, SURE[remedy.certainty], ...remedy.fix, `This shows that it is so: ${remedy.proof}`],
+    tell: [
+      remedy.what,
+      SURE[remedy.certainty],
+      ...conditions,
+      ...remedy.fix,
+      `This shows that it is so: ${remedy.proof}`,
+    ],
     never: [...spokenCare([...remedy.cautions, ...remedy.proofCautions]), ...dontPay(remedy.notBuy)],
     bring: toBring(remedy.tools, []),
   };

@@ -19,6 +19,7 @@ import { said } from '../flow/said.ts';
 import { factSection, fixSections } from '../flow/sheet-sections.ts';
 import { withUnit } from '../flow/with-unit.ts';
 import { Counter } from './Counter.tsx';
+import { conditionsIn } from './conditions.ts';
 import { KeepReadings } from './KeepReadings.tsx';
 import { Unless, WhatFollows } from './Open.tsx';
 
@@ -60,14 +61,6 @@ function Evidence({ verdict, standing, onReopen }: Pick<Props, 'verdict' | 'stan
   );
 }
 
-/** What the answer hangs on, and what would follow where it is open, as lines. */
-const conditions = ({ unless = [], findings = [] }: PlanRemedy): readonly string[] => [
-  ...unless.map(({ when, follows }) => `Unless it reads “${when}”: ${follows}.`),
-  ...findings.map(
-    ({ when, follows, who, minutes }) => `${when}: ${follows}${minutes > 0 ? ` (${who}, ${minutes} min)` : ''}.`,
-  ),
-];
-
 /** What a sheet says where no counter needs the room. */
 const inFull = (remedy: PlanRemedy, standing: Standing, assumed: readonly string[]): readonly Section[] => [
   { title: 'What else it may be', lines: remedy.mayAlsoBe?.map(({ what, split }) => `${what}. ${split}`) ?? [] },
@@ -84,7 +77,7 @@ export function VerdictView({ verdict, remedy, standing, case: it, root, onReope
   return (
     <article class="verdict">
       <h1 tabIndex={-1}>{remedy.what}</h1>
-      <SayEnd {...tellPlan(remedy)} />
+      <SayEnd {...tellPlan(remedy, conditionsIn(remedy))} />
       <HowSure certainty={remedy.certainty} because={remedy.howSure} />
       <Unless unless={remedy.unless} />
       <WhatFollows findings={remedy.findings} holds={remedy.holds} />
@@ -132,7 +125,7 @@ export function VerdictView({ verdict, remedy, standing, case: it, root, onReope
         sections={[
           {
             title: 'Answer',
-            lines: [remedy.what, `${CERTAINTY_WORDS[remedy.certainty]}. ${remedy.howSure}`, ...conditions(remedy)],
+            lines: [remedy.what, `${CERTAINTY_WORDS[remedy.certainty]}. ${remedy.howSure}`, ...conditionsIn(remedy)],
           },
           ...(remedy.sheet ? remedy.sheet.parts : []),
           ...fixSections({ ...remedy, cautions: [...remedy.cautions, ...remedy.proofCautions], parts: [] }),

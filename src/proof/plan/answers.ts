@@ -40,6 +40,8 @@ export function answersOf(owner: Owner, truth: Truth, hasMeter: boolean): Observ
       case 'wrong-now':
         if (truth.best.includes(owner.stored)) return option('no');
         return option(rearIsSilent(owner) ? 'rear-silent' : 'other');
+      case 'bass-gone-when':
+        return option('at-start');
       case 'worse-how':
         return option(worse(owner));
       case 'wish-mirroring':

@@ -44,7 +44,7 @@ function heldBy(draw: Draw, { deliveredWith, deliveredAmp }: World['rig']): read
   return deliveredAmp === 'yes' && happens(draw, NO_FULL_HELD_SHARE) ? all.filter(isLowered) : all;
 }
 
-function plansFor(world: World, changed: boolean): readonly PlannedChange[] {
+function plansFor(world: World, changed: boolean, eqMoves: boolean): readonly PlannedChange[] {
   const { rig } = world;
   const factory = rig.unitKind === 'factory';
   const amps = rig.amps.length > 0;
@@ -52,10 +52,12 @@ function plansFor(world: World, changed: boolean): readonly PlannedChange[] {
     'nothing',
     'louder',
     'more-bass',
+    'same-eq',
+    ...(factory && eqMoves ? (['bass-gone'] as const) : []),
     ...(factory ? (['unit-swapped'] as const) : []),
     ...(changed ? (['after-reflash', 'after-reflash'] as const) : []),
     ...(amps
-      ? (['amp-added', 'amp-added', 'amp-exchanged', 'same-eq'] as const)
+      ? (['amp-added', 'amp-added', 'amp-exchanged'] as const)
       : ([
           'front-only',
           'front-only',
@@ -87,7 +89,7 @@ export function ownerOf(seed: number, index: number): Owner {
     held,
     delivered,
     stored,
-    plan: pick(draw, plansFor(world, changed)),
+    plan: pick(draw, plansFor(world, changed, stored !== 'amplified-same')),
     sameEq: world.rig.amps.length > 0 && happens(draw, 0.4),
     meter: happens(draw, LOW_SHARE) ? LOW_AT_400 : CHEAP,
     says: never ? 'never' : happens(draw, HAS_PAPER_SHARE) ? 'record' : 'unknown',

@@ -26,6 +26,9 @@ export interface PlanCounts {
   readonly right: number;
   /** No answer: what to find out, and what would follow. */
   readonly unknown: number;
+  /** Of these, those that call no reflash most likely and name the reading that decides, and how many of them need none. */
+  readonly likelyNothing: number;
+  readonly likelyNothingRight: number;
   /** A visit that this bike did not need, one that it needed and that was not named, and one for the wrong thing. */
   readonly needless: number;
   readonly missed: number;
@@ -41,6 +44,8 @@ interface Played {
   readonly minutes: number;
   readonly asked: readonly string[];
 }
+
+const LIKELY_NOTHING = 'plan-likely-stay';
 
 const MOST_QUESTIONS = 60;
 
@@ -107,6 +112,8 @@ function judge(owner: Owner, truth: Truth, { remedy, verdict, asked, minutes, ca
     answered: one(!isOpen),
     right: one(right),
     unknown: one(isOpen),
+    likelyNothing: one(verdict === LIKELY_NOTHING),
+    likelyNothingRight: one(verdict === LIKELY_NOTHING && fine),
     needless: one(needless),
     missed: one(missed),
     wrong: one(wrong),
@@ -163,11 +170,10 @@ export function provePlan(
   for (const index of bikes) {
     const owner = ownerOf(seed, index);
     const { world, held, plan } = owner;
-    const { amps } = world.rig;
     const truth =
       world.rig.unitKind === 'replaced'
         ? { best: [owner.stored] }
-        : truthOf(world, held, { sameEq: owner.sameEq || (plan === 'same-eq' && amps.length > 0) });
+        : truthOf(world, held, { sameEq: owner.sameEq || plan === 'same-eq' || plan === 'bass-gone' });
     for (const { id, hasMeter } of wanted)
       results.set(id, add(results.get(id) ?? NOTHING, judge(owner, truth, playPlan(flow, owner, truth, hasMeter))));
   }
