@@ -4,7 +4,7 @@ import { fromText, type Opened, toText } from '../case/case-text.ts';
 import { handedOver } from '../case/change.ts';
 import type { Case } from '../case/events.ts';
 import type { Standing } from '../case/standing.ts';
-import type { ProfileReadings, Rig } from '../rig/rig.ts';
+import type { Rig } from '../rig/rig.ts';
 import { validateRig } from '../rig/validate.ts';
 import { BIKE_KEY, CASE_KEY, NEW_CASE } from './case-keys.ts';
 import { dropDrafts } from './drafts.ts';
@@ -69,10 +69,6 @@ export function savedBike(notices: string[]): Rig {
   notices.push(...refused);
   return rig;
 }
-
-/** Keeps what was read of the stored profile with the bike. Gives the sentence to show when it could not be kept. */
-export const keepReadings = (profileRead: ProfileReadings): string | undefined =>
-  whyNotSaved(writeStored(BIKE_KEY, { ...savedBike([]), profileRead }));
 
 const fresh = (flow: AnyFlow, notices: string[]): Case => ({
   flow: flow.id,

@@ -1,7 +1,7 @@
 import { AMP_FIELDS, type AmpFieldId } from '../../rig/fields.ts';
 import type { Typed } from '../../rig/typed-field.ts';
 import { MOST_AMPS } from '../../rig/validate.ts';
-import { type AmpsKnown, ampPath, ampsListed, type Draft } from './bike-form.ts';
+import { type AmpsKnown, ampPath, ampsListed, type Draft, withoutAmp } from './bike-form.ts';
 import { FieldRow } from './FieldRow.tsx';
 import { Group } from './Group.tsx';
 
@@ -26,10 +26,6 @@ export function Amps({ draft, errorAt, onDraft, onType, onDone }: Props) {
   const say = (known: AmpsKnown) =>
     onDraft({ ...draft, ampsKnown: known, amps: known === 'some' && amps.length === 0 ? [{}] : amps });
   const change = (index: number, amp: Typed) => ({ ...draft, amps: amps.map((old, i) => (i === index ? amp : old)) });
-  const remove = (index: number) => {
-    const left = amps.filter((_, i) => i !== index);
-    onDraft({ ...draft, amps: left, ampsKnown: left.length === 0 ? 'none' : 'some' });
-  };
 
   return (
     <Group
@@ -67,7 +63,7 @@ export function Amps({ draft, errorAt, onDraft, onType, onDone }: Props) {
                   onDone={() => onDone(ampPath(i, id))}
                 />
               ))}
-              <button type="button" class="plain" onClick={() => remove(i)}>
+              <button type="button" class="plain" onClick={() => onDraft(withoutAmp(draft, i))}>
                 Remove amplifier {i + 1}
               </button>
             </fieldset>

@@ -18,6 +18,7 @@ import {
 } from './bike-form.ts';
 import { FieldRow } from './FieldRow.tsx';
 import { Group } from './Group.tsx';
+import { withKept } from './kept-fields.ts';
 import { loadBike, saveBike } from './stored-bike.ts';
 
 /** What was just done to the whole form, and how it was before. */
@@ -26,6 +27,9 @@ interface Replaced {
   readonly problems: readonly string[];
   readonly before?: Draft;
 }
+
+/** What the form would have saved. */
+const textOf = (draft: Draft): string => JSON.stringify(withKept(readDraft(draft).rig, draft.kept));
 
 /** The form of "my bike": everything is optional, and what can be used is saved as it is typed. */
 export function MyBike() {
@@ -43,18 +47,19 @@ export function MyBike() {
 
   useEffect(() => {
     const loaded = loadBike();
-    lastSaved.current = JSON.stringify(loaded.rig);
-    setDraft(draftOf(loaded.rig));
+    const opened = draftOf(loaded.rig, loaded.kept);
+    lastSaved.current = textOf(opened);
+    setDraft(opened);
     if (loaded.notice) setReplaced({ says: loaded.notice, problems: loaded.refused });
     setReady(true);
   }, []);
 
   useEffect(() => {
-    const text = JSON.stringify(rig);
+    const text = textOf(draft);
     if (!ready || text === lastSaved.current) return;
     lastSaved.current = text;
-    setSaved(whyNotSaved(saveBike(rig)) ?? 'Saved on this device.');
-  }, [rig, ready]);
+    setSaved(whyNotSaved(saveBike(rig, draft.kept)) ?? 'Saved on this device.');
+  }, [draft, ready]);
 
   const replace = (next: Draft, says: string, problems: readonly string[] = []) => {
     setReplaced({ says, problems, before: draft });
@@ -78,7 +83,7 @@ export function MyBike() {
     const read = rigFromFile(await file.text());
     input.value = ''; // so that the same file can be chosen again
     if ('error' in read) setReplaced({ says: read.error, problems: [] });
-    else replace(draftOf(read.rig), `The bike in ${file.name} is filled in below.`, read.refused);
+    else replace(draftOf(read.rig, read.kept), `The bike in ${file.name} is filled in below.`, read.refused);
   };
 
   return (
@@ -162,7 +167,10 @@ export function MyBike() {
           {faults > 0 && judged.size > 0 && ` ${fieldsNeed(faults)}`}
         </p>
         <div class="deeds">
-          <button type="button" onClick={() => download(JSON.stringify(rig, null, 2), fileNameOf(rig))}>
+          <button
+            type="button"
+            onClick={() => download(JSON.stringify(withKept(rig, draft.kept), null, 2), fileNameOf(rig))}
+          >
             Save as a file
           </button>
           <button type="button" onClick={() => replace(EMPTY_DRAFT, 'The form is empty.')}>

@@ -2,6 +2,7 @@ import { AMP_FIELDS, BIKE_FIELDS, type BikeFieldId } from '../../rig/fields.ts';
 import type { KnownAmp, ProfileReadings, Rig } from '../../rig/rig.ts';
 import { type Fields, readField, type Typed, typedFrom } from '../../rig/typed-field.ts';
 import { validateRig } from '../../rig/validate.ts';
+import { type Kept, keptOf } from './kept-fields.ts';
 
 /*
  * What the form of "my bike" knows, apart from how it looks: what is typed becomes a rig and back, and what cannot be
@@ -17,6 +18,8 @@ export interface Draft {
   readonly amps: readonly Typed[];
   /** What was read of the stored profile. It is kept or forgotten as a whole. */
   readonly profileRead?: ProfileReadings;
+  /** What this version does not know of the bike. */
+  readonly kept?: Kept;
 }
 
 export const EMPTY_DRAFT: Draft = { name: '', bike: {}, ampsKnown: 'unknown', amps: [] };
@@ -75,7 +78,7 @@ function isAsked(id: BikeFieldId, bike: Typed): boolean {
 }
 
 /** The form filled in with what is known of a bike. */
-export function draftOf(rig: Rig): Draft {
+export function draftOf(rig: Rig, kept?: Kept): Draft {
   const { name = '', amps, profileRead, ...bike } = rig;
   const ampsKnown = amps === undefined ? 'unknown' : amps.length === 0 ? 'none' : 'some';
   return {
@@ -84,6 +87,19 @@ export function draftOf(rig: Rig): Draft {
     ampsKnown,
     amps: (amps ?? []).map((amp) => typedFrom(AMP_FIELDS, amp)),
     ...(profileRead && { profileRead }),
+    ...(kept && { kept }),
+  };
+}
+
+/** The form without one of the amplifiers, and without what was kept of it. */
+export function withoutAmp(draft: Draft, index: number): Draft {
+  const amps = draft.amps.toSpliced(index, 1);
+  const { kept } = draft;
+  return {
+    ...draft,
+    amps,
+    ampsKnown: amps.length === 0 ? 'none' : 'some',
+    ...(kept && { kept: { ...kept, amps: kept.amps.toSpliced(index, 1) } }),
   };
 }
 
@@ -161,10 +177,12 @@ export function doubtsAbout(rig: Rig): readonly string[] {
 /** More than any description of a bike. A larger file is something else. */
 const LARGEST_FILE = 100_000;
 
-/** A file with a bike: what could be used of it, and a sentence for everything that could not. */
+/** A file with a bike: what could be used of it, a sentence for everything that could not, and what is kept of that. */
 export function rigFromFile(
   text: string,
-): { readonly rig: Rig; readonly refused: readonly string[] } | { readonly error: string } {
+):
+  | { readonly rig: Rig; readonly refused: readonly string[]; readonly kept?: Kept | undefined }
+  | { readonly error: string } {
   if (text.length > LARGEST_FILE) return { error: 'This file is too large to be a bike. Nothing was changed.' };
   let claimed: unknown;
   try {
@@ -175,7 +193,7 @@ export function rigFromFile(
   const { rig, refused } = validateRig(claimed);
   if (Object.keys(rig).length === 0)
     return { error: 'There is nothing about a bike in this file. Nothing was changed.' };
-  return { rig, refused };
+  return { rig, refused, kept: keptOf(claimed, rig) };
 }
 
 /** A file name that every system takes: `my-bike.json`, or from the name of the bike. */

@@ -1,5 +1,5 @@
 import { useState } from 'preact/hooks';
-import { keepReadings } from '../../browser/case-store.ts';
+import { keepReadings } from '../../browser/keep-readings.ts';
 import type { ProfileReadings, SavedAnswer } from '../../rig/rig.ts';
 import type { Facts } from '../../steps/step.ts';
 

@@ -9,10 +9,13 @@ import {
   groupsOf,
   readDraft,
   rigFromFile,
+  withoutAmp,
 } from '../../../src/components/my-bike/bike-form.ts';
+import { keptOf, withKept } from '../../../src/components/my-bike/kept-fields.ts';
 import { EXAMPLE_RIGS } from '../../../src/rig/examples.ts';
 import { BIKE_FIELDS } from '../../../src/rig/fields.ts';
 import type { Rig } from '../../../src/rig/rig.ts';
+import { validateRig } from '../../../src/rig/validate.ts';
 
 const examples = Object.entries(EXAMPLE_RIGS);
 const sorted = (value: unknown): unknown => JSON.parse(JSON.stringify(value, replacer));
@@ -58,6 +61,48 @@ describe('draftOf and readDraft', () => {
   it('shorten a name that a link could not carry, and drop an empty one', () => {
     expect(readDraft({ ...EMPTY_DRAFT, name: 'x'.repeat(80) }).rig.name).toHaveLength(60);
     expect(readDraft({ ...EMPTY_DRAFT, name: '  ' }).rig).toEqual({});
+  });
+});
+
+describe('a bike that a newer version saved', () => {
+  const NEWER = {
+    name: 'Tourer',
+    batteryAh: 18,
+    hornDb: 110,
+    unitKind: 'streaming',
+    amps: [{ powerW: 50 }, { powerW: 75, fanW: 2, turnOn: 'by-light' }],
+  };
+  const open = (claimed: unknown) => {
+    const { rig } = validateRig(claimed);
+    return draftOf(rig, keptOf(claimed, rig));
+  };
+  const saved = (draft: ReturnType<typeof open>) => withKept(readDraft(draft).rig, draft.kept);
+
+  it('is saved again with all that this version does not know of it, also of each amplifier', () => {
+    expect(saved(open(NEWER))).toEqual(NEWER);
+    expect(saved({ ...open(NEWER), name: 'Red' })).toEqual({ ...NEWER, name: 'Red' });
+  });
+  it('says what the form says where both say something', () => {
+    const draft = open(NEWER);
+    expect(saved({ ...draft, bike: { ...draft.bike, unitKind: 'factory' } })).toEqual({
+      ...NEWER,
+      unitKind: 'factory',
+    });
+  });
+  it('loses what was kept of an amplifier with that amplifier, and of no other', () => {
+    expect(saved(withoutAmp(open(NEWER), 0)).amps).toEqual([NEWER.amps[1]]);
+    expect(saved(withoutAmp(open(NEWER), 1)).amps).toEqual([NEWER.amps[0]]);
+  });
+  it('is gone when the form is emptied', () => {
+    expect(saved(EMPTY_DRAFT)).toEqual({});
+  });
+  it('keeps no number that is only out of its range', () => {
+    expect(saved(open({ batteryAh: 9999, frontRatedOhm: 4 }))).toEqual({ frontRatedOhm: 4 });
+  });
+  it('comes through a file whole', () => {
+    const read = rigFromFile(JSON.stringify(NEWER));
+    if ('error' in read) throw new Error(read.error);
+    expect(saved(draftOf(read.rig, read.kept))).toEqual(NEWER);
   });
 });
 
