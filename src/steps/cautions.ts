@@ -1,6 +1,8 @@
+import { RIDING } from './riding.ts';
+
 /** Every caution once. A step or a verdict names the ones that belong to it. */
 export const CAUTIONS = {
-  riding: 'Never while riding. Bike on its stand, rider doing nothing else.',
+  riding: RIDING,
   outdoors:
     'Engine on only outdoors: exhaust gas kills. Firm stand, neutral, hair and sleeves clear, mind the hot parts.',
   bridge:

@@ -9,10 +9,10 @@ import { type AnyFlow, isStaged } from '../../case/any-flow.ts';
 import { answered, confirmed, leftAsItIs, noted, revised } from '../../case/change.ts';
 import type { Case } from '../../case/events.ts';
 import type { Open, Standing } from '../../case/standing.ts';
-import { CAUTIONS } from '../../steps/cautions.ts';
 import { outcomeOf } from '../../steps/outcome.ts';
+import { RIDING } from '../../steps/riding.ts';
 import type { Answer, Facts, Step } from '../../steps/step.ts';
-import { Signed } from '../caution/Cautions.tsx';
+import { Signed } from '../caution/Signed.tsx';
 import { CaseTools } from './CaseTools.tsx';
 import { Notices } from './Notices.tsx';
 import { OpenStep } from './OpenStep.tsx';
@@ -166,10 +166,7 @@ export function FlowPage({ opening, stand, root, load, links, goesOnIn, picture 
         <li class="wire-start">
           <p class="flow-title">{flow.title}</p>
           {it.events.length < 2 && (
-            <Signed
-              word="Danger"
-              sentences={[CAUTIONS.riding, 'Stop at a hot smell, at smoke, or when a fuse opens twice.']}
-            />
+            <Signed word="Danger" sentences={[RIDING, 'Stop at a hot smell, at smoke, or when a fuse opens twice.']} />
           )}
           {terminals.length > 0 && <p class="hint">Tap an answer to give it again.</p>}
         </li>
