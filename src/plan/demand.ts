@@ -43,11 +43,14 @@ export const onlyTheEq = ({ answer, facts }: Pick<PlanCase, 'answer' | 'facts'>)
 export function demandOf({ answer, facts }: Pick<PlanCase, 'answer' | 'facts'>): Demand {
   if (onlyTheEq({ answer, facts })) return { kind: 'select', to: { sameEq: true } };
   if (isChange(answer)) {
-    const rear = answer === 'back-if-stored' && (facts.rear === 'unit' || facts.rear === 'amp');
+    const ask = answer === 'back-if-stored';
+    const rear = ask && (facts.rear === 'unit' || facts.rear === 'amp');
+    const sameEq = ask && facts.sameEqWanted && facts.profiles.includes('amplified-changes');
     return {
       kind: 'select',
       to: { ...TO_SELECT[answer], ...(rear && { rear: true }) },
-      ...((answer === 'back-if-stored' || (answer === 'move-or-back' && facts.fromNew)) && { ifStored: true }),
+      ...((ask || (answer === 'move-or-back' && facts.fromNew)) && { ifStored: true }),
+      ...(sameEq && { orElse: { sameEq: true } }),
       ...(answer === 'move-or-back' && { orMove: facts.front === 'unit' ? 'front' : 'rear' }),
     };
   }

@@ -9,7 +9,7 @@ import {
   settingsForBoost,
   someKnobs,
 } from './amp-names.ts';
-import { changeLine } from './demand.ts';
+import { changeLine, changesInWords, demandOf } from './demand.ts';
 import { expectFull, expectRear, expectTones } from './expect.ts';
 import type { PlanCase } from './facts.ts';
 import { planVerdict } from './plan-verdict.ts';
@@ -113,34 +113,41 @@ export const backIfStored = planVerdict({
   faults: ['amplified-profile-no-amp'],
   mends: ['profile'],
   article: 'why-amplified-without-an-amplifier-is-quieter',
-  remedy: (c, f) => ({
-    what: `Yes, if it can be had: have a specialist look whether this head unit holds a profile with the full level. Built with an amplifier, it may hold none, and then it stays ${f.loweredDb} quieter.`,
-    ...sureness(c),
-    background: `A bike built with an amplifier is delivered for one. ${PRACTICE}`,
-    numbers: levels(c, f),
-    fix: [
-      c.findings.outcome('planned-change') === 'amp-removed'
-        ? 'Ask before the amplifier comes off. Without a full level, it is what makes this bike loud.'
-        : 'Ask before anything is bought.',
-      ...liftFirst(c),
-      ...(c.findings.outcome('planned-change') === 'amp-removed'
-        ? [
-            'It holds one? Then take the amplifier out and put its speakers on the head unit. Those below 4 Ω were made for the amplifier: on the head unit its outputs run hot.',
-          ]
-        : []),
-      `${c.findings.outcome('planned-change') === 'amp-removed' ? 'It is out?' : 'It holds one?'} ${changeLine(c)}`,
-      'It holds none? Keep an amplifier that takes the lowered level, or put the old one back.',
-    ],
-    tools: SPECIAL_TOOL,
-    minutes: 30,
-    who: BACK_BY,
-    notBuy: [
-      'A visit before somebody has said that the full level is there.',
-      'Speakers, because it is quiet. They would get the same.',
-    ],
-    ifDoneAnyway: harmOfStaying(c, f),
-    acts: liftActs(c),
-    proofActs: reads('boosted', 'lowered'),
-    proof: `Boosted: ${expectTones(c)} Full level: ${expectFull(c)}`,
-  }),
+  remedy: (c, f) => {
+    const demand = demandOf(c);
+    const orElse = demand.kind === 'select' ? demand.orElse : undefined;
+    return {
+      what: `Yes, if it can be had: have a specialist look whether this head unit holds a profile with the full level. Built with an amplifier, it may hold none, and then it stays ${f.loweredDb} quieter.`,
+      ...sureness(c),
+      background: `A bike built with an amplifier is delivered for one. ${PRACTICE}`,
+      numbers: levels(c, f),
+      fix: [
+        c.findings.outcome('planned-change') === 'amp-removed'
+          ? 'Ask before the amplifier comes off. Without a full level, it is what makes this bike loud.'
+          : 'Ask before anything is bought.',
+        ...liftFirst(c),
+        ...(c.findings.outcome('planned-change') === 'amp-removed'
+          ? [
+              'It holds one? Then take the amplifier out and put its speakers on the head unit. Those below 4 Ω were made for the amplifier: on the head unit its outputs run hot.',
+            ]
+          : []),
+        `${c.findings.outcome('planned-change') === 'amp-removed' ? 'It is out?' : 'It holds one?'} ${changeLine(c)}`,
+        'It holds none? Keep an amplifier that takes the lowered level, or put the old one back.',
+        ...(orElse
+          ? [`Then change only this: ${changesInWords(orElse)}. It was wished for, and costs nothing more.`]
+          : []),
+      ],
+      tools: SPECIAL_TOOL,
+      minutes: 30,
+      who: BACK_BY,
+      notBuy: [
+        'A visit before somebody has said that the full level is there.',
+        'Speakers, because it is quiet. They would get the same.',
+      ],
+      ifDoneAnyway: harmOfStaying(c, f),
+      acts: liftActs(c),
+      proofActs: reads('boosted', 'lowered'),
+      proof: `Boosted: ${expectTones(c)} Full level: ${expectFull(c)}`,
+    };
+  },
 });

@@ -39,8 +39,8 @@ const losesSameEq = ({ facts }: PlanCase, to: ToSelect): boolean =>
 const bikeLine = (c: PlanCase): string =>
   `${['Factory head unit', ...deliveredIn(c.findings), ...driversIn(c)].join(', ')}.`;
 
-const ifHeld = ({ ifStored }: { readonly ifStored?: true }): string =>
-  ifStored ? ', if this head unit holds such a profile' : '';
+const ifHeld = ({ ifStored, orElse }: { readonly ifStored?: true; readonly orElse?: ToSelect }): string =>
+  ifStored ? `, if this head unit holds such a profile${orElse ? `; if not, only ${changesInWords(orElse)}` : ''}` : '';
 /** What a finding asks of whoever selects the profile. */
 function asked({ follows, demand }: Finding): string {
   if (demand.kind === 'nothing') return 'please change nothing in the output profile';

@@ -34,6 +34,8 @@ export type Demand =
       readonly to: ToSelect;
       /** Only if the head unit holds such a profile. */
       readonly ifStored?: true;
+      /** What is selected where it holds none. */
+      readonly orElse?: ToSelect;
       /** Or this pair is moved to an amplifier, and nothing is selected. */
       readonly orMove?: 'front' | 'rear';
     };

@@ -291,6 +291,25 @@ describe('a bike that was built with an amplifier', () => {
     expect(remedy.what).toMatch(/^Yes, if it can be had: .*it may hold none, and then it stays 6 to 8 dB quieter/);
     expect(remedy.sheet?.parts[0]?.lines.join()).toContain('if this head unit holds such a profile');
   });
+  it('gets at least the same EQ where that is wished and no full level is held', () => {
+    const { verdict, remedy } = walk({
+      'planned-change': 'bass-gone',
+      'bass-gone-when': 'at-start',
+      'unit-kind': 'factory',
+      'amp-count': '0',
+      ...rear('none'),
+      'delivered-amp': 'yes',
+      ...measured,
+      'tones-off': 'flat',
+      'hidden-amp': 'no',
+    });
+    expect(verdict).toBe('plan-back-if-stored');
+    expect(remedy.demand).toMatchObject({ ifStored: true, orElse: { sameEq: true } });
+    expect(remedy.fix.join(' ')).toContain('Then change only this: same EQ with the engine running.');
+    expect(remedy.sheet?.parts[0]?.lines.join(' ')).toContain(
+      'if this head unit holds such a profile; if not, only same EQ with the engine running.',
+    );
+  });
   it('is read first though nobody ever changed it: the lowered level may be what it was built with', () => {
     const { verdict } = walk(
       {

@@ -5,7 +5,7 @@ import type { Case } from '../../case/events.ts';
 import { replayRows } from '../../case/replay-rows.ts';
 import type { Demand, PlanRemedy } from '../../plan/verdict.ts';
 import type { ConditionId } from '../../steps/conditions.ts';
-import { withStored } from '../../world/stored-profiles.ts';
+import { type Stored, withStored } from '../../world/stored-profiles.ts';
 import { ridden } from '../../world/symptoms/index.ts';
 import { againMinutes, look, minutesNow, saysTheSame } from '../play.ts';
 import { add, type ModeResult, NOTHING, type Result } from '../prove.ts';
@@ -85,8 +85,11 @@ const one = (is: boolean): number => (is ? 1 : 0);
 
 const asksToMove = (demand: Demand) => demand.kind === 'select' && demand.orMove !== undefined;
 /** What is stored once somebody has done what is asked. */
-const after = (demand: Demand, { stored, held }: Owner) =>
-  demand.kind === 'select' ? selected(stored, demand.to, held) : stored;
+function after(demand: Demand, { stored, held }: Owner): Stored {
+  if (demand.kind !== 'select') return stored;
+  const then = selected(stored, demand.to, held);
+  return then === stored && demand.orElse ? selected(stored, demand.orElse, held) : then;
+}
 
 function judge(owner: Owner, truth: Truth, { remedy, verdict, asked, minutes, case: it }: Played): ModeResult {
   const { stored, world } = owner;
