@@ -27,19 +27,37 @@ const { values } = parseArgs({
   },
 });
 
+/** A test that has rules, and the files that it can notice a change of. */
+type Rules = readonly [test: string, of: RegExp];
+const OF_ALL = /^src\/steps\/[^/]+\.ts$|^src\/components\/caution\//;
+const OF_STEPS = new RegExp(`${OF_ALL.source}|^src/steps/`);
+const OF_CAUSES = new RegExp(`${OF_ALL.source}|^src/causes/`);
+
 /** The tests that have rules about each kind, the likeliest to notice first. */
-const TESTS: Readonly<Record<Kind, readonly string[]>> = {
+const TESTS: Readonly<Record<Kind, readonly Rules[]>> = {
   caution: [
-    'tests/steps/cautions.test.ts',
-    'tests/causes/action-cautions.test.ts',
-    'tests/causes/cautions.test.ts',
-    'tests/plan/cautions.test.ts',
-    'tests/components/caution/signal-words.test.tsx',
+    ['tests/steps/cautions.test.ts', OF_STEPS],
+    ['tests/causes/cautions.test.ts', OF_CAUSES],
+    ['tests/causes/action-cautions.test.ts', new RegExp(`${OF_ALL.source}|^src/causes/[^/]+\\.ts$`)],
+    ['tests/plan/cautions.test.ts', OF_STEPS],
+    ['tests/components/caution/signal-words.test.tsx', OF_ALL],
   ],
-  certainty: ['tests/inference/certainty.test.ts', 'tests/components/fault/cause-view.test.tsx'],
-  probe: ['tests/steps/probes.test.ts'],
-  repair: ['tests/causes/words-and-deeds.test.ts', 'tests/causes/cures.test.ts', 'tests/causes/cautions.test.ts'],
+  certainty: [
+    ['tests/inference/certainty.test.ts', /^src\/inference\//],
+    ['tests/components/fault/cause-view.test.tsx', /^src\//],
+  ],
+  probe: [['tests/steps/probes.test.ts', /^src\/steps\//]],
+  repair: [
+    ['tests/causes/words-and-deeds.test.ts', /^src\/causes\//],
+    ['tests/causes/cures.test.ts', /^src\/causes\//],
+    ['tests/causes/cautions.test.ts', /^src\/causes\//],
+  ],
 };
+const testsOf = (kinds: readonly Kind[], file?: string): readonly string[] => [
+  ...new Set(
+    kinds.flatMap((kind) => TESTS[kind].flatMap(([test, of]) => (file === undefined || of.test(file) ? [test] : []))),
+  ),
+];
 const WORKERS = 2;
 /** So often a change is tried again, in a fresh copy, where its tests could not be run. */
 const TRIES = 3;
@@ -89,18 +107,26 @@ async function areGreen(worker: ChildProcess, tests: readonly string[]): Promise
   return error === undefined && !test;
 }
 
-/** The names of what a file is about, as the tests name it: a cause or a step. */
-const namesIn = (file: string): string | undefined =>
-  [...readFileSync(join(root, file), 'utf8').matchAll(/^ {2}id: '([^']+)'/gm)].map(([, id]) => id).join('|') ||
-  undefined;
+/** The name of what a file is about, as the tests name it: a cause or a step. One without a hyphen is a plain word, too. */
+const idsIn = (file: string): readonly string[] =>
+  [...readFileSync(join(root, file), 'utf8').matchAll(/^ {2,4}id: '([^']+-[^']+)'/gm)].flatMap(([, id]) => id ?? []);
+const OWNERS: ReadonlyMap<string, readonly string[]> = new Map(
+  files.filter((file) => /^src\/(steps|causes)\/[^/]+\//.test(file)).map((file) => [file, idsIn(file)]),
+);
 
-/** The test that notices a change: first those that name what it is in, then all. */
-async function noticedBy(worker: ChildProcess, mutant: Mutant): Promise<Reply> {
-  const tests = TESTS[mutant.kind];
-  const names = namesIn(mutant.file);
-  const narrow = names === undefined ? undefined : await ask(worker, { mutant, tests, names });
-  return narrow && (narrow.test || narrow.error !== undefined) ? narrow : ask(worker, { mutant, tests });
+/** The tests that speak of what a file is about, and those that speak of no other step or cause. */
+function namesFor(file: string): string | undefined {
+  const own = OWNERS.get(file);
+  if (!own?.length) return undefined;
+  const others = [...OWNERS.values()].flat().filter((id) => !own.includes(id));
+  return `(${own.join('|')})|^(?!.*(?<![a-z-])(${others.join('|')})(?![a-z-]))`;
 }
+
+/** The test that notices a change, of those that can see it. */
+const noticedBy = (worker: ChildProcess, mutant: Mutant): Promise<Reply> => {
+  const names = namesFor(mutant.file);
+  return ask(worker, { mutant, tests: testsOf([mutant.kind], mutant.file), ...(names && { names }) });
+};
 
 async function started(folder: string): Promise<ChildProcess> {
   const worker = fork(join(import.meta.dirname, 'mutate/worker.ts'), [copyOf(folder)], {
@@ -130,7 +156,8 @@ const lived: Mutant[] = [];
 let [noticed, copies] = [0, 0];
 const fresh = () => started(join(folder, `${copies++}`));
 const queue = [...chosen];
-const tests = [...new Set(kinds.flatMap((kind) => TESTS[kind]))];
+const tests = testsOf(kinds);
+const began = performance.now();
 
 /** One change after the other. At the end the tests are green without any, or nothing that was noticed counts. */
 async function work(): Promise<void> {
@@ -151,6 +178,8 @@ async function work(): Promise<void> {
       lived.push(mutant);
       console.log(`lived: ${inWords(mutant)}`);
     }
+    const tried = noticed + lived.length;
+    if (tried % 20 === 0) console.log(`${tried} of ${chosen.length} tried`);
   }
   if (!(await areGreen(worker, tests))) throw new Error('The tests must be green after all changes are undone');
   worker.send('end');
@@ -164,5 +193,5 @@ try {
 } finally {
   rmSync(folder, { recursive: true, force: true });
 }
-console.log(`${noticed} of ${chosen.length} noticed`);
+console.log(`${noticed} of ${chosen.length} noticed in ${Math.round((performance.now() - began) / 6000) / 10} minutes`);
 if (values.json) console.log(JSON.stringify({ total: chosen.length, noticed, lived: lived.map(inWords) }));
