@@ -354,12 +354,48 @@ const STEP_ASKS: Readonly<Partial<Record<CautionId, RegExp>>> = {
     /[Ll]eft and right plugs of that pair|output onto the rear speaker|Swap .*speaker plugs at the amplifier/,
   data: /remote wire|data wires/,
   fuse: /coloured fuses|fuse box/,
-  'comes-back-loud': /turn it up slowly|start screen/,
+  'comes-back-loud': /turn it up slowly|start screen/i,
   'temporary-lead': /own 10 amp fuse/,
   'ground-open': /amplifier’s ground to/,
 };
 
+/** And what in them asks for one whatever follows from anything: the other way round. Any of several will do. */
+const MUST_SAY: readonly (readonly [RegExp, CautionId | readonly CautionId[]])[] = [
+  [/\b(coloured fuses|fuse box|new fuse|main fuse out)\b/i, ['fuse', 'jumper', 'live-clip']],
+  [/\b(warm to|warmer than|near its case|nothing hot)\b/i, 'hot'],
+  [/adapter’s plug|adapter behind|data wires|twisted pair|where the remote wire starts/, 'data'],
+  [/own 10 amp fuse/, 'temporary-lead'],
+  [/ears covered/i, ['loud-listening', 'full-tone']],
+  [/idle, outdoors|outdoors, idling|idling outdoors|engine on again/i, 'outdoors'],
+  [
+    /key on, low volume|turn it up slowly|same (loud song|passage)/i,
+    ['loud-tone', 'comes-back-loud', 'short-suspected', 'into-a-short'],
+  ],
+  [/start screen|turn it up slowly[.:] (sound|does)/i, 'comes-back-loud'],
+  [/brings the fault light|fault light back at once/, 'into-a-short'],
+  [
+    /[Ll]eft and right plugs of that pair|output onto the rear speaker|Swap .*speaker plugs at the amplifier/,
+    'short-suspected',
+  ],
+  [/plugs of that pair swapped|plug off the amplifier/i, 'bridge'],
+  [/^speed volume/im, 'riding'],
+  [/does it wake|light come on/i, 'wakes-loud'],
+];
+
 describe('the cautions of a step', () => {
+  it('are none forgotten, whatever its words have somebody do', () => {
+    const asked = new Set<RegExp>();
+    const forgotten = atTheBike.flatMap((step) => {
+      const words = [step.short, step.ask, step.phone, ...firstTold(step)].join('\n');
+      const said = [...shown(step).cautions, ...shown(step, LINE).cautions];
+      return MUST_SAY.filter(([does]) => does.test(words)).flatMap(([does, says]) => {
+        asked.add(does);
+        return [says].flat().some((id) => said.includes(id)) ? [] : [`${step.id}: ${says} for ${does}`];
+      });
+    });
+    expect(forgotten).toEqual([]);
+    expect(MUST_SAY.filter(([does]) => !asked.has(does)).map(([does]) => `${does}`)).toEqual([]);
+  });
   it('are few, each once', () => {
     for (const rig of RIGS)
       for (const step of all) {

@@ -33,6 +33,7 @@ export const inputDc: Cause = {
     proofOfCure: {
       byEar: 'Its lamp stays normal with the signal plug in, and all its speakers play.',
       byMeter: pairRestsAlike(f),
+      needs: ['music-paused'],
     },
   }),
 };

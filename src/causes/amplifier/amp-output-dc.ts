@@ -70,6 +70,7 @@ export const ampOutputDc: Cause = {
     proofOfCure: {
       byEar: 'Light normal with all speakers plugged in, and for thirty minutes at the volume that tripped it.',
       byMeter: `Speakers off, music paused: ${BELOW} of DC across each output.`,
+      needs: ['music-paused'],
     },
   }),
 };

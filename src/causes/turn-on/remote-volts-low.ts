@@ -13,6 +13,7 @@ export const remoteVoltsLow: Cause = {
   split: {
     byMeter:
       'Head unit on, remote wire on the amplifier, against the battery negative post: too few volts where the wire starts too?',
+    needs: ['head-unit-playing'],
     without:
       'Remote wire off and taped, a lead with a 1 A fuse from the amplifier’s positive to its remote for five seconds: awake now, though an LED test lamp lit on its wire?',
     cautions: ['jumper'],
@@ -42,6 +43,7 @@ export const remoteVoltsLow: Cause = {
     proofOfCure: {
       byEar: `${TEN_STARTS} ${AmpName(f)} stays on for ten loud minutes.`,
       byMeter: `Head unit on, music loud: ${healthyRemoteInWords(f)} on the remote terminal, against the battery negative post.`,
+      needs: ['head-unit-playing'],
     },
   }),
 };

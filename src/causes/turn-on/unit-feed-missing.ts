@@ -25,6 +25,7 @@ export const unitFeedMissing: Cause = {
   split: {
     byMeter:
       'Key on, at the head unit’s plug, against the battery negative post: constant feed and key feed both within 0.5 V of the battery?',
+    needs: ['panel-off', 'key-on'],
     without:
       'Key on: does the head unit’s screen stay dark, or go dark on bumps? Key off: check its fuses, push its plug home.',
   },

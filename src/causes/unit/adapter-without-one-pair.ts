@@ -40,6 +40,7 @@ export const adapterWithoutOnePair: Cause = {
     proofOfCure: {
       byEar: 'That speaker plays on its own, with balance and fader turned fully to it.',
       byMeter: pairRestsAlike(f),
+      needs: ['music-paused'],
     },
   }),
 };

@@ -32,6 +32,7 @@ export const adapterWithoutRear: Cause = {
     proofOfCure: {
       byEar: 'The rear plays, left on the left and right on the right.',
       byMeter: pairRestsAlike(f),
+      needs: ['music-paused'],
     },
   }),
 };

@@ -10,6 +10,7 @@ export const unitDead: Cause = {
   split: {
     byMeter:
       'Key on, at the head unit’s plug, against the battery negative post: both feeds there and the ground good, and still dark?',
+    needs: ['panel-off', 'key-on'],
     without:
       'All fuses whole, pins level, plug home, and still dark: have a workshop measure its feeds before you call it dead.',
   },

@@ -35,6 +35,7 @@ export const unitOutputGrounded: Cause = {
     proofOfCure: {
       byEar: 'It plays clean in every corner, and still does after key off and on.',
       byMeter: pairRestsAlike(f),
+      needs: ['music-paused'],
     },
   }),
 };

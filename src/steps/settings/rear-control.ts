@@ -16,6 +16,7 @@ export const rearControl: ChoiceStep<'cured' | 'plays' | 'weak' | 'no-change' | 
   minutes: 0.5,
   conditions: ['head-unit-playing'],
   observes: EVERY_PART,
+  cautions: ['comes-back-loud'],
   options: {
     cured: 'Yes, that was it',
     'no-change': 'It is on. Still silent, on one side or both',
