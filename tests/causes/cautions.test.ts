@@ -37,10 +37,12 @@ const RIGS: readonly Rig[] = [
 ];
 
 /** The same amplifiers, made for any source, or for the unaltered output. */
-const MADE_FOR: readonly Rig[] = (['any', 'unaltered'] as const).map((needs) => ({
-  ...EXAMPLE_RIGS['frame-fairing'],
-  amps: [{ ...EXAMPLE_RIGS['frame-fairing'].amps[0], needs }],
-}));
+const MADE_FOR: readonly Rig[] = (['any', 'unaltered'] as const).flatMap((needs) =>
+  (['wire', 'signal'] as const).map((turnOn) => ({
+    ...EXAMPLE_RIGS['frame-fairing'],
+    amps: [{ ...EXAMPLE_RIGS['frame-fairing'].amps[0], needs, turnOn }],
+  })),
+);
 /** What can have been found on the way, where a fix hangs on it. */
 const FOUND: readonly Readonly<Record<string, string>>[] = [
   {},
@@ -132,8 +134,11 @@ const CHECK_ASKS: readonly (readonly [CautionId, RegExp])[] = [
 const METER_ASKS: typeof CHECK_ASKS = [
   ...CHECK_ASKS,
   ['full-tone', /\b80 Hz tone(?!, low)|test tones from|\b(one|usual top) step(:|, two tones)/],
-  ['flat-battery', /^(?!.*(idling|3000 rpm|engine)).*(\btone\b|\bkey on\b|music paused|music loud)/i],
+  ['flat-battery', /^(?!.*(idling|3000 rpm|engine)).*(\btone\b|\bkey on\b|head unit on|music (paused|loud|playing))/i],
   ['data', /at the head unit’s plug/],
+  // A tone is read on the wires of an output, and so is what rests on them.
+  ['bridge', /^(?!A meter won’t).*\btones?\b|music paused.*\b(wires?|outputs?)\b/i],
+  ['plus-probe', /ends? of (it|the fuse)|positive to ground\b|lamp clipped to|battery posts?\b(?! itself)/i],
 ];
 /** And words of a fix. */
 const ASKS: typeof CHECK_ASKS = [

@@ -43,6 +43,7 @@ export const oneInputLeadOpen: Cause = {
     parts: [],
     notBuy: ['A reflash, an amplifier or a head unit: a joint is open.'],
     cautions: ['ohms-dead'],
-    proofOfCure: ampOf(f).input === 'line' ? arrives(f) : { ...arrives(f), byMeter: pairRestsAlike(f) },
+    proofOfCure:
+      ampOf(f).input === 'line' ? arrives(f) : { ...arrives(f), byMeter: pairRestsAlike(f), needs: ['music-paused'] },
   }),
 };

@@ -18,6 +18,7 @@ export const ampTooHot: Cause = {
   faults: ['amp-heat-protect'],
   split: {
     byMeter: 'While it is off and hot: positive to ground at its terminals within 0.5 V of the battery?',
+    touches: ['amp-plus'],
     without: 'Feel its case: too hot to leave your hand there? Does it come back by itself once cooler?',
   },
   mends: ['amp'],

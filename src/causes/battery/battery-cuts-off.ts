@@ -9,6 +9,7 @@ export const batteryCutsOff: Cause = {
   faults: ['battery-cuts-off'],
   split: {
     byMeter: 'The moment it goes dark, meter on the battery posts: 0 to 5 V, and back after a rest or on its charger?',
+    touches: ['battery-plus'],
     without: 'Is it a lithium battery, and does the whole bike go dark at once, lights and all?',
   },
   mends: ['amp-supply', 'unit'],

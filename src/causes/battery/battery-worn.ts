@@ -20,6 +20,7 @@ export const batteryWorn: Cause = {
   faults: ['battery-worn'],
   split: {
     byMeter: `Full and rested, key on for fifteen minutes, music off: does it fall ${NEARLY_EMPTY}?`,
+    touches: ['battery-plus'],
     needs: ['key-on'],
     without: 'Charge it overnight: is the starter still slow next morning, or do the lights dim as it cranks?',
     cautions: ['battery-gas', 'own-charger'],
@@ -49,6 +50,7 @@ export const batteryWorn: Cause = {
     proofOfCure: {
       byEar: 'Ten minutes at the volume where it failed, engine off: the amplifier stays on, and the bike starts.',
       byMeter: `Key on, music playing: ${KEY_ON_OR_MORE} at the posts after ten minutes.`,
+      touches: ['battery-plus'],
       needs: ['head-unit-playing'],
     },
   }),

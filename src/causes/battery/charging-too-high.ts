@@ -9,6 +9,7 @@ export const chargingTooHigh: Cause = {
   faults: ['regulator-out-of-range@high'],
   split: {
     byMeter: `${RUNNING}: above 15 V at the battery posts?`,
+    touches: ['battery-plus'],
     needs: ['engine-running'],
     without:
       'Outdoors, from idle to about 3000 rpm: do the lights get glaringly bright, or does the battery smell or feel warm?',
@@ -50,6 +51,7 @@ export const chargingTooHigh: Cause = {
     proofOfCure: {
       byEar: 'Half an hour on the road, music on: the amplifier stays on, and the lights are as bright as usual.',
       byMeter: `${RUNNING}: ${CHARGING_BAND} at the posts.`,
+      touches: ['battery-plus'],
     },
   }),
 };

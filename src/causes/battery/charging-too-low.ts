@@ -10,6 +10,7 @@ export const chargingTooLow: Cause = {
   faults: ['regulator-out-of-range@low', 'stator-phase-lost', 'load-above-idle-output'],
   split: {
     byMeter: `${RUNNING}: below 13.5 V at the battery posts?`,
+    touches: ['battery-plus'],
     needs: ['engine-running'],
     without: 'Outdoors, lights on, from idle to about 3000 rpm: do the lights stay as dim as with the engine off?',
     cautions: ['outdoors', 'hot'],
@@ -58,6 +59,7 @@ export const chargingTooLow: Cause = {
       byEar:
         'An hour on the road with music as usual, then ten loud minutes with the engine off: the amplifier stays on.',
       byMeter: `${RUNNING}, music as usual: ${CHARGING_BAND} at the posts.`,
+      touches: ['battery-plus'],
     },
   }),
 };

@@ -31,6 +31,7 @@ function split(f: Findings): Split {
   if (fuseIsOpen(f)) return same(LAMP, 'lamp-for-fuse');
   return {
     byMeter: 'Fuse in, both ends of it in turn against the battery negative post: volts on one end, none on the other?',
+    touches: ['fuse-in'],
     without: 'Key off, pull the main fuse near the battery: is its strip burnt through?',
   };
 }

@@ -12,6 +12,7 @@ export const plusLeadBroken: Cause = {
   split: {
     byMeter:
       'Fuse in, against the battery negative post: volts on the amplifier end of the fuse, but few or none on the amplifier’s positive?',
+    touches: ['fuse-out'],
     without:
       'Key off, main fuse out: bend the positive lead along its length and tug its ends. Does it give, or slip in a crimp?',
   },

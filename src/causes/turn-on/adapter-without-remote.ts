@@ -11,7 +11,7 @@ export const adapterWithoutRemote: Cause = {
   split: {
     byMeter:
       'Head unit on, against the battery negative post: volts on its remote output, none on the bike’s side of the adapter?',
-    needs: ['panel-off'],
+    needs: ['panel-off', 'head-unit-playing'],
     without: 'Key off, adapter apart: is there a pin for the remote wire on both halves?',
   },
   mends: ['unit-leads', 'amp-supply'],
@@ -35,6 +35,7 @@ export const adapterWithoutRemote: Cause = {
     proofOfCure: {
       byEar: TEN_STARTS,
       byMeter: `Head unit on: ${healthyRemoteInWords(f)} on the amplifier’s remote terminal, against the battery negative post.`,
+      needs: ['head-unit-playing'],
     },
   }),
 };

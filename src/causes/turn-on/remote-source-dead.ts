@@ -21,6 +21,7 @@ export const remoteSourceDead: Cause = {
     if (is(f, 'remote-source', 'dead') || is(f, 'remote-start-lamp', 'dark')) return FEED;
     return {
       byMeter: 'Head unit on, red where the remote wire starts, black on the battery negative post: no volts?',
+      needs: ['head-unit-playing'],
       without: 'Head unit on: does an LED test lamp stay dark where the remote wire starts?',
     };
   },
@@ -47,6 +48,7 @@ export const remoteSourceDead: Cause = {
     proofOfCure: {
       byEar: `${TEN_STARTS} Ten minutes after key off its light is out.`,
       byMeter: `Head unit on: ${healthyRemoteInWords(f)} on the remote terminal, in every key position in which music plays. Ten minutes after key off: below 0.5 V.`,
+      needs: ['head-unit-playing'],
     },
   }),
 };

@@ -1,20 +1,22 @@
 import { type Findings, is } from '../../steps/outcome.ts';
-import type { Cause } from '../cause.ts';
+import type { Cause, Split } from '../cause.ts';
 import { healthyRemoteInWords, REMOTE_PARTS, remoteFigures, TOLD_NOTHING, weakAlongTheWire } from '../remote-wire.ts';
 import { TEN_STARTS } from '../supply-ways.ts';
 import { ampName } from '../the-amp.ts';
 import { FITTER } from '../who.ts';
 
-const CHECK = {
+const CHECK: Split = {
   byMeter:
     'Head unit on, against the battery negative post: battery volts where the remote wire starts, few or none at the amplifier?',
+  needs: ['head-unit-playing'],
   without:
     'Head unit on: does an LED test lamp light where the remote wire starts, but not, or only dimly, at the amplifier’s remote terminal?',
 };
 /** For whoever read both ends: what tells the tap from the rest of the wire. */
-const ALONG_IT = {
+const ALONG_IT: Split = {
   byMeter:
     'Head unit on, the wire left on the amplifier, against the battery negative post: just past the tap, are the full volts still there?',
+  needs: ['head-unit-playing'],
   without:
     'Head unit on: squeeze the tap, then bend the wire along its length. Does the amplifier come on, if only for a moment?',
 };
@@ -50,6 +52,7 @@ export const remoteWireOpen: Cause = {
     proofOfCure: {
       byEar: `${TEN_STARTS} Steering from lock to lock: it stays on.`,
       byMeter: `Head unit on: ${healthyRemoteInWords(f)} on the remote terminal, against the battery negative post, while the wire is moved.`,
+      needs: ['head-unit-playing'],
     },
   }),
 };

@@ -52,6 +52,7 @@ export const turnOnModeWrong: Cause = {
   split: {
     byMeter:
       'Head unit on: its remote terminal within 1 V of the battery, and it still stays asleep? Then read its turn-on selector.',
+    needs: ['head-unit-playing'],
     without: 'Key off, read its turn-on selector: is it set to what is wired?',
   },
   mends: ['amp'],
