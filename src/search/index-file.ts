@@ -4,8 +4,8 @@ import { FLOW_LIST } from '../case/flows.ts';
 import type { Document } from './document.ts';
 import { type ArticleHead, allDocuments } from './documents.ts';
 import type { FactRule } from './facts.ts';
-import { reader } from './find.ts';
 import { type Heard, type Learnt, learn } from './learn.ts';
+import { reader } from './reader.ts';
 
 /** What the file of the index holds. */
 export interface IndexFile {
@@ -47,6 +47,6 @@ async function facts(): Promise<Pick<IndexFile, 'facts' | 'factNames'>> {
 /** Everything that the search needs, made when the site is built. */
 export async function indexFile(articles: readonly ArticleHead[], heard: readonly Heard[]): Promise<IndexFile> {
   const documents = await allDocuments(articles);
-  const learnt = learn(heard, documents, reader({ documents, same: SAME }));
+  const learnt = learn(heard, documents, reader(documents, SAME));
   return { documents, same: SAME, learnt, ...(await facts()) };
 }

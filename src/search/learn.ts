@@ -6,10 +6,14 @@ export interface Heard {
   readonly is: string;
 }
 
-/** How a text is read before anything was learnt: how well each place fits, and the words in it with their strength. */
+/** How a text is read before anything was learnt. */
 export interface Reading {
-  readonly fits: ReadonlyMap<Document, number>;
+  /** How well each document fits, by its number. */
+  readonly fits: Float64Array;
+  /** The words to learn by, with their strength. */
   readonly words: readonly (readonly [string, number])[];
+  /** The words that were said, each as the one that stands for it. */
+  readonly said: ReadonlySet<string>;
 }
 
 /** What is added to the fit of a place for a word: numbers of documents, each with its addition in tenths. */
@@ -40,7 +44,7 @@ export function learn(
     const meant = placeOf.get(is);
     if (meant === undefined)
       throw new Error(`content/words/heard.txt: “${query}” is said to mean ${is}, which is no place.`);
-    return { offsets: documents.map((entry) => STEEPNESS * (fits.get(entry) ?? 0)), words, meant };
+    return { offsets: [...fits].map((fit) => STEEPNESS * fit), words, meant };
   });
   const added = new Map<string, Float64Array>();
   for (const { words } of cases)

@@ -1,6 +1,9 @@
 /** Marks over letters, which many leave out. */
 const MARKS = /\p{M}/gu;
 
+/** A number with its unit behind it, written as one. */
+const WITH_UNIT = /(\d)(?=[a-z]{1,3}(?![\p{L}\p{N}]))/gu;
+
 /** The words of a text: letters and digits, in lower case, without marks and apostrophes, full-width ones as plain ones. */
 export const tokensOf = (text: string): readonly string[] =>
   text
@@ -8,4 +11,5 @@ export const tokensOf = (text: string): readonly string[] =>
     .normalize('NFKD')
     .replace(MARKS, '')
     .replace(/['’]/g, '')
+    .replace(WITH_UNIT, '$1 ')
     .match(/[\p{L}\p{N}]+/gu) ?? [];

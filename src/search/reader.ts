@@ -1,0 +1,187 @@
+import { type Document, kindOf } from './document.ts';
+import type { Reading } from './learn.ts';
+import { type SameWords, sameWords } from './same-words.ts';
+import { tokensOf } from './tokens.ts';
+import { SOUNDS_ALIKE, wordLookup } from './word-lookup.ts';
+
+/** More than this is no search any more. */
+export const LONGEST = 120;
+
+/** What people start from comes first where the words fit several alike. */
+const KIND_WEIGHT = {
+  complaint: 1,
+  calculate: 0.95,
+  read: 0.7,
+  page: 0.85,
+  word: 0.8,
+  step: 0.55,
+  cause: 0.6,
+} as const;
+
+/** Whoever asks how, what or why wants to know, not to be asked. */
+const QUESTION = /^(?:how|whats?|why|where|who|which|wie|was|warum|wo|como|cómo|que|qué)\b/i;
+const ASKED_WEIGHT = 1.25;
+const ANSWERS = new Set(['read', 'calculate', 'word']);
+/** Whoever asks why, or to have it explained, wants to read. */
+const EXPLAINS =
+  /^(?:why|warum|wieso|por qu[eé])\b|\b(?:explain(?:ed|s)?|reasons?|basics|difference|how do(?:es)? .* work)\b/i;
+const EXPLAINED = 1.5;
+
+/** Words that ask for the meaning of another one, as they are typed. */
+const MEANING = new Set(
+  tokensOf('mean means meaning definition define called stand stands explain explained heisst bedeutet significa es'),
+);
+/** Whoever asks what a word means wants the word. */
+const DEFINES =
+  /^(?:whats?|was|que|qué)\b|\b(?:mean(?:s|ing)?|define|definition|stands? for|hei(?:ss|ß)t|bedeutet|significa)\b/i;
+
+/** What comes behind these is what happened before, not what is wrong. */
+const SINCE = /\b(?:after|since|seit|nach|desde|despu[eé]s|tras)\b/i;
+const PAST_WEIGHT = 0.5;
+
+/** Words that stand in every question and tell nothing. */
+const EMPTY = new Set(
+  tokensOf(
+    `a an and are as at be but by can do does for from has have i if in is it its me my of off on or so still that the then
+     there they this to up was will with you your ich ist der die das den dem ein eine einen im am mein meine meinen wenn wo
+     mit von und oder auch noch bei zum zur es sich er el los un una mi mis de del la las lo y o en con por para que se le
+     cuando al su mas hat habe haben wird sind kann ob aber esta estan son fue ha hay muy pero ya been would could`,
+  ),
+);
+
+/** Words that ask. In a title they tell nothing; typed as the first word, they tell one who wants to know. */
+const ASKING = new Set(['how', 'what', 'which', 'when', 'where', 'who', 'why', 'much', 'many']);
+const tells = (word: string) => !EMPTY.has(word) && !ASKING.has(word);
+
+/** How much a word counts by where it stands. Each mark before a word, of one that decides, adds to it. */
+const DECIDING = 1;
+const IN_WORDS = 1;
+const IN_TITLE = 1.1;
+const IN_TEXT = 0.1;
+/** Whoever types a title means that place, and whoever asks what a word means, that word. */
+const WHOLE_TITLE = 1.6;
+const DEFINED = 3;
+/** What is named first is mostly what it is about. */
+const FIRST = 1.3;
+
+/** The parts of a word that is two words are at least so long. */
+const LEAST_PART = 4;
+
+/** A word's places: numbers of documents, each with how much the word counts there. */
+type Places = ReadonlyMap<number, number>;
+
+/** Only a longer word that sounds like one other is taken for it in facts: anything else would be a guess. */
+const isSure = (word: string, choices: number, sure: number) =>
+  word.length > 4 && choices === 1 && sure >= SOUNDS_ALIKE;
+
+/** Every word of the documents, as the one that stands for it. */
+function vocabularyOf(documents: readonly Document[], { oneFor }: SameWords): ReadonlyMap<string, Places> {
+  const vocabulary = new Map<string, Map<number, number>>();
+  const add = (word: string, at: number, weight: number) => {
+    const one = oneFor(word);
+    const places = vocabulary.get(one) ?? new Map<number, number>();
+    places.set(at, Math.max(places.get(at) ?? 0, weight));
+    vocabulary.set(one, places);
+  };
+  for (const [at, { words, title, text = '' }] of documents.entries()) {
+    for (const part of words.split(/[ ,]+/))
+      for (const word of tokensOf(part))
+        add(word, at, IN_WORDS + DECIDING * (part.length - part.replace(/^!+/, '').length));
+    for (const word of tokensOf(title)) if (tells(word)) add(word, at, IN_TITLE);
+    for (const word of tokensOf(text)) if (tells(word)) add(word, at, IN_TEXT);
+  }
+  return vocabulary;
+}
+
+/**
+ * Reads what was typed: each word is looked up among all of the documents. A word that few documents have counts more.
+ * All that does not hang on the typed words is prepared once.
+ */
+export function reader(documents: readonly Document[], groups: readonly string[]): (typed: string) => Reading {
+  const same = sameWords(groups);
+  const { oneFor } = same;
+  const vocabulary = vocabularyOf(documents, same);
+  const isKnown = (word: string) => vocabulary.has(oneFor(word));
+  const meant = wordLookup([...new Set([...vocabulary.keys(), ...same.others.filter(isKnown)])], isKnown, same);
+  const rarity = new Map([...vocabulary].map(([word, { size }]) => [word, Math.log(1 + documents.length / size)]));
+  const kinds = documents.map(kindOf);
+  /** How a document is called: by its title, a word also by the other ones for it. */
+  const names = documents.map((entry, at) =>
+    [entry.title, ...(kinds[at] === 'word' ? entry.words.split(',') : [])]
+      .map((name) => tokensOf(name).filter(tells).map(oneFor))
+      .filter(({ length }) => length > 0),
+  );
+
+  /** Whether a word that stands there tells anything: one that asks does so only where it comes first. */
+  const counts = (word: string, at: number) => !EMPTY.has(word) && (at === 0 || !ASKING.has(oneFor(word)));
+  /** A word that is not known, but is two that are, one behind the other, as German writes them. */
+  const parts = (word: string): readonly string[] => {
+    if (word.length < 2 * LEAST_PART || isKnown(word)) return [word];
+    for (let at = word.length - LEAST_PART; at >= LEAST_PART; at--) {
+      const [before, behind] = [word.slice(0, at), word.slice(at)];
+      const known = [before, before.replace(/(?:s|n|en)$/, '')].find((one) => one.length >= LEAST_PART && isKnown(one));
+      if (known !== undefined && isKnown(behind)) return [known, behind];
+    }
+    return [word];
+  };
+  /** The telling words of a text, all of them if none is, and beside them two that are written as one elsewhere. */
+  const typedIn = (all: readonly string[]): ReadonlyMap<string, string> => {
+    const telling = all.filter(counts).flatMap(parts);
+    const words = telling.length > 0 ? telling : all;
+    const typed = new Map(words.map((word) => [oneFor(word), word]));
+    for (const [i, word] of words.entries()) {
+      const both = word + (words[i + 1] ?? '');
+      if (both !== word && isKnown(both)) typed.set(oneFor(both), both);
+    }
+    return typed;
+  };
+  /** Whether a name is what was typed, or asked the meaning of. */
+  const isNamed = (name: readonly string[], words: ReadonlyMap<string, string>): boolean => {
+    if (!name.every((one) => words.has(one))) return false;
+    for (const [one, word] of words) if (!name.includes(one) && !ASKING.has(one) && !MEANING.has(word)) return false;
+    return true;
+  };
+
+  return (typed) => {
+    const query = typed.slice(0, LONGEST);
+    const tokens = tokensOf(query);
+    const words = typedIn(tokens);
+    const fits = new Float64Array(documents.length);
+    const strengths: [string, number][] = [];
+    const said = new Set(tokens.flatMap(parts).map(oneFor));
+    if ([...words.values()].join('').length < 2) return { fits, words: strengths, said };
+    const past = typedIn(tokensOf(query.split(SINCE)[1] ?? ''));
+    let first = FIRST;
+    for (const [one, word] of words) {
+      const weight = (past.has(one) ? PAST_WEIGHT : 1) * first;
+      if (tells(one)) first = 1;
+      const candidates = meant(word);
+      const best = new Map<number, number>();
+      for (const [known, sure] of candidates) {
+        const strength = weight * sure * (rarity.get(known) ?? 0);
+        for (const [at, counted] of vocabulary.get(known) ?? [])
+          best.set(at, Math.max(best.get(at) ?? 0, strength * counted));
+      }
+      for (const [at, fit] of best) fits[at] = (fits[at] ?? 0) + fit;
+      const share = weight / Math.sqrt(candidates.length);
+      for (const [known, sure] of candidates.slice(0, 1)) strengths.push([known, sure * share]);
+      for (const [known, sure] of candidates) if (isSure(word, candidates.length, sure)) said.add(known);
+    }
+    const asked = QUESTION.test(query.trim());
+    const defines = DEFINES.test(query.trim());
+    const explains = EXPLAINS.test(query.trim());
+    for (let at = 0; at < fits.length; at++) {
+      const fit = fits[at] ?? 0;
+      const kind = kinds[at];
+      if (fit === 0 || kind === undefined) continue;
+      const wants = explains && kind === 'read' ? EXPLAINED : asked && ANSWERS.has(kind) ? ASKED_WEIGHT : 1;
+      const named = names[at]?.some((name) => isNamed(name, words))
+        ? defines && kind === 'word'
+          ? DEFINED
+          : WHOLE_TITLE
+        : 1;
+      fits[at] = fit * KIND_WEIGHT[kind] * wants * named;
+    }
+    return { fits, words: strengths, said };
+  };
+}
