@@ -2,8 +2,12 @@ import { defineCollection, reference } from 'astro:content';
 import { glob } from 'astro/loaders';
 import { z } from 'astro/zod';
 
-/** Where a number or a claim comes from. The id ties it to the test that proves it. */
-const source = z.strictObject({ id: z.string().regex(/^[a-z0-9-]+$/), text: z.string().min(1) });
+/** Where a claim comes from, and the figures of the article that it gives. */
+const source = z.strictObject({
+  id: z.string().regex(/^[a-z0-9-]+$/),
+  text: z.string().min(1),
+  gives: z.string().min(1).optional(),
+});
 
 /** A picture: of a calculator, of a curve that no calculator draws, or a chain of places or deeds. */
 const figure = z.union([
