@@ -21,7 +21,9 @@ export function openSearch(href: string): void {
   label.htmlFor = field.id;
   const says = element('p', '', 'sr-only');
   says.setAttribute('role', 'status');
-  place.append(label, field, says, element('ul', '', 'found'));
+  const box = element('div', '', 'found-box');
+  box.append(says, element('ul', '', 'found'));
+  place.append(label, field, box);
   body.append(place);
   // The browser's own Escape would only empty the field first.
   field.addEventListener('keydown', ({ key }) => key === 'Escape' && dialog.close());

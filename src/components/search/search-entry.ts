@@ -1,3 +1,5 @@
+import { turnAway } from './turn-away.ts';
+
 /*
  * The search of the start page: a field that is there at once. What finds is fetched when somebody first turns to it.
  */
@@ -18,6 +20,7 @@ if (place && field) {
       bound = false;
     }
   };
+  turnAway(place, field);
   field.addEventListener('focus', bind);
   field.addEventListener('input', bind);
   if (location.hash === `#${field.id}`) field.focus();

@@ -37,7 +37,8 @@ function line(found: Found, root: URL, factNames: Loaded['factNames']): HTMLElem
   const link = element('a', '') as HTMLAnchorElement;
   link.href = new URL(found.path, root).href;
   // Packing takes longer than a key may.
-  void withFacts(found, root).then((address) => {
+  whenIdle(async () => {
+    const address = await withFacts(found, root);
     if (address !== undefined) link.href = address;
   });
   // A word opens where it was found.
@@ -46,6 +47,21 @@ function line(found: Found, root: URL, factNames: Loaded['factNames']): HTMLElem
   item.append(link);
   return item;
 }
+
+/** Soon, but after what a key has to show. */
+const whenIdle = (task: () => void) => {
+  if ('requestIdleCallback' in window) requestIdleCallback(task, { timeout: 100 });
+  else setTimeout(task, 1);
+};
+
+/** The lines that were made, by what they say: most of them stand there at the next key, too. */
+const made = new Map<string, HTMLElement>();
+const lineOf = (found: Found, root: URL, factNames: Loaded['factNames']): HTMLElement => {
+  const key = `${found.id} ${Object.entries(found.facts)}`;
+  const item = made.get(key) ?? line(found, root, factNames);
+  made.set(key, item);
+  return item;
+};
 
 let latest = 0;
 /** Shows what fits the words. What was asked before and comes late is dropped. */
@@ -58,7 +74,9 @@ export async function show(place: HTMLElement, words: string, root: URL): Promis
     const { find, factNames } = await loaded(new URL('search.json', root));
     if (turn !== latest) return;
     const found = find(words);
-    list.replaceChildren(...found.map((each) => line(each, root, factNames)));
+    const items = found.map((each) => lineOf(each, root, factNames));
+    if (items.length !== list.children.length || items.some((item, i) => item !== list.children[i]))
+      list.replaceChildren(...items);
     const empty = words.trim().length < 2;
     says.className = found.length > 0 || empty ? 'sr-only' : 'hint';
     says.textContent = empty
