@@ -25,7 +25,7 @@ export type Finder = (query: string) => readonly Found[];
 
 /** A search over documents. */
 export function finder({ documents, same, facts, learnt }: Searched): Finder {
-  const read = reader(documents, same);
+  const read = reader(documents, same, facts);
   const { oneFor } = sameWords(same);
   return (query) => {
     const { fits, words, said } = read(query);

@@ -47,6 +47,7 @@ async function facts(): Promise<Pick<IndexFile, 'facts' | 'factNames'>> {
 /** Everything that the search needs, made when the site is built. */
 export async function indexFile(articles: readonly ArticleHead[], heard: readonly Heard[]): Promise<IndexFile> {
   const documents = await allDocuments(articles);
-  const learnt = learn(heard, documents, reader(documents, SAME));
-  return { documents, same: SAME, learnt, ...(await facts()) };
+  const ruled = await facts();
+  const learnt = learn(heard, documents, reader(documents, SAME, ruled.facts));
+  return { documents, same: SAME, learnt, ...ruled };
 }

@@ -1,4 +1,5 @@
 import { type Document, kindOf } from './document.ts';
+import type { FactRule } from './facts.ts';
 import type { Reading } from './learn.ts';
 import { type SameWords, sameWords } from './same-words.ts';
 import { tokensOf } from './tokens.ts';
@@ -96,13 +97,21 @@ function vocabularyOf(documents: readonly Document[], { oneFor }: SameWords): Re
 /**
  * Reads what was typed: each word is looked up among all of the documents. A word that few documents have counts more.
  * All that does not hang on the typed words is prepared once.
+ * @param groups words of one meaning
+ * @param rules what words give as answers: their words are known, too
  */
-export function reader(documents: readonly Document[], groups: readonly string[]): (typed: string) => Reading {
+export function reader(
+  documents: readonly Document[],
+  groups: readonly string[],
+  rules: readonly FactRule[] = [],
+): (typed: string) => Reading {
   const same = sameWords(groups);
   const { oneFor } = same;
   const vocabulary = vocabularyOf(documents, same);
-  const isKnown = (word: string) => vocabulary.has(oneFor(word));
-  const meant = wordLookup([...new Set([...vocabulary.keys(), ...same.others.filter(isKnown)])], isKnown, same);
+  const ruled = rules.flatMap(({ all, none = [] }) => [...all.flatMap((choices) => choices.split('|')), ...none]);
+  const known = new Set([...vocabulary.keys(), ...ruled.map(oneFor)]);
+  const isKnown = (word: string) => known.has(oneFor(word));
+  const meant = wordLookup([...new Set([...known, ...same.others.filter(isKnown)])], isKnown, same);
   const rarity = new Map([...vocabulary].map(([word, { size }]) => [word, Math.log(1 + documents.length / size)]));
   const kinds = documents.map(kindOf);
   /** How a document is called: by its title, a word also by the other ones for it. */
@@ -119,8 +128,8 @@ export function reader(documents: readonly Document[], groups: readonly string[]
     if (word.length < 2 * LEAST_PART || isKnown(word)) return [word];
     for (let at = word.length - LEAST_PART; at >= LEAST_PART; at--) {
       const [before, behind] = [word.slice(0, at), word.slice(at)];
-      const known = [before, before.replace(/(?:s|n|en)$/, '')].find((one) => one.length >= LEAST_PART && isKnown(one));
-      if (known !== undefined && isKnown(behind)) return [known, behind];
+      const first = [before, before.replace(/(?:s|n|en)$/, '')].find((one) => one.length >= LEAST_PART && isKnown(one));
+      if (first !== undefined && isKnown(behind)) return [first, behind];
     }
     return [word];
   };
