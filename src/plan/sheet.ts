@@ -45,7 +45,7 @@ const ifHeld = ({ ifStored, orElse }: { readonly ifStored?: true; readonly orEls
 function asked({ follows, demand }: Finding): string {
   if (demand.kind === 'nothing') return 'please change nothing in the output profile';
   return demand.kind === 'select' && !demand.orMove
-    ? `please change: ${changesInWords(demand.to)}${ifHeld(demand)}`
+    ? `please select ${changesInWords(demand.to)}${ifHeld(demand)}`
     : follows;
 }
 
@@ -56,7 +56,7 @@ function readFirst(c: PlanCase): SheetPart {
     lines: [
       bikeLine(c),
       `Please read first ${list(decidesIt(c).map((property) => PROPERTY_QUESTIONS[property]))}, and say so in these words.`,
-      ...openFindings(c).map((one) => `${sentence(one.when)}: ${asked(one)}.`),
+      ...openFindings(c).map((one) => `${sentence(one.when)}? ${sentence(asked(one))}.`),
       ...readLines(c.findings),
       JOB_CARD,
     ],

@@ -1,4 +1,5 @@
 import type { CautionId } from '../steps/cautions.ts';
+import type { StepId } from '../steps/ids.ts';
 import type { Findings } from '../steps/outcome.ts';
 import type { Part } from '../steps/step.ts';
 import type { PlanAct } from './acts.ts';
@@ -69,6 +70,8 @@ export interface PlanRemedy {
   readonly holds?: readonly string[];
   /** What follows from each possible finding, where the answer is still open. */
   readonly findings?: readonly Finding[];
+  /** The step whose answer is given again once what is open is known. */
+  readonly reopens?: StepId;
   /** What is to be done to the head unit, as data. */
   readonly demand?: Demand;
   /** What whoever does it is given on paper; only where there is something to do or to keep. */

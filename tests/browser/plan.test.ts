@@ -69,12 +69,38 @@ describe('whether a reflash is needed', () => {
     await close();
   });
 
+  it('is “most likely no reflash” where nobody read the head unit, with the reading that decides, and is proved by it', async () => {
+    const { page, faults, close } = await visit('plan/is-a-reflash-needed/');
+    await flowIsAwake(page);
+    await tap(
+      page,
+      'New front speakers, nothing else',
+      'No',
+      'Yes, the factory one',
+      'None',
+      'No rear speakers',
+      '4 Ω',
+    );
+    await tap(page, 'No', 'Nobody ever changed it');
+    const verdict = page.getByRole('article');
+    await verdict.getByRole('heading', { name: /^Most likely no reflash\. One reading decides/ }).waitFor();
+    const words = await verdict.innerText();
+    expect(words).toMatch(/Bass boost in: no reflash\. Nobody has to do anything\./);
+    expect(words).toMatch(/Bass boost out\? Please select full level, bass boost in\./);
+    expect(await sidesOf(page)).toBe(1);
+    await tap(page, 'I know it now, or can read it', 'I can measure it now', '0.01 V');
+    await read(page, { '400 Hz tone': '0.50', '80 Hz tone': '2.2' });
+    await verdict.getByRole('heading', { name: /^No reflash\./ }).waitFor();
+    expect(faults).toEqual([]);
+    await close();
+  });
+
   it('gives a counter one side of paper, and has every caution in sight, with two amplifiers and nothing read', async () => {
     const { page, faults, close } = await visit('plan/is-a-reflash-needed/');
     await flowIsAwake(page);
     await tap(page, 'An amplifier is added', 'No', 'Yes, the factory one', 'Two', 'One the front, one the rear');
     await tap(page, 'Added later', 'A remote wire', 'No, it takes any source');
-    await tap(page, 'Added later', 'Hearing a signal', 'Yes, the unaltered output only');
+    await tap(page, 'Added later', 'Sound on its inputs', 'Yes, the unaltered output only');
     await tap(page, 'No, I do not mind', 'Nobody ever changed it', 'The head unit’s rear outputs', 'No, front only');
     const verdict = page.getByRole('article');
     await verdict.waitFor();

@@ -73,6 +73,7 @@ const inFull = (remedy: PlanRemedy, standing: Standing, assumed: readonly string
 /** The answer of a plan, or what a profile reads: what, how sure, what to do and not to pay for, and only then why. */
 export function VerdictView({ verdict, remedy, standing, case: it, root, onReopen, onMove, picture }: Props) {
   const ticks = ticksOf(it, verdict.id, onMove);
+  const open = standing.terminals.find(({ step }) => step.id === remedy.reopens);
   const assumed = assumedFor((findings) => verdict.remedy(findings), standing.findings);
   return (
     <article class="verdict">
@@ -81,6 +82,11 @@ export function VerdictView({ verdict, remedy, standing, case: it, root, onReope
       <HowSure certainty={remedy.certainty} because={remedy.howSure} />
       <Unless unless={remedy.unless} />
       <WhatFollows findings={remedy.findings} holds={remedy.holds} />
+      {open && (
+        <button type="button" class="plain" onClick={() => onReopen(open.step)}>
+          I know it now, or can read it
+        </button>
+      )}
       <div class="side-by-side">
         <div>
           <DoThis {...remedy} ticks={ticks} />
