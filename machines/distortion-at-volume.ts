@@ -24,7 +24,7 @@ import { opening } from './distortion-at-volume.opening.ts';
 import { before, flow } from './kit.ts';
 import { SUPPLY_CAUSES } from './supply-causes.ts';
 
-/** It plays, and turns ugly when it is loud: rough, rattling, or chopped. */
+/** It plays, and distorts when it is loud: rough, rattling, or chopped. */
 export const distortionAtVolume = flow(opening, {
   look: [
     whereHarsh,
@@ -48,7 +48,7 @@ export const distortionAtVolume = flow(opening, {
   ],
   measure: [metersDigit, tonesOff, unitAtTop, ampAtTop],
   safe: [
-    // Where it is ugly is heard before anything is opened, and settings are flat before readings that they change.
+    // Where it distorts is heard before anything is opened, and settings are flat before readings that they change.
     before(conePress, whereHarsh),
     before(sidesSwapped, whereHarsh, conePress),
     before(gainLowest, whereHarsh),

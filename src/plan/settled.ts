@@ -48,7 +48,7 @@ const WHY_STAY: Readonly<Record<string, Why>> = {
   'unaltered-amp-full': (c) =>
     needIsProved(c.findings.rig.amps ?? [])
       ? `${sentence(namesOf(c, needsUnaltered))} was made for the unaltered output.`
-      : `${sentence(namesOf(c, needsUnaltered))} listens, so it counts as one that needs the unaltered output.`,
+      : `${sentence(namesOf(c, needsUnaltered))} wakes by what is on its inputs, so it counts as one that needs the unaltered output.`,
   'unaltered-amp-and-rear-on-unit-open': (c) =>
     `${sentence(namesOf(c, needsUnaltered))} gets the unaltered output, and the rear channels are on.`,
   'all-on-amp-same-eq': forAmps,

@@ -114,7 +114,7 @@ export function levels(c: PlanCase, f: Figures): readonly PlanNumber[] {
 /** What is said where nobody knows what an amplifier was made for. */
 export const ASSUMED_NEED: Readonly<Record<AssumedNeed, string>> = {
   unaltered:
-    'An amplifier here listens, and nobody knows for what. Until it is proved otherwise it counts as one that needs the unaltered output. Proof: its papers, or a bench try at the lowered level with quiet music for ten seconds.',
+    'An amplifier here wakes by what is on its inputs, and nobody knows which output it was made for. Until proved otherwise it counts as one that needs the unaltered output. Proof: its papers, or a bench try at the lowered level with quiet music for ten seconds.',
   any: 'An amplifier with a remote wire wakes at any level, so it counts as one that takes any source. Some are made for the unaltered output all the same, and play too quietly without it. Their papers say so.',
 };
 export const assumedIn = ({ findings }: PlanCase): AssumedNeed | null => assumedNeed(findings.rig.amps ?? []);

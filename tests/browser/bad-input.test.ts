@@ -11,8 +11,8 @@ async function atTheRearPair() {
 
 describe('a reading that cannot be', () => {
   it.each([
-    ['80', 'A head unit on a 12 V bike cannot give that across one pair.'],
-    ['-0.4', 'A head unit on a 12 V bike cannot give that across one pair.'],
+    ['80', 'A head unit on a 12 V bike cannot put that across one pair.'],
+    ['-0.4', 'A head unit on a 12 V bike cannot put that across one pair.'],
     ['lots', 'type a number'],
     ['', 'This reading is needed.'],
     ['3 ohm', 'volts'],

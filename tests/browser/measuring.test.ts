@@ -165,7 +165,7 @@ describe('a page whose later parts did not arrive', () => {
 describe('“I can’t do this”', () => {
   it('says what happens instead before it goes on, and leads back', async () => {
     const { page, close } = await atTheRearPair();
-    const instead = page.getByText('We go on with what can be reached.');
+    const instead = page.getByText('We carry on with what can be reached.');
     expect(await instead.count()).toBe(0);
     await tap(page, 'I can’t do this');
     await instead.waitFor();

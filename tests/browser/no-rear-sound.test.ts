@@ -319,7 +319,7 @@ describe('the three seats', () => {
     await headingOf(page, 'rear-drive').waitFor();
     await page.locator('.open-step div[inert]').waitFor({ state: 'detached' });
     await page.keyboard.press('0');
-    await page.getByText('We go on as if there were none.').waitFor();
+    await page.getByText('We carry on as if there were none.').waitFor();
     await page.keyboard.press('0');
     await headingOf(page, 'rear-drive').waitFor({ state: 'detached' });
     expect(await page.locator('.terminal').allInnerTexts()).toEqual([

@@ -7,7 +7,7 @@ export const CONDITION_NAMES: Readonly<Record<ConditionId, string>> = {
   'key-on': 'key on',
   'head-unit-playing': 'music on',
   'music-paused': 'music paused',
-  'ugly-step': 'at the ugly step',
+  'ugly-step': 'at the volume where it distorts',
   'tone-400': '400 Hz tone on',
   'tone-80': '80 Hz tone on',
   'controls-flat': 'controls flat',
