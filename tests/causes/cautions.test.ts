@@ -100,8 +100,8 @@ const CHECK_ASKS: readonly (readonly [CautionId, RegExp])[] = [
   ['lamp-hot', /\b55 W lamp/],
   ['live-clip', /55 W lamp (clipped to|on its positive)/],
   ['ground-open', /55 W lamp (clipped to|on its positive)|(?<!and )line-level plugs out|its ground ring off/i],
-  ['outdoors', /3000 rpm|engine (on|running)\b/i],
-  ['hot', /3000 rpm|engine (on|running)\b/i],
+  ['outdoors', /3000 rpm|engine (on|running)\b|\bidling\b/i],
+  ['hot', /3000 rpm|engine (on|running)\b|\bidling\b/i],
   [
     'loud-tone',
     /\b400 Hz tone|\bat one low step|80 Hz tone, (step by step|up from zero)|one step at a time well above|80 Hz tone, low/,

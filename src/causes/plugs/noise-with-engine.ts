@@ -10,6 +10,7 @@ export const noiseWithEngine: Cause = {
       'A meter won’t find it. Engine idling outdoors, music paused: is it there, and does it rise with the revs?',
     needs: ['engine-running'],
     without: 'Outdoors, idling, music paused: a whine or ticks that rise with the revs?',
+    cautions: ['outdoors', 'hot'],
   },
   mends: ['unit-leads', 'amp-supply'],
   article: 'noise-and-ground-loops',

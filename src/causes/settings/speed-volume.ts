@@ -29,6 +29,7 @@ export const speedVolume: Cause = {
     who: YOURSELF,
     parts: [],
     notBuy: ['A reflash, an amplifier or speakers: nothing is broken.'],
+    cautions: ['outdoors', 'hot'],
     proofOfCure: { byEar: 'With it off, the same engine off and idling. With the old setting the jump is back.' },
   }),
 };

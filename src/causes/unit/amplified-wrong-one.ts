@@ -42,6 +42,7 @@ export const amplifiedWrongOne: Cause = {
       'An equaliser or speakers: the tuning is in the head unit.',
       'A visit, before both ratios have been measured. Twenty minutes with a meter.',
     ],
+    cautions: ['outdoors', 'hot'],
     proofOfCure: {
       byEar: 'Outdoors, one song, ear at a speaker: the same with the engine off and idling.',
       ...RATIO_STAYS,

@@ -75,6 +75,6 @@ export const RATIO_CHECK = {
 
 export const RATIO_STAYS = {
   byMeter: 'Two tones at one low step, engine off and idling: the two ratios lie within a fifth of each other.',
-  needs: ['tone-400', 'engine-running'],
+  needs: ['tone-400'],
   touches: ['unit-front-plus'],
 } as const;

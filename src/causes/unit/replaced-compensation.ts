@@ -27,6 +27,7 @@ export const replacedCompensation: Cause = {
     who: YOURSELF,
     parts: [],
     notBuy: ['A reflash: this head unit has no factory profile to select.'],
+    cautions: ['outdoors', 'hot'],
     proofOfCure: { byEar: 'The same with the engine off and idling, ear at a speaker.' },
   }),
 };

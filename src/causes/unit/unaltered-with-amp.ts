@@ -44,6 +44,7 @@ export const unalteredWithAmp: Cause = {
     touches: ['unit-front-plus'],
     without:
       'Outdoors, one song, engine off and idling, ear at a speaker: does the tone change? And was it ever reflashed?',
+    cautions: ['outdoors', 'hot'],
   },
   mends: ['profile', 'amp'],
   article: 'the-boost-and-small-speakers',

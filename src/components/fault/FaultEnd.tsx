@@ -46,7 +46,7 @@ function Outcome({
       </button>
       {renewsFuse(repair) && (
         <button type="button" onClick={() => onMove(openedTheFuse(it, cause.id, repair))}>
-          It opened the new fuse
+          It blew the new fuse
         </button>
       )}
       <button type="button" onClick={() => onMove(repaired(it, cause.id, 'not-it'))}>

@@ -166,7 +166,7 @@ export function FlowPage({ opening, stand, root, load, links, goesOnIn, picture 
         <li class="wire-start">
           <p class="flow-title">{flow.title}</p>
           {it.events.length < 2 && (
-            <Signed word="Danger" sentences={[RIDING, 'Stop at a hot smell, at smoke, or when a fuse opens twice.']} />
+            <Signed word="Danger" sentences={[RIDING, 'Stop at a hot smell, at smoke, or when a fuse blows twice.']} />
           )}
           {terminals.length > 0 && <p class="hint">Tap an answer to give it again.</p>}
         </li>

@@ -9,51 +9,50 @@ interface Mishearing {
 
 const BOXES: Mishearing = {
   of: /\b(amplifiers?|head unit|radio)\b/i,
-  says: 'Many call every box an amplifier, and the radio, too. Have him say where it sits, and how thick its leads are.',
+  says: 'Many people call any box an amplifier, even the radio. Have him say where it is and how thick its leads are.',
 };
 
 /** By the words of a question and its answers, the first that fits. */
 const HEARD: readonly Mishearing[] = [
   {
     of: /\bfuse\b/i,
-    says: '“Looks fine” is not “whole”. Have him hold it against the sky and say what the strip looks like, and read the number on it.',
+    says: '“Looks fine” is not “whole”. Have him hold it up to the light, say what the strip looks like, and read the number on it.',
   },
   {
     of: /\b(lamp|light|lights|bulb)\b/i,
-    says: '“Off” may be a lamp that he cannot see in the sun. Have him shade it with a hand, and name its colour.',
+    says: '“Off” may be a light he cannot see in the sun. Have him shade it with his hand and say what colour it is.',
   },
   {
     of: /\b(plug|pin|connector|adapter)s?\b/i,
-    says: '“It is in” is not “it clicked”. Have him pull at it gently, and say whether it gave.',
+    says: '“It is in” is not “it clicked”. Have him tug it gently and say whether it gave.',
   },
   {
     of: /\b(remote|thin wire|speaker wires|line-level|shielded)\b/i,
-    says: '“A wire” may be any wire. Have him say how thick it is, its colour, and what is printed beside its terminal.',
+    says: '“A wire” may be any wire. Have him say how thick it is, what colour, and what is printed next to its terminal.',
   },
   {
     of: /\b(left|right)\b/i,
-    says: 'Left and right change when he stands in front of the bike. Have him say them as somebody who sits on it.',
+    says: 'Left and right swap when he stands in front of the bike. Have him say them as if sitting on it.',
   },
   {
     of: /\b(hiss|click|thump|crackle)\b/i,
-    says: '“Nothing” may be too much noise around him. Have him switch everything else off, and listen once more.',
+    says: '“Nothing” may be too much noise around him. Have him switch everything else off and listen again.',
   },
   {
     of: /\b(back|rear|front|plays?)\b/i,
-    says: '“It plays” may mean the front. Have him say where he stands and which grille is in front of his ear.',
+    says: '“It plays” may mean the front. Have him say where he is standing and which grille his ear is at.',
   },
   BOXES,
   {
     of: /\b(loud|quiet|volume)\b/i,
-    says: '“Loud” is another thing to everybody. Have him say the number on the volume scale.',
+    says: '“Loud” means something different to everybody. Have him say the volume number.',
   },
 ];
-const ANY =
-  'A bare yes or no may answer another question than the one you asked. Have him say the whole answer in his own words.';
+const ANY = 'A bare yes or no may not answer the question you asked. Have him say the whole answer in his own words.';
 
 const NUMBERS = {
-  Ω: '“One” at the left edge, or OL, is an open circuit and not one ohm. Have each digit read with its point, and whether a k or an M stands beside it.',
-  V: '“Twelve” may be “one point two”. Have each digit read with its point, and whether V or mV stands beside it, and a minus before it.',
+  Ω: '“One” at the left edge, or OL, is an open circuit, not one ohm. Have him read each digit and the point, and say whether there is a k or an M.',
+  V: '“Twelve” may be “one point two”. Have him read each digit and the point, and say whether it is V or mV, and whether there is a minus.',
 } as const;
 
 /** What is easily misheard of the answer to a step, and how to check it. */

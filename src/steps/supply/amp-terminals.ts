@@ -88,7 +88,7 @@ export const ampTerminals: OfEach<
       ok: 'both there',
       unclear: 'volts lost',
       sags: 'most of the volts lost',
-      'plus-open': 'no positive',
+      'plus-open': 'no supply',
       'ground-open': 'ground open',
       'battery-low': 'battery nearly empty',
       'battery-high': 'battery voltage too high',

@@ -50,7 +50,7 @@ describe.each([...steps])('what is said to a caller of %s', (_, step) => {
   it('has what is easily misheard, and how to make sure', () => {
     const { misheard = '' } = ready(step);
     expect(misheard).toMatch(/[.”?] Have (him|each digit)/);
-    if (step.kind === 'reading') expect(misheard).toMatch(/each digit read with its point/);
+    if (step.kind === 'reading') expect(misheard).toMatch(/read each digit and the point/);
   });
 });
 
