@@ -44,7 +44,8 @@ export const findTheAmp = planVerdict({
       ? `Not yet: first find out what switches ${openAmps(c)} on, and which output it was made for.`
       : 'Not yet: first find out whether there is an amplifier, and which output it was made for.',
     certainty: 'short list',
-    howSure: 'One that wakes by what is on its inputs can stay asleep after a reflash. One made for the full output plays too quietly.',
+    howSure:
+      'One that wakes by what is on its inputs can stay asleep after a reflash. One made for the full output plays too quietly.',
     fix: [
       ...(c.findings.rig.amps
         ? []
