@@ -134,7 +134,9 @@ export const backIfStored = planVerdict({
         `${c.findings.outcome('planned-change') === 'amp-removed' ? 'It is out?' : 'It holds one?'} ${changeLine(c)}`,
         'It holds none? Keep an amplifier that takes the lowered level, or put the old one back.',
         ...(orElse
-          ? [`Then change only this: ${changesInWords(orElse)}. It was wished for, and costs nothing more.`]
+          ? [
+              `It holds none, and there is no such amplifier? Then change only this: ${changesInWords(orElse)}. The level stays as it is now.`,
+            ]
           : []),
       ],
       tools: SPECIAL_TOOL,

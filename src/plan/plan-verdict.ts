@@ -227,7 +227,9 @@ function notToBuy(c: PlanCase): readonly string[] {
       ? [
           answer === 'move-or-back'
             ? 'A profile for the same EQ before every pair is on an amplifier.'
-            : `A profile for the same EQ: ${sameEqNotToBeHad(c, clash)}`,
+            : answer === 'back-if-stored'
+              ? 'A profile for the same EQ before somebody has looked whether a full level is held.'
+              : `A profile for the same EQ: ${sameEqNotToBeHad(c, clash)}`,
         ]
       : []),
     ...(wantsMirroring(findings) && answer !== 'mirroring-only'

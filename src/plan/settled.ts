@@ -178,6 +178,13 @@ export const bassMasked = planVerdict({
     notBuy: ['A reflash for bass on the road.', 'A second reflash because the first changed nothing.'],
     ifDoneAnyway:
       'The bass is as covered as before, and without an amplifier an amplified profile leaves even less of it.',
+    mayAlsoBe: [
+      {
+        what: 'Thin standing still as well',
+        split:
+          'Then an amplified profile may be stored where no amplifier is. “What is in this head unit now?” reads that.',
+      },
+    ],
     acts: [{ do: 'set-unit-menu' }],
     proofActs: bringsAbout('head-unit-playing', 'engine-running'),
     proof: STANDSTILL,

@@ -240,6 +240,7 @@ describe('bass that goes', () => {
     const { verdict, remedy } = walk({ 'planned-change': 'bass-gone', 'bass-gone-when': 'riding' });
     expect(verdict).toBe('plan-bass-masked');
     expect(remedy.what).toMatch(/wind and engine noise cover it, whatever is stored/);
+    expect(remedy.mayAlsoBe?.[0]?.split).toContain('an amplified profile may be stored where no amplifier is');
   });
   it('as the speed changes is speed volume, a setting', () => {
     const { verdict, remedy } = walk({ 'planned-change': 'bass-gone', 'bass-gone-when': 'with-speed' });
@@ -306,6 +307,7 @@ describe('a bike that was built with an amplifier', () => {
     expect(verdict).toBe('plan-back-if-stored');
     expect(remedy.demand).toMatchObject({ ifStored: true, orElse: { sameEq: true } });
     expect(remedy.fix.join(' ')).toContain('Then change only this: same EQ with the engine running.');
+    expect(remedy.notBuy.join(' ')).not.toContain('without an amplifier that costs level and bass');
     expect(remedy.sheet?.parts[0]?.lines.join(' ')).toContain(
       'if this head unit holds such a profile; if not, only same EQ with the engine running.',
     );
