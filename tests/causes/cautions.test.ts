@@ -134,11 +134,29 @@ const CHECK_ASKS: readonly (readonly [CautionId, RegExp])[] = [
 const METER_ASKS: typeof CHECK_ASKS = [
   ...CHECK_ASKS,
   ['full-tone', /\b80 Hz tone(?!, low)|test tones from|\b(one|usual top) step(:|, two tones)/],
-  ['flat-battery', /^(?!.*(idling|3000 rpm|engine)).*(\btone\b|\bkey on\b|head unit on|music (paused|loud|playing))/i],
+  [
+    'flat-battery',
+    /^(?!.*(idling|3000 rpm|engine)).*(\btones?\b|\bkey on\b|head unit on|music (paused|loud|playing))/i,
+  ],
   ['data', /at the head unit’s plug/],
   // A tone is read on the wires of an output, and so is what rests on them.
   ['bridge', /^(?!A meter won’t).*\btones?\b|music paused.*\b(wires?|outputs?)\b/i],
   ['plus-probe', /ends? of (it|the fuse)|positive to ground\b|lamp clipped to|battery posts?\b(?! itself)/i],
+];
+/** What says how something is done, not only what else to think of. */
+const OF_A_MANNER: readonly CautionId[] = [
+  'loud-listening',
+  'loud-tone',
+  'full-tone',
+  'outdoors',
+  'ohms-dead',
+  'wakes-loud',
+  'lamp-hot',
+  'live-clip',
+  'ground-open',
+  'jumper',
+  'cell',
+  'cone',
 ];
 /** And words of a fix. */
 const ASKS: typeof CHECK_ASKS = [
@@ -193,6 +211,14 @@ describe.each(CAUSES.map((cause) => [cause.id, cause] as const))('the cautions o
       const proof = [...cautionsOfFix(remedy, f), ...cautionsOfProof(remedy, f)];
       expect(lacking(byMeter, proof, f, METER_ASKS)).toEqual([]);
       expect(lacking(splitOf(cause, f).byMeter, cautionsOfCheck(cause, f), f, METER_ASKS)).toEqual([]);
+    }
+  });
+  it('say of a check by meter nothing that its words do not ask for', () => {
+    for (const f of bikesOf(cause).filter((one) => is(one, 'tools-at-hand', 'meter') && !bare(one))) {
+      const { byMeter } = splitOf(cause, f);
+      const asked = METER_ASKS.filter(([, words]) => words.test(byMeter)).map(([id]) => id);
+      const inVain = cautionsOfCheck(cause, f).filter((id) => OF_A_MANNER.includes(id) && !asked.includes(id));
+      expect(inVain, byMeter).toEqual([]);
     }
   });
   it('cover what its check without a meter says', () => {
