@@ -4,7 +4,7 @@ import { needOf } from './amp-need.ts';
 import type { Feed } from './decision.ts';
 import { expectEngine, expectFull, expectRear, expectTones } from './expect.ts';
 import type { PlanCase } from './facts.ts';
-import { decidesIt, holdsIfItReads } from './open.ts';
+import { decidesIt } from './open.ts';
 import { planVerdict } from './plan-verdict.ts';
 import { PROPERTY_QUESTIONS, type Property } from './profile/profile.ts';
 import { isAmplified, stayHarm } from './settled.ts';
@@ -156,7 +156,6 @@ export const likelyStay = planVerdict({
         'Most likely no reflash.',
         ...ofTheWish(c, f),
         `${one ? 'One reading decides' : 'These readings decide'}: ${list(decides.map((property) => PROPERTY_QUESTIONS[property]))}.`,
-        `If ${one ? 'it reads' : 'they read'} “${holdsIfItReads(c)}”, leave the head unit as it is.`,
       ].join(' '),
       ...sureness(c),
       background: 'Bikes change hands, and a paper can be of another head unit. A reading is of this one.',

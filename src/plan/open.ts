@@ -89,15 +89,6 @@ export function decidesIt(c: PlanCase): readonly Property[] {
     holds.every((one) => without.every((other) => properties.some(apart(one, other))));
   return choicesFrom(PROPERTIES).find(separate) ?? PROPERTIES;
 }
-/** How it reads where the answer holds. */
-export function holdsIfItReads(c: PlanCase): string {
-  const without = leftOut(c);
-  const all = everyPossible(c);
-  return apartInWords(
-    all.filter((profile) => !without.includes(profile)),
-    all,
-  );
-}
 
 /** The same where it is open what an amplifier needs, what drives a pair, or which head unit it is. */
 export function openFindings(c: PlanCase): readonly Finding[] {
