@@ -22,7 +22,7 @@ const LOOKS: readonly PlanAct[] = bringsAbout('amp-uncovered');
 
 const lowerFirst = (words: string) => words.charAt(0).toLowerCase() + words.slice(1);
 
-/** The pair that is said to hang on an amplifier that was not counted. */
+/** The pair that is said to be on an amplifier that was not counted. */
 function pairOnNoAmp({ facts, findings }: PlanCase): string {
   if (facts.amp === 'none') return facts.front === 'amp' ? 'front' : 'rear';
   return facts.front === 'amp' && !ampDriving(findings.rig, 'front') ? 'front' : 'rear';
@@ -32,7 +32,7 @@ export const onNoAmp = planVerdict({
   id: 'plan-on-no-amp',
   title: 'Speakers on an amplifier, but no amplifier',
   remedy: (c) => ({
-    what: `Not yet: the ${pairOnNoAmp(c)} speakers are said to hang on an amplifier, and none was counted that drives them.`,
+    what: `Not yet: the ${pairOnNoAmp(c)} speakers are said to be on an amplifier, and none was counted that drives them.`,
     certainty: 'proved',
     howSure: 'Both cannot be true.',
     background: 'Usually a small amplifier was overlooked.',
@@ -153,7 +153,7 @@ export const ampFeedsNothing = planVerdict({
   id: 'plan-amp-feeds-nothing',
   title: 'An amplifier that feeds nothing',
   remedy: (_, f) => ({
-    what: 'Not yet: an amplifier was counted, but every speaker is said to hang on the head unit.',
+    what: 'Not yet: an amplifier was counted, but every speaker is said to be on the head unit.',
     certainty: 'proved',
     howSure: 'An amplifier drives something, or it is not connected.',
     background: 'Often it drives a part that nobody counted. Trunk, top case and passenger pods count as rear.',

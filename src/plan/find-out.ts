@@ -90,7 +90,7 @@ export const followTheWires = planVerdict({
     ],
     who: YOU,
     notBuy: ['Any reflash before that.'],
-    ifDoneAnyway: 'An amplified profile starves every pair that turns out to hang on the head unit.',
+    ifDoneAnyway: 'An amplified profile starves every pair that turns out to be on the head unit.',
     acts: [
       ...bringsAbout('key-off', 'panel-off', 'amp-uncovered'),
       ...(decision.open.includes('inputs') ? ([{ do: 'centre-fader' }] as const) : []),

@@ -145,7 +145,9 @@ export function holdsOf(c: PlanCase): readonly string[] {
   const plan = c.findings.outcome('planned-change');
   return [
     ...(plan === 'front-only' || plan === 'rear-on-unit' ? ['No reflash for the speakers themselves.'] : []),
-    ...(starves ? ['No amplified profile, whatever is stored: it would starve what hangs on the full level.'] : []),
+    ...(starves
+      ? ['No amplified profile, whatever is stored: it would starve whatever relies on the full level.']
+      : []),
     ...(facts.front === 'amp' && (facts.rear === 'amp' || facts.rear === 'none') && facts.amp !== 'unaltered'
       ? ['Keep every speaker on the amplifier. Its inputs take speaker level either way.']
       : []),

@@ -74,7 +74,7 @@ export const sameEqMixed = planVerdict({
         ...settingsForBoost(c),
       ],
       who: `A fitter moves the ${pair} pair. Nobody needs to select anything before that.`,
-      notBuy: ['An amplified profile as long as one pair hangs on the head unit.'],
+      notBuy: ['An amplified profile as long as one pair is on the head unit.'],
       ifDoneAnyway: harmOfAmplified(c, f),
       acts: [
         ...WITH_THE_ENGINE,

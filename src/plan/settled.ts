@@ -23,12 +23,12 @@ export const nothingToDo = planVerdict({
   id: 'plan-nothing-to-do',
   title: 'Nothing to do',
   remedy: (_, f) => ({
-    what: 'No reflash: nothing is wrong and nothing is wished for, so nothing needs to be done to the head unit.',
+    what: 'No reflash: nothing is wrong and you want nothing more, so nothing needs to be done to the head unit.',
     certainty: 'proved',
     howSure: 'That holds whatever is stored in the head unit.',
     fix: [
       'Leave the head unit as it is.',
-      'Ask whoever said it what exactly you would hear afterwards. If that is a wish of yours, come back with it.',
+      'Ask whoever said it what exactly you would hear afterwards. If you want that, come back with it.',
     ],
     who: NOBODY,
     notBuy: ['A reflash as a precaution. It adds no power, and it can take level, bass or the rear away.'],
@@ -142,7 +142,7 @@ export const mirroringOnly = planVerdict({
   remedy: () => ({
     what: 'No reflash: only the setting of the headset module for phone mirroring has to change. Usually a specialist or a dealer does it.',
     certainty: 'likely',
-    howSure: 'You wish for nothing else, nothing is wrong with the sound, and no profile touches mirroring.',
+    howSure: 'You want nothing else, nothing is wrong with the sound, and no profile touches mirroring.',
     background: 'When mirroring may start and how the sound leaves the head unit are two separate things.',
     fix: [
       'First try it with a headset connected. If mirroring starts then, this setting is what is missing.',

@@ -18,7 +18,7 @@ const BIKE_HELP: Readonly<Record<BikeFieldId, string>> = {
   rearFedBy: 'Follow the wires from the speaker, or ask who fitted them.',
   rearPlug: 'Where the leads of the rear speakers come apart when the lid, bag or case comes off.',
   rearRatedOhm: 'Printed on the speaker. One speaker, not the pair.',
-  rearPerChannel: 'How many speakers hang on one pair of wires.',
+  rearPerChannel: 'How many speakers are wired to one pair of wires.',
   rearWiring: 'In parallel: positive to positive. In series: one after the other.',
   rearRunM: 'Length of the cable from its driver to the speaker.',
   rearRunM2: 'Printed on the cable. 0.8 to 2.5 is usual.',
