@@ -17,7 +17,7 @@ import { lampDrewA } from './supply-ways.ts';
 /** Rested volts of a full battery. Common practice, no published source; lithium iron phosphate from memory. */
 export const FULL_AND_RESTED = 'Full and rested: lead-acid 12.7 V or more, lithium iron phosphate 13.2 V or more.';
 export const CHARGING_BAND = formatRange(CHARGING_HEALTHY_LOWEST_V, CHARGING_HEALTHY_HIGHEST_V, 'V');
-export const RUNNING = 'Outdoors, about 3000 rpm, lamps on';
+export const RUNNING = 'Outdoors, about 3000 rpm, lights on';
 
 /** At rest and with the lamp, where each was read. */
 const restV = (f: Findings): number | undefined => f.values('amp-terminals')['batteryV'];
@@ -57,7 +57,7 @@ export const KEY_ON_FIGURES: readonly Figure[] = [
 
 export const CHARGING_FIGURE: Figure = {
   id: 'charging-healthy',
-  label: 'At about 3000 rpm, lamps on, healthy',
+  label: 'At about 3000 rpm, lights on, healthy',
   value: [CHARGING_HEALTHY_LOWEST_V, CHARGING_HEALTHY_HIGHEST_V],
   unit: 'V',
 };

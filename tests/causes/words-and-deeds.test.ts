@@ -90,7 +90,7 @@ const WORDS: Readonly<Record<string, RegExp>> = {
   'charge-battery': /Charge it fully|Charge the battery with|it wakes the battery|Then charge the battery/,
   'replace-battery': /Fit the size and chemistry/,
   'repair-charging': /a new regulator|Replace that one/,
-  'take-off-load': /Heated gear, extra lamps and chargers off/,
+  'take-off-load': /Heated gear, extra lights and chargers off/,
   'replace-speaker': /Replace the open one|Replace just that one: same size/,
   'rewire-speakers': /wire them in series/,
   'replace-converter': /Fit another converter/,

@@ -31,7 +31,7 @@ export const inputDc: Cause = {
     ifDoneAnyway: 'A speaker on that pair is heated by the DC until its coil burns.',
     cautions: ['bridge'],
     proofOfCure: {
-      byEar: 'Its lamp stays normal with the signal plug in, and all its speakers play.',
+      byEar: 'Its light stays normal with the signal plug in, and all its speakers play.',
       byMeter: pairRestsAlike(f),
       needs: ['music-paused'],
     },

@@ -39,7 +39,7 @@ export const chargingTooLow: Cause = {
     ],
     repair: [{ do: 'take-off-load' }, { do: 'repair-charging' }, { do: 'charge-battery' }],
     fix: [
-      `Heated gear, extra lamps and chargers off. ${RUNNING}: ${CHARGING_BAND} at the posts now? Then it is the load: at idle leave them off and turn the music down.`,
+      `Heated gear, extra lights and chargers off. ${RUNNING}: ${CHARGING_BAND} at the posts now? Then it is the load: at idle leave them off and turn the music down.`,
       'Still low: key off, regulator cool. Its plug and ground: green, brown, melted? Clean both bright.',
       'Engine off, stator plug apart, meter on ohms: open from each of its pins to the frame, next to nothing between any two.',
       'Outdoors, plug apart, meter on AC, probes pushed in before you start the engine: three readings the same? There are more than 60 V here: hands off, and leave it to a workshop if you are not used to it.',

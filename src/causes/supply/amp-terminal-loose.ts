@@ -33,7 +33,7 @@ export const ampTerminalLoose: Cause = {
     parts: [],
     notBuy: ['An amplifier: only the joint at its terminal is bad.', 'A new lead or a fuse.'],
     proofOfCure: {
-      byEar: `Pull at both leads, music on: its lamp does not flicker. ${TEN_STARTS}`,
+      byEar: `Tug both leads, music on: its light does not flicker. ${TEN_STARTS}`,
       byMeter: `${LAMP_ON}: below 10 mV from the copper of each lead to the metal of its terminal.`,
       ...LAMP_NEEDS,
     },

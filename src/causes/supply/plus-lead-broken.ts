@@ -39,7 +39,7 @@ export const plusLeadBroken: Cause = {
     notBuy: ['An amplifier: it had no supply.', 'A fuse: it was good.'],
     proofOfCure: {
       byEar:
-        'The amplifier comes on. Steering from lock to lock, seat loaded, lead moved by hand: its lamp does not flicker.',
+        'The amplifier comes on. Steering from lock to lock, seat loaded, lead moved by hand: its light does not flicker.',
       byMeter: `${LAMP_ON}: ${healthyInWords(f, 'plus')} from the battery positive post to the amplifier’s positive, steady while the lead is moved.`,
       ...LAMP_NEEDS,
     },
