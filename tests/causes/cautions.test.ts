@@ -51,6 +51,7 @@ const FOUND: readonly Readonly<Record<string, string>>[] = [
   { 'fuse-sides': 'open' },
   { 'fuse-sides': 'open', 'fuse-lamp': 'dark' },
   { 'last-change': 'reflash' },
+  { 'remote-lamp': 'dark', 'remote-start-lamp': 'lit' },
 ];
 const METER = { 'tools-at-hand': 'meter' };
 const BIKES: readonly Findings[] = [
@@ -141,7 +142,10 @@ const METER_ASKS: typeof CHECK_ASKS = [
   ['data', /at the head unit’s plug/],
   // A tone is read on the wires of an output, and so is what rests on them.
   ['bridge', /^(?!A meter won’t).*\btones?\b|music paused.*\b(wires?|outputs?)\b/i],
-  ['plus-probe', /ends? of (it|the fuse)|positive to ground\b|lamp clipped to|battery posts?\b(?! itself)/i],
+  [
+    'plus-probe',
+    /ends? of (it|the fuse)|positive to ground\b|lamp clipped to|battery posts?\b(?! itself)|at the posts/i,
+  ],
 ];
 /** What says how something is done, not only what else to think of. */
 const OF_A_MANNER: readonly CautionId[] = [
@@ -164,7 +168,7 @@ const ASKS: typeof CHECK_ASKS = [
   ['amp-output', /across (one|each|its|each of its) outputs?\b|no output above/i],
   ['capacitors', /main fuse last|fit the fuse:|one new fuse:|the fuse: /i],
   ['fuse', /fit the fuse:|one new fuse|the fuse: |1 A fuse where it starts/i],
-  ['data', /head unit’s (back|own plug)|live only with the ignition/i],
+  ['data', /head unit’s (back|own plug)|live only with the ignition|not the speaker loom/i],
   ['loud-listening', /the first that distorts/],
   ['warranty', /panel off|grille off/i],
   ['cone', /grille off/i],

@@ -380,6 +380,7 @@ const MUST_SAY: readonly (readonly [RegExp, CautionId | readonly CautionId[]])[]
   [/plugs of that pair swapped|plug off the amplifier/i, 'bridge'],
   [/^speed volume/im, 'riding'],
   [/does it wake|light come on/i, 'wakes-loud'],
+  [/plug and unplug it|unplug it, (try|and do) the next|pull .*push it (in|home)[\s\S]*key on/i, 'key-off'],
 ];
 
 describe('the cautions of a step', () => {

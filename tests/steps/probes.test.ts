@@ -2,6 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { lookAt } from '../../src/observe/bike.ts';
 import { dcAt, probesAt } from '../../src/observe/probes.ts';
 import { EXAMPLE_RIGS } from '../../src/rig/examples.ts';
+import type { Rig } from '../../src/rig/rig.ts';
 import { ALL_STEPS } from '../../src/steps/all.ts';
 import { probesOf } from '../../src/steps/probes-of.ts';
 import { type ReadingStep, type Step, shownBand } from '../../src/steps/step.ts';
@@ -14,11 +15,15 @@ import { plainly } from './words.ts';
 const STEPS = (Object.values(ALL_STEPS) as readonly Step[]).filter(
   (step): step is ReadingStep => step.kind === 'reading',
 );
-const SITUATIONS = [{}, ...Object.values(EXAMPLE_RIGS)].map((rig) => on(rig));
+/** An amplifier that is fed by the front pair only: its input is read against another pair. */
+const FED_BY_FRONT: Rig = { rearFedBy: 'amp', amps: [{ drives: 'both', fedFrom: 'front' }] };
+const SITUATIONS = [{}, FED_BY_FRONT, ...Object.values(EXAMPLE_RIGS)].map((rig: Rig) => on(rig));
 
 const placesOf = (step: ReadingStep, name: string) =>
   SITUATIONS.map((situation) => probesOf(step, step.readings[name], situation));
 
+/** What has no place in the drawing. */
+const NOT_DRAWN = /held together|blade to blade|in its papers|^feed |^its ground wire|^lowest of its wires/i;
 /** What a label may not say unless the red probe stands there. */
 const RED_IS_AT: readonly (readonly [label: RegExp, points: readonly TestPoint[]])[] = [
   [/^battery positive$/i, ['battery-plus']],
@@ -56,6 +61,10 @@ describe.each(STEPS.map((step) => [step.id, step] as const))('the probes of %s',
       if (names.length === 1 || /^\[(null,?)+\]$/.test(places)) continue;
       for (const name of names) expect(step.readings[name]?.label).toMatch(OTHERWISE_ALIKE);
     }
+  });
+  it('are drawn for each reading, but for what is read off the meter, off papers, or in the plug of the head unit', () => {
+    for (const [name, { label }] of Object.entries(step.readings))
+      if (placesOf(step, name).some((places) => places === null)) expect(label).toMatch(NOT_DRAWN);
   });
   it('are never both at one place', () => {
     for (const name of Object.keys(step.readings))

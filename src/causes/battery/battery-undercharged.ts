@@ -39,6 +39,7 @@ export const batteryUndercharged: Cause = {
       byEar:
         'Ten minutes at the volume where it failed, engine off: the amplifier stays on. Next morning the bike starts as usual.',
       byMeter: `Key on, music playing: ${KEY_ON_OR_MORE} at the posts after ten minutes.`,
+      touches: ['battery-plus'],
     },
   }),
 };

@@ -20,7 +20,7 @@ export const inputPlug: ChoiceStep<'cured' | 'out' | 'fault' | 'no-change' | 'no
   conditions: ['key-off', 'amp-uncovered'],
   sensible: (f) => ampMayBeThere(f) && mayBeOff(f) && switchedBy(f) !== 'wire',
   observes: ['unit-leads', 'amp'],
-  cautions: ['wakes-loud'],
+  cautions: ['key-off', 'wakes-loud'],
   putRight: ['out'],
   options: {
     cured: 'Yes, it wakes',
