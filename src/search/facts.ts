@@ -14,23 +14,30 @@ export interface FactRule {
 
 /**
  * The answers that somebody's words already give to the flow that starts from a complaint. A fact is taken only where its
- * words are there as they are: a guess would be put into somebody's mouth. The first rule of a step wins.
- * @param said the words, each as the one that stands for it
- * @param oneFor the word that stands for those of a rule
+ * words are there: a guess would be put into somebody's mouth. The first rule of a step wins.
+ * @param rules what words give, each of their words put as the one that stands for it, once
+ * @param oneFor the word that stands for another
+ * @returns the answers for what was said, by step
  */
-export function factsIn(
-  said: ReadonlySet<string>,
-  { flow }: Document,
-  rules: readonly FactRule[],
-  oneFor: (word: string) => string,
-): Readonly<Record<string, string>> {
-  if (flow === undefined) return {};
-  const facts: Record<string, string> = {};
-  const isSaid = (word: string) => said.has(oneFor(word));
-  for (const { fact, in: flows, all, none = [] } of rules) {
+export function factReader(rules: readonly FactRule[], oneFor: (word: string) => string) {
+  const prepared = rules.map(({ fact, in: flows, all, none = [] }) => {
     const [step = '', option = ''] = fact.split('=');
-    if (facts[step] !== undefined || !flows.includes(flow)) continue;
-    if (all.every((choices) => choices.split('|').some(isSaid)) && !none.some(isSaid)) facts[step] = option;
-  }
-  return facts;
+    return {
+      step,
+      option,
+      flows,
+      all: all.map((choices) => choices.split('|').map(oneFor)),
+      none: none.map(oneFor),
+    };
+  });
+  return (said: ReadonlySet<string>, { flow }: Document): Readonly<Record<string, string>> => {
+    const facts: Record<string, string> = {};
+    if (flow === undefined) return facts;
+    const isSaid = (word: string) => said.has(word);
+    for (const { step, option, flows, all, none } of prepared) {
+      if (facts[step] !== undefined || !flows.includes(flow)) continue;
+      if (all.every((choices) => choices.some(isSaid)) && !none.some(isSaid)) facts[step] = option;
+    }
+    return facts;
+  };
 }

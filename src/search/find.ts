@@ -1,5 +1,5 @@
 import { type Document, kindOf } from './document.ts';
-import { type FactRule, factsIn } from './facts.ts';
+import { type FactRule, factReader } from './facts.ts';
 import type { Learnt } from './learn.ts';
 import { reader } from './reader.ts';
 import { sameWords } from './same-words.ts';
@@ -26,7 +26,7 @@ export type Finder = (query: string) => readonly Found[];
 /** A search over documents. */
 export function finder({ documents, same, facts, learnt }: Searched): Finder {
   const read = reader(documents, same, facts);
-  const { oneFor } = sameWords(same);
+  const factsIn = factReader(facts, sameWords(same).oneFor);
   return (query) => {
     const { fits, words, said } = read(query);
     for (const [word, strength] of words)
@@ -37,7 +37,7 @@ export function finder({ documents, same, facts, learnt }: Searched): Finder {
       .slice(0, MOST)
       .flatMap((at) => {
         const entry = documents[at];
-        return entry ? [{ ...entry, kind: kindOf(entry), facts: factsIn(said, entry, facts, oneFor) }] : [];
+        return entry ? [{ ...entry, kind: kindOf(entry), facts: factsIn(said, entry) }] : [];
       });
   };
 }

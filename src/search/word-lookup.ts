@@ -25,9 +25,8 @@ const FUZZY = 0.4;
  */
 export function wordLookup(all: readonly string[], isKnown: (word: string) => boolean, { oneFor }: SameWords) {
   const byBegin = Map.groupBy(all, (word) => word.charAt(0));
-  let bySound: Map<string, string[]> | undefined;
+  const bySound = Map.groupBy(all, soundOf);
   const alike = (typed: string) => {
-    bySound ??= Map.groupBy(all, soundOf);
     const words = bySound.get(soundOf(typed)) ?? [];
     // In a short word the vowel is half of it: “hat” is no “hot”.
     return typed.length > SHORT ? words : words.filter((word) => [...typed].every((letter) => word.includes(letter)));

@@ -70,6 +70,38 @@ describe('the search', () => {
     await close();
   });
 
+  it.each([NARROWEST, { width: 1280, height: 800 }])(
+    'lies over the start page, which stays as it is while somebody types, at %o',
+    async (viewport) => {
+      const { page, close } = await visit('', { viewport });
+      const places = () =>
+        page.locator('h2, .seats, .bottom').evaluateAll((all) => all.map((one) => one.getBoundingClientRect().top));
+      const before = await places();
+      const field = page.getByRole('searchbox');
+      for (const words of ['rear dead', 'rear dead after reflash', 'qqqqqq']) {
+        await field.fill(words);
+        await page.getByText(words === 'qqqqqq' ? 'Nothing fits.' : 'No sound from the rear').first().waitFor();
+        expect(await places()).toEqual(before);
+      }
+      await close();
+    },
+  );
+
+  it('goes away with Escape or a tap beside it, and comes back with the next word', async () => {
+    const { page, close } = await visit('');
+    const field = page.getByRole('searchbox');
+    const first = page.locator('.found a').first();
+    await field.fill('rear dead');
+    await first.waitFor();
+    await page.getByRole('heading', { level: 1 }).click();
+    await first.waitFor({ state: 'hidden' });
+    await field.fill('rear dead after');
+    await first.waitFor();
+    await field.press('Escape');
+    await first.waitFor({ state: 'hidden' });
+    await close();
+  });
+
   it('says so of a complaint that has no questions yet, with what to read and to measure', async () => {
     const { page, close } = await visit('');
     await page.getByRole('searchbox').fill('whine that follows the revs');

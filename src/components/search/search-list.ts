@@ -35,7 +35,7 @@ function told(found: Found, factNames: Loaded['factNames']): string {
 function line(found: Found, root: URL, factNames: Loaded['factNames']): HTMLElement {
   const item = element('li', '');
   const link = element('a', '') as HTMLAnchorElement;
-  link.href = new URL(found.path, root).href;
+  link.href = root.href + found.path;
   // Packing takes longer than a key may.
   whenIdle(async () => {
     const address = await withFacts(found, root);
@@ -63,6 +63,10 @@ const lineOf = (found: Found, root: URL, factNames: Loaded['factNames']): HTMLEl
   return item;
 };
 
+const indexAt = (root: URL) => loaded(new URL('search.json', root));
+/** Fetches the index before it is asked. What goes wrong is said when it is. */
+export const warm = (root: URL) => void indexAt(root).catch(() => {});
+
 let latest = 0;
 /** Shows what fits the words. What was asked before and comes late is dropped. */
 export async function show(place: HTMLElement, words: string, root: URL): Promise<void> {
@@ -71,7 +75,7 @@ export async function show(place: HTMLElement, words: string, root: URL): Promis
   const says = place.querySelector('[role="status"]');
   if (!list || !says) return;
   try {
-    const { find, factNames } = await loaded(new URL('search.json', root));
+    const { find, factNames } = await indexAt(root);
     if (turn !== latest) return;
     const found = find(words);
     const items = found.map((each) => lineOf(each, root, factNames));
