@@ -1,8 +1,10 @@
 import { OUTPUT_DC_HEALTHY_V } from '../../compute/amp-supply.ts';
 import { formatQuantity } from '../../compute/quantity.ts';
+import { CORNERS } from '../../rig/corner.ts';
 import { ampDriving } from '../../rig/rig.ts';
 import type { CautionId } from '../../steps/cautions.ts';
-import type { Findings } from '../../steps/outcome.ts';
+import { type Findings, is } from '../../steps/outcome.ts';
+import { withSubject } from '../../steps/subject.ts';
 import type { Cause } from '../cause.ts';
 import { runFigures } from '../runs/run-figures.ts';
 import { capital } from '../the-amp.ts';
@@ -32,18 +34,24 @@ const ratedInWords = (f: Findings): string => {
     : `${formatQuantity(ratedOhm, 'Ω')}, or what is printed on the old one’s magnet`;
 };
 
+const readOpen = (f: Findings): boolean =>
+  (['silent', ...CORNERS] as const).some((one) => is(f, withSubject('coil-ohms', one, 'silent'), 'open'));
+
 const AMP_CAUTIONS: readonly CautionId[] = ['amp-output'];
 
 export const coilOpen: Cause = {
   id: 'coil-open',
   title: (f) => capital(placed(runThatIsOpen(f), 'speaker dead: coil open')),
   faults: ['coil-open'],
-  split: {
-    byMeter: 'Key off, grille off, one wire off, meter on ohms at the speaker’s own tabs: open?',
+  split: (f) => ({
+    // What was read open is read once more where the usual mistakes are left out: film on the tabs, a lead that flexes.
+    byMeter: readOpen(f)
+      ? 'Key off, both tabs scraped bright, meter on ohms: still open while the cone is pressed gently in and out?'
+      : 'Key off, grille off, one wire off, meter on ohms at the speaker’s own tabs: open?',
     needs: ['meter-on-ohms'],
     without: 'A 1.5 V cell for half a second on the speaker’s own tabs, one wire off: no click and no movement?',
     cautions: ['cell'],
-  },
+  }),
   mends: ['speaker'],
   article: 'read-a-coil-in-ohms',
   remedy: (f) => ({
