@@ -11,7 +11,7 @@ import { speakersUnplugged } from '../src/steps/amplifier/speakers-unplugged.ts'
 import { waterLook } from '../src/steps/amplifier/water-look.ts';
 import { ampChannels } from '../src/steps/fitted/amp-channels.ts';
 import { batteryKind } from '../src/steps/fitted/battery-kind.ts';
-import { is } from '../src/steps/outcome.ts';
+import { type Findings, is } from '../src/steps/outcome.ts';
 import { inputPlug } from '../src/steps/plugs/input-plug.ts';
 import { pinLook } from '../src/steps/plugs/pin-look.ts';
 import { ampRuns } from '../src/steps/runs/amp-runs.ts';
@@ -54,6 +54,10 @@ import { rearPair } from '../src/steps/unit/rear-pair.ts';
 import { opening } from './amp-wont-turn-on.opening.ts';
 import { before, flow } from './kit.ts';
 import { SUPPLY_CAUSES } from './supply-causes.ts';
+
+/** Its supply and its load are sound, and with less gain it stays on. */
+const isDrivenTooFar = (f: Findings): boolean =>
+  is(f, 'gain-down', 'stays-on') && is(f, 'supply-under-load', 'ok') && is(f, 'amp-runs', 'ok');
 
 /** The amplifier stays off, or goes off at times: its lamp is dark or shows a fault, though the head unit plays. */
 export const ampWontTurnOn = flow(opening, {
@@ -192,6 +196,18 @@ export const ampWontTurnOn = flow(opening, {
         'replaced-unit-setting',
         'adapter-without-rear',
       ],
+    },
+    {
+      flow: 'distortion-at-volume',
+      title: 'It is driven too far',
+      because:
+        'Nothing is wrong with its supply or its load. What drives it too far, or sounds bad when loud, is looked for in the next part.',
+      isIt: {
+        when: (f) => (is(f, 'amp-light', 'normal') && is(f, 'amp-goes-off', 'ugly')) || isDrivenTooFar(f),
+        by: [ampGoesOff, gainDown],
+      },
+      told: (f) => ({ 'lamp-at-volume': { option: is(f, 'amp-goes-off', 'ugly') ? 'steady' : 'goes' } }),
+      causes: [],
     },
   ],
 });

@@ -231,27 +231,39 @@ function anotherComplaint(
   return open ? { kind: 'confirm', step: open, because: 'pivotal' } : { kind: 'hand over', to };
 }
 
+/** A flow without causes of its own concludes nothing: it sends on, and the next one doubts what it has to. */
+const sendsOn = (flow: StagedFlow): boolean => flow.causes.length === 0;
+
 /** What is named beside a cause: three others at most, and none that is next to impossible. */
 const BESIDES_SHARE = 0.02;
 const MOST_BESIDES = 3;
-const besidesOf = (shares: readonly Share[], cause: string): readonly string[] =>
+const besidesOf = (flow: StagedFlow, f: Findings, shares: readonly Share[], cause: string): readonly string[] =>
   shares
     .filter((one) => one.cause !== cause && !isUnthought(one.cause) && one.shareRatio >= BESIDES_SHARE)
+    .filter((one) => flow.causes.includes(one.cause) || lookedForBy(flow, f, one.cause) !== undefined)
     .slice(0, MOST_BESIDES)
     .map((one) => one.cause);
 
+/** The flow that looks for a cause which is none of this one's, where this bike has anything to look for there. */
+const lookedForBy = (flow: StagedFlow, f: Findings, cause: string | undefined): HandsOver | undefined =>
+  flow.handsOver.find((to) => elsewhere(to.flow) === cause && (to.sensible?.(f) ?? true));
+const flowOf = (flow: StagedFlow, { mayHandOver = true }: FlowContext, f: Findings, cause: string | undefined) =>
+  mayHandOver ? lookedForBy(flow, f, cause) : undefined;
+
 function conclusion(
   flow: StagedFlow,
-  { mayHandOver = true }: FlowContext,
+  context: FlowContext,
+  f: Findings,
   shares: readonly Share[],
   certainty: Certainty,
 ): Decision {
-  const [first] = shares;
+  // Whatever nobody thought of has no flow of its own: who comes without a complaint is sent where it is likeliest.
+  const [first] = sendsOn(flow) ? shares.filter(({ cause }) => !isUnthought(cause)) : shares;
   // The other flow has the steps for it, and hands back what is not its own.
-  const to = mayHandOver ? flow.handsOver.find((other) => elsewhere(other.flow) === first?.cause) : undefined;
+  const to = flowOf(flow, context, f, first?.cause);
   if (to) return { kind: 'hand over', to };
   if (first && flow.causes.includes(first.cause) && certainty !== 'short list')
-    return { kind: 'conclude', cause: first.cause, certainty, besides: besidesOf(shares, first.cause) };
+    return { kind: 'conclude', cause: first.cause, certainty, besides: besidesOf(flow, f, shares, first.cause) };
   // A list is never empty: where all that is likely is nobody's here, it says who of its own comes next.
   const own = shares.filter(({ cause }) => flow.causes.includes(cause));
   const total = own.reduce((sum, { shareRatio }) => sum + shareRatio, 0);
@@ -261,11 +273,8 @@ function conclusion(
 
 /** So sure that it is another flow's, its own steps are the shorter way. */
 const SURELY_SHARE = 0.8;
-const surelyElsewhere = (flow: StagedFlow, { mayHandOver = true }: FlowContext, [first]: readonly Share[]): boolean =>
-  mayHandOver &&
-  first !== undefined &&
-  first.shareRatio >= SURELY_SHARE &&
-  flow.handsOver.some((to) => elsewhere(to.flow) === first.cause);
+const surelyElsewhere = (flow: StagedFlow, context: FlowContext, f: Findings, [first]: readonly Share[]): boolean =>
+  first !== undefined && first.shareRatio >= SURELY_SHARE && flowOf(flow, context, f, first.cause) !== undefined;
 
 /** So little is spent on a step that only earns the word “proved”, and so much where the fix is dear. */
 const EARN_MINUTES = 2;
@@ -330,15 +339,15 @@ export function decide(flow: StagedFlow, context: FlowContext, f: Findings): Dec
   // What was read at one end is read at the other before anything is concluded.
   const completes = offers.find((offer) => isLeft(offer.step) && flow.steps.get(offer.step)?.completes?.(f));
   const step = flow.steps.get(worth?.step ?? completes?.step ?? earns ?? '');
-  if (step && !surelyElsewhere(flow, context, shares)) {
+  if (step && !surelyElsewhere(flow, context, f, shares)) {
     const askFirst = step.tool === 'meter' && canBeAsked(toolsAtHand, f);
     return done({ kind: 'ask', step: askFirst ? (toolsAtHand as unknown as Step) : step });
   }
-  const doubt = doubted.find(({ step }) => !context.left?.includes(step));
+  const doubt = sendsOn(flow) ? undefined : doubted.find(({ step }) => !context.left?.includes(step));
   const again = doubt && flow.steps.get(doubt.step);
   if (again && (context.askedAgain ?? 0) < MOST_CONFIRMED)
     return done({ kind: 'confirm', step: again, because: doubt.because });
-  return done(conclusion(flow, context, shares, certainty));
+  return done(conclusion(flow, context, f, shares, certainty));
 }
 
 /** What a cause of a flow is called, those included that another flow looks for. */

@@ -14,15 +14,25 @@ import { sidesSwapped } from '../src/steps/ears/sides-swapped.ts';
 import { steppedTone } from '../src/steps/ears/stepped-tone.ts';
 import { volumeOnset } from '../src/steps/ears/volume-onset.ts';
 import { whereHarsh } from '../src/steps/ears/where-harsh.ts';
+import { ampMayBeFitted } from '../src/steps/fitted/amp-there.ts';
+import { type Findings, is } from '../src/steps/outcome.ts';
 import { tonesOff } from '../src/steps/profile/tones-off.ts';
 import { phoneFlat } from '../src/steps/settings/phone-flat.ts';
 import { unitFlat } from '../src/steps/settings/unit-flat.ts';
+import type { Facts } from '../src/steps/step.ts';
 import { metersDigit } from '../src/steps/tools/meter-digit.ts';
 import { toolsAtHand } from '../src/steps/tools/tools-at-hand.ts';
 import { unitAtTop } from '../src/steps/unit/unit-at-top.ts';
 import { opening } from './distortion-at-volume.opening.ts';
 import { before, flow } from './kit.ts';
 import { SUPPLY_CAUSES } from './supply-causes.ts';
+
+/** Of two amplifiers it is the one whose speakers distort. */
+function meantOf({ rig, facts }: Findings): Facts {
+  const where = facts['where-harsh'];
+  if ((rig.amps?.length ?? 0) < 2 || !where || !('option' in where) || where.option === 'all') return {};
+  return { 'which-amp': { option: where.option.startsWith('front') ? 'front' : 'rear' } };
+}
 
 /** It plays, and distorts when it is loud: rough, rattling, or chopped. */
 export const distortionAtVolume = flow(opening, {
@@ -53,7 +63,8 @@ export const distortionAtVolume = flow(opening, {
     before(sidesSwapped, whereHarsh, conePress),
     before(gainLowest, whereHarsh),
     // What rises from the middle on is seldom the supply: that is known before anybody looks at a lamp.
-    before(lampAtVolume, whereHarsh, volumeOnset),
+    // And whether it is loud enough where it is still clean: a lamp that goes may only say that it is turned up too far.
+    before(lampAtVolume, whereHarsh, volumeOnset, cleanEnough),
     before(gainForVolume, lampAtVolume, gainLowest),
     before(tonesOff, metersDigit),
     // A wave that is cut off burns coils: no tone goes to the top while a lamp already says that something gives way.
@@ -74,6 +85,9 @@ export const distortionAtVolume = flow(opening, {
     'coil-rubbing',
     'mount-loose',
     'amp-channel-rough',
+    // Without an amplifier; else it is what the next flow looks for.
+    'battery-undercharged',
+    'charging-too-low',
   ],
   handsOver: [
     {
@@ -81,8 +95,11 @@ export const distortionAtVolume = flow(opening, {
       title: 'The amplifier gives way: supply, load or protection',
       because:
         'The amplifier falls out when it is loud: its supply gives way, or it protects itself. What does that is looked for in the next part.',
-      // When it goes off is known here: that is how it came to this.
-      told: { 'amp-goes-off': { option: 'loud' } },
+      told: (f) => ({
+        ...(is(f, 'lamp-at-volume', 'goes') && { 'amp-goes-off': { option: 'loud' } }),
+        ...meantOf(f),
+      }),
+      sensible: ampMayBeFitted,
       causes: [
         ...SUPPLY_CAUSES,
         'remote-on-permanent',

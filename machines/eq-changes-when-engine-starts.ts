@@ -2,6 +2,7 @@ import { engineCompare } from '../src/steps/ears/engine-compare.ts';
 import { loudCompare } from '../src/steps/ears/loud-compare.ts';
 import { noiseWhere } from '../src/steps/ears/noise-where.ts';
 import { whereChanges } from '../src/steps/ears/where-changes.ts';
+import { ampMayBeFitted } from '../src/steps/fitted/amp-there.ts';
 import { tonesOff } from '../src/steps/profile/tones-off.ts';
 import { tonesRunning } from '../src/steps/profile/tones-running.ts';
 import { topStep } from '../src/steps/profile/top-step.ts';
@@ -36,7 +37,7 @@ export const eqChangesWhenEngineStarts = flow(opening, {
       title: 'The amplifier gives way while the engine is off',
       because:
         'With the engine off the supply of the amplifier gives way when it is loud; with it on it is clean. What does that is looked for in the next part.',
-      told: { 'amp-goes-off': { option: 'loud' } },
+      sensible: ampMayBeFitted,
       causes: [
         'fuse-holder-bad',
         'plus-lead-too-thin',

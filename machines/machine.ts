@@ -43,6 +43,8 @@ export interface HandsOver {
   readonly title: string;
   readonly because: string;
   readonly causes: readonly string[];
+  /** On which bikes there is anything to look for there: on all, where nothing is said. */
+  readonly sensible?: (findings: Findings) => boolean;
   /** What that flow need not ask any more. */
   readonly told?: Facts | ((findings: Findings) => Facts);
   /** The complaint itself is the other one, whatever its cause; and the answers that say so, which are given once more. */

@@ -8,6 +8,7 @@ import { swapOutputs } from '../src/steps/amplifier/swap-outputs.ts';
 import { fourCorners } from '../src/steps/ears/four-corners.ts';
 import { frontPlays } from '../src/steps/ears/front-plays.ts';
 import { rearHiss } from '../src/steps/ears/rear-hiss.ts';
+import { ampMayBeFitted } from '../src/steps/fitted/amp-there.ts';
 import { deliveredWith } from '../src/steps/fitted/delivered-with.ts';
 import { rearAmpInput } from '../src/steps/fitted/rear-amp-input.ts';
 import { rearRating } from '../src/steps/fitted/rear-rating.ts';
@@ -133,6 +134,7 @@ export const noRearSound = flow(opening, {
       flow: 'amp-wont-turn-on',
       title: 'The amplifier is off, or protects itself',
       because: 'The amplifier itself is off or protects itself. What keeps it so is looked for in the next part.',
+      sensible: ampMayBeFitted,
       causes: [
         ...SUPPLY_CAUSES,
         'remote-wire-open',

@@ -1,6 +1,7 @@
 import { ampLight } from '../src/steps/amplifier/amp-light.ts';
 import { halfSupply } from '../src/steps/amplifier/half-supply.ts';
 import { otherSource } from '../src/steps/ears/other-source.ts';
+import { ampMayBeFitted } from '../src/steps/fitted/amp-there.ts';
 import { rearAmpInput } from '../src/steps/fitted/rear-amp-input.ts';
 import { pinLook } from '../src/steps/plugs/pin-look.ts';
 import { wireToFrame } from '../src/steps/runs/wire-to-frame.ts';
@@ -60,6 +61,7 @@ export const noSoundAtAll = flow(opening, {
       flow: 'amp-wont-turn-on',
       title: 'The amplifier is off, or protects itself',
       because: 'The amplifier itself is off or protects itself. What keeps it so is looked for in the next part.',
+      sensible: ampMayBeFitted,
       causes: [
         'main-fuse-open',
         'remote-wire-open',

@@ -6,7 +6,7 @@ import { flow } from '../machines/kit.ts';
 import type { Late, StagedFlow } from '../machines/machine.ts';
 import type { Opening } from '../machines/opening.ts';
 import type { Flow } from '../machines/rows.ts';
-import { FAULT_FLOWS, type FaultFlow, FLOW_LIST, FLOWS } from '../src/case/flows.ts';
+import { FAULT_FLOWS, type FaultFlow, FLOW_LIST, FLOWS, PROVED_FLOWS } from '../src/case/flows.ts';
 import { CAUSES } from '../src/causes/all.ts';
 import { prove } from '../src/proof/prove.ts';
 import { loadStages } from '../src/proof/stages.ts';
@@ -59,6 +59,7 @@ vi.mock(import('../src/case/flows.ts'), async (original) => {
     FLOWS: { ...real.FLOWS, controls: row },
     FLOW_LIST: [...real.FLOW_LIST, ['controls', row]],
     FAULT_FLOWS: [...real.FAULT_FLOWS, ['controls', row]],
+    PROVED_FLOWS: [...real.PROVED_FLOWS, ['controls', row]],
   } as unknown as typeof real;
 });
 
@@ -71,7 +72,7 @@ describe('a flow that is put on the list', () => {
   });
   it('is proved', async () => {
     const stages = await loadStages();
-    expect(Object.keys(stages)).toEqual(FAULT_FLOWS.map(([id]) => id));
+    expect(Object.keys(stages)).toEqual(PROVED_FLOWS.map(([id]) => id));
     expect(stages['controls']?.flow).toBe(controls);
     const bikes = Array.from({ length: 6 }, (_, i) => i);
     const { exact } = prove(
@@ -125,7 +126,7 @@ describe('the list of flows', () => {
       const loaded = await row.load();
       expect(loaded.id).toBe(id);
       expect(inMachines.map(([, one]) => one.id)).toContain(loaded.id);
-      expect(row.kind === 'fault').toBe(loaded.kind === 'staged');
+      expect(row.kind === 'fault' || row.kind === 'intake').toBe(loaded.kind === 'staged');
       const opening = await row.open();
       expect([loaded.id, loaded.title]).toEqual([opening.id, opening.title]);
       if ('fitted' in opening && loaded.kind === 'staged')

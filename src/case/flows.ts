@@ -15,20 +15,27 @@ interface Named {
   readonly picture?: 'profile';
 }
 
-/** A flow that starts from a complaint: the model of the bike can have it, so it is proved. */
-export interface FaultFlow extends Named {
-  readonly kind: 'fault';
+/** A flow that the model of the bike can play, so it is proved. */
+interface Proved extends Named {
   /** The complaints of the model that it takes on, each with its share of the callers who come to it. */
   readonly complaints: Readonly<Record<string, number>>;
   /** Bikes that have no rear speakers can have the complaint, too. */
   readonly withoutRear?: true;
-  /** How many bikes of a kind its table is made of, where the usual number would leave rare causes to chance. */
+  /** How many bikes of a kind its table is made of, where the usual number would leave rare causes to chance, or is more than it needs. */
   readonly bikesAKind?: number;
   /** How it opens: all that a page needs until its second question. */
   open(): Promise<Opening>;
   load(): Promise<StagedFlow>;
   /** What its causes show and how they are mended, made by `npm run likelihoods`. */
   late(): Promise<Late>;
+}
+/** A flow that starts from a complaint, and ends in its causes. */
+export interface FaultFlow extends Proved {
+  readonly kind: 'fault';
+}
+/** A flow that starts from no complaint yet, and ends in the fault flow that is best at it. */
+export interface Intake extends Proved {
+  readonly kind: 'intake';
 }
 
 /** A flow of explicit rows: a plan, or a reading. */
@@ -121,6 +128,31 @@ export const FLOWS = {
     load: async () => (await import('../../machines/one-speaker-or-side-dead.ts')).oneSpeakerOrSideDead,
     late: async () => (await import('../likelihoods/one-speaker-or-side-dead.ts')).late,
   },
+  'where-do-i-begin': {
+    kind: 'intake',
+    path: 'find/where-do-i-begin/',
+    title: 'Where do I begin?',
+    description:
+      'Three questions without a tool, for whoever knows that the sound of a touring motorcycle is wrong and not what to call it.',
+    says: 'It just isn’t right · no idea what to call it',
+    // A judged share of all callers each.
+    complaints: {
+      'no-rear-sound': 0.24,
+      'rear-weak': 0.03,
+      'amp-wont-turn-on': 0.13,
+      'amp-goes-off': 0.05,
+      'no-sound-at-all': 0.1,
+      'distortion-at-volume': 0.2,
+      'eq-changes-when-engine-starts': 0.1,
+      'one-speaker-or-side-dead': 0.12,
+      'one-side-weak': 0.03,
+    },
+    withoutRear: true,
+    bikesAKind: 6,
+    open: async () => (await import('../../machines/where-do-i-begin.opening.ts')).opening,
+    load: async () => (await import('../../machines/where-do-i-begin.ts')).whereDoIBegin,
+    late: async () => (await import('../likelihoods/where-do-i-begin.ts')).late,
+  },
   'is-a-reflash-needed': {
     kind: 'plan',
     path: 'plan/is-a-reflash-needed/',
@@ -143,10 +175,13 @@ export const FLOWS = {
     open: async () => (await import('../../machines/what-is-in-the-head-unit.opening.ts')).opening,
     load: async () => (await import('../../machines/what-is-in-the-head-unit.ts')).whatIsInTheHeadUnit,
   },
-} as const satisfies Readonly<Record<string, FaultFlow | RowsFlow>>;
+} as const satisfies Readonly<Record<string, FaultFlow | Intake | RowsFlow>>;
 export type FlowId = keyof typeof FLOWS;
 
 export const isFlowId = (id: string): id is FlowId => Object.hasOwn(FLOWS, id);
-export const FLOW_LIST = Object.entries(FLOWS) as readonly (readonly [FlowId, FaultFlow | RowsFlow])[];
-/** The flows that are proved. */
+export const FLOW_LIST = Object.entries(FLOWS) as readonly (readonly [FlowId, FaultFlow | Intake | RowsFlow])[];
 export const FAULT_FLOWS = FLOW_LIST.flatMap(([id, flow]) => (flow.kind === 'fault' ? [[id, flow] as const] : []));
+/** The flows that are proved. */
+export const PROVED_FLOWS = FLOW_LIST.flatMap(([id, flow]) =>
+  flow.kind === 'fault' || flow.kind === 'intake' ? [[id, flow] as const] : [],
+);

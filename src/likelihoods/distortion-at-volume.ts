@@ -3,6 +3,8 @@ import { rangeTooSensitive } from '../causes/amp-input/range-too-sensitive.ts';
 import { ampChannelRough } from '../causes/amplifier/amp-channel-rough.ts';
 import { gainTooHigh } from '../causes/amplifier/gain-too-high.ts';
 import { highpassOff } from '../causes/amplifier/highpass-off.ts';
+import { batteryUndercharged } from '../causes/battery/battery-undercharged.ts';
+import { chargingTooLow } from '../causes/battery/charging-too-low.ts';
 import { phoneToneUp } from '../causes/phone/phone-tone-up.ts';
 import { toneControlsUp } from '../causes/settings/tone-controls-up.ts';
 import { coilRubbing } from '../causes/speakers/coil-rubbing.ts';
@@ -20,6 +22,8 @@ export const late = lateOf(table, [
   ampChannelRough,
   gainTooHigh,
   highpassOff,
+  batteryUndercharged,
+  chargingTooLow,
   phoneToneUp,
   toneControlsUp,
   coilRubbing,

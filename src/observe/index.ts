@@ -43,6 +43,7 @@ import { sayRearHiss } from './ears/rear-hiss.ts';
 import { saySidesSwapped } from './ears/sides-swapped.ts';
 import { saySteppedTone } from './ears/stepped-tone.ts';
 import { sayVolumeOnset } from './ears/volume-onset.ts';
+import { sayWhatPlays } from './ears/what-plays.ts';
 import { sayWhereChanges } from './ears/where-changes.ts';
 import { sayWhereHarsh } from './ears/where-harsh.ts';
 import { sayAmpChannels } from './fitted/amp-channels.ts';
@@ -117,6 +118,7 @@ import { sayTriedAlready } from './told/tried-already.ts';
 import { sayWasReflashed } from './told/was-reflashed.ts';
 import { sayWhatElse } from './told/what-else.ts';
 import { sayWhenSilent } from './told/when-silent.ts';
+import { sayWhenWrong } from './told/when-wrong.ts';
 import { sayWhichCorner } from './told/which-corner.ts';
 import { sayWhichSilent } from './told/which-silent.ts';
 import { sayMetersDigit } from './tools/meter-digit.ts';
@@ -159,6 +161,8 @@ const SAYS = {
   'front-fed': sayFrontFed,
   'speaker-plug': saySpeakerPlug,
   'how-quiet': sayHowQuiet,
+  'what-plays': sayWhatPlays,
+  'when-wrong': sayWhenWrong,
   'which-corner': sayWhichCorner,
   'adapter-pairs': sayAdapterPairs,
   'unit-sides': sayUnitSides,

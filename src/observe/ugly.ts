@@ -4,6 +4,7 @@ import type { Moment } from '../world/moment.ts';
 import { oncePer } from '../world/remembered.ts';
 import type { Ridden } from '../world/symptoms/index.ts';
 import { atTop, LOUD_TRIALS, uglyCorners } from '../world/symptoms/tone.ts';
+import { ampIsOn } from './bike.ts';
 
 /* What a rider hears who plays it at the step at which it is ugly. */
 
@@ -40,3 +41,11 @@ export const onsetDb = oncePer((bike: Ridden): number => {
   return ugly;
 });
 export const isAlwaysUgly = (bike: Ridden): boolean => onsetDb(bike) <= LOWEST_DB;
+
+/** When the amplifier that is meant goes off at the loudest step of its rider, and a sound one would not. */
+export const goesOffAtTop = (bike: Ridden): Partial<Moment> | undefined =>
+  ampIsOn(bike)
+    ? LOUD_TRIALS.filter((trial) => ampIsOn(bike.healthy(), atTop(bike.healthy(), trial)))
+        .map((trial) => atTop(bike, trial))
+        .find((moment) => !ampIsOn(bike, moment))
+    : undefined;

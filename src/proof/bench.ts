@@ -36,11 +36,18 @@ export interface PageFigures {
 const RIGS_PER_KIND = 4;
 const TWENTY_BIKES = (): readonly WholeRig[] => BUILD_KINDS.flatMap((kind) => fixedRigs(kind, RIGS_PER_KIND));
 
+/** A cause goes by one name in a fault flow, whatever is complained of. */
+const complaintOf = ({ complaints }: FaultFlow): ComplaintId => Object.keys(complaints)[0] as ComplaintId;
+
 /** A flow of the list, made ready to be benched. */
 export async function benchFlow(listed: FaultFlow): Promise<BenchFlow> {
   const flow = await listed.load();
   const { causeOf } = surveyOf(listed, flow, CAUSES, 0);
-  return { stage: { flow, late: await listed.late() }, complaints: listed.complaints, nameOf: causeOf };
+  return {
+    stage: { flow, late: await listed.late() },
+    complaints: listed.complaints,
+    nameOf: (fault, rig) => causeOf(fault, complaintOf(listed), rig),
+  };
 }
 
 interface Weighed {

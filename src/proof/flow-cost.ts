@@ -12,7 +12,7 @@ import type { Stage } from './play.ts';
 export interface BenchFlow {
   readonly stage: Stage;
   readonly complaints: Readonly<Record<string, number>>;
-  nameOf(fault: Fault): string | undefined;
+  nameOf(fault: Fault, rig: WholeRig): string | undefined;
 }
 
 /** Minutes of a flow on one bike, and the least that any order of its steps could take. */
@@ -62,7 +62,7 @@ export function flowCost(
   const callers = callersOn(complaint, rig);
   if (callers.length === 0) return undefined;
   const ends = callers.map(({ bike }) => askThrough(stage, rig, bike, riderOf(rig)));
-  const { problem, outcomesOf } = problemOf(stage, rig, callers, ends, nameOf);
+  const { problem, outcomesOf } = problemOf(stage, rig, callers, ends, (fault) => nameOf(fault, rig));
   const total = sum(callers.map(({ weight }) => weight));
   const shareOf = (i: number) => (callers[i]?.weight ?? 0) / total;
   const byFlow = new Map<string, number>();

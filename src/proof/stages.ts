@@ -1,10 +1,10 @@
-import { FAULT_FLOWS } from '../case/flows.ts';
+import { PROVED_FLOWS } from '../case/flows.ts';
 import { withoutCauses } from '../inference/table.ts';
 import type { Stages } from './play.ts';
 
 /** All flows that are proved, each with what its page fetches late. */
 export async function loadStages(): Promise<Stages> {
-  const loaded = FAULT_FLOWS.map(
+  const loaded = PROVED_FLOWS.map(
     async ([id, { load, late }]) => [id, { flow: await load(), late: await late() }] as const,
   );
   return Object.fromEntries(await Promise.all(loaded));

@@ -2,7 +2,7 @@ import COMPLAINTS from '../../content/words/complaints.json' with { type: 'json'
 import MORE from '../../content/words/more.json' with { type: 'json' };
 import PLACES from '../../content/words/places.json' with { type: 'json' };
 import { CALCULATORS } from '../calculators/all.ts';
-import { type FaultFlow, FLOW_LIST, type RowsFlow } from '../case/flows.ts';
+import { FLOW_LIST } from '../case/flows.ts';
 import { titleOf } from '../causes/cause.ts';
 import { findingsOver } from '../steps/outcome.ts';
 import { inWords } from '../steps/step.ts';
@@ -34,7 +34,7 @@ interface Complaint {
 /** The complaints that have words of their own, and every flow, whether words were written for it or not. */
 function complaints(articles: readonly ArticleHead[]): readonly Document[] {
   const written: readonly Complaint[] = COMPLAINTS;
-  const flows = new Map<string, FaultFlow | RowsFlow>(FLOW_LIST);
+  const flows = new Map<string, (typeof FLOW_LIST)[number][1]>(FLOW_LIST);
   const said = written.map(({ id, title, words, article, measure }): Document => {
     const flow = flows.get(id);
     if (flow) return { id: `complaint/${id}`, title: flow.title, words, path: flow.path, flow: id };

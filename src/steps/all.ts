@@ -39,6 +39,7 @@ import { rearHiss } from './ears/rear-hiss.ts';
 import { sidesSwapped } from './ears/sides-swapped.ts';
 import { steppedTone } from './ears/stepped-tone.ts';
 import { volumeOnset } from './ears/volume-onset.ts';
+import { whatPlays } from './ears/what-plays.ts';
 import { whereChanges } from './ears/where-changes.ts';
 import { whereHarsh } from './ears/where-harsh.ts';
 import { ampChannels } from './fitted/amp-channels.ts';
@@ -140,6 +141,7 @@ import { triedAlready } from './told/tried-already.ts';
 import { wasReflashed } from './told/was-reflashed.ts';
 import { whatElse } from './told/what-else.ts';
 import { whenSilent } from './told/when-silent.ts';
+import { whenWrong } from './told/when-wrong.ts';
 import { whichCorner } from './told/which-corner.ts';
 import { whichSilent } from './told/which-silent.ts';
 import { metersDigit } from './tools/meter-digit.ts';
@@ -184,6 +186,8 @@ const CONSTANTS = {
   'front-fed': frontFed,
   'speaker-plug': speakerPlug,
   'how-quiet': howQuiet,
+  'what-plays': whatPlays,
+  'when-wrong': whenWrong,
   'which-corner': whichCorner,
   'adapter-pairs': adapterPairs,
   'unit-sides': unitSides,

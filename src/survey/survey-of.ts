@@ -1,7 +1,8 @@
-import { elsewhere, type StagedFlow } from '../../machines/machine.ts';
-import type { FaultFlow } from '../case/flows.ts';
+import { elsewhere, findingsIn, type StagedFlow } from '../../machines/machine.ts';
+import { FAULT_FLOWS, type FaultFlow, type Intake } from '../case/flows.ts';
 import type { Cause } from '../causes/cause.ts';
 import { UNTHOUGHT_SOUND } from '../inference/table.ts';
+import type { Rig } from '../rig/rig.ts';
 import { FAULTS, type Fault } from '../world/faults/index.ts';
 import type { ComplaintId } from '../world/symptoms/index.ts';
 import { BUILD_KINDS, fixedRigs, rigsWithoutRear } from './fixed-rigs.ts';
@@ -21,15 +22,24 @@ const RIGS_PER_KIND = 20;
 export const buildSteps = (flow: StagedFlow): readonly string[] =>
   [...flow.steps.values()].flatMap(({ kind, id }) => (kind === 'rig' ? [id] : []));
 
-/** What to look at for the table of a flow. A cause that another flow looks for goes under the name of that flow. */
+/** The flow that takes a complaint on. */
+const flowFor = (complaint: ComplaintId): string | undefined =>
+  FAULT_FLOWS.find(([, { complaints }]) => complaint in complaints)?.[0];
+
+/**
+ * What to look at for the table of a flow. A cause that another flow looks for goes under the name of that flow. Where no
+ * complaint is known yet, whatever causes one goes under the flow that takes it on.
+ */
 export function surveyOf(
-  { complaints, withoutRear, bikesAKind = RIGS_PER_KIND }: FaultFlow,
+  { kind, complaints, withoutRear, bikesAKind = RIGS_PER_KIND }: FaultFlow | Intake,
   flow: StagedFlow,
   causes: readonly Cause[],
   rigsPerKind = bikesAKind,
 ): Survey {
-  const nameOf = (id: string): string | undefined => {
-    const to = flow.handsOver.find((other) => other.causes.includes(id));
+  // Where the other flow has nothing to look for on a bike, a cause goes by its own name.
+  const nameOf = (id: string, rig: Rig): string | undefined => {
+    const findings = findingsIn(flow, { rig, facts: {} });
+    const to = flow.handsOver.find((other) => other.causes.includes(id) && (other.sensible?.(findings) ?? true));
     return to ? elsewhere(to.flow) : flow.causes.includes(id) ? id : undefined;
   };
   return {
@@ -41,10 +51,12 @@ export function surveyOf(
       ...(withoutRear ? rigsWithoutRear(rigsPerKind) : []),
     ],
     kindSteps: buildSteps(flow),
-    causeOf: (fault) => {
+    causeOf: (fault, complaint, rig) => {
       if (UNLISTED.some(({ id }) => id === fault.id)) return UNTHOUGHT_SOUND;
       const cause = causeOfFault(causes, fault);
-      return cause && nameOf(cause.id);
+      if (kind === 'fault') return cause && nameOf(cause.id, rig);
+      const to = cause && flowFor(complaint);
+      return to && elsewhere(to);
     },
   };
 }

@@ -17,8 +17,8 @@ export interface Survey {
   readonly rigs: readonly Rig[];
   /** Steps whose outcome splits bikes into kinds of build, which are kept apart. */
   readonly kindSteps: readonly string[];
-  /** The cause that stands for a fault, or undefined where none does. */
-  causeOf(fault: Fault): string | undefined;
+  /** The cause that stands for a fault under a complaint on a bike, or undefined where none does. */
+  causeOf(fault: Fault, complaint: ComplaintId, rig: Rig): string | undefined;
 }
 
 /** By step, how often each outcome was given. */
@@ -101,7 +101,8 @@ function askedOn(steps: readonly Step[], { rig, facts }: Situation): (step: Step
  * Looks at every step of one bike, and counts what was found where it makes sense to ask. The first person looks at
  * everything; the others only where chance has a say, since all else is the same for everybody.
  */
-function lookAt({ steps }: Survey, bike: Ridden, rig: Rig, counts: Counts): void {
+function lookAt({ steps }: Survey, bike: Ridden, rig: Rig): Counts {
+  const counts: Counts = new Map();
   const first = answerAll(steps, bike, rig, 0);
   const toAll = steps.map((step) => [step, first.say(step)] as const);
   const chosen = steps.filter((step) => step.kind === 'choice' && first.chancy.has(step.id));
@@ -125,6 +126,7 @@ function lookAt({ steps }: Survey, bike: Ridden, rig: Rig, counts: Counts): void
     const facts = { ...seenByAll, ...Object.fromEntries(chosen.map((step) => [step.id, say(step)])) };
     count(chosen, facts, 1);
   }
+  return counts;
 }
 
 /** The amplifier that is meant: on a bike with two, either may be. */
@@ -189,14 +191,19 @@ export function lookOver(what: Survey, first = 0): readonly Found[] {
   for (const [nth, rig] of what.rigs.entries())
     for (const [healthy, complaints] of soundBikes(what, rig))
       for (const fault of what.faults) {
-        const cause = what.causeOf(fault);
-        if (cause === undefined || !isOnTheSide(fault, first + nth) || !fault.fits(healthy)) continue;
+        if (!isOnTheSide(fault, first + nth) || !fault.fits(healthy)) continue;
+        const meant = complaints.flatMap(({ complaint, byDesign }) => {
+          const cause = what.causeOf(fault, complaint, rig);
+          return cause === undefined || byDesign !== (fault.byDesign ?? false) ? [] : [{ complaint, cause }];
+        });
+        if (meant.length === 0) continue;
         for (const share of fault.severity ? SEVERITY_SHARES : [0]) {
           const bike = ridden(fault.apply(healthy, severityAt(fault, share)));
-          for (const { complaint, byDesign } of complaints) {
-            if (byDesign !== (fault.byDesign ?? false) || COMPLAINTS[complaint](bike) !== 'yes') continue;
-            const counts: Counts = new Map();
-            lookAt(what, bike, rig, counts);
+          // What is found on it hangs on no complaint.
+          let counts: Counts | undefined;
+          for (const { complaint, cause } of meant) {
+            if (COMPLAINTS[complaint](bike) !== 'yes') continue;
+            counts ??= lookAt(what, bike, rig);
             const name = `${first + nth} ${healthy.about}`;
             found.push({ complaint, bike: name, cause, fault: keyOf(fault), kind: kindOf(what, counts), counts });
           }
@@ -232,7 +239,7 @@ export function gathered(what: Survey, found: readonly Found[]): readonly Seen[]
           kind,
           weight: (before?.weight ?? 0) + (total > 0 ? (callers * weightOfLook(look)) / total : 0),
           looks: (before?.looks ?? 0) + 1,
-          counts: before ? merge(before.counts, counts) : counts,
+          counts: merge(before?.counts ?? new Map(), counts),
         });
       }
     }

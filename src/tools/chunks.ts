@@ -28,7 +28,7 @@ const OPENINGS = FLOW_LIST.map(([id]) => `machines/${id}.opening.ts`);
 /** All of each flow: what it asks, and what its causes are. */
 const ALL_OF = FLOW_LIST.map(
   ([id, { kind }]): Roots =>
-    kind === 'fault' ? [`machines/${id}.ts`, `src/likelihoods/${id}.ts`] : [`machines/${id}.ts`],
+    kind === 'fault' || kind === 'intake' ? [`machines/${id}.ts`, `src/likelihoods/${id}.ts`] : [`machines/${id}.ts`],
 );
 
 /** What a step of an opening is needed by besides its own flow. */
@@ -143,11 +143,16 @@ export function sharedFiles() {
       const by = openingsOf(module, modules);
       return by.length === openings && sharedIn(flow)(module, modules) ? `openings-${by.join('-')}` : null;
     };
-  /** One file for each set of flows that modules are shared by, the larger sets first. */
+  /**
+   * One file for each set of flows that modules are shared by, the larger sets first. An intake takes whole files that are
+   * there for others: no other page is split for it.
+   */
   const sharedBy =
     (flows: number): NameOf =>
     (module, modules) => {
-      const by = FLOW_LIST.flatMap((_, i) => (isReached(module, ALL_OF[i] ?? [], modules) ? [i] : []));
+      const by = FLOW_LIST.flatMap(([, { kind }], i) =>
+        kind !== 'intake' && isReached(module, ALL_OF[i] ?? [], modules) ? [i] : [],
+      );
       return by.length === flows ? `shared-${by.join('-')}` : null;
     };
   const bySets = Array.from({ length: FLOW_LIST.length - 1 }, (_, i) => FLOW_LIST.length - i);

@@ -12,7 +12,8 @@ interface Share {
 
 parentPort?.on('message', async ({ flow, first, count }: Share) => {
   const listed = FLOWS[flow];
-  if (listed.kind !== 'fault') throw new RangeError(`flow must start from a complaint, got ${flow}`);
+  if (listed.kind !== 'fault' && listed.kind !== 'intake')
+    throw new RangeError(`flow must start from a complaint, got ${flow}`);
   const what = surveyOf(listed, await listed.load(), CAUSES);
   parentPort?.postMessage(lookOver({ ...what, rigs: what.rigs.slice(first, first + count) }, first));
 });

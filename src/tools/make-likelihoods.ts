@@ -2,7 +2,7 @@ import { spawnSync } from 'node:child_process';
 import { writeFileSync } from 'node:fs';
 import { availableParallelism } from 'node:os';
 import { Worker } from 'node:worker_threads';
-import { FAULT_FLOWS } from '../case/flows.ts';
+import { PROVED_FLOWS } from '../case/flows.ts';
 import { CAUSE_FILES, CAUSES } from '../causes/all.ts';
 import { pack } from '../likelihoods/packed.ts';
 import { makeTable } from '../survey/make-table.ts';
@@ -21,9 +21,9 @@ import { buildSteps, surveyOf } from '../survey/survey-of.ts';
 const FOLDER = 'src/likelihoods';
 const only = process.argv[2];
 const STORED_PROFILE = 'stored-profile';
-const wanted = FAULT_FLOWS.filter(([id]) => only === undefined || id === only);
+const wanted = PROVED_FLOWS.filter(([id]) => only === undefined || id === only);
 if (wanted.length === 0 && only !== STORED_PROFILE)
-  throw new RangeError(`one of ${FAULT_FLOWS.map(([id]) => id).join(', ')}, or none for all`);
+  throw new RangeError(`one of ${PROVED_FLOWS.map(([id]) => id).join(', ')}, or none for all`);
 
 const nameOf = (id: string): string => id.replace(/-(.)/g, (_, letter: string) => letter.toUpperCase());
 

@@ -1,7 +1,7 @@
 import { availableParallelism } from 'node:os';
 import { parseArgs } from 'node:util';
 import { Worker } from 'node:worker_threads';
-import { FAULT_FLOWS } from '../case/flows.ts';
+import { PROVED_FLOWS } from '../case/flows.ts';
 import { calibrationTable } from '../proof/calibration.ts';
 import { PLAN_FLOW } from '../proof/plan/prove-plan.ts';
 import { merged, type Proof, type Result } from '../proof/prove.ts';
@@ -46,13 +46,13 @@ const seed = whole('seed', values.seed);
 const faultsPerBike = whole('faults', values.faults);
 const turns = values.turns === 'all' ? Infinity : whole('turns', values.turns);
 const modes = values.modes?.split(',');
-/** Every fault flow with its complaints, and the plan, which has none. */
-const PROVED: readonly (readonly [string, { readonly complaints: Proof['complaints'] }])[] = [
-  ...FAULT_FLOWS,
+/** Every flow that is proved with its complaints, and the plan, which has none. */
+const ALL: readonly (readonly [string, { readonly complaints: Proof['complaints'] }])[] = [
+  ...PROVED_FLOWS,
   [PLAN_FLOW, { complaints: {} }],
 ];
-const flows = PROVED.filter(([id]) => values.flow === undefined || id === values.flow);
-if (flows.length === 0) throw new RangeError(`--flow must be one of ${PROVED.map(([id]) => id).join(', ')}`);
+const flows = ALL.filter(([id]) => values.flow === undefined || id === values.flow);
+if (flows.length === 0) throw new RangeError(`--flow must be one of ${ALL.map(([id]) => id).join(', ')}`);
 
 /** Small enough that no worker is left with much when the others are done, large enough that handing out costs nothing. */
 const BIKES_A_SHARE = 10;

@@ -30,7 +30,7 @@ beforeAll(async () => {
   flows = await Promise.all(
     FLOW_LIST.map(async ([, entry]) => ({
       flow: (await entry.load()) as AnyFlow,
-      late: entry.kind === 'fault' ? await entry.late() : undefined,
+      late: entry.kind === 'fault' || entry.kind === 'intake' ? await entry.late() : undefined,
     })),
   );
   // The first case of a flow reads its table and its machine: that is the opening of a page, not of a case.

@@ -47,7 +47,7 @@ describe.each(flows)('the minutes of %s', { timeout: 120_000 }, (id, flow) => {
   it.each(onKinds)('are held against orders that forbid nothing that the flow does, on “%s”', (_, rig) => {
     const callers = callersOn(complaint, rig);
     const ends = callers.map(({ bike }) => askThrough(flow.stage, rig, bike, riderOf(rig)));
-    const { problem } = problemOf(flow.stage, rig, callers, ends, flow.nameOf);
+    const { problem } = problemOf(flow.stage, rig, callers, ends, (fault) => flow.nameOf(fault, rig));
     const tests = new Map(problem.tests.map((test) => [test.id, test]));
     for (const { told } of ends) {
       const done = new Set<string>();

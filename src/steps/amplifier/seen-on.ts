@@ -11,7 +11,7 @@ export const seenOn = (f: Findings): boolean =>
 /** Whether it is on and goes off at times, or may. */
 export const goesOffAtTimes = (f: Findings): boolean =>
   is(f, 'amp-goes-off', 'bumps', 'wet', 'running', 'loud', 'hot', 'quiet', 'unknown') ||
-  (is(f, 'amp-history', 'comes-and-goes') && !is(f, 'amp-goes-off', 'stays-on', 'always'));
+  (is(f, 'amp-history', 'comes-and-goes') && !is(f, 'amp-goes-off', 'stays-on', 'ugly', 'always'));
 
 /** Whether it showed its fault light, by itself or woken for a moment. */
 export const showsFault = (f: Findings): boolean =>

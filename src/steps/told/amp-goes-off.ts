@@ -2,14 +2,14 @@ import { answeredWith, is } from '../outcome.ts';
 import { type ChoiceStep, choice } from '../step.ts';
 
 export const ampGoesOff: ChoiceStep<
-  'stays-on' | 'always' | 'bumps' | 'wet' | 'running' | 'loud' | 'hot' | 'quiet' | 'unknown'
+  'stays-on' | 'ugly' | 'always' | 'bumps' | 'wet' | 'running' | 'loud' | 'hot' | 'quiet' | 'unknown'
 > = choice({
   place: 'told',
   id: 'amp-goes-off',
   short: 'When it cuts out',
   ask: 'When does it cut out, or show its fault light?',
   phone:
-    'The last three times it cut out or showed its fault light: on bumps, in rain, engine running, loud, hot, quiet, every time from the start, or can’t you tell? Or does it stay on?',
+    'The last three times it cut out or showed its fault light: on bumps, in rain, engine running, loud, hot, quiet, every time from the start, or can’t you tell? Or does it stay on, and is silent, or just sounds bad when loud?',
   how: ['Think of the last three times.', 'Is it on and never cuts out? Then the trouble is that no sound comes out.'],
   why: 'Bumps point to a bad contact, loud music to lost volts, heat to its cooling, quiet music to an amplifier that wakes by sound.',
   tool: 'none',
@@ -19,6 +19,7 @@ export const ampGoesOff: ChoiceStep<
   observes: ['settings', 'profile', 'unit', 'unit-leads', 'amp-supply', 'amp', 'run', 'speaker'],
   options: {
     'stays-on': 'It stays on, it is just silent',
+    ugly: 'It stays on and plays, it just sounds bad when loud',
     always: 'Fault light at once, every time it is switched on',
     bumps: 'On bumps, at full lock, or when something is moved',
     wet: 'In rain, or after a wash',
@@ -30,6 +31,7 @@ export const ampGoesOff: ChoiceStep<
   },
   outcomes: {
     'stays-on': 'stays on',
+    ugly: 'stays on, sounds bad when loud',
     always: 'fault light from the start',
     bumps: 'on bumps',
     wet: 'when wet',
@@ -41,7 +43,7 @@ export const ampGoesOff: ChoiceStep<
   },
   // What shows its fault light does not stay on, and what is on has no fault from the start.
   leftOut: ({ facts }) => {
-    if (answeredWith(facts, 'amp-light', 'fault')) return ['stays-on', 'quiet'];
+    if (answeredWith(facts, 'amp-light', 'fault')) return ['stays-on', 'ugly', 'quiet'];
     return facts['amp-light'] === undefined ? [] : ['always'];
   },
   givenUnder: ['amp-light'],

@@ -103,12 +103,19 @@ export const atTop = ({ world }: Ridden, trial: Partial<Moment>): Partial<Moment
   volumeRatio: world.settings.topVolumeRatio,
 });
 
+/** Of two amplifiers nobody means the one whose speakers are clean. */
+function isOfTheMeantAmp({ world: { rig, about } }: Ridden, ugly: readonly Corner[]): boolean {
+  const drivers = ugly.map((corner) => driverOf(rig, corner)).filter((driver) => driver !== 'unit');
+  return about === null || drivers.length === 0 || drivers.includes(about);
+}
+
 /** At the loudest step its rider uses, something is cut off, scrapes, or falls away under load; that of a sound bike is clean. */
 export const distortionAtVolume = (bike: Ridden): Complaint =>
   yesIf(
     LOUD_TRIALS.some((trial) => {
-      const isUgly = (it: Ridden) => uglyCorners(it, atTop(it, trial)).length > 0;
-      return isUgly(bike) && !isUgly(bike.healthy());
+      const uglyOn = (it: Ridden) => uglyCorners(it, atTop(it, trial));
+      const ugly = uglyOn(bike);
+      return ugly.length > 0 && isOfTheMeantAmp(bike, ugly) && uglyOn(bike.healthy()).length === 0;
     }),
   );
 

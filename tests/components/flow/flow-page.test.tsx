@@ -11,7 +11,8 @@ const never = () => new Promise<never>(() => undefined);
 
 describe.each(FLOW_LIST)('the built page of %s', (id, row) => {
   it('shows the first question and its answers before anything is fetched', async () => {
-    const flow = row.kind === 'fault' ? openingFlow(await row.open()) : openingRows(await row.open());
+    const flow =
+      row.kind === 'fault' || row.kind === 'intake' ? openingFlow(await row.open()) : openingRows(await row.open());
     const it_ = { flow: id, events: [] };
     const { open, findings } = replay(flow, it_);
     const html = renderToString(

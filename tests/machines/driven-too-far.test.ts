@@ -1,0 +1,86 @@
+import { describe, expect, it } from 'vitest';
+import { ampWontTurnOn } from '../../machines/amp-wont-turn-on.ts';
+import { distortionAtVolume } from '../../machines/distortion-at-volume.ts';
+import { type Late, type StagedFlow, toldBy } from '../../machines/machine.ts';
+import { confirmed } from '../../src/case/change.ts';
+import type { Case } from '../../src/case/events.ts';
+import { replay } from '../../src/case/replay.ts';
+import { late as ampLate } from '../../src/likelihoods/amp-wont-turn-on.ts';
+import { late as distortionLate } from '../../src/likelihoods/distortion-at-volume.ts';
+import { BUILD_KINDS, fixedRigs } from '../../src/survey/fixed-rigs.ts';
+import { FAULTS, severityAt } from '../../src/world/faults/index.ts';
+import { healthyWorld } from '../../src/world/healthy.ts';
+import { COMPLAINTS, ridden } from '../../src/world/symptoms/index.ts';
+import { type Answers, caseOn, give, openIn } from '../journey.ts';
+
+/*
+ * An amplifier that is driven too far goes off when it is loud, and one that lacks volts sounds ugly: which of the two it
+ * is, is asked in both flows. Common practice, no published source.
+ */
+
+const stand = (flow: StagedFlow, late: Late, it: Case) => replay(flow, it, late);
+/** With whatever comes first left unsaid. */
+const atAmp = (answers: Answers) =>
+  give(caseOn(ampWontTurnOn), { ...Object.fromEntries(ampWontTurnOn.inOrder.map(({ id }) => [id, null])), ...answers });
+/** What is open once everything that is doubted was looked at again. */
+function settled(flow: StagedFlow, late: Late, it: Case): string {
+  const standing = stand(flow, late, it);
+  return standing.open.kind === 'doubt' ? settled(flow, late, confirmed(it, standing.open.step.id)) : openIn(standing);
+}
+
+describe('an amplifier that stays on', () => {
+  it('and only sounds bad when loud is looked into where that is the complaint', () => {
+    expect(settled(ampWontTurnOn, ampLate, atAmp({ 'amp-light': 'normal', 'amp-goes-off': 'ugly' }))).toBe(
+      'to distortion-at-volume',
+    );
+  });
+  it('and is only silent is looked into where that is the complaint', () => {
+    expect(settled(ampWontTurnOn, ampLate, atAmp({ 'amp-light': 'normal', 'amp-goes-off': 'stays-on' }))).toBe(
+      'to no-rear-sound',
+    );
+  });
+});
+
+describe('distortion that is an amplifier’s', () => {
+  const { handsOver } = distortionAtVolume;
+  const to = handsOver[0] ?? expect.fail('hands over to nobody');
+  const told = (amps: readonly { drives: 'front' | 'rear' }[], facts: Answers) => {
+    const it = give(caseOn(distortionAtVolume, { amps }), facts);
+    return toldBy(to, stand(distortionAtVolume, distortionLate, it).findings);
+  };
+  const TWO = [{ drives: 'front' }, { drives: 'rear' }] as const;
+
+  it('is told of as going off when loud only where its lamp was seen to go', () => {
+    expect(told([{ drives: 'rear' }], { 'lamp-at-volume': 'goes' })).toEqual({ 'amp-goes-off': { option: 'loud' } });
+    expect(told([{ drives: 'rear' }], { 'lamp-at-volume': 'none' })).toEqual({});
+  });
+  it('is that of the speakers that are ugly, of two', () => {
+    expect(told(TWO, { 'where-harsh': 'front-left' })).toEqual({ 'which-amp': { option: 'front' } });
+    expect(told(TWO, { 'where-harsh': 'rear' })).toEqual({ 'which-amp': { option: 'rear' } });
+    expect(told(TWO, { 'where-harsh': 'all' })).toEqual({});
+  });
+  it('is not looked for on a bike without one', () => {
+    const findings = stand(distortionAtVolume, distortionLate, caseOn(distortionAtVolume, { amps: [] })).findings;
+    expect(to.sensible?.(findings)).toBe(false);
+    const unsaid = stand(distortionAtVolume, distortionLate, caseOn(distortionAtVolume)).findings;
+    expect(to.sensible?.(unsaid)).toBe(true);
+  });
+});
+
+describe('of two amplifiers', () => {
+  const rigs = BUILD_KINDS.flatMap((kind) => fixedRigs(kind, 4)).filter(({ amps }) => amps.length === 2);
+  const tooHigh = FAULTS.find(({ id, variant }) => id === 'gain-too-high' && !variant) ?? expect.fail('no such fault');
+
+  it('nobody who hears distortion means the one whose speakers are clean', () => {
+    let meant = 0;
+    for (const rig of rigs)
+      for (const about of [0, 1]) {
+        const bad = tooHigh.apply({ ...healthyWorld(rig), about }, severityAt(tooHigh, 0.3));
+        const distorts = (one: number) => COMPLAINTS['distortion-at-volume'](ridden({ ...bad, about: one })) === 'yes';
+        if (!distorts(about)) continue;
+        meant++;
+        expect(distorts(1 - about)).toBe(false);
+      }
+    expect(meant).toBeGreaterThan(0);
+  });
+});
