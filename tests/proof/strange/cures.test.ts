@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { CAUSES } from '../../../src/causes/all.ts';
 import type { RepairAction } from '../../../src/causes/repair-action.ts';
+import { onceEach } from '../../../src/compute/once-each.ts';
 import { drawFrom } from '../../../src/observe/draw.ts';
 import { STRANGE_FAULTS, type StrangeFault, strangeSeverity } from '../../../src/proof/strange/index.ts';
 import { findingsOver } from '../../../src/steps/outcome.ts';
@@ -19,7 +20,7 @@ interface Bad {
   readonly complaints: readonly ComplaintId[];
 }
 /** Bikes on which a fault shows, with what they complain of by it. */
-const badBikes = (fault: StrangeFault): readonly Bad[] =>
+const badBikes = onceEach((fault: StrangeFault): readonly Bad[] =>
   Array.from({ length: BIKES }, (_, nth): readonly Bad[] => {
     const sound = soundWorld(nth);
     if (!fault.fits(sound)) return [];
@@ -28,7 +29,8 @@ const badBikes = (fault: StrangeFault): readonly Bad[] =>
       (one) => complains(one, world) && !complains(one, sound),
     );
     return complaints.length > 0 ? [{ nth, world, complaints }] : [];
-  }).flat();
+  }).flat(),
+);
 
 const isCured = ({ world, complaints }: Bad, repair: readonly RepairAction[]): boolean => {
   const after = withRepairs(world, repair);
@@ -39,10 +41,16 @@ const isCured = ({ world, complaints }: Bad, repair: readonly RepairAction[]): b
 const stepsOf = (complaints: readonly ComplaintId[]) =>
   STEPS.filter(({ id }) => id !== 'which-amp' || !complaints.includes('no-rear-sound'));
 
+/** All that a careful person finds on the bikes of a fault. */
+const factsOf = onceEach((fault: StrangeFault) =>
+  onceEach(({ world }: Bad) => Object.fromEntries(saidBy(fault.person?.(careful) ?? careful, ridden(world)))),
+);
+
 /** What a verdict would have done: the fix of a cause, by all that a careful person finds on that bike. */
-function fixOf(id: string, fault: StrangeFault, { nth, world, complaints }: Bad): readonly RepairAction[] {
+function fixOf(id: string, fault: StrangeFault, bad: Bad): readonly RepairAction[] {
+  const { nth, complaints } = bad;
   const cause = CAUSES.find((one) => one.id === id) ?? expect.fail(`no cause ${id}`);
-  const facts = Object.fromEntries(saidBy(fault.person?.(careful) ?? careful, ridden(world)));
+  const facts = factsOf(fault)(bad);
   const findings = findingsOver(new Map(stepsOf(complaints).map((step) => [step.id, step])));
   return cause.remedy(findings({ rig: rigOf(nth), facts })).repair;
 }
