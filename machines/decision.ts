@@ -234,6 +234,20 @@ function anotherComplaint(
 /** A flow without causes of its own concludes nothing: it sends on, and the next one doubts what it has to. */
 const sendsOn = (flow: StagedFlow): boolean => flow.causes.length === 0;
 
+/** The causes of another flow lead this one's by so much that a list of these would be of no use. Judged. */
+const FAR_AHEAD = 3;
+/**
+ * Who leads. Whatever nobody thought of is looked for nowhere: where the next one is another flow's, and far ahead of all
+ * that this one has, it goes on there.
+ */
+function leadOf(flow: StagedFlow, shares: readonly Share[]): Share | undefined {
+  const [first] = shares;
+  const named = shares.find(({ cause }) => !isUnthought(cause));
+  const own = shares.find(({ cause }) => flow.causes.includes(cause));
+  const isFarAhead = named && named !== own && named.shareRatio >= FAR_AHEAD * (own?.shareRatio ?? 0);
+  return sendsOn(flow) || isFarAhead ? named : first;
+}
+
 /** What is named beside a cause: three others at most, and none that is next to impossible. */
 const BESIDES_SHARE = 0.02;
 const MOST_BESIDES = 3;
@@ -257,8 +271,7 @@ function conclusion(
   shares: readonly Share[],
   certainty: Certainty,
 ): Decision {
-  // Whatever nobody thought of has no flow of its own: who comes without a complaint is sent where it is likeliest.
-  const [first] = sendsOn(flow) ? shares.filter(({ cause }) => !isUnthought(cause)) : shares;
+  const first = leadOf(flow, shares);
   // The other flow has the steps for it, and hands back what is not its own.
   const to = flowOf(flow, context, f, first?.cause);
   if (to) return { kind: 'hand over', to };

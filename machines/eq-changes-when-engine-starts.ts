@@ -38,6 +38,7 @@ export const eqChangesWhenEngineStarts = flow(opening, {
       because:
         'With the engine off the supply of the amplifier gives way when it is loud; with it on it is clean. What does that is looked for in the next part.',
       sensible: ampMayBeFitted,
+      told: { 'amp-goes-off': { option: 'loud' } },
       causes: [
         'fuse-holder-bad',
         'plus-lead-too-thin',

@@ -55,6 +55,8 @@ export const noSoundAtAll = flow(opening, {
     'speaker-wire-to-frame',
     'amp-input-plug-off',
     'converter-dead',
+    // Without an amplifier; else it is what the next flow looks for.
+    'battery-cuts-off',
   ],
   handsOver: [
     {

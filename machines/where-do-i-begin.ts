@@ -14,7 +14,7 @@ export const whereDoIBegin = flow(opening, {
     {
       flow: 'no-rear-sound',
       title: 'The rear is silent or weak',
-      because: 'The front plays and the rear does not, or only weakly.',
+      because: 'From what you say it is most like this: the front plays, and the rear does not, or only weakly.',
       told: (f) =>
         is(f, 'what-plays', 'no-rear')
           ? { 'which-silent': { option: 'both' } }
@@ -26,31 +26,32 @@ export const whereDoIBegin = flow(opening, {
     {
       flow: 'amp-wont-turn-on',
       title: 'The amplifier stays off, or cuts out',
-      because: 'What you see and hear is most often an amplifier that is off, or cuts out now and then.',
+      because: 'From what you say it is most like an amplifier that is off, or cuts out now and then.',
       causes: [],
     },
     {
       flow: 'no-sound-at-all',
       title: 'No sound at all',
-      because: 'Nothing plays anywhere.',
+      because: 'From what you say it is most like this: nothing plays anywhere.',
       causes: [],
     },
     {
       flow: 'one-speaker-or-side-dead',
       title: 'One speaker or one side is dead',
-      because: 'One speaker, one side or the front is silent or weak beside others that play.',
+      because:
+        'From what you say it is most like this: one speaker, one side or the front is silent or weak beside others that play.',
       causes: [],
     },
     {
       flow: 'distortion-at-volume',
       title: 'It distorts when it is loud',
-      because: 'It plays, and sounds bad when it is loud.',
+      because: 'From what you say it is most like this: it plays, and sounds bad when it is loud.',
       causes: [],
     },
     {
       flow: 'eq-changes-when-engine-starts',
       title: 'The tone changes with the engine',
-      because: 'It plays, and is different with the engine running.',
+      because: 'From what you say it is most like this: it plays, and sounds different with the engine running.',
       causes: [],
     },
   ],

@@ -344,7 +344,7 @@ describe('my bike', () => {
     await headingOf(page, 'rear-drive').waitFor({ state: 'detached' });
     await expect
       .poll(() => page.locator('.terminal').first().innerText())
-      .toMatch(/From “My bike”[\s\S]*rear driven by: the head unit; rear speaker, rated: 2 Ω/);
+      .toMatch(/From “My bike”[\s\S]*rear driven by: the head unit; rear speaker rating: 2 Ω/);
     await close();
   });
 });

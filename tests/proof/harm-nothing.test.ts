@@ -117,7 +117,7 @@ describe('the fix of any cause', () => {
 describe('what a fix asks to be read first', () => {
   /** The words that ask for it. */
   const ASKS: Readonly<Record<ReadFirst, RegExp>> = {
-    'plus-lead': /section (off|on) the jacket/,
+    'plus-lead': /section (off|on) the (jacket|\w+ lead’s jacket)/,
     rating: /watts/,
     'made-for': /papers.*made for the unaltered output/,
     'turn-on': /what is wired/,

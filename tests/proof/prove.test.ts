@@ -153,7 +153,8 @@ describe('left out', () => {
       const rows = without[id]?.late.table.rows ?? [];
       const kept = late.table.rows.filter(({ cause }) => !CAUSES_OUT.includes(cause));
       expect(rows).toEqual(kept);
-      expect(rows.length).toBeLessThan(late.table.rows.length);
+      // A flow that only sends on has no cause in its table.
+      if (own.causes.length > 0) expect(rows.length).toBeLessThan(late.table.rows.length);
       expect(without[id]?.flow).toBe(own);
       expect(without[id]?.late.causes).toBe(late.causes);
     }

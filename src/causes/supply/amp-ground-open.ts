@@ -37,7 +37,7 @@ export const ampGroundOpen: Cause = {
     fix: [
       'Key off, main fuse out, battery negative off. Line-level plugs out of the amplifier.',
       'Follow the old ground: the ring has come off, the crimp has pulled out, or it is bolted to paint or a rubber-mounted part.',
-      `Run the ground to the battery negative post: ${copper(groundLeadM2(f))}, and never thinner than the positive lead. Rings crimped and sealed, no fuse in it.`,
+      `Run the ground to the battery negative post: ${copper(groundLeadM2(f))}, and never thinner than the section on the jacket of the positive lead. Rings crimped and sealed, no fuse in it.`,
       'Check the line-level leads’ shields and plugs before they go back: they may be burnt.',
       'Battery negative on, main fuse last.',
     ],

@@ -12,6 +12,9 @@ function feedBands(batteryV: number): readonly Band[] {
   ];
 }
 
+/** Below this nothing on a 12 V bike runs: it is flat, or has switched itself off. Common practice, no published source. */
+const NO_BATTERY_V = 6;
+
 const feed = (label: string) => ({
   label,
   unit: 'V' as const,
@@ -30,7 +33,7 @@ const GROUND_BANDS: readonly Band[] = [
 ];
 
 /** What reaches the head unit's plug: the feed that is always live, and the one that comes with the key. */
-export const unitFeeds: ReadingStep<'ok' | 'missing' | 'low' | 'ground'> = measurement({
+export const unitFeeds: ReadingStep<'ok' | 'missing' | 'low' | 'ground' | 'battery'> = measurement({
   place: 'unit',
   id: 'unit-feeds',
   short: 'Feeds and ground at the head unit’s plug',
@@ -52,8 +55,8 @@ export const unitFeeds: ReadingStep<'ok' | 'missing' | 'low' | 'ground'> = measu
     batteryV: {
       label: 'Battery positive',
       unit: 'V',
-      possible: [6, 16],
-      impossible: 'A 12 V battery reads 6 to 16 V. Is the meter on DC volts, black on the negative post?',
+      possible: [0, 16],
+      impossible: 'A 12 V battery reads 16 V at most. Is the meter on DC volts, black on the negative post?',
     },
     constantV: feed('Feed that is always live'),
     keyV: feed('Feed with the key'),
@@ -62,10 +65,11 @@ export const unitFeeds: ReadingStep<'ok' | 'missing' | 'low' | 'ground'> = measu
   bands: (reading, values) =>
     reading === 'groundV'
       ? GROUND_BANDS
-      : reading === 'batteryV' || values['batteryV'] === undefined
+      : reading === 'batteryV' || values['batteryV'] === undefined || values['batteryV'] < NO_BATTERY_V
         ? null
         : feedBands(values['batteryV']),
   judge: (values) => {
+    if ((values['batteryV'] ?? 12) < NO_BATTERY_V) return 'battery';
     const bands = feedBands(values['batteryV'] ?? 12);
     const labels = [values['constantV'], values['keyV']].map((valueV) => bandOf(bands, valueV ?? 0)?.label);
     if (labels.includes('missing')) return 'missing';
@@ -80,6 +84,7 @@ export const unitFeeds: ReadingStep<'ok' | 'missing' | 'low' | 'ground'> = measu
     missing: 'one is missing',
     low: 'one is low',
     ground: 'its ground is lost',
+    battery: 'the battery itself gives nothing',
   },
   ifCannot: 'No wiring diagram? Look at fuses and pins, and keep probes out of it.',
 });
