@@ -236,16 +236,20 @@ const sendsOn = (flow: StagedFlow): boolean => flow.causes.length === 0;
 
 /** The causes of another flow lead this one's by so much that a list of these would be of no use. Judged. */
 const FAR_AHEAD = 3;
+/** And they are so near to what nobody thought of. Judged. */
+const NEAR_SHARE = 0.5;
 /**
- * Who leads. Whatever nobody thought of is looked for nowhere: where the next one is another flow's, and far ahead of all
- * that this one has, it goes on there.
+ * Who leads. Whatever nobody thought of is looked for nowhere: where the next one is another flow's, near to it and far
+ * ahead of all that this one has, it goes on there.
  */
 function leadOf(flow: StagedFlow, shares: readonly Share[]): Share | undefined {
   const [first] = shares;
   const named = shares.find(({ cause }) => !isUnthought(cause));
+  if (sendsOn(flow)) return named;
   const own = shares.find(({ cause }) => flow.causes.includes(cause));
-  const isFarAhead = named && named !== own && named.shareRatio >= FAR_AHEAD * (own?.shareRatio ?? 0);
-  return sendsOn(flow) || isFarAhead ? named : first;
+  const isNear = (named?.shareRatio ?? 0) >= NEAR_SHARE * (first?.shareRatio ?? 0);
+  const isFarAhead = named !== own && (named?.shareRatio ?? 0) >= FAR_AHEAD * (own?.shareRatio ?? 0);
+  return isNear && isFarAhead ? named : first;
 }
 
 /** What is named beside a cause: three others at most, and none that is next to impossible. */
