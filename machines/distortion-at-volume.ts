@@ -15,6 +15,7 @@ import { steppedTone } from '../src/steps/ears/stepped-tone.ts';
 import { volumeOnset } from '../src/steps/ears/volume-onset.ts';
 import { whereHarsh } from '../src/steps/ears/where-harsh.ts';
 import { ampMayBeFitted } from '../src/steps/fitted/amp-there.ts';
+import { ampPair } from '../src/steps/fitted/the-amp.ts';
 import { type Findings, is } from '../src/steps/outcome.ts';
 import { tonesOff } from '../src/steps/profile/tones-off.ts';
 import { phoneFlat } from '../src/steps/settings/phone-flat.ts';
@@ -28,10 +29,9 @@ import { before, flow } from './kit.ts';
 import { SUPPLY_CAUSES } from './supply-causes.ts';
 
 /** Of two amplifiers it is the one whose speakers distort. */
-function meantOf({ rig, facts }: Findings): Facts {
-  const where = facts['where-harsh'];
-  if ((rig.amps?.length ?? 0) < 2 || !where || !('option' in where) || where.option === 'all') return {};
-  return { 'which-amp': { option: where.option.startsWith('front') ? 'front' : 'rear' } };
+function meantOf(f: Findings): Facts {
+  const isSaid = f.outcome('where-harsh') !== undefined && !is(f, 'where-harsh', 'all', 'cannot');
+  return isSaid && (f.rig.amps?.length ?? 0) > 1 ? { 'which-amp': { option: ampPair(f) } } : {};
 }
 
 /** It plays, and distorts when it is loud: rough, rattling, or chopped. */

@@ -182,6 +182,6 @@ export const isFlowId = (id: string): id is FlowId => Object.hasOwn(FLOWS, id);
 export const FLOW_LIST = Object.entries(FLOWS) as readonly (readonly [FlowId, FaultFlow | Intake | RowsFlow])[];
 export const FAULT_FLOWS = FLOW_LIST.flatMap(([id, flow]) => (flow.kind === 'fault' ? [[id, flow] as const] : []));
 /** The flows that are proved. */
-export const PROVED_FLOWS = FLOW_LIST.flatMap(([id, flow]) =>
-  flow.kind === 'fault' || flow.kind === 'intake' ? [[id, flow] as const] : [],
-);
+export const isProved = (flow: FaultFlow | Intake | RowsFlow): flow is FaultFlow | Intake =>
+  flow.kind === 'fault' || flow.kind === 'intake';
+export const PROVED_FLOWS = FLOW_LIST.flatMap(([id, flow]) => (isProved(flow) ? [[id, flow] as const] : []));

@@ -12,9 +12,9 @@ export interface Validated {
 }
 
 type Fields = Readonly<Record<string, Field>>;
-type Loose = Readonly<Record<string, unknown>>;
+export type Loose = Readonly<Record<string, unknown>>;
 
-const isRecord = (value: unknown): value is Loose =>
+export const isRecord = (value: unknown): value is Loose =>
   typeof value === 'object' && value !== null && !Array.isArray(value);
 
 /** Why a value cannot stand in a field, or null when it can. */

@@ -24,9 +24,10 @@ const MOST = 8;
 export type Finder = (query: string) => readonly Found[];
 
 /** A search over documents. */
-export function finder({ documents, same, facts, learnt }: Searched): Finder {
+export function finder({ documents, same: groups, facts, learnt }: Searched): Finder {
+  const same = sameWords(groups);
   const read = reader(documents, same, facts);
-  const factsIn = factReader(facts, sameWords(same).oneFor);
+  const factsIn = factReader(facts, same.oneFor);
   return (query) => {
     const { fits, words, said } = read(query);
     for (const [word, strength] of words)

@@ -6,6 +6,7 @@ import { type ArticleHead, allDocuments } from './documents.ts';
 import type { FactRule } from './facts.ts';
 import { type Heard, type Learnt, learn } from './learn.ts';
 import { reader } from './reader.ts';
+import { sameWords } from './same-words.ts';
 
 /** What the file of the index holds. */
 export interface IndexFile {
@@ -48,6 +49,6 @@ async function facts(): Promise<Pick<IndexFile, 'facts' | 'factNames'>> {
 export async function indexFile(articles: readonly ArticleHead[], heard: readonly Heard[]): Promise<IndexFile> {
   const documents = await allDocuments(articles);
   const ruled = await facts();
-  const learnt = learn(heard, documents, reader(documents, SAME, ruled.facts));
+  const learnt = learn(heard, documents, reader(documents, sameWords(SAME), ruled.facts));
   return { documents, same: SAME, learnt, ...ruled };
 }

@@ -1,7 +1,7 @@
 import { type Document, kindOf } from './document.ts';
 import type { FactRule } from './facts.ts';
 import type { Reading } from './learn.ts';
-import { type SameWords, sameWords } from './same-words.ts';
+import type { SameWords } from './same-words.ts';
 import { tokensOf } from './tokens.ts';
 import { SOUNDS_ALIKE, wordLookup } from './word-lookup.ts';
 
@@ -97,15 +97,14 @@ function vocabularyOf(documents: readonly Document[], { oneFor }: SameWords): Re
 /**
  * Reads what was typed: each word is looked up among all of the documents. A word that few documents have counts more.
  * All that does not hang on the typed words is prepared once.
- * @param groups words of one meaning
+ * @param same words of one meaning
  * @param rules what words give as answers: their words are known, too
  */
 export function reader(
   documents: readonly Document[],
-  groups: readonly string[],
+  same: SameWords,
   rules: readonly FactRule[] = [],
 ): (typed: string) => Reading {
-  const same = sameWords(groups);
   const { oneFor } = same;
   const vocabulary = vocabularyOf(documents, same);
   const ruled = rules.flatMap(({ all, none = [] }) => [...all.flatMap((choices) => choices.split('|')), ...none]);

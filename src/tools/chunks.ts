@@ -1,5 +1,5 @@
 import { join } from 'node:path';
-import { FAULT_FLOWS, FLOW_LIST } from '../case/flows.ts';
+import { FAULT_FLOWS, FLOW_LIST, isProved } from '../case/flows.ts';
 
 /*
  * Which modules go into one file of the build. Many small files compress badly and each costs a request, and a file that
@@ -27,8 +27,7 @@ const FAULT_SCREENS = 'src/components/fault/parts.ts';
 const OPENINGS = FLOW_LIST.map(([id]) => `machines/${id}.opening.ts`);
 /** All of each flow: what it asks, and what its causes are. */
 const ALL_OF = FLOW_LIST.map(
-  ([id, { kind }]): Roots =>
-    kind === 'fault' || kind === 'intake' ? [`machines/${id}.ts`, `src/likelihoods/${id}.ts`] : [`machines/${id}.ts`],
+  ([id, flow]): Roots => (isProved(flow) ? [`machines/${id}.ts`, `src/likelihoods/${id}.ts`] : [`machines/${id}.ts`]),
 );
 
 /** What a step of an opening is needed by besides its own flow. */

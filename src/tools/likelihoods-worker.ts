@@ -1,5 +1,5 @@
 import { parentPort } from 'node:worker_threads';
-import { FLOWS, type FlowId } from '../case/flows.ts';
+import { FLOWS, type FlowId, isProved } from '../case/flows.ts';
 import { CAUSES } from '../causes/all.ts';
 import { lookOver } from '../survey/survey.ts';
 import { surveyOf } from '../survey/survey-of.ts';
@@ -12,8 +12,7 @@ interface Share {
 
 parentPort?.on('message', async ({ flow, first, count }: Share) => {
   const listed = FLOWS[flow];
-  if (listed.kind !== 'fault' && listed.kind !== 'intake')
-    throw new RangeError(`flow must start from a complaint, got ${flow}`);
+  if (!isProved(listed)) throw new RangeError(`flow must start from a complaint, got ${flow}`);
   const what = surveyOf(listed, await listed.load(), CAUSES);
   parentPort?.postMessage(lookOver({ ...what, rigs: what.rigs.slice(first, first + count) }, first));
 });

@@ -1,21 +1,17 @@
 import { AMP_FIELDS, BIKE_FIELDS, type Field } from '../../rig/fields.ts';
 import type { Rig } from '../../rig/rig.ts';
+import { isRecord, type Loose } from '../../rig/validate.ts';
 
 /*
  * What a newer version has saved of a bike and this one cannot use. It stays beside what the form says, so that the newer
  * one finds it again.
  */
 
-type Loose = Readonly<Record<string, unknown>>;
-
 export interface Kept {
   readonly bike: Loose;
   /** Of each amplifier, in their order. */
   readonly amps: readonly Loose[];
 }
-
-const isRecord = (value: unknown): value is Loose =>
-  typeof value === 'object' && value !== null && !Array.isArray(value);
 
 /** A field that is not known here, or a choice that has more options elsewhere. A number out of its range is only wrong. */
 const mayBeNewer = (field: Field | undefined): boolean => field === undefined || field.kind === 'choice';

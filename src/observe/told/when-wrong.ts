@@ -22,12 +22,13 @@ const timesOf = (bike: Ridden): readonly When[] => [
 const isWrongNow = (bike: Ridden): boolean => bike.fitted.some((corner) => playing(bike, corner) !== 'plays');
 
 export const sayWhenWrong: Say = ({ found, observer }) => {
+  const wrongNow = isWrongNow(found);
   const comesAndGoes = COMPLAINTS['cuts-out'](found) === 'yes';
-  if (isWrongNow(found) && !(comesAndGoes && !happens(observer, CALLED_ALWAYS_SHARE))) return option('always');
+  if (wrongNow && (!comesAndGoes || happens(observer, CALLED_ALWAYS_SHARE))) return option('always');
   const sound = new Set(timesOf(found.healthy()));
   const all = timesOf(found);
   // What a sound bike of the build does as well is told only where nothing else is wrong.
   const own = all.filter((when) => !sound.has(when));
   const told = own.length > 0 ? own : all;
-  return option(told.length > 0 ? pick(observer.draw, told) : isWrongNow(found) ? 'always' : 'times');
+  return option(told.length > 0 ? pick(observer.draw, told) : wrongNow ? 'always' : 'times');
 };
