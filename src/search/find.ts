@@ -1,5 +1,5 @@
 import { type Document, kindOf } from './document.ts';
-import { type FactRule, factReader } from './facts.ts';
+import { type FactRule, factsFor } from './facts.ts';
 import type { Learnt } from './learn.ts';
 import { reader } from './reader.ts';
 import { sameWords } from './same-words.ts';
@@ -27,9 +27,8 @@ export type Finder = (query: string) => readonly Found[];
 export function finder({ documents, same: groups, facts, learnt }: Searched): Finder {
   const same = sameWords(groups);
   const read = reader(documents, same, facts);
-  const factsIn = factReader(facts, same.oneFor);
   return (query) => {
-    const { fits, words, said } = read(query);
+    const { fits, words, given } = read(query);
     for (const [word, strength] of words)
       for (const [at, tenths] of learnt[word] ?? []) fits[at] = (fits[at] ?? 0) + (strength * tenths) / 10;
     const best = [...fits.keys()].filter((at) => (fits[at] ?? 0) > 0);
@@ -38,7 +37,7 @@ export function finder({ documents, same: groups, facts, learnt }: Searched): Fi
       .slice(0, MOST)
       .flatMap((at) => {
         const entry = documents[at];
-        return entry ? [{ ...entry, kind: kindOf(entry), facts: factsIn(said, entry) }] : [];
+        return entry ? [{ ...entry, kind: kindOf(entry), facts: factsFor(given, entry) }] : [];
       });
   };
 }

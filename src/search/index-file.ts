@@ -22,13 +22,28 @@ export interface IndexFile {
 }
 
 /** A rule as it is written: it holds in every flow that asks for its step, or in those that it names. */
-type Written = Omit<FactRule, 'in'> & { readonly in?: readonly string[] };
+type Written = Partial<FactRule> & Pick<FactRule, 'fact'>;
+
+const LISTS: Readonly<Record<string, string>> = FACTS.lists;
+const listed = (word: string): readonly string[] => {
+  if (!word.startsWith('@')) return [word];
+  const list = LISTS[word.slice(1)];
+  if (list === undefined) throw new Error(`content/words/facts.json: there is no list “${word.slice(1)}”.`);
+  return list.split('|').flatMap((choice) => spelledOut(choice));
+};
+/** A choice with each of the words in place of a list that it names: `left @rear` is left with any word for the rear. */
+const spelledOut = (choice: string): readonly string[] =>
+  choice
+    .split(' ')
+    .map(listed)
+    .reduce((so, words) => so.flatMap((before) => words.map((word) => `${before} ${word}`.trim())), ['']);
+const spelled = (choices: string): string => choices.split('|').flatMap(spelledOut).join('|');
 
 /** The rules with the flows that ask for them, and the names of the answers. One that no flow asks for stops the build. */
 async function facts(): Promise<Pick<IndexFile, 'facts' | 'factNames'>> {
   const flows = await Promise.all(FLOW_LIST.map(async ([id, flow]) => [id, (await flow.load()).steps] as const));
   const names: Record<string, string> = {};
-  const rules = (FACTS as readonly Written[]).map((rule) => {
+  const rules = (FACTS.rules as readonly Written[]).map((rule) => {
     const [stepId = '', option = ''] = rule.fact.split('=');
     const asking = flows.filter(([id, steps]) => {
       if (rule.in && !rule.in.includes(id)) return false;
@@ -40,7 +55,15 @@ async function facts(): Promise<Pick<IndexFile, 'facts' | 'factNames'>> {
     });
     if (asking.length < (rule.in?.length ?? 1))
       throw new Error(`content/words/facts.json: ${rule.in?.join(', ') ?? 'no flow'} has no answer ${rule.fact}`);
-    return { ...rule, in: asking.map(([id]) => id) };
+    const { fact, all = [], past, now, none } = rule;
+    return {
+      fact,
+      in: asking.map(([id]) => id),
+      all: all.map(spelled),
+      ...(past && { past: past.map(spelled) }),
+      ...(now && { now: now.map(spelled) }),
+      ...(none && { none: none.map(spelled) }),
+    };
   });
   return { facts: rules, factNames: names };
 }

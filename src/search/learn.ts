@@ -1,4 +1,5 @@
 import type { Document } from './document.ts';
+import type { GivenFact } from './facts.ts';
 
 /** What somebody typed, and the place that they meant. */
 export interface Heard {
@@ -12,17 +13,17 @@ export interface Reading {
   readonly fits: Float64Array;
   /** The words to learn by, with their strength. */
   readonly words: readonly (readonly [string, number])[];
-  /** The words that were said, each as the one that stands for it. */
-  readonly said: ReadonlySet<string>;
+  /** What the words give as answers. */
+  readonly given: readonly GivenFact[];
 }
 
 /** What is added to the fit of a place for a word: numbers of documents, each with its addition in tenths. */
 export type Learnt = Readonly<Record<string, readonly (readonly [number, number])[]>>;
 
 /** How steeply a better fit makes a place more likely. This and the next by tenfold cross-validation on what was heard. */
-const STEEPNESS = 1;
+const STEEPNESS = 0.7;
 /** How strongly what is learnt is held near nothing. */
-const RESTRAINT = 0.01;
+const RESTRAINT = 0.002;
 const ROUNDS = 20;
 const RATE = 0.3;
 /** Less than this, in tenths, is left out of the file. */

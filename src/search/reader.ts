@@ -1,6 +1,8 @@
 import { type Document, kindOf } from './document.ts';
-import type { FactRule } from './facts.ts';
+import { EMPTY } from './empty-words.ts';
+import { type FactRule, factReader } from './facts.ts';
 import type { Reading } from './learn.ts';
+import { type SaidWord, typedWords } from './said.ts';
 import type { SameWords } from './same-words.ts';
 import { tokensOf } from './tokens.ts';
 import { SOUNDS_ALIKE, wordLookup } from './word-lookup.ts';
@@ -34,21 +36,10 @@ const MEANING = new Set(
 );
 /** Whoever asks what a word means wants the word. */
 const DEFINES =
-  /^(?:whats?|was|que|qué)\b|\b(?:mean(?:s|ing)?|define|definition|stands? for|hei(?:ss|ß)t|bedeutet|significa)\b/i;
+  /^(?:whats?|was|que|qué)\b|\bwhat(?:s| is) (?:it|that|this)\b|\b(?:mean(?:s|ing)?|define|definition|stands? for|hei(?:ss|ß)t|bedeutet|significa)\b/i;
 
-/** What comes behind these is what happened before, not what is wrong. */
-const SINCE = /\b(?:after|since|seit|nach|desde|despu[eé]s|tras)\b/i;
+/** What happened before tells less of what is wrong. */
 const PAST_WEIGHT = 0.5;
-
-/** Words that stand in every question and tell nothing. */
-const EMPTY = new Set(
-  tokensOf(
-    `a an and are as at be but by can do does for from has have i if in is it its me my of off on or so still that the then
-     there they this to up was will with you your ich ist der die das den dem ein eine einen im am mein meine meinen wenn wo
-     mit von und oder auch noch bei zum zur es sich er el los un una mi mis de del la las lo y o en con por para que se le
-     cuando al su mas hat habe haben wird sind kann ob aber esta estan son fue ha hay muy pero ya been would could`,
-  ),
-);
 
 /** Words that ask. In a title they tell nothing; typed as the first word, they tell one who wants to know. */
 const ASKING = new Set(['how', 'what', 'which', 'when', 'where', 'who', 'why', 'much', 'many']);
@@ -64,6 +55,9 @@ const WHOLE_TITLE = 1.6;
 const DEFINED = 3;
 /** What is named first is mostly what it is about. */
 const FIRST = 1.3;
+
+/** How strongly an answer that the words give counts beside them in what is learnt. */
+const ANSWER = 0.5;
 
 /** The parts of a word that is two words are at least so long. */
 const LEAST_PART = 4;
@@ -106,8 +100,11 @@ export function reader(
   rules: readonly FactRule[] = [],
 ): (typed: string) => Reading {
   const { oneFor } = same;
+  const factsIn = factReader(rules, oneFor);
   const vocabulary = vocabularyOf(documents, same);
-  const ruled = rules.flatMap(({ all, none = [] }) => [...all.flatMap((choices) => choices.split('|')), ...none]);
+  const ruled = rules.flatMap(({ all, past = [], now = [], none = [] }) =>
+    [...all, ...past, ...now, ...none].flatMap((choices) => choices.split(/[| =]+/)),
+  );
   const known = new Set([...vocabulary.keys(), ...ruled.map(oneFor)]);
   const isKnown = (word: string) => known.has(oneFor(word));
   const meant = wordLookup([...new Set([...known, ...same.others.filter(isKnown)])], isKnown, same);
@@ -152,13 +149,15 @@ export function reader(
 
   return (typed) => {
     const query = typed.slice(0, LONGEST);
-    const tokens = tokensOf(query);
-    const words = typedIn(tokens);
+    const typedAs = typedWords(query);
+    const words = typedIn(typedAs.map(({ word }) => word));
     const fits = new Float64Array(documents.length);
     const strengths: [string, number][] = [];
-    const said = new Set(tokens.flatMap(parts).map(oneFor));
-    if ([...words.values()].join('').length < 2) return { fits, words: strengths, said };
-    const past = typedIn(tokensOf(query.split(SINCE)[1] ?? ''));
+    const said: readonly (SaidWord & { readonly means: Set<string> })[] = typedAs.flatMap(({ word, ...where }) =>
+      parts(word).map((one) => ({ ...where, means: new Set([one, oneFor(one)]) })),
+    );
+    if ([...words.values()].join('').length < 2) return { fits, words: strengths, given: [] };
+    const past = typedIn(typedAs.filter(({ past }) => past).map(({ word }) => word));
     let first = FIRST;
     for (const [one, word] of words) {
       const weight = (past.has(one) ? PAST_WEIGHT : 1) * first;
@@ -173,8 +172,12 @@ export function reader(
       for (const [at, fit] of best) fits[at] = (fits[at] ?? 0) + fit;
       const share = weight / Math.sqrt(candidates.length);
       for (const [known, sure] of candidates.slice(0, 1)) strengths.push([known, sure * share]);
-      for (const [known, sure] of candidates) if (isSure(word, candidates.length, sure)) said.add(known);
+      for (const [known, sure] of candidates)
+        if (isSure(word, candidates.length, sure)) for (const { means } of said) if (means.has(word)) means.add(known);
     }
+    const given = factsIn(said);
+    for (const name of new Set(given.flatMap(({ step, option }) => [`=${step}`, `=${step}=${option}`])))
+      strengths.push([name, ANSWER]);
     const asked = QUESTION.test(query.trim());
     const defines = DEFINES.test(query.trim());
     const explains = EXPLAINS.test(query.trim());
@@ -190,6 +193,6 @@ export function reader(
         : 1;
       fits[at] = fit * KIND_WEIGHT[kind] * wants * named;
     }
-    return { fits, words: strengths, said };
+    return { fits, words: strengths, given };
   };
 }

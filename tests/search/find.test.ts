@@ -154,7 +154,7 @@ describe('what was heard', () => {
     const read = (query: string) => ({
       fits: new Float64Array(2),
       words: query.split(' ').map((word) => [word, 1] as const),
-      said: new Set<string>(),
+      given: [],
     });
     const learnt = learn([{ words: 'gone', is: 'word/here' }], [here, there], read);
     const [[, forHere = 0] = [], [, forThere = 0] = []] = learnt['gone'] ?? [];
@@ -163,7 +163,7 @@ describe('what was heard', () => {
     expect(learnt['back']).toBeUndefined();
   });
   it('names only places that there are', () => {
-    const read = () => ({ fits: new Float64Array(1), words: [], said: new Set<string>() });
+    const read = () => ({ fits: new Float64Array(1), words: [], given: [] });
     expect(() => learn([{ words: 'gone', is: 'word/nowhere' }], [here], read)).toThrow(
       /word\/nowhere, which is no place/,
     );

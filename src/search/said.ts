@@ -1,0 +1,43 @@
+import { tokensOf } from './tokens.ts';
+
+/** A word as it was typed, and where it stands. */
+export interface TypedWord {
+  readonly word: string;
+  /** Which part of the text, cut at its marks. */
+  readonly part: number;
+  /** Whether it tells of what happened before, not of what is wrong. */
+  readonly past: boolean;
+}
+
+/** A word that was said: all that it may stand for, and where. */
+export interface SaidWord extends Omit<TypedWord, 'word'> {
+  readonly means: ReadonlySet<string>;
+}
+
+/** A mark that ends a part. One inside a number does not. */
+const MARKS = /[,;:.!?()–—/]+(?=\s|$)|\s[-–—]\s/u;
+
+const words = (text: string): ReadonlySet<string> => new Set(tokensOf(text));
+/** What comes behind these is what happened before. */
+const SINCE = words('after since scince sinse sence afer aftr following seit seitdem nach nachdem desde despues tras');
+/** So is what comes behind these, up to the end of its part. */
+const LATELY = words('just recently freshly gerade frisch neulich kurzlich recien acabo yesterday gestern ayer');
+/** So is all before these, and what comes behind them is what is wrong. */
+const NOW = words('now jetzt nun ahora');
+/** What comes behind these is what is wrong, too. */
+const STILL = words('still trotzdem sigue');
+
+/** The words of a text in their parts, each with whether it tells of the past. */
+export function typedWords(text: string): readonly TypedWord[] {
+  const typed: { word: string; part: number; past: boolean }[] = [];
+  for (const [part, told] of text.split(MARKS).entries()) {
+    let past = false;
+    for (const word of tokensOf(told)) {
+      if (NOW.has(word)) for (const before of typed) before.past = true;
+      if (NOW.has(word) || STILL.has(word)) past = false;
+      typed.push({ word, part, past });
+      if (SINCE.has(word) || LATELY.has(word)) past = true;
+    }
+  }
+  return typed;
+}
