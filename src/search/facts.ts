@@ -3,7 +3,7 @@ import type { SaidWord } from './said.ts';
 
 /**
  * When words give an answer. Choices stand between strokes; a choice of several words is one behind the other. A word
- * stands for all that mean the same, and one with `=` before it only for itself.
+ * stands for all that mean the same, one with `=` before it only for itself, and one with `+` stands directly behind.
  */
 export interface FactRule {
   /** `step=option` */
@@ -11,12 +11,18 @@ export interface FactRule {
   /** The flows that ask for it. */
   readonly in: readonly string[];
   /** One choice of each of these has to be there. */
-  readonly all: readonly string[];
+  readonly all?: readonly string[];
   /** And of each of these where it is told what happened before, or what is wrong now. */
   readonly past?: readonly string[];
   readonly now?: readonly string[];
   /** None of these may be. */
   readonly none?: readonly string[];
+}
+
+/** Rules, and the lists that they name: `@rear` is all words for the rear, `left @rear` left with any of them behind it. */
+export interface Rules {
+  readonly rules: readonly FactRule[];
+  readonly lists: Readonly<Record<string, string>>;
 }
 
 /** An answer that the words give, in the flows that ask for it. */
@@ -29,21 +35,54 @@ export interface GivenFact {
 /** So many words may stand between two of one choice: “no light”, “no more any light”. */
 const BETWEEN = 2;
 
-type Sequence = readonly string[];
+/** The words of a choice as they are written. */
+type Written = readonly string[];
+/** A word of a choice, and how many may stand between it and the one before. */
+interface Wanted {
+  readonly word: string;
+  readonly between: number;
+}
+type Sequence = readonly Wanted[];
 type Words = readonly SaidWord[];
 
+/** A choice with each of the words in place of a list that it names. */
+function spelledOut(choice: string, lists: Rules['lists']): readonly Written[] {
+  const listed = (word: string): readonly Written[] => {
+    if (!word.startsWith('@')) return [[word]];
+    const list = lists[word.slice(1)];
+    if (list === undefined) throw new Error(`content/words/facts.json: there is no list “${word.slice(1)}”.`);
+    return choicesOf(list, lists);
+  };
+  return choice
+    .split(' ')
+    .map(listed)
+    .reduce<readonly Written[]>((so, next) => so.flatMap((before) => next.map((word) => [...before, ...word])), [[]]);
+}
+const choicesOf = (choices: string, lists: Rules['lists']): readonly Written[] =>
+  choices.split('|').flatMap((choice) => spelledOut(choice, lists));
+
+const wanted = (written: string, oneFor: (word: string) => string): Wanted => {
+  const [, behind, itself, word = ''] = /^(\+?)(=?)(.*)$/.exec(written) ?? [];
+  return { word: itself ? word : oneFor(word), between: behind ? 0 : BETWEEN };
+};
+
+/** Every word that the rules look for. */
+export const wordsOfRules = ({ rules, lists }: Rules): readonly string[] =>
+  rules.flatMap(({ all = [], past = [], now = [], none = [] }) =>
+    [...all, ...past, ...now, ...none].flatMap((choices) =>
+      choicesOf(choices, lists).flatMap((words) => words.map((word) => wanted(word, (as) => as).word)),
+    ),
+  );
+
 /** Whether the words of a sequence were said, one behind the other, in one part. */
-function isSaid([first = '', ...rest]: Sequence, words: Words): boolean {
-  if (rest.length === 0) return words.some(({ means }) => means.has(first));
+function isSaid([first, ...rest]: Sequence, words: Words): boolean {
+  if (first === undefined) return false;
   return words.some(({ means, part }, start) => {
-    if (!means.has(first)) return false;
+    if (!means.has(first.word)) return false;
     let at = start;
-    return rest.every((next) => {
-      const found = words.findIndex(
-        (word, i) => i > at && i <= at + 1 + BETWEEN && word.part === part && word.means.has(next),
-      );
-      at = found;
-      return found >= 0;
+    return rest.every(({ word, between }) => {
+      at = words.findIndex((said, i) => i > at && i <= at + 1 + between && said.part === part && said.means.has(word));
+      return at >= 0;
     });
   });
 }
@@ -55,12 +94,10 @@ function isSaid([first = '', ...rest]: Sequence, words: Words): boolean {
  * @param oneFor the word that stands for another
  * @returns the answers for what was said, by step, for a document
  */
-export function factReader(rules: readonly FactRule[], oneFor: (word: string) => string) {
+export function factReader({ rules, lists }: Rules, oneFor: (word: string) => string) {
   const sequences = (choices: string): readonly Sequence[] =>
-    choices
-      .split('|')
-      .map((choice) => choice.split(' ').map((word) => (word.startsWith('=') ? word.slice(1) : oneFor(word))));
-  const prepared = rules.map(({ fact, in: flows, all, past = [], now = [], none = [] }) => {
+    choicesOf(choices, lists).map((words) => words.map((word) => wanted(word, oneFor)));
+  const prepared = rules.map(({ fact, in: flows, all = [], past = [], now = [], none = [] }) => {
     const [step = '', option = ''] = fact.split('=');
     return {
       step,
@@ -77,14 +114,13 @@ export function factReader(rules: readonly FactRule[], oneFor: (word: string) =>
     const wrong = said.filter(({ past }) => !past);
     const areIn = (words: Words, of: readonly (readonly Sequence[])[]) =>
       of.every((choices) => choices.some((sequence) => isSaid(sequence, words)));
-    const given = prepared.filter(
+    return prepared.filter(
       ({ all, past, now, none }) =>
         areIn(said, all) &&
         areIn(before, past) &&
         areIn(wrong, now) &&
         !none.some((sequence) => isSaid(sequence, said)),
     );
-    return given;
   };
 }
 

@@ -1,5 +1,5 @@
 import { type Document, kindOf } from './document.ts';
-import { type FactRule, factsFor } from './facts.ts';
+import { type FactRule, factsFor, type Rules } from './facts.ts';
 import type { Learnt } from './learn.ts';
 import { reader } from './reader.ts';
 import { sameWords } from './same-words.ts';
@@ -9,6 +9,7 @@ export interface Searched {
   readonly documents: readonly Document[];
   readonly same: readonly string[];
   readonly facts: readonly FactRule[];
+  readonly lists: Rules['lists'];
   readonly learnt: Learnt;
 }
 
@@ -24,9 +25,9 @@ const MOST = 8;
 export type Finder = (query: string) => readonly Found[];
 
 /** A search over documents. */
-export function finder({ documents, same: groups, facts, learnt }: Searched): Finder {
+export function finder({ documents, same: groups, facts, lists, learnt }: Searched): Finder {
   const same = sameWords(groups);
-  const read = reader(documents, same, facts);
+  const read = reader(documents, same, { rules: facts, lists });
   return (query) => {
     const { fits, words, given } = read(query);
     for (const [word, strength] of words)

@@ -3,7 +3,7 @@ import SAME from '../../content/words/same.json' with { type: 'json' };
 import { FLOW_LIST } from '../case/flows.ts';
 import type { Document } from './document.ts';
 import { type ArticleHead, allDocuments } from './documents.ts';
-import type { FactRule } from './facts.ts';
+import type { FactRule, Rules } from './facts.ts';
 import { type Heard, type Learnt, learn } from './learn.ts';
 import { reader } from './reader.ts';
 import { sameWords } from './same-words.ts';
@@ -17,6 +17,7 @@ export interface IndexFile {
   readonly learnt: Learnt;
   /** What words give as answers. */
   readonly facts: readonly FactRule[];
+  readonly lists: Rules['lists'];
   /** How the facts that words can give are called on a screen, by `step=option`. */
   readonly factNames: Readonly<Record<string, string>>;
 }
@@ -24,23 +25,8 @@ export interface IndexFile {
 /** A rule as it is written: it holds in every flow that asks for its step, or in those that it names. */
 type Written = Partial<FactRule> & Pick<FactRule, 'fact'>;
 
-const LISTS: Readonly<Record<string, string>> = FACTS.lists;
-const listed = (word: string): readonly string[] => {
-  if (!word.startsWith('@')) return [word];
-  const list = LISTS[word.slice(1)];
-  if (list === undefined) throw new Error(`content/words/facts.json: there is no list “${word.slice(1)}”.`);
-  return list.split('|').flatMap((choice) => spelledOut(choice));
-};
-/** A choice with each of the words in place of a list that it names: `left @rear` is left with any word for the rear. */
-const spelledOut = (choice: string): readonly string[] =>
-  choice
-    .split(' ')
-    .map(listed)
-    .reduce((so, words) => so.flatMap((before) => words.map((word) => `${before} ${word}`.trim())), ['']);
-const spelled = (choices: string): string => choices.split('|').flatMap(spelledOut).join('|');
-
 /** The rules with the flows that ask for them, and the names of the answers. One that no flow asks for stops the build. */
-async function facts(): Promise<Pick<IndexFile, 'facts' | 'factNames'>> {
+async function facts(): Promise<Pick<IndexFile, 'facts' | 'lists' | 'factNames'>> {
   const flows = await Promise.all(FLOW_LIST.map(async ([id, flow]) => [id, (await flow.load()).steps] as const));
   const names: Record<string, string> = {};
   const rules = (FACTS.rules as readonly Written[]).map((rule) => {
@@ -55,23 +41,19 @@ async function facts(): Promise<Pick<IndexFile, 'facts' | 'factNames'>> {
     });
     if (asking.length < (rule.in?.length ?? 1))
       throw new Error(`content/words/facts.json: ${rule.in?.join(', ') ?? 'no flow'} has no answer ${rule.fact}`);
-    const { fact, all = [], past, now, none } = rule;
-    return {
-      fact,
-      in: asking.map(([id]) => id),
-      all: all.map(spelled),
-      ...(past && { past: past.map(spelled) }),
-      ...(now && { now: now.map(spelled) }),
-      ...(none && { none: none.map(spelled) }),
-    };
+    return { ...rule, in: asking.map(([id]) => id) };
   });
-  return { facts: rules, factNames: names };
+  return { facts: rules, lists: FACTS.lists, factNames: names };
 }
 
 /** Everything that the search needs, made when the site is built. */
 export async function indexFile(articles: readonly ArticleHead[], heard: readonly Heard[]): Promise<IndexFile> {
   const documents = await allDocuments(articles);
   const ruled = await facts();
-  const learnt = learn(heard, documents, reader(documents, sameWords(SAME), ruled.facts));
+  const learnt = learn(
+    heard,
+    documents,
+    reader(documents, sameWords(SAME), { rules: ruled.facts, lists: ruled.lists }),
+  );
   return { documents, same: SAME, learnt, ...ruled };
 }

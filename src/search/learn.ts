@@ -27,7 +27,7 @@ const RESTRAINT = 0.002;
 const ROUNDS = 20;
 const RATE = 0.3;
 /** Less than this, in tenths, is left out of the file. */
-const LEAST = 2;
+const LEAST = 5;
 
 /**
  * Learns from what was heard how much a word speaks for a place, beside what the place is called: multinomial logistic

@@ -1,6 +1,6 @@
 import { type Document, kindOf } from './document.ts';
 import { EMPTY } from './empty-words.ts';
-import { type FactRule, factReader } from './facts.ts';
+import { factReader, type Rules, wordsOfRules } from './facts.ts';
 import type { Reading } from './learn.ts';
 import { type SaidWord, typedWords } from './said.ts';
 import type { SameWords } from './same-words.ts';
@@ -67,7 +67,7 @@ type Places = ReadonlyMap<number, number>;
 
 /** Only a longer word that sounds like one other is taken for it in facts: anything else would be a guess. */
 const isSure = (word: string, choices: number, sure: number) =>
-  word.length > 4 && choices === 1 && sure >= SOUNDS_ALIKE;
+  word.length > 5 && choices === 1 && sure >= SOUNDS_ALIKE;
 
 /** Every word of the documents, as the one that stands for it. */
 function vocabularyOf(documents: readonly Document[], { oneFor }: SameWords): ReadonlyMap<string, Places> {
@@ -97,14 +97,12 @@ function vocabularyOf(documents: readonly Document[], { oneFor }: SameWords): Re
 export function reader(
   documents: readonly Document[],
   same: SameWords,
-  rules: readonly FactRule[] = [],
+  rules: Rules = { rules: [], lists: {} },
 ): (typed: string) => Reading {
   const { oneFor } = same;
   const factsIn = factReader(rules, oneFor);
   const vocabulary = vocabularyOf(documents, same);
-  const ruled = rules.flatMap(({ all, past = [], now = [], none = [] }) =>
-    [...all, ...past, ...now, ...none].flatMap((choices) => choices.split(/[| =]+/)),
-  );
+  const ruled = wordsOfRules(rules);
   const known = new Set([...vocabulary.keys(), ...ruled.map(oneFor)]);
   const isKnown = (word: string) => known.has(oneFor(word));
   const meant = wordLookup([...new Set([...known, ...same.others.filter(isKnown)])], isKnown, same);
@@ -153,9 +151,11 @@ export function reader(
     const words = typedIn(typedAs.map(({ word }) => word));
     const fits = new Float64Array(documents.length);
     const strengths: [string, number][] = [];
-    const said: readonly (SaidWord & { readonly means: Set<string> })[] = typedAs.flatMap(({ word, ...where }) =>
-      parts(word).map((one) => ({ ...where, means: new Set([one, oneFor(one)]) })),
-    );
+    const said: readonly (SaidWord & { readonly means: Set<string> })[] = typedAs.flatMap(({ word, ...where }, i) => {
+      const both = word + (typedAs[i + 1]?.word ?? '');
+      const joined = both !== word && isKnown(both) ? [oneFor(both)] : [];
+      return parts(word).map((one) => ({ ...where, means: new Set([one, oneFor(one), ...joined]) }));
+    });
     if ([...words.values()].join('').length < 2) return { fits, words: strengths, given: [] };
     const past = typedIn(typedAs.filter(({ past }) => past).map(({ word }) => word));
     let first = FIRST;

@@ -20,6 +20,9 @@ const MARKS = /[,;:.!?()–—/]+(?=\s|$)|\s[-–—]\s/u;
 const words = (text: string): ReadonlySet<string> => new Set(tokensOf(text));
 /** What comes behind these is what happened before. */
 const SINCE = words('after since scince sinse sence afer aftr following seit seitdem nach nachdem desde despues tras');
+/** “After ten minutes” is no change, but how long it takes. */
+const LASTS =
+  /^(?:(?:about|around|some|ca|etwa|unos) )?\d+ (?:s|sec|min|h|hour|hr|stunde|minut|segundo|sekunde|hora|km|mile)|^(?:a few|a while|a bit|an hour|few min|ein paar min|einer weile|un rato|unos minutos)/;
 /** So is what comes behind these, up to the end of its part. */
 const LATELY = words('just recently freshly gerade frisch neulich kurzlich recien acabo yesterday gestern ayer');
 /** So is all before these, and what comes behind them is what is wrong. */
@@ -32,11 +35,12 @@ export function typedWords(text: string): readonly TypedWord[] {
   const typed: { word: string; part: number; past: boolean }[] = [];
   for (const [part, told] of text.split(MARKS).entries()) {
     let past = false;
-    for (const word of tokensOf(told)) {
+    const all = tokensOf(told);
+    for (const [i, word] of all.entries()) {
       if (NOW.has(word)) for (const before of typed) before.past = true;
       if (NOW.has(word) || STILL.has(word)) past = false;
       typed.push({ word, part, past });
-      if (SINCE.has(word) || LATELY.has(word)) past = true;
+      if ((SINCE.has(word) && !LASTS.test(all.slice(i + 1, i + 4).join(' '))) || LATELY.has(word)) past = true;
     }
   }
   return typed;

@@ -23,8 +23,6 @@ export function sameWords(groups: readonly string[]): SameWords {
     const [head = '', ...rest] = tokensOf(group);
     for (const word of [head, ...rest]) if (!heads.has(word)) heads.set(word, head);
   }
-  // One that is listed in the plural is known in the singular.
-  for (const [word, head] of [...heads]) if (!heads.has(stemOf(word))) heads.set(stemOf(word), head);
   const oneFor = (word: string) => heads.get(word) ?? heads.get(stemOf(word)) ?? stemOf(word);
   return { oneFor, others: [...heads.keys()] };
 }
