@@ -61,17 +61,12 @@ function spelledOut(choice: string, lists: Rules['lists']): readonly Written[] {
 const choicesOf = (choices: string, lists: Rules['lists']): readonly Written[] =>
   choices.split('|').flatMap((choice) => spelledOut(choice, lists));
 
-const wanted = (written: string, oneFor: (word: string) => string): Wanted => {
-  const [, behind, itself, word = ''] = /^(\+?)(=?)(.*)$/.exec(written) ?? [];
-  return { word: itself ? word : oneFor(word), between: behind ? 0 : BETWEEN };
-};
-
-/** Every word that the rules look for. */
-export const wordsOfRules = ({ rules, lists }: Rules): readonly string[] =>
-  rules.flatMap(({ all = [], past = [], now = [], none = [] }) =>
-    [...all, ...past, ...now, ...none].flatMap((choices) =>
-      choicesOf(choices, lists).flatMap((words) => words.map((word) => wanted(word, (as) => as).word)),
-    ),
+const sequencesOf = (choices: string, lists: Rules['lists'], oneFor: (word: string) => string): readonly Sequence[] =>
+  choicesOf(choices, lists).map((words) =>
+    words.map((written) => {
+      const [, behind, itself, word = ''] = /^(\+?)(=?)(.*)$/.exec(written) ?? [];
+      return { word: itself ? word : oneFor(word), between: behind ? 0 : BETWEEN };
+    }),
   );
 
 /** Whether the words of a sequence were said, one behind the other, in one part. */
@@ -90,13 +85,13 @@ function isSaid([first, ...rest]: Sequence, words: Words): boolean {
 /**
  * The answers that somebody's words already give to the flow that starts from a complaint. A fact is taken only where its
  * words are there: a guess would be put into somebody's mouth. The first rule of a step wins.
- * @param rules what words give, each of their words put as the one that stands for it, once
+ * @param rules what words give
  * @param oneFor the word that stands for another
- * @returns the answers for what was said, by step, for a document
+ * @returns `words`, every word that the rules look for, as the one that stands for it; and `given`, the answers that were
+ * said
  */
 export function factReader({ rules, lists }: Rules, oneFor: (word: string) => string) {
-  const sequences = (choices: string): readonly Sequence[] =>
-    choicesOf(choices, lists).map((words) => words.map((word) => wanted(word, oneFor)));
+  const sequences = (choices: string) => sequencesOf(choices, lists, oneFor);
   const prepared = rules.map(({ fact, in: flows, all = [], past = [], now = [], none = [] }) => {
     const [step = '', option = ''] = fact.split('=');
     return {
@@ -109,19 +104,27 @@ export function factReader({ rules, lists }: Rules, oneFor: (word: string) => st
       none: none.flatMap(sequences),
     };
   });
-  return (said: Words): readonly GivenFact[] => {
+  const words: ReadonlySet<string> = new Set(
+    prepared.flatMap(({ all, past, now, none }) =>
+      [...all, ...past, ...now, none].flatMap((choices) => choices.flatMap((one) => one.map(({ word }) => word))),
+    ),
+  );
+  const given = (said: Words): readonly GivenFact[] => {
     const before = said.filter(({ past }) => past);
     const wrong = said.filter(({ past }) => !past);
-    const areIn = (words: Words, of: readonly (readonly Sequence[])[]) =>
-      of.every((choices) => choices.some((sequence) => isSaid(sequence, words)));
+    const there = new Set(said.flatMap(({ means }) => [...means]));
+    // Most sequences fail by a word that is not there at all.
+    const isOneSaid = (choices: readonly Sequence[], among: Words) =>
+      choices.some((one) => one.every(({ word }) => there.has(word)) && isSaid(one, among));
     return prepared.filter(
       ({ all, past, now, none }) =>
-        areIn(said, all) &&
-        areIn(before, past) &&
-        areIn(wrong, now) &&
-        !none.some((sequence) => isSaid(sequence, said)),
+        all.every((choices) => isOneSaid(choices, said)) &&
+        past.every((choices) => isOneSaid(choices, before)) &&
+        now.every((choices) => isOneSaid(choices, wrong)) &&
+        !isOneSaid(none, said),
     );
   };
+  return { words, given };
 }
 
 /** The answers of those rules for the flow that starts from a document, the first rule of a step. */

@@ -1,6 +1,6 @@
 import { type Document, kindOf } from './document.ts';
 import { EMPTY } from './empty-words.ts';
-import { factReader, type Rules, wordsOfRules } from './facts.ts';
+import { factReader, type Rules } from './facts.ts';
 import type { Reading } from './learn.ts';
 import { type SaidWord, typedWords } from './said.ts';
 import type { SameWords } from './same-words.ts';
@@ -100,10 +100,9 @@ export function reader(
   rules: Rules = { rules: [], lists: {} },
 ): (typed: string) => Reading {
   const { oneFor } = same;
-  const factsIn = factReader(rules, oneFor);
+  const facts = factReader(rules, oneFor);
   const vocabulary = vocabularyOf(documents, same);
-  const ruled = wordsOfRules(rules);
-  const known = new Set([...vocabulary.keys(), ...ruled.map(oneFor)]);
+  const known = new Set([...vocabulary.keys(), ...facts.words]);
   const isKnown = (word: string) => known.has(oneFor(word));
   const meant = wordLookup([...new Set([...known, ...same.others.filter(isKnown)])], isKnown, same);
   const rarity = new Map([...vocabulary].map(([word, { size }]) => [word, Math.log(1 + documents.length / size)]));
@@ -175,7 +174,7 @@ export function reader(
       for (const [known, sure] of candidates)
         if (isSure(word, candidates.length, sure)) for (const { means } of said) if (means.has(word)) means.add(known);
     }
-    const given = factsIn(said);
+    const given = facts.given(said);
     for (const name of new Set(given.flatMap(({ step, option }) => [`=${step}`, `=${step}=${option}`])))
       strengths.push([name, ANSWER]);
     const asked = QUESTION.test(query.trim());

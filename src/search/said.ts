@@ -22,7 +22,7 @@ const words = (text: string): ReadonlySet<string> => new Set(tokensOf(text));
 const SINCE = words('after since scince sinse sence afer aftr following seit seitdem nach nachdem desde despues tras');
 /** “After ten minutes” is no change, but how long it takes. */
 const LASTS =
-  /^(?:(?:about|around|some|ca|etwa|unos) )?\d+ (?:s|sec|min|h|hour|hr|stunde|minut|segundo|sekunde|hora|km|mile)|^(?:a few|a while|a bit|an hour|few min|ein paar min|einer weile|un rato|unos minutos)/;
+  /\b(?:secs?|seconds?|sekunden?|segundos?|mins?|minutes?|minuten?|minutos?|hours?|hrs?|stunden?|horas?|km|miles?|while|bit|weile|rato)\b/;
 /** So is what comes behind these, up to the end of its part. */
 const LATELY = words('just recently freshly gerade frisch neulich kurzlich recien acabo yesterday gestern ayer');
 /** So is all before these, and what comes behind them is what is wrong. */
