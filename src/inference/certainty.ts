@@ -4,11 +4,10 @@ import { isUnthought, type Model, UNTHOUGHT_SOUND } from './table.ts';
 /** What a verdict says of itself. What each word is worth is counted in the proof. */
 export type Certainty = 'proved' | 'likely' | 'short list';
 
-const PROVED_SHARE = 0.95;
 const LIKELY_SHARE = 0.6;
 /** Without the answers of any one condition it must still lead by so much. */
 const WITHOUT_A_GROUP_SHARE = 0.5;
-/** It stands with its prior so many times smaller, which costs a share of nearly one next to nothing. */
+/** It stands with its prior so many times smaller: from a share of 0.966, which it then costs next to nothing. */
 const PRIOR_SMALLER = 5;
 const STANDS_SHARE = 0.85;
 /** An outcome that the cause gives so many times more often than any other, or than a sound bike, points at it. Judged. */
@@ -103,7 +102,7 @@ export function certaintyOf(
 ): Certainty {
   const [first] = ranked(model, believed);
   if (!first || isUnthought(first.cause) || first.shareRatio < LIKELY_SHARE) return 'short list';
-  if (first.shareRatio < PROVED_SHARE || hangsOnOne || unexplained) return 'likely';
+  if (hangsOnOne || unexplained) return 'likely';
   const smaller = first.shareRatio / PRIOR_SMALLER;
   const stands = smaller / (smaller + 1 - first.shareRatio) >= STANDS_SHARE;
   return stands &&

@@ -1,10 +1,4 @@
-import type { Reading, ReadingStep, Situation } from './step.ts';
-import type { TestPoint } from './test-points.ts';
-
-export interface Probes {
-  readonly red: TestPoint;
-  readonly black: TestPoint;
-}
+import type { Probes, Reading, ReadingStep, Situation } from './step.ts';
 
 /** Where the leads go for one reading of a step, or null when that is no point of the drawing. */
 export function probesOf(step: ReadingStep, reading: Reading | undefined, situation: Situation): Probes | null {

@@ -143,13 +143,19 @@ export interface RigStep<O extends string = string> extends Wording<O> {
   complete?(rig: Rig): Rig;
 }
 
+/** Where the two leads of a meter go. */
+export interface Probes {
+  readonly red: TestPoint;
+  readonly black: TestPoint;
+}
+
 /** One number to read off the meter. */
 export interface Reading {
   readonly label: string;
   readonly unit: Unit;
   readonly optional?: boolean;
-  /** Where the leads go for this reading, when it is not where the step says; or to no point of the drawing. */
-  readonly probes?: ReadingStep['probes'] | 'not drawn';
+  /** Where the leads go for this reading, when it is not where the step says. */
+  readonly probes?: ReadingStep['probes'];
   /** Limits of what the meter can honestly show here; outside them the value is questioned. Infinity allows OL. */
   readonly possible: readonly [low: number, high: number];
   /** The question asked of an impossible value. */
@@ -170,9 +176,8 @@ export interface Band {
 export interface ReadingStep<O extends string = string> extends Wording<O> {
   readonly kind: 'reading';
   readonly tones?: readonly ToneName[];
-  readonly probes:
-    | { readonly red: TestPoint; readonly black: TestPoint }
-    | ((situation: Situation) => { readonly red: TestPoint; readonly black: TestPoint });
+  /** Where the leads go, or that it is no point of the drawing. */
+  readonly probes: Probes | ((situation: Situation) => Probes) | 'not drawn';
   readonly readings: Readonly<Record<string, Reading>>;
   /** Why these values were not taken in a usable condition, or null. The first sentence names what to change. */
   unusable?(values: Values, situation: Situation): { readonly reading: string; readonly message: string } | null;

@@ -122,11 +122,12 @@ function namesFor(file: string): string | undefined {
   return `(${own.join('|')})|^(?!.*(?<![a-z-])(${others.join('|')})(?![a-z-]))`;
 }
 
-/** The test that notices a change, of those that can see it. */
-const noticedBy = (worker: ChildProcess, mutant: Mutant): Promise<Reply> => {
-  const names = namesFor(mutant.file);
-  return ask(worker, { mutant, tests: testsOf([mutant.kind], mutant.file), ...(names && { names }) });
-};
+/** The test that notices a change, of those that can see it: those of its own cause or step first, then all of them. */
+async function noticedBy(worker: ChildProcess, mutant: Mutant): Promise<Reply> {
+  const [names, tests] = [namesFor(mutant.file), testsOf([mutant.kind], mutant.file)];
+  const reply = await ask(worker, { mutant, tests, ...(names && { names }) });
+  return names && reply.test === null ? ask(worker, { mutant, tests }) : reply;
+}
 
 async function started(folder: string): Promise<ChildProcess> {
   const worker = fork(join(import.meta.dirname, 'mutate/worker.ts'), [copyOf(folder)], {

@@ -7,6 +7,7 @@ import { EXAMPLE_RIGS } from '../../src/rig/examples.ts';
 import type { Rig } from '../../src/rig/rig.ts';
 import { CAUTIONS, type CautionId } from '../../src/steps/cautions.ts';
 import { concerns } from '../../src/steps/concerns.ts';
+import type { ConditionId } from '../../src/steps/conditions.ts';
 import { type Findings, is } from '../../src/steps/outcome.ts';
 import { FAULTS, severityAt } from '../../src/world/faults/index.ts';
 import { healthyWorld } from '../../src/world/healthy.ts';
@@ -127,6 +128,7 @@ const CHECK_ASKS: readonly (readonly [CautionId, RegExp])[] = [
   ['data', /remote output|its plug apart: a pin|panel off/i],
   ['jumper', /jumper|1 A fuse from the amplifier’s positive to its remote/],
   ['cell', /1\.5 V cell/],
+  ['wakes-loud', /gain down[.,]/i],
   ['temporary-lead', /no fuse in it|leads from the battery/i],
   ['key-off', /silent speaker’s run for a short, then move/i],
   ['short-suspected', /move it to an output/],
@@ -147,6 +149,23 @@ const METER_ASKS: typeof CHECK_ASKS = [
     /ends? of (it|the fuse)|positive to ground\b|lamp clipped to|battery posts?\b(?! itself)|at the posts/i,
   ],
 ];
+/** How a check says in its words what has to be so meanwhile. */
+const NEED_IN_WORDS: Readonly<Partial<Record<ConditionId, RegExp>>> = {
+  'key-on': /\bkey on\b(?!, music)/i,
+  'head-unit-playing': /head unit on(?!, music paused)|music (loud|playing)|^the same, with/i,
+  'music-paused': /music paused/i,
+  'tone-400': /400 Hz tone|two tones/i,
+  'tone-80': /80 Hz|(two|both) tones/i,
+  'engine-running': /idling|rpm/i,
+  'meter-on-ohms': /\bohms\b|Ω/,
+  'lamp-on': /55 W lamp clipped to/,
+  'line-leads-out': /line-level plugs out/,
+  'minus-off': /battery negative off/i,
+  'lamp-for-fuse': /lamp in (the fuse’s|its) place/,
+  'fuse-out': /one new fuse/i,
+  'panel-off': /at the head unit’s plug|the adapter/,
+};
+
 /** What says how something is done, not only what else to think of. */
 const OF_A_MANNER: readonly CautionId[] = [
   'loud-listening',
@@ -172,7 +191,7 @@ const ASKS: typeof CHECK_ASKS = [
   ['loud-listening', /the first that distorts/],
   ['warranty', /panel off|grille off/i],
   ['cone', /grille off/i],
-  ['wakes-loud', /gain down[.,]|gain back (as|to where) it was/i],
+  ['wakes-loud', /gain back (as|to where) it was/i],
   ['into-a-short', /keep restarting into|speakers go back on|while it is wet/i],
   ['short-suspected', /spare channel|kills the next output/],
   ['flat-battery', /music with the engine off|engine off: twenty/i],
@@ -223,6 +242,13 @@ describe.each(CAUSES.map((cause) => [cause.id, cause] as const))('the cautions o
       const asked = METER_ASKS.filter(([, words]) => words.test(byMeter)).map(([id]) => id);
       const inVain = cautionsOfCheck(cause, f).filter((id) => OF_A_MANNER.includes(id) && !asked.includes(id));
       expect(inVain, byMeter).toEqual([]);
+    }
+  });
+  it('come of nothing that its checks do not say in words', () => {
+    for (const f of bikesOf(cause).filter((one) => is(one, 'tools-at-hand', 'meter'))) {
+      const checks = [splitOf(cause, f), cause.remedy(f).proofOfCure];
+      for (const { needs = [], byMeter = '' } of checks)
+        for (const need of needs) expect(byMeter, need).toMatch(NEED_IN_WORDS[need] ?? `what ${need} says`);
     }
   });
   it('cover what its check without a meter says', () => {

@@ -70,6 +70,9 @@ export const LAID_ON: readonly (readonly [
   [/^\/phone\/(cableHasData|port)/, 'key-off'],
   [/^\/phone\/needsHeadset/, 'warranty'],
   [/^\/noises/, ['key-off', 'minus-first']],
+  // Sparks are only there, and only gone, while the engine runs.
+  [/^\/noises/, 'outdoors', ({ noises }) => noises.some(({ kind }) => kind === 'ticks')],
+  [/^\/noises/, 'hot', ({ noises }) => noises.some(({ kind }) => kind === 'ticks')],
   [/^\/unit\/fuseOpen/, 'data'],
 ];
 

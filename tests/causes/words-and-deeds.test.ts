@@ -21,7 +21,9 @@ import { ON_UNIT, onBike } from './on-bike.ts';
 /** What tells one kind of an action from the other. */
 function keyOf(action: RepairAction): string {
   const of = action as unknown as Readonly<Record<string, string | undefined>>;
-  const kind = ['lead', 'wire', 'plug', 'fuse', 'at', 'selector', 'carries'].map((name) => of[name]).find(Boolean);
+  const kind = ['lead', 'wire', 'plug', 'fuse', 'at', 'selector', 'carries', 'of']
+    .map((name) => of[name])
+    .find(Boolean);
   return [action.do, kind, action.do === 'set-selector' || action.do === 'move-remote' ? of['to'] : undefined]
     .filter(Boolean)
     .join(' ');
@@ -42,10 +44,12 @@ const WORDS: Readonly<Record<string, RegExp>> = {
   'set-selector range as-fed':
     /wrong range|Range switch, or the plug for it, to speaker level|^Input range on speaker level/m,
   'set-filter': /Filter switch to high-pass|^Input range .* high-pass on at/m,
-  'flatten-tone': /equaliser, bass boost|loudness off|bass and treble (at|to) 0/i,
+  'flatten-tone phone': /equaliser, bass boost/i,
+  'flatten-tone unit': /bass(, mid)? and treble (at|to) 0/i,
   'turn-down': /Go back one: that is the top/,
   'tune-for-riding': /outdoors with the engine running|for the road, with the engine running/,
-  'part-from-noise': /a hand’s width from charging/,
+  'part-from-noise phone-lead': /Charging lead off the phone: gone\?/,
+  'part-from-noise signal-lead': /a hand’s width from charging/,
   'seal-mount': /foam tape all round under the frame/,
   'set-gain': /no output above|turn the gain up to|turn the gain so that no output/,
   'seat-plug rear-dock':

@@ -366,6 +366,7 @@ const MUST_SAY: readonly (readonly [RegExp, CautionId | readonly CautionId[]])[]
   [/adapter’s plug|adapter behind|data wires|twisted pair|where the remote wire starts/, 'data'],
   [/own 10 amp fuse/, 'temporary-lead'],
   [/ears covered/i, ['loud-listening', 'full-tone']],
+  [/where music distorts/, 'loud-listening'],
   [/idle, outdoors|outdoors, idling|idling outdoors|engine on again/i, 'outdoors'],
   [
     /key on, low volume|turn it up slowly|same (loud song|passage)/i,

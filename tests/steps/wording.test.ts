@@ -7,6 +7,7 @@ import { whatIsInTheHeadUnit } from '../../machines/what-is-in-the-head-unit.ts'
 import { EXAMPLE_RIGS } from '../../src/rig/examples.ts';
 import { ALL_STEPS } from '../../src/steps/all.ts';
 import { CAUTIONS } from '../../src/steps/cautions.ts';
+import { probesOf } from '../../src/steps/probes-of.ts';
 import { EVERY_PART, inWords, type Step, TOOL_NAMES } from '../../src/steps/step.ts';
 import { TEST_POINTS } from '../../src/steps/test-points.ts';
 import { type Digit, on } from './situation.ts';
@@ -95,7 +96,9 @@ describe.each(steps)('%s', (id, step) => {
     }
     if (step.kind !== 'reading') return;
     for (const situation of SITUATIONS) {
-      const { red, black } = typeof step.probes === 'function' ? step.probes(situation) : step.probes;
+      const places = probesOf(step, undefined, situation);
+      if (!places) continue;
+      const { red, black } = places;
       expect(Object.keys(TEST_POINTS)).toEqual(expect.arrayContaining([red, black]));
       expect(red).not.toBe(black);
     }

@@ -9,7 +9,7 @@ export const ampShortedInside: Cause = {
   faults: ['amp-dead@internal-short'],
   split: {
     byMeter:
-      'Key off, fuse out, positive lead off the amplifier, meter on ohms from its positive to its ground terminal: below 1 Ω, and it stays there?',
+      'Key off, fuse out, battery negative off, positive lead off the amplifier, meter on ohms from its positive to its ground terminal: below 1 Ω, and it stays there?',
     needs: ['minus-off', 'meter-on-ohms'],
     without:
       'Remote wire and speakers off, a 21 to 55 W lamp in the fuse’s place: bright with the amplifier on the lead, dark with the lead off it and taped?',
@@ -44,7 +44,7 @@ export const ampShortedInside: Cause = {
       byEar:
         'A 21 to 55 W lamp in the fuse’s place glows briefly and goes dark. With the fuse in, it comes on, and the fuse is whole after ten loud minutes.',
       byMeter:
-        'Key off, fuse out, positive lead off it: its positive to its ground climbs above 100 Ω within a minute, as its capacitors fill.',
+        'Key off, fuse out, battery negative off, positive lead off it: its positive to its ground climbs above 100 Ω within a minute, as its capacitors fill.',
     },
   }),
 };

@@ -21,7 +21,7 @@ function split(f: Findings): Split {
   const same = (check: string, ...needs: readonly ConditionId[]): Split => ({ byMeter: check, without: check, needs });
   if (fuseStaysOut(f))
     return same(
-      'The fuse stays out. A 21 to 55 W lamp in its place, the positive lead off the amplifier and taped: out now?',
+      'The fuse stays out. Battery negative off, positive lead off the amplifier and taped, negative on, a 21 to 55 W lamp in the fuse’s place: out now?',
       'minus-off',
       'lamp-for-fuse',
     );

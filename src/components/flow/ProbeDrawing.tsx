@@ -1,5 +1,5 @@
 import type { ConditionId } from '../../steps/conditions.ts';
-import type { Probes } from '../../steps/probes-of.ts';
+import type { Probes } from '../../steps/step.ts';
 import { TEST_POINTS } from '../../steps/test-points.ts';
 import { type OnTheWay, placeOf, type Spot } from './places.tsx';
 

@@ -32,8 +32,8 @@ export const fuseOhms: ReadingStep<'through' | 'unclear' | 'open'> = measurement
   sensible: (f) =>
     is(f, 'fuse-look', 'whole', 'holder') && (fuseMayBeOpen(f) || fuseIsOpen(f) || is(f, 'spare-fuse', 'wakes')),
   observes: ['amp-supply'],
-  probes: { red: 'fuse-in', black: 'fuse-out' },
-  readings: { fuseOhm: { ...ohmReading('Blade to blade'), probes: 'not drawn' } },
+  probes: 'not drawn',
+  readings: { fuseOhm: ohmReading('Blade to blade') },
   bands: () => FUSE_BANDS,
   judge: ({ fuseOhm = 0 }) => {
     const label = labelIn(FUSE_BANDS, fuseOhm);

@@ -23,9 +23,9 @@ export const unitWiresToFrame: ReadingStep<'clear' | 'joined' | 'unclear'> = mea
   // A dark head unit has no outputs to switch off.
   sensible: (f) => !is(f, 'unit-screen', 'dark'),
   observes: ['unit-leads', 'run'],
-  probes: { red: 'run-plus', black: 'frame' },
   // The drawing shows the run of a speaker, and on a bike with an amplifier these wires end before it.
-  readings: { lowestOhm: { ...ohmReading('Lowest of its wires'), probes: 'not drawn' } },
+  probes: 'not drawn',
+  readings: { lowestOhm: ohmReading('Lowest of its wires') },
   bands: () => toFrameBands('joined'),
   judge: (values) => judgeToFrame(values, 'joined'),
   formula: TO_FRAME_FORMULA,

@@ -3,8 +3,8 @@ import { describe, expect, it } from 'vitest';
 import { ProbeDrawing } from '../../../src/components/flow/ProbeDrawing.tsx';
 import { EXAMPLE_RIGS } from '../../../src/rig/examples.ts';
 import { ALL_STEPS } from '../../../src/steps/all.ts';
-import { type Probes, probesOf } from '../../../src/steps/probes-of.ts';
-import type { ReadingStep, Step } from '../../../src/steps/step.ts';
+import { probesOf } from '../../../src/steps/probes-of.ts';
+import type { Probes, ReadingStep, Step } from '../../../src/steps/step.ts';
 import { TEST_POINTS, type TestPoint } from '../../../src/steps/test-points.ts';
 import { on } from '../../steps/situation.ts';
 
