@@ -55,10 +55,19 @@ const FOUND: readonly Readonly<Record<string, string>>[] = [
   { 'remote-lamp': 'dark', 'remote-start-lamp': 'lit' },
 ];
 const METER = { 'tools-at-hand': 'meter' };
+/** One speaker of this bike is silent. */
+const ofOne = (corner: 'front-left' | 'rear-left'): Findings => ({
+  ...onBike(EXAMPLE_RIGS['frame-fairing'], { ...METER, 'which-corner': corner }),
+  facts: { 'which-corner': { option: corner } },
+});
 const BIKES: readonly Findings[] = [
-  ...[{}, ...RIGS, ...MADE_FOR].map((rig) => [rig, {}] as const),
-  ...FOUND.map((found) => [EXAMPLE_RIGS['frame-fairing'], found] as const),
-].flatMap(([rig, found]) => [onBike(rig, found), onBike(rig, { ...found, ...METER })]);
+  ofOne('front-left'),
+  ofOne('rear-left'),
+  ...[
+    ...[{}, ...RIGS, ...MADE_FOR].map((rig) => [rig, {}] as const),
+    ...FOUND.map((found) => [EXAMPLE_RIGS['frame-fairing'], found] as const),
+  ].flatMap(([rig, found]) => [onBike(rig, found), onBike(rig, { ...found, ...METER })]),
+];
 
 const louder = (before: World, after: World) => before.unit.profile.levelDb < after.unit.profile.levelDb;
 
@@ -155,7 +164,7 @@ const NEED_IN_WORDS: Readonly<Partial<Record<ConditionId, RegExp>>> = {
   'head-unit-playing': /head unit on(?!, music paused)|music (loud|playing)|^the same, with/i,
   'music-paused': /music paused/i,
   'tone-400': /400 Hz tone|two tones/i,
-  'tone-80': /80 Hz|(two|both) tones/i,
+  'tone-80': /^(?!.*\bat one low step).*(80 Hz|(two|both) tones)/i,
   'engine-running': /idling|rpm/i,
   'meter-on-ohms': /\bohms\b|Ω/,
   'lamp-on': /55 W lamp clipped to/,
