@@ -1,10 +1,12 @@
 import { defineConfig } from 'vitest/config';
+import LongestFirst from './tests/longest-first.ts';
 
 export default defineConfig({
   test: {
     reporters: ['default', './tests/summary-reporter.ts'],
     // One for each core: the default leaves one idle, which is half of a small machine.
     maxWorkers: '100%',
+    sequence: { sequencer: LongestFirst },
     projects: [
       {
         extends: true,
@@ -29,7 +31,6 @@ export default defineConfig({
           globalSetup: ['tests/browser/serve-the-build.ts'],
           testTimeout: 60_000,
           hookTimeout: 120_000,
-          sequence: { groupOrder: 1 },
         },
       },
     ],

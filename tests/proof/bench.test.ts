@@ -76,8 +76,10 @@ describe.each(flows)('the minutes of %s', { timeout: 120_000 }, (id, flow) => {
 
 describe('the bench', { timeout: 120_000 }, () => {
   it('gives for each flow its minutes, the least, their ratio, and whether that is exact', async () => {
-    const benched = await bench(fixedRigs('unit', 1));
-    expect(Object.keys(benched)).toEqual(FAULT_FLOWS.map(([id]) => id));
+    // Each flow by itself is above.
+    const some = FAULT_FLOWS.slice(0, 2);
+    const benched = await bench(fixedRigs('unit', 1), some);
+    expect(Object.keys(benched)).toEqual(some.map(([id]) => id));
     const page = {
       bytesFirst: 12,
       bytesAll: 34,

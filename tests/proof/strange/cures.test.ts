@@ -11,7 +11,7 @@ import type { World } from '../../../src/world/state.ts';
 import { COMPLAINTS, type ComplaintId, ridden } from '../../../src/world/symptoms/index.ts';
 import { careful, rigOf, STEPS, saidBy, soundWorld } from './bikes.ts';
 
-const BIKES = 40;
+const BIKES = 20;
 const complains = (complaint: ComplaintId, world: World): boolean => COMPLAINTS[complaint](ridden(world)) === 'yes';
 
 interface Bad {

@@ -13,7 +13,7 @@ import type { World } from '../../../src/world/state.ts';
 import { COMPLAINTS, type ComplaintId, ridden } from '../../../src/world/symptoms/index.ts';
 import { careful, faultyWorld, STEPS, saidBy, soundWorld } from './bikes.ts';
 
-const SOUND_BIKES = 60;
+const SOUND_BIKES = 36;
 /** What shows with a fault only fits no sound bike. It is tried on sound ones all the same. */
 const SHOWS_WITH_A_FAULT = ['rest-nothing-when-off', 'lamp-red-at-low-volts'];
 const MOST_FAULTY_BIKES = 500;
