@@ -16,25 +16,27 @@ export type ParsedQuantity = { ok: true; value: number; over?: false } | { ok: t
  * m and M are prefixes of the unit, which is ohms. What could be read in two ways is refused, never guessed: marks
  * between thousands, and three digits after one comma. `OL` and what else meters show for it is an open circuit in
  * ohms; in volts and amperes it asks for a higher range.
+ *
+ * @param example what a message names as one, where that of the unit would not be allowed
  */
-export function parseQuantity(text: string, unit: AnyUnit): ParsedQuantity {
+export function parseQuantity(text: string, unit: AnyUnit, example: string = rowOf(unit).example): ParsedQuantity {
   const plain = plainText(text);
-  const { plural, example, largest } = rowOf(unit);
+  const { plural, largest } = rowOf(unit);
   if (plain === '') return refuse('empty', `Type a value in ${plural}, for example ${example}.`);
-  const over = readOverload(plain, unit);
+  const over = readOverload(plain, unit, example);
   if (over) return over;
 
   const [, sign = '', digits = '', exponent = '0', rest = ''] = NUMBER_THEN_REST.exec(plain) ?? [];
-  const number = readDigits(digits.trim(), unit);
+  const number = readDigits(digits.trim(), example);
   if (!number.ok) return number;
   if (/^[\d.,'+/-]/.test(rest)) return refuse('not-a-number', `Type one number only, for example ${example}.`);
   const other = rowOf(unit).others?.[rest.toLowerCase()];
   const power = other ? 0 : powerOfTen(rest, unit);
-  if (power === undefined) return refuse('wrong-unit', wrongUnit(rest, unit));
+  if (power === undefined) return refuse('wrong-unit', wrongUnit(rest, unit, example));
 
   const value = Number(`${sign}${number.decimal}e${Number(exponent) + power}`) * (other ?? 1) + 0; // + 0 turns −0 into 0
   if (Math.abs(value) <= largest) return { ok: true, value };
-  return refuse('too-large', tooLarge(unit));
+  return refuse('too-large', tooLarge(unit, example));
 }
 
 /**
@@ -51,8 +53,8 @@ const OVERLOAD =
   /^[+-]?\s*(\.?[o0]\.?l\.?|∞|inf(?:inity|inite)?\.?|over(?:[ -]?(?:range|load|limit|flow))?|open(?: circuit)?)\s*(.*)$/i;
 const GROUPED = /^\d{1,3}(?:[.,'\s]\d{3})+(?:[.,]\d+)?$/;
 
-function readOverload(plain: string, unit: AnyUnit): ParsedQuantity | undefined {
-  const { overload, example } = rowOf(unit);
+function readOverload(plain: string, unit: AnyUnit, example: string): ParsedQuantity | undefined {
+  const { overload } = rowOf(unit);
   const [, sign, rest] = OVERLOAD.exec(plain) ?? [];
   if (overload === undefined || rest === undefined || powerOfTen(rest, unit) === undefined) return undefined;
   if (overload === 'open') return { ok: true, over: true };
@@ -60,14 +62,13 @@ function readOverload(plain: string, unit: AnyUnit): ParsedQuantity | undefined 
   return refuse('too-large', message);
 }
 
-function tooLarge(unit: AnyUnit): string {
-  const { largest, overload, example } = rowOf(unit);
+function tooLarge(unit: AnyUnit, example: string): string {
+  const { largest, overload } = rowOf(unit);
   const instead = overload === 'open' ? 'If the meter shows no number, type OL.' : `For example ${example}.`;
   return `Type at most ${formatQuantity(largest, unit)}. Is the point in the right place? ${instead}`;
 }
 
-function readDigits(digits: string, unit: AnyUnit): { ok: true; decimal: string } | Refusal {
-  const { example } = rowOf(unit);
+function readDigits(digits: string, example: string): { ok: true; decimal: string } | Refusal {
   const [, whole = '', part = ''] = /^(\d*)(?:[.,](\d+))?$/.exec(digits) ?? [];
   if (/^[1-9]\d{0,2},\d{3}$/.test(digits)) {
     const message = `“${digits}” can mean ${Number(`${whole}.${part}`)} or ${whole}${part}. Type the one you mean, without a comma.`;

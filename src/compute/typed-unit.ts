@@ -26,10 +26,14 @@ export function powerOfTen(typed: string, unit: AnyUnit): number | undefined {
 }
 
 /** What is wrong with a typed unit, and what is allowed instead. */
-export function wrongUnit(typed: string, unit: AnyUnit): string {
-  const { plural, prefixes, example } = rowOf(unit);
+export function wrongUnit(typed: string, unit: AnyUnit, example: string): string {
+  const { plural, prefixes } = rowOf(unit);
   const allowed = ANY_OF.format(prefixes.map((prefix) => prefix + symbolOf(unit)));
   const other = (Object.keys(UNITS) as Unit[]).find((candidate) => powerOfTen(typed, candidate) !== undefined);
   const problem = other ? `You typed ${UNITS[other].plural}` : `“${typed}” is not a unit known here`;
+  if (isCount(unit)) return `${problem}. Type the number alone, for example ${example}.`;
   return `${problem}. This needs ${plural}: ${allowed}, or no unit, for example ${example}.`;
 }
+
+/** Counts and ratios are typed without a unit. */
+const isCount = (unit: AnyUnit): boolean => unit === 'speaker' || unit === 'channel' || symbolOf(unit) === '';

@@ -33,18 +33,21 @@ export function readField(field: Field, text: string): ReadField {
   }
   const gauge = field.unit === 'mm²' ? readGauge(text) : undefined;
   if (gauge && 'error' in gauge) return gauge;
-  const parsed = gauge ? ({ ok: true, value: gauge.mm2 } as const) : parseQuantity(text, field.unit);
+  const parsed = gauge ? ({ ok: true, value: gauge.mm2 } as const) : parseQuantity(text, field.unit, exampleOf(field));
   if (!parsed.ok) {
     const outside = `That is outside ${allowedRange(field)}. Is the point in the right place?`;
     return { error: parsed.reason === 'too-large' ? outside : parsed.message };
   }
   if ('over' in parsed && parsed.over)
     return { error: 'An open circuit is no rating. Type the number that is printed on it.' };
-  if (field.whole && !Number.isInteger(parsed.value)) return { error: 'Type a whole number.' };
+  if (field.whole && !Number.isInteger(parsed.value)) return { error: `Type a whole number, ${allowedRange(field)}.` };
   const value = parsed.value * field.siPerTyped;
   if (whyRefused(field, value) === null) return { value };
-  const typed = Number(parsed.value.toPrecision(4));
-  return { error: `${typed} is outside ${allowedRange(field)}. Is the point in the right place?` };
+  const typed = String(Number(parsed.value.toPrecision(4))).replace('-', '−');
+  const slipped =
+    !field.whole &&
+    [10, 100, 1000].some((by) => whyRefused(field, value * by) === null || whyRefused(field, value / by) === null);
+  return { error: `${typed} is outside ${allowedRange(field)}.${slipped ? ' Is the point in the right place?' : ''}` };
 }
 
 /** Leads are sold by gauge where millimetres are not usual: `8 AWG`, `AWG 8`, `2/0 ga`. */
@@ -64,8 +67,18 @@ function readGauge(text: string): { readonly mm2: number } | { readonly error: s
 const written = (text: string) => text.replace(/ (?:speakers?|channels?)?$/, '').replace(/ (?=[^\d ]+$)/, '\u00A0');
 
 /** `12.0 to 15.5 V`: what the form accepts. */
-export const allowedRange = ({ allowed, siPerTyped, unit }: NumberField): string =>
-  written(formatRange(allowed[0] / siPerTyped, allowed[1] / siPerTyped, unit));
+export function allowedRange({ allowed, siPerTyped, unit }: NumberField): string {
+  const [low, high] = [allowed[0] / siPerTyped, allowed[1] / siPerTyped];
+  if (low > 0 && high / low >= WIDE)
+    return `${written(formatQuantity(low, unit))} to ${written(formatQuantity(high, unit))}`;
+  return written(formatRange(low, high, unit));
+}
+/** From here on the ends of a range are read more easily with a prefix each: `0.1 mV to 200 V`. */
+const WIDE = 1e5;
+
+/** A value that the field accepts, as it may be typed. */
+const exampleOf = ({ typical, siPerTyped, unit }: NumberField): string =>
+  written(formatQuantity(typical / siPerTyped, unit));
 
 /** `14.2 V stands in (usual: 13.5 to 14.6 V)`: what is taken while nobody knows. */
 export function standIn({ typical, usual, siPerTyped, unit }: NumberField): string {

@@ -13,10 +13,22 @@ describe('readField', () => {
   it.each([
     [BIKE_FIELDS.supplyRunningV, '12', { value: 12 }],
     [BIKE_FIELDS.supplyRunningV, '15.5', { value: 15.5 }],
+    [BIKE_FIELDS.supplyRunningV, '11.9', { error: '11.9 is outside 12.0 to 15.5\u00A0V.' }],
+    [BIKE_FIELDS.supplyRunningV, '-13', { error: '−13 is outside 12.0 to 15.5\u00A0V.' }],
     [
       BIKE_FIELDS.supplyRunningV,
-      '11.9',
-      { error: '11.9 is outside 12.0 to 15.5\u00A0V. Is the point in the right place?' },
+      '1.42',
+      { error: '1.42 is outside 12.0 to 15.5\u00A0V. Is the point in the right place?' },
+    ],
+    [
+      BIKE_FIELDS.supplyRunningV,
+      'about 14',
+      { error: 'Type a number with at most one point or comma, for example 14.2\u00A0V.' },
+    ],
+    [
+      BIKE_FIELDS.rearPerChannel,
+      '2 kg',
+      { error: '“kg” is not a unit known here. Type the number alone, for example 1.' },
     ],
     [BIKE_FIELDS.batteryAh, '3000', { error: 'That is outside 4 to 100\u00A0Ah. Is the point in the right place?' }],
     [
@@ -24,8 +36,8 @@ describe('readField', () => {
       'OL',
       { error: 'An open circuit is no rating. Type the number that is printed on it.' },
     ],
-    [BIKE_FIELDS.rearPerChannel, '1.5', { error: 'Type a whole number.' }],
-    [BIKE_FIELDS.rearPerChannel, '9', { error: '9 is outside 1 to 4. Is the point in the right place?' }],
+    [BIKE_FIELDS.rearPerChannel, '1.5', { error: 'Type a whole number, 1 to 4.' }],
+    [BIKE_FIELDS.rearPerChannel, '9', { error: '9 is outside 1 to 4.' }],
     [BIKE_FIELDS.rearFitted, 'yes', { value: 'yes' }],
     [AMP_FIELDS.powerW, '', { value: undefined }],
   ])('$label takes “%s” as %j', (field, text, result) => {

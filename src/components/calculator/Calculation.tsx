@@ -1,11 +1,11 @@
 import { useEffect, useRef, useState } from 'preact/hooks';
 import type { Calculator, Result } from '../../calculators/calculator.ts';
+import { shown } from '../../calculators/shown.ts';
 import { linkOf, typedFromBike, typedInLink, worked } from '../../calculators/typed.ts';
 import type { Typed } from '../../rig/typed-field.ts';
 import { FieldRow } from '../my-bike/FieldRow.tsx';
 import { loadBike } from '../my-bike/stored-bike.ts';
-import { JoinedSpeakers } from './JoinedSpeakers.tsx';
-import { Figures, Key, Plot } from './Plot.tsx';
+import { ResultSection } from './ResultSection.tsx';
 
 /** A calculator: the result first, then the fields it comes from. It is worked out anew with every key. */
 export function Calculation({ one }: { readonly one: Calculator }) {
@@ -15,7 +15,6 @@ export function Calculation({ one }: { readonly one: Calculator }) {
   const now = worked(one, typed);
   const last = useRef<Result | undefined>(undefined);
   if (now.result) last.current = now.result;
-  const old = now.result === undefined;
 
   useEffect(() => {
     const take = () => {
@@ -41,15 +40,7 @@ export function Calculation({ one }: { readonly one: Calculator }) {
   };
   return (
     <div class="calculation">
-      <section aria-labelledby="result" class={old ? 'result old' : 'result'}>
-        <h2 id="result">Result</h2>
-        <p role="status" class={old ? 'notice' : 'sr-only'}>
-          {old &&
-            (now.together ?? 'A field below cannot be used yet. This is the last result that could be worked out.')}
-          {now.together && ' Above it is the last result that could be worked out.'}
-        </p>
-        {last.current && <Shown {...last.current} assumed={now.assumed.length} />}
-      </section>
+      <ResultSection {...shown(one, now, last.current)} assumed={now.assumed.length} />
       <form onSubmit={(event) => event.preventDefault()}>
         <h2>With these values</h2>
         {from && <p class="hint">{from}</p>}
@@ -77,35 +68,5 @@ export function Calculation({ one }: { readonly one: Calculator }) {
         </div>
       </form>
     </div>
-  );
-}
-
-function Shown({ lines, picture, says, assumed }: Result & { readonly assumed: number }) {
-  return (
-    <>
-      <dl class="lines">
-        {lines.map(({ label, text, note, mood }) => (
-          <div key={label} class={mood}>
-            <dt>{label}</dt>
-            <dd>
-              <b>{text}</b>
-              {note && <span class="hint">{note}</span>}
-            </dd>
-          </div>
-        ))}
-      </dl>
-      {assumed > 0 && (
-        <p class="hint">
-          {assumed === 1 ? 'For one field' : `For ${assumed} fields`} the usual value stands in. It is only as good as
-          that.
-        </p>
-      )}
-      <figure class="chart">
-        {picture.kind === 'plot' ? <Plot {...picture} says={says} /> : <JoinedSpeakers {...picture} says={says} />}
-        {picture.kind === 'plot' && <Key curves={picture.curves} />}
-        <figcaption>{says}</figcaption>
-        {picture.kind === 'plot' && <Figures {...picture} />}
-      </figure>
-    </>
   );
 }
