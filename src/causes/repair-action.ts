@@ -90,7 +90,13 @@ export type RepairAction =
       readonly fuseA: number;
       readonly onceLampIsDark?: true;
     }
-  | { readonly do: 'renew-lead'; readonly lead: 'ground'; readonly sectionM2: number }
+  /** Whoever is told so reads the jacket of the positive lead first. */
+  | {
+      readonly do: 'renew-lead';
+      readonly lead: 'ground';
+      readonly sectionM2: number;
+      readonly noThinnerThan?: 'plus-lead';
+    }
   | ({ readonly do: 'renew-holder' } & MainFuse)
   | ({ readonly do: 'renew-fuse'; readonly fuse: 'main' } & MainFuse)
   /** Of the number that is printed beside it. */

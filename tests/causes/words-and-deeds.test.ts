@@ -164,6 +164,14 @@ describe.each(CAUSES.map((cause) => [cause.id, cause] as const))('the fix of %s'
       }
     }
   });
+  it('lets somebody read the positive lead before a ground is chosen only where its words ask for it', () => {
+    for (const f of BIKES) {
+      const { fix, repair } = cause.remedy(f);
+      const ground = repair.find((one) => one.do === 'renew-lead' && one.lead === 'ground');
+      const asked = fix.some((line) => /never thinner than the section on the jacket of the positive lead/.test(line));
+      expect(ground !== undefined && 'noThinnerThan' in ground).toBe(asked);
+    }
+  });
   it('asks for the profile that its words name', () => {
     for (const f of BIKES) {
       const { fix, repair } = cause.remedy(f);

@@ -33,7 +33,7 @@ export const ampGroundOpen: Cause = {
       'Measured against its own ground, a good positive and a good remote wire look dead. A line-level lead’s shield may carry the current instead, and burn.',
     numbers: [...readGround(f), healthyFigure(f, 'ground')],
     readFirst: readsForLead(f).filter((read) => read === 'plus-lead'),
-    repair: [{ do: 'renew-lead', lead: 'ground', sectionM2: groundLeadM2(f) }],
+    repair: [{ do: 'renew-lead', lead: 'ground', sectionM2: groundLeadM2(f), noThinnerThan: 'plus-lead' }],
     fix: [
       'Key off, main fuse out, battery negative off. Line-level plugs out of the amplifier.',
       'Follow the old ground: the ring has come off, the crimp has pulled out, or it is bolted to paint or a rubber-mounted part.',

@@ -71,15 +71,17 @@ export const POWER: Repairs<
     const amp = soundAmp(world);
     if (!amp) return world;
     const { sectionM2 } = action;
-    return action.lead === 'plus'
-      ? withFuse(world, action, {
-          plusLead: { ...amp.plusLead, sectionM2 },
-          plusCopper: WHOLE,
-          ring: SOUND,
-          terminal: CLAMP,
-          leadToFrame: OPEN,
-        })
-      : withAmp(world, { groundLead: { ...amp.groundLead, sectionM2 }, groundRing: LUG, minusRing: LUG });
+    if (action.lead === 'plus')
+      return withFuse(world, action, {
+        plusLead: { ...amp.plusLead, sectionM2 },
+        plusCopper: WHOLE,
+        ring: SOUND,
+        terminal: CLAMP,
+        leadToFrame: OPEN,
+      });
+    const atLeastM2 = action.noThinnerThan ? amp.plusLead.sectionM2 : 0;
+    const groundLead = { ...amp.groundLead, sectionM2: Math.max(sectionM2, atLeastM2) };
+    return withAmp(world, { groundLead, groundRing: LUG, minusRing: LUG });
   },
   'renew-holder': (world, fuse) => withFuse(world, fuse, { holder: SOUND }),
   'renew-fuse': (world, action) => {
