@@ -66,10 +66,15 @@ describe('an article', () => {
     expect(wordsIn(text)).toBeGreaterThanOrEqual(300);
     expect(wordsIn(text)).toBeLessThanOrEqual(700);
   });
-  it.each(each)('%s has a figure, a question with its answer, and serves something', (_, { front }) => {
+  it.each(each)('%s has a figure, a question with its answer, and a flow that it serves', (_, { front }) => {
     expect(front).toMatch(/^figure:/m);
     expect(front).toMatch(/^question:\n {2}asks: .*\n {2}answer: ./m);
-    expect(front).toMatch(/^serves: \{.*\[.+\]/m);
+    const named = (kind: string) =>
+      new RegExp(`^serves: .*${kind}: \\[(.+?)\\]`, 'm').exec(front)?.[1]?.split(', ') ?? [];
+    const flows = named('flows');
+    expect(flows.length).toBeGreaterThan(0);
+    expect(FLOW_LIST.map(([id]) => id)).toEqual(expect.arrayContaining(flows));
+    expect(CALCULATORS.map(({ id }) => id)).toEqual(expect.arrayContaining(named('calculators')));
   });
   it.each(each)('%s names its sources', (_, { front }) => {
     const sources = sourcesIn(front);
