@@ -1,4 +1,5 @@
 import type { KnownAmp } from '../rig/rig.ts';
+import { is } from '../steps/outcome.ts';
 import { type PlanAct, reads } from './acts.ts';
 import {
   FOR_FULL_LEVEL,
@@ -116,22 +117,23 @@ export const backIfStored = planVerdict({
   remedy: (c, f) => {
     const demand = demandOf(c);
     const orElse = demand.kind === 'select' ? demand.orElse : undefined;
+    const ampComesOff = is(c.findings, 'planned-change', 'amp-removed');
     return {
       what: `Yes, if it can be had: have a specialist look whether this head unit holds a profile with the full level. Built with an amplifier, it may hold none, and then it stays ${f.loweredDb} quieter.`,
       ...sureness(c),
       background: `A bike built with an amplifier is delivered for one. ${PRACTICE}`,
       numbers: levels(c, f),
       fix: [
-        c.findings.outcome('planned-change') === 'amp-removed'
+        ampComesOff
           ? 'Ask before the amplifier comes off. Without a full level, it is what makes this bike loud.'
           : 'Ask before anything is bought.',
         ...liftFirst(c),
-        ...(c.findings.outcome('planned-change') === 'amp-removed'
+        ...(ampComesOff
           ? [
               'It holds one? Then take the amplifier out and put its speakers on the head unit. Those below 4 Ω were made for the amplifier: on the head unit its outputs run hot.',
             ]
           : []),
-        `${c.findings.outcome('planned-change') === 'amp-removed' ? 'It is out?' : 'It holds one?'} ${changeLine(c)}`,
+        `${ampComesOff ? 'It is out?' : 'It holds one?'} ${changeLine(c)}`,
         'It holds none? Keep an amplifier that takes the lowered level, or put the old one back.',
         ...(orElse
           ? [

@@ -58,12 +58,17 @@ function whoFor(answer: Answer, amps: readonly KnownAmp[]): string {
   }
 }
 
-const finding = (when: string, answer: Answer, c: PlanCase, profiles = c.facts.profiles): Finding => ({
+/** What an answer comes to where these profiles are possible. */
+const comesTo = (when: string, answer: Answer, c: PlanCase, profiles: readonly StoredProfile[]) => ({
   when,
   follows: inShort(answer),
+  demand: demandOf({ answer, facts: { ...c.facts, profiles } }),
+});
+
+const finding = (when: string, answer: Answer, c: PlanCase, profiles = c.facts.profiles): Finding => ({
+  ...comesTo(when, answer, c, profiles),
   who: whoFor(answer, c.findings.rig.amps ?? []),
   minutes: MINUTES[answer] ?? 10,
-  demand: demandOf({ answer, facts: { ...c.facts, profiles } }),
 });
 
 const answerFor = (facts: PlanFacts, change: Partial<PlanFacts>): Answer => decide({ ...facts, ...change }).answer;
@@ -130,10 +135,8 @@ export function openFindings(c: PlanCase): readonly Finding[] {
 /** What is left out of an answer that leans on what was told or heard: when it is another one, and which. */
 export function unlessOf(c: PlanCase): readonly Unless[] {
   return byAnswer(c, leftOut(c)).map(([answer, some]) => ({
-    when: apartInWords(some, everyPossible(c)),
-    follows: inShort(answer),
+    ...comesTo(apartInWords(some, everyPossible(c)), answer, c, some),
     profiles: some,
-    demand: demandOf({ answer, facts: { ...c.facts, profiles: some } }),
   }));
 }
 
