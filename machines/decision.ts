@@ -10,6 +10,7 @@ import {
   likeliestOutcome,
   type Observation,
   type Posterior,
+  posterior,
   ranked,
   type Share,
 } from '../src/inference/posterior.ts';
@@ -18,9 +19,9 @@ import { type ConditionKey, conditionOf, nameOf } from '../src/steps/conditions.
 import type { StepId } from '../src/steps/ids.ts';
 import { type Findings, findingsFrom, outcomeNamed } from '../src/steps/outcome.ts';
 import type { Step } from '../src/steps/step.ts';
-import { rearComesAndGoes } from '../src/steps/told/comes-and-goes.ts';
+import { lookedAtWhilePlaying } from '../src/steps/told/comes-and-goes.ts';
 import { toolsAtHand } from '../src/steps/tools/tools-at-hand.ts';
-import { elsewhere, type FlowContext, type HandsOver, type StagedFlow } from './machine.ts';
+import { elsewhere, type FlowContext, type HandsOver, type StagedFlow, sendsOn } from './machine.ts';
 import { canBeAsked, hasNoMeter } from './sense.ts';
 
 /** What a flow does next, and why. */
@@ -96,7 +97,7 @@ export function observationsOf(flow: StagedFlow, f: Findings, confirmed: Readonl
   return [...flow.steps.values()].flatMap((step): Observation[] => {
     const outcome = outcomeNamed(f, step.id);
     if (outcome === undefined || outcome === 'cannot') return [];
-    if (step.kind === 'choice' && step.justNow?.includes(outcome) && rearComesAndGoes(f)) return [];
+    if (step.kind === 'choice' && step.justNow?.includes(outcome) && lookedAtWhilePlaying(f)) return [];
     return [
       {
         step: step.id,
@@ -231,9 +232,6 @@ function anotherComplaint(
   return open ? { kind: 'confirm', step: open, because: 'pivotal' } : { kind: 'hand over', to };
 }
 
-/** A flow without causes of its own concludes nothing: it sends on, and the next one doubts what it has to. */
-const sendsOn = (flow: StagedFlow): boolean => flow.causes.length === 0;
-
 /** The causes of another flow lead this one's by so much that a list of these would be of no use. Judged. */
 const FAR_AHEAD = 3;
 /** And they are so near to what nobody thought of. Judged. */
@@ -242,25 +240,46 @@ const NEAR_SHARE = 0.5;
  * Who leads. Whatever nobody thought of is looked for nowhere: where the next one is another flow's, near to it and far
  * ahead of all that this one has, it goes on there.
  */
-function leadOf(flow: StagedFlow, shares: readonly Share[]): Share | undefined {
+function leadOf(flow: StagedFlow, f: Findings, shares: readonly Share[]): Share | undefined {
+  if (sendsOn(flow)) return shares.find(({ cause }) => lookedForBy(flow, f, cause) !== undefined);
   const [first] = shares;
   const named = shares.find(({ cause }) => !isUnthought(cause));
-  if (sendsOn(flow)) return named;
   const own = shares.find(({ cause }) => flow.causes.includes(cause));
   const isNear = (named?.shareRatio ?? 0) >= NEAR_SHARE * (first?.shareRatio ?? 0);
   const isFarAhead = named !== own && (named?.shareRatio ?? 0) >= FAR_AHEAD * (own?.shareRatio ?? 0);
   return isNear && isFarAhead ? named : first;
 }
 
+/** A cause whose share falls to so little of what it is on any bike is none of this one. Judged: what is said is wrong in 0.03. */
+const OF_BIKE_RATIO = 0.1;
+type Reckoned = Pick<Reckoning, 'model' | 'known' | 'shares'>;
+/**
+ * Whether a bike can have a cause, as it was said to be built and where it was said to be wrong: nobody is sent to an
+ * amplifier that he said is not there, nor to a lid for a speaker in the fairing.
+ */
+function canBeOn(flow: StagedFlow, { model, known }: Pick<Reckoning, 'model' | 'known'>): (cause: string) => boolean {
+  const shareWith = (observations: readonly Observation[]) =>
+    new Map(
+      ranked(model, posterior(model, { observations, repairs: [] })).map((one) => [one.cause, one.shareRatio] as const),
+    );
+  const fitted = new Set(flow.spec.stages.fitted.map(({ id }) => id));
+  const any = shareWith([]);
+  const said = shareWith(known.observations.filter(({ step, trust }) => trust === 'build' || fitted.has(step)));
+  return (cause) => (said.get(cause) ?? 0) >= OF_BIKE_RATIO * (any.get(cause) ?? 0);
+}
+
 /** What is named beside a cause: three others at most, and none that is next to impossible. */
 const BESIDES_SHARE = 0.02;
 const MOST_BESIDES = 3;
-const besidesOf = (flow: StagedFlow, f: Findings, shares: readonly Share[], cause: string): readonly string[] =>
-  shares
+function besidesOf(flow: StagedFlow, f: Findings, reckoned: Reckoned, cause: string): readonly string[] {
+  const isOfBike = canBeOn(flow, reckoned);
+  return reckoned.shares
     .filter((one) => one.cause !== cause && !isUnthought(one.cause) && one.shareRatio >= BESIDES_SHARE)
     .filter((one) => flow.causes.includes(one.cause) || lookedForBy(flow, f, one.cause) !== undefined)
+    .filter((one) => isOfBike(one.cause))
     .slice(0, MOST_BESIDES)
     .map((one) => one.cause);
+}
 
 /** The flow that looks for a cause which is none of this one's, where this bike has anything to look for there. */
 const lookedForBy = (flow: StagedFlow, f: Findings, cause: string | undefined): HandsOver | undefined =>
@@ -272,17 +291,20 @@ function conclusion(
   flow: StagedFlow,
   context: FlowContext,
   f: Findings,
-  shares: readonly Share[],
-  certainty: Certainty,
+  { certainty, ...reckoned }: Reckoned & Pick<Reckoning, 'certainty'>,
 ): Decision {
-  const first = leadOf(flow, shares);
+  const { shares } = reckoned;
+  const first = leadOf(flow, f, shares);
   // The other flow has the steps for it, and hands back what is not its own.
   const to = flowOf(flow, context, f, first?.cause);
   if (to) return { kind: 'hand over', to };
   if (first && flow.causes.includes(first.cause) && certainty !== 'short list')
-    return { kind: 'conclude', cause: first.cause, certainty, besides: besidesOf(flow, f, shares, first.cause) };
+    return { kind: 'conclude', cause: first.cause, certainty, besides: besidesOf(flow, f, reckoned, first.cause) };
   // A list is never empty: where all that is likely is nobody's here, it says who of its own comes next.
-  const own = shares.filter(({ cause }) => flow.causes.includes(cause));
+  const all = shares.filter(({ cause }) => flow.causes.includes(cause));
+  const isOfBike = canBeOn(flow, reckoned);
+  const onBike = all.filter(({ cause }) => isOfBike(cause));
+  const own = onBike.length > 0 ? onBike : all;
   const total = own.reduce((sum, { shareRatio }) => sum + shareRatio, 0);
   const listed = own.filter(({ shareRatio }, i) => i === 0 || shareRatio >= LISTED_SHARE * total);
   return { kind: 'list', causes: listed.slice(0, MOST_LISTED).map(({ cause }) => cause) };
@@ -309,9 +331,26 @@ function earning(
   return next.find(({ step }) => pointing.includes(step))?.step;
 }
 
+/** Whether something is done at the bike for a step: what needs neither tool nor ear nor hand is told from memory. */
+const isLook = (step: Step | undefined): boolean =>
+  step !== undefined && step.kind !== 'rig' && (step.tool !== 'none' || (step.conditions ?? []).length > 0);
+const isLookedAt = (step: Step, f: Findings): boolean => {
+  const outcome = outcomeNamed(f, step.id);
+  return isLook(step) && outcome !== undefined && outcome !== 'cannot';
+};
+
 /** A cure is proof once it was undone and done again. */
 const notYetUndone = ({ step, confirmed }: Observation): readonly Doubt[] =>
   confirmed ? [] : [{ step, because: 'pivotal' }];
+
+/**
+ * Two causes at once explain what one does not. Before any repair that is a reason to look once more at the answer that
+ * does not fit the likeliest single one: a slip is commoner than a second fault.
+ */
+const oddByItself = (single: Model, model: Model, known: Knowledge): readonly Doubt[] =>
+  model === single || known.repairs.length > 0
+    ? []
+    : doubts(single, known, posterior(single, known)).filter(({ because }) => because === 'misfit');
 
 /** What comes next once everything in order is answered, decided once from everything that is known. */
 export function decide(flow: StagedFlow, context: FlowContext, f: Findings): Decided {
@@ -330,7 +369,9 @@ export function decide(flow: StagedFlow, context: FlowContext, f: Findings): Dec
   const cured = known.observations.find(
     ({ step: id, outcome }) => outcome === 'cured' || wasPutRight(flow.steps.get(id), outcome),
   );
-  const doubted = cured ? notYetUndone(cured) : doubts(model, known, believed);
+  const doubted = cured
+    ? notYetUndone(cured)
+    : [...doubts(model, known, believed), ...oddByItself(single, model, known)];
   const leader = late.causes[shares[0]?.cause ?? ''];
   const fix = leader && effort(leader, f);
   const certainty = certaintyOf(model, known, believed, {
@@ -353,9 +394,14 @@ export function decide(flow: StagedFlow, context: FlowContext, f: Findings): Dec
     offers.filter((offer) => isLeft(offer.step)),
     fix && DEAR.has(fix) ? EARN_DEAR_MINUTES : EARN_MINUTES,
   );
+  // What is only remembered and told is looked at before anything is concluded, by the step that tells most.
+  const unseen = cured === undefined && !sendsOn(flow) && ![...flow.steps.values()].some((one) => isLookedAt(one, f));
+  const looks = unseen
+    ? next.filter((one) => isLook(flow.steps.get(one.step))).toSorted((a, b) => b.bits - a.bits)[0]
+    : undefined;
   // What was read at one end is read at the other before anything is concluded.
   const completes = offers.find((offer) => isLeft(offer.step) && flow.steps.get(offer.step)?.completes?.(f));
-  const step = flow.steps.get(worth?.step ?? completes?.step ?? earns ?? '');
+  const step = flow.steps.get(worth?.step ?? completes?.step ?? looks?.step ?? earns ?? '');
   if (step && !surelyElsewhere(flow, context, f, shares)) {
     const askFirst = step.tool === 'meter' && canBeAsked(toolsAtHand, f);
     return done({ kind: 'ask', step: askFirst ? (toolsAtHand as unknown as Step) : step });
@@ -364,7 +410,7 @@ export function decide(flow: StagedFlow, context: FlowContext, f: Findings): Dec
   const again = doubt && flow.steps.get(doubt.step);
   if (again && (context.askedAgain ?? 0) < MOST_CONFIRMED)
     return done({ kind: 'confirm', step: again, because: doubt.because });
-  return done(conclusion(flow, context, f, shares, certainty));
+  return done(conclusion(flow, context, f, reckoning));
 }
 
 /** What a cause of a flow is called, those included that another flow looks for. */

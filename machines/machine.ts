@@ -41,8 +41,10 @@ export type FlowEvent =
 export interface HandsOver {
   readonly flow: string;
   readonly title: string;
-  readonly because: string;
+  readonly because: string | ((findings: Findings) => string);
   readonly causes: readonly string[];
+  /** Whether it may be no fault at all, from what is known: then it is said where that begins. */
+  readonly mayBeNoFault?: (findings: Findings) => boolean;
   /** On which bikes there is anything to look for there: on all, where nothing is said. */
   readonly sensible?: (findings: Findings) => boolean;
   /** What that flow need not ask any more. */
@@ -54,6 +56,10 @@ export interface HandsOver {
 /** What the other flow need not ask, in a case as it stands. */
 export const toldBy = ({ told }: HandsOver, findings: Findings): Facts | undefined =>
   typeof told === 'function' ? told(findings) : told;
+
+/** Why the other flow is better at a case as it stands. */
+export const becauseOf = ({ because }: Pick<HandsOver, 'because'>, findings: Findings): string =>
+  typeof because === 'function' ? because(findings) : because;
 
 /** The cause that stands in the table of a flow for all causes that another flow looks for. */
 export const elsewhere = (flow: string): string => `elsewhere: ${flow}`;
@@ -101,6 +107,9 @@ export interface StagedFlow {
   readonly decide: Decide | undefined;
   readonly machine: FlowMachine;
 }
+
+/** A flow without causes of its own concludes nothing: it sends on, and the next one doubts what it has to. */
+export const sendsOn = (flow: StagedFlow): boolean => flow.causes.length === 0;
 
 /** What a final state gives: the cause and its fix, a list of those who are left, or the flow that goes on. */
 export type FlowOutput =

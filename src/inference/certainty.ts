@@ -19,7 +19,8 @@ const COULD_BE_SHARE = 0.003;
 
 /**
  * Tells whether an outcome points at a cause: it gives it, and neither a sound bike nor any other cause of this build gives
- * it nearly as often. What only rules others out proves nothing, since nobody knows all others.
+ * it nearly as often. What only rules others out proves nothing, since nobody knows all others. A cause with which the
+ * step makes no sense gives none of its outcomes.
  */
 function pointer(model: Model, { observations }: Knowledge, believed: Posterior, cause: string) {
   const ofBuild = observations.filter(({ trust }) => trust === 'build');
@@ -33,7 +34,11 @@ function pointer(model: Model, { observations }: Knowledge, believed: Posterior,
     const limit = own / POINTS_RATIO;
     return (
       (chanceOf(model, onBuild, UNTHOUGHT_SOUND, step, outcome) ?? 0) < limit &&
-      others.every((other) => (chanceOf(model, onBuild, other.cause, step, outcome) ?? 0) < limit)
+      others.every(
+        (other) =>
+          model.steps.get(step)?.looked.has(other.cause) === false ||
+          (chanceOf(model, onBuild, other.cause, step, outcome) ?? 0) < limit,
+      )
     );
   };
 }

@@ -46,6 +46,8 @@ export interface Chances {
   readonly general: readonly number[];
   /** What a slip at this step looks like. */
   readonly slip: readonly number[];
+  /** The causes with which it was ever looked at. With the others it makes no sense, and their chances are the mean. */
+  readonly looked: ReadonlySet<string>;
 }
 
 /** A table made ready: shares filled, smoothed and in columns. */
@@ -128,7 +130,13 @@ export function compile(table: Table): Model {
       }),
     );
     const outcomes = new Map(names.map((name, o) => [name, o]));
-    steps.set(step, { outcomes, byRow, general, slip: names.map(() => 1 / names.length) });
+    steps.set(step, {
+      outcomes,
+      byRow,
+      general,
+      slip: names.map(() => 1 / names.length),
+      looked: new Set(byCause.keys()),
+    });
   }
   const model: Model = {
     causes,

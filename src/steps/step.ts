@@ -125,7 +125,7 @@ export interface ChoiceStep<O extends string = string> extends Wording<O> {
   readonly tones?: readonly ToneName[];
   /** Options that make no sense on this bike. */
   leftOut?(situation: Situation): readonly NoInfer<O>[];
-  /** Options that only say that it plays at this moment: where it comes and goes they speak for and against nothing. */
+  /** Options that only say that all is well at this moment: where it comes and goes, and plays just now, they say nothing. */
   readonly justNow?: readonly NoInfer<O>[];
   /** Options that say what was wrong and that it was put right on the spot: nobody can look once more. */
   readonly putRight?: readonly NoInfer<O>[];

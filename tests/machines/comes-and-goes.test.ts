@@ -44,6 +44,16 @@ describe('a rear that comes and goes on bumps, and plays just now', () => {
       expect(shareOf(cause, { ...ON_BUMPS, ...PLAYS_NOW })).toBeCloseTo(shareOf(cause, ON_BUMPS), 6);
     }
   });
+  it('clears nothing of its amplifier by a light that is lit and a hiss that is heard meanwhile', () => {
+    const meanwhile = { ...ON_BUMPS, ...PLAYS_NOW, 'amp-light': 'normal', 'rear-hiss': 'hiss' };
+    for (const cause of ['elsewhere: amp-wont-turn-on', 'lid-lead-broken'])
+      expect(shareOf(cause, meanwhile)).toBeCloseTo(shareOf(cause, { ...ON_BUMPS, ...PLAYS_NOW }), 6);
+  });
+  it('is told much by a light that is lit while it is silent', () => {
+    const cause = 'elsewhere: amp-wont-turn-on';
+    const silent = { ...ON_BUMPS, 'fader-centre': 'no-change' };
+    expect(shareOf(cause, { ...silent, 'amp-light': 'normal' })).toBeLessThan(0.7 * shareOf(cause, silent));
+  });
   it('is asked to press the plugs, and not which corners play', () => {
     const asked = askedOf({ ...ON_BUMPS, ...PLAYS_NOW, 'amp-light': 'normal' });
     expect(asked).toContain('wiggle');

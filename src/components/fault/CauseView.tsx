@@ -54,8 +54,7 @@ function Alternatives({ view, besides }: { readonly view: FaultView; readonly be
       <ul>
         {others.map((other) => (
           <li key={other.cause}>
-            <b>{view.nameOf(other.cause)}</b>, {shareInWords(other.shareRatio)}.{' '}
-            {view.splitOf(other.cause) ?? view.lookedForBy(other.cause)?.because}
+            <b>{view.nameOf(other.cause)}</b>, {shareInWords(other.shareRatio)}. {view.checkOf(other.cause)}
           </li>
         ))}
       </ul>

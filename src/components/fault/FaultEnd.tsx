@@ -1,6 +1,6 @@
 import type { ComponentChildren } from 'preact';
 import { useEffect, useRef, useState } from 'preact/hooks';
-import { elsewhere, type HandsOver, toldBy } from '../../../machines/machine.ts';
+import { becauseOf, elsewhere, type HandsOver, toldBy } from '../../../machines/machine.ts';
 import { cured, learntHere, repaired } from '../../case/change.ts';
 import type { Case } from '../../case/events.ts';
 import { openedTheFuse, renewsFuse } from '../../case/opened-fuse.ts';
@@ -107,7 +107,7 @@ function causeShown({ open, cured: isCured }: Standing, picked: string | undefin
 
 /** Where a fault flow ends: in a cause, in a list of those who are left, or in another flow. */
 export function FaultEnd(props: Props) {
-  const { view, case: it, onMove, onReopen, onGoOn } = props;
+  const { view, case: it, onMove, onReopen, onGoOn, goesOn } = props;
   const { open } = view.standing;
   const [picked, setPicked] = useState<string>();
   const place = useRef<HTMLDivElement>(null);
@@ -128,7 +128,13 @@ export function FaultEnd(props: Props) {
   return (
     <div ref={place}>
       {open.kind === 'onward' && (
-        <OnwardView to={open.to} onGo={() => goTo(open.to)} onNotIt={() => notIt(elsewhere(open.to.flow))} />
+        <OnwardView
+          title={open.to.title}
+          because={becauseOf(open.to, view.standing.findings)}
+          goesOn={open.to.mayBeNoFault?.(view.standing.findings) && goesOn}
+          onGo={() => goTo(open.to)}
+          onNotIt={() => notIt(elsewhere(open.to.flow))}
+        />
       )}
       {shown && <OneCause {...props} cause={shown} certainty={certainty} />}
       {shown && open.kind === 'list' && picked !== undefined && (

@@ -39,7 +39,7 @@ function Left({
         <ShareBar shareRatio={share} />
       </p>
       <Cautions ids={cautions} />
-      <p>{view.splitOf(cause) ?? elsewhere?.because}</p>
+      <p>{view.checkOf(cause)}</p>
       {!elsewhere && (
         <button type="button" onClick={() => onPick(cause)}>
           This is it<span class="sr-only"> – {view.nameOf(cause)}</span>

@@ -28,7 +28,7 @@ export const measuredFirst = ({ flow, standing }: Pick<FaultView, 'flow' | 'stan
 export function listSections(view: FaultView, causes: readonly string[], title: string): readonly Section[] {
   const { standing } = view;
   const checks = causes.map((cause) => {
-    const check = view.splitOf(cause) ?? view.lookedForBy(cause)?.because;
+    const check = view.checkOf(cause);
     const ruledOut = view.ruledOut.has(cause) ? ' Ruled out.' : '';
     return `${view.nameOf(cause)}, ${shareInWords(view.shareOf(cause))}.${ruledOut}${check === undefined ? '' : ` ${check}`}`;
   });

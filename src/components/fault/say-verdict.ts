@@ -1,4 +1,3 @@
-import type { HandsOver } from '../../../machines/machine.ts';
 import { cautionsOfFix } from '../../causes/action-cautions.ts';
 import type { Remedy } from '../../causes/cause.ts';
 import type { Certainty } from '../../inference/certainty.ts';
@@ -82,7 +81,7 @@ export const tellList = (view: FaultView, causes: readonly string[]): SpokenEnd 
 });
 
 /** A case that another list of causes takes on, told to a caller: nothing is done yet. */
-export const tellOnward = ({ title, because }: Pick<HandsOver, 'title' | 'because'>): SpokenEnd => ({
+export const tellOnward = (title: string, because: string): SpokenEnd => ({
   tell: [
     because,
     `We go on with this: ${title}.`,

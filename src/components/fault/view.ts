@@ -1,5 +1,5 @@
 import { causeTitle, observationsOf } from '../../../machines/decision.ts';
-import { elsewhere, type HandsOver, type Late, type StagedFlow } from '../../../machines/machine.ts';
+import { becauseOf, elsewhere, type HandsOver, type Late, type StagedFlow } from '../../../machines/machine.ts';
 import type { Standing } from '../../case/standing.ts';
 import { type Cause, splitOf } from '../../causes/cause.ts';
 import { hangsOn } from '../../inference/doubt.ts';
@@ -34,6 +34,8 @@ export interface FaultView {
   lookedForBy(cause: string): HandsOver | undefined;
   /** The check that separates a cause from the rest, with the tools at hand. */
   splitOf(cause: string): string | undefined;
+  /** The same; of a cause that another flow looks for, why that one is better at it. */
+  checkOf(cause: string): string | undefined;
   /** What each answer did for or against a cause, the strongest first. */
   moved(cause: string): readonly Moved[];
   /** The answers without any one of which a cause would not lead, the one it hangs on most first. */
@@ -66,6 +68,11 @@ export function viewOf(flow: StagedFlow, standing: Standing, late: Late): FaultV
   const all = [...listed.filter((one) => !ruledOut.has(one.cause)), ...listed.filter((one) => ruledOut.has(one.cause))];
   // Who noted what as cured may come out of a link: what every object has is no cause.
   const causeOf = (cause: string) => (Object.hasOwn(late.causes, cause) ? late.causes[cause] : undefined);
+  const lookedForBy = (cause: string) => flow.handsOver.find((to) => elsewhere(to.flow) === cause);
+  const checkFor = (id: string) => {
+    const cause = causeOf(id);
+    return cause && splitOf(cause, findings)[hasMeter ? 'byMeter' : 'without'];
+  };
   let movedBy: ReturnType<typeof evidence> | undefined;
   return {
     flow,
@@ -79,10 +86,11 @@ export function viewOf(flow: StagedFlow, standing: Standing, late: Late): FaultV
     nameOf: (cause) => (cause === UNTHOUGHT ? NOT_IN_THE_LIST : causeTitle(flow, cause, findings, late.causes)),
     causeOf,
     shareOf: (cause) => all.find((one) => one.cause === cause)?.shareRatio ?? 0,
-    lookedForBy: (cause) => flow.handsOver.find((to) => elsewhere(to.flow) === cause),
-    splitOf: (id) => {
-      const cause = causeOf(id);
-      return cause && splitOf(cause, findings)[hasMeter ? 'byMeter' : 'without'];
+    lookedForBy,
+    splitOf: checkFor,
+    checkOf: (id) => {
+      const to = lookedForBy(id);
+      return checkFor(id) ?? (to && becauseOf(to, findings));
     },
     moved: (cause) => {
       movedBy ??= evidence(model, known);

@@ -26,6 +26,7 @@ export const rearHiss: ChoiceStep<'hiss' | 'silent'> = choice({
   observes: ['amp-supply', 'amp', 'run', 'speaker'],
   cautions: ['wakes-loud'],
   options: { hiss: 'Yes, hiss or a thump', silent: 'Dead silence' },
+  justNow: ['hiss'],
   outcomes: { hiss: 'hiss or thump', silent: 'dead silence' },
   ifCannot: 'Too noisy where you are: skip it.',
 });

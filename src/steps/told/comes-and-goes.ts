@@ -4,3 +4,16 @@ import { type Findings, is } from '../outcome.ts';
 export const rearComesAndGoes = (f: Findings): boolean =>
   is(f, 'rear-history', 'comes-and-goes') ||
   is(f, 'when-silent', 'bumps', 'wet', 'hot', 'steering', 'running', 'loud', 'quiet', 'unknown');
+
+/** Whether somebody who listened just now heard it play. */
+const playsNow = (f: Findings): boolean =>
+  is(f, 'which-silent', 'plays') ||
+  is(f, 'which-corner', 'plays') ||
+  is(f, 'fader-centre', 'plays') ||
+  is(f, 'rear-control', 'plays') ||
+  is(f, 'lid-check', 'plays') ||
+  is(f, 'four-corners', 'all') ||
+  is(f, 'four-corners@front', 'all');
+
+/** It comes and goes, and was looked at while it is there: whatever is in order then may not be when it is gone. */
+export const lookedAtWhilePlaying = (f: Findings): boolean => rearComesAndGoes(f) && playsNow(f);

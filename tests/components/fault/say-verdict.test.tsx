@@ -84,15 +84,22 @@ describe('for whoever learns', () => {
 
 describe('on the phone, the way to another list of causes', () => {
   it('is told with why, that nothing is asked twice, and that nothing is bought or taken apart yet', () => {
-    const { tell, never } = tellOnward({ title: 'The amplifier stays off', because: 'Its lamp is dark.' });
+    const { tell, never } = tellOnward('The amplifier stays off', 'Its lamp is dark.');
     expect(tell.join(' ')).toMatch(
       /^Its lamp is dark\. We go on with this: The amplifier stays off\. All that you told/,
     );
     expect(never.join(' ')).toMatch(/^Buy and book nothing yet\. .*take nothing else apart/);
   });
   it('stands on the screen of the hand-over', () => {
-    const to = { flow: 'ducts', title: 'It blows nowhere', because: 'The fan is sound.', causes: [] };
-    const html = renderToString(<OnwardView to={to} onGo={() => undefined} onNotIt={() => undefined} />);
+    const html = renderToString(
+      <OnwardView
+        title="It blows nowhere"
+        because="The fan is sound."
+        goesOn={undefined}
+        onGo={() => undefined}
+        onNotIt={() => undefined}
+      />,
+    );
     expect(allWords(html)).toMatch(/Tell the caller, one line at a time: The fan is sound\. We go on with this/);
   });
 });

@@ -1,0 +1,63 @@
+import { describe, expect, it } from 'vitest';
+import type { Late, StagedFlow } from '../../machines/machine.ts';
+import { noSoundAtAll } from '../../machines/no-sound-at-all.ts';
+import { oneSpeakerOrSideDead } from '../../machines/one-speaker-or-side-dead.ts';
+import { answered, confirmed } from '../../src/case/change.ts';
+import { replay } from '../../src/case/replay.ts';
+import { late as silentLate } from '../../src/likelihoods/no-sound-at-all.ts';
+import { late as oneLate } from '../../src/likelihoods/one-speaker-or-side-dead.ts';
+import { type Answers, caseOn, toAnswer } from '../journey.ts';
+
+/* Nobody looks for what he said is not there: by reason alone. */
+
+/** What is named at the end of a case: everything is answered from a list, or with “I can’t”, and no answer is changed. */
+function named(flow: StagedFlow, late: Late, answers: Answers): readonly string[] {
+  let it = caseOn(flow);
+  for (let i = 0; i < 60; i++) {
+    const { open } = replay(flow, it, late);
+    if (open.kind === 'list') return open.causes;
+    if (open.kind === 'cause') return [open.cause, ...open.besides];
+    if (open.kind === 'doubt') it = confirmed(it, open.step.id);
+    else if (open.kind === 'step') it = answered(it, open.step.id, toAnswer(answers[open.step.id] ?? null));
+    else return expect.fail(open.kind);
+  }
+  return expect.fail('it goes on asking');
+}
+
+describe('what is named at the end', () => {
+  it('is nothing of an amplifier where there is none', () => {
+    const causes = named(noSoundAtAll, silentLate, {
+      'unit-kind': 'factory',
+      'amps-drive': 'none',
+      'last-change': 'front',
+      'tried-already': 'nothing',
+      'unit-screen': 'normal',
+      'source-plays': 'no-change',
+      'audio-target': 'no-change',
+      'other-source': 'same',
+      'tools-at-hand': 'none',
+    });
+    expect(causes.length).toBeGreaterThan(0);
+    for (const cause of ['amp-input-plug-off', 'converter-dead']) expect(causes).not.toContain(cause);
+  });
+  it('is nothing of a lid for a speaker in the fairing', () => {
+    const causes = named(oneSpeakerOrSideDead, oneLate, {
+      'which-corner': 'front-left',
+      'unit-kind': 'factory',
+      'rear-drive': 'unit',
+      'front-fed': 'unit',
+      'rear-history': 'stopped',
+      'when-silent': 'always',
+      'last-change': 'nothing',
+      'tried-already': 'nothing',
+      'how-quiet': 'faint',
+      'fader-centre': 'weak',
+      'speaker-plug': 'clean',
+      'four-corners@front': 'all',
+      'tools-at-hand': 'none',
+    });
+    expect(causes.length).toBeGreaterThan(0);
+    for (const cause of ['rear-plug-off', 'lid-contacts-dirty', 'lid-lead-broken', 'second-connector-dirty'])
+      expect(causes).not.toContain(cause);
+  });
+});
