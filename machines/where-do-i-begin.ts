@@ -1,11 +1,49 @@
 import { ampLight } from '../src/steps/amplifier/amp-light.ts';
-import { is } from '../src/steps/outcome.ts';
+import { type Findings, is, isKnown } from '../src/steps/outcome.ts';
+import type { Facts } from '../src/steps/step.ts';
 import { whenWrong } from '../src/steps/told/when-wrong.ts';
 import { flow } from './kit.ts';
 import { opening } from './where-do-i-begin.opening.ts';
 
+const isNothingKnown = (f: Findings): boolean =>
+  !isKnown(f, 'what-plays') && !isKnown(f, 'when-wrong') && !isKnown(f, 'amp-light');
+
+/** All of it plays, and it is not bad at certain times: that is what a thin or a quiet sound looks like, too. */
+const mayBeNoFault = (f: Findings): boolean =>
+  is(f, 'what-plays', 'all') && !is(f, 'when-wrong', 'loud', 'running', 'times');
+
 /** Nothing is concluded here, and it is said so. */
-const mostLike = (it: string): string => `From what you say it is most like ${it}`;
+const begin = (it: string) => ({
+  because: (f: Findings): string =>
+    [
+      isNothingKnown(f)
+        ? `Nothing is known yet. By how often it happens, begin with this: ${it}`
+        : mayBeNoFault(f)
+          ? `What you say points to no one thing. Begin with this: ${it}`
+          : `From what you say it is most like this: ${it}`,
+      ...(mayBeNoFault(f)
+        ? ['Thin, dull or too quiet at any volume? That may be no fault: begin with “Does it need a reflash at all?”']
+        : []),
+    ].join(' '),
+  mayBeNoFault,
+  causes: [],
+});
+
+const noAmp = (f: Findings): boolean => is(f, 'amp-light', 'no-amp');
+/** Whoever has no amplifier is not asked for one again. */
+const askedInAll = (f: Findings): Facts => (noAmp(f) ? { 'amps-drive': { option: 'none' } } : {});
+const askedByAxle = (f: Findings): Facts =>
+  noAmp(f) ? { 'rear-drive': { option: 'unit' }, 'front-fed': { option: 'unit' } } : {};
+const silentRear = (f: Findings): Facts =>
+  is(f, 'what-plays', 'no-rear')
+    ? { 'which-silent': { option: 'both' } }
+    : is(f, 'what-plays', 'rear-weak')
+      ? { 'which-silent': { option: 'weak' } }
+      : {};
+
+/** All of it plays just now, it comes and goes, and there is no amplifier that could: a joint on the way to a speaker. */
+const cutsOutWithoutAmp = (f: Findings): boolean =>
+  is(f, 'what-plays', 'all') && is(f, 'when-wrong', 'times') && noAmp(f);
 
 /** Something is wrong, and its rider has no name for it: three questions at most, and the flow that is best at it. */
 export const whereDoIBegin = flow(opening, {
@@ -17,44 +55,39 @@ export const whereDoIBegin = flow(opening, {
     {
       flow: 'no-rear-sound',
       title: 'The rear is silent or weak',
-      because: mostLike('this: the front plays, and the rear does not, or only weakly.'),
-      told: (f) =>
-        is(f, 'what-plays', 'no-rear')
-          ? { 'which-silent': { option: 'both' } }
-          : is(f, 'what-plays', 'rear-weak')
-            ? { 'which-silent': { option: 'weak' } }
-            : {},
-      causes: [],
+      ...begin('the front plays, and the rear does not, or only weakly.'),
+      told: (f) => ({ ...silentRear(f), ...askedByAxle(f) }),
     },
     {
       flow: 'amp-wont-turn-on',
       title: 'The amplifier stays off, or cuts out',
-      because: mostLike('an amplifier that is off, or cuts out now and then.'),
-      causes: [],
+      ...begin('an amplifier is off, or cuts out now and then.'),
+      sensible: (f) => !noAmp(f),
     },
     {
       flow: 'no-sound-at-all',
       title: 'No sound at all',
-      because: mostLike('this: nothing plays anywhere.'),
-      causes: [],
+      ...begin('nothing plays anywhere.'),
+      told: askedInAll,
     },
     {
       flow: 'one-speaker-or-side-dead',
       title: 'One speaker or one side is dead',
-      because: mostLike('this: one speaker, one side or the front is silent or weak beside others that play.'),
-      causes: [],
+      ...begin('one speaker, one side or the front is silent or weak beside others that play, always or at times.'),
+      isIt: { when: cutsOutWithoutAmp, by: [] },
+      told: (f) => ({ ...(cutsOutWithoutAmp(f) && { 'which-corner': { option: 'plays' } }), ...askedByAxle(f) }),
     },
     {
       flow: 'distortion-at-volume',
       title: 'It distorts when it is loud',
-      because: mostLike('this: it plays, and sounds bad when it is loud.'),
-      causes: [],
+      ...begin('it plays, and sounds bad when it is loud.'),
+      told: askedInAll,
     },
     {
       flow: 'eq-changes-when-engine-starts',
       title: 'The tone changes with the engine',
-      because: mostLike('this: it plays, and sounds different with the engine running.'),
-      causes: [],
+      ...begin('it plays, and sounds different with the engine running.'),
+      told: askedInAll,
     },
   ],
 });

@@ -134,6 +134,7 @@ export const FLOWS = {
     title: 'Where do I begin?',
     description:
       'Three questions without a tool, for whoever knows that the sound of a touring motorcycle is wrong and not what to call it.',
+    goesOnIn: ['is-a-reflash-needed'],
     says: 'It just isn’t right · no idea what to call it',
     // A judged share of all callers each.
     complaints: {

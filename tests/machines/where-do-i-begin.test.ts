@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { elsewhere } from '../../machines/machine.ts';
+import { becauseOf, elsewhere, toldBy } from '../../machines/machine.ts';
 import { whereDoIBegin } from '../../machines/where-do-i-begin.ts';
 import { answered, repaired } from '../../src/case/change.ts';
 import type { Case } from '../../src/case/events.ts';
@@ -11,7 +11,7 @@ import { type Answers, answersByOutcome, caseOn, give, openIn } from '../journey
 /** Whoever has no name for what is wrong is sent to a flow that has one. What callers say first: common practice, no published source. */
 
 const stand = (it: Case) => replay(whereDoIBegin, it, late);
-const after = (answers: Answers) => openIn(stand(give(caseOn(whereDoIBegin), answers)));
+const endOf = (answers: Answers) => openIn(stand(give(caseOn(whereDoIBegin), answers)));
 
 /** Every way through the questions, with what it ends in. */
 function waysFrom(it: Case, asked: readonly string[] = []): readonly (readonly [readonly string[], string])[] {
@@ -42,7 +42,38 @@ describe('the intake', () => {
     [{ 'what-plays': 'all', 'when-wrong': 'running', 'amp-light': 'normal' }, 'eq-changes-when-engine-starts'],
     [{ 'what-plays': 'all', 'when-wrong': 'times', 'amp-light': 'fault' }, 'amp-wont-turn-on'],
   ] as const)('sends %j to %s', (answers, flow) => {
-    expect(after(answers)).toBe(`to ${flow}`);
+    expect(endOf(answers)).toBe(`to ${flow}`);
+  });
+  it('never sends somebody to an amplifier that he said is not there', () => {
+    for (const playing of ['all', 'none', 'no-rear', 'rear-weak', 'no-front', 'some', null])
+      for (const when of ['always', 'loud', 'running', 'times', null])
+        expect(endOf({ 'what-plays': playing, 'when-wrong': when, 'amp-light': 'no-amp' })).toMatch(/^to (?!amp)/);
+  });
+  it('takes what comes and goes without an amplifier for a joint on the way to a speaker, silent just not now', () => {
+    const { open, findings } = stand(
+      give(caseOn(whereDoIBegin), { 'what-plays': 'all', 'when-wrong': 'times', 'amp-light': 'no-amp' }),
+    );
+    const to = open.kind === 'onward' ? open.to : expect.fail(open.kind);
+    expect(to.flow).toBe('one-speaker-or-side-dead');
+    expect(toldBy(to, findings)).toMatchObject({
+      'which-corner': { option: 'plays' },
+      'rear-drive': { option: 'unit' },
+      'front-fed': { option: 'unit' },
+    });
+  });
+  it.each([
+    [{ 'what-plays': null, 'when-wrong': null, 'amp-light': null }, /^Nothing is known yet\. By how often it happens/],
+    [
+      { 'what-plays': 'no-rear', 'when-wrong': 'always', 'amp-light': 'normal' },
+      /^From what you say it is most like this/,
+    ],
+    [
+      { 'what-plays': 'all', 'when-wrong': 'always', 'amp-light': 'normal' },
+      /^What you say points to no one thing.*“Does it need a reflash at all\?”$/,
+    ],
+  ] as const)('says what it goes by: %j', (answers, words) => {
+    const { open, findings } = stand(give(caseOn(whereDoIBegin), answers));
+    expect(open.kind === 'onward' && becauseOf(open.to, findings)).toMatch(words);
   });
   it('goes on to the next likeliest where somebody says that it is not that', () => {
     const it = give(caseOn(whereDoIBegin), { 'what-plays': 'all', 'when-wrong': 'loud', 'amp-light': 'normal' });

@@ -97,7 +97,10 @@ export function shownAt(named: Named, bikes: readonly Ridden[]): ReadonlySet<str
       ),
     ),
   );
-  const can = [...shown].filter((outcome) => outcome !== 'cannot').map((outcome) => words[outcome] ?? outcome);
+  // Who has no amplifier says so where he may, and cannot where he may not.
+  const can = [...shown]
+    .filter((outcome) => outcome !== 'cannot' && outcome !== 'no-amp')
+    .map((outcome) => words[outcome] ?? outcome);
   return new Set(can.length > 0 ? can : ['n/a']);
 }
 

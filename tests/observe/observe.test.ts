@@ -141,9 +141,10 @@ describe('observe', () => {
   });
   it('cannot read an amplifier that is not there', () => {
     const bike = ridden(healthyWorld(NO_AMP));
-    for (const id of ['amp-light', 'amp-in', 'amp-out', 'half-supply', 'amp-switches', 'rear-hiss', 'swap-outputs']) {
+    for (const id of ['amp-in', 'amp-out', 'half-supply', 'amp-switches', 'rear-hiss', 'swap-outputs']) {
       expect(ask(id, bike)).toEqual({ cannot: true });
     }
+    expect(said('amp-light', bike)).toBe('no-amp');
   });
   it('finds a healthy bike healthy at every step, whatever is fitted', () => {
     const healthy = ['ok', 'all', 'cured', 'normal', 'right', 'hiss', 'half', 'moves', 'plays', 'clear', 'no-effect'];
@@ -151,7 +152,7 @@ describe('observe', () => {
     for (const [name, rig] of Object.entries(TWENTY_RIGS)) {
       const bike = ridden(healthyWorld(rig));
       for (const id of [...asks, 'run-ohms', 'coil-ohms', 'wire-to-frame', 'pop-run', 'pop-speaker', 'rear-hiss']) {
-        expect([...healthy, 'cannot'], `${id} on ${name}`).toContain(said(id, bike));
+        expect([...healthy, 'cannot', 'no-amp'], `${id} on ${name}`).toContain(said(id, bike));
       }
       expect(said('rear-pair', bike), name).toBe('ok');
       expect(said('run-ohms', bike), name).toBe('ok');

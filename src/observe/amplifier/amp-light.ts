@@ -1,3 +1,4 @@
+import { offered } from '../../steps/outcome.ts';
 import type { Ridden } from '../../world/symptoms/index.ts';
 import { heardCorners } from '../../world/symptoms/symptom.ts';
 import { ampOf, cornersOfAmp, lampOf } from '../bike.ts';
@@ -12,8 +13,9 @@ const ampPlays = (bike: Ridden): boolean => {
   return cornersOfAmp(bike).some((corner) => heard.includes(corner));
 };
 
-export const sayAmpLight: Say = ({ bike, situation, observer }) => {
-  if (ampOf(bike) === null) return CANNOT;
+export const sayAmpLight: Say = ({ step, bike, situation, observer }) => {
+  if (ampOf(bike) === null)
+    return offered(step, situation).some(([name]) => name === 'no-amp') ? option('no-amp') : CANNOT;
   const now = lampOf(bike, whenToLook(bike));
   const then = lampOf(bike, whileOff(bike, situation));
   // Who came because it goes off at times may tell what it showed then.

@@ -5,14 +5,18 @@ import type { AmpPair } from '../fitted/which-amp.ts';
 import { type ChoiceStep, choice } from '../step.ts';
 import type { OfEach } from '../subject.ts';
 
-export const ampLight: OfEach<ChoiceStep<'normal' | 'off' | 'fault' | 'blinks' | 'none'>, 'meant', AmpPair> = ofEachAmp(
+export const ampLight: OfEach<
+  ChoiceStep<'normal' | 'off' | 'fault' | 'blinks' | 'none' | 'no-amp'>,
+  'meant',
+  AmpPair
+> = ofEachAmp(
   choice({
     place: 'amplifier',
     id: 'amp-light',
     short: atAmp('Amplifier light'),
     ask: (s) => `With music playing, what does the light on ${ampName(s)} show?`,
     phone: (s) =>
-      `Don’t take anything apart. Look at the little light on ${ampName(s)}: as usual, off, its fault colour, blinking, or on briefly and then off? Or hasn’t it got one?`,
+      `Don’t take anything apart. Look at the little light on ${ampName(s)}: as usual, off, its fault colour, blinking, or on briefly and then off? Or hasn’t it got one, or is there no amplifier?`,
     how: [
       'Look within 10 seconds, and again after a minute: an amplifier that wakes by sound goes to sleep.',
       'Turn the key off and on once while you watch: does it come on briefly?',
@@ -30,13 +34,18 @@ export const ampLight: OfEach<ChoiceStep<'normal' | 'off' | 'fault' | 'blinks' |
       fault: 'Its fault colour',
       blinks: 'It blinks, or comes on briefly and goes off',
       none: 'There is no light to see',
+      'no-amp': 'There is no amplifier',
     },
+    // Where an amplifier is known or a flow is about one, it is there.
+    leftOut: ({ rig, facts }) => (facts['which-amp'] || rig.amps?.length ? ['no-amp'] : []),
+    justNow: ['normal'],
     outcomes: {
       normal: 'lit',
       off: 'off',
       fault: 'fault',
       blinks: 'blinks, or on for a moment',
       none: 'no light to see',
+      'no-amp': 'no amplifier',
     },
     ifCannot: 'Can’t see the amplifier? Put a hand on it after ten minutes of music. Warm means on.',
   }),

@@ -19,7 +19,7 @@ export const whatPlays: ChoiceStep<'all' | 'none' | 'no-rear' | 'rear-weak' | 'n
     'rear-weak': 'All play, but the rear only weakly',
     'no-front': 'The rear plays, the front is silent or weak',
     some: 'One speaker or one side is silent or weak',
-    all: 'All of them play as they should',
+    all: 'All of them play',
   },
   leftOut: ({ rig }) => (rig.rearFitted === 'no' ? ['no-rear', 'rear-weak', 'no-front'] : []),
   outcomes: {

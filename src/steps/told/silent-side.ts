@@ -27,6 +27,7 @@ export function concernsAxle({ facts }: Pick<Situation, 'facts'>, axle: Axle): b
 
 /** “the front left speaker”, “the left side”; or other words where nobody was asked for a corner. */
 export const silentOnes = ({ facts }: Pick<Situation, 'facts'>, otherwise: string): string => {
+  if (toldCorner(facts) === 'plays') return 'the speaker that cuts out';
   const told = toldSilent(facts);
   if (told) return `the ${told.replace('-', ' ')} speaker`;
   const side = toldWholeSide(facts);
