@@ -10,6 +10,7 @@ import { cleanEnough } from '../src/steps/ears/clean-enough.ts';
 import { cleanSource } from '../src/steps/ears/clean-source.ts';
 import { conePress } from '../src/steps/ears/cone-press.ts';
 import { engineCompare } from '../src/steps/ears/engine-compare.ts';
+import { panelPress } from '../src/steps/ears/panel-press.ts';
 import { sidesSwapped } from '../src/steps/ears/sides-swapped.ts';
 import { steppedTone } from '../src/steps/ears/stepped-tone.ts';
 import { volumeOnset } from '../src/steps/ears/volume-onset.ts';
@@ -50,6 +51,7 @@ export const distortionAtVolume = flow(opening, {
     ampSwitches,
     highpassTry,
     speakerPapers,
+    panelPress,
     conePress,
     sidesSwapped,
     steppedTone,
@@ -59,6 +61,7 @@ export const distortionAtVolume = flow(opening, {
   measure: [metersDigit, tonesOff, unitAtTop, ampAtTop],
   safe: [
     // Where it distorts is heard before anything is opened, and settings are flat before readings that they change.
+    before(panelPress, whereHarsh),
     before(conePress, whereHarsh),
     before(sidesSwapped, whereHarsh, conePress),
     before(gainLowest, whereHarsh),
@@ -84,6 +87,7 @@ export const distortionAtVolume = flow(opening, {
     'speaker-underrated',
     'coil-rubbing',
     'mount-loose',
+    'trim-rattles',
     'amp-channel-rough',
     // Without an amplifier; else it is what the next flow looks for.
     'battery-undercharged',

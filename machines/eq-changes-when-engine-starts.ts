@@ -3,6 +3,7 @@ import { loudCompare } from '../src/steps/ears/loud-compare.ts';
 import { noiseWhere } from '../src/steps/ears/noise-where.ts';
 import { whereChanges } from '../src/steps/ears/where-changes.ts';
 import { ampMayBeFitted } from '../src/steps/fitted/amp-there.ts';
+import { is } from '../src/steps/outcome.ts';
 import { tonesOff } from '../src/steps/profile/tones-off.ts';
 import { tonesRunning } from '../src/steps/profile/tones-running.ts';
 import { topStep } from '../src/steps/profile/top-step.ts';
@@ -33,12 +34,31 @@ export const eqChangesWhenEngineStarts = flow(opening, {
   ],
   handsOver: [
     {
-      flow: 'amp-wont-turn-on',
-      title: 'The amplifier gives way while the engine is off',
+      flow: 'one-speaker-or-side-dead',
+      title: 'Speakers fall silent with the engine running',
       because:
-        'With the engine off the supply of the amplifier gives way when it is loud; with it on it is clean. What does that is looked for in the next part.',
+        'It is not the tone: speakers fall silent while the engine runs, and play again without it. That is looked for in the next part.',
+      isIt: { when: (f) => is(f, 'where-changes', 'silent') && !ampMayBeFitted(f), by: [whereChanges] },
+      told: {
+        'which-corner': { option: 'plays' },
+        'rear-history': { option: 'comes-and-goes' },
+        'when-silent': { option: 'running' },
+      },
+      causes: [],
+    },
+    {
+      flow: 'amp-wont-turn-on',
+      title: 'The amplifier gives way',
+      because: (f) =>
+        is(f, 'where-changes', 'silent')
+          ? 'It is not the tone: speakers fall silent while the engine runs, and an amplifier may drive them. Whether that stays on is looked for in the next part.'
+          : 'With the engine off the supply of the amplifier gives way when it is loud; with it on it is clean. What does that is looked for in the next part.',
       sensible: ampMayBeFitted,
-      told: { 'amp-goes-off': { option: 'loud' } },
+      isIt: { when: (f) => is(f, 'where-changes', 'silent') && ampMayBeFitted(f), by: [whereChanges] },
+      told: (f) => ({
+        ...(is(f, 'where-changes', 'silent') && { 'amp-history': { option: 'comes-and-goes' } }),
+        'amp-goes-off': { option: is(f, 'where-changes', 'silent') ? 'running' : 'loud' },
+      }),
       causes: [
         'fuse-holder-bad',
         'plus-lead-too-thin',

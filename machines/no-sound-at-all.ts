@@ -48,6 +48,7 @@ export const noSoundAtAll = flow(opening, {
   causes: [
     'paused-or-muted',
     'routed-to-headset',
+    'mute-line-grounded',
     'unit-hung',
     'unit-dead',
     'unit-feed-missing',

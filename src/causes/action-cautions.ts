@@ -73,6 +73,8 @@ const OF_ACTIONS: {
   'replace-speaker': () => [...ON_A_SPEAKER_WIRE, 'cone'],
   'rewire-speakers': () => [...ON_A_SPEAKER_WIRE, 'cone'],
   'seal-mount': () => [...ON_A_SPEAKER_WIRE, 'cone'],
+  'isolate-mute-line': () => ON_A_SPEAKER_WIRE,
+  'fasten-trim': () => ['key-off', 'bridge', 'warranty'],
   'fit-tweeter-filter': () => [...ON_A_SPEAKER_WIRE, 'cone'],
   'replace-converter': () => ON_A_SPEAKER_WIRE,
   'cool-amp': () => ['hot', 'key-off'],

@@ -118,6 +118,8 @@ export type RepairAction =
   | { readonly do: 'replace-speaker'; readonly where: Where; readonly ratedOhm?: number }
   | { readonly do: 'rewire-speakers'; readonly where: Where; readonly togetherOhm: number }
   | { readonly do: 'seal-mount'; readonly where: Where }
+  | { readonly do: 'isolate-mute-line' }
+  | { readonly do: 'fasten-trim' }
   | { readonly do: 'fit-tweeter-filter'; readonly where: Where }
   | { readonly do: 'replace-converter' }
   | { readonly do: 'cool-amp' }
@@ -174,6 +176,8 @@ export const EFFORT: Readonly<Record<Do, Effort>> = {
   'replace-speaker': 'part',
   'rewire-speakers': 'small part',
   'seal-mount': 'small part',
+  'isolate-mute-line': 'hands',
+  'fasten-trim': 'hands',
   'fit-tweeter-filter': 'small part',
   'replace-converter': 'part',
   'cool-amp': 'hands',

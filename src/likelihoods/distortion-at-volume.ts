@@ -10,6 +10,7 @@ import { toneControlsUp } from '../causes/settings/tone-controls-up.ts';
 import { coilRubbing } from '../causes/speakers/coil-rubbing.ts';
 import { mountLoose } from '../causes/speakers/mount-loose.ts';
 import { speakerUnderrated } from '../causes/speakers/speaker-underrated.ts';
+import { trimRattles } from '../causes/speakers/trim-rattles.ts';
 import { unalteredWithAmp } from '../causes/unit/unaltered-with-amp.ts';
 import { unitDrivenTooFar } from '../causes/unit/unit-driven-too-far.ts';
 import table from './distortion-at-volume.json' with { type: 'json' };
@@ -29,6 +30,7 @@ export const late = lateOf(table, [
   coilRubbing,
   mountLoose,
   speakerUnderrated,
+  trimRattles,
   unalteredWithAmp,
   unitDrivenTooFar,
 ]);

@@ -5,6 +5,7 @@ import { speakerWireToFrame } from '../causes/runs/speaker-wire-to-frame.ts';
 import { pausedOrMuted } from '../causes/settings/paused-or-muted.ts';
 import { routedToHeadset } from '../causes/settings/routed-to-headset.ts';
 import { unitFeedMissing } from '../causes/turn-on/unit-feed-missing.ts';
+import { muteLineGrounded } from '../causes/unit/mute-line-grounded.ts';
 import { unitDead } from '../causes/unit/unit-dead.ts';
 import { unitHung } from '../causes/unit/unit-hung.ts';
 import { unitOutputGrounded } from '../causes/unit/unit-output-grounded.ts';
@@ -20,6 +21,7 @@ export const late = lateOf(table, [
   pausedOrMuted,
   routedToHeadset,
   unitFeedMissing,
+  muteLineGrounded,
   unitDead,
   unitHung,
   unitOutputGrounded,

@@ -39,6 +39,7 @@ import { sayFrontPlays } from './ears/front-plays.ts';
 import { sayLoudCompare } from './ears/loud-compare.ts';
 import { sayNoiseWhere } from './ears/noise-where.ts';
 import { sayOtherSource } from './ears/other-source.ts';
+import { sayPanelPress } from './ears/panel-press.ts';
 import { sayRearHiss } from './ears/rear-hiss.ts';
 import { saySidesSwapped } from './ears/sides-swapped.ts';
 import { saySteppedTone } from './ears/stepped-tone.ts';
@@ -280,6 +281,7 @@ const SAYS = {
   'speaker-papers': saySpeakerPapers,
   'bass-or-all': sayBassOrAll,
   'clean-enough': sayCleanEnough,
+  'panel-press': sayPanelPress,
   'cone-press': sayConePress,
   'engine-compare': sayEngineCompare,
   'clean-source': sayCleanSource,

@@ -35,6 +35,7 @@ import { frontPlays } from './ears/front-plays.ts';
 import { loudCompare } from './ears/loud-compare.ts';
 import { noiseWhere } from './ears/noise-where.ts';
 import { otherSource } from './ears/other-source.ts';
+import { panelPress } from './ears/panel-press.ts';
 import { rearHiss } from './ears/rear-hiss.ts';
 import { sidesSwapped } from './ears/sides-swapped.ts';
 import { steppedTone } from './ears/stepped-tone.ts';
@@ -327,6 +328,7 @@ const CONSTANTS = {
   'speaker-papers': speakerPapers,
   'bass-or-all': bassOrAll,
   'clean-enough': cleanEnough,
+  'panel-press': panelPress,
   'cone-press': conePress,
   'engine-compare': engineCompare,
   'clean-source': cleanSource,

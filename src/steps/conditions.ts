@@ -7,7 +7,7 @@ import type { Subject } from './subject.ts';
 import type { TestPoint } from './test-points.ts';
 
 /** Words about an amplifier, by what it is called on this bike. */
-type Saying = string | ((amp: string) => string);
+type Saying = string | ((amp: string, situation: Situation) => string);
 
 /**
  * A state that a step needs before its question makes sense, and that then stands ready for other steps as well. It is
@@ -157,15 +157,20 @@ export const CONDITIONS = {
     undo: (amp) => `Cover back over ${amp}.`,
   },
   'amp-outputs-off': {
-    bike: (amp) => `Key off. Mark the speaker plugs, pull all of them off ${amp}, keep their ends off metal.`,
-    phone: (amp) =>
-      `Key off, mark the thick speaker plugs, pull all of them off ${amp}, and keep their ends off metal.`,
+    bike: (amp, { rig }) =>
+      rig.amps
+        ? `Key off. Mark the speaker plugs, pull all of them off ${amp}, keep their ends off metal.`
+        : 'Key off. Is there an amplifier? Mark its speaker plugs, pull all of them off, keep their ends off metal.',
+    phone: (amp, { rig }) =>
+      rig.amps
+        ? `Key off, mark the thick speaker plugs, pull all of them off ${amp}, and keep their ends off metal.`
+        : 'Key off, and if there is an amplifier, mark its thick speaker plugs, pull them all off, and keep their ends off metal.',
     of: 'amp',
     minutes: 1,
     cautions: ['bridge'],
     undo: 'Key off, speaker plugs back as they were marked.',
     opens: true,
-    where: ({ rig }) => rig.amps?.length !== 0,
+    where: ({ rig }) => rig.amps?.length !== 0 && !(rig.rearFedBy === 'unit' && rig.frontFedBy === 'unit'),
   },
   'rear-off-unit': {
     bike: 'Key off. Unplug the rear speakers from the head unit, at any plug you can reach.',
@@ -302,8 +307,10 @@ function situationOf(key: ConditionKey, { amp: _, ...known }: Situation): Situat
   return amp ? { ...known, amp } : known;
 }
 
-const said = (words: Saying, key: ConditionKey, situation: Situation): string =>
-  typeof words === 'function' ? words(ampName(situationOf(key, situation))) : words;
+function said(words: Saying, key: ConditionKey, situation: Situation): string {
+  const at = situationOf(key, situation);
+  return typeof words === 'function' ? words(ampName(at), at) : words;
+}
 
 /** How a condition is brought about on this bike. */
 export function wordsOf(key: ConditionKey, situation: Situation): { readonly bike: string; readonly phone: string } {

@@ -152,6 +152,7 @@ interface Constants {
   'speaker-papers': typeof import('./amplifier/speaker-papers.ts').speakerPapers;
   'bass-or-all': typeof import('./ears/bass-or-all.ts').bassOrAll;
   'clean-enough': typeof import('./ears/clean-enough.ts').cleanEnough;
+  'panel-press': typeof import('./ears/panel-press.ts').panelPress;
   'cone-press': typeof import('./ears/cone-press.ts').conePress;
   'engine-compare': typeof import('./ears/engine-compare.ts').engineCompare;
   'clean-source': typeof import('./ears/clean-source.ts').cleanSource;

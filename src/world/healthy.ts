@@ -216,6 +216,7 @@ export function healthyWorld(described: Rig): World {
       fuseOpen: false,
       hung: false,
       neverSleeps: false,
+      mutedByLine: false,
       permanent: SOUND,
       switched: SOUND,
       ground: SOUND,
@@ -259,6 +260,7 @@ export function healthyWorld(described: Rig): World {
     speakers: perCorner((corner) => healthySpeaker(rig, corner)),
     noises: [],
     maskedBassDb: 0,
+    trimRattles: [],
     history: 'unknown',
   };
 }

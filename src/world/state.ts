@@ -66,6 +66,8 @@ export interface Unit {
   readonly fuseOpen: boolean;
   readonly hung: boolean;
   readonly neverSleeps: boolean;
+  /** Whether its mute wire lies on ground: it keeps silent for a telephone that is not there. */
+  readonly mutedByLine: boolean;
   readonly permanent: Contact;
   readonly switched: Contact;
   readonly ground: Contact;
@@ -227,6 +229,8 @@ export interface World {
   readonly about: number | null;
   readonly runs: PerCorner<Run>;
   readonly speakers: PerCorner<Speaker>;
+  /** Next to the speakers of which axles a panel, a screen or a lining buzzes along with the bass. */
+  readonly trimRattles: readonly Axle[];
   readonly noises: readonly Noise[];
   /** Bass that engine and wind cover at speed. */
   readonly maskedBassDb: number;

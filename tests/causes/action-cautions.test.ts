@@ -98,6 +98,8 @@ const ACTIONS: { readonly [D in Do]: readonly Of<D>[] } = {
   'replace-speaker': [{ do: 'replace-speaker', where: 'all' }],
   'rewire-speakers': [{ do: 'rewire-speakers', where: 'all', togetherOhm: 8 }],
   'seal-mount': [{ do: 'seal-mount', where: 'all' }],
+  'isolate-mute-line': [{ do: 'isolate-mute-line' }],
+  'fasten-trim': [{ do: 'fasten-trim' }],
   'fit-tweeter-filter': [{ do: 'fit-tweeter-filter', where: 'all' }],
   'replace-converter': [{ do: 'replace-converter' }],
   'cool-amp': [{ do: 'cool-amp' }],

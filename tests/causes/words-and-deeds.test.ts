@@ -51,6 +51,8 @@ const WORDS: Readonly<Record<string, RegExp>> = {
   'part-from-noise phone-lead': /Charging lead off the phone: gone\?/,
   'part-from-noise signal-lead': /a hand’s width from charging/,
   'seal-mount': /foam tape all round under the frame/,
+  'isolate-mute-line': /tape the end of the mute wire/i,
+  'fasten-trim': /tighten what holds it/i,
   'set-gain': /no output above|turn the gain up to|turn the gain so that no output/,
   'seat-plug rear-dock':
     /^Key off\. Push the plug home until it locks\. Key on|look at it, push it home until it locks/m,

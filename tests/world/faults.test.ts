@@ -109,6 +109,8 @@ const FROM_CASES: readonly string[] = [
   'looms-unjoined',
   'front-plug-off',
   'front-contacts-dirty',
+  'trim-rattles',
+  'mute-line-grounded',
 ];
 const RIGS: readonly Rig[] = [...Object.values({ ...TWENTY_RIGS, ...CONVERTER_RIGS, ...LITHIUM_RIGS })];
 

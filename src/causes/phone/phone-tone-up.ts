@@ -1,3 +1,4 @@
+import { is } from '../../steps/outcome.ts';
 import type { Cause } from '../cause.ts';
 import { liftFigures } from '../settings/tone-controls-up.ts';
 import { YOURSELF } from '../who.ts';
@@ -6,12 +7,14 @@ export const phoneToneUp: Cause = {
   id: 'phone-tone-up',
   title: 'Equaliser or bass boost of the phone on',
   faults: ['phone-tone-changed@bass-up'],
-  split: {
+  split: (f) => ({
     byMeter: 'The test tones from a memory stick and from the phone, same volume: does 80 Hz read more from the phone?',
     needs: ['tone-80'],
     touches: ['unit-front-plus'],
-    without: 'Radio or a memory stick just as loud: clean there?',
-  },
+    without: is(f, 'clean-source', 'good')
+      ? 'Equaliser, bass boost and level matching off, in the phone and in each app, just as loud: clean now?'
+      : 'Radio or a memory stick just as loud: clean there?',
+  }),
   mends: ['settings'],
   article: 'the-boost-and-small-speakers',
   remedy: () => ({

@@ -30,7 +30,7 @@ export const remoteSourceDead: Cause = {
   remedy: (f) => ({
     what: `The remote wire of ${ampName(f)} is tapped off a point with no volts while the head unit is on.`,
     background:
-      'A blown accessory fuse, the wrong pin, or a feed that is live only in another key position. Not every head unit has a remote output.',
+      'A blown accessory fuse, an alarm or a relay in that feed that does not close, the wrong pin, or a feed that is live only in another key position. Not every head unit has a remote output.',
     numbers: remoteFigures(f),
     repair: [{ do: 'move-remote', to: 'switched-feed' }],
     fix: [

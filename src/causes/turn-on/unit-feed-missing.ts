@@ -42,6 +42,7 @@ export const unitFeedMissing: Cause = {
     ],
     fix: [
       'Key off. Its fuses: one in each of the bike’s feeds, and often one in the back of the unit itself. Strip burnt through: fit one new fuse of the printed rating.',
+      'All whole? Blades and sockets green or loose? Clean them, and close a slack socket a little: a whole fuse can still lose the feed.',
       'It blows again: stop. A wire of that feed is touching the frame.',
       'Its plug apart: a pin pushed back or green? Push it forward until it latches, or fit a new one.',
       'Plug home until it locks, loom tied so that nothing pulls.',

@@ -1,7 +1,13 @@
 import { FEED_LOSES_AT_MOST_V } from '../../compute/unit-feed.ts';
-import { is } from '../../steps/outcome.ts';
+import { type Findings, is } from '../../steps/outcome.ts';
 import type { Cause } from '../cause.ts';
 import { FEED_NEAR } from './feed-near.ts';
+
+/** What feeds it is called good only where it was measured. */
+const fedWell = (f: Findings): string =>
+  is(f, 'unit-feeds', 'ok')
+    ? ', though everything that feeds it is good.'
+    : '. Whether its feeds and its ground reach it has to be measured first.';
 
 export const unitDead: Cause = {
   id: 'unit-dead',
@@ -18,8 +24,8 @@ export const unitDead: Cause = {
   article: 'no-sound-at-all',
   remedy: (f) => ({
     what: is(f, 'unit-screen', 'restarts')
-      ? 'The head unit keeps restarting, though everything that feeds it is good.'
-      : 'The head unit does not start, though everything that feeds it is good.',
+      ? `The head unit keeps restarting${fedWell(f)}`
+      : `The head unit does not start${fedWell(f)}`,
     background: 'Water, a charging spike, or a jump start the wrong way round.',
     numbers: [FEED_NEAR],
     repair: [{ do: 'repair-unit' }],

@@ -121,6 +121,7 @@ export const runOhms: OfEach<ReadingStep<Outcome>, 'rear', 'front'> = ofEach(['r
       ...(chosen(s.rig, fedBy) === 'amp' ? [] : ['Measure on the side toward the speakers.']),
       'Hold the probes together: that is what your leads read.',
       'One probe on each wire of the left run, then of the right run. “OL” is a reading too: type it.',
+      'Only one speaker fitted there? Type its number for both.',
       move,
       'Just after loud music? Let the coils cool for ten minutes: hot, they read up to half as much again.',
     ],

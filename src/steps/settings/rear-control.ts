@@ -4,12 +4,12 @@ export const rearControl: ChoiceStep<'cured' | 'plays' | 'weak' | 'no-change' | 
   place: 'settings',
   id: 'rear-control',
   short: 'Passenger control',
-  ask: 'Is there a control for the passenger or the rear, and does turning it up bring the sound back?',
+  ask: 'Is there a control or a headset for the passenger? Control up, headset off: does the rear play now?',
   phone:
-    'Music on, not loud. Are there buttons or a knob for the passenger, or a rear item in the menu? Turn it up slowly: does the back play, play weakly, or stay silent? Or is there no such control?',
+    'Music on, not loud. Are there buttons or a knob for the passenger, or a rear item in the menu? Turn it up slowly, with no passenger’s headset switched on or connected. Does the back play, play weakly, or stay silent? Or is there neither control nor headset?',
   how: [
     'Look at the passenger’s armrest or pod, and for a “rear speakers” item in the menu.',
-    'Set it to on and turn it up.',
+    'Set it to on and turn it up. A passenger’s headset on its cord, or paired? Cord off the bike, headset switched off: some bikes give the rear’s sound to it alone.',
   ],
   why: 'A rear control that is off looks exactly like a dead rear.',
   tool: 'ears',
@@ -22,7 +22,7 @@ export const rearControl: ChoiceStep<'cured' | 'plays' | 'weak' | 'no-change' | 
     'no-change': 'It is on. Still silent, on one side or both',
     plays: 'It plays, and it was up already',
     weak: 'It is up, and the rear plays weakly',
-    none: 'There is no such control',
+    none: 'There is neither',
   },
   justNow: ['plays'],
   outcomes: {

@@ -17,7 +17,7 @@ export const whichSilent: ChoiceStep<'both' | 'left' | 'right' | 'weak' | 'front
   minutes: 0.5,
   observes: EVERY_PART,
   options: {
-    both: 'Both rear speakers',
+    both: 'Both rear speakers, or the only one fitted',
     left: 'Only the left one, or it is much weaker',
     right: 'Only the right one, or it is much weaker',
     weak: 'Both play, but weakly',

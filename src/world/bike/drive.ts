@@ -27,8 +27,8 @@ export function levelRatio({ settings }: World, moment: Moment, corner: Corner):
   return towards(fader, rear ? 1 : -1) * towards(balance, sideOf(corner) === 'right' ? 1 : -1) * rearControl;
 }
 
-const silent = ({ settings }: World, moment: Moment) =>
-  moment.toneHz === null || settings.paused || settings.muted || settings.target === 'headset';
+const silent = ({ settings, unit }: World, moment: Moment) =>
+  moment.toneHz === null || settings.paused || settings.muted || unit.mutedByLine || settings.target === 'headset';
 
 /** The volts that an output of the head unit is asked for, before its supply limits it. */
 export function unitWantedV(world: World, moment: Moment, corner: Corner): number {

@@ -105,6 +105,14 @@ const TOLD: Readonly<Record<string, Told>> = {
     before: { never: 0.6, 'comes-and-goes': 2 },
     lastChange: { fitted: 3, front: 2, opened: 2 },
   },
+  'mute-line-grounded': {
+    before: { never: 1.5, 'comes-and-goes': 2 },
+    lastChange: { unit: 6, front: 4, fitted: 2, lead: 2 },
+  },
+  'trim-rattles': {
+    before: { never: 0.4, 'comes-and-goes': 3 },
+    lastChange: { front: 5, opened: 2, workshop: 2, fitted: 2 },
+  },
   'ground-loop-two-points': { before: { never: 2 }, lastChange: { fitted: 5, lead: 2 } },
   'signal-lead-beside-power': { before: { never: 2 }, lastChange: { fitted: 5, lead: 3 } },
   'charge-lead-loop': { before: { never: 2, 'comes-and-goes': 2 } },

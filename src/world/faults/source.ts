@@ -1,4 +1,14 @@
-import { always, even, type Fault, isFactory, withNoise, withPhone, withSettings } from './kit.ts';
+import {
+  always,
+  even,
+  type Fault,
+  isFactory,
+  isReplaced,
+  withNoise,
+  withPhone,
+  withSettings,
+  withUnit,
+} from './kit.ts';
 
 /** Faults of what is played and of the phone that plays it. */
 export const SOURCE_FAULTS: readonly Fault[] = [
@@ -18,6 +28,14 @@ export const SOURCE_FAULTS: readonly Fault[] = [
     weights: { 'no-sound-at-all': 5 },
     fits: always,
     apply: (world) => withSettings(world, { paused: true }),
+  },
+  {
+    id: 'mute-line-grounded',
+    title: 'Mute wire of a replaced head unit on ground',
+    severity: null,
+    weights: { 'no-sound-at-all': 4 },
+    fits: isReplaced,
+    apply: (world) => withUnit(world, { mutedByLine: true }),
   },
   {
     id: 'routed-to-headset',

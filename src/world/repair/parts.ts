@@ -19,6 +19,8 @@ export const PARTS: Repairs<
   | 'replace-speaker'
   | 'rewire-speakers'
   | 'seal-mount'
+  | 'isolate-mute-line'
+  | 'fasten-trim'
   | 'fit-tweeter-filter'
   | 'replace-converter'
   | 'cool-amp'
@@ -41,6 +43,8 @@ export const PARTS: Repairs<
     return withSpeakers(world, wrong, (speaker) => ({ wiring: joinedAs(speaker, wantedOhm) }));
   },
   'seal-mount': (world, { where }) => withSpeakers(world, cornersAt(where), { leakDb: 0 }),
+  'isolate-mute-line': (world) => withUnit(world, { mutedByLine: false }),
+  'fasten-trim': (world) => ({ ...world, trimRattles: [] }),
   'fit-tweeter-filter': (world, { where }) => withSpeakers(world, cornersAt(where), { bareTweeter: false }),
   'replace-converter': (world) =>
     withAmp(world, ({ converter }) => ({ converter: converter === 'dead' ? 'works' : converter })),

@@ -1,4 +1,4 @@
-import type { Corner } from '../../rig/corner.ts';
+import { axleOf, type Corner } from '../../rig/corner.ts';
 import { TONES } from '../../sound/tone.ts';
 import { coilsOhm } from '../hear.ts';
 import type { Moment } from '../moment.ts';
@@ -65,6 +65,8 @@ export function ugliness(bike: Ridden, moment: Partial<Moment>): Ugliness | null
   const { now, heard, moment: at } = bike.at(moment);
   if (!now.ok || !heard) return null;
   const isBass = at.toneHz !== null && at.toneHz <= BASS_HZ;
+  const rattles = (corner: Corner, leakDb: number) =>
+    leakDb >= LOOSE_LEAK_DB || bike.world.trimRattles.includes(axleOf(corner));
   const uglyAt = (corner: Corner): readonly Ugly[] => {
     const { overdriveDb, scrapes, leakDb, powerW } = heard[corner];
     const { ratedW, gives } = bike.world.speakers[corner];
@@ -72,7 +74,7 @@ export function ugliness(bike: Ridden, moment: Partial<Moment>): Ugliness | null
       ...(overdriveDb > HARSH_DB || (gives === 'rough sound' && powerW > HEARD_LOUD_W) ? (['cut off'] as const) : []),
       ...(isBass && powerW > TRAVELS_RATIO * at.averageRatio * ratedW ? (['travels too far'] as const) : []),
       ...(scrapes ? (['scrapes'] as const) : []),
-      ...(isBass && leakDb >= LOOSE_LEAK_DB && powerW > HEARD_LOUD_W ? (['rattles'] as const) : []),
+      ...(isBass && rattles(corner, leakDb) && powerW > HEARD_LOUD_W ? (['rattles'] as const) : []),
     ];
   };
   const corners = bike.fitted.map((corner) => [corner, uglyAt(corner)] as const).filter(([, how]) => how.length > 0);

@@ -125,6 +125,9 @@ const LEFT: Readonly<Record<string, Cure>> = {
   'speaker-mount-loose': actions({ do: 'seal-mount', where: 'all' }),
   'speaker-mount-loose@front': actions({ do: 'seal-mount', where: 'front-left' }),
   'speaker-mount-loose@rear': actions({ do: 'seal-mount', where: 'rear-left' }),
+  'mute-line-grounded': actions({ do: 'isolate-mute-line' }),
+  'trim-rattles@front': actions({ do: 'fasten-trim' }),
+  'trim-rattles@rear': actions({ do: 'fasten-trim' }),
   'tweeter-unprotected': actions({ do: 'fit-tweeter-filter', where: 'front' }),
 
   'unit-hung': actions({ do: 'repair-unit' }),

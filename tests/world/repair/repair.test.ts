@@ -221,6 +221,8 @@ function everyAction({ rig, about, unit }: World): readonly RepairAction[] {
     { do: 'renew-phone-link', part: 'port' },
     { do: 'allow-without-headset' },
     { do: 'seal-mount', where: 'all' },
+    { do: 'isolate-mute-line' },
+    { do: 'fasten-trim' },
     { do: 'fit-tweeter-filter', where: 'all' },
     ...(['main', 'amp-body', 'unit'] as const).map((fuse): RepairAction => ({ do: 'renew-fuse', fuse })),
     ...(['battery-plus', 'battery-minus', 'bike-ring', 'amp-ground', 'amp-terminal'] as const).map(

@@ -1,0 +1,77 @@
+import { describe, expect, it } from 'vitest';
+import type { Late, StagedFlow } from '../../machines/machine.ts';
+import { answered } from '../../src/case/change.ts';
+import type { Case } from '../../src/case/events.ts';
+import { FAULT_FLOWS } from '../../src/case/flows.ts';
+import { replay } from '../../src/case/replay.ts';
+import { toolsAtHand } from '../../src/steps/tools/tools-at-hand.ts';
+import { answersByOutcome, caseOn, give } from '../journey.ts';
+
+/* What is told is what somebody believes. A fitter looks before he says what it is: common practice, no published source. */
+
+const FLOWS: readonly (readonly [StagedFlow, Late])[] = await Promise.all(
+  FAULT_FLOWS.map(async ([, row]) => [await row.load(), await row.late()] as const),
+);
+const flowOf = (id: string) => FLOWS.find(([flow]) => flow.id === id) ?? expect.fail(`no flow ${id}`);
+
+/** A case in which everything that comes in a fixed order is answered, each time with the nth of its answers. */
+function told(flow: StagedFlow, late: Late, nth: number): Case {
+  let it = caseOn(flow);
+  for (;;) {
+    const standing = replay(flow, it, late);
+    if (standing.open.kind !== 'step' || !flow.inOrder.includes(standing.open.step)) return it;
+    const { step } = standing.open;
+    const answers = [...answersByOutcome(step, standing).values()];
+    it = answered(it, step.id, answers[nth % answers.length] ?? { cannot: true });
+  }
+}
+
+describe('what is only told', () => {
+  it('ends in no cause and in no list while there is anything to look at', () => {
+    for (const [flow, late] of FLOWS)
+      for (let nth = 0; nth < 6; nth++) {
+        const { open } = replay(flow, told(flow, late, nth), late);
+        expect(['step', 'onward', 'doubt'], `${flow.id}, answer ${nth}`).toContain(open.kind);
+      }
+  });
+  it('has the tone compared before two tunings are called the cause, however common they are', () => {
+    const [flow, late] = flowOf('eq-changes-when-engine-starts');
+    const said = {
+      'unit-kind': 'factory',
+      'amps-drive': 'none',
+      'tone-history': 'never',
+      'was-reflashed': 'no',
+      'last-change': 'nothing',
+      'where-changes': 'stand',
+    } as const;
+    const standing = replay(flow, give(caseOn(flow), said), late);
+    expect(standing.open.kind === 'step' && standing.open.step.id).toBe('engine-compare');
+  });
+  it('is all there is where nothing can be looked at, and then it ends all the same', () => {
+    const [flow, late] = flowOf('eq-changes-when-engine-starts');
+    let it = told(flow, late, 0);
+    for (let i = 0; i < 20; i++) {
+      const { open } = replay(flow, it, late);
+      if (open.kind !== 'step') return expect(['cause', 'list']).toContain(open.kind);
+      it = answered(it, open.step.id, open.step.id === toolsAtHand.id ? { option: 'none' } : { cannot: true });
+    }
+    expect.fail('it goes on asking');
+  });
+});
+
+describe('speakers that fall silent with the engine running', () => {
+  const [flow, late] = flowOf('eq-changes-when-engine-starts');
+  const said = { 'unit-kind': 'factory', 'tone-history': 'stopped', 'was-reflashed': 'no', 'last-change': 'battery' };
+  const after = (ampsDrive: string) => {
+    const it = give(caseOn(flow), { ...said, 'amps-drive': ampsDrive, 'where-changes': 'silent' });
+    return replay(flow, answered(it, 'where-changes', { option: 'silent' }), late);
+  };
+  it.each([
+    ['rear', 'amp-wont-turn-on'],
+    ['none', 'one-speaker-or-side-dead'],
+  ])('are no tone: with an amplifier for %s it goes on in %s', (ampsDrive, to) => {
+    const { open } = after(ampsDrive);
+    if (open.kind === 'doubt') return expect(open.step.id).toBe('where-changes');
+    expect(open.kind === 'onward' && open.to.flow).toBe(to);
+  });
+});
