@@ -339,6 +339,11 @@ const isLookedAt = (step: Step, f: Findings): boolean => {
   return isLook(step) && outcome !== undefined && outcome !== 'cannot';
 };
 
+const untold = ({ observations, repairs }: Knowledge): Knowledge => ({
+  observations: observations.filter(({ trust }) => trust === 'build'),
+  repairs,
+});
+
 /** A cure is proof once it was undone and done again. */
 const notYetUndone = ({ step, confirmed }: Observation): readonly Doubt[] =>
   confirmed ? [] : [{ step, because: 'pivotal' }];
@@ -394,10 +399,13 @@ export function decide(flow: StagedFlow, context: FlowContext, f: Findings): Dec
     offers.filter((offer) => isLeft(offer.step)),
     fix && DEAR.has(fix) ? EARN_DEAR_MINUTES : EARN_MINUTES,
   );
-  // What is only remembered and told is looked at before anything is concluded, by the step that tells most.
+  // What is only remembered and told is looked at before anything is concluded, by the step that would tell most if
+  // nothing had been told.
   const unseen = cured === undefined && !sendsOn(flow) && ![...flow.steps.values()].some((one) => isLookedAt(one, f));
   const looks = unseen
-    ? next.filter((one) => isLook(flow.steps.get(one.step))).toSorted((a, b) => b.bits - a.bits)[0]
+    ? nextSteps(model, posterior(model, untold(known)), offers)
+        .filter((one) => isLook(flow.steps.get(one.step)))
+        .toSorted((a, b) => b.bits - a.bits)[0]
     : undefined;
   // What was read at one end is read at the other before anything is concluded.
   const completes = offers.find((offer) => isLeft(offer.step) && flow.steps.get(offer.step)?.completes?.(f));
