@@ -1,3 +1,4 @@
+import { COIL_LOWEST_RATIO } from '../../compute/impedance.ts';
 import { CORNERS, type Corner } from '../../rig/corner.ts';
 import { COIL_RATIO } from '../healthy.ts';
 import { togetherOhm } from '../hear.ts';
@@ -8,10 +9,8 @@ import type { Harm } from './harm.ts';
 
 /** What a channel of a head unit is made for. Common practice, no published source. */
 const UNIT_RATED_OHM = 4;
-/** Coils of one rating differ by so much, and are none too few for it. */
-const TOO_FEW_RATIO = 0.85;
 
-/** Rated ohms together of the speakers that hang on a channel. */
+/** Rated ohms together of the speakers that hang on a channel, if their coils were of the middle of their band. */
 const ratedOhm = ({ speakers }: World, corner: Corner): number => togetherOhm(speakers[corner]) / COIL_RATIO;
 /** The least that its channel is rated for. A build that hung less on its head unit from the start is taken as it is. */
 function leastOhm(world: World, corner: Corner): number {
@@ -31,7 +30,8 @@ export const LOAD_HARMS: readonly Harm[] = [
         (corner) =>
           isFitted(after.rig, corner) &&
           before.speakers[corner] !== after.speakers[corner] &&
-          ratedOhm(after, corner) < TOO_FEW_RATIO * leastOhm(after, corner),
+          // A coil of that rating reads no less.
+          togetherOhm(after.speakers[corner]) < COIL_LOWEST_RATIO * leastOhm(after, corner),
       ),
   },
 ];
