@@ -18,7 +18,7 @@ export const frontPlugBad: Cause = {
   mends: ['run'],
   article: 'one-speaker-or-one-side',
   remedy: (f) => ({
-    what: `${onePlaced(silentOne(f), 'plug')} behind the fairing is off, or its contacts do not touch well.`,
+    what: `${onePlaced(silentOne(f), 'plug')} behind the fairing is off or on the wrong partner, or its contacts do not touch well.`,
     background: 'It gets pushed on blind after the fairing has been off. Spray and vibration do the rest.',
     numbers: [...runFigures(f), BAD_CONTACT],
     repair: [
@@ -26,7 +26,7 @@ export const frontPlugBad: Cause = {
       { do: 'clean-contacts', plug: 'front-speaker', where: silentOne(f) },
     ],
     fix: [
-      'Key off. Grille or fairing part off. Push the plug home until it locks. Key on, music low: does it play? No? Key off, plug off.',
+      'Key off. Grille or fairing part off. Push the plug home until it locks. Key on, music low: does it play? No? Key off, plug off, and follow its wires: does it belong there?',
       ...CLEANING_STEPS,
       'Tie the lead so that the steering does not pull on it.',
     ],

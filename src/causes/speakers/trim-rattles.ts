@@ -15,7 +15,7 @@ export const trimRattles: Cause = {
   mends: ['speaker'],
   article: 'where-it-turns-ugly',
   remedy: () => ({
-    what: 'Something near the speakers is loose and buzzes along with the bass. Speakers and amplifier are clean.',
+    what: 'Something near the speakers is loose and buzzes along with the bass.',
     background:
       'Bass shakes panels, brackets, lid linings and whatever lies in the cases. After work on the fairing a screw or a clip is often left out.',
     numbers: [],
@@ -30,7 +30,7 @@ export const trimRattles: Cause = {
     minutes: 20,
     who: YOURSELF,
     parts: [],
-    notBuy: ['Speakers: they are clean.', 'An amplifier or a reflash.'],
+    notBuy: ['Speakers, while a hand on a panel stops it.', 'An amplifier or a reflash.'],
     cautions: ['loud-tone'],
     proofOfCure: { byEar: 'The 80 Hz tone, low, from zero up: no buzz, with no hand anywhere.' },
   }),

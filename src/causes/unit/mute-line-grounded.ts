@@ -8,16 +8,16 @@ export const muteLineGrounded: Cause = {
   split: {
     byMeter:
       'Key off, head unit’s plug apart, meter on ohms: its mute wire, in the loom, to bare frame metal: above 100 kΩ?',
-    needs: ['unit-plug-apart', 'meter-on-ohms'],
+    needs: ['meter-on-ohms'],
     without:
       'Does its screen stay on mute, or in a call, with every phone switched off? Does it have a mute wire, and where does that end?',
   },
   mends: ['unit', 'unit-leads'],
   article: 'no-sound-at-all',
   remedy: () => ({
-    what: 'Something holds the head unit on mute: the wire meant for a hands-free kit touches ground, or is joined to what does.',
+    what: 'The mute wire keeps the head unit silent: it touches ground, or a kit on it does.',
     background:
-      'Many replaced head units have a thin mute wire. On ground it says that somebody is on the telephone, and the head unit keeps silent.',
+      'Many replaced head units have a thin mute wire, meant for a hands-free kit. On ground it says that somebody is on the telephone, and the head unit keeps silent.',
     numbers: [],
     repair: [{ do: 'isolate-mute-line' }],
     fix: [
