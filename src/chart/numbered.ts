@@ -1,6 +1,6 @@
 import { causeTitle } from '../../machines/decision.ts';
 import { elsewhere, type Late, type StagedFlow } from '../../machines/machine.ts';
-import { formatRange } from '../compute/quantity.ts';
+import { formatLimit, formatRange } from '../compute/quantity.ts';
 import type { CautionId } from '../steps/cautions.ts';
 import { cautionsOfCondition, cautionsOfStep } from '../steps/cautions-of.ts';
 import { inWords } from '../steps/step.ts';
@@ -29,9 +29,11 @@ export interface Sheet {
 /** The healthy stretch of each reading that has one by itself. */
 function healthyOf({ step, findings }: Question): string | undefined {
   if (step.kind !== 'reading') return undefined;
-  const stretches = Object.entries(step.readings).flatMap(([name, { label, unit }]) => {
+  const stretches = Object.entries(step.readings).flatMap(([name, { label, unit, possible }]) => {
     const good = step.bands(name, {}, findings)?.find(({ mood }) => mood === 'good');
     if (!good || !Number.isFinite(good.low + good.high)) return [];
+    // A band that goes to the end of what a meter can show there has no upper limit.
+    if (good.high >= possible[1]) return [`${label} ${formatLimit(good.low, unit)} or more`];
     return [`${label} ${formatRange(good.low, good.high, unit)}`];
   });
   return stretches.length > 0 ? stretches.join(', ') : undefined;
@@ -100,5 +102,8 @@ export function numbered(chart: Chart, flow: StagedFlow, late: Late): Sheet {
       ),
     });
   }
-  return { boxes, cautions: [...cautions] };
+  return {
+    boxes,
+    cautions: ['riding', ...[...cautions].filter((id) => id !== 'riding' && id !== 'local-rules'), 'local-rules'],
+  };
 }

@@ -6,7 +6,7 @@ import type { Leads, Sheet } from './numbered.ts';
  */
 
 /** In points, the largest first; the styles have a class for each. */
-export const TYPE_SIZES_PT = [9, 8.2, 7.4, 6.8] as const;
+export const TYPE_SIZES_PT = [12, 10.5, 9.5, 9, 8.6, 8.2, 7.8, 7.4, 7.1, 6.8] as const;
 export type TypeSizePt = (typeof TYPE_SIZES_PT)[number];
 
 const MM_PER_PT = 25.4 / 72;
@@ -21,12 +21,16 @@ const ROW_MM = 0.7;
 const SAID_PART = 0.32;
 const LEADS_PART = 0.64;
 const LINE_RATIO = 1.2;
-const CAUTION_RATIO = 0.86;
+const CAUTION_RATIO = 0.92;
+/** Between two cautions, and their heading. */
+const CAUTION_MM = 0.4;
+const CAUTION_HEAD_LINES = 1;
 const TITLE_PT = 20;
 const HEAD_CHARS = 330;
 /** A wide font of a system: letters are so wide for their size. Measured on the widest that is usual. */
-const LETTER_RATIO = 0.56;
-/** Boxes are not broken, so columns end unevenly. */
+const LETTER_RATIO = 0.54;
+/** Nothing is broken, so columns end unevenly: those of the cautions a little, those of the boxes by much of the tallest. */
+const UNEVEN_BOX_RATIO = 0.6;
 const UNEVEN_RATIO = 1.06;
 
 const saidBy = (leads: Leads): string => {
@@ -39,7 +43,7 @@ export function heightMm({ boxes, cautions }: Sheet, sizePt: number): number {
   const linesIn = (chars: number, widthMm: number, size = sizePt) =>
     Math.ceil(chars / Math.floor(widthMm / (LETTER_RATIO * size * MM_PER_PT)));
   const lineMm = LINE_RATIO * sizePt * MM_PER_PT;
-  const column = boxes.reduce((sum, { ask, healthy, answers }) => {
+  const heights = boxes.map(({ ask, healthy, answers }) => {
     const rows = answers.map(({ said, leads }) =>
       Math.max(linesIn(said.length, SAID_PART * INSIDE_MM), linesIn(saidBy(leads).length, LEADS_PART * INSIDE_MM)),
     );
@@ -47,13 +51,19 @@ export function heightMm({ boxes, cautions }: Sheet, sizePt: number): number {
       linesIn(ask.length + 4, INSIDE_MM) +
       (healthy ? linesIn(healthy.length + 9, INSIDE_MM) : 0) +
       rows.reduce((so, one) => so + one, 0);
-    return sum + lines * lineMm + answers.length * ROW_MM + BOX_MM;
-  }, 0);
-  const cautionChars = cautions.reduce((sum, id) => sum + CAUTIONS[id].length + 1, 0);
+    return lines * lineMm + answers.length * ROW_MM + BOX_MM;
+  });
+  const column = heights.reduce((sum, one) => sum + one, 0);
   const whole = 2 * COLUMN_MM;
   const head = TITLE_PT * MM_PER_PT + linesIn(HEAD_CHARS, whole) * lineMm;
-  const care = linesIn(cautionChars, whole, CAUTION_RATIO * sizePt) * lineMm * CAUTION_RATIO;
-  return head + care + (UNEVEN_RATIO * column) / 2;
+  const careLines = cautions.reduce(
+    (sum, id) => sum + linesIn(CAUTIONS[id].length + 2, COLUMN_MM, CAUTION_RATIO * sizePt),
+    0,
+  );
+  const care =
+    CAUTION_HEAD_LINES * lineMm +
+    (UNEVEN_RATIO * (careLines * lineMm * CAUTION_RATIO + cautions.length * CAUTION_MM)) / 2;
+  return head + care + (column + UNEVEN_BOX_RATIO * Math.max(0, ...heights)) / 2;
 }
 
 /** The largest size at which a sheet fits, or none. */

@@ -154,7 +154,8 @@ export function unroll(
     const shares = ranked(model, believedIn(findings, known)).filter(({ cause }) => !isUnthought(cause));
     const named = shares.slice(0, mostNamed).filter(({ shareRatio }) => shareRatio >= LEAST_NAMED);
     const held = named.reduce((sum, { shareRatio }) => sum + shareRatio, 0);
-    if (decision.kind === 'ask' && held < namedShare) return undefined;
+    // Who has answered nothing yet is asked, however likely one cause is.
+    if (decision.kind === 'ask' && (held < namedShare || questions === 0)) return undefined;
     return { end: { causes: named.map(({ cause }) => cause) }, held };
   }
 
