@@ -7,6 +7,7 @@ import {
   headingOf,
   openByHand,
   openStep,
+  openWith,
   REAR_IS_OFF,
   REAR_OFF,
   rideOn,
@@ -19,6 +20,11 @@ import {
 } from './browser.ts';
 
 useBrowser();
+
+/** What somebody tells at first: what follows from it is asked. */
+const TOLD = ['unit-kind', 'rear-drive', 'which-silent', 'rear-history', 'when-silent', 'last-change', 'tried-already'];
+const toldOf = (answers: Answers): Answers =>
+  Object.fromEntries(Object.entries(answers).filter(([step]) => TOLD.includes(step)));
 
 describe('a rider with dead rear speakers, at 360 px', () => {
   it('goes from the start page to the verdict, with numbers, the fix and what not to pay for', async () => {
@@ -163,6 +169,7 @@ describe('a rider without a meter whose answers fit several', () => {
   };
   it('gets a list with a check for each, opens the one that it is, and comes back to the list', async () => {
     const { page, faults, close } = await visit('find/no-rear-sound/');
+    await openWith(page, toldOf(WITHOUT));
     await rideOn(page, WITHOUT);
     const list = page.getByRole('article');
     await list.getByText('What to tell the workshop').waitFor();
@@ -199,6 +206,7 @@ describe('an answer on which all hangs', () => {
   const toTheDoubt = async () => {
     const visited = await visit('find/no-rear-sound/');
     const { page } = visited;
+    await openWith(page, toldOf(CURED));
     await rideOn(page, CURED, 'fader-centre');
     await answer(page, stepNamed('fader-centre'), 'cured');
     await rideOn(page, CURED, 'fader-centre');
@@ -235,6 +243,7 @@ describe('what it can be', () => {
     const { page, faults, close } = await visit('find/no-rear-sound/');
     await flowIsAwake(page);
     expect(await page.locator('.strip').count()).toBe(0);
+    await openWith(page, toldOf(REAR_OFF));
     await rideOn(page, REAR_OFF, 'rear-rating');
     const strip = page.locator('details.strip');
     await strip.locator('summary').first().click();
