@@ -48,6 +48,12 @@ function pruned(branch: Branch): Branch {
   return answers.length > 0 ? { ...branch, answers } : { kind: 'cut', share: branch.share };
 }
 
+/** Answers that lead to the same stand in one row. */
+const joined = (answers: Box['answers']): Box['answers'] =>
+  [...Map.groupBy(answers, ({ leads }) => JSON.stringify(leads)).values()].flatMap(([first, ...others]) =>
+    first ? [{ ...first, said: [first, ...others].map(({ said }) => said).join('; or ') }] : [],
+  );
+
 /** What alike branches have in common: they ask the same and lead to the same. */
 function signatures(): (branch: Branch) => string {
   const known = new Map<Branch, string>();
@@ -97,8 +103,10 @@ export function numbered(chart: Chart, flow: StagedFlow, late: Late): Sheet {
       number: numberOf(question),
       ask: inWords(step.ask, findings),
       healthy: healthyOf(question),
-      answers: answers.flatMap(({ outcome, to }) =>
-        to.kind === 'cut' ? [] : [{ said: step.outcomes[outcome] ?? outcome, leads: leadsTo(to) }],
+      answers: joined(
+        answers.flatMap(({ outcome, to }) =>
+          to.kind === 'cut' ? [] : [{ said: step.outcomes[outcome] ?? outcome, leads: leadsTo(to) }],
+        ),
       ),
     });
   }

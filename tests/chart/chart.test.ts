@@ -67,6 +67,12 @@ describe('the charts for the wall', () => {
       }
     }
   });
+  it.each(each)('%s has in each box one row for each place to go', (_, { sheet }) => {
+    for (const { answers } of sheet.boxes) {
+      const places = answers.map(({ leads }) => JSON.stringify(leads));
+      expect(new Set(places).size).toBe(places.length);
+    }
+  });
   it.each(each)('%s asks nothing twice on one way', (_, { chart }) => {
     const walk = (branch: Branch, asked: readonly string[]): void => {
       if (branch.kind !== 'question') return;
