@@ -25,9 +25,12 @@ export const ratingAssumed = (f: Findings): boolean => isAssumed(f, 'powerW', 'r
 
 const channelsUnknown = (f: Findings): boolean => ampOf(f).drives !== 'both' && isAssumed(f, 'channels');
 
-/** What of a new lead is only assumed. */
+/** One of two amplifiers is soon taken for the other: then the lead in the hand says more than what was said of it. */
+const mayBeTheOther = ({ rig: { amps = [] } }: Findings): boolean => amps.length > 1;
+
+/** What of a new lead is only assumed, or may be that of the other amplifier. */
 export const readsForLead = (f: Findings): readonly ReadFirst[] => [
-  ...(isAssumed(f, 'plusLeadM2', 'plusLeadM') ? (['plus-lead'] as const) : []),
+  ...(isAssumed(f, 'plusLeadM2', 'plusLeadM') || mayBeTheOther(f) ? (['plus-lead'] as const) : []),
   ...(isAssumed(f, 'powerW') || channelsUnknown(f) ? (['rating'] as const) : []),
 ];
 /** What of a gain is only assumed. */
