@@ -3,7 +3,7 @@ import { loudCompare } from '../src/steps/ears/loud-compare.ts';
 import { noiseWhere } from '../src/steps/ears/noise-where.ts';
 import { whereChanges } from '../src/steps/ears/where-changes.ts';
 import { ampMayBeFitted } from '../src/steps/fitted/amp-there.ts';
-import { is } from '../src/steps/outcome.ts';
+import { type Findings, is } from '../src/steps/outcome.ts';
 import { tonesOff } from '../src/steps/profile/tones-off.ts';
 import { tonesRunning } from '../src/steps/profile/tones-running.ts';
 import { topStep } from '../src/steps/profile/top-step.ts';
@@ -12,6 +12,9 @@ import { metersDigit } from '../src/steps/tools/meter-digit.ts';
 import { toolsAtHand } from '../src/steps/tools/tools-at-hand.ts';
 import { opening } from './eq-changes-when-engine-starts.opening.ts';
 import { before, flow } from './kit.ts';
+
+/** It is not the tone that changes: speakers fall silent. */
+const fallsSilent = (f: Findings): boolean => is(f, 'where-changes', 'silent');
 
 /** With the engine running it sounds otherwise: another tone, another level, a noise, or less bass. */
 export const eqChangesWhenEngineStarts = flow(opening, {
@@ -38,7 +41,7 @@ export const eqChangesWhenEngineStarts = flow(opening, {
       title: 'Speakers fall silent with the engine running',
       because:
         'It is not the tone: speakers fall silent while the engine runs, and play again without it. That is looked for in the next part.',
-      isIt: { when: (f) => is(f, 'where-changes', 'silent') && !ampMayBeFitted(f), by: [whereChanges] },
+      isIt: { when: (f) => fallsSilent(f) && !ampMayBeFitted(f), by: [whereChanges] },
       told: {
         'which-corner': { option: 'plays' },
         'rear-history': { option: 'comes-and-goes' },
@@ -50,14 +53,14 @@ export const eqChangesWhenEngineStarts = flow(opening, {
       flow: 'amp-wont-turn-on',
       title: 'The amplifier gives way',
       because: (f) =>
-        is(f, 'where-changes', 'silent')
+        fallsSilent(f)
           ? 'It is not the tone: speakers fall silent while the engine runs, and an amplifier may drive them. Whether that stays on is looked for in the next part.'
           : 'With the engine off the supply of the amplifier gives way when it is loud; with it on it is clean. What does that is looked for in the next part.',
       sensible: ampMayBeFitted,
-      isIt: { when: (f) => is(f, 'where-changes', 'silent') && ampMayBeFitted(f), by: [whereChanges] },
+      isIt: { when: (f) => fallsSilent(f) && ampMayBeFitted(f), by: [whereChanges] },
       told: (f) => ({
-        ...(is(f, 'where-changes', 'silent') && { 'amp-history': { option: 'comes-and-goes' } }),
-        'amp-goes-off': { option: is(f, 'where-changes', 'silent') ? 'running' : 'loud' },
+        ...(fallsSilent(f) && { 'amp-history': { option: 'comes-and-goes' } }),
+        'amp-goes-off': { option: fallsSilent(f) ? 'running' : 'loud' },
       }),
       causes: [
         'fuse-holder-bad',
