@@ -1,5 +1,5 @@
 import { type Document, kindOf } from './document.ts';
-import { type FactRule, factsFor, type Rules } from './facts.ts';
+import { factsFor, type Rules } from './facts.ts';
 import type { Learnt } from './learn.ts';
 import { reader } from './reader.ts';
 import { sameWords } from './same-words.ts';
@@ -8,8 +8,7 @@ import { sameWords } from './same-words.ts';
 export interface Searched {
   readonly documents: readonly Document[];
   readonly same: readonly string[];
-  readonly facts: readonly FactRule[];
-  readonly lists: Rules['lists'];
+  readonly facts: Rules;
   readonly learnt: Learnt;
 }
 
@@ -25,9 +24,9 @@ const MOST = 8;
 export type Finder = (query: string) => readonly Found[];
 
 /** A search over documents. */
-export function finder({ documents, same: groups, facts, lists, learnt }: Searched): Finder {
+export function finder({ documents, same: groups, facts, learnt }: Searched): Finder {
   const same = sameWords(groups);
-  const read = reader(documents, same, { rules: facts, lists });
+  const read = reader(documents, same, facts);
   return (query) => {
     const { fits, words, given } = read(query);
     for (const [word, strength] of words)

@@ -3,7 +3,7 @@ import SAME from '../../content/words/same.json' with { type: 'json' };
 import { FLOW_LIST } from '../case/flows.ts';
 import type { Document } from './document.ts';
 import { type ArticleHead, allDocuments } from './documents.ts';
-import type { FactRule, Rules } from './facts.ts';
+import { factRules, type Rules } from './facts.ts';
 import { type Heard, type Learnt, learn } from './learn.ts';
 import { reader } from './reader.ts';
 import { sameWords } from './same-words.ts';
@@ -16,44 +16,36 @@ export interface IndexFile {
   /** What was learnt from what people were heard to type. */
   readonly learnt: Learnt;
   /** What words give as answers. */
-  readonly facts: readonly FactRule[];
-  readonly lists: Rules['lists'];
+  readonly facts: Rules;
   /** How the facts that words can give are called on a screen, by `step=option`. */
   readonly factNames: Readonly<Record<string, string>>;
 }
 
-/** A rule as it is written: it holds in every flow that asks for its step, or in those that it names. */
-type Written = Partial<FactRule> & Pick<FactRule, 'fact'>;
-
 /** The rules with the flows that ask for them, and the names of the answers. One that no flow asks for stops the build. */
-async function facts(): Promise<Pick<IndexFile, 'facts' | 'lists' | 'factNames'>> {
+async function facts(): Promise<Pick<IndexFile, 'facts' | 'factNames'>> {
   const flows = await Promise.all(FLOW_LIST.map(async ([id, flow]) => [id, (await flow.load()).steps] as const));
   const names: Record<string, string> = {};
-  const rules = (FACTS.rules as readonly Written[]).map((rule) => {
-    const [stepId = '', option = ''] = rule.fact.split('=');
-    const asking = flows.filter(([id, steps]) => {
-      if (rule.in && !rule.in.includes(id)) return false;
+  const asked: Record<string, readonly string[]> = {};
+  for (const { step: stepId, option, only } of factRules(FACTS.rules)) {
+    const asking = flows.filter(([, steps]) => {
       const step = steps.get(stepId);
       const name =
         step && step.kind !== 'reading' ? (step.options as Readonly<Record<string, string>>)[option] : undefined;
-      if (name !== undefined) names[rule.fact] = name;
+      if (name !== undefined) names[`${stepId}=${option}`] = name;
       return name !== undefined;
     });
-    if (asking.length < (rule.in?.length ?? 1))
-      throw new Error(`content/words/facts.json: ${rule.in?.join(', ') ?? 'no flow'} has no answer ${rule.fact}`);
-    return { ...rule, in: asking.map(([id]) => id) };
-  });
-  return { facts: rules, lists: FACTS.lists, factNames: names };
+    asked[`${stepId}=${option}`] = asking.map(([id]) => id);
+    const without = only?.filter((id) => !asking.some(([one]) => one === id)) ?? (asking.length > 0 ? [] : ['no flow']);
+    if (without.length > 0)
+      throw new Error(`content/words/facts.json: ${without.join(', ')} has no answer ${stepId}=${option}`);
+  }
+  return { facts: { ...FACTS, asked }, factNames: names };
 }
 
 /** Everything that the search needs, made when the site is built. */
 export async function indexFile(articles: readonly ArticleHead[], heard: readonly Heard[]): Promise<IndexFile> {
   const documents = await allDocuments(articles);
   const ruled = await facts();
-  const learnt = learn(
-    heard,
-    documents,
-    reader(documents, sameWords(SAME), { rules: ruled.facts, lists: ruled.lists }),
-  );
+  const learnt = learn(heard, documents, reader(documents, sameWords(SAME), ruled.facts));
   return { documents, same: SAME, learnt, ...ruled };
 }

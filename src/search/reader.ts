@@ -97,7 +97,7 @@ function vocabularyOf(documents: readonly Document[], { oneFor }: SameWords): Re
 export function reader(
   documents: readonly Document[],
   same: SameWords,
-  rules: Rules = { rules: [], lists: {} },
+  rules: Rules = { rules: [], lists: {}, asked: {} },
 ): (typed: string) => Reading {
   const { oneFor } = same;
   const facts = factReader(rules, oneFor);

@@ -3,7 +3,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { FLOW_LIST } from '../../src/case/flows.ts';
 import { kindOf } from '../../src/search/document.ts';
-import { factReader } from '../../src/search/facts.ts';
+import { factReader, factRules } from '../../src/search/facts.ts';
 import { type Finder, finder } from '../../src/search/find.ts';
 import { indexFile } from '../../src/search/index-file.ts';
 import { learn } from '../../src/search/learn.ts';
@@ -108,10 +108,26 @@ describe('the facts', () => {
     expect(told('amp light off', 'amp-wont-turn-on')).toEqual({ 'amp-light': 'off' });
     expect(told('amp goes off on bumps', 'amp-wont-turn-on')).toEqual({ 'amp-goes-off': 'bumps' });
   });
-  it('are refused where a rule names a list that there is not', () => {
-    expect(() =>
-      factReader({ rules: [{ fact: 'a=b', in: [], all: ['left @nowhere'] }], lists: {} }, (word) => word),
-    ).toThrow(/no list “nowhere”/);
+  it('are refused where a rule names a list that there is not, or is none', () => {
+    const readerOf = (rule: string) => factReader({ rules: [rule], lists: {}, asked: {} }, (word) => word);
+    expect(() => readerOf('a=b: left @nowhere')).toThrow(/no list “nowhere”/);
+    expect(() => readerOf('a is b')).toThrow(/“a is b” is no rule/);
+  });
+  it('follow from all clauses of a rule, of lists in lists, and for both sides where it is written once', () => {
+    const lists = { rear: 'back|bag', place: '@rear|top case' };
+    const { given } = factReader(
+      { rules: ['a,b=%-dead in here: % @place & dead & !not +dead'], lists, asked: {} },
+      (word) => word,
+    );
+    const facts = (words: string) =>
+      given(words.split(' ').map((word) => ({ means: new Set([word]), part: 0, past: false })));
+    expect(facts('right top case speaker dead')).toEqual([
+      { step: 'a', option: 'right-dead', flows: ['here'] },
+      { step: 'b', option: 'right-dead', flows: ['here'] },
+    ]);
+    expect(facts('left bag plays')).toEqual([]);
+    expect(facts('left bag not dead')).toEqual([]);
+    expect(facts('left bag not all dead')).toHaveLength(2);
   });
 });
 
@@ -173,13 +189,16 @@ describe('the documents', () => {
       expect(documents.find(({ flow }) => flow === id)).toMatchObject({ id: `complaint/${id}`, title, path });
   });
   it('take only facts that their flows ask for', async () => {
-    expect(index.facts.length).toBeGreaterThan(20);
-    for (const { fact, in: flows } of index.facts)
+    const rules = factRules(index.facts.rules);
+    expect(rules.length).toBeGreaterThan(20);
+    for (const { step, option, only } of rules) {
+      const flows = only ?? index.facts.asked[`${step}=${option}`] ?? [];
+      expect(flows, `${step}=${option}`).not.toEqual([]);
       for (const id of flows) {
-        const [step = '', option = ''] = fact.split('=');
         const asked = (await FLOW_LIST.find(([one]) => one === id)?.[1].load())?.steps.get(step);
-        expect(asked && 'options' in asked && asked.options, `${id} ${fact}`).toHaveProperty(option);
+        expect(asked && 'options' in asked && asked.options, `${id} ${step}`).toHaveProperty(option);
       }
+    }
   });
   it('fit into forty kilobytes, compressed', () => {
     expect(gzipSync(JSON.stringify(index)).length).toBeLessThan(40_000);
