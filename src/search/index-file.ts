@@ -6,9 +6,9 @@ import { type ArticleHead, allDocuments } from './documents.ts';
 import { factRules, type Rules } from './facts.ts';
 import { type Heard, type Learnt, learn } from './learn.ts';
 import { reader } from './reader.ts';
-import { sameWords } from './same-words.ts';
+import { sameWords, withoutForms } from './same-words.ts';
 
-/** What the file of the index holds. */
+/** The index: all that the search needs. */
 export interface IndexFile {
   readonly documents: readonly Document[];
   /** Words of one meaning, the first of each line for all of it. */
@@ -45,7 +45,8 @@ async function facts(): Promise<Pick<IndexFile, 'facts' | 'factNames'>> {
 /** Everything that the search needs, made when the site is built. */
 export async function indexFile(articles: readonly ArticleHead[], heard: readonly Heard[]): Promise<IndexFile> {
   const documents = await allDocuments(articles);
+  const same = withoutForms(SAME);
   const ruled = await facts();
-  const learnt = learn(heard, documents, reader(documents, sameWords(SAME), ruled.facts));
-  return { documents, same: SAME, learnt, ...ruled };
+  const learnt = learn(heard, documents, reader(documents, sameWords(same), ruled.facts));
+  return { documents, same, learnt, ...ruled };
 }

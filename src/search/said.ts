@@ -30,17 +30,29 @@ const NOW = words('now jetzt nun ahora');
 /** What comes behind these is what is wrong, too. */
 const STILL = words('still trotzdem sigue');
 
+/** “Right now” and “just now” say when, not what was before. */
+const MOMENT = words('right just');
+/** Where “right” and “back” are no side and no place: “right away”, “comes right back”, “years back”. */
+const AT_ONCE = /(?<!\b(?:front|rear|back|bag|lid|side|and|or) )\bright (?=(?:now|away)\b)/gi;
+const AGAIN =
+  /\b(come|comes|came|coming|go|goes|going|went|gets?|flash|flashed|years|months|weeks|way) (?:right )?back\b(?! (?:left|right|speakers?|ones?|pair|seat))/gi;
+
 /** The words of a text in their parts, each with whether it tells of the past. */
 export function typedWords(text: string): readonly TypedWord[] {
   const typed: { word: string; part: number; past: boolean }[] = [];
-  for (const [part, told] of text.split(MARKS).entries()) {
+  for (const [part, told] of text.replace(AT_ONCE, '').replace(AGAIN, '$1 again').split(MARKS).entries()) {
     let past = false;
     const all = tokensOf(told);
     for (const [i, word] of all.entries()) {
-      if (NOW.has(word)) for (const before of typed) before.past = true;
-      if (NOW.has(word) || STILL.has(word)) past = false;
+      const changed = NOW.has(word) && !MOMENT.has(all[i - 1] ?? '');
+      if (changed) for (const before of typed) before.past = true;
+      if (changed || STILL.has(word)) past = false;
       typed.push({ word, part, past });
-      if ((SINCE.has(word) && !LASTS.test(all.slice(i + 1, i + 4).join(' '))) || LATELY.has(word)) past = true;
+      if (
+        (SINCE.has(word) && !LASTS.test(all.slice(i + 1, i + 4).join(' '))) ||
+        (LATELY.has(word) && !NOW.has(all[i + 1] ?? ''))
+      )
+        past = true;
     }
   }
   return typed;

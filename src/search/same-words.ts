@@ -9,7 +9,7 @@ export interface SameWords {
 }
 
 /** A word without the ending of a plural or of a tense, where enough of it is left. */
-function stemOf(word: string): string {
+export function stemOf(word: string): string {
   const cut = (end: string, least: number) =>
     word.endsWith(end) && word.length - end.length >= least ? word.slice(0, -end.length) : undefined;
   if (word.endsWith('ss')) return word;
@@ -25,4 +25,22 @@ export function sameWords(groups: readonly string[]): SameWords {
   }
   const oneFor = (word: string) => heads.get(word) ?? heads.get(stemOf(word)) ?? stemOf(word);
   return { oneFor, others: [...heads.keys()] };
+}
+
+/** The groups without the words that are only plurals of others in them. */
+export function withoutForms(groups: readonly string[]): readonly string[] {
+  const { oneFor } = sameWords(groups);
+  const inGroup = new Set(groups.flatMap(tokensOf));
+  return groups.map((group) => {
+    const [head = '', ...rest] = tokensOf(group);
+    const isForm = (word: string) => {
+      const stem = stemOf(word);
+      return (
+        stem !== word && word.endsWith('s') && (stem === head || inGroup.has(stem)) && oneFor(stem) === oneFor(word)
+      );
+    };
+    return [head, ...[...new Set(rest)].filter((word) => word !== head && oneFor(word) === head && !isForm(word))].join(
+      ' ',
+    );
+  });
 }

@@ -1,5 +1,5 @@
 import Fuse from 'fuse.js/basic';
-import type { SameWords } from './same-words.ts';
+import { type SameWords, stemOf } from './same-words.ts';
 import { slipsBetween } from './slips.ts';
 import { soundOf } from './sound-key.ts';
 
@@ -27,7 +27,7 @@ export function wordLookup(all: readonly string[], isKnown: (word: string) => bo
   const byBegin = Map.groupBy(all, (word) => word.charAt(0));
   const bySound = Map.groupBy(all, soundOf);
   const alike = (typed: string) => {
-    const words = bySound.get(soundOf(typed)) ?? [];
+    const words = bySound.get(soundOf(typed)) ?? bySound.get(soundOf(stemOf(typed))) ?? [];
     // In a short word the vowel is half of it: “hat” is no “hot”.
     return typed.length > SHORT ? words : words.filter((word) => [...typed].every((letter) => word.includes(letter)));
   };

@@ -7,6 +7,8 @@ import { factReader, factRules } from '../../src/search/facts.ts';
 import { type Finder, finder } from '../../src/search/find.ts';
 import { indexFile } from '../../src/search/index-file.ts';
 import { learn } from '../../src/search/learn.ts';
+import { packed, unpacked } from '../../src/search/packed.ts';
+import { sameWords, withoutForms } from '../../src/search/same-words.ts';
 import { articleHeads } from '../../src/tools/article-heads.ts';
 import { heard, type Phrasing } from '../../src/tools/heard.ts';
 import { MEASURED, UNSEEN } from './phrasings.ts';
@@ -104,6 +106,13 @@ describe('the facts', () => {
       'which-corner': 'rear-right',
     });
   });
+  it('take “right” and “back” for a side and the rear only where they are', () => {
+    expect(told('rear speakers cut out but right now they play', 'no-rear-sound')).toEqual({ 'which-silent': 'plays' });
+    expect(told('rear right now silent', 'one-speaker-or-side-dead')).toEqual({ 'which-corner': 'rear-right' });
+    expect(told('front right drops out on bumps then comes right back', 'one-speaker-or-side-dead')).toMatchObject({
+      'which-corner': 'front-right',
+    });
+  });
   it('see a word in its phrase only: that a lamp is off says nothing of an amplifier that goes off', () => {
     expect(told('amp light off', 'amp-wont-turn-on')).toEqual({ 'amp-light': 'off' });
     expect(told('amp goes off on bumps', 'amp-wont-turn-on')).toEqual({ 'amp-goes-off': 'bumps' });
@@ -128,6 +137,16 @@ describe('the facts', () => {
     expect(facts('left bag plays')).toEqual([]);
     expect(facts('left bag not dead')).toEqual([]);
     expect(facts('left bag not all dead')).toHaveLength(2);
+  });
+});
+
+describe('words of one meaning', () => {
+  it('are the same without those that are only plurals of others', () => {
+    const groups = ['rear rears back backs backed', 'pass passes', 'bag bags bagger'];
+    const fewer = withoutForms(groups);
+    expect(fewer).toEqual(['rear back backed', 'pass', 'bag bagger']);
+    for (const word of groups.flatMap((group) => group.split(' ')))
+      expect(sameWords(fewer).oneFor(word), word).toBe(sameWords(groups).oneFor(word));
   });
 });
 
@@ -200,8 +219,11 @@ describe('the documents', () => {
       }
     }
   });
-  it('fit into forty kilobytes, compressed', () => {
-    expect(gzipSync(JSON.stringify(index)).length).toBeLessThan(40_000);
+  it('fit into forty kilobytes, compressed, with all else that the search needs', () => {
+    expect(gzipSync(JSON.stringify(packed(index))).length).toBeLessThan(40_000);
+  });
+  it('come out of what is sent as they went in', () => {
+    expect(unpacked(JSON.parse(JSON.stringify(packed(index))))).toEqual(index);
   });
 });
 

@@ -4,6 +4,7 @@ import { toLink } from '../../case/link.ts';
 import { KINDS } from '../../search/document.ts';
 import { type Finder, type Found, finder } from '../../search/find.ts';
 import type { IndexFile } from '../../search/index-file.ts';
+import { type PackedIndex, unpacked } from '../../search/packed.ts';
 import { element } from '../in-place/open.ts';
 
 interface Loaded {
@@ -11,7 +12,12 @@ interface Loaded {
   readonly factNames: IndexFile['factNames'];
 }
 /** The index, in the form that it is asked in. */
-const loaded = fetchedOnce((index: IndexFile): Loaded => ({ find: finder(index), factNames: index.factNames }));
+const loaded = fetchedOnce(
+  (index: PackedIndex): Loaded => ({
+    find: finder(unpacked(index)),
+    factNames: index.factNames,
+  }),
+);
 
 /** The address of what was found with the facts that the words gave, as a case that begins with them. */
 async function withFacts(found: Found, root: URL): Promise<string | undefined> {

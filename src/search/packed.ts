@@ -1,0 +1,85 @@
+import type { Document } from './document.ts';
+import type { IndexFile } from './index-file.ts';
+import type { Learnt } from './learn.ts';
+
+/** The index as it is sent: fields of one kind together, and nothing that follows from the rest. */
+export interface PackedIndex extends Pick<IndexFile, 'same' | 'factNames'> {
+  /** Each field of all documents, a line for each. */
+  readonly documents: Readonly<Record<keyof Document, string>>;
+  /** The words, and for each the places with what it adds, two characters for each place. */
+  readonly learnt: readonly [words: string, added: readonly string[]];
+  readonly facts: Pick<IndexFile['facts'], 'rules' | 'lists'>;
+  /** The flows, and the numbers of those that have an answer, by `step=option`, or by the step for all of its answers. */
+  readonly flows: readonly string[];
+  readonly asked: Readonly<Record<string, readonly number[]>>;
+}
+
+const FIELDS: readonly (keyof Document)[] = ['id', 'title', 'words', 'path', 'text', 'flow', 'measure', 'reads'];
+
+/** Where a document leads that has no page of its own by another name. */
+const usualPath = (id: string): string => (id.startsWith('word/') ? id.replace('word/', 'words/#') : `${id}/`);
+
+/** The first character that JSON leaves as it is. Small numbers are one byte. */
+const FIRST_CHARACTER = 0x23;
+/** The least addition that is written, in tenths. */
+const LEAST = -60;
+/** The places that a word speaks for: how far each is behind the one before, and what it adds. */
+const writtenPlaces = (added: Learnt[string]): string =>
+  String.fromCharCode(
+    ...added.flatMap(([place, tenths], i) => [
+      FIRST_CHARACTER + place - (added[i - 1]?.[0] ?? 0),
+      FIRST_CHARACTER - LEAST + Math.max(LEAST, tenths),
+    ]),
+  );
+function readPlaces(written: string): Learnt[string] {
+  const places: [number, number][] = [];
+  for (let at = 0, place = 0; at < written.length; at += 2) {
+    place += written.charCodeAt(at) - FIRST_CHARACTER;
+    places.push([place, written.charCodeAt(at + 1) - FIRST_CHARACTER + LEAST]);
+  }
+  return places;
+}
+
+const stepOf = (fact: string): string => fact.slice(0, fact.indexOf('='));
+
+/** Packs the index for sending. */
+export function packed({ documents, same, learnt, facts, factNames }: IndexFile): PackedIndex {
+  const column = (field: keyof Document) =>
+    documents
+      .map((entry) => (field === 'path' && entry.path === usualPath(entry.id) ? '' : (entry[field] ?? '')))
+      .join('\n');
+  const flows = [...new Set(Object.values(facts.asked).flat())];
+  const asked: Record<string, readonly number[]> = {};
+  for (const [fact, ids] of Object.entries(facts.asked)) {
+    const numbers = ids.map((id) => flows.indexOf(id));
+    asked[stepOf(fact)] ??= numbers;
+    if (`${asked[stepOf(fact)]}` !== `${numbers}`) asked[fact] = numbers;
+  }
+  return {
+    documents: Object.fromEntries(FIELDS.map((field) => [field, column(field)])) as PackedIndex['documents'],
+    same,
+    learnt: [Object.keys(learnt).join(' '), Object.values(learnt).map(writtenPlaces)],
+    facts: { rules: facts.rules, lists: facts.lists },
+    flows,
+    asked,
+    factNames,
+  };
+}
+
+/** The index out of what was sent. */
+export function unpacked({ documents, same, learnt, facts, flows, asked, factNames }: PackedIndex): IndexFile {
+  const columns = FIELDS.map((field) => [field, documents[field].split('\n')] as const);
+  const entries = documents.id.split('\n').map((id, at) => {
+    const told = columns.flatMap(([field, lines]) => (lines[at] ? [[field, lines[at]] as const] : []));
+    return { words: '', path: usualPath(id), ...Object.fromEntries(told) } as Document;
+  });
+  const [words, added] = learnt;
+  const places = Object.fromEntries(words.split(' ').map((word, at) => [word, readPlaces(added[at] ?? '')]));
+  const named = Object.fromEntries(
+    Object.keys(factNames).map((fact) => [
+      fact,
+      (asked[fact] ?? asked[stepOf(fact)] ?? []).flatMap((at) => flows[at] ?? []),
+    ]),
+  );
+  return { documents: entries, same, learnt: places, facts: { ...facts, asked: named }, factNames };
+}
