@@ -30,6 +30,10 @@ const EXPLAINS =
   /^(?:why|warum|wieso|por qu[eé])\b|\b(?:explain(?:ed|s)?|reasons?|basics|difference|how do(?:es)? .* work)\b/i;
 const EXPLAINED = 1.5;
 
+/** Whoever asks how a thing is done tells nothing of the own bike. */
+const INSTRUCTS =
+  /^(?:how (?:to|do|can|should|much|many|long)|wie (?:messe|prüfe|mache|stelle|viel|lange)|c[oó]mo (?:se|mido|pruebo|reviso|puedo))\b/i;
+
 /** Words that ask for the meaning of another one, as they are typed. */
 const MEANING = new Set(
   tokensOf('mean means meaning definition define called stand stands explain explained heisst bedeutet significa es'),
@@ -174,7 +178,7 @@ export function reader(
       for (const [known, sure] of candidates)
         if (isSure(word, candidates.length, sure)) for (const { means } of said) if (means.has(word)) means.add(known);
     }
-    const given = facts.given(said);
+    const given = INSTRUCTS.test(query.trim()) ? [] : facts.given(said);
     for (const name of new Set(given.flatMap(({ step, option }) => [`=${step}`, `=${step}=${option}`])))
       strengths.push([name, ANSWER]);
     const asked = QUESTION.test(query.trim());

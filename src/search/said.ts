@@ -32,6 +32,8 @@ const STILL = words('still trotzdem sigue');
 
 /** “Right now” and “just now” say when, not what was before. */
 const MOMENT = words('right just');
+/** Before these “just” means no more than “only”. */
+const JUST_THESE = words('the a an my one front rear left right only like as when at on in no not now');
 /** Where “right” and “back” are no side and no place: “right away”, “comes right back”, “years back”. */
 const AT_ONCE = /(?<!\b(?:front|rear|back|bag|lid|side|and|or) )\bright (?=(?:now|away)\b)/gi;
 const AGAIN =
@@ -50,7 +52,7 @@ export function typedWords(text: string): readonly TypedWord[] {
       typed.push({ word, part, past });
       if (
         (SINCE.has(word) && !LASTS.test(all.slice(i + 1, i + 4).join(' '))) ||
-        (LATELY.has(word) && !NOW.has(all[i + 1] ?? ''))
+        (LATELY.has(word) && !JUST_THESE.has(all[i + 1] ?? ''))
       )
         past = true;
     }

@@ -113,6 +113,14 @@ describe('the facts', () => {
       'which-corner': 'front-right',
     });
   });
+  it('are not taken from one who asks how a thing is done', () => {
+    expect(told('how to find out why the amp fuse blows', 'amp-wont-turn-on')).toEqual({});
+    expect(told('the amp fuse blows', 'amp-wont-turn-on')).toEqual({ 'fuses-blown': 'some' });
+  });
+  it('see no change in a “just” that means only', () => {
+    expect(told('rear silent, just the stock radio on it', 'no-rear-sound')).toEqual({ 'unit-kind': 'factory' });
+    expect(told('rear silent, just swapped the radio', 'no-rear-sound')).toEqual({ 'last-change': 'unit' });
+  });
   it('see a word in its phrase only: that a lamp is off says nothing of an amplifier that goes off', () => {
     expect(told('amp light off', 'amp-wont-turn-on')).toEqual({ 'amp-light': 'off' });
     expect(told('amp goes off on bumps', 'amp-wont-turn-on')).toEqual({ 'amp-goes-off': 'bumps' });
