@@ -5,7 +5,7 @@ import { CALCULATORS } from '../calculators/all.ts';
 import { FLOW_LIST } from '../case/flows.ts';
 import { titleOf } from '../causes/cause.ts';
 import { findingsOver } from '../steps/outcome.ts';
-import { inWords } from '../steps/step.ts';
+import { inWords, type Place } from '../steps/step.ts';
 import type { Document } from './document.ts';
 import { ENTRIES } from './glossary.ts';
 
@@ -66,12 +66,15 @@ const calculators = (): readonly Document[] =>
     path: `calculate/${id}/`,
   }));
 
+/** What a word is, in a sentence or two, without what else is told of it: the whole entry opens where it was found. */
+const beginOf = (text: string): string => /^.{22,}?[.!?](?=\s|$)/.exec(text)?.[0] ?? text;
+
 const words = (): readonly Document[] =>
   ENTRIES.map(({ word, also, text, slug }) => ({
     id: `word/${slug}`,
     title: word,
     words: also,
-    text,
+    text: beginOf(text),
     path: `words/#${slug}`,
   }));
 
@@ -88,14 +91,20 @@ async function causes(): Promise<readonly Document[]> {
   return [...found.values()];
 }
 
-/** The checks of the flows by their questions. Each leads to the flow that asks it. */
+/** What is only told, or is not about the bike. */
+const NO_CHECK: ReadonlySet<Place> = new Set(['fitted', 'told', 'tools']);
+
+/** The checks of the flows, as a terminal calls them. Each leads to the flow that asks it. */
 async function steps(): Promise<readonly Document[]> {
   const found = new Map<string, Document>();
   for (const [, flow] of FLOW_LIST) {
     if (flow.kind !== 'fault') continue;
-    for (const { id, ask, tool } of (await flow.load()).asked)
-      if (tool === 'meter')
-        found.set(id, found.get(id) ?? { id: `step/${id}`, title: inWords(ask, NOTHING), words: '', path: flow.path });
+    for (const { id, short, place } of (await flow.load()).asked)
+      if (!NO_CHECK.has(place))
+        found.set(
+          id,
+          found.get(id) ?? { id: `step/${id}`, title: inWords(short, NOTHING), words: '', path: flow.path },
+        );
   }
   return [...found.values()];
 }

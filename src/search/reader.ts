@@ -34,6 +34,11 @@ const EXPLAINED = 1.5;
 const INSTRUCTS =
   /^(?:how (?:to|do|can|should|much|many|long)|wie (?:messe|prüfe|mache|stelle|viel|lange)|c[oó]mo (?:se|mido|pruebo|reviso|puedo))\b/i;
 
+/** Whoever wants to measure, look at or try something wants a check. */
+const CHECKS =
+  /\b(?:check|test|measure|probe|inspect|meter|jumper|bypass|unplug|swap|messen|messe|prüfen|prüfe|testen|medir|mido|probar|prueba|revisar)\b|^(?:set|put|press|pull|push|touch|link|look|listen|turn|take|hold)\b|^(?:how|where) (?:do|can|should) i\b|^how to\b/i;
+const CHECKED = 2.8;
+
 /** Words that ask for the meaning of another one, as they are typed. */
 const MEANING = new Set(
   tokensOf('mean means meaning definition define called stand stands explain explained heisst bedeutet significa es'),
@@ -82,11 +87,12 @@ function vocabularyOf(documents: readonly Document[], { oneFor }: SameWords): Re
     places.set(at, Math.max(places.get(at) ?? 0, weight));
     vocabulary.set(one, places);
   };
-  for (const [at, { words, title, text = '' }] of documents.entries()) {
+  for (const [at, { id, words, title, text = '' }] of documents.entries()) {
     for (const part of words.split(/[ ,]+/))
       for (const word of tokensOf(part))
         add(word, at, IN_WORDS + DECIDING * (part.length - part.replace(/^!+/, '').length));
     for (const word of tokensOf(title)) if (tells(word)) add(word, at, IN_TITLE);
+    if (id.startsWith('step/')) for (const word of tokensOf(id.slice(5))) add(word, at, IN_WORDS);
     for (const word of tokensOf(text)) if (tells(word)) add(word, at, IN_TEXT);
   }
   return vocabulary;
@@ -184,11 +190,19 @@ export function reader(
     const asked = QUESTION.test(query.trim());
     const defines = DEFINES.test(query.trim());
     const explains = EXPLAINS.test(query.trim());
+    const checks = CHECKS.test(query.trim());
     for (let at = 0; at < fits.length; at++) {
       const fit = fits[at] ?? 0;
       const kind = kinds[at];
       if (fit === 0 || kind === undefined) continue;
-      const wants = explains && kind === 'read' ? EXPLAINED : asked && ANSWERS.has(kind) ? ASKED_WEIGHT : 1;
+      const wants =
+        checks && kind === 'step'
+          ? CHECKED
+          : explains && kind === 'read'
+            ? EXPLAINED
+            : asked && ANSWERS.has(kind)
+              ? ASKED_WEIGHT
+              : 1;
       const named = names[at]?.some((name) => isNamed(name, words))
         ? defines && kind === 'word'
           ? DEFINED

@@ -192,6 +192,16 @@ describe('the search', () => {
     for (const words of ['what is a relay', 'meaning of relay', 'was bedeutet polarity', 'que es un relay'])
       expect(find(words)[0]?.id, words).toMatch(/^word\//);
   });
+  it('gives a check to whoever wants to measure, look or try', () => {
+    expect(
+      find('measure both sides of the main fuse')
+        .slice(0, 3)
+        .map(({ id }) => id),
+    ).toContain('step/fuse-sides');
+    expect(find('unplug the speakers from the amp, does the fault light clear').map(({ id }) => id)).toContain(
+      'step/speakers-unplugged',
+    );
+  });
   it('reads a word in two as one, in two languages, and without its marks', () => {
     expect(find('saddle bag')[0]?.flow).toBe('no-rear-sound');
     expect(find('verstarker')[0]?.flow).toBe(find('amplifier')[0]?.flow);
