@@ -64,6 +64,9 @@ export function useCase({ flow, whole, stand, root }: FlowOfPage) {
   /** Back takes an answer out of the case. Its readings are kept here, for when the step is asked again. */
   const readBefore = useRef<ReadingsByStep>({});
 
+  /** What the page has gone on to and has not kept yet. */
+  const unkept = useRef<Case>();
+
   const keep = (next: Case) => {
     const unsaved = save(next);
     if (unsaved === undefined) lastKept.current = toText(next);
@@ -102,6 +105,7 @@ export function useCase({ flow, whole, stand, root }: FlowOfPage) {
     const open = () => load({ flow, whole }, location.hash.slice(1)).then(show);
     open();
     const onPop = (event: PopStateEvent) => {
+      unkept.current = undefined;
       const text = textOf(event.state);
       const opened = text === undefined ? undefined : fromText(text);
       if (!opened?.ok) return;
@@ -118,11 +122,13 @@ export function useCase({ flow, whole, stand, root }: FlowOfPage) {
     window.addEventListener('storage', onStorage);
     // A tab that the browser had put to sleep has missed what happened meanwhile.
     window.addEventListener('pageshow', look);
+    window.addEventListener('pagehide', keepNow);
     return () => {
       window.removeEventListener('popstate', onPop);
       window.removeEventListener('hashchange', onHash);
       window.removeEventListener('storage', onStorage);
       window.removeEventListener('pageshow', look);
+      window.removeEventListener('pagehide', keepNow);
     };
   }, []);
 
@@ -132,11 +138,24 @@ export function useCase({ flow, whole, stand, root }: FlowOfPage) {
     return readBefore.current;
   }, [it]);
 
-  const goOn = (next: Case) => {
+  const keepNow = () => {
+    const next = unkept.current;
+    if (!next) return;
+    unkept.current = undefined;
     const unsaved = keep(next);
     history.pushState({ case: toText(next) }, '', bareAddress());
+    if (unsaved) setNotices([unsaved]);
+  };
+  // Saving takes as long as a part of the drawing does, so what was asked for is drawn first.
+  useEffect(() => {
+    const timer = setTimeout(keepNow);
+    return () => clearTimeout(timer);
+  }, [it]);
+  const goOn = (next: Case) => {
+    keepNow();
+    unkept.current = next;
     setCase(next);
-    setNotices(unsaved ? [unsaved] : []);
+    setNotices([]);
   };
   /** Goes on to the next case. Gives whether it did. */
   const move = (next: Case): boolean => unlessOvertaken(() => goOn(next));

@@ -1,3 +1,4 @@
+import { useState } from 'preact/hooks';
 import { outcomeNamed } from '../../steps/outcome.ts';
 import { inWords, type Step } from '../../steps/step.ts';
 import type { FaultView } from './view.ts';
@@ -18,21 +19,26 @@ interface Props {
 
 /** Who has measured something already need not wait until the page asks for it. */
 export function OutOfTurn({ view, now, onOpen }: Props) {
+  const [open, setOpen] = useState(false);
   const steps = answerableNow(view, now);
   if (steps.length === 0) return null;
   return (
-    <details class="out-of-turn">
+    <details class="out-of-turn" open={open} onToggle={(event) => setOpen(event.currentTarget.open)}>
       <summary>I already measured that</summary>
-      <p class="hint">Pick what you know. It counts as if it had been asked.</p>
-      <ul>
-        {steps.map((step) => (
-          <li key={step.id}>
-            <button type="button" class="plain" onClick={() => onOpen(step)}>
-              {inWords(step.short, view.standing)}
-            </button>
-          </li>
-        ))}
-      </ul>
+      {open && (
+        <>
+          <p class="hint">Pick what you know. It counts as if it had been asked.</p>
+          <ul>
+            {steps.map((step) => (
+              <li key={step.id}>
+                <button type="button" class="plain" onClick={() => onOpen(step)}>
+                  {inWords(step.short, view.standing)}
+                </button>
+              </li>
+            ))}
+          </ul>
+        </>
+      )}
     </details>
   );
 }

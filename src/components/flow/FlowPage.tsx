@@ -1,18 +1,20 @@
-import { useCallback, useEffect, useMemo, useRef, useState } from 'preact/hooks';
+import { useEffect, useLayoutEffect, useMemo, useRef, useState } from 'preact/hooks';
 import type { Late } from '../../../machines/machine.ts';
 import { handOver } from '../../browser/case-store.ts';
 import { draftOf, dropDraft, keepDraft } from '../../browser/drafts.ts';
 import { takeFirstTap } from '../../browser/first-tap.ts';
 import { useCase } from '../../browser/use-case.ts';
 import { useSeat } from '../../browser/use-seat.ts';
+import { oneByOne } from '../../browser/when-idle.ts';
 import { type AnyFlow, isStaged } from '../../case/any-flow.ts';
 import { answered, confirmed, leftAsItIs, noted, revised } from '../../case/change.ts';
 import type { Case } from '../../case/events.ts';
 import type { Open, Standing } from '../../case/standing.ts';
-import { outcomeOf } from '../../steps/outcome.ts';
+import { offered, outcomeOf } from '../../steps/outcome.ts';
 import { RIDING } from '../../steps/riding.ts';
 import type { Answer, Facts, Step } from '../../steps/step.ts';
 import { Signed } from '../caution/Signed.tsx';
+import { ahead } from './ahead.ts';
 import { CaseTools } from './CaseTools.tsx';
 import { Notices } from './Notices.tsx';
 import { OpenStep } from './OpenStep.tsx';
@@ -82,9 +84,9 @@ export function FlowPage({ opening, stand, root, load, links, goesOnIn, picture 
   const { parts, missing, fetchNow } = useParts(load);
   const flow = wholeIn(parts) ?? opening;
   const late = parts?.fault?.late;
-  const standOf = useCallback((it: Case) => stand(flow, it, late), [flow, stand, late]);
+  const stood = useMemo(() => ahead((it) => stand(flow, it, late)), [flow, stand, late]);
   const whole = async () => wholeIn(await load()) ?? opening;
-  const session = useCase({ flow, whole, stand: standOf, root });
+  const session = useCase({ flow, whole, stand: stood.of, root });
   const { case: it, ready, standing, move } = session;
   const seat = useSeat();
   const [byHand, setByHand] = useState<ByHand>();
@@ -103,7 +105,8 @@ export function FlowPage({ opening, stand, root, load, links, goesOnIn, picture 
     [flow, parts, standing],
   );
   const first = useRef(true);
-  useEffect(() => {
+  // Before it is painted: drawn where it stands and then moved, it would be drawn twice.
+  useLayoutEffect(() => {
     if (!ready || waiting) return;
     // A fresh case is read from its top; otherwise the open question is brought up, and read out when it is new.
     if (!first.current || standing.terminals.length > 0) place.current?.scrollIntoView({ block: 'start' });
@@ -125,10 +128,21 @@ export function FlowPage({ opening, stand, root, load, links, goesOnIn, picture 
     if (byHand?.why !== 'again') return answered(it, step.id, answer);
     return sameAnswer(answer, standing.facts[step.id]) ? confirmed(it, step.id) : revised(it, step.id, answer);
   };
+  // Each answer that is offered is worked out while the question is read, so that the tap need not wait for it.
+  useEffect(() => {
+    if (!ready || waiting || !asked) return;
+    const answers = [...offered(asked, standing).map(([option]) => ({ option })), { cannot: true } as const];
+    const next = answers.map((one) => given(asked, one));
+    stood.keepOnly([it, ...next]);
+    return oneByOne(next.map((one) => () => void stood.of(one)));
+  }, [shown, it, stood, ready, waiting]);
+
   const answer = (step: Step, answer: Answer, note?: string) => {
     if (!ready) return;
     const next = given(step, answer);
     if (!move(note === undefined ? next : noted(next, note))) return;
+    // Where what has the focus is taken away, the browser lays the page out there and then.
+    if (document.activeElement instanceof HTMLElement) document.activeElement.blur();
     dropDraft(it, step.id);
     setByHand(undefined);
   };
@@ -216,7 +230,7 @@ export function FlowPage({ opening, stand, root, load, links, goesOnIn, picture 
                       ? parts?.fault?.doubtInWords(view, asked, open.because)
                       : parts?.plan?.doubtInWords(standing)
                 }
-                whyNow={view && parts?.fault?.whyNow(view, asked)}
+                whyNow={() => view && parts?.fault?.whyNow(view, asked)}
                 meanings={view && parts?.fault && <parts.fault.Meanings view={view} step={asked} />}
                 root={root}
                 onDraft={(texts) => keepDraft(it, asked.id, texts)}
@@ -229,6 +243,7 @@ export function FlowPage({ opening, stand, root, load, links, goesOnIn, picture 
               )}
               {view && !byHand && !doubted && parts?.fault && (
                 <parts.fault.OutOfTurn
+                  key={shown}
                   view={view}
                   now={asked}
                   onOpen={(step) => setByHand({ step, why: 'out of turn' })}

@@ -2,6 +2,7 @@ import type { ComponentChildren } from 'preact';
 import { useEffect, useRef, useState } from 'preact/hooks';
 import type { Seat } from '../../browser/seat.ts';
 import { useNumberKeys } from '../../browser/use-number-keys.ts';
+import { whenIdle } from '../../browser/when-idle.ts';
 import { offered } from '../../steps/outcome.ts';
 import type { Answer, Situation, Step } from '../../steps/step.ts';
 import { inWords, TOOL_NAMES } from '../../steps/step.ts';
@@ -31,7 +32,7 @@ interface Props {
   /** Why it is asked once more, where it was answered and the answer is in doubt. */
   readonly doubt: string | undefined;
   /** What it can tell apart now. */
-  readonly whyNow: string | undefined;
+  readonly whyNow: () => string | undefined;
   /** What each outcome would mean, for whoever learns. */
   readonly meanings?: ComponentChildren;
   /** The address of the site's root. */
@@ -39,6 +40,10 @@ interface Props {
   readonly onDraft: (texts: Readonly<Record<string, string>>) => void;
   /** A note may go with an answer. */
   readonly onAnswer: (answer: Answer, note?: string) => void;
+}
+
+interface WhyProps extends Pick<Props, 'step' | 'whyNow' | 'meanings' | 'parts' | 'root' | 'justCame'> {
+  readonly withTerms: (text: string) => ComponentChildren;
 }
 
 /** A double tap is over after this. */
@@ -52,6 +57,27 @@ function useSettling(justCame: boolean): boolean {
     return () => clearTimeout(timer);
   }, []);
   return settling;
+}
+
+/** Why it is asked: told once the question itself is drawn, which is what whoever answered waits for. */
+function Why({ step, whyNow, meanings, parts, root, justCame, withTerms }: WhyProps) {
+  const [drawn, setDrawn] = useState(!justCame);
+  useEffect(() => (drawn ? undefined : whenIdle(() => setDrawn(true), 200)), []);
+  if (!drawn) return null;
+  const now = whyNow();
+  return (
+    <>
+      {now && <p>{withTerms(now)}</p>}
+      <p>{withTerms(step.why)}</p>
+      {step.kind === 'reading' && <p class="seat-only-learning">Expected: {step.formula}.</p>}
+      {meanings}
+      {parts && (
+        <p>
+          <a href={`${root}read/${parts.common.articleOf(step)}/`}>Read more about it</a>
+        </p>
+      )}
+    </>
+  );
 }
 
 function Answers({ step, situation, seat, was, lastTime, parts, ...rest }: Props) {
@@ -111,22 +137,7 @@ const sentence = (text: string): string => text.charAt(0).toUpperCase() + text.s
 
 /** One question: what to do, how, with what care, and the ways to answer. A question of a moment shows its answers first. */
 export function OpenStep(props: Props) {
-  const {
-    step,
-    situation,
-    ready,
-    seat,
-    was,
-    draft,
-    parts,
-    disabled,
-    justCame,
-    doubt,
-    whyNow,
-    meanings,
-    root,
-    onAnswer,
-  } = props;
+  const { step, situation, ready, seat, was, draft, parts, disabled, justCame, doubt, root, onAnswer } = props;
   const [leaving, setLeaving] = useState(false);
   const [isDone, setDone] = useState(false);
   // Where something was typed already, what comes before it is done.
@@ -215,15 +226,7 @@ export function OpenStep(props: Props) {
       {quick && how}
       <details class="why" key={`${step.id}-${seat}`} open={seat === 'learning'}>
         <summary>Why this question?</summary>
-        {whyNow && <p>{withTerms(whyNow)}</p>}
-        <p>{withTerms(step.why)}</p>
-        {step.kind === 'reading' && <p class="seat-only-learning">Expected: {step.formula}.</p>}
-        {meanings}
-        {parts && (
-          <p>
-            <a href={`${root}read/${parts.common.articleOf(step)}/`}>Read more about it</a>
-          </p>
-        )}
+        <Why {...props} withTerms={withTerms} />
       </details>
     </>
   );

@@ -1,6 +1,7 @@
 import { useEffect, useState } from 'preact/hooks';
 import type { Late, StagedFlow } from '../../../machines/machine.ts';
 import type { Flow } from '../../../machines/rows.ts';
+import { whenIdle } from '../../browser/when-idle.ts';
 
 /** What the first question of a flow does not need. */
 export interface Parts {
@@ -11,10 +12,6 @@ export interface Parts {
   readonly plan?: typeof import('../plan/parts.ts') & { readonly flow: Flow };
 }
 export type LoadParts = () => Promise<Parts>;
-
-/** The page may rest before it fetches what nobody waits for; not every browser can say when it does. */
-const whenIdle = (then: () => void) =>
-  typeof requestIdleCallback === 'function' ? requestIdleCallback(then, { timeout: 2000 }) : setTimeout(then, 200);
 
 export interface Fetched {
   readonly parts: Parts | undefined;
@@ -36,6 +33,6 @@ export function useParts(load: LoadParts): Fetched {
       () => setMissing(true),
     );
   };
-  useEffect(() => void whenIdle(fetchNow), []);
+  useEffect(() => void whenIdle(fetchNow, 2000), []);
   return { parts, missing, fetchNow };
 }
