@@ -19,7 +19,7 @@ const shown = (justCame: boolean): string =>
       disabled={false}
       justCame={justCame}
       doubt={undefined}
-      whyNow={undefined}
+      whyNow={() => undefined}
       root="/"
       onDraft={() => undefined}
       onAnswer={() => undefined}
