@@ -1,4 +1,5 @@
 import { fetchedOnce } from '../../browser/fetched-once.ts';
+import { whenIdle } from '../../browser/when-idle.ts';
 import type { Case } from '../../case/events.ts';
 import { toLink } from '../../case/link.ts';
 import { KINDS } from '../../search/document.ts';
@@ -46,19 +47,13 @@ function line(found: Found, root: URL, factNames: Loaded['factNames']): HTMLElem
   whenIdle(async () => {
     const address = await withFacts(found, root);
     if (address !== undefined) link.href = address;
-  });
+  }, 100);
   // A word opens where it was found.
   if (found.kind === 'word') link.className = 'term';
   link.append(element('small', KINDS[found.kind]), element('b', found.title), element('span', told(found, factNames)));
   item.append(link);
   return item;
 }
-
-/** Soon, but after what a key has to show. */
-const whenIdle = (task: () => void) => {
-  if ('requestIdleCallback' in window) requestIdleCallback(task, { timeout: 100 });
-  else setTimeout(task, 1);
-};
 
 /** The lines that were made, by what they say: most of them stand there at the next key, too. */
 const made = new Map<string, HTMLElement>();
