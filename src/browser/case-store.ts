@@ -177,7 +177,8 @@ async function loadInto(flow: AnyFlow, fragment: string): Promise<Loaded> {
  * and must not take the place of that unasked.
  */
 export function isOvertaken(flow: string, known: string | undefined): boolean {
-  const there = readStored(keyOf(flow), asText);
+  // What this tab kept itself need not be read through again at every tap.
+  const there = readStored(keyOf(flow), (text) => (text === known ? known : asText(text)));
   return known !== undefined && there.ok && there.value !== undefined && there.value !== known;
 }
 

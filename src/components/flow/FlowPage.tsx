@@ -1,4 +1,4 @@
-import { useEffect, useLayoutEffect, useMemo, useRef, useState } from 'preact/hooks';
+import { useCallback, useEffect, useLayoutEffect, useMemo, useRef, useState } from 'preact/hooks';
 import type { Late } from '../../../machines/machine.ts';
 import { handOver } from '../../browser/case-store.ts';
 import { draftOf, dropDraft, keepDraft } from '../../browser/drafts.ts';
@@ -16,6 +16,7 @@ import type { Answer, Facts, Step } from '../../steps/step.ts';
 import { Signed } from '../caution/Signed.tsx';
 import { ahead } from './ahead.ts';
 import { CaseTools } from './CaseTools.tsx';
+import { Later } from './Later.tsx';
 import { Notices } from './Notices.tsx';
 import { OpenStep } from './OpenStep.tsx';
 import { Overtaken } from './Overtaken.tsx';
@@ -84,9 +85,22 @@ export function FlowPage({ opening, stand, root, load, links, goesOnIn, picture 
   const { parts, missing, fetchNow } = useParts(load);
   const flow = wholeIn(parts) ?? opening;
   const late = parts?.fault?.late;
-  const stood = useMemo(() => ahead((it) => stand(flow, it, late)), [flow, stand, late]);
+  const known = useMemo(
+    () =>
+      ahead((it) => {
+        const standing = stand(flow, it, late);
+        const { open } = standing;
+        return {
+          standing,
+          view: parts?.fault && isStaged(flow) ? parts.fault.viewOf(flow, standing, parts.fault.late) : undefined,
+          ready: ('step' in open && parts?.common.readyFor(open.step, it, flow.steps, standing)) || undefined,
+        };
+      }),
+    [flow, stand, late, parts],
+  );
+  const standOf = useCallback((it: Case) => known.of(it).standing, [known]);
   const whole = async () => wholeIn(await load()) ?? opening;
-  const session = useCase({ flow, whole, stand: stood.of, root });
+  const session = useCase({ flow, whole, stand: standOf, root });
   const { case: it, ready, standing, move } = session;
   const seat = useSeat();
   const [byHand, setByHand] = useState<ByHand>();
@@ -100,10 +114,7 @@ export function FlowPage({ opening, stand, root, load, links, goesOnIn, picture 
     if (needsParts && !parts) fetchNow();
   }, [needsParts]);
   const waiting = needsParts && !parts;
-  const view = useMemo(
-    () => (parts?.fault && isStaged(flow) ? parts.fault.viewOf(flow, standing, parts.fault.late) : undefined),
-    [flow, parts, standing],
-  );
+  const { view, ready: readyForOpen } = known.of(it);
   const first = useRef(true);
   // Before it is painted: drawn where it stands and then moved, it would be drawn twice.
   useLayoutEffect(() => {
@@ -133,9 +144,9 @@ export function FlowPage({ opening, stand, root, load, links, goesOnIn, picture 
     if (!ready || waiting || !asked) return;
     const answers = [...offered(asked, standing).map(([option]) => ({ option })), { cannot: true } as const];
     const next = answers.map((one) => given(asked, one));
-    stood.keepOnly([it, ...next]);
-    return oneByOne(next.map((one) => () => void stood.of(one)));
-  }, [shown, it, stood, ready, waiting]);
+    known.keepOnly([it, ...next]);
+    return oneByOne(next.map((one) => () => void known.of(one)));
+  }, [shown, it, known, ready, waiting]);
 
   const answer = (step: Step, answer: Answer, note?: string) => {
     if (!ready) return;
@@ -143,7 +154,7 @@ export function FlowPage({ opening, stand, root, load, links, goesOnIn, picture 
     if (!move(note === undefined ? next : noted(next, note))) return;
     // Where what has the focus is taken away, the browser lays the page out there and then.
     if (document.activeElement instanceof HTMLElement) document.activeElement.blur();
-    dropDraft(it, step.id);
+    if (step.kind === 'reading') dropDraft(it, step.id);
     setByHand(undefined);
   };
   const goOn = (id: string, told?: Facts) =>
@@ -214,11 +225,13 @@ export function FlowPage({ opening, stand, root, load, links, goesOnIn, picture 
                 key={shown}
                 step={asked}
                 situation={standing}
-                ready={parts?.common.readyFor(asked, it, flow.steps, standing) ?? NOTHING_TO_DO}
+                ready={
+                  (byHand ? parts?.common.readyFor(asked, it, flow.steps, standing) : readyForOpen) ?? NOTHING_TO_DO
+                }
                 seat={seat}
                 was={doubted ? undefined : byHand ? standing.facts[asked.id] : standing.unusable}
                 lastTime={doubted ? undefined : session.read[asked.id]}
-                draft={ready ? draftOf(it, asked.id) : {}}
+                draft={ready && asked.kind === 'reading' ? draftOf(it, asked.id) : {}}
                 notes={standing.notes}
                 parts={parts}
                 disabled={!ready}
@@ -242,12 +255,14 @@ export function FlowPage({ opening, stand, root, load, links, goesOnIn, picture 
                 </button>
               )}
               {view && !byHand && !doubted && parts?.fault && (
-                <parts.fault.OutOfTurn
-                  key={shown}
-                  view={view}
-                  now={asked}
-                  onOpen={(step) => setByHand({ step, why: 'out of turn' })}
-                />
+                <Later>
+                  <parts.fault.OutOfTurn
+                    key={shown}
+                    view={view}
+                    now={asked}
+                    onOpen={(step) => setByHand({ step, why: 'out of turn' })}
+                  />
+                </Later>
               )}
               {Picture && <Picture {...standing} />}
             </>
@@ -282,7 +297,11 @@ export function FlowPage({ opening, stand, root, load, links, goesOnIn, picture 
           <CaseTools session={session} parts={parts} title={flow.title} canGoBack={!byHand} />
         </li>
       </ol>
-      {view && parts?.fault && <parts.fault.Suspects view={view} />}
+      {view && parts?.fault && (
+        <Later>
+          <parts.fault.Suspects view={view} />
+        </Later>
+      )}
     </div>
   );
 }

@@ -1,24 +1,23 @@
 import { toText } from '../../case/case-text.ts';
 import type { Case } from '../../case/events.ts';
-import type { Standing } from '../../case/standing.ts';
 
-/** Where cases stand, each worked out once: ahead of the tap that leads there, or at it. */
-export interface Ahead {
-  of(it: Case): Standing;
+/** What there is to know of cases, each worked out once: ahead of the tap that leads there, or at it. */
+export interface Ahead<T> {
+  of(it: Case): T;
   /** Forgets what no tap can lead to any more. */
   keepOnly(cases: readonly Case[]): void;
 }
 
-export function ahead(stand: (it: Case) => Standing): Ahead {
-  const known = new Map<string, Standing>();
+export function ahead<T>(workOut: (it: Case) => T): Ahead<T> {
+  const known = new Map<string, { readonly value: T }>();
   return {
     of(it) {
       const text = toText(it);
       const before = known.get(text);
-      if (before) return before;
-      const standing = stand(it);
-      known.set(text, standing);
-      return standing;
+      if (before) return before.value;
+      const value = workOut(it);
+      known.set(text, { value });
+      return value;
     },
     keepOnly(cases) {
       const kept = new Set(cases.map(toText));
