@@ -22,6 +22,8 @@ const SLOW_LINE = { offline: false, latency: 2000, downloadThroughput: 50_000, u
 const MOST_ANSWERS = 20;
 const ROUNDS = 3;
 const PATIENCE_MS = 30_000;
+/** Nobody has read a question sooner than this. */
+const READING_MS = 500;
 
 /** The value below which so large a part of all lies. */
 export function quantile(values: readonly number[], part: number): number {
@@ -60,15 +62,17 @@ const answerOnce = (page: Page, nth: number): Promise<number | null> =>
     [OPTIONS, nth] as const,
   );
 
+/** Leaves a measurement, which is not timed: its readings take as long as they take. */
+const LEAVE = '#flow .answers:not([inert]) > .plain';
+
 const isThere = (what: Locator): Promise<boolean> =>
   what.waitFor({ timeout: 3000 }).then(
     () => true,
     () => false,
   );
 
-/** Leaves a measurement, which is not timed: its readings take as long as they take. */
 async function goOnWithout(page: Page): Promise<boolean> {
-  const leave = page.locator('#flow .answers:not([inert]) > .plain').first();
+  const leave = page.locator(LEAVE).first();
   if (!(await leave.isVisible())) return false;
   await leave.click();
   const without = page.getByRole('button', { name: 'Go on without it' });
@@ -86,7 +90,11 @@ async function answerTimes(browser: Browser, url: string): Promise<readonly numb
     const session = await context.newCDPSession(page);
     await session.send('Emulation.setCPUThrottlingRate', { rate: SLOWED });
     for (let i = 0; i < MOST_ANSWERS; i++) {
-      if (!(await isThere(page.locator(OPTIONS).first()))) {
+      const option = page.locator(OPTIONS).first();
+      // At its end a flow has neither.
+      if (!(await isThere(option.or(page.locator(LEAVE)).first()))) break;
+      await page.waitForTimeout(READING_MS);
+      if (!(await option.isVisible())) {
         if (!(await goOnWithout(page))) break;
         continue;
       }
