@@ -35,7 +35,7 @@ const MOMENT = words('right just');
 /** Before these “just” means no more than “only”. */
 const JUST_THESE = words('the a an my one front rear left right only like as when at on in no not now');
 /** Where “right” and “back” are no side and no place: “right away”, “comes right back”, “years back”. */
-const AT_ONCE = /(?<!\b(?:front|rear|back|bag|lid|side|and|or) )\bright (?=(?:now|away)\b)/gi;
+const AT_ONCE = /(?<!\b(?:front|rear|back|bag|lid|side|and|or) )\bright (?=(?:now|away|off the|from the|out of)\b)/gi;
 const AGAIN =
   /\b(come|comes|came|coming|go|goes|going|went|gets?|flash|flashed|years|months|weeks|way) (?:right )?back\b(?! (?:left|right|speakers?|ones?|pair|seat))/gi;
 
