@@ -1,3 +1,4 @@
+import { type Choices, choiceReader, possibleIn, saidIn } from './choices.ts';
 import type { Document } from './document.ts';
 import type { SaidWord } from './said.ts';
 
@@ -31,9 +32,6 @@ export interface GivenFact {
   readonly flows: readonly string[];
 }
 
-/** So many words may stand between two of one choice: “no light”, “no more any light”. */
-const BETWEEN = 2;
-
 const RULE = /^([\w,-]+)=([\w%-]+)(?: in ([\w,-]+))?: (.+)$/;
 
 /** A rule with sides in it, once for each. */
@@ -53,96 +51,6 @@ export const factRules = (written: readonly string[]): readonly FactRule[] =>
       .map((step) => ({ step, option, ...(only && { only: only.split(',') }), clauses: clauses.split(' & ') }));
   });
 
-/** One of these words or of these lists, and how many words may stand between it and the one before. */
-interface Place {
-  readonly words: Set<string>;
-  readonly lists: readonly Choices[];
-  readonly between: number;
-}
-type Sequence = readonly Place[];
-type Choices = readonly Sequence[];
-type Words = readonly SaidWord[];
-
-/** Makes of written choices what is looked for, each list once. */
-function compiler(lists: Rules['lists'], oneFor: (word: string) => string) {
-  const made = new Map<string, Choices>();
-  const words = new Set<string>();
-  const listed = (name: string): Choices => {
-    const list = lists[name];
-    if (list === undefined) throw new Error(`content/words/facts.json: there is no list “${name}”.`);
-    const choices = made.get(name) ?? choicesOf(list);
-    made.set(name, choices);
-    return choices;
-  };
-  const placeOf = (written: string): Place => {
-    const [, behind, mark, name = ''] = /^(\+?)([=@]?)(.*)$/.exec(written) ?? [];
-    const between = behind ? 0 : BETWEEN;
-    if (mark === '@') return { words: new Set(), lists: [listed(name)], between };
-    const word = mark ? name : oneFor(name);
-    words.add(word);
-    return { words: new Set([word]), lists: [], between };
-  };
-  /** The choices, with all that are one word in one. */
-  const choicesOf = (choices: string): Choices => {
-    const single: Place = { words: new Set(), lists: [], between: 0 };
-    const longer = choices.split('|').flatMap((choice) => {
-      const places = choice.split(' ').map(placeOf);
-      const [first] = places;
-      if (places.length > 1 || first === undefined || first.lists.length > 0) return [places];
-      for (const word of first.words) single.words.add(word);
-      return [];
-    });
-    return single.words.size > 0 ? [[single], ...longer] : longer;
-  };
-  return { choicesOf, words };
-}
-
-const meets = (some: ReadonlySet<string>, others: ReadonlySet<string>): boolean => {
-  const [fewer, more] = some.size < others.size ? [some, others] : [others, some];
-  for (const word of fewer) if (more.has(word)) return true;
-  return false;
-};
-
-/** Whether one of some choices stands in these words. What was looked for once is kept. */
-function saidIn(said: Words): (choices: Choices) => boolean {
-  const there = new Set(said.flatMap(({ means }) => [...means]));
-  const possible = new Map<Choices, readonly Sequence[]>();
-  /** The sequences of which no word is missing: most fail by one that was not said at all. */
-  const possibleOf = (choices: Choices): readonly Sequence[] => {
-    const known = possible.get(choices) ?? choices.filter((sequence) => sequence.every(canBe));
-    possible.set(choices, known);
-    return known;
-  };
-  const canBe = ({ words, lists }: Place): boolean =>
-    meets(words, there) || lists.some((list) => possibleOf(list).length > 0);
-
-  const kept = new Map<Choices, (readonly number[])[]>();
-  /** The numbers of the words with which a choice ends that begins with this word. */
-  const endsOf = (choices: Choices, at: number): readonly number[] => {
-    const known = kept.get(choices) ?? [];
-    kept.set(choices, known);
-    known[at] ??= possibleOf(choices).flatMap((sequence) => endsOfSequence(sequence, at));
-    return known[at];
-  };
-  const endsOfPlace = ({ words, lists }: Place, at: number): readonly number[] => {
-    const ends = lists.flatMap((list) => endsOf(list, at));
-    const word = said[at];
-    return word && meets(word.means, words) ? [...ends, at] : ends;
-  };
-  const behind = (end: number, place: Place): readonly number[] => {
-    const ends: number[] = [];
-    for (let at = end + 1; at <= end + 1 + place.between && said[at]?.part === said[end]?.part; at++)
-      ends.push(...endsOfPlace(place, at));
-    return ends;
-  };
-  const endsOfSequence = ([first, ...rest]: Sequence, at: number): readonly number[] =>
-    rest.reduce<readonly number[]>(
-      (ends, place) => (ends.length === 0 ? ends : [...new Set(ends.flatMap((end) => behind(end, place)))]),
-      first ? endsOfPlace(first, at) : [],
-    );
-  return (choices) => possibleOf(choices).length > 0 && said.some((_, at) => endsOf(choices, at).length > 0);
-}
-
 /**
  * The answers that somebody's words already give to the flow that starts from a complaint. A fact is taken only where its
  * words are there: a guess would be put into somebody's mouth. The first rule of a step wins.
@@ -152,9 +60,9 @@ function saidIn(said: Words): (choices: Choices) => boolean {
  * said
  */
 export function factReader({ rules, lists, asked }: Rules, oneFor: (word: string) => string) {
-  const { choicesOf, words } = compiler(lists, oneFor);
+  const { choicesOf, placesOf } = choiceReader(lists, oneFor);
   const prepared = factRules(rules).map(({ step, option, only, clauses }) => {
-    const marked = (mark: string) =>
+    const marked = (mark: string): readonly Choices[] =>
       clauses.filter((clause) => clause.startsWith(mark)).map((clause) => choicesOf(clause.slice(mark.length)));
     return {
       fact: { step, option, flows: only ?? asked[`${step}=${option}`] ?? [] },
@@ -164,10 +72,17 @@ export function factReader({ rules, lists, asked }: Rules, oneFor: (word: string
       none: marked('!'),
     };
   });
-  const given = (said: Words): readonly GivenFact[] => {
-    const isSaid = saidIn(said);
-    const isBefore = saidIn(said.filter(({ past }) => past));
-    const isWrong = saidIn(said.filter(({ past }) => !past));
+  const given = (said: readonly SaidWord[]): readonly GivenFact[] => {
+    const possible = possibleIn(said, placesOf);
+    const isSaid = saidIn(said, possible);
+    const isBefore = saidIn(
+      said.filter(({ past }) => past),
+      possible,
+    );
+    const isWrong = saidIn(
+      said.filter(({ past }) => !past),
+      possible,
+    );
     return prepared
       .filter(
         ({ all, past, now, none }) =>
@@ -175,7 +90,7 @@ export function factReader({ rules, lists, asked }: Rules, oneFor: (word: string
       )
       .map(({ fact }) => fact);
   };
-  return { words: words as ReadonlySet<string>, given };
+  return { words: new Set(placesOf.keys()) as ReadonlySet<string>, given };
 }
 
 /** The answers of those rules for the flow that starts from a document, the first rule of a step. */

@@ -23,6 +23,20 @@ const MOST = 8;
 
 export type Finder = (query: string) => readonly Found[];
 
+/** The numbers of the documents that fit best, the best first. Every key asks for it: hardly any of them is sorted. */
+function bestOf(fits: Float64Array): readonly number[] {
+  const best: number[] = [];
+  const fitOf = (at: number | undefined) => (at === undefined ? 0 : (fits[at] ?? 0));
+  for (let at = 0; at < fits.length; at++) {
+    const fit = fitOf(at);
+    if (fit <= (best.length < MOST ? 0 : fitOf(best.at(-1)))) continue;
+    const behind = best.findIndex((other) => fitOf(other) < fit);
+    best.splice(behind < 0 ? best.length : behind, 0, at);
+    best.length = Math.min(best.length, MOST);
+  }
+  return best;
+}
+
 /** A search over documents. */
 export function finder({ documents, same: groups, facts, learnt }: Searched): Finder {
   const same = sameWords(groups);
@@ -31,13 +45,9 @@ export function finder({ documents, same: groups, facts, learnt }: Searched): Fi
     const { fits, words, given } = read(query);
     for (const [word, strength] of words)
       for (const [at, tenths] of learnt[word] ?? []) fits[at] = (fits[at] ?? 0) + (strength * tenths) / 10;
-    const best = [...fits.keys()].filter((at) => (fits[at] ?? 0) > 0);
-    return best
-      .sort((a, b) => (fits[b] ?? 0) - (fits[a] ?? 0))
-      .slice(0, MOST)
-      .flatMap((at) => {
-        const entry = documents[at];
-        return entry ? [{ ...entry, kind: kindOf(entry), facts: factsFor(given, entry) }] : [];
-      });
+    return bestOf(fits).flatMap((at) => {
+      const entry = documents[at];
+      return entry ? [{ ...entry, kind: kindOf(entry), facts: factsFor(given, entry) }] : [];
+    });
   };
 }

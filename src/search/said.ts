@@ -35,6 +35,7 @@ const MOMENT = words('right just');
 /** Before these “just” means no more than “only”. */
 const JUST_THESE = words('the a an my one front rear left right only like as when at on in no not now');
 /** Where “right” and “back” are no side and no place: “right away”, “comes right back”, “years back”. */
+const TURNS = /right|back/i;
 const AT_ONCE = /(?<!\b(?:front|rear|back|bag|lid|side|and|or) )\bright (?=(?:now|away|off the|from the|out of)\b)/gi;
 const AGAIN =
   /\b(come|comes|came|coming|go|goes|going|went|gets?|flash|flashed|years|months|weeks|way) (?:right )?back\b(?! (?:left|right|speakers?|ones?|pair|seat))/gi;
@@ -42,7 +43,8 @@ const AGAIN =
 /** The words of a text in their parts, each with whether it tells of the past. */
 export function typedWords(text: string): readonly TypedWord[] {
   const typed: { word: string; part: number; past: boolean }[] = [];
-  for (const [part, told] of text.replace(AT_ONCE, '').replace(AGAIN, '$1 again').split(MARKS).entries()) {
+  const plain = TURNS.test(text) ? text.replace(AT_ONCE, '').replace(AGAIN, '$1 again') : text;
+  for (const [part, told] of plain.split(MARKS).entries()) {
     let past = false;
     const all = tokensOf(told);
     for (const [i, word] of all.entries()) {

@@ -4,19 +4,21 @@
  * searching, 2011, section 2.2).
  */
 export function slipsBetween(a: string, b: string): number {
-  let before: number[] = [];
-  let last = Array.from({ length: b.length + 1 }, (_, j) => j);
+  const width = b.length + 1;
+  // The whole table in one array: a row for each letter of the one, a column for each of the other.
+  const slips = new Uint8Array((a.length + 1) * width);
+  for (let j = 0; j < width; j++) slips[j] = j;
   for (let i = 1; i <= a.length; i++) {
-    const row = [i];
-    for (let j = 1; j <= b.length; j++) {
+    const row = i * width;
+    slips[row] = i;
+    for (let j = 1; j < width; j++) {
       const same = a[i - 1] === b[j - 1] ? 0 : 1;
-      let least = Math.min((last[j] ?? 0) + 1, (row[j - 1] ?? 0) + 1, (last[j - 1] ?? 0) + same);
+      const above = row - width + j;
+      let least = Math.min((slips[above] ?? 0) + 1, (slips[row + j - 1] ?? 0) + 1, (slips[above - 1] ?? 0) + same);
       if (i > 1 && j > 1 && a[i - 1] === b[j - 2] && a[i - 2] === b[j - 1])
-        least = Math.min(least, (before[j - 2] ?? 0) + 1);
-      row.push(least);
+        least = Math.min(least, (slips[above - width - 2] ?? 0) + 1);
+      slips[row + j] = least;
     }
-    before = last;
-    last = row;
   }
-  return last[b.length] ?? 0;
+  return slips[slips.length - 1] ?? 0;
 }

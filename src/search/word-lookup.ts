@@ -34,7 +34,9 @@ export function wordLookup(all: readonly string[], isKnown: (word: string) => bo
 
   /** The words that are the fewest slips away, if those are few enough. */
   const nearest = (typed: string, words: readonly string[], most: number): readonly string[] => {
-    const slips = words.map((word) => slipsBetween(typed, word));
+    const slips = words.map((word) =>
+      Math.abs(word.length - typed.length) > most ? Infinity : slipsBetween(typed, word),
+    );
     const least = Math.min(most, ...slips);
     return words.filter((_, i) => slips[i] === least);
   };
