@@ -28,7 +28,7 @@ const RESTRAINT = 0.002;
 const ROUNDS = 10;
 const RATE = 0.3;
 /** Less than this, in tenths, is left out of the file. What it costs is lost in the noise. */
-const LEAST = 8;
+const LEAST = 9;
 
 /**
  * Learns from what was heard how much a word speaks for a place, beside what the place is called: multinomial logistic

@@ -43,7 +43,7 @@ const AGAIN =
 /** The words of a text in their parts, each with whether it tells of the past. */
 export function typedWords(text: string): readonly TypedWord[] {
   const typed: { word: string; part: number; past: boolean }[] = [];
-  const plain = TURNS.test(text) ? text.replace(AT_ONCE, '').replace(AGAIN, '$1 again') : text;
+  const plain = TURNS.test(text) ? text.replace(AT_ONCE, 'just ').replace(AGAIN, '$1 again') : text;
   for (const [part, told] of plain.split(MARKS).entries()) {
     let past = false;
     const all = tokensOf(told);

@@ -108,6 +108,10 @@ describe('the facts', () => {
   });
   it('take “right” and “back” for a side and the rear only where they are', () => {
     expect(told('rear speakers cut out but right now they play', 'no-rear-sound')).toEqual({ 'which-silent': 'plays' });
+    expect(told('one of them cuts out at full lock, right now all play', 'one-speaker-or-side-dead')).toEqual({
+      'when-silent': 'steering',
+      'which-corner': 'plays',
+    });
     expect(told('rear right now silent', 'one-speaker-or-side-dead')).toEqual({ 'which-corner': 'rear-right' });
     expect(told('front right drops out on bumps then comes right back', 'one-speaker-or-side-dead')).toMatchObject({
       'which-corner': 'front-right',
