@@ -8,7 +8,7 @@ export const panelPress: ChoiceStep<'panel' | 'speaker' | 'no-effect'> = choice(
   phone:
     'At the volume where it distorts, earplugs in, a few seconds at a time. Press a flat hand on the fairing, then the screen, each lid, each grille. Does it stop with your hand on a panel, the screen or a lid? On a grille? Or on none?',
   how: [
-    'Earplugs in, a track with bass, or the 80 Hz tone from zero up. A few seconds at a time.',
+    'Earplugs in. A track with bass, or the 80 Hz tone from zero up.',
     'A flat hand on one thing after the other: fairing panels, screen, dash, each lid and its lining, what lies in the cases.',
     'Then on each grille and the frame round it.',
   ],
