@@ -52,7 +52,7 @@ await page
 await shoot();
 await page.getByRole('button', { name: /^Go on/ }).click();
 await tap(page, 'At the head unit’s own plug, rear unplugged', 'No, front only');
-await page.getByRole('article').waitFor();
+await page.locator('article:not([aria-busy])').waitFor();
 await shoot();
 
 const images = shots.map(

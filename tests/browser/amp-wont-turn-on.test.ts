@@ -7,6 +7,7 @@ import {
   openWith,
   rideOn,
   tap,
+  theEnd,
   useBrowser,
   visit,
 } from './browser.ts';
@@ -47,7 +48,7 @@ describe('a rider whose amplifier stays off, at 360 px', () => {
     await page.waitForURL(/amp-wont-turn-on/);
     const asked = await rideOn(page, WIRE_BROKEN);
     expect(asked).toContain('remote-volts');
-    const verdict = page.getByRole('article');
+    const verdict = theEnd(page);
     await verdict.getByRole('heading', { level: 1, name: /remote wire/ }).waitFor();
     const said = (await verdict.innerText()).replaceAll('\u00A0', ' ');
     for (const words of [/Proved\.|Likely\./, /Don’t pay for/, /Prove the cure/, /How we know/])
@@ -78,8 +79,7 @@ describe('a rider whose amplifier stays off, at 360 px', () => {
     const { page, faults, close } = await visit('find/no-rear-sound/');
     await openWith(page, DARK_AND_SILENT);
     await rideOn(page, DARK_AND_SILENT);
-    await page
-      .getByRole('article')
+    await theEnd(page)
       .getByRole('button', { name: /^Go on with “/ })
       .click();
     await page.waitForURL(/amp-wont-turn-on/);

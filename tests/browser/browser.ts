@@ -106,6 +106,9 @@ export const stepNamed = (id: string): Step => {
 export const headingOf = (page: Page, id: string, how: { readonly exact?: boolean } = {}) =>
   page.getByRole('heading', { name: plainly(stepNamed(id).ask), ...how });
 
+/** The verdict, the list or the plan that a flow ended in, once all of it is drawn. */
+export const theEnd = (page: Page) => page.getByRole('article').and(page.locator(':not([aria-busy])'));
+
 const heading = (page: Page) => page.locator('.open-step h1').first();
 /** The step that is open, or undefined at an end. */
 export async function openStep(page: Page): Promise<Step | undefined> {
@@ -210,5 +213,5 @@ export async function openWith(page: Page, answers: Answers, path = 'find/no-rea
 export async function toTheVerdict(page: Page): Promise<void> {
   await openWith(page, REAR_OFF);
   await rideOn(page, REAR_OFF);
-  await page.getByRole('article').waitFor();
+  await theEnd(page).waitFor();
 }

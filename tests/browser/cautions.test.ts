@@ -7,7 +7,7 @@ import { replayStaged } from '../../src/case/replay-staged.ts';
 import { cautionsOfFix } from '../../src/causes/action-cautions.ts';
 import { readyFor } from '../../src/components/flow/ready.ts';
 import { CAUTIONS } from '../../src/steps/cautions.ts';
-import { headingOf, REAR_OFF, stepNamed, useBrowser, visit } from './browser.ts';
+import { headingOf, REAR_OFF, stepNamed, theEnd, useBrowser, visit } from './browser.ts';
 
 useBrowser();
 
@@ -28,7 +28,7 @@ async function open(it: Case) {
   const { page } = visited;
   const root = (await page.locator('.top .home').getAttribute('href')) ?? '/';
   await page.goto(new URL(`${root}${PATH}#${await toLink(it)}`, page.url()).href, { waitUntil: 'load' });
-  await page.getByRole('article').waitFor();
+  await theEnd(page).waitFor();
   return visited;
 }
 
@@ -52,7 +52,7 @@ describe('a verdict on the screen', () => {
   it('has every caution of its fix in sight, and none that a phone line says for it', async () => {
     for (const { it: one, standing, cause } of ENDS) {
       const { page, close } = await open(one);
-      const text = await page.getByRole('article').innerText();
+      const text = await theEnd(page).innerText();
       const remedy = late.causes[cause]?.remedy(standing.findings);
       const cautions = remedy ? cautionsOfFix(remedy, standing.findings) : [];
       expect(cautions.length).toBeGreaterThan(0);
@@ -78,7 +78,7 @@ describe('a verdict on the screen', () => {
     if (!end) throw new Error('no end');
     const { page, close } = await open(end.it);
     await page.getByRole('combobox', { name: 'Where you are' }).selectOption('On the phone');
-    const said = await page.getByRole('article').locator('.say').innerText();
+    const said = await theEnd(page).locator('.say').innerText();
     expect(said).toMatch(/Tell the caller[\s\S]*What he must not do:[\s\S]*To bring:/);
     await close();
   });

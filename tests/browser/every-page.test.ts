@@ -9,6 +9,7 @@ import {
   PHONE,
   REAR_OFF,
   rideOn,
+  theEnd,
   toTheRearPair,
   toTheVerdict,
   useBrowser,
@@ -141,7 +142,7 @@ describe('a flow page on the way', () => {
     expect(await isWiderThanTheScreen(page)).toBe(false);
     await page.getByRole('button', { name: /^Go on/ }).click();
     await rideOn(page, REAR_OFF);
-    await page.getByRole('article').waitFor();
+    await theEnd(page).waitFor();
     expect(await isWiderThanTheScreen(page)).toBe(false);
     await close();
   });

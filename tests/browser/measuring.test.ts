@@ -10,6 +10,7 @@ import {
   read,
   rideOn,
   tap,
+  theEnd,
   toTheRearPair,
   toTheVerdict,
   useBrowser,
@@ -157,7 +158,7 @@ describe('a page whose later parts did not arrive', () => {
     await page.unroute('**/parts.*.js');
     await page.reload();
     await rideOn(page, REAR_OFF);
-    await page.getByRole('article').waitFor();
+    await theEnd(page).waitFor();
     await close();
   });
 });

@@ -13,6 +13,7 @@ import {
   rideOn,
   stepNamed,
   tap,
+  theEnd,
   toTheRearPair,
   toTheVerdict,
   useBrowser,
@@ -33,7 +34,7 @@ describe('a rider with dead rear speakers, at 360 px', () => {
     await page.waitForURL(/no-rear-sound/);
     await rideOn(page, REAR_OFF);
     await page.getByRole('heading', { name: REAR_IS_OFF }).waitFor();
-    const verdict = (await page.getByRole('article').innerText()).replaceAll('\u00A0', ' ');
+    const verdict = (await theEnd(page).innerText()).replaceAll('\u00A0', ' ');
     // (14.2 V − 2.2 V) / √2 = 8.5 V and V²/R = 18 W into 4 Ω, worked by hand; 7 dB less is 3.8 V and 3.6 W.
     for (const words of ['8.5 V', '18 W', '3.8 V', '3.6 W', '7 dB']) expect(verdict).toContain(words);
     const places = [/Proved|Likely/, /Do this/, /Don’t pay for/, /Prove the cure/, /How we know/].map((part) =>
@@ -151,7 +152,7 @@ describe('a rider with dead rear speakers, at 360 px', () => {
   it('keeps “I can’t do this” at every step, and still ends in something to do', async () => {
     const { page, faults, close } = await visit('find/no-rear-sound/');
     await rideOn(page, {});
-    const end = await page.getByRole('article').innerText();
+    const end = await theEnd(page).innerText();
     expect(end).toMatch(/This is it|Go on with “/);
     expect(faults).toEqual([]);
     await close();
@@ -171,7 +172,7 @@ describe('a rider without a meter whose answers fit several', () => {
     const { page, faults, close } = await visit('find/no-rear-sound/');
     await openWith(page, toldOf(WITHOUT));
     await rideOn(page, WITHOUT);
-    const list = page.getByRole('article');
+    const list = theEnd(page);
     await list.getByText('What to tell the workshop').waitFor();
     const left = list.locator('.left');
     expect(await left.count()).toBeGreaterThan(1);
@@ -183,7 +184,7 @@ describe('a rider without a meter whose answers fit several', () => {
       .getByRole('button', { name: `This is it – ${name}` })
       .click();
     await page.getByRole('heading', { name: 'Do this' }).waitFor();
-    expect(await page.getByRole('article').innerText()).toContain('Not proved yet.');
+    expect(await theEnd(page).innerText()).toContain('Not proved yet.');
     await tap(page, 'Back to the list');
     await left
       .first()
@@ -218,7 +219,7 @@ describe('an answer on which all hangs', () => {
     const { page, faults, close } = await toTheDoubt();
     expect(await page.locator('.open-step h1').getAttribute('aria-describedby')).toBe('doubt');
     await answer(page, stepNamed('fader-centre'), 'cured');
-    await expect.poll(() => page.getByRole('article').innerText()).toContain('Proved.');
+    await expect.poll(() => theEnd(page).innerText()).toContain('Proved.');
     expect(faults).toEqual([]);
     await close();
   });
@@ -232,7 +233,7 @@ describe('an answer on which all hangs', () => {
   it('proves nothing when it cannot be taken again', async () => {
     const { page, close } = await toTheDoubt();
     await tap(page, 'I can’t take it again');
-    await page.getByRole('article').waitFor();
+    await theEnd(page).waitFor();
     expect(await page.locator('.terminal').filter({ hasText: 'Fader and balance' }).count()).toBe(1);
     await close();
   });

@@ -1,7 +1,7 @@
 import type { Page } from 'playwright-core';
 import { describe, expect, it } from 'vitest';
 import { CAUTIONS } from '../../src/steps/cautions.ts';
-import { flowIsAwake, read, tap, useBrowser, visit } from './browser.ts';
+import { flowIsAwake, read, tap, theEnd, useBrowser, visit } from './browser.ts';
 
 useBrowser();
 
@@ -25,7 +25,7 @@ describe('what is in this head unit', () => {
   it('is read by what it does, with each property, its uncertainty and a picture of the points', async () => {
     const { page, faults, close } = await visit('find/what-is-in-the-head-unit/');
     await readUnalteredUnit(page);
-    const verdict = page.getByRole('article');
+    const verdict = theEnd(page);
     await verdict.getByRole('heading', { name: /By what it does, this is unaltered:/ }).waitFor();
     const rows = await verdict.getByRole('row').allInnerTexts();
     expect(rows.map((row) => row.replace(/\s+/g, ' '))).toEqual([
@@ -50,7 +50,7 @@ describe('what is in this head unit', () => {
     await page.waitForURL(/is-a-reflash-needed/);
     await flowIsAwake(page);
     await tap(page, 'Rear speakers on the head unit', 'No', 'None', '4 Ω');
-    const verdict = page.getByRole('article');
+    const verdict = theEnd(page);
     await verdict.getByRole('heading', { name: /have only the rear channels switched on/ }).waitFor();
     const words = await verdict.innerText();
     expect(words).toContain('Two tones, engine off');
@@ -82,7 +82,7 @@ describe('whether a reflash is needed', () => {
       '4 Ω',
     );
     await tap(page, 'No', 'Nobody ever changed it');
-    const verdict = page.getByRole('article');
+    const verdict = theEnd(page);
     await verdict.getByRole('heading', { name: /^Most likely no reflash\. One reading decides/ }).waitFor();
     const words = await verdict.innerText();
     expect(words).toMatch(/Bass boost in: no reflash\. Nobody has to do anything\./);
@@ -102,7 +102,7 @@ describe('whether a reflash is needed', () => {
     await tap(page, 'Added later', 'A remote wire', 'No, it takes any source');
     await tap(page, 'Added later', 'Sound on its inputs', 'Yes, the unaltered output only');
     await tap(page, 'No, I do not mind', 'Nobody ever changed it', 'The head unit’s rear outputs', 'No, front only');
-    const verdict = page.getByRole('article');
+    const verdict = theEnd(page);
     await verdict.waitFor();
     const words = await verdict.innerText();
     for (const title of [

@@ -1,6 +1,6 @@
 import type { Page } from 'playwright-core';
 import { describe, expect, it } from 'vitest';
-import { flowIsAwake, REAR_IS_OFF, tap, toTheVerdict, useBrowser, visit } from './browser.ts';
+import { flowIsAwake, REAR_IS_OFF, tap, theEnd, toTheVerdict, useBrowser, visit } from './browser.ts';
 
 useBrowser();
 
@@ -19,14 +19,14 @@ describe('a case as a file', () => {
     const saving = sender.page.waitForEvent('download');
     await tap(sender.page, 'Save this case as a file');
     const saved = await (await saving).path();
-    const sent = await sender.page.getByRole('article').innerText();
+    const sent = await theEnd(sender.page).innerText();
 
     const receiver = await visit('find/amp-wont-turn-on/');
     await flowIsAwake(receiver.page);
     await receiver.page.getByText('Case as a file', { exact: true }).click();
     await receiver.page.getByLabel('Open a case from a file').setInputFiles(saved);
     await receiver.page.getByRole('heading', { name: REAR_IS_OFF }).waitFor();
-    expect(await receiver.page.getByRole('article').innerText()).toBe(sent);
+    expect(await theEnd(receiver.page).innerText()).toBe(sent);
     expect(receiver.faults).toEqual([]);
     await sender.close();
     await receiver.close();
@@ -38,13 +38,13 @@ describe('a link to a case', () => {
     const sender = await visit('find/no-rear-sound/');
     await toTheVerdict(sender.page);
     const link = await linkOf(sender.page);
-    const sent = await sender.page.getByRole('article').innerText();
+    const sent = await theEnd(sender.page).innerText();
     const wire = await sender.page.locator('.terminal').allInnerTexts();
     await sender.close();
 
     const receiver = await visit(pathOf(link));
     await receiver.page.getByRole('heading', { name: REAR_IS_OFF }).waitFor();
-    expect(await receiver.page.getByRole('article').innerText()).toBe(sent);
+    expect(await theEnd(receiver.page).innerText()).toBe(sent);
     expect(await receiver.page.locator('.terminal').allInnerTexts()).toEqual(wire);
     expect(receiver.faults).toEqual([]);
     await receiver.close();

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { flowIsAwake, tap, toTheVerdict, useBrowser, visit } from './browser.ts';
+import { flowIsAwake, tap, theEnd, toTheVerdict, useBrowser, visit } from './browser.ts';
 
 useBrowser();
 
@@ -38,7 +38,7 @@ describe('the start page of a device that keeps a case', () => {
     await page.getByRole('link', { name: /earlier cases kept/ }).click();
     await tap(page, 'Open my earlier case again');
     await tap(page, 'Open my earlier case again');
-    await page.getByRole('article').waitFor();
+    await theEnd(page).waitFor();
     expect(faults).toEqual([]);
     await close();
   });

@@ -1,6 +1,6 @@
 import type { Page } from 'playwright-core';
 import { describe, expect, it } from 'vitest';
-import { type Answers, openWith, REAR_IS_OFF, tap, toTheVerdict, useBrowser, visit } from './browser.ts';
+import { type Answers, openWith, REAR_IS_OFF, tap, theEnd, toTheVerdict, useBrowser, visit } from './browser.ts';
 
 useBrowser();
 
@@ -35,7 +35,7 @@ describe('a verdict', () => {
   it('has lines to tick, and they are ticked after a reload', async () => {
     const { page, faults, close } = await visit('find/no-rear-sound/');
     await toTheVerdict(page);
-    const boxes = page.getByRole('article').getByRole('checkbox');
+    const boxes = theEnd(page).getByRole('checkbox');
     expect(await boxes.count()).toBeGreaterThan(2);
     await boxes.nth(1).check();
     await page.reload({ waitUntil: 'load' });
@@ -62,7 +62,7 @@ describe('a verdict', () => {
     await toTheVerdict(page);
     expect(await sheets(page)).toBe(1);
     await openWith(page, LONG, 'find/amp-wont-turn-on/');
-    await page.getByRole('article').waitFor();
+    await theEnd(page).waitFor();
     expect(await page.locator('.terminal').count()).toBeGreaterThanOrEqual(17);
     expect(await sheets(page)).toBe(1);
     await page.emulateMedia({ media: 'print' });

@@ -17,6 +17,7 @@ import { ProofOfCure } from '../flow/ProofOfCure.tsx';
 import { SayEnd } from '../flow/SayEnd.tsx';
 import { Sheet } from '../flow/Sheet.tsx';
 import { Terms } from '../flow/Terms.tsx';
+import { useRested } from '../flow/use-rested.ts';
 import { causeSections } from './cause-sections.ts';
 import { Evidence } from './Evidence.tsx';
 import { tellCause } from './say-verdict.ts';
@@ -84,53 +85,19 @@ function inTurn<const L extends readonly Ids[]>(lists: L, order: readonly number
   return lists.map((ids, at) => ids.filter((id) => !earlier(at).includes(id))) as { [K in keyof L]: Ids };
 }
 
-/** A cause as a verdict: what is wrong, how sure that is, what to do and what not to pay for, and only then why. */
-export function CauseView({ view, case: it, cause, certainty, besides, root, onReopen, onMove, children }: Props) {
-  const { findings } = view.standing;
-  const remedy = cause.remedy(findings);
-  const ticks = ticksOf(it, cause.id, onMove);
-  const split = view.splitOf(cause.id);
-  const dear = isDear(remedy);
-  const checkFirst = dear && certainty !== 'proved';
-  // Read from top to bottom, each caution stands once: at the first thing that needs it.
-  const [ofCheck, ofFix, ofProof] = inTurn(
-    [cautionsOfCheck(cause, findings), cautionsOfFix(remedy, findings), cautionsOfProof(remedy, findings)],
-    checkFirst ? [0, 1, 2] : [1, 0, 2],
-  );
-  const howSure = because(view, cause, certainty, dear);
-  const assumed = assumedFor((f) => cause.remedy(f), findings);
-  const check = split && (
-    <section class="check">
-      <h2>{checkFirst ? 'Check this first' : 'The check that tells'}</h2>
-      <Cautions ids={ofCheck} />
-      <p>
-        <Terms text={split} root={root} />
-      </p>
-    </section>
-  );
+interface BackgroundProps extends Pick<Props, 'view' | 'cause' | 'certainty' | 'besides' | 'root' | 'onReopen'> {
+  readonly remedy: Remedy;
+  readonly howSure: string;
+  readonly split: string | undefined;
+  readonly cautions: Ids;
+}
+
+/** What stands under a verdict: why it is so, what else it may be, and what is taken along. */
+function Background(props: BackgroundProps) {
+  const { view, cause, certainty, besides, root, onReopen, remedy, howSure, split, cautions } = props;
+  const assumed = assumedFor((f) => cause.remedy(f), view.standing.findings);
   return (
-    <article class="verdict">
-      <h1 tabIndex={-1}>{remedy.what}</h1>
-      <SayEnd {...tellCause(remedy, findings, { certainty, check: checkFirst ? split : undefined, ofCheck })} />
-      <HowSure certainty={certainty} because={howSure} />
-      {checkFirst && check}
-      <div class="side-by-side">
-        <div>
-          <DoThis {...remedy} cautions={ofFix} ticks={ticks} />
-          <Lines title="What to get" lines={remedy.parts} />
-          <DontPayFor notBuy={remedy.notBuy} ifDoneAnyway={remedy.ifDoneAnyway} />
-        </div>
-        <div>
-          <Numbers numbers={remedy.numbers.map((figure) => ({ label: figure.label, value: figureText(figure) }))} />
-          {!checkFirst && check}
-          <section class="prove">
-            <h2>Prove the cure</h2>
-            <Cautions ids={ofProof} />
-            <ProofOfCure proof={remedy.proofOfCure} hasMeter={view.hasMeter} />
-            {children}
-          </section>
-        </div>
-      </div>
+    <>
       <Evidence view={view} cause={cause.id} onReopen={onReopen} />
       {remedy.background && (
         <p>
@@ -154,10 +121,67 @@ export function CauseView({ view, case: it, cause, certainty, besides, root, onR
           certainty,
           howSure,
           split,
-          cautions: [...ofCheck, ...ofFix, ...ofProof],
+          cautions,
           assumed,
         })}
       />
+    </>
+  );
+}
+
+/** A cause as a verdict: what is wrong, how sure that is, what to do and what not to pay for, and only then why. */
+export function CauseView({ view, case: it, cause, certainty, besides, root, onReopen, onMove, children }: Props) {
+  const { findings } = view.standing;
+  const remedy = cause.remedy(findings);
+  const ticks = ticksOf(it, cause.id, onMove);
+  const split = view.splitOf(cause.id);
+  const dear = isDear(remedy);
+  const checkFirst = dear && certainty !== 'proved';
+  // Read from top to bottom, each caution stands once: at the first thing that needs it.
+  const [ofCheck, ofFix, ofProof] = inTurn(
+    [cautionsOfCheck(cause, findings), cautionsOfFix(remedy, findings), cautionsOfProof(remedy, findings)],
+    checkFirst ? [0, 1, 2] : [1, 0, 2],
+  );
+  const rested = useRested();
+  const howSure = because(view, cause, certainty, dear);
+  const check = split && (
+    <section class="check">
+      <h2>{checkFirst ? 'Check this first' : 'The check that tells'}</h2>
+      <Cautions ids={ofCheck} />
+      <p>
+        <Terms text={split} root={root} />
+      </p>
+    </section>
+  );
+  return (
+    <article class="verdict" aria-busy={rested ? undefined : true}>
+      <h1 tabIndex={-1}>{remedy.what}</h1>
+      <SayEnd {...tellCause(remedy, findings, { certainty, check: checkFirst ? split : undefined, ofCheck })} />
+      <HowSure certainty={certainty} because={howSure} />
+      {checkFirst && check}
+      <div class="side-by-side">
+        <div>
+          <DoThis {...remedy} cautions={ofFix} ticks={ticks} />
+          <Lines title="What to get" lines={remedy.parts} />
+          <DontPayFor notBuy={remedy.notBuy} ifDoneAnyway={remedy.ifDoneAnyway} />
+        </div>
+        <div>
+          <Numbers numbers={remedy.numbers.map((figure) => ({ label: figure.label, value: figureText(figure) }))} />
+          {!checkFirst && check}
+          <section class="prove">
+            <h2>Prove the cure</h2>
+            <Cautions ids={ofProof} />
+            <ProofOfCure proof={remedy.proofOfCure} hasMeter={view.hasMeter} />
+            {children}
+          </section>
+        </div>
+      </div>
+      {rested && (
+        <Background
+          {...{ view, cause, certainty, besides, root, onReopen, remedy, howSure, split }}
+          cautions={[...ofCheck, ...ofFix, ...ofProof]}
+        />
+      )}
     </article>
   );
 }

@@ -3,6 +3,7 @@ import type { Step } from '../../steps/step.ts';
 import { Cautions } from '../caution/Cautions.tsx';
 import { SayEnd } from '../flow/SayEnd.tsx';
 import { Sheet } from '../flow/Sheet.tsx';
+import { useRested } from '../flow/use-rested.ts';
 import { ForTheWorkshop } from './ForTheWorkshop.tsx';
 import { cautionsByCause, listSections } from './list-sections.ts';
 import { ShareBar } from './ShareBar.tsx';
@@ -90,8 +91,9 @@ export function ListView({ view, causes, onReopen, ...acts }: Props) {
   const unthought = view.shares[0]?.cause === UNTHOUGHT || causes.length === 0;
   const inOrder = causes.toSorted((a, b) => Number(view.ruledOut.has(a)) - Number(view.ruledOut.has(b)));
   const cautions = cautionsByCause(view, inOrder);
+  const rested = useRested();
   return (
-    <article class="verdict">
+    <article class="verdict" aria-busy={rested ? undefined : true}>
       <h1 tabIndex={-1}>{title}</h1>
       <SayEnd {...tellList(view, causes)} />
       <p>{text}</p>
@@ -102,7 +104,7 @@ export function ListView({ view, causes, onReopen, ...acts }: Props) {
           ))}
         </ol>
       )}
-      {(unthought || !view.hasMeter) && (
+      {rested && (unthought || !view.hasMeter) && (
         <ForTheWorkshop
           view={view}
           causes={causes.length > 0 ? causes : view.shares.slice(0, 3).map(({ cause }) => cause)}
@@ -110,7 +112,7 @@ export function ListView({ view, causes, onReopen, ...acts }: Props) {
           onReopen={onReopen}
         />
       )}
-      <Sheet title={view.flow.title} sections={listSections(view, inOrder, title)} />
+      {rested && <Sheet title={view.flow.title} sections={listSections(view, inOrder, title)} />}
     </article>
   );
 }

@@ -264,7 +264,11 @@ export function FlowPage({ opening, stand, root, load, links, goesOnIn, picture 
                   />
                 </Later>
               )}
-              {Picture && <Picture {...standing} />}
+              {Picture && (
+                <Later>
+                  <Picture {...standing} />
+                </Later>
+              )}
             </>
           )}
           {ended && view && parts.fault && (

@@ -2,7 +2,6 @@ import type { ComponentChildren } from 'preact';
 import { useEffect, useRef, useState } from 'preact/hooks';
 import type { Seat } from '../../browser/seat.ts';
 import { useNumberKeys } from '../../browser/use-number-keys.ts';
-import { whenIdle } from '../../browser/when-idle.ts';
 import { offered } from '../../steps/outcome.ts';
 import type { Answer, Situation, Step } from '../../steps/step.ts';
 import { inWords, TOOL_NAMES } from '../../steps/step.ts';
@@ -11,6 +10,7 @@ import { minutesInWords } from './minutes.ts';
 import type { Ready } from './ready.ts';
 import { Say } from './Say.tsx';
 import type { Parts } from './use-parts.ts';
+import { useRested } from './use-rested.ts';
 
 interface Props {
   readonly step: Step;
@@ -61,9 +61,7 @@ function useSettling(justCame: boolean): boolean {
 
 /** Why it is asked: told once the question itself is drawn, which is what whoever answered waits for. */
 function Why({ step, whyNow, meanings, parts, root, justCame, withTerms }: WhyProps) {
-  const [drawn, setDrawn] = useState(!justCame);
-  useEffect(() => (drawn ? undefined : whenIdle(() => setDrawn(true), 200)), []);
-  if (!drawn) return null;
+  if (!useRested(!justCame)) return null;
   const now = whyNow();
   return (
     <>

@@ -17,6 +17,7 @@ import { SayEnd } from '../flow/SayEnd.tsx';
 import { type Section, Sheet } from '../flow/Sheet.tsx';
 import { said } from '../flow/said.ts';
 import { factSection, fixSections } from '../flow/sheet-sections.ts';
+import { useRested } from '../flow/use-rested.ts';
 import { withUnit } from '../flow/with-unit.ts';
 import { Counter } from './Counter.tsx';
 import { conditionsIn } from './conditions.ts';
@@ -70,13 +71,45 @@ const inFull = (remedy: PlanRemedy, standing: Standing, assumed: readonly string
   { title: 'Assumed', lines: assumed },
 ];
 
+/** What stands under an answer: why it is so, and what is taken along. */
+function Background({ verdict, remedy, standing, root, onReopen }: Omit<Props, 'case' | 'onMove' | 'picture'>) {
+  const assumed = assumedFor((findings) => verdict.remedy(findings), standing.findings);
+  return (
+    <>
+      {remedy.sheet && <Counter sheet={remedy.sheet} />}
+      <Evidence verdict={verdict} standing={standing} onReopen={onReopen} />
+      {remedy.background && <p>{remedy.background}</p>}
+      <Lines title="Assumed, because nobody knew" lines={assumed} />
+      <p class="hint">
+        <a href={`${root}my-bike/`}>Say what you have in “My bike”</a>, and the numbers follow.{' '}
+        {CAUTIONS['local-rules']}
+      </p>
+      <p>
+        <a href={`${root}read/${verdict.article}/`}>The background to this</a>
+      </p>
+      <Sheet
+        title={verdict.title}
+        sections={[
+          {
+            title: 'Answer',
+            lines: [remedy.what, `${CERTAINTY_WORDS[remedy.certainty]}. ${remedy.howSure}`, ...conditionsIn(remedy)],
+          },
+          ...(remedy.sheet ? remedy.sheet.parts : []),
+          ...fixSections({ ...remedy, cautions: [...remedy.cautions, ...remedy.proofCautions], parts: [] }),
+          ...(remedy.sheet ? [] : inFull(remedy, standing, assumed)),
+        ]}
+      />
+    </>
+  );
+}
+
 /** The answer of a plan, or what a profile reads: what, how sure, what to do and not to pay for, and only then why. */
 export function VerdictView({ verdict, remedy, standing, case: it, root, onReopen, onMove, picture }: Props) {
   const ticks = ticksOf(it, verdict.id, onMove);
   const open = standing.terminals.find(({ step }) => step.id === remedy.reopens);
-  const assumed = assumedFor((findings) => verdict.remedy(findings), standing.findings);
+  const rested = useRested();
   return (
-    <article class="verdict">
+    <article class="verdict" aria-busy={rested ? undefined : true}>
       <h1 tabIndex={-1}>{remedy.what}</h1>
       <SayEnd {...tellPlan(remedy, conditionsIn(remedy))} />
       <HowSure certainty={remedy.certainty} because={remedy.howSure} />
@@ -106,7 +139,7 @@ export function VerdictView({ verdict, remedy, standing, case: it, root, onReope
         </div>
         <div>
           <Numbers numbers={remedy.numbers} />
-          {picture}
+          {rested && picture}
           <KeepReadings facts={standing.facts} saved={standing.rig.profileRead} />
           <section class="prove">
             <h2>Check it</h2>
@@ -115,29 +148,7 @@ export function VerdictView({ verdict, remedy, standing, case: it, root, onReope
           </section>
         </div>
       </div>
-      {remedy.sheet && <Counter sheet={remedy.sheet} />}
-      <Evidence verdict={verdict} standing={standing} onReopen={onReopen} />
-      {remedy.background && <p>{remedy.background}</p>}
-      <Lines title="Assumed, because nobody knew" lines={assumed} />
-      <p class="hint">
-        <a href={`${root}my-bike/`}>Say what you have in “My bike”</a>, and the numbers follow.{' '}
-        {CAUTIONS['local-rules']}
-      </p>
-      <p>
-        <a href={`${root}read/${verdict.article}/`}>The background to this</a>
-      </p>
-      <Sheet
-        title={verdict.title}
-        sections={[
-          {
-            title: 'Answer',
-            lines: [remedy.what, `${CERTAINTY_WORDS[remedy.certainty]}. ${remedy.howSure}`, ...conditionsIn(remedy)],
-          },
-          ...(remedy.sheet ? remedy.sheet.parts : []),
-          ...fixSections({ ...remedy, cautions: [...remedy.cautions, ...remedy.proofCautions], parts: [] }),
-          ...(remedy.sheet ? [] : inFull(remedy, standing, assumed)),
-        ]}
-      />
+      {rested && <Background {...{ verdict, remedy, standing, root, onReopen }} />}
     </article>
   );
 }
