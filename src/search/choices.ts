@@ -1,4 +1,4 @@
-import type { SaidWord } from './said.ts';
+import { itself, type SaidWord } from './said.ts';
 
 /** So many words may stand between two of one choice: “no light”, “no more any light”. */
 const BETWEEN = 2;
@@ -56,7 +56,7 @@ export function choiceReader(lists: Readonly<Record<string, string>>, oneFor: (w
       const sequence: Sequence = { places: [], choices };
       for (const [, behind, mark, name = ''] of parts) {
         const between = behind ? 0 : BETWEEN;
-        const word = mark === '=' ? name : oneFor(name);
+        const word = mark === '=' ? itself(name) : oneFor(name);
         if (mark === '@') add(sequence, new Set(), between, listed(name));
         else if (parts.length === 1) single.add(word);
         else add(sequence, new Set([word]), between);

@@ -90,7 +90,8 @@ export function factReader({ rules, lists, asked }: Rules, oneFor: (word: string
       )
       .map(({ fact }) => fact);
   };
-  return { words: new Set(placesOf.keys()) as ReadonlySet<string>, given };
+  const words = [...placesOf.keys()].map((word) => word.replace(/^=/, ''));
+  return { words: new Set(words) as ReadonlySet<string>, given };
 }
 
 /** The answers of those rules for the flow that starts from a document, the first rule of a step. */

@@ -2,7 +2,7 @@ import { type Document, kindOf } from './document.ts';
 import { EMPTY } from './empty-words.ts';
 import { factReader, type Rules } from './facts.ts';
 import type { Reading } from './learn.ts';
-import { type SaidWord, typedWords } from './said.ts';
+import { itself, type SaidWord, typedWords } from './said.ts';
 import type { SameWords } from './same-words.ts';
 import { tokensOf } from './tokens.ts';
 import { SOUNDS_ALIKE, wordLookup } from './word-lookup.ts';
@@ -163,7 +163,7 @@ export function reader(
     const said: readonly (SaidWord & { readonly means: Set<string> })[] = typedAs.flatMap(({ word, ...where }, i) => {
       const both = word + (typedAs[i + 1]?.word ?? '');
       const joined = both !== word && isKnown(both) ? [oneFor(both)] : [];
-      return parts(word).map((one) => ({ ...where, means: new Set([one, oneFor(one), ...joined]) }));
+      return parts(word).map((one) => ({ ...where, means: new Set([one, itself(one), oneFor(one), ...joined]) }));
     });
     if ([...words.values()].join('').length < 2) return { fits, words: strengths, given: [] };
     const past = typedIn(typedAs.filter(({ past }) => past).map(({ word }) => word));

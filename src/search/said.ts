@@ -14,6 +14,9 @@ export interface SaidWord extends Omit<TypedWord, 'word'> {
   readonly means: ReadonlySet<string>;
 }
 
+/** A word as one that stands for nothing but itself. */
+export const itself = (word: string): string => `=${word}`;
+
 /** A mark that ends a part. One inside a number does not. */
 const MARKS = /[,;:.!?()–—/]+(?=\s|$)|\s[-–—]\s/u;
 
