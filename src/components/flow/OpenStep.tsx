@@ -182,7 +182,7 @@ export function OpenStep(props: Props) {
           {doubt}
         </p>
       )}
-      <Say step={step} situation={situation} ready={ready} />
+      <Say step={step} situation={situation} ready={ready} justCame={justCame} />
       <h1 tabIndex={-1} ref={heading} aria-describedby={doubt === undefined ? undefined : 'doubt'}>
         {inWords(step.ask, situation)}
       </h1>

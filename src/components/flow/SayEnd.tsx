@@ -1,3 +1,6 @@
+import { currentSeat } from '../../browser/seat.ts';
+import { useRested } from './use-rested.ts';
+
 interface Props {
   /** What the caller is told. */
   readonly tell: readonly string[];
@@ -21,6 +24,9 @@ function Part({ title, lines }: { readonly title: string; readonly lines: readon
 
 /** How a verdict is told to a caller: what it is, what he must not do, what it takes. A line at a time. */
 export function SayEnd({ tell, never, bring }: Props) {
+  const rested = useRested();
+  // Whoever is on the phone reads it first; nobody else sees it.
+  if (!rested && currentSeat() !== 'phone') return null;
   return (
     <div class="say seat-only-phone">
       <Part title="Tell the caller, one line at a time:" lines={tell} />
