@@ -97,6 +97,20 @@ describe('a repair does harm', () => {
     expect(harmsDoing(healthyWorld({ ...ON_UNIT, rearRatedOhm: 2 }), two)).toEqual([]);
     expect(harmsDoing(healthyWorld(EXAMPLE_RIGS.trunk), two)).toEqual([]);
   });
+  it('with a speaker that is exchanged for a like one where too many hang already, not with what leaves them hanging', () => {
+    const rear = ['rear-left', 'rear-right'] as const;
+    const many = withSpeakers(bike, rear, {
+      count: 2,
+      wiring: 'parallel',
+      leakDb: 8,
+      bareTweeter: true,
+      scrapes: true,
+    });
+    expect(harmsDoing(many, { do: 'replace-speaker', where: 'rear', ratedOhm: 4 })).toEqual(['load-below-rating']);
+    expect(harmsDoing(many, { do: 'seal-mount', where: 'rear' })).toEqual([]);
+    expect(harmsDoing(many, { do: 'fit-tweeter-filter', where: 'rear' })).toEqual([]);
+    expect(harmsDoing(many, { do: 'rewire-speakers', where: 'rear', togetherOhm: 4 })).toEqual([]);
+  });
   it('with two speakers of 4 Ω that are joined side by side', () => {
     const pairs = withSpeakers(bike, ['rear-left', 'rear-right'], { count: 2, wiring: 'series' });
     expect(harmsDoing(pairs, { do: 'rewire-speakers', where: 'rear', togetherOhm: 2 })).toEqual(['load-below-rating']);

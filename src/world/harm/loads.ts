@@ -3,7 +3,7 @@ import { CORNERS, type Corner } from '../../rig/corner.ts';
 import { COIL_RATIO } from '../healthy.ts';
 import { togetherOhm } from '../hear.ts';
 import { sound } from '../repair/sound.ts';
-import type { World } from '../state.ts';
+import type { Speaker, World } from '../state.ts';
 import { driverOf, isFitted } from '../valued-rig.ts';
 import type { Harm } from './harm.ts';
 
@@ -20,6 +20,11 @@ function leastOhm(world: World, corner: Corner): number {
     : (world.rig.amps[driver]?.ratedOhm ?? 0);
 }
 
+/** What is around a speaker: whoever mends only that hangs no coil on a channel and joins none anew. */
+const AROUND: ReadonlySet<string> = new Set<keyof Speaker>(['leakDb', 'bareTweeter']);
+const isLeftHanging = (before: Speaker, after: Speaker): boolean =>
+  Object.entries(before).every(([part, was]) => AROUND.has(part) || after[part as keyof Speaker] === was);
+
 /** Speakers and what drives them. */
 export const LOAD_HARMS: readonly Harm[] = [
   {
@@ -29,7 +34,7 @@ export const LOAD_HARMS: readonly Harm[] = [
       CORNERS.some(
         (corner) =>
           isFitted(after.rig, corner) &&
-          before.speakers[corner] !== after.speakers[corner] &&
+          !isLeftHanging(before.speakers[corner], after.speakers[corner]) &&
           // A coil of that rating reads no less.
           togetherOhm(after.speakers[corner]) < COIL_LOWEST_RATIO * leastOhm(after, corner),
       ),
