@@ -21,6 +21,12 @@ export const uglyAt = (bike: Ridden, now = bike): readonly Corner[] => {
   return bike.fitted.filter((corner) => all.includes(corner));
 };
 
+/** Whether it is ugly at all, engine off or idling: whoever hears nothing ugly hears nothing of it stop. */
+export const isUgly = (bike: Ridden): boolean => uglyAt(bike).length > 0;
+
+/** What is said after a hand has changed something: it is clean only where it was ugly. */
+export const cleanAfter = (bike: Ridden, now: Ridden): boolean => isUgly(bike) && uglyAt(bike, now).length === 0;
+
 /** Far below anything that is called loud. */
 const LOWEST_DB = -40;
 const SEARCHED = 6;

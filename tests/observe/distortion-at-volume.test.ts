@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { observe } from '../../src/observe/index.ts';
 import { ampSwitches } from '../../src/steps/amplifier/amp-switches.ts';
 import { gainLowest } from '../../src/steps/amplifier/gain-lowest.ts';
 import { highpassTry } from '../../src/steps/amplifier/highpass-try.ts';
@@ -8,9 +9,15 @@ import { cleanSource } from '../../src/steps/ears/clean-source.ts';
 import { conePress } from '../../src/steps/ears/cone-press.ts';
 import { volumeOnset } from '../../src/steps/ears/volume-onset.ts';
 import { whereHarsh } from '../../src/steps/ears/where-harsh.ts';
+import { outcomeOf } from '../../src/steps/outcome.ts';
 import { tonesOff } from '../../src/steps/profile/tones-off.ts';
+import { phoneFlat } from '../../src/steps/settings/phone-flat.ts';
+import { unitFlat } from '../../src/steps/settings/unit-flat.ts';
 import type { Step } from '../../src/steps/step.ts';
-import { bikesOf, type Named, parse, type RowMeans, shownAt } from './compare.ts';
+import { healthyWorld } from '../../src/world/healthy.ts';
+import { EXACT_METER } from '../../src/world/meter.ts';
+import { COMPLAINTS, type Ridden, ridden } from '../../src/world/symptoms/index.ts';
+import { bikesOf, type Named, parse, type RowMeans, seeded, shownAt } from './compare.ts';
 import { MATRIX_DISTORTION_AT_VOLUME } from './matrix-distortion-at-volume.ts';
 import { TWENTY_RIGS } from './rigs.ts';
 
@@ -105,5 +112,40 @@ describe('what people find on a bike that distorts', () => {
       }
     }
     expect(unlike).toEqual(BELIEVED);
+  });
+});
+
+describe('what people find on a bike that does not distort', () => {
+  const sounds = rigs
+    .map((rig) => ridden(healthyWorld(rig)))
+    .filter((bike) => COMPLAINTS['distortion-at-volume'](bike) === 'no');
+  const saidOf = (step: { readonly id: string }, bike: Ridden, seed: number) => {
+    const situation = { rig: bike.world.rig, facts: {} };
+    const answer = observe(step as Step, bike, situation, { meter: EXACT_METER, draw: seeded(seed) });
+    return outcomeOf(step as Step, { ...situation, facts: { [step.id]: answer } });
+  };
+  const allSaid = (step: { readonly id: string }, bikes: readonly Ridden[]) =>
+    [
+      ...new Set(bikes.flatMap((bike) => Array.from({ length: 20 }, (_, seed) => saidOf(step, bike, seed + 1)))),
+    ].toSorted();
+
+  it('comes clean by nothing: only what was ugly can', () => {
+    expect(sounds.length).toBeGreaterThan(10);
+    for (const step of [unitFlat, phoneFlat, highpassTry])
+      expect(allSaid(step, sounds), step.id).not.toContain('cured');
+    expect(allSaid(unitFlat, sounds)).toEqual(['no-change']);
+    expect(allSaid(phoneFlat, sounds)).toEqual(['no-change']);
+  });
+  it('has no place, no start and no notes of it, and no other source to compare it with', () => {
+    for (const step of [whereHarsh, volumeOnset, bassOrAll, cleanSource])
+      expect(allSaid(step, sounds), step.id).toEqual(['cannot']);
+  });
+  it('is not what it is where the tone control or the phone was all that was wrong', () => {
+    const loud = bikesOf('distortion-at-volume', row('loudness-or-speed-volume@bass-up'), rigs);
+    const phone = bikesOf('distortion-at-volume', row('phone-tone-changed@bass-up'), rigs);
+    expect(allSaid(unitFlat, loud)).toContain('cured');
+    expect(allSaid(phoneFlat, loud)).not.toContain('cured');
+    expect(allSaid(phoneFlat, phone)).toContain('cured');
+    expect(allSaid(unitFlat, phone)).not.toContain('cured');
   });
 });

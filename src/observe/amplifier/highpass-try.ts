@@ -1,7 +1,7 @@
 import { having } from '../bike.ts';
 import { happens, option } from '../observer.ts';
 import { ofItsAmp } from '../of-amp.ts';
-import { uglyAt } from '../ugly.ts';
+import { cleanAfter } from '../ugly.ts';
 
 const HIGHPASS_HZ = 80;
 /** What stands between these is a high-pass for small speakers. From memory. */
@@ -14,5 +14,5 @@ export const sayHighpassTry = ofItsAmp((_, { highpassHz, bassBoostDb }, { bike, 
   const moves = happens(observer, MOVED_ALL_THE_SAME_SHARE);
   if (stood) return option(moves ? 'no-change' : 'already');
   const tried = having(bike, 'high-pass on', { highpassHz: HIGHPASS_HZ, bassBoostDb: 0 });
-  return option(uglyAt(bike, tried).length === 0 ? 'cured' : 'no-change');
+  return option(cleanAfter(bike, tried) ? 'cured' : 'no-change');
 });

@@ -1,6 +1,6 @@
 import { axleOf, type Corner } from '../../rig/corner.ts';
-import { option, type Say } from '../observer.ts';
-import { uglyAt } from '../ugly.ts';
+import { CANNOT, option, type Say } from '../observer.ts';
+import { isUgly, uglyAt } from '../ugly.ts';
 
 /** By fader and balance: one speaker, one pair, or everywhere. */
 function nameOf(ugly: readonly Corner[], fitted: readonly Corner[]): 'all' | 'front' | 'rear' | Corner {
@@ -10,4 +10,4 @@ function nameOf(ugly: readonly Corner[], fitted: readonly Corner[]): 'all' | 'fr
   return first && axles.size === 1 && ugly.length < fitted.length ? axleOf(first) : 'all';
 }
 
-export const sayWhereHarsh: Say = ({ bike }) => option(nameOf(uglyAt(bike), bike.fitted));
+export const sayWhereHarsh: Say = ({ bike }) => (isUgly(bike) ? option(nameOf(uglyAt(bike), bike.fitted)) : CANNOT);

@@ -1,5 +1,5 @@
 import { unitFlat } from '../left.ts';
 import { option, type Say } from '../observer.ts';
-import { uglyAt } from '../ugly.ts';
+import { cleanAfter } from '../ugly.ts';
 
-export const sayUnitFlat: Say = ({ bike }) => option(uglyAt(bike, unitFlat(bike)).length === 0 ? 'cured' : 'no-change');
+export const sayUnitFlat: Say = ({ bike }) => option(cleanAfter(bike, unitFlat(bike)) ? 'cured' : 'no-change');
