@@ -1,7 +1,7 @@
 import { type Cause, titleOf } from '../src/causes/cause.ts';
 import { effortOf } from '../src/causes/repair-action.ts';
 import { onceEach } from '../src/compute/once-each.ts';
-import { type Certainty, certaintyOf, wouldPoint } from '../src/inference/certainty.ts';
+import { type Certainty, certaintyOf, wouldProve } from '../src/inference/certainty.ts';
 import { type Doubt, doubts } from '../src/inference/doubt.ts';
 import { type Next, nextSteps, type Offer } from '../src/inference/next.ts';
 import { reckoned } from '../src/inference/pairs.ts';
@@ -69,9 +69,12 @@ const ORDINARY: ReadonlySet<string> = new Set([
   'volume-zero',
   'amp-uncovered',
 ]);
-/** What fails together: readings on one range with the same plugs apart, and whatever one ear hears. */
-function groupOf({ id, tool, conditions = [] }: Step): string {
-  if (tool === 'ears') return 'ears';
+/** Whether an ear only describes what there is, with nothing done meanwhile that it could compare. */
+const isDescribed = (step: Step): boolean => step.tool === 'ears' && !(step.kind === 'choice' && step.compares);
+/** What fails together: readings on one range with the same plugs apart, and whatever one ear describes. */
+function groupOf(step: Step): string {
+  const { id, tool, conditions = [] } = step;
+  if (isDescribed(step)) return 'ears';
   return tool === 'meter' ? conditions.filter((one) => !ORDINARY.has(nameOf(one))).join(' ') : id;
 }
 
@@ -92,6 +95,15 @@ const wasPutRight = (step: Step | undefined, outcome: string): boolean =>
 const isFinal = (step: Step, outcome: string): boolean =>
   wasPutRight(step, outcome) || (step.kind === 'choice' && step.neverAgain?.includes(outcome) === true);
 
+/** Whether another that was answered would make no sense without its answer: it only led to that one. */
+function ledOn(flow: StagedFlow, f: Findings, step: Step): boolean {
+  const outcome = (id: string) => (id === step.id ? undefined : outcomeNamed(f, id));
+  const without: Findings = { ...f, outcome: outcome as Findings['outcome'] };
+  return flow.asked.some(
+    (other) => f.facts[other.id] !== undefined && other.sensible?.(f) === true && !other.sensible(without),
+  );
+}
+
 /** What is known of the steps of a flow, in the form that the inference takes it. */
 export function observationsOf(flow: StagedFlow, f: Findings, confirmed: ReadonlySet<string>): readonly Observation[] {
   return [...flow.steps.values()].flatMap((step): Observation[] => {
@@ -103,6 +115,8 @@ export function observationsOf(flow: StagedFlow, f: Findings, confirmed: Readonl
         step: step.id,
         outcome,
         group: groupOf(step),
+        ledOn: ledOn(flow, f, step),
+        particular: !isDescribed(step) && step.tool !== 'meter',
         trust: step.kind === 'rig' ? 'build' : flow.told.has(step.id) ? 'told' : 'seen',
         confirmed: confirmed.has(step.id) || isFinal(step, outcome) || isReadAgain(flow, f, step),
       },
@@ -317,18 +331,23 @@ const surelyElsewhere = (flow: StagedFlow, context: FlowContext, f: Findings, [f
 
 /** So little is spent on a step that only earns the word “proved”, and so much where the fix is dear. */
 const EARN_MINUTES = 2;
-const EARN_DEAR_MINUTES = 5;
+const EARN_DEAR_MINUTES = 8;
 const EARN_SHARE = 0.9;
-/** A step that would point at the cause which leads, where it is sure enough and the step costs next to nothing. */
+/** A step that would prove the cause which leads, where it is sure enough and the step costs next to nothing. */
 function earning(
-  { model, known, believed, shares: [first], next }: Reckoning,
+  flow: StagedFlow,
+  { model, known, believed, shares: [first], certainty, next }: Reckoning,
   offers: readonly Offer[],
-  mostMinutes: number,
+  isDear: boolean,
+  judged: { readonly unexplained: boolean; readonly witnesses: number },
 ) {
-  if (!first || isUnthought(first.cause) || first.shareRatio < EARN_SHARE) return undefined;
-  const cheap = offers.filter(({ minutes }) => minutes <= mostMinutes).map(({ step }) => step);
-  const pointing = wouldPoint(model, known, believed, first.cause, cheap);
-  return next.find(({ step }) => pointing.includes(step))?.step;
+  if (certainty === 'proved' || !first || isUnthought(first.cause) || first.shareRatio < EARN_SHARE) return undefined;
+  const mostMinutes = isDear ? EARN_DEAR_MINUTES : EARN_MINUTES;
+  const cheap = offers
+    .filter(({ minutes }) => minutes <= mostMinutes)
+    .map(({ step }) => ({ step, group: groupOf(flow.steps.get(step) as Step) }));
+  const proving = wouldProve(model, known, believed, first.cause, cheap, judged);
+  return next.find(({ step }) => proving.includes(step))?.step;
 }
 
 /** Whether something is done at the bike for a step: what needs neither tool nor ear nor hand is told from memory. */
@@ -379,12 +398,13 @@ export function decide(flow: StagedFlow, context: FlowContext, f: Findings): Dec
     : [...doubts(model, known, believed), ...oddByItself(single, model, known)];
   const leader = late.causes[shares[0]?.cause ?? ''];
   const fix = leader && effort(leader, f);
-  const certainty = certaintyOf(model, known, believed, {
-    hangsOnOne: doubted.length > 0,
+  const isDear = fix !== undefined && DEAR.has(fix);
+  const judged = {
     // Where no single cause explains what was seen, none is proved. Once one was mended, the other may be.
     unexplained: model !== single && known.repairs.every(({ result }) => result !== 'better'),
-    witnesses: fix && DEAR.has(fix) ? 2 : 1,
-  });
+    witnesses: isDear ? 2 : 1,
+  };
+  const certainty = certaintyOf(model, known, believed, { ...judged, hangsOnOne: doubted.length > 0 });
   const measureFirst = measuredFirst(flow, f, model, believed);
   const reckoning: Reckoning = { model, known, believed, shares, certainty, next, measureFirst };
   const done = (decision: Decision): Decided => ({ decision, reckoning });
@@ -395,9 +415,11 @@ export function decide(flow: StagedFlow, context: FlowContext, f: Findings): Dec
   const isLeft = (id: string) => cured === undefined || flow.before(id).includes(cured.step);
   const worth = next.find(({ step, bits, score }) => bits > LEAST_BITS && score * perBit > 1 && isLeft(step));
   const earns = earning(
+    flow,
     reckoning,
     offers.filter((offer) => isLeft(offer.step)),
-    fix && DEAR.has(fix) ? EARN_DEAR_MINUTES : EARN_MINUTES,
+    isDear,
+    judged,
   );
   // What is only remembered and told is looked at before anything is concluded, by the step that would tell most if
   // nothing had been told.

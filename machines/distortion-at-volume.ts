@@ -72,8 +72,9 @@ export const distortionAtVolume = flow(opening, {
     before(tonesOff, metersDigit),
     // A wave that is cut off burns coils: no tone goes to the top while a lamp already says that something gives way.
     before(steppedTone, lampAtVolume, whereHarsh),
-    before(ampAtTop, metersDigit, lampAtVolume),
-    before(unitAtTop, metersDigit),
+    // Whatever lifts the bass is found before volts are read that it lifts as well.
+    before(ampAtTop, metersDigit, lampAtVolume, cleanSource, unitFlat),
+    before(unitAtTop, metersDigit, cleanSource, unitFlat),
   ],
   causes: [
     'unit-driven-too-far',

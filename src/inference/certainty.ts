@@ -1,4 +1,13 @@
-import { chanceOf, groupsOf, type Knowledge, type Posterior, posterior, ranked, shareOf } from './posterior.ts';
+import {
+  chanceOf,
+  groupsOf,
+  type Knowledge,
+  type Observation,
+  type Posterior,
+  posterior,
+  ranked,
+  shareOf,
+} from './posterior.ts';
 import { isUnthought, type Model, UNTHOUGHT_SOUND } from './table.ts';
 
 /** What a verdict says of itself. What each word is worth is counted in the proof. */
@@ -17,54 +26,54 @@ const POINTS_CHANCE = 0.3;
 /** A cause that this build has so seldom is no other that could have given it. */
 const COULD_BE_SHARE = 0.003;
 
+/** A cause that gives some other answer so many times less often is ruled out by it. Judged. */
+const RULES_OUT_RATIO = 10;
+
 /**
- * Tells whether an outcome points at a cause: it gives it, and neither a sound bike nor any other cause of this build gives
- * it nearly as often. What only rules others out proves nothing, since nobody knows all others. A cause with which the
- * step makes no sense gives none of its outcomes.
+ * The other causes of this build that give an outcome nearly as often as the cause does: none where it points at it.
+ * Undefined where it is no sign of the cause at all: it seldom gives it, or a sound bike does as well. What only rules
+ * others out proves nothing, since nobody knows all others. A cause with which the step makes no sense gives none of its
+ * outcomes.
  */
-function pointer(model: Model, { observations }: Knowledge, believed: Posterior, cause: string) {
+function signs(model: Model, { observations }: Knowledge, believed: Posterior, cause: string) {
   const ofBuild = observations.filter(({ trust }) => trust === 'build');
   const onBuild = posterior(model, { observations: ofBuild, repairs: [] });
   const others = ranked(model, onBuild).filter(
     (other) => other.cause !== cause && !isUnthought(other.cause) && other.shareRatio >= COULD_BE_SHARE,
   );
-  return (step: string, outcome: string): boolean => {
+  const chance = (other: string, step: string, outcome: string) =>
+    model.steps.get(step)?.looked.has(other) === false ? 0 : (chanceOf(model, onBuild, other, step, outcome) ?? 0);
+  const rivals = (step: string, outcome: string): readonly string[] | undefined => {
     const own = chanceOf(model, believed, cause, step, outcome);
-    if (own === undefined || own < POINTS_CHANCE) return false;
+    if (own === undefined || own < POINTS_CHANCE) return undefined;
     const limit = own / POINTS_RATIO;
-    return (
-      (chanceOf(model, onBuild, UNTHOUGHT_SOUND, step, outcome) ?? 0) < limit &&
-      others.every(
-        (other) =>
-          model.steps.get(step)?.looked.has(other.cause) === false ||
-          (chanceOf(model, onBuild, other.cause, step, outcome) ?? 0) < limit,
-      )
-    );
+    if ((chanceOf(model, onBuild, UNTHOUGHT_SOUND, step, outcome) ?? 0) >= limit) return undefined;
+    return others.filter((other) => chance(other.cause, step, outcome) >= limit).map((other) => other.cause);
   };
+  const rulesOut = (other: string, { step, outcome, trust }: Observation): boolean =>
+    trust === 'seen' &&
+    model.steps.get(step)?.looked.has(other) === true &&
+    RULES_OUT_RATIO * chance(other, step, outcome) <= (chanceOf(model, believed, cause, step, outcome) ?? 0);
+  return { rivals, rulesOut };
 }
 
-/** How many answers point at it that do not fail together. */
+/** A sign of so many others besides is too common to be made a witness by ruling them out: who knows all who give it. */
+const MOST_RIVALS = 2;
+
+/**
+ * How many answers speak for it that do not fail together: those that point at it, and signs of it and of few others, all
+ * of whom something else rules out. Where none points at it, only one of a particular thing does.
+ */
 function witnessesOf(model: Model, known: Knowledge, believed: Posterior, cause: string): number {
-  const points = pointer(model, known, believed, cause);
-  const groups = groupsOf(known.observations.filter(({ trust }) => trust === 'seen'));
-  return groups.filter((group) => group.some(({ step, outcome }) => points(step, outcome))).length;
-}
-
-/** The steps, of those named, that would point at the cause if they came out as it mostly lets them. */
-export function wouldPoint(
-  model: Model,
-  known: Knowledge,
-  believed: Posterior,
-  cause: string,
-  steps: readonly string[],
-): readonly string[] {
-  const points = pointer(model, known, believed, cause);
-  return steps.filter((step) => {
-    const likeliest = [...(model.steps.get(step)?.outcomes.keys() ?? [])].toSorted(
-      (a, b) => (chanceOf(model, believed, cause, step, b) ?? 0) - (chanceOf(model, believed, cause, step, a) ?? 0),
-    )[0];
-    return likeliest !== undefined && points(step, likeliest);
+  const { rivals, rulesOut } = signs(model, known, believed, cause);
+  const signsSeen = known.observations.flatMap((one) => {
+    const shared = one.trust === 'seen' ? rivals(one.step, one.outcome) : undefined;
+    if (!shared || shared.length > (one.ledOn ? 0 : MOST_RIVALS)) return [];
+    const isRuledOut = (rival: string) => known.observations.some((other) => other !== one && rulesOut(rival, other));
+    return shared.every(isRuledOut) ? [{ one, points: shared.length === 0 }] : [];
   });
+  if (signsSeen.some(({ points }) => points)) return groupsOf(signsSeen.map(({ one }) => one)).length;
+  return signsSeen.some(({ one }) => one.particular) ? 1 : 0;
 }
 
 /**
@@ -99,11 +108,7 @@ export function certaintyOf(
   model: Model,
   known: Knowledge,
   believed: Posterior,
-  {
-    hangsOnOne,
-    unexplained = false,
-    witnesses = 1,
-  }: { readonly hangsOnOne: boolean; readonly unexplained?: boolean; readonly witnesses?: number },
+  { hangsOnOne, unexplained = false, witnesses = 1 }: Judged,
 ): Certainty {
   const [first] = ranked(model, believed);
   if (!first || isUnthought(first.cause) || first.shareRatio < LIKELY_SHARE) return 'short list';
@@ -116,4 +121,39 @@ export function certaintyOf(
     standsWithoutAnyGroup(model, known, first.cause)
     ? 'proved'
     : 'likely';
+}
+
+/** What a verdict is judged by, besides the shares. */
+export interface Judged {
+  /** An answer on which all hangs was not given a second time. */
+  readonly hangsOnOne: boolean;
+  readonly unexplained?: boolean;
+  /** How many have to speak for it. */
+  readonly witnesses?: number;
+}
+
+/** The steps, of those named, that would prove the cause if they came out as it mostly lets them. */
+export function wouldProve(
+  model: Model,
+  known: Knowledge,
+  believed: Posterior,
+  cause: string,
+  steps: readonly Pick<Observation, 'step' | 'group'>[],
+  judged: Omit<Judged, 'hangsOnOne'> = {},
+): readonly string[] {
+  const mostly = (step: string) =>
+    [...(model.steps.get(step)?.outcomes.keys() ?? [])].toSorted(
+      (a, b) => (chanceOf(model, believed, cause, step, b) ?? 0) - (chanceOf(model, believed, cause, step, a) ?? 0),
+    )[0];
+  return steps
+    .filter(({ step, group }) => {
+      const outcome = mostly(step);
+      if (outcome === undefined) return false;
+      const then = {
+        ...known,
+        observations: [...known.observations, { step, outcome, group, trust: 'seen' as const }],
+      };
+      return certaintyOf(model, then, posterior(model, then), { ...judged, hangsOnOne: false }) === 'proved';
+    })
+    .map(({ step }) => step);
 }

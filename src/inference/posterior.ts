@@ -8,6 +8,13 @@ export interface Observation {
   readonly group: string;
   /** Seen now, told of the past, or said of the build. */
   readonly trust: 'seen' | 'told' | 'build';
+  /**
+   * Whether it is of one thing: looked at, or compared while something was done and undone. What a meter reads and what an
+   * ear only describes may come from anything along the way.
+   */
+  readonly particular?: boolean;
+  /** Whether it only led to another that was answered, and says nothing besides that one. */
+  readonly ledOn?: boolean;
   /** Whether it was given a second time and stayed. */
   readonly confirmed?: boolean;
 }

@@ -129,6 +129,8 @@ export interface ChoiceStep<O extends string = string> extends Wording<O> {
   readonly justNow?: readonly NoInfer<O>[];
   /** Options that say what was wrong and that it was put right on the spot: nobody can look once more. */
   readonly putRight?: readonly NoInfer<O>[];
+  /** Something is done and undone while somebody listens: the ear compares, which is surer than what it describes. */
+  readonly compares?: true;
   /** Options after which the step is not taken once more: it would do harm. */
   readonly neverAgain?: readonly NoInfer<O>[];
 }

@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { certaintyOf, wouldPoint } from '../../src/inference/certainty.ts';
+import { certaintyOf, wouldProve } from '../../src/inference/certainty.ts';
 import { type Knowledge, type Observation, posterior, ranked, shareOf } from '../../src/inference/posterior.ts';
 import {
   compile,
@@ -98,24 +98,68 @@ describe('a verdict', () => {
     expect(shown(0.31, {})).toBe('proved');
     expect(shown(0.29, {})).toBe('likely');
   });
-  it('needs two that point at it where a wrong one is dear, and two that fail together are one', () => {
-    const model = compile({
-      steps: places.steps,
-      rows: [
-        row('a', { a1: [0, 1], a2: [0, 1], b1: [0, 1] }, 20),
-        // It gives b1 as well, so that b1 speaks for `a` and does not point at it.
-        row('b', { a1: [1, 0], a2: [1, 0], b1: [0, 1] }),
-        row(UNTHOUGHT_SOUND, { a1: [1, 0], a2: [1, 0], b1: [0.8, 0.2] }),
-      ],
-    });
-    const dear = (...observations: Observation[]) => {
-      const known = knowing(observations);
+  it('needs two that speak for it where a wrong one is dear, one of which points at it, and two that fail together are one', () => {
+    const madeWith = (bySound: number) =>
+      compile({
+        steps: places.steps,
+        rows: [
+          row('a', { a1: [0, 1], a2: [0, 1], b1: [0, 1] }, 20),
+          // It gives b1 as well, and so does a sound bike nearly: b1 points at nobody. a1 and a2 rule it out.
+          row('b', { a1: [1, 0], a2: [1, 0], b1: [0, 1] }),
+          row(UNTHOUGHT_SOUND, { a1: [1, 0], a2: [1, 0], b1: [1 - bySound, bySound] }),
+        ],
+      });
+    const dear = (bySound: number, ...observations: Observation[]) => {
+      const [model, known] = [madeWith(bySound), knowing(observations)];
       return certaintyOf(model, known, posterior(model, known), { hangsOnOne: false, witnesses: 2 });
     };
     const together = { group: 'key off' };
-    expect(dear(seen('a1', 'wrong'), seen('a2', 'wrong'))).toBe('proved');
-    expect(dear(seen('a1', 'wrong'), seen('b1', 'wrong'))).toBe('likely');
-    expect(dear(seen('a1', 'wrong', together), seen('a2', 'wrong', together), seen('b1', 'wrong'))).toBe('likely');
+    const bothTogether = [seen('a1', 'wrong', together), seen('a2', 'wrong', together)];
+    expect(dear(0.3, seen('a1', 'wrong'), seen('a2', 'wrong'))).toBe('proved');
+    expect(dear(0.3, seen('a1', 'wrong'), seen('b1', 'wrong'))).toBe('likely');
+    expect(dear(0.3, ...bothTogether, seen('b1', 'wrong'))).toBe('likely');
+    // Where a sound bike gives b1 five times less often than `a`, it is a sign of `a` and of b, and b is ruled out.
+    expect(dear(0.2, seen('a1', 'wrong'), seen('b1', 'wrong'))).toBe('proved');
+    expect(dear(0.2, ...bothTogether, seen('b1', 'wrong'))).toBe('proved');
+  });
+  describe('where nothing points at the leader alone', () => {
+    /** `a` and so many others show a hot case; each of the others shows something of its own that `a` does not. */
+    const hot = (others: number): Table => {
+      const names = Array.from({ length: others }, (_, n) => `other${n}`);
+      const shows = (cause: string) => ({
+        hot: [0, 1],
+        smell: cause === 'a' ? [0.1, 0.9] : [0.5, 0.5],
+        ...Object.fromEntries(names.map((name) => [name, cause === name ? [0, 1] : [1, 0]])),
+      });
+      const sound = { hot: [1, 0], smell: [1, 0], ...Object.fromEntries(names.map((name) => [name, [1, 0]])) };
+      const steps = Object.keys(sound).map((step) => [step, ['right', 'wrong']] as const);
+      return {
+        steps: Object.fromEntries(steps),
+        rows: [row('a', shows('a')), ...names.map((name) => row(name, shows(name))), row(UNTHOUGHT_SOUND, sound)],
+      };
+    };
+    const answers = (others: number, { but = '', particular = true, ledOn = false } = {}) =>
+      knowing([
+        seen('hot', 'wrong', { particular, ledOn }),
+        seen('smell', 'wrong'),
+        ...Array.from({ length: others }, (_, n) => `other${n}`)
+          .filter((name) => name !== but)
+          .map((name) => seen(name, 'right')),
+      ]);
+    it('is proved when few others show a particular thing that it shows, and each of them is ruled out', () => {
+      expect(sure(answers(1), false, hot(1))).toBe('proved');
+      expect(sure(answers(2), false, hot(2))).toBe('proved');
+      expect(sure(answers(2, { but: 'other1' }), false, hot(2))).not.toBe('proved');
+    });
+    it('is likely when more than two others show it: who knows all who do', () => {
+      expect(sure(answers(3), false, hot(3))).toBe('likely');
+    });
+    it('is likely when that only led to another that was answered', () => {
+      expect(sure(answers(1, { ledOn: true }), false, hot(1))).toBe('likely');
+    });
+    it('is likely when that was described by an ear or read on a wire: it may come from anything along the way', () => {
+      expect(sure(answers(1, { particular: false }), false, hot(1))).toBe('likely');
+    });
   });
   it('is likely when an answer was seen that the cause gives less than once in twenty', () => {
     const misfit = (share: number) =>
@@ -188,39 +232,53 @@ describe('a verdict', () => {
   });
 });
 
-describe('the steps that would point at a cause', () => {
-  const pointing = (table: Table, known: Knowledge, cause: string, steps: readonly string[]) => {
+describe('the steps that would prove a cause', () => {
+  const proving = (
+    known: Knowledge,
+    steps: readonly string[],
+    {
+      cause = 'a',
+      table = places,
+      group = '',
+      ...judged
+    }: Partial<Parameters<typeof wouldProve>[5]> & { cause?: string; table?: Table; group?: string } = {},
+  ) => {
     const model = compile(table);
-    return wouldPoint(model, known, posterior(model, known), cause, steps);
+    const asked = steps.map((step) => ({ step, group: group || step }));
+    return wouldProve(model, known, posterior(model, known), cause, asked, judged);
   };
   it('are those at which it mostly shows what no other cause and no sound bike shows', () => {
-    expect(pointing(places, NOTHING_KNOWN, 'a', STEPS)).toEqual(['a1', 'a2']);
-    expect(pointing(places, NOTHING_KNOWN, 'b', STEPS)).toEqual(['b1', 'b2']);
-    expect(pointing(places, NOTHING_KNOWN, 'd', STEPS)).toEqual([]);
+    const one = knowing([seen('a1', 'wrong')]);
+    expect(proving(one, ['a2', 'b1', 'b2', 'c1'])).toEqual(['a2']);
+    expect(proving(one, STEPS, { cause: 'b' })).toEqual([]);
+    expect(proving(NOTHING_KNOWN, STEPS)).toEqual([]);
   });
   it('are of those that were named, and of those that the table knows', () => {
-    expect(pointing(places, NOTHING_KNOWN, 'a', ['b1', 'a2', 'colour'])).toEqual(['a2']);
+    expect(proving(knowing([seen('a1', 'wrong')]), ['b1', 'colour'])).toEqual([]);
   });
   it('are none at which it mostly shows what a sound bike shows, whatever it shows at times', () => {
     const table = (wrong: number): Table => ({
-      steps: { lamp: ['right', 'wrong'] },
-      rows: [row('a', { lamp: [1 - wrong, wrong] }), row(UNTHOUGHT_SOUND, { lamp: [1, 0] })],
-    });
-    expect(pointing(table(0.55), NOTHING_KNOWN, 'a', ['lamp'])).toEqual(['lamp']);
-    expect(pointing(table(0.45), NOTHING_KNOWN, 'a', ['lamp'])).toEqual([]);
-  });
-  it('are more where the build leaves out the other cause that shows the same', () => {
-    const table: Table = {
-      steps: { lamp: ['right', 'wrong'], fitted: ['wire', 'signal'] },
+      steps: { lamp: ['right', 'wrong'], fuse: ['right', 'wrong'] },
       rows: [
-        row('a', { lamp: [0, 1], fitted: [1, 0] }, 20),
-        row('b', { lamp: [0, 1], fitted: [0, 1] }),
-        row(UNTHOUGHT_SOUND, { lamp: [1, 0], fitted: [0.5, 0.5] }),
+        row('a', { lamp: [1 - wrong, wrong], fuse: [0, 1] }),
+        row('b', { lamp: [1, 0], fuse: [0.4, 0.6] }, 0.1),
+        row(UNTHOUGHT_SOUND, { lamp: [1, 0], fuse: [0.4, 0.6] }, 0.1),
       ],
-    };
-    expect(pointing(table, NOTHING_KNOWN, 'a', ['lamp'])).toEqual([]);
-    const wire = knowing([seen('fitted', 'wire', { trust: 'build' })]);
-    expect(pointing(table, wire, 'a', ['lamp'])).toEqual(['lamp']);
+    });
+    const known = knowing([seen('fuse', 'wrong')]);
+    expect(proving(known, ['lamp'], { table: table(0.55) })).toEqual(['lamp']);
+    expect(proving(known, ['lamp'], { table: table(0.45) })).toEqual([]);
+  });
+  it('are none of the condition under which all was taken', () => {
+    const together = { group: 'key off' };
+    expect(proving(knowing([seen('a1', 'wrong', together)]), ['a2'])).toEqual(['a2']);
+    expect(proving(knowing([seen('a1', 'wrong', together)]), ['a2'], together)).toEqual([]);
+  });
+  it('are none where a second witness would be needed besides, or no single cause explains what was seen', () => {
+    const known = knowing([seen('a1', 'wrong')]);
+    expect(proving(known, ['a2'], { witnesses: 2 })).toEqual(['a2']);
+    expect(proving(known, ['a2'], { witnesses: 3 })).toEqual([]);
+    expect(proving(known, ['a2'], { unexplained: true })).toEqual([]);
   });
 });
 

@@ -17,6 +17,7 @@ export const gainForVolume: ChoiceStep<'clean' | 'harsh' | 'none'> = choice({
   ],
   why: 'Clean now: the head unit was at its limit because the gain was too low. Just as distorted: the amplifier itself has no more to give.',
   tool: 'ears',
+  compares: true,
   minutes: 3,
   conditions: ['amp-uncovered', 'ugly-step'],
   sensible: (f) => ampMayBeThere(f) && !is(f, 'gain-lowest', 'none'),

@@ -14,6 +14,7 @@ export const swapInputs: ChoiceStep<'plays' | 'weak' | 'silent'> = choice({
   ],
   why: 'The front signal is known to be good. If the rear plays with it, the fault is before the amplifier.',
   tool: 'ears',
+  compares: true,
   minutes: 6,
   conditions: ['key-off', 'amp-uncovered'],
   sensible: (f) =>

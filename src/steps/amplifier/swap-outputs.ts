@@ -14,6 +14,7 @@ export const swapOutputs: ChoiceStep<'plays' | 'weak' | 'silent'> = choice({
   ],
   why: 'The front output is known to work. If the rear speakers play on it, their run and coils are good.',
   tool: 'ears',
+  compares: true,
   minutes: 8,
   conditions: ['key-off', 'amp-uncovered', 'amp-outputs-off'],
   sensible: (f) =>

@@ -16,6 +16,7 @@ export const swapSidesIn: ChoiceStep<'moves' | 'stays' | 'plays'> = choice({
   ],
   why: 'One side is known to be good. If the silence moves with the plugs, the fault is before the amplifier.',
   tool: 'ears',
+  compares: true,
   minutes: 5,
   conditions: ['key-off', 'amp-uncovered'],
   sensible: silentMayBeOnAmp,

@@ -25,6 +25,7 @@ export const swapSidesOut: ChoiceStep<'moves' | 'stays' | 'plays'> = choice({
   ],
   why: 'If the silence moves, the run and its speaker are good. If it stays, the fault is in one of them.',
   tool: 'ears',
+  compares: true,
   minutes: 6,
   conditions: ['key-off', 'amp-uncovered', 'amp-outputs-off'],
   sensible: (f) => silentMayBeOnAmp(f) && noShortKnown(f),

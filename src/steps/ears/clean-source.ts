@@ -9,6 +9,7 @@ export const cleanSource: ChoiceStep<'good' | 'same'> = choice({
   how: ['Match it by ear, not by number: sources differ in level.', 'A few seconds, ears covered.'],
   why: 'If only the phone distorts, it is the phone that does it.',
   tool: 'ears',
+  compares: true,
   minutes: 2,
   conditions: ['ugly-step'],
   observes: ['settings', 'profile', 'unit', 'amp-supply', 'amp', 'run', 'speaker'],

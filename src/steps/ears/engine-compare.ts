@@ -13,6 +13,7 @@ export const engineCompare: ChoiceStep<'same' | 'bass' | 'louder' | 'noise'> = c
   ],
   why: 'A profile that was never changed has two tunings, one for engine off and one for engine running. Any other sounds the same in both.',
   tool: 'ears',
+  compares: true,
   minutes: 3,
   conditions: ['head-unit-playing', 'engine-running'],
   observes: ['settings', 'profile', 'unit'],

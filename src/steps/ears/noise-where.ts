@@ -15,6 +15,7 @@ export const noiseWhere: ChoiceStep<'phone' | 'plug' | 'stays'> = choice({
   ],
   why: 'If it stops with a lead off, it comes in through that lead. Still there with both off: it comes in through the amplifier’s supply or ground.',
   tool: 'ears',
+  compares: true,
   minutes: 5,
   conditions: ['music-paused', 'engine-running'],
   sensible: (f) => is(f, 'engine-compare', 'noise'),

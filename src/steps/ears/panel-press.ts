@@ -14,6 +14,7 @@ export const panelPress: ChoiceStep<'panel' | 'speaker' | 'no-effect'> = choice(
   ],
   why: 'Bass shakes whatever is loose, and a panel that buzzes sounds like a bad speaker. A hand stops it at once.',
   tool: 'ears',
+  compares: true,
   minutes: 2,
   conditions: ['ugly-step'],
   observes: ['speaker'],

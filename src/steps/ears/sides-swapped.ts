@@ -15,6 +15,7 @@ export const sidesSwapped: ChoiceStep<'stays' | 'moves'> = choice({
   ],
   why: 'If it stays, it is the speaker or its mount. If it moves, it is the channel that drives it.',
   tool: 'ears',
+  compares: true,
   minutes: 8,
   conditions: ['ugly-step'],
   sensible: isOneSpeaker,
