@@ -42,7 +42,7 @@ interface Props {
   readonly onAnswer: (answer: Answer, note?: string) => void;
 }
 
-interface WhyProps extends Pick<Props, 'step' | 'whyNow' | 'meanings' | 'parts' | 'root' | 'justCame'> {
+interface WhyProps extends Pick<Props, 'step' | 'whyNow' | 'meanings' | 'parts' | 'root'> {
   readonly withTerms: (text: string) => ComponentChildren;
 }
 
@@ -59,9 +59,8 @@ function useSettling(justCame: boolean): boolean {
   return settling;
 }
 
-/** Why it is asked: told once the question itself is drawn, which is what whoever answered waits for. */
-function Why({ step, whyNow, meanings, parts, root, justCame, withTerms }: WhyProps) {
-  if (!useRested(!justCame)) return null;
+/** Why it is asked. */
+function Why({ step, whyNow, meanings, parts, root, withTerms }: WhyProps) {
   const now = whyNow();
   return (
     <>
@@ -136,6 +135,8 @@ const sentence = (text: string): string => text.charAt(0).toUpperCase() + text.s
 /** One question: what to do, how, with what care, and the ways to answer. A question of a moment shows its answers first. */
 export function OpenStep(props: Props) {
   const { step, situation, ready, seat, was, draft, parts, disabled, justCame, doubt, root, onAnswer } = props;
+  // What is not needed for an answer is drawn once the question itself is.
+  const rested = useRested(!justCame);
   const [leaving, setLeaving] = useState(false);
   const [isDone, setDone] = useState(false);
   // Where something was typed already, what comes before it is done.
@@ -182,7 +183,8 @@ export function OpenStep(props: Props) {
           {doubt}
         </p>
       )}
-      <Say step={step} situation={situation} ready={ready} justCame={justCame} />
+      {/* Whoever is on the phone reads it first; nobody else sees it. */}
+      {(rested || seat === 'phone') && <Say step={step} situation={situation} ready={ready} />}
       <h1 tabIndex={-1} ref={heading} aria-describedby={doubt === undefined ? undefined : 'doubt'}>
         {inWords(step.ask, situation)}
       </h1>
@@ -224,7 +226,7 @@ export function OpenStep(props: Props) {
       {quick && how}
       <details class="why" key={`${step.id}-${seat}`} open={seat === 'learning'}>
         <summary>Why this question?</summary>
-        <Why {...props} withTerms={withTerms} />
+        {rested && <Why {...props} withTerms={withTerms} />}
       </details>
     </>
   );

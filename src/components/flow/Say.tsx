@@ -1,21 +1,15 @@
-import { currentSeat } from '../../browser/seat.ts';
 import type { Situation, Step } from '../../steps/step.ts';
 import type { Ready } from './ready.ts';
 import { spokenLines } from './spoken-lines.ts';
-import { useRested } from './use-rested.ts';
 
 interface Props {
   readonly step: Step;
   readonly situation: Situation;
   readonly ready: Ready;
-  readonly justCame: boolean;
 }
 
 /** What is said to a caller, line by line, and what is easily misheard of his answer. */
-export function Say({ step, situation, ready, justCame }: Props) {
-  const rested = useRested(!justCame);
-  // Whoever is on the phone reads it first; nobody else sees it.
-  if (!rested && currentSeat() !== 'phone') return null;
+export function Say({ step, situation, ready }: Props) {
   return (
     <div class="say seat-only-phone">
       <p class="hint">Say, one line at a time:</p>

@@ -73,7 +73,7 @@ describe('what is said to a caller', () => {
   });
   it('is on the screen line by line, in its order', () => {
     const step = steps.get('run-ohms') as Step;
-    const html = renderToString(<Say step={step} situation={situation} ready={ready(step)} justCame={false} />);
+    const html = renderToString(<Say step={step} situation={situation} ready={ready(step)} />);
     const shown = [...html.matchAll(/<p>(.*?)<\/p>/g)].map(([, line]) => line);
     expect(shown).toEqual([...lines(step)]);
     expect(html).toContain('Easily misheard:');
