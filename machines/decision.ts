@@ -116,7 +116,7 @@ export function observationsOf(flow: StagedFlow, f: Findings, confirmed: Readonl
         outcome,
         group: groupOf(step),
         ledOn: ledOn(flow, f, step),
-        particular: !isDescribed(step) && step.tool !== 'meter',
+        particular: isLook(step) && !isDescribed(step) && step.tool !== 'meter',
         trust: step.kind === 'rig' ? 'build' : flow.told.has(step.id) ? 'told' : 'seen',
         confirmed: confirmed.has(step.id) || isFinal(step, outcome) || isReadAgain(flow, f, step),
       },
