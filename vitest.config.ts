@@ -1,11 +1,12 @@
+import { availableParallelism } from 'node:os';
 import { defineConfig } from 'vitest/config';
 import LongestFirst from './tests/longest-first.ts';
 
 export default defineConfig({
   test: {
     reporters: ['default', './tests/summary-reporter.ts'],
-    // One for each core: the default leaves one idle, which is half of a small machine.
-    maxWorkers: '100%',
+    // More than cores: browser tests wait for half of their time, and the default even leaves one core idle.
+    maxWorkers: Math.ceil(1.5 * availableParallelism()),
     sequence: { sequencer: LongestFirst },
     projects: [
       {
