@@ -152,7 +152,6 @@ export function OpenStep(props: Props) {
     if (!leaving && hasLeft.current) leaveButton.current?.focus();
     hasLeft.current = leaving;
   }, [leaving]);
-  const lines = typeof step.how === 'function' ? step.how(situation) : step.how;
   const quick = step.minutes < 1;
   const byKey = step.kind !== 'reading';
   const goOnPrepared = () => {
@@ -167,15 +166,18 @@ export function OpenStep(props: Props) {
     else if (option !== undefined) onAnswer({ option });
   });
   const withTerms = (text: string) => (parts ? <parts.common.Terms key={text} text={text} root={root} /> : text);
-  const how = quick ? (
-    <p class="hint">{withTerms(lines.join(' '))}</p>
-  ) : (
-    <ol class="how">
-      {lines.map((line) => (
-        <li key={line}>{withTerms(line)}</li>
-      ))}
-    </ol>
-  );
+  const how = () => {
+    const lines = typeof step.how === 'function' ? step.how(situation) : step.how;
+    return quick ? (
+      <p class="hint">{withTerms(lines.join(' '))}</p>
+    ) : (
+      <ol class="how">
+        {lines.map((line) => (
+          <li key={line}>{withTerms(line)}</li>
+        ))}
+      </ol>
+    );
+  };
   return (
     <>
       {doubt !== undefined && (
@@ -192,7 +194,7 @@ export function OpenStep(props: Props) {
       <div class={quick ? undefined : 'side-by-side'}>
         <div>
           {parts && <parts.common.Before ready={ready} isDone={isFirst && begun} />}
-          {!quick && !preparing && how}
+          {!quick && !preparing && how()}
         </div>
         <div class="answers" inert={settling}>
           {preparing ? (
@@ -223,7 +225,7 @@ export function OpenStep(props: Props) {
           )}
         </div>
       </div>
-      {quick && how}
+      {quick && how()}
       <details class="why" key={`${step.id}-${seat}`} open={seat === 'learning'}>
         <summary>Why this question?</summary>
         {rested && <Why {...props} withTerms={withTerms} />}
