@@ -144,7 +144,7 @@ export function useCase({ flow, whole, stand, root }: FlowOfPage) {
     unkept.current = undefined;
     const unsaved = keep(next);
     history.pushState({ case: toText(next) }, '', bareAddress());
-    if (unsaved) setNotices([unsaved]);
+    if (unsaved) setNotices((told) => [...told, unsaved]);
   };
   // Saving takes as long as a part of the drawing does, so what was asked for is drawn first.
   useEffect(() => {
