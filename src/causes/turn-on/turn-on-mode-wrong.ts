@@ -9,11 +9,15 @@ import { YOURSELF } from '../who.ts';
 
 type TurnOn = AmpValues['turnOn'];
 
-/** What the selector has to stand on, by what is wired. */
+/**
+ * What the selector has to stand on. What is wired is looked at, whatever was said of it: on “wire” an amplifier without
+ * one never wakes again.
+ */
+const NO_WIRE = 'signal, auto or DC, whichever its papers give for what comes in';
 const SET_TO: Readonly<Record<TurnOn, string>> = {
-  wire: 'Set it to wire, remote or 12 V: a remote wire is fitted.',
-  signal: 'Set it to signal or auto: no remote wire is fitted, it wakes by sound.',
-  dc: 'Set it to DC or offset: no remote wire is fitted, it wakes by the DC on its inputs.',
+  wire: `A wire is there? Set it to wire, remote or 12 V. None? Then to ${NO_WIRE}.`,
+  signal: 'No wire? Set it to signal or auto: it wakes by sound. One is there? Then to wire, remote or 12 V.',
+  dc: 'No wire? Set it to DC or offset: it wakes by the DC on its inputs. One is there? Then to wire, remote or 12 V.',
 };
 
 const SENSES: Readonly<Record<Exclude<TurnOn, 'wire'>, Figure>> = {
@@ -29,13 +33,6 @@ const SENSES: Readonly<Record<Exclude<TurnOn, 'wire'>, Figure>> = {
     value: [SENSE_DC_LOWEST_V, SENSE_DC_HIGHEST_V],
     unit: 'V',
   },
-};
-
-const NOT_KNOWN =
-  'A wire: set it to wire, remote or 12 V. None: set it to signal, auto or DC, whichever its papers give for what comes in.';
-const setTo = (f: Findings): string => {
-  const { turnOn } = ampOf(f);
-  return turnOn === undefined ? NOT_KNOWN : SET_TO[turnOn];
 };
 
 const wired = (f: Findings): TurnOn => ampOf(f).turnOn ?? AMP_FIELDS.turnOn.typical;
@@ -60,12 +57,12 @@ export const turnOnModeWrong: Cause = {
   remedy: (f) => ({
     what: `${AmpName(f)} is waiting for a kind of turn-on that is not wired to it.`,
     numbers: figures(f),
-    ...(ampOf(f).turnOn === undefined && { readFirst: ['turn-on'] as const }),
+    readFirst: ['turn-on'],
     repair: [{ do: 'set-selector', selector: 'turn-on', to: wired(f) }],
     fix: [
       'Key off. The selector may hide under a cover or behind a rubber plug.',
       'See what is wired: a thin wire in the remote terminal, or none.',
-      setTo(f),
+      SET_TO[wired(f)],
       'Volume at zero, gain down, key on. Then gain back to where it was.',
     ],
     tools: 'Small screwdriver',

@@ -82,9 +82,16 @@ describe('a turn-on selector that is wrong', () => {
       { do: 'set-selector', selector: 'turn-on', to: 'dc' },
     ]);
   });
-  it('is told both ways where nobody said what is wired', () => {
-    const { fix } = turnOnModeWrong.remedy(found(UNKNOWN));
-    expect(fix.join(' ')).toMatch(/A wire: set it to wire, remote or 12 V\. None: set it to signal, auto or DC/);
+  it('looks at what is wired before it is set, whatever was said, and is told with a wire and without one', () => {
+    for (const rig of [UNKNOWN, KNOWN, TWO_AMPS, { amps: [{ drives: 'both', turnOn: 'dc' }] } as Rig]) {
+      const { fix, readFirst } = turnOnModeWrong.remedy(found(rig));
+      expect(readFirst).toContain('turn-on');
+      const looks = fix.findIndex((line) => line.startsWith('See what is wired'));
+      const sets = fix.findIndex((line) => /wire, remote or 12 V/.test(line) && /signal|auto|DC/.test(line));
+      expect(looks).toBeGreaterThanOrEqual(0);
+      expect(sets).toBeGreaterThan(looks);
+      expect(fix[sets]).toMatch(/None\? Then|One is there\? Then/);
+    }
   });
   // 0.05 to 1 V, and 3 to 5 V of DC: from memory of the trade, by their own papers; no published source.
   it('shows what such amplifiers wake at', () => {
