@@ -95,7 +95,8 @@ const notReadYet = claim(
 );
 const ampFromNewMatters = claim('it matters whether the bike was built with an amplifier', (f) => {
   const { answer, facts } = planCase(f);
-  const matters = answer === 'measure-first' || answer.startsWith('back') || answer === 'move-or-back';
+  const onHearsay = answer === 'enable-rear' && is(f, 'profile-source', 'never');
+  const matters = answer === 'measure-first' || answer.startsWith('back') || answer === 'move-or-back' || onHearsay;
   return facts.unit === 'factory' && matters && !asked(f, deliveredAmp);
 });
 const toldOtherwise = claim(

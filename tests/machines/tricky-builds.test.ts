@@ -34,6 +34,13 @@ describe('two kinds of amplifier', () => {
     expect(remedy.notBuy.join()).toContain('An amplified profile');
     expect(remedy.fix.join()).toMatch(/The front amplifier: speaker-level input range, high-pass at 80 to 100 Hz/);
   });
+  it('are not told of the rear channels alone from memory on a bike that was built with an amplifier', () => {
+    const needy = { ...both, 'amp-rear-needs': 'unaltered' };
+    const unread = { 'meter-digit': 'cannot', 'tones-off': 'cannot', 'rear-pair': 'cannot', 'top-step': 'cannot' };
+    expect(walk(needy).asked).toContain('delivered-amp');
+    expect(walk({ ...needy, 'delivered-amp': 'no' }).verdict).toBe('plan-enable-rear');
+    expect(walk({ ...needy, ...unread, 'delivered-amp': 'yes' }).verdict).toBe('plan-measure-first');
+  });
   it('get an amplified profile once both take any source', () => {
     const { 'rear-inputs': _, 'delivered-with': __, ...rest } = both;
     const { verdict } = walk({ ...rest, 'amp-rear-needs': 'any' });
