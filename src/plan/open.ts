@@ -19,11 +19,15 @@ const IN_SHORT: Readonly<Partial<Record<Answer, string>>> = {
   'move-or-back': 'move the starved pair to an amplifier, or go back to the full level',
   'measure-first': 'then read what is stored',
   'follow-the-wires': 'then follow the wires',
-  'replaced-unit': 'no reflash: there is nothing to select',
+  'find-the-amp': 'then find out which output the amplifier was made for',
+  'on-no-amp': 'then count the amplifiers again',
+  'which-rear': 'then look for the rear speakers again',
+  'replaced-unit': 'no reflash, there is nothing to select',
   'amp-feeds-nothing': 'it does not count, answer without it',
 };
 const MINUTES: Readonly<Partial<Record<Answer, number>>> = {
   stay: 0,
+  'replaced-unit': 0,
   'enable-rear': 30,
   'back-to-unaltered': 30,
   'back-to-rear-on': 30,
