@@ -123,8 +123,10 @@ export function saidIn(
   };
   const behind = (end: number, place: Place): readonly number[] => {
     const ends: number[] = [];
-    for (let at = end + 1; at <= end + 1 + place.between && said[at]?.part === said[end]?.part; at++)
+    for (let at = end + 1, left = place.between; left >= 0 && said[at]?.part === said[end]?.part; at++) {
       ends.push(...endsOfPlace(place, at));
+      if (!said[at]?.light) left--;
+    }
     return ends;
   };
   const endsOfSequence = ([first, ...rest]: readonly Place[], at: number): readonly number[] => {

@@ -50,7 +50,7 @@ function complaints(articles: readonly ArticleHead[]): readonly Document[] {
       id: `complaint/${id}`,
       title,
       words: says ?? '',
-      text: description,
+      text: shortOf(description),
       path,
       flow: id,
     })),
@@ -62,9 +62,14 @@ const calculators = (): readonly Document[] =>
     id: `calculate/${id}`,
     title,
     words: moreWords(`calculate/${id}`),
-    text: asks,
+    text: shortOf(asks),
     path: `calculate/${id}/`,
   }));
+
+/** Two lines of a phone: what is said of a place in a list. All of it stands where the place leads. */
+const LONGEST_TEXT = 72;
+const shortOf = (text: string): string =>
+  text.length <= LONGEST_TEXT ? text : text.slice(0, LONGEST_TEXT).replace(/[\s,;]+\S*$/, '…');
 
 /** What a word is, in a sentence or two, without what else is told of it: the whole entry opens where it was found. */
 const beginOf = (text: string): string => /^.{22,}?[.!?](?=\s|$)/.exec(text)?.[0] ?? text;
@@ -74,7 +79,7 @@ const words = (): readonly Document[] =>
     id: `word/${slug}`,
     title: word,
     words: also,
-    text: beginOf(text),
+    text: shortOf(beginOf(text)),
     path: `words/#${slug}`,
   }));
 
@@ -115,7 +120,7 @@ export async function allDocuments(articles: readonly ArticleHead[]): Promise<re
     id: `read/${slug}`,
     title,
     words: moreWords(`read/${slug}`),
-    text: summary,
+    text: shortOf(summary),
     path: `read/${slug}/`,
   }));
   return [

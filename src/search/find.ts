@@ -44,7 +44,7 @@ export function finder({ documents, same: groups, facts, learnt }: Searched): Fi
   return (query) => {
     const { fits, words, given } = read(query);
     for (const [word, strength] of words)
-      for (const [at, tenths] of learnt[word] ?? []) fits[at] = (fits[at] ?? 0) + (strength * tenths) / 10;
+      for (const [at, thirds] of learnt[word] ?? []) fits[at] = (fits[at] ?? 0) + (strength * thirds) / 3;
     return bestOf(fits).flatMap((at) => {
       const entry = documents[at];
       return entry ? [{ ...entry, kind: kindOf(entry), facts: factsFor(given, entry) }] : [];

@@ -17,7 +17,7 @@ export interface Reading {
   readonly given: readonly GivenFact[];
 }
 
-/** What is added to the fit of a place for a word: numbers of documents, each with its addition in tenths. */
+/** What is added to the fit of a place for a word: numbers of documents, each with its addition in thirds. */
 export type Learnt = Readonly<Record<string, readonly (readonly [number, number])[]>>;
 
 /** How steeply a better fit makes a place more likely. This and the next by tenfold cross-validation on what was heard. */
@@ -27,8 +27,8 @@ const RESTRAINT = 0.002;
 /** So few that rare words do not learn a phrase by heart: with twice as many, phrases that were not heard fare worse. */
 const ROUNDS = 10;
 const RATE = 0.3;
-/** Less than this, in tenths, is left out of the file. What it costs is lost in the noise. */
-const LEAST = 9;
+/** Less than this, in thirds, is left out of the file. What it costs is lost in the noise. */
+const LEAST = 3;
 
 /**
  * Learns from what was heard how much a word speaks for a place, beside what the place is called: multinomial logistic
@@ -72,8 +72,8 @@ export function learn(
   return Object.fromEntries(
     [...added].flatMap(([word, weights]) => {
       const told = [...weights].flatMap((weight, i) => {
-        const tenths = Math.round((10 * weight) / STEEPNESS);
-        return Math.abs(tenths) >= LEAST ? [[i, tenths] as const] : [];
+        const thirds = Math.round((3 * weight) / STEEPNESS);
+        return Math.abs(thirds) >= LEAST ? [[i, thirds] as const] : [];
       });
       return told.length > 0 ? [[word, told] as const] : [];
     }),

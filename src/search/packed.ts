@@ -21,14 +21,14 @@ const usualPath = (id: string): string => (id.startsWith('word/') ? id.replace('
 
 /** The first character that JSON leaves as it is. Small numbers are one byte. */
 const FIRST_CHARACTER = 0x23;
-/** The least addition that is written, in tenths. */
-const LEAST = -60;
+/** The least addition that is written, in thirds. */
+const LEAST = -20;
 /** The places that a word speaks for: how far each is behind the one before, and what it adds. */
 const writtenPlaces = (added: Learnt[string]): string =>
   String.fromCharCode(
-    ...added.flatMap(([place, tenths], i) => [
+    ...added.flatMap(([place, thirds], i) => [
       FIRST_CHARACTER + place - (added[i - 1]?.[0] ?? 0),
-      FIRST_CHARACTER - LEAST + Math.max(LEAST, tenths),
+      FIRST_CHARACTER - LEAST + Math.max(LEAST, thirds),
     ]),
   );
 function readPlaces(written: string): Learnt[string] {
@@ -55,14 +55,15 @@ export function packed({ documents, same, learnt, facts, factNames }: IndexFile)
     asked[stepOf(fact)] ??= numbers;
     if (`${asked[stepOf(fact)]}` !== `${numbers}`) asked[fact] = numbers;
   }
+  // What is alike stands together: it is sent shorter so.
   return {
-    documents: Object.fromEntries(FIELDS.map((field) => [field, column(field)])) as PackedIndex['documents'],
-    same,
-    learnt: [Object.keys(learnt).join(' '), Object.values(learnt).map(writtenPlaces)],
-    facts: { rules: facts.rules, lists: facts.lists },
     flows,
     asked,
     factNames,
+    facts: { rules: facts.rules, lists: facts.lists },
+    same,
+    documents: Object.fromEntries(FIELDS.map((field) => [field, column(field)])) as PackedIndex['documents'],
+    learnt: [Object.keys(learnt).join(' '), Object.values(learnt).map(writtenPlaces)],
   };
 }
 

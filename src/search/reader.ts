@@ -5,7 +5,7 @@ import type { Reading } from './learn.ts';
 import { itself, type SaidWord, typedWords } from './said.ts';
 import type { SameWords } from './same-words.ts';
 import { tokensOf } from './tokens.ts';
-import { SOUNDS_ALIKE, wordLookup } from './word-lookup.ts';
+import { MISTYPED, SOUNDS_ALIKE, wordLookup } from './word-lookup.ts';
 
 /** More than this is no search any more. */
 export const LONGEST = 120;
@@ -74,9 +74,9 @@ const LEAST_PART = 4;
 /** A word's places: numbers of documents, each with how much the word counts there. */
 type Places = ReadonlyMap<number, number>;
 
-/** Only a longer word that sounds like one other is taken for it in facts: anything else would be a guess. */
+/** Only a longer word that sounds like one other, or is a slip of it, is taken for it in facts: all else would be a guess. */
 const isSure = (word: string, choices: number, sure: number) =>
-  word.length > 5 && choices === 1 && sure >= SOUNDS_ALIKE;
+  choices === 1 && word.length > 4 && sure >= (word.length > 5 ? MISTYPED : SOUNDS_ALIKE);
 
 /** Every word of the documents, as the one that stands for it. */
 function vocabularyOf(documents: readonly Document[], { oneFor }: SameWords): ReadonlyMap<string, Places> {

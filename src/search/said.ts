@@ -7,6 +7,8 @@ export interface TypedWord {
   readonly part: number;
   /** Whether it tells of what happened before, not of what is wrong. */
   readonly past: boolean;
+  /** Whether it may stand between any two words: “took the lid off”, “took my lid off”. */
+  readonly light: boolean;
 }
 
 /** A word that was said: all that it may stand for, and where. */
@@ -19,6 +21,11 @@ export const itself = (word: string): string => `=${word}`;
 
 /** A mark that ends a part. One inside a number does not. */
 const MARKS = /[,;:.!?()–—/]+(?=\s|$)|\s[-–—]\s/u;
+
+/** Articles, and whose a thing is. */
+const LIGHT = new Set(
+  tokensOf('the my our your his her their its der das dem den mein meine meiner meinem meinen el mi mis'),
+);
 
 const words = (text: string): ReadonlySet<string> => new Set(tokensOf(text));
 /** What comes behind these is what happened before. */
@@ -45,16 +52,18 @@ const AGAIN =
 
 /** The words of a text in their parts, each with whether it tells of the past. */
 export function typedWords(text: string): readonly TypedWord[] {
-  const typed: { word: string; part: number; past: boolean }[] = [];
+  const typed: { -readonly [Key in keyof TypedWord]: TypedWord[Key] }[] = [];
   const plain = TURNS.test(text) ? text.replace(AT_ONCE, 'just ').replace(AGAIN, '$1 again') : text;
   for (const [part, told] of plain.split(MARKS).entries()) {
     let past = false;
     const all = tokensOf(told);
     for (const [i, word] of all.entries()) {
       const changed = NOW.has(word) && !MOMENT.has(all[i - 1] ?? '');
-      if (changed) for (const before of typed) before.past = true;
+      // Behind all else it says no more than that it is so: “the lid was off, right rear dead now”.
+      const ends = i === all.length - 1;
+      if (changed) for (const before of typed) if (!ends || before.part < part) before.past = true;
       if (changed || STILL.has(word)) past = false;
-      typed.push({ word, part, past });
+      typed.push({ word, part, past, light: LIGHT.has(word) });
       if (
         (SINCE.has(word) && !LASTS.test(all.slice(i + 1, i + 4).join(' '))) ||
         (LATELY.has(word) && !JUST_THESE.has(all[i + 1] ?? ''))

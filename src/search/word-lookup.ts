@@ -1,15 +1,18 @@
 import Fuse from 'fuse.js/basic';
-import { type SameWords, stemOf } from './same-words.ts';
+import type { SameWords } from './same-words.ts';
 import { slipsBetween } from './slips.ts';
 import { soundOf } from './sound-key.ts';
+import { stemOf } from './stem.ts';
 
 /** The known words that a typed one may be, best first, each with how sure that is. */
 export type Meant = readonly (readonly [word: string, sure: number])[];
 
 /** How sure it is that a typed word is the one that it begins, or sounds like, or is a slip or two away from. */
-const BEGUN = 0.8;
+const BEGUN = 0.75;
 export const SOUNDS_ALIKE = 0.85;
-const MISTYPED = 0.8;
+export const MISTYPED = 0.8;
+/** A word that sounds the same may be so many slips away. */
+const SOUND_SLIPS = 3;
 /** A shorter word is looked up only as it is. */
 const LEAST_LETTERS = 3;
 /** In a word of so few letters a vowel is as telling as a consonant. */
@@ -32,13 +35,13 @@ export function wordLookup(all: readonly string[], isKnown: (word: string) => bo
     return typed.length > SHORT ? words : words.filter((word) => [...typed].every((letter) => word.includes(letter)));
   };
 
-  /** The words that are the fewest slips away, if those are few enough. */
-  const nearest = (typed: string, words: readonly string[], most: number): readonly string[] => {
+  /** The words that are the fewest slips away, if those are few enough, and how many that is. */
+  const nearest = (typed: string, words: readonly string[], most: number) => {
     const slips = words.map((word) =>
       Math.abs(word.length - typed.length) > most ? Infinity : slipsBetween(typed, word),
     );
-    const least = Math.min(most, ...slips);
-    return words.filter((_, i) => slips[i] === least);
+    const least = Math.min(most + 1, ...slips);
+    return { words: words.filter((_, i) => slips[i] === least && least <= most), least };
   };
   const lookUp = (typed: string): Meant => {
     if (isKnown(typed)) return [[oneFor(typed), 1]];
@@ -47,27 +50,26 @@ export function wordLookup(all: readonly string[], isKnown: (word: string) => bo
     const add = (words: readonly string[], sure: number) => {
       for (const word of words) found.set(oneFor(word), Math.max(sure, found.get(oneFor(word)) ?? 0));
     };
-    add(nearest(typed, alike(typed), 3), SOUNDS_ALIKE);
+    const heard = nearest(typed, alike(typed), SOUND_SLIPS);
     // Hardly anybody misses the first letter.
     const sameBegin = byBegin.get(typed.charAt(0)) ?? [];
-    add(
-      sameBegin.filter((word) => word.startsWith(typed)),
-      BEGUN,
-    );
-    if (found.size > 0) return [...found];
-    const most = Math.floor(typed.length / LETTERS_A_SLIP);
-    const near = sameBegin.filter((word) => Math.abs(word.length - typed.length) <= most);
-    const close = new Fuse(near, { threshold: FUZZY, distance: 20, ignoreLocation: false }).search(typed, {
-      limit: 12,
-    });
-    add(
-      nearest(
+    const begun = sameBegin.filter((word) => word.startsWith(typed));
+    const most = Math.min(Math.floor(typed.length / LETTERS_A_SLIP), heard.least - 1);
+    if (begun.length === 0 && most > 0) {
+      const near = sameBegin.filter((word) => Math.abs(word.length - typed.length) <= most);
+      const close = new Fuse(near, { threshold: FUZZY, distance: 20, ignoreLocation: false }).search(typed, {
+        limit: 12,
+      });
+      const { words } = nearest(
         typed,
         close.map(({ item }) => item),
         most,
-      ),
-      MISTYPED,
-    );
+      );
+      add(words, MISTYPED);
+    }
+    // What only sounds like it is no match for what is fewer slips away.
+    if (found.size === 0) add(heard.words, SOUNDS_ALIKE);
+    add(begun, BEGUN);
     return [...found];
   };
   const met = new Map<string, Meant>();

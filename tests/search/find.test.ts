@@ -123,6 +123,16 @@ describe('the facts', () => {
     expect(told('how to find out why the amp fuse blows', 'amp-wont-turn-on')).toEqual({});
     expect(told('the amp fuse blows', 'amp-wont-turn-on')).toEqual({ 'fuses-blown': 'some' });
   });
+  it('are what is wrong where “now” ends what is said of it', () => {
+    expect(told('took the lid off to paint it, rear right dead now', 'one-speaker-or-side-dead')).toEqual({
+      'last-change': 'opened',
+      'which-corner': 'rear-right',
+    });
+  });
+  it('are read over articles, and out of a longer word with a slip in it', () => {
+    expect(told('rear speakers only work with the engine off', 'no-rear-sound')).toEqual({ 'when-silent': 'running' });
+    expect(told('rears dead since the batery swap', 'no-rear-sound')).toEqual({ 'last-change': 'battery' });
+  });
   it('see no change in a “just” that means only', () => {
     expect(told('rear silent, just the stock radio on it', 'no-rear-sound')).toEqual({ 'unit-kind': 'factory' });
     expect(told('rear silent, just swapped the radio', 'no-rear-sound')).toEqual({ 'last-change': 'unit' });
@@ -143,7 +153,7 @@ describe('the facts', () => {
       (word) => word,
     );
     const facts = (words: string) =>
-      given(words.split(' ').map((word) => ({ means: new Set([word]), part: 0, past: false })));
+      given(words.split(' ').map((word) => ({ means: new Set([word]), part: 0, past: false, light: false })));
     expect(facts('right top case speaker dead')).toEqual([
       { step: 'a', option: 'right-dead', flows: ['here'] },
       { step: 'b', option: 'right-dead', flows: ['here'] },
@@ -155,12 +165,30 @@ describe('the facts', () => {
 });
 
 describe('words of one meaning', () => {
-  it('are the same without those that are only plurals of others', () => {
-    const groups = ['rear rears back backs backed', 'pass passes', 'bag bags bagger'];
+  it('are the same without those that are only forms of others', () => {
+    const groups = ['rear rears back backs backed', 'pass passes', 'bag bags bagger', 'loud laut lauten', 'let lautes'];
     const fewer = withoutForms(groups);
-    expect(fewer).toEqual(['rear back backed', 'pass', 'bag bagger']);
+    expect(fewer).toEqual(['rear back', 'pass', 'bag bagger', 'loud laut lauten', 'let lautes']);
     for (const word of groups.flatMap((group) => group.split(' ')))
       expect(sameWords(fewer).oneFor(word), word).toBe(sameWords(groups).oneFor(word));
+  });
+});
+
+describe('a word', () => {
+  const { oneFor } = sameWords(['cut cuts', 'silent stummer', 'rain rainy', 'shut']);
+  it('is known in forms that nobody wrote', () => {
+    for (const [form, word] of [
+      ['cutting', 'cut'],
+      ['shutting', 'shut'],
+      ['stummen', 'silent'],
+      ['raining', 'rain'],
+    ] as const)
+      expect(oneFor(form), form).toBe(word);
+  });
+  it('is no form of one that is as like to another, and a short one of none', () => {
+    expect(sameWords(['loud lauten', 'ring lautes']).oneFor('lauter')).toBe('lauter');
+    expect(sameWords(['case fairing']).oneFor('fair')).toBe('fair');
+    expect(oneFor('anything')).toBe('anything');
   });
 });
 
