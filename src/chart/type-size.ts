@@ -5,14 +5,14 @@ import type { Leads, Sheet } from './numbered.ts';
  * How large the type of a chart can be on one side of A4. It is reckoned, not tried: the site is built without a browser.
  */
 
-/** In points, the largest first; the styles have a class for each. */
-export const TYPE_SIZES_PT = [12, 10.5, 9.5, 9, 8.6, 8.2, 7.8, 7.4, 7.1, 6.8] as const;
+/** In points, the largest first; the styles have a class for each. Smaller type is not read at an arm's length. */
+export const TYPE_SIZES_PT = [12, 10.5, 9.5, 9, 8.6, 8.2] as const;
 export type TypeSizePt = (typeof TYPE_SIZES_PT)[number];
 
 const MM_PER_PT = 25.4 / 72;
 /** A4 less its margins, as the styles have them: 297 and 210 mm of ISO 216, two columns with a gap. */
-const HEIGHT_MM = 297 - 2 * 9;
-const COLUMN_MM = (210 - 2 * 10 - 4) / 2;
+const HEIGHT_MM = 297 - 2 * 7;
+const COLUMN_MM = (210 - 2 * 8 - 4) / 2;
 const INSIDE_MM = COLUMN_MM - 3.6;
 /** What the parts of a box take besides their lines. */
 const BOX_MM = 3.7;
@@ -20,7 +20,7 @@ const ROW_MM = 0.7;
 /** Widths of the two sides of an answer, as the styles divide them. */
 const SAID_PART = 0.32;
 const LEADS_PART = 0.64;
-const LINE_RATIO = 1.2;
+const LINE_RATIO = 1.17;
 const CAUTION_RATIO = 0.92;
 /** Between two cautions, and their heading. */
 const CAUTION_MM = 0.4;

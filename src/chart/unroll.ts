@@ -199,27 +199,3 @@ export function unroll(
   }
   return { root, questions, coveredShare: covered };
 }
-
-/** From the one that follows the page most closely. Judged by what fits on a sheet. */
-const REACHES: readonly Reach[] = [
-  { toldBits: 0.3, mostNamed: 3, namedShare: 0.85 },
-  { toldBits: 0.3, mostNamed: 4, namedShare: 0.8 },
-  { toldBits: 0.3, mostNamed: 4, namedShare: 0.75 },
-  { toldBits: 0.5, mostNamed: 3, namedShare: 0.85 },
-  { toldBits: 0.5, mostNamed: 4, namedShare: 0.8 },
-  { toldBits: 0.5, mostNamed: 4, namedShare: 0.75 },
-  { toldBits: 0.5, mostNamed: 4, namedShare: 0.7 },
-  { toldBits: Infinity, mostNamed: 4, namedShare: 0.75 },
-  { toldBits: Infinity, mostNamed: 4, namedShare: 0.7 },
-];
-
-/** The chart that follows the page most closely and still reaches its goal; the one that comes nearest, where none does. */
-export function unrolled(flow: StagedFlow, late: Late, bike: Rig, goal: Goal): Chart {
-  let nearest: Chart | undefined;
-  for (const reach of REACHES) {
-    const chart = unroll(flow, late, bike, reach, goal);
-    if (chart.coveredShare >= goal.coverShare) return chart;
-    if (!nearest || chart.coveredShare > nearest.coveredShare) nearest = chart;
-  }
-  return nearest as Chart;
-}
