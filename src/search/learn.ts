@@ -21,12 +21,14 @@ export interface Reading {
 export type Learnt = Readonly<Record<string, readonly (readonly [number, number])[]>>;
 
 /** How steeply a better fit makes a place more likely. This and the next by tenfold cross-validation on what was heard. */
-const STEEPNESS = 0.7;
+const STEEPNESS = 0.5;
 /** How strongly what is learnt is held near nothing. */
 const RESTRAINT = 0.002;
 /** So few that rare words do not learn a phrase by heart: with twice as many, phrases that were not heard fare worse. */
 const ROUNDS = 10;
 const RATE = 0.3;
+/** What was heard less often tells of one phrase, not of a word. */
+const LEAST_HEARD = 3;
 /** Less than this, in thirds, is left out of the file. What it costs is lost in the noise. */
 const LEAST = 3;
 
@@ -48,9 +50,10 @@ export function learn(
       throw new Error(`content/words/heard.txt: “${query}” is said to mean ${is}, which is no place.`);
     return { offsets: [...fits].map((fit) => STEEPNESS * fit), words, meant };
   });
+  const times = new Map<string, number>();
+  for (const { words } of cases) for (const [word] of words) times.set(word, (times.get(word) ?? 0) + 1);
   const added = new Map<string, Float64Array>();
-  for (const { words } of cases)
-    for (const [word] of words) added.set(word, added.get(word) ?? new Float64Array(documents.length));
+  for (const [word, count] of times) if (count >= LEAST_HEARD) added.set(word, new Float64Array(documents.length));
   for (let round = 0; round < ROUNDS; round++)
     for (const { offsets, words, meant } of cases) {
       const own = words.flatMap(([word, strength]) => {

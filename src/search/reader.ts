@@ -22,7 +22,8 @@ const KIND_WEIGHT = {
 } as const;
 
 /** Whoever asks how, what or why wants to know, not to be asked. */
-const QUESTION = /^(?:how|whats?|why|where|who|which|wie|was|warum|wo|como|cómo|que|qué)\b/i;
+const QUESTION =
+  /^(?:how|whats?|why|where|who|which|wie|was|warum|wo|como|cómo|que|qué)\b|\b(?:how (?:do|does|to|many|much|long)|what (?:is|are|does)|why (?:do|does))\b/i;
 const ASKED_WEIGHT = 1.25;
 const ANSWERS = new Set(['read', 'calculate', 'word']);
 /** Whoever asks why, or to have it explained, wants to read. */
@@ -46,6 +47,11 @@ const MEANING = new Set(
 /** Whoever asks what a word means wants the word. */
 const DEFINES =
   /^(?:whats?|was|que|qué)\b|\bwhat(?:s| is) (?:it|that|this)\b|\b(?:mean(?:s|ing)?|define|definition|stands? for|hei(?:ss|ß)t|bedeutet|significa)\b/i;
+/** So does whoever asks it of a word that has others beside it: of any if it is plain, of one if it may be a question, too. */
+const MEANS =
+  /\b(?:mean(?:s|ing)?|defin(?:e|es|ition)|stands? for|hei(?:ss|ß)t|bedeutet|significa|what(?:s| is) (?:an?|the|it|that|this))\b/i;
+const MAY_MEAN = /^(?:what(?:s| is| are)|was (?:ist|sind)|que es)\b/i;
+const BESIDE = 2;
 
 /** What happened before tells less of what is wrong. */
 const PAST_WEIGHT = 0.5;
@@ -62,11 +68,13 @@ const IN_TEXT = 0.1;
 /** Whoever types a title means that place, and whoever asks what a word means, that word. */
 const WHOLE_TITLE = 1.6;
 const DEFINED = 3;
+const DEFINED_AMONG = 2;
 /** What is named first is mostly what it is about. */
 const FIRST = 1.3;
 
-/** How strongly an answer that the words give counts beside them in what is learnt. */
-const ANSWER = 0.5;
+/** How strongly an answer that the words give counts beside them in what is learnt, and what kind of question it is. */
+const ANSWER = 1;
+const SHAPE = 0.5;
 
 /** The parts of a word that is two words are at least so long. */
 const LEAST_PART = 4;
@@ -77,6 +85,16 @@ type Places = ReadonlyMap<number, number>;
 /** Only a longer word that sounds like one other, or is a slip of it, is taken for it in facts: all else would be a guess. */
 const isSure = (word: string, choices: number, sure: number) =>
   choices === 1 && word.length > 4 && sure >= (word.length > 5 ? MISTYPED : SOUNDS_ALIKE);
+
+/** What kind of question it is, as words to learn by. */
+const SHAPES: readonly (readonly [name: string, is: RegExp])[] = [
+  ['?asks', QUESTION],
+  ['?defines', DEFINES],
+  ['?explains', EXPLAINS],
+  ['?checks', CHECKS],
+  ['?instructs', INSTRUCTS],
+  ['?number', /\d/],
+];
 
 /** Every word of the documents, as the one that stands for it. */
 function vocabularyOf(documents: readonly Document[], { oneFor }: SameWords): ReadonlyMap<string, Places> {
@@ -168,10 +186,14 @@ export function reader(
     if ([...words.values()].join('').length < 2) return { fits, words: strengths, given: [] };
     const past = typedIn(typedAs.filter(({ past }) => past).map(({ word }) => word));
     let first = FIRST;
+    /** The words as the ones that they are taken for. */
+    const taken = new Map(words);
     for (const [one, word] of words) {
       const weight = (past.has(one) ? PAST_WEIGHT : 1) * first;
       if (tells(one)) first = 1;
       const candidates = meant(word);
+      const [[likely, howSure] = [one, 1]] = candidates;
+      if (candidates.length === 1 && howSure >= MISTYPED && taken.delete(one)) taken.set(likely, word);
       const best = new Map<number, number>();
       for (const [known, sure] of candidates) {
         const strength = weight * sure * (rarity.get(known) ?? 0);
@@ -187,10 +209,14 @@ export function reader(
     const given = INSTRUCTS.test(query.trim()) ? [] : facts.given(said);
     for (const name of new Set(given.flatMap(({ step, option }) => [`=${step}`, `=${step}=${option}`])))
       strengths.push([name, ANSWER]);
-    const asked = QUESTION.test(query.trim());
-    const defines = DEFINES.test(query.trim());
-    const explains = EXPLAINS.test(query.trim());
-    const checks = CHECKS.test(query.trim());
+    const text = query.trim();
+    for (const [name, is] of SHAPES) if (is.test(text)) strengths.push([name, SHAPE]);
+    const asked = QUESTION.test(text);
+    const defines = DEFINES.test(text);
+    const explains = EXPLAINS.test(text);
+    const checks = CHECKS.test(text);
+    const beside = [...words].filter(([one, word]) => !ASKING.has(one) && !MEANING.has(word)).length;
+    const means = MEANS.test(text) || (MAY_MEAN.test(text) && beside <= BESIDE);
     for (let at = 0; at < fits.length; at++) {
       const fit = fits[at] ?? 0;
       const kind = kinds[at];
@@ -203,11 +229,13 @@ export function reader(
             : asked && ANSWERS.has(kind)
               ? ASKED_WEIGHT
               : 1;
-      const named = names[at]?.some((name) => isNamed(name, words))
+      const named = names[at]?.some((name) => isNamed(name, taken))
         ? defines && kind === 'word'
           ? DEFINED
           : WHOLE_TITLE
-        : 1;
+        : means && kind === 'word' && names[at]?.some((name) => name.every((one) => taken.has(one)))
+          ? DEFINED_AMONG
+          : 1;
       fits[at] = fit * KIND_WEIGHT[kind] * wants * named;
     }
     return { fits, words: strengths, given };
