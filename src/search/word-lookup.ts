@@ -22,6 +22,18 @@ const LETTERS_A_SLIP = 3;
 /** Letters that a fuzzy match may be off by, as the library counts it. */
 const FUZZY = 0.4;
 
+/** The letters of a word, one bit each. */
+const lettersOf = (word: string): number => {
+  let bits = 0;
+  for (let at = 0; at < word.length; at++) bits |= 1 << (word.charCodeAt(at) & 31);
+  return bits;
+};
+const bitsIn = (bits: number): number => {
+  let count = 0;
+  for (let left = bits; left !== 0; left &= left - 1) count++;
+  return count;
+};
+
 /**
  * Looks typed words up among those that are known: as they are, else by what they sound like or begin, else by what they
  * come close to. What was looked up once is kept, so that a key costs no more than the word that is being typed.
@@ -33,6 +45,21 @@ export function wordLookup(all: readonly string[], isKnown: (word: string) => bo
     const words = bySound.get(soundOf(typed)) ?? bySound.get(soundOf(stemOf(typed))) ?? [];
     // In a short word the vowel is half of it: “hat” is no “hot”.
     return typed.length > SHORT ? words : words.filter((word) => [...typed].every((letter) => word.includes(letter)));
+  };
+
+  const byShape = Map.groupBy(
+    all.map((word) => ({ word, letters: lettersOf(word) })),
+    ({ word }) => word.charAt(0) + word.length,
+  );
+  /** Words of the same first letter that the library finds close. What has too many other letters is never shown to it. */
+  const closeTo = (typed: string, most: number): readonly string[] => {
+    const own = lettersOf(typed);
+    const near: string[] = [];
+    for (let length = typed.length - most; length <= typed.length + most; length++)
+      for (const { word, letters } of byShape.get(typed.charAt(0) + length) ?? [])
+        if (bitsIn(own & ~letters) <= most && bitsIn(letters & ~own) <= most) near.push(word);
+    if (near.length === 0) return near;
+    return new Fuse(near, { threshold: FUZZY, distance: 20 }).search(typed, { limit: 12 }).map(({ item }) => item);
   };
 
   /** The words that are the fewest slips away, if those are few enough, and how many that is. */
@@ -55,18 +82,7 @@ export function wordLookup(all: readonly string[], isKnown: (word: string) => bo
     const sameBegin = byBegin.get(typed.charAt(0)) ?? [];
     const begun = sameBegin.filter((word) => word.startsWith(typed));
     const most = Math.min(Math.floor(typed.length / LETTERS_A_SLIP), heard.least - 1);
-    if (begun.length === 0 && most > 0) {
-      const near = sameBegin.filter((word) => Math.abs(word.length - typed.length) <= most);
-      const close = new Fuse(near, { threshold: FUZZY, distance: 20, ignoreLocation: false }).search(typed, {
-        limit: 12,
-      });
-      const { words } = nearest(
-        typed,
-        close.map(({ item }) => item),
-        most,
-      );
-      add(words, MISTYPED);
-    }
+    if (begun.length === 0 && most > 0) add(nearest(typed, closeTo(typed, most), most).words, MISTYPED);
     // What only sounds like it is no match for what is fewer slips away.
     if (found.size === 0) add(heard.words, SOUNDS_ALIKE);
     add(begun, BEGUN);
