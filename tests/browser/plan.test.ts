@@ -102,6 +102,8 @@ describe('whether a reflash is needed', () => {
     await tap(page, 'Added later', 'A remote wire', 'No, it takes any source');
     await tap(page, 'Added later', 'Sound on its inputs', 'Yes, the unaltered output only');
     await tap(page, 'No, I do not mind', 'Nobody ever changed it', 'The head unit’s rear outputs', 'No, front only');
+    await page.getByRole('heading', { name: 'Did this bike leave the factory with an amplifier?' }).waitFor();
+    await tap(page, 'No');
     const verdict = theEnd(page);
     await verdict.waitFor();
     const words = await verdict.innerText();
