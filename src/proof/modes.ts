@@ -3,6 +3,7 @@ import { type Observer, observe } from '../observe/index.ts';
 import type { Rig } from '../rig/rig.ts';
 import type { Facts } from '../steps/step.ts';
 import { BASIC_METER, GOOD_METER } from '../world/meter.ts';
+import { oncePer, oncePerKey } from '../world/remembered.ts';
 import { COMPLAINTS, type Ridden } from '../world/symptoms/index.ts';
 import { believedRig } from './believed-rig.ts';
 import type { Present } from './bikes.ts';
@@ -64,6 +65,15 @@ export function rideOf(
   };
 }
 
+const rides = oncePerKey<Subject, Ride>();
+/** Somebody with an exact meter who errs nowhere, on a bike of which everything is known: the same for all modes. */
+const careful = (table: Table, subject: Subject, present: Present): Ride =>
+  rides(subject, nameOf([present]), () =>
+    rideOf(table, subject, [present], subject.paper, steady(ids('exact', subject, [present]))),
+  );
+/** A ride comes out the same however often it is played. */
+const playedOnce = oncePer(play);
+
 const single = (
   id: string,
   says: string,
@@ -92,14 +102,12 @@ const inTurn = (id: string, says: string, hard: (step: string, sees: Observe, dr
   says,
   trials: (table, subject) =>
     subject.faults.flatMap((present) => {
-      const seeds = ids(id, subject, [present]);
-      const draw = drawFrom(...seeds);
-      const sees = steady(seeds);
-      const ride = rideOf(table, subject, [present], subject.paper, sees);
-      const way = [...new Set(play(ride).asked.filter((step) => !step.startsWith('again ')))];
+      const draw = drawFrom(...ids(id, subject, [present]));
+      const ride = careful(table, subject, present);
+      const way = [...new Set(playedOnce(ride).asked.filter((step) => !step.startsWith('again ')))];
       return drawn(draw, way, table.turns).map((step) => ({
         faults: [present],
-        ride: { ...ride, observe: hard(step, sees, draw) },
+        ride: { ...ride, observe: hard(step, ride.observe, draw) },
         hardship: `${id} ${step}`,
       }));
     }),
@@ -165,10 +173,12 @@ const leftOutMode: Mode = {
     }),
 };
 
-const exact = single('exact', 'exact meter, everything about the bike known', ({ paper }, _, seeds) => ({
-  believed: paper,
-  sees: steady(seeds),
-}));
+const exact: Mode = {
+  id: 'exact',
+  says: 'exact meter, everything about the bike known',
+  trials: (table, subject) =>
+    subject.faults.map((present) => ({ faults: [present], ride: careful(table, subject, present) })),
+};
 const noMeter = single('no-meter', 'no meter', ({ paper }, _, seeds) => ({
   believed: paper,
   sees: withoutMeter(steady(seeds)),
@@ -198,4 +208,4 @@ export const MODES: readonly Mode[] = [
   boundOf(strange),
 ];
 
-export const playTrial = ({ ride }: Trial): Played => play(ride);
+export const playTrial = ({ ride }: Trial): Played => playedOnce(ride);
