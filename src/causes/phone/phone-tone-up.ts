@@ -26,6 +26,7 @@ export const phoneToneUp: Cause = {
       'In the phone’s settings: equaliser, bass boost, loudness or level matching off.',
       'The same in each app that plays. Each has its own.',
       'Phone volume full, or two steps below if full is harsh. The head unit does the rest.',
+      'Thin at any volume, like a phone call? A headset or an intercom has the link in voice mode. End the call, switch them off, connect the phone again.',
       'Check again after the app updates.',
     ],
     tools: 'None',

@@ -18,8 +18,9 @@ export const unitHung: Cause = {
     repair: [{ do: 'restart-unit' }],
     fix: [
       'Never during an update.',
+      'Does it ask for a code? Then it is locked, as some are once they were without supply. The code is in the bike’s papers, or the dealer has it. Wrong tries lock it for longer.',
       'Key off, phone unplugged, and give it five minutes: it is slow to go to sleep.',
-      'Still stuck: key off, its fuse out for a few minutes, then back in. Presets may be lost.',
+      'Still stuck: have its code at hand, if it has one. Key off, its fuse out for a few minutes, then back in. Presets may be lost.',
       'If it keeps hanging, read the battery while the engine starts. Below 9.6 V, suspect the battery.',
     ],
     tools: 'None, or a fuse puller',

@@ -7,7 +7,11 @@ export const unitScreen: ChoiceStep<'normal' | 'dark' | 'hung' | 'restarts'> = c
   ask: 'Does the head unit’s screen light up within a minute and respond to a button?',
   phone:
     'Count slowly to sixty, then press any button. Is the radio’s screen as usual, dark, stuck so that no button does anything, or does it keep restarting?',
-  how: ['Wait a minute.', 'Press any button. A healthy one responds within a second.'],
+  how: [
+    'Wait a minute.',
+    'Press any button. A healthy one responds within a second.',
+    'Asks for a code, and does nothing else: that counts as lit without responding.',
+  ],
   why: 'A dark screen is a feed, a fuse or the head unit itself. A lit one sends you to what is playing and where it goes.',
   tool: 'none',
   minutes: 2,
