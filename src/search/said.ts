@@ -42,31 +42,40 @@ const STILL = words('still trotzdem sigue');
 
 /** “Right now” and “just now” say when, not what was before. */
 const MOMENT = words('right just');
-/** Before these “just” means no more than “only”. */
-const JUST_THESE = words('the a an my one front rear left right only like as when at on in no not now');
+/** Behind “just”, what happened: elsewhere it means no more than “only”. */
+const HAPPENED = /^(?:\w+ed|put|got|had|bought|did|took|came|rode|ran|built|made|hung|new|back|out|home|after)$/;
 /** Where “right” and “back” are no side and no place: “right away”, “comes right back”, “years back”. */
 const TURNS = /right|back/i;
 const AT_ONCE = /(?<!\b(?:front|rear|back|bag|lid|side|and|or) )\bright (?=(?:now|away|off the|from the|out of)\b)/gi;
 const AGAIN =
   /\b(come|comes|came|coming|go|goes|going|went|gets?|flash|flashed|years|months|weeks|way) (?:right )?back\b(?! (?:left|right|speakers?|ones?|pair|seat))/gi;
 
+/** Sides as a rider has them in hand. */
+const IN_HAND = /throttle|clutch|stand/i;
+const RIGHT_HAND = /\b(?:throttle|brake) (?:side|hand)\b/gi;
+const LEFT_HAND = /\b(?:clutch|kickstand|sidestand) (?:side|hand)\b/gi;
+
 /** The words of a text in their parts, each with whether it tells of the past. */
 export function typedWords(text: string): readonly TypedWord[] {
   const typed: { -readonly [Key in keyof TypedWord]: TypedWord[Key] }[] = [];
-  const plain = TURNS.test(text) ? text.replace(AT_ONCE, 'just ').replace(AGAIN, '$1 again') : text;
+  const turned = TURNS.test(text) ? text.replace(AT_ONCE, 'just ').replace(AGAIN, '$1 again') : text;
+  const plain = IN_HAND.test(turned)
+    ? turned.replace(RIGHT_HAND, 'right side').replace(LEFT_HAND, 'left side')
+    : turned;
   for (const [part, told] of plain.split(MARKS).entries()) {
     let past = false;
     const all = tokensOf(told);
     for (const [i, word] of all.entries()) {
       const changed = NOW.has(word) && !MOMENT.has(all[i - 1] ?? '');
-      // Behind all else it says no more than that it is so: “the lid was off, right rear dead now”.
+      // Behind all else they say no more than that it is so, unlike what stands in a part before: “lid was off, rear dead now”.
       const ends = i === all.length - 1;
-      if (changed) for (const before of typed) if (!ends || before.part < part) before.past = true;
+      if (changed || (ends && SINCE.has(word)))
+        for (const before of typed) if (!ends || before.part < part) before.past = true;
       if (changed || STILL.has(word)) past = false;
       typed.push({ word, part, past, light: LIGHT.has(word) });
       if (
         (SINCE.has(word) && !LASTS.test(all.slice(i + 1, i + 4).join(' '))) ||
-        (LATELY.has(word) && !JUST_THESE.has(all[i + 1] ?? ''))
+        (LATELY.has(word) && (word !== 'just' || HAPPENED.test(all[i + 1] ?? '')))
       )
         past = true;
     }

@@ -129,6 +129,17 @@ describe('the facts', () => {
       'which-corner': 'rear-right',
     });
   });
+  it('happened before where “since” ends what is said of now', () => {
+    expect(told('i had the seat off last weekend, back speakers gone since', 'no-rear-sound')).toEqual({
+      'last-change': 'opened',
+    });
+  });
+  it('know a side by the hand that is there', () => {
+    expect(told('fairing speaker on the throttle side is dead', 'one-speaker-or-side-dead')).toEqual({
+      'which-corner': 'front-right',
+    });
+    expect(told('clutch side silent', 'one-speaker-or-side-dead')).toEqual({ 'which-corner': 'left' });
+  });
   it('are read over articles, and out of a longer word with a slip in it', () => {
     expect(told('rear speakers only work with the engine off', 'no-rear-sound')).toEqual({ 'when-silent': 'running' });
     expect(told('rears dead since the batery swap', 'no-rear-sound')).toEqual({ 'last-change': 'battery' });
@@ -136,6 +147,7 @@ describe('the facts', () => {
   it('see no change in a “just” that means only', () => {
     expect(told('rear silent, just the stock radio on it', 'no-rear-sound')).toEqual({ 'unit-kind': 'factory' });
     expect(told('rear silent, just swapped the radio', 'no-rear-sound')).toEqual({ 'last-change': 'unit' });
+    expect(told('both rear speakers play, just super weak', 'no-rear-sound')).toEqual({ 'which-silent': 'weak' });
   });
   it('see a word in its phrase only: that a lamp is off says nothing of an amplifier that goes off', () => {
     expect(told('amp light off', 'amp-wont-turn-on')).toEqual({ 'amp-light': 'off' });
