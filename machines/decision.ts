@@ -4,7 +4,7 @@ import { onceEach } from '../src/compute/once-each.ts';
 import { type Certainty, certaintyOf, wouldProve } from '../src/inference/certainty.ts';
 import { type Doubt, doubts } from '../src/inference/doubt.ts';
 import { type Next, nextSteps, type Offer } from '../src/inference/next.ts';
-import { reckoned } from '../src/inference/pairs.ts';
+import { type BothOf, pairsShare, reckoned } from '../src/inference/pairs.ts';
 import {
   type Knowledge,
   likeliestOutcome,
@@ -109,6 +109,8 @@ export function observationsOf(flow: StagedFlow, f: Findings, confirmed: Readonl
   return [...flow.steps.values()].flatMap((step): Observation[] => {
     const outcome = outcomeNamed(f, step.id);
     if (outcome === undefined || outcome === 'cannot') return [];
+    // “My bike” knows it of both amplifiers: that of the other one says nothing of the one that is meant.
+    if (step.kind === 'rig' && step.sensible?.(f) === false) return [];
     if (step.kind === 'choice' && step.justNow?.includes(outcome) && lookedAtWhilePlaying(f)) return [];
     return [
       {
@@ -123,6 +125,12 @@ export function observationsOf(flow: StagedFlow, f: Findings, confirmed: Readonl
     ];
   });
 }
+
+/** What the steps of a flow show where two things are wrong, of those that say so. */
+export const bothOf =
+  (flow: StagedFlow): BothOf =>
+  (id) =>
+    flow.steps.get(id)?.both;
 
 /** Minutes of a step on top of what stands ready from the steps before it. */
 function minutesNow(step: Step, ready: ReadonlySet<ConditionKey>): number {
@@ -267,19 +275,27 @@ function leadOf(flow: StagedFlow, f: Findings, shares: readonly Share[]): Share 
 /** A cause whose share falls to so little of what it is on any bike is none of this one. Judged: what is said is wrong in 0.03. */
 const OF_BIKE_RATIO = 0.1;
 type Reckoned = Pick<Reckoning, 'model' | 'known' | 'shares'>;
-/**
- * Whether a bike can have a cause, as it was said to be built and where it was said to be wrong: nobody is sent to an
- * amplifier that he said is not there, nor to a lid for a speaker in the fairing.
- */
-function canBeOn(flow: StagedFlow, { model, known }: Pick<Reckoning, 'model' | 'known'>): (cause: string) => boolean {
+/** Whether a cause keeps enough of its share with what these answers say. */
+function keepsItsShare(
+  { model, known }: Pick<Reckoning, 'model' | 'known'>,
+  isSaid: (observation: Observation) => boolean,
+): (cause: string) => boolean {
   const shareWith = (observations: readonly Observation[]) =>
     new Map(
       ranked(model, posterior(model, { observations, repairs: [] })).map((one) => [one.cause, one.shareRatio] as const),
     );
-  const fitted = new Set(flow.spec.stages.fitted.map(({ id }) => id));
-  const any = shareWith([]);
-  const said = shareWith(known.observations.filter(({ step, trust }) => trust === 'build' || fitted.has(step)));
+  const [any, said] = [shareWith([]), shareWith(known.observations.filter(isSaid))];
   return (cause) => (said.get(cause) ?? 0) >= OF_BIKE_RATIO * (any.get(cause) ?? 0);
+}
+/** Whether a bike can have a cause, as it was said to be built. */
+const canBeBuilt = (reckoned: Reckoned) => keepsItsShare(reckoned, ({ trust }) => trust === 'build');
+/**
+ * The same, and where it was said to be wrong: nobody is sent to an amplifier that he said is not there, nor to a lid for a
+ * speaker in the fairing.
+ */
+function canBeOn(flow: StagedFlow, reckoned: Reckoned): (cause: string) => boolean {
+  const fitted = new Set(flow.spec.stages.fitted.map(({ id }) => id));
+  return keepsItsShare(reckoned, ({ step, trust }) => trust === 'build' || fitted.has(step));
 }
 
 /** What is named beside a cause: three others at most, and none that is next to impossible. */
@@ -312,7 +328,9 @@ function conclusion(
   // The other flow has the steps for it, and hands back what is not its own.
   const to = flowOf(flow, context, f, first?.cause);
   if (to) return { kind: 'hand over', to };
-  if (first && flow.causes.includes(first.cause) && certainty !== 'short list')
+  // Two at once may be in two places, and neither of them is what is not fitted.
+  const isNamed = first && flow.causes.includes(first.cause) && certainty !== 'short list';
+  if (isNamed && canBeBuilt(reckoned)(first.cause))
     return { kind: 'conclude', cause: first.cause, certainty, besides: besidesOf(flow, f, reckoned, first.cause) };
   // A list is never empty: where all that is likely is nobody's here, it says who of its own comes next.
   const all = shares.filter(({ cause }) => flow.causes.includes(cause));
@@ -376,6 +394,9 @@ const oddByItself = (single: Model, model: Model, known: Knowledge): readonly Do
     ? []
     : doubts(single, known, posterior(single, known)).filter(({ because }) => because === 'misfit');
 
+/** So likely to be two at once, no single cause is proved. Judged. */
+const TWO_AT_ONCE_SHARE = 0.05;
+
 /** What comes next once everything in order is answered, decided once from everything that is known. */
 export function decide(flow: StagedFlow, context: FlowContext, f: Findings): Decided {
   const { late } = context;
@@ -383,7 +404,7 @@ export function decide(flow: StagedFlow, context: FlowContext, f: Findings): Dec
   const confirmed = new Set(context.confirmed ?? []);
   const known: Knowledge = { observations: observationsOf(flow, f, confirmed), repairs: context.repairs ?? [] };
   const single = compile(late.table);
-  const { model, believed } = reckoned(single, known);
+  const { model, believed } = reckoned(single, known, bothOf(flow));
   const shares = ranked(model, believed);
   const likeliest = onceEach((one: Step) => likeliestOutcome(model, believed, one.id));
   const offers = offersOf(flow, f, likeliest);
@@ -400,8 +421,9 @@ export function decide(flow: StagedFlow, context: FlowContext, f: Findings): Dec
   const fix = leader && effort(leader, f);
   const isDear = fix !== undefined && DEAR.has(fix);
   const judged = {
-    // Where no single cause explains what was seen, none is proved. Once one was mended, the other may be.
-    unexplained: model !== single && known.repairs.every(({ result }) => result !== 'better'),
+    // Where it may as well be two at once, none is proved. Once one was mended, the other may be.
+    unexplained:
+      pairsShare(single, believed) > TWO_AT_ONCE_SHARE && known.repairs.every(({ result }) => result !== 'better'),
     witnesses: isDear ? 2 : 1,
   };
   const certainty = certaintyOf(model, known, believed, { ...judged, hangsOnOne: doubted.length > 0 });

@@ -3,9 +3,10 @@ import { type Chances, isUnthought, type Model, UNTHOUGHT_SOUND } from './table.
 
 /** How often a second fault of the same complaint is there as well: one bike in twenty. An estimate. */
 const SECOND_FAULT = 1 / 20;
-const MOST_CAUSES = 8;
+/** So many of the likeliest: what is one of two explains the answers badly by itself. */
+const MOST_CAUSES = 16;
 /** Answers that the best single cause explains worse than it should by so many bits ask for two. Judged. */
-const SHORT_BITS = 4;
+const SHORT_BITS = 2;
 
 const rowFor = (model: Model, { rows }: Posterior, cause: string): number => {
   const c = model.causes.indexOf(cause);
@@ -37,6 +38,25 @@ function shortBy(model: Model, { observations }: Knowledge, believed: Posterior)
 export const thinksOfPairs = (model: Model, known: Knowledge, believed: Posterior): boolean =>
   known.repairs.some(({ result }) => result === 'better') || shortBy(model, known, believed) > SHORT_BITS;
 
+/**
+ * What a step shows with two faults, from what it shows with each: what is tried on one of them takes away only that one.
+ * Undefined where what is odd of either shows.
+ */
+export type Both = (one: string, other: string) => string;
+export type BothOf = (step: string) => Both | undefined;
+
+/** What is shown by two that show what they do by themselves, where it is known what comes of any two outcomes. */
+function combined({ outcomes, byRow }: Chances, a: number, b: number, both: Both): readonly number[] {
+  const all = byRow.map(() => 0);
+  for (const [one, o] of outcomes)
+    for (const [other, p] of outcomes) {
+      const shown = outcomes.get(both(one, other)) ?? o;
+      const chance = ((byRow[o] as Float64Array)[a] as number) * ((byRow[p] as Float64Array)[b] as number);
+      all[shown] = (all[shown] as number) + chance;
+    }
+  return all;
+}
+
 /** What is odd of either shows, and what is sound shows only if both leave it so. */
 function together(chances: Chances, a: number, b: number, sound: number): readonly number[] {
   const all = chances.byRow.map((own, o) => {
@@ -60,7 +80,7 @@ function extended(own: Float64Array, made: readonly (readonly number[])[], outco
  * The model with a row for each pair of the likeliest causes. A pair goes under the name of the one that is likelier by
  * itself: that is the one to be mended first. Once it was, the pair goes under the other, which the repair left in place.
  */
-export function withPairs(model: Model, known: Knowledge, believed: Posterior): Model {
+export function withPairs(model: Model, known: Knowledge, believed: Posterior, bothOf?: BothOf): Model {
   const leading = named(model, believed)
     .slice(0, MOST_CAUSES)
     .map(({ cause }) => ({ cause, row: rowFor(model, believed, cause) }));
@@ -80,9 +100,11 @@ export function withPairs(model: Model, known: Knowledge, believed: Posterior): 
     [...model.steps].map(([step, chances]): [string, Chances] => {
       const soundChances = chances.byRow.map((own) => own[soundRow] ?? 0);
       const sound = soundChances.indexOf(Math.max(...soundChances));
-      const made = pairs.map(([a, b]) =>
-        build.has(step) ? chances.byRow.map((own) => own[a.row] as number) : together(chances, a.row, b.row, sound),
-      );
+      const both = bothOf?.(step);
+      const made = pairs.map(([a, b]) => {
+        if (build.has(step)) return chances.byRow.map((own) => own[a.row] as number);
+        return both ? combined(chances, a.row, b.row, both) : together(chances, a.row, b.row, sound);
+      });
       const byRow = chances.byRow.map((own, o) => extended(own, made, o));
       return [step, { ...chances, byRow }];
     }),
@@ -98,10 +120,18 @@ export function withPairs(model: Model, known: Knowledge, believed: Posterior): 
   };
 }
 
+/** How likely it is that two causes at once explain the answers, in a model made wider by pairs. */
+export const pairsShare = (single: Model, { rows }: Posterior): number =>
+  rows.subarray(single.prior.length).reduce((sum, share) => sum + share, 0);
+
 /** The model to reckon with, and what is believed in it: with pairs where they are thought of. */
-export function reckoned(model: Model, known: Knowledge): { readonly model: Model; readonly believed: Posterior } {
+export function reckoned(
+  model: Model,
+  known: Knowledge,
+  bothOf?: BothOf,
+): { readonly model: Model; readonly believed: Posterior } {
   const believed = posterior(model, known);
   if (!thinksOfPairs(model, known, believed)) return { model, believed };
-  const wider = withPairs(model, known, believed);
+  const wider = withPairs(model, known, believed, bothOf);
   return { model: wider, believed: posterior(wider, known) };
 }

@@ -1,6 +1,7 @@
 /** The four places that sound comes from. Several speakers on one channel are one corner. */
 export const CORNERS = ['front-left', 'front-right', 'rear-left', 'rear-right'] as const;
 export type Corner = (typeof CORNERS)[number];
+export const isCorner = (where: string): where is Corner => (CORNERS as readonly string[]).includes(where);
 export type Axle = 'front' | 'rear';
 
 export const axleOf = (corner: Corner): Axle => (corner.startsWith('front') ? 'front' : 'rear');

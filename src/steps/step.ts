@@ -113,6 +113,11 @@ interface Wording<O extends string> {
   readonly outcomes: Readonly<Record<O, string>>;
   /** Steps whose answer this one was given under: when that changes, this is asked again. */
   readonly givenUnder?: readonly StepId[];
+  /**
+   * What it shows where two things are wrong, from what it shows with each: what is done against one leaves the other.
+   * Where nothing is said, whatever is odd of either shows.
+   */
+  both?(one: NoInfer<O>, other: NoInfer<O>): NoInfer<O>;
   /** What to do instead, shown with "I can't do this". */
   readonly ifCannot?: string;
 }

@@ -109,8 +109,8 @@ describe('two causes at once', () => {
     expect(thought('better')).toBe(true);
     expect(thought('still')).toBe(false);
   });
-  // −log₂ 0.05 − H(0.05) = 4.32 − 0.29 bits and −log₂ 0.06 − H(0.06) = 4.06 − 0.33, by hand.
-  it('are thought of when the answers are less likely by four bits than usual under the likeliest cause with a name', () => {
+  // −log₂ 0.15 − H(0.15) = 2.74 − 0.61 bits and −log₂ 0.17 − H(0.17) = 2.56 − 0.66, by hand.
+  it('are thought of when the answers are less likely by two bits than usual under the likeliest cause with a name', () => {
     const thought = (chance: number, ...answers: readonly Observation[]) => {
       const model = compile({
         steps: { lamp: ['on', 'off'], hum: ['hums', 'silent'] },
@@ -118,9 +118,9 @@ describe('two causes at once', () => {
       });
       return thinksOfPairs(model, knowing(answers), posterior(model, knowing(answers)));
     };
-    expect(thought(0.05, seen('lamp', 'on'))).toBe(true);
-    expect(thought(0.06, seen('lamp', 'on'))).toBe(false);
-    expect(thought(0.06, seen('lamp', 'on'), seen('hum', 'silent'))).toBe(false);
+    expect(thought(0.15, seen('lamp', 'on'))).toBe(true);
+    expect(thought(0.17, seen('lamp', 'on'))).toBe(false);
+    expect(thought(0.17, seen('lamp', 'on'), seen('hum', 'silent'))).toBe(false);
   });
   it('are not thought of for what is only told of the past', () => {
     const told = PLACES.map((place) => seen(place, 'wrong', { trust: 'told' }));
@@ -147,14 +147,14 @@ describe('two causes at once', () => {
     const known = knowing(readings({ F: 'wrong', G: 'wrong', X: 'wrong', Y: 'right' }), mended);
     expect(pairShares(known).find(({ wrong }) => wrong === 'FGXZ')?.under).toBe('M1');
   });
-  it('are as likely at first as one bike in twenty has a second one, of the eight likeliest', () => {
-    const ten = Object.fromEntries(Array.from({ length: 10 }, (_, c) => [`cause-${c}`, [`place-${c}`]]));
-    const model = compile(rightOrWrong(Object.values(ten).flat(), ten));
+  it('are as likely at first as one bike in twenty has a second one, of the sixteen likeliest', () => {
+    const twenty = Object.fromEntries(Array.from({ length: 20 }, (_, c) => [`cause-${c}`, [`place-${c}`]]));
+    const model = compile(rightOrWrong(Object.values(twenty).flat(), twenty));
     const wider = withPairs(model, NOTHING_KNOWN, posterior(model, NOTHING_KNOWN));
     const pairs = wider.prior.slice(model.prior.length);
-    expect(pairs).toHaveLength((8 * 7) / 2);
-    // Each has 0.1 of the named causes, which have 1 / 1.06 of all.
-    for (const prior of pairs) expectClose(prior, (0.05 * 0.1 * 0.1) / 1.06 ** 2);
+    expect(pairs).toHaveLength((16 * 15) / 2);
+    // Each has 0.05 of the named causes, which have 1 / 1.06 of all.
+    for (const prior of pairs) expectClose(prior, (0.05 * 0.05 * 0.05) / 1.06 ** 2);
   });
   it('show what is odd of either, and what is sound only if both do', () => {
     const table: Table = {
@@ -172,6 +172,19 @@ describe('two causes at once', () => {
     expect(bright.at(-1)).toBeCloseTo(0.2, 8);
     expect(dim.at(-1)).toBeCloseTo((0.8 * 0.65) / 0.95, 8);
     expect(dark.at(-1)).toBeCloseTo((0.8 * 0.3) / 0.95, 8);
+  });
+  it('show what is said to come of what each shows: what cures one of two leaves the other', () => {
+    const table: Table = {
+      steps: { press: ['cured', 'same'] },
+      rows: [row('plug', { press: [0.8, 0.2] }), row('wire', { press: [0.1, 0.9] })],
+    };
+    const model = compile(table);
+    const both = (one: string, other: string) => (one === 'cured' ? other : one);
+    const { steps } = withPairs(model, NOTHING_KNOWN, posterior(model, NOTHING_KNOWN), () => both);
+    const [cured = [], same = []] = steps.get('press')?.byRow.map((own) => [...own]) ?? [];
+    // Both at once: 0.8 · 0.1, by the product rule.
+    expect(cured.at(-1)).toBeCloseTo(0.08, 8);
+    expect(same.at(-1)).toBeCloseTo(0.92, 8);
   });
   it('show what each shows on the build that is likelier now', () => {
     const table: Table = {

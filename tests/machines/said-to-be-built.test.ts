@@ -1,9 +1,14 @@
 import { describe, expect, it } from 'vitest';
+import { ampWontTurnOn } from '../../machines/amp-wont-turn-on.ts';
+import { observationsOf } from '../../machines/decision.ts';
+import { distortionAtVolume } from '../../machines/distortion-at-volume.ts';
 import type { Late, StagedFlow } from '../../machines/machine.ts';
 import { noSoundAtAll } from '../../machines/no-sound-at-all.ts';
 import { oneSpeakerOrSideDead } from '../../machines/one-speaker-or-side-dead.ts';
 import { answered, confirmed } from '../../src/case/change.ts';
 import { replay } from '../../src/case/replay.ts';
+import { late as ampLate } from '../../src/likelihoods/amp-wont-turn-on.ts';
+import { late as distortionLate } from '../../src/likelihoods/distortion-at-volume.ts';
 import { late as silentLate } from '../../src/likelihoods/no-sound-at-all.ts';
 import { late as oneLate } from '../../src/likelihoods/one-speaker-or-side-dead.ts';
 import { type Answers, caseOn, toAnswer } from '../journey.ts';
@@ -40,6 +45,27 @@ describe('what is named at the end', () => {
     expect(causes.length).toBeGreaterThan(0);
     for (const cause of ['amp-input-plug-off', 'converter-dead']) expect(causes).not.toContain(cause);
   });
+  it('is no profile that overdrives an amplifier where there is none, however much looks like it', () => {
+    const causes = named(distortionAtVolume, distortionLate, {
+      'unit-kind': 'factory',
+      'amps-drive': 'none',
+      'harsh-history': 'stopped',
+      'last-change': 'opened',
+      'where-harsh': 'all',
+      'unit-flat': 'no-change',
+      'phone-flat': 'no-change',
+      'clean-source': 'same',
+      'clean-enough': 'quiet',
+      'bass-or-all': 'bass',
+      'panel-press': 'no-effect',
+      'stepped-tone': 'rough',
+      'volume-onset': 'middle',
+      'engine-compare': 'bass',
+      'tools-at-hand': 'none',
+    });
+    expect(causes).toContain('unit-driven-too-far');
+    expect(causes).not.toContain('unaltered-with-amp');
+  });
   it('is nothing of a lid for a speaker in the fairing', () => {
     const causes = named(oneSpeakerOrSideDead, oneLate, {
       'which-corner': 'front-left',
@@ -59,5 +85,20 @@ describe('what is named at the end', () => {
     expect(causes.length).toBeGreaterThan(0);
     for (const cause of ['rear-plug-off', 'lid-contacts-dirty', 'lid-lead-broken', 'second-connector-dirty'])
       expect(causes).not.toContain(cause);
+  });
+});
+
+describe('what “my bike” knows of two amplifiers', () => {
+  const amps = [
+    { drives: 'front', turnOn: 'dc' },
+    { drives: 'rear', turnOn: 'wire' },
+  ] as const;
+  it.each([
+    ['front', 'front-amp-turn-on'],
+    ['rear', 'rear-amp-turn-on'],
+  ])('counts only of the %s one, where that is meant', (pair, step) => {
+    const it = answered(caseOn(ampWontTurnOn, { amps }), 'which-amp', { option: pair });
+    const counted = observationsOf(ampWontTurnOn, replay(ampWontTurnOn, it, ampLate).findings, new Set());
+    expect(counted.map((one) => one.step).filter((id) => id.endsWith('-turn-on'))).toEqual([step]);
   });
 });

@@ -1,4 +1,4 @@
-import { causeTitle, observationsOf } from '../../../machines/decision.ts';
+import { bothOf, causeTitle, observationsOf } from '../../../machines/decision.ts';
 import { becauseOf, elsewhere, type HandsOver, type Late, type StagedFlow } from '../../../machines/machine.ts';
 import type { Standing } from '../../case/standing.ts';
 import { type Cause, splitOf } from '../../causes/cause.ts';
@@ -55,7 +55,7 @@ function thoughtOfOrNot(shares: readonly Share[]): readonly Share[] {
 function reckonedNow(flow: StagedFlow, { decided, findings, checked }: Standing, late: Late) {
   if (decided?.reckoning) return decided.reckoning;
   const known: Knowledge = { observations: observationsOf(flow, findings, checked), repairs: [] };
-  const { model, believed } = reckoned(compile(late.table), known);
+  const { model, believed } = reckoned(compile(late.table), known, bothOf(flow));
   return { model, believed, known, shares: ranked(model, believed) };
 }
 

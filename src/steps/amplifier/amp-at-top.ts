@@ -1,6 +1,7 @@
 import { gainTargetV } from '../../compute/gain.ts';
 import { formatQuantity } from '../../compute/quantity.ts';
 import { ampEstimate } from '../../rig/rig.ts';
+import { firstOf } from '../both.ts';
 import { ampMayBeThere } from '../fitted/amp-there.ts';
 import { ampName, atAmp, theAmp } from '../fitted/the-amp.ts';
 import { type Band, bandOf, measurement, type ReadingStep, type Situation } from '../step.ts';
@@ -74,6 +75,7 @@ export const ampAtTop: ReadingStep<'bass' | 'all' | 'below' | 'unclear'> = measu
       ? `It clips at ${formatQuantity(lowV, 'V', 3)}. More than ${formatQuantity(OVER_RATIO * highV, 'V', 3)} means a clipped wave.`
       : `Its watts and ohms are not known: it clips somewhere between ${formatQuantity(lowV, 'V', 2)} and ${formatQuantity(highV, 'V', 2)}.`;
   },
+  both: firstOf('all', 'bass', 'unclear', 'below'),
   outcomes: { bass: 'bass clips', all: 'everything clips', below: 'below its limit', unclear: 'unclear' },
   article: 'clipping-and-coils',
   givenUnder: ['meter-digit'],

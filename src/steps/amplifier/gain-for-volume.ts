@@ -1,3 +1,4 @@
+import { firstOf } from '../both.ts';
 import { ampMayBeThere } from '../fitted/amp-there.ts';
 import { atAmp } from '../fitted/the-amp.ts';
 import { is } from '../outcome.ts';
@@ -22,6 +23,7 @@ export const gainForVolume: ChoiceStep<'clean' | 'harsh' | 'none'> = choice({
   conditions: ['amp-uncovered', 'ugly-step'],
   sensible: (f) => ampMayBeThere(f) && !is(f, 'gain-lowest', 'none'),
   observes: ['settings', 'profile', 'unit', 'amp-supply', 'amp', 'run', 'speaker'],
+  both: firstOf('none', 'harsh', 'clean'),
   options: {
     clean: 'As loud, and clean',
     harsh: 'As loud, and just as distorted',

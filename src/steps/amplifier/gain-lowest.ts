@@ -1,3 +1,4 @@
+import { firstOf } from '../both.ts';
 import { ampMayBeThere } from '../fitted/amp-there.ts';
 import { atAmp } from '../fitted/the-amp.ts';
 import { type ChoiceStep, choice } from '../step.ts';
@@ -20,6 +21,7 @@ export const gainLowest: ChoiceStep<'clean' | 'harsh' | 'none'> = choice({
   conditions: ['amp-uncovered', 'ugly-step'],
   sensible: ampMayBeThere,
   observes: ['settings', 'profile', 'unit', 'amp-supply', 'amp', 'run', 'speaker'],
+  both: firstOf('none', 'harsh', 'clean'),
   options: { clean: 'Quieter and clean', harsh: 'Quieter and still distorted', none: 'It has no gain knob' },
   outcomes: { clean: 'clean', harsh: 'still distorted', none: 'no gain knob' },
   ifCannot: 'Out of reach or sealed: skip it.',

@@ -20,6 +20,8 @@ export const highpassTry: ChoiceStep<'cured' | 'no-change' | 'already' | 'none'>
   sensible: (f) => ampMayBeThere(f) && theAmp(f).kind !== 'factory',
   observes: EVERY_PART,
   cautions: ['key-off'],
+  // Where it stood right for one of two faults and cures the other, it did not stand right.
+  both: (one, other) => (one === other ? one : one === 'none' || other === 'none' ? 'none' : 'no-change'),
   options: {
     cured: 'Yes, clean now',
     'no-change': 'Changed, and still distorted',

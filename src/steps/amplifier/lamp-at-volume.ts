@@ -1,3 +1,4 @@
+import { firstOf } from '../both.ts';
 import { ampMayBeThere } from '../fitted/amp-there.ts';
 import { type ChoiceStep, choice } from '../step.ts';
 
@@ -19,6 +20,7 @@ export const lampAtVolume: ChoiceStep<'steady' | 'goes' | 'none'> = choice({
   sensible: ampMayBeThere,
   observes: ['settings', 'profile', 'unit', 'amp-supply', 'amp', 'run', 'speaker'],
   cautions: ['outdoors'],
+  both: firstOf('none', 'goes', 'steady'),
   options: {
     steady: 'It stays lit as usual',
     goes: 'It goes off, turns red, or blinks with the beat',

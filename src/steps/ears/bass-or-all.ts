@@ -1,3 +1,4 @@
+import { firstOf } from '../both.ts';
 import { type ChoiceStep, choice } from '../step.ts';
 
 export const bassOrAll: ChoiceStep<'bass' | 'all'> = choice({
@@ -13,6 +14,7 @@ export const bassOrAll: ChoiceStep<'bass' | 'all'> = choice({
   minutes: 1,
   conditions: ['ugly-step'],
   observes: ['settings', 'profile', 'unit', 'amp-supply', 'amp', 'run', 'speaker'],
+  both: firstOf('all', 'bass'),
   options: { bass: 'Bass only, voices are clean', all: 'Voices too' },
   outcomes: { bass: 'bass only', all: 'voices too' },
 });

@@ -1,3 +1,4 @@
+import { firstOf } from '../both.ts';
 import { type ChoiceStep, choice } from '../step.ts';
 
 export const cleanEnough: ChoiceStep<'enough' | 'quiet'> = choice({
@@ -12,6 +13,7 @@ export const cleanEnough: ChoiceStep<'enough' | 'quiet'> = choice({
   minutes: 1,
   conditions: ['head-unit-playing'],
   observes: ['settings', 'profile', 'unit', 'amp-supply', 'amp', 'run', 'speaker'],
+  both: firstOf('quiet', 'enough'),
   options: { enough: 'Yes, about as loud as it should be', quiet: 'No, far too quiet' },
   outcomes: { enough: 'loud enough', quiet: 'far too quiet' },
 });

@@ -1,3 +1,4 @@
+import { firstOf } from '../both.ts';
 import { type ChoiceStep, choice } from '../step.ts';
 
 export const cleanSource: ChoiceStep<'good' | 'same'> = choice({
@@ -13,6 +14,7 @@ export const cleanSource: ChoiceStep<'good' | 'same'> = choice({
   minutes: 2,
   conditions: ['ugly-step'],
   observes: ['settings', 'profile', 'unit', 'amp-supply', 'amp', 'run', 'speaker'],
+  both: firstOf('same', 'good'),
   options: { good: 'Clean there', same: 'Just as distorted' },
   outcomes: { good: 'clean there', same: 'the same' },
   ifCannot: 'No other source here: skip it.',

@@ -1,3 +1,4 @@
+import { firstOf } from '../both.ts';
 import { type ChoiceStep, choice } from '../step.ts';
 
 export const engineCompare: ChoiceStep<'same' | 'bass' | 'louder' | 'noise'> = choice({
@@ -17,6 +18,7 @@ export const engineCompare: ChoiceStep<'same' | 'bass' | 'louder' | 'noise'> = c
   minutes: 3,
   conditions: ['head-unit-playing', 'engine-running'],
   observes: ['settings', 'profile', 'unit'],
+  both: firstOf('bass', 'louder', 'noise', 'same'),
   options: {
     same: 'The same, apart from the engine itself',
     bass: 'The tone changes: more or less bass or treble',

@@ -1,3 +1,4 @@
+import { firstOf } from '../both.ts';
 import { type ChoiceStep, choice } from '../step.ts';
 
 export const panelPress: ChoiceStep<'panel' | 'speaker' | 'no-effect'> = choice({
@@ -18,6 +19,7 @@ export const panelPress: ChoiceStep<'panel' | 'speaker' | 'no-effect'> = choice(
   minutes: 2,
   conditions: ['ugly-step'],
   observes: ['speaker'],
+  both: firstOf('speaker', 'no-effect', 'panel'),
   options: {
     panel: 'Yes, with a hand on a panel, the screen, a lid or luggage',
     speaker: 'Yes, with a hand on a grille or the frame of a speaker',

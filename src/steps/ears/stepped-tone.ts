@@ -1,3 +1,4 @@
+import { firstOf } from '../both.ts';
 import { type ChoiceStep, choice } from '../step.ts';
 
 /** A sine that gets louder by steps: what is cut off turns rough, what is loose rattles beside it. */
@@ -20,6 +21,7 @@ export const steppedTone: ChoiceStep<'clean' | 'rough' | 'rattles' | 'chops'> = 
   observes: ['settings', 'profile', 'unit', 'amp-supply', 'amp', 'run', 'speaker'],
   tones: ['stepped-80hz'],
   cautions: ['loud-listening'],
+  both: firstOf('chops', 'rough', 'rattles', 'clean'),
   options: {
     clean: 'It stays a round hum up to the last step',
     rough: 'From some step on, the hum itself turns raspy',

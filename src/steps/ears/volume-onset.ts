@@ -1,3 +1,4 @@
+import { firstOf } from '../both.ts';
 import { type ChoiceStep, choice } from '../step.ts';
 
 export const volumeOnset: ChoiceStep<'near-top' | 'upper' | 'middle'> = choice({
@@ -16,6 +17,7 @@ export const volumeOnset: ChoiceStep<'near-top' | 'upper' | 'middle'> = choice({
   minutes: 2,
   conditions: ['ugly-step'],
   observes: ['settings', 'profile', 'unit', 'amp-supply', 'amp', 'run', 'speaker'],
+  both: firstOf('middle', 'upper', 'near-top'),
   options: {
     'near-top': 'Only in the last two or three steps',
     upper: 'From about three quarters up',

@@ -1,9 +1,17 @@
-import type { Corner } from '../../rig/corner.ts';
+import { type Axle, axleOf, type Corner, isCorner } from '../../rig/corner.ts';
 import { is } from '../outcome.ts';
 import { type ChoiceStep, choice } from '../step.ts';
 
+type Where = 'all' | Axle | Corner;
+/** Two places as one: a pair where both are of one axle. */
+function everywhere(one: Where, other: Where): Where {
+  if (one === other || other === 'all') return other;
+  const axle = (where: Where) => (isCorner(where) ? axleOf(where) : where);
+  return axle(one) === axle(other) ? axle(one) : 'all';
+}
+
 /** Where it distorts: each speaker by itself, the pair of an axle, or everywhere. */
-export const whereHarsh: ChoiceStep<'all' | 'front' | 'rear' | Corner> = choice({
+export const whereHarsh: ChoiceStep<Where> = choice({
   place: 'ears',
   id: 'where-harsh',
   short: 'Where it distorts',
@@ -21,6 +29,7 @@ export const whereHarsh: ChoiceStep<'all' | 'front' | 'rear' | Corner> = choice(
   conditions: ['ugly-step'],
   observes: ['settings', 'profile', 'unit', 'amp-supply', 'amp', 'run', 'speaker'],
   leftOut: ({ rig }) => (rig.rearFitted === 'no' ? ['rear', 'rear-left', 'rear-right'] : []),
+  both: everywhere,
   options: {
     all: 'Everywhere the same',
     front: 'The front pair',
