@@ -19,6 +19,7 @@ import { ampWiresToFrame } from '../src/steps/runs/amp-wires-to-frame.ts';
 import { bulbToFrame } from '../src/steps/runs/bulb-to-frame.ts';
 import { ampTerminals } from '../src/steps/supply/amp-terminals.ts';
 import { bodyFuse } from '../src/steps/supply/body-fuse.ts';
+import { chargingVolts } from '../src/steps/supply/charging-volts.ts';
 import { copperLook } from '../src/steps/supply/copper-look.ts';
 import { fuseLamp } from '../src/steps/supply/fuse-lamp.ts';
 import { fuseLook } from '../src/steps/supply/fuse-look.ts';
@@ -55,9 +56,12 @@ import { opening } from './amp-wont-turn-on.opening.ts';
 import { before, flow } from './kit.ts';
 import { SUPPLY_CAUSES } from './supply-causes.ts';
 
-/** Its supply and its load are sound, and with less gain it stays on. */
+/** Its supply holds while it is loud, its load is sound, and with less gain it stays on: a worn battery lasts with less, too. */
 const isDrivenTooFar = (f: Findings): boolean =>
-  is(f, 'gain-down', 'stays-on') && is(f, 'supply-under-load', 'ok') && is(f, 'amp-runs', 'ok');
+  is(f, 'gain-down', 'stays-on') &&
+  is(f, 'supply-under-load', 'ok') &&
+  is(f, 'lowest-volts', 'holds') &&
+  is(f, 'amp-runs', 'ok');
 
 /** The amplifier stays off, or goes off at times: its lamp is dark or shows a fault, though the head unit plays. */
 export const ampWontTurnOn = flow(opening, {
@@ -109,6 +113,7 @@ export const ampWontTurnOn = flow(opening, {
     plusPath,
     jointDrop,
     lowestVolts,
+    chargingVolts,
     senseLevel,
     senseDc,
     ampWiresToFrame,

@@ -22,6 +22,7 @@ import { tonesOff } from '../src/steps/profile/tones-off.ts';
 import { phoneFlat } from '../src/steps/settings/phone-flat.ts';
 import { unitFlat } from '../src/steps/settings/unit-flat.ts';
 import type { Facts } from '../src/steps/step.ts';
+import { chargingVolts } from '../src/steps/supply/charging-volts.ts';
 import { metersDigit } from '../src/steps/tools/meter-digit.ts';
 import { toolsAtHand } from '../src/steps/tools/tools-at-hand.ts';
 import { unitAtTop } from '../src/steps/unit/unit-at-top.ts';
@@ -58,7 +59,7 @@ export const distortionAtVolume = flow(opening, {
     engineCompare,
     toolsAtHand,
   ],
-  measure: [metersDigit, tonesOff, unitAtTop, ampAtTop],
+  measure: [metersDigit, chargingVolts, tonesOff, unitAtTop, ampAtTop],
   safe: [
     // Where it distorts is heard before anything is opened, and settings are flat before readings that they change.
     before(panelPress, whereHarsh),

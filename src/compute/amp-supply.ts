@@ -16,6 +16,8 @@ export const KEY_ON_HEALTHY_V = 12.2;
 export const CHARGING_HEALTHY_LOWEST_V = 13.8;
 export const CHARGING_HEALTHY_HIGHEST_V = 14.7;
 export const CHARGING_MOST_V = 15;
+/** Below this nothing flows into a lead-acid battery that is full: it floats there. Common practice, no published source. */
+export const CHARGING_LEAST_V = 13.2;
 
 /** A remote terminal switches on somewhere between these. Below the third nothing feeds it. */
 export const REMOTE_ON_LOWEST_V = 7;

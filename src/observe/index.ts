@@ -92,6 +92,7 @@ import { saySpeedOff } from './settings/speed-off.ts';
 import { sayUnitFlat } from './settings/unit-flat.ts';
 import { sayAmpTerminals } from './supply/amp-terminals.ts';
 import { sayBodyFuse } from './supply/body-fuse.ts';
+import { sayChargingVolts } from './supply/charging-volts.ts';
 import { sayCopperLook } from './supply/copper-look.ts';
 import { sayFuseLamp } from './supply/fuse-lamp.ts';
 import { sayFuseLook } from './supply/fuse-look.ts';
@@ -240,6 +241,7 @@ const SAYS = {
   'fuse-sides': sayFuseSides,
   'joint-drop': sayJointDrop,
   'lead-off-amp': sayLeadOffAmp,
+  'charging-volts': sayChargingVolts,
   'lowest-volts': sayLowestVolts,
   'plus-path': sayPlusPath,
   'rings-look': sayRingsLook,

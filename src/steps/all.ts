@@ -115,6 +115,7 @@ import type { Step } from './step.ts';
 import { eachOf } from './subject.ts';
 import { ampTerminals } from './supply/amp-terminals.ts';
 import { bodyFuse } from './supply/body-fuse.ts';
+import { chargingVolts } from './supply/charging-volts.ts';
 import { copperLook } from './supply/copper-look.ts';
 import { fuseLamp } from './supply/fuse-lamp.ts';
 import { fuseLook } from './supply/fuse-look.ts';
@@ -287,6 +288,7 @@ const CONSTANTS = {
   'fuse-sides': fuseSides,
   'joint-drop': jointDrop,
   'lead-off-amp': leadOffAmp,
+  'charging-volts': chargingVolts,
   'lowest-volts': lowestVolts,
   'plus-path': plusPath,
   'rings-look': ringsLook,

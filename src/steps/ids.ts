@@ -111,6 +111,7 @@ interface Constants {
   'fuse-sides': typeof import('./supply/fuse-sides.ts').fuseSides;
   'joint-drop': typeof import('./supply/joint-drop.ts').jointDrop;
   'lead-off-amp': typeof import('./supply/lead-off-amp.ts').leadOffAmp;
+  'charging-volts': typeof import('./supply/charging-volts.ts').chargingVolts;
   'lowest-volts': typeof import('./supply/lowest-volts.ts').lowestVolts;
   'plus-path': typeof import('./supply/plus-path.ts').plusPath;
   'rings-look': typeof import('./supply/rings-look.ts').ringsLook;

@@ -41,6 +41,33 @@ describe('an amplifier that stays on', () => {
   });
 });
 
+describe('an amplifier that goes off when it is loud, and not with its gain down', () => {
+  const { isIt } =
+    ampWontTurnOn.handsOver.find(({ flow }) => flow === 'distortion-at-volume') ?? expect.fail('no such');
+  const isDrivenTooFar = (lowestV: string) =>
+    isIt?.when(
+      stand(
+        ampWontTurnOn,
+        ampLate,
+        atAmp({
+          'amp-light': 'normal',
+          'amp-goes-off': 'loud',
+          'gain-down': 'stays-on',
+          'amp-terminals': { batteryV: '12.6', plusV: '12.6', groundV: '0' },
+          'supply-under-load': { batteryV: '12.3', ampV: '12.26', plusDropV: '0.02', groundDropV: '0.02' },
+          'amp-runs': { leadsOhm: '0.2', lowestOhm: '4.2' },
+          'lowest-volts': { lowestV },
+        }),
+      ).findings,
+    );
+  it('is driven too far where its supply holds at the loudest', () => {
+    expect(isDrivenTooFar('11.8')).toBe(true);
+  });
+  it('may have a worn battery where it does not: with less gain that lasts, too', () => {
+    expect(isDrivenTooFar('9.8')).toBe(false);
+  });
+});
+
 describe('distortion that is an amplifier’s', () => {
   const { handsOver } = distortionAtVolume;
   const to = handsOver[0] ?? expect.fail('hands over to nobody');

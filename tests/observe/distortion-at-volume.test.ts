@@ -133,8 +133,9 @@ describe('what people find on a bike that does not distort', () => {
     expect(sounds.length).toBeGreaterThan(10);
     for (const step of [unitFlat, phoneFlat, highpassTry])
       expect(allSaid(step, sounds), step.id).not.toContain('cured');
-    expect(allSaid(unitFlat, sounds)).toEqual(['no-change']);
-    expect(allSaid(phoneFlat, sounds)).toEqual(['no-change']);
+    // Some have the bass well up for taste.
+    expect(allSaid(unitFlat, sounds)).toEqual(['no-change', 'was-up']);
+    expect(allSaid(phoneFlat, sounds)).toEqual(['no-change', 'was-up']);
   });
   it('has no place, no start and no notes of it, and no other source to compare it with', () => {
     for (const step of [whereHarsh, volumeOnset, bassOrAll, cleanSource])

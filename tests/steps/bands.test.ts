@@ -16,6 +16,7 @@ import { coilOhms } from '../../src/steps/runs/coil-ohms.ts';
 import { runOhms } from '../../src/steps/runs/run-ohms.ts';
 import { wireToFrame } from '../../src/steps/runs/wire-to-frame.ts';
 import { type Band, bandOf, type ReadingStep, type Situation, shownBand, type Values } from '../../src/steps/step.ts';
+import { chargingVolts } from '../../src/steps/supply/charging-volts.ts';
 import { fuseSides } from '../../src/steps/supply/fuse-sides.ts';
 import { jointDrop } from '../../src/steps/supply/joint-drop.ts';
 import { lowestVolts } from '../../src/steps/supply/lowest-volts.ts';
@@ -173,6 +174,14 @@ const MEANINGS: readonly Meant[] = [
     ({ lowestV }) => [
       lowestV === 'no supply' ? 'none' : lowestV === 'pulled down' ? 'sags' : lowestV === 'holds' ? 'holds' : 'unclear',
     ],
+  ],
+  [
+    chargingVolts,
+    ({ idleV, fastV }) => {
+      if (idleV === 'too high' || fastV === 'too high') return ['high'];
+      if (fastV === 'too low') return ['low'];
+      return [idleV === 'nothing fills it' ? 'idle-low' : 'fills'];
+    },
   ],
   [
     fuseSides,

@@ -46,7 +46,7 @@ const RED_IS_AT: readonly (readonly [label: RegExp, points: readonly TestPoint[]
 ];
 
 /** The same two places read again on purpose: the other side of the bike, or another sound. */
-const OTHERWISE_ALIKE = /\b(left|right)\b|\b(tone|Hz|volume|quarters up)\b/i;
+const OTHERWISE_ALIKE = /\b(left|right)\b|\b(tone|Hz|volume|quarters up)\b|\b(idle|rpm)\b/i;
 
 describe.each(STEPS.map((step) => [step.id, step] as const))('the probes of %s', (_, step) => {
   it('stand for each reading where its label says', () => {
@@ -55,7 +55,7 @@ describe.each(STEPS.map((step) => [step.id, step] as const))('the probes of %s',
         if (words.test(label))
           for (const places of placesOf(step, name)) expect(places && points, label).toContain(places?.red);
   });
-  it('stand at the same two places for two readings only where the side or the sound is another', () => {
+  it('stand at the same two places for two readings only where the side, the sound or the engine is another', () => {
     const byPlaces = Map.groupBy(Object.keys(step.readings), (name) => JSON.stringify(placesOf(step, name)));
     for (const [places, names] of byPlaces) {
       if (names.length === 1 || /^\[(null,?)+\]$/.test(places)) continue;
@@ -137,6 +137,7 @@ describe.each(
     const moment = {
       toneHz: null,
       ...(step.conditions?.includes('lamp-on') && { lamp: true }),
+      ...(step.conditions?.includes('engine-running') && { engine: 'cruise' as const }),
       ...(step.conditions?.includes('key-off') && { key: 'off' as const }),
       ...(step.conditions?.includes('amp-outputs-off') && { apart: ['amp-outputs'] as const }),
     };

@@ -4,6 +4,7 @@ import type { KnownAmp, Rig } from '../../src/rig/rig.ts';
 import { ampChannels } from '../../src/steps/fitted/amp-channels.ts';
 import { batteryKind } from '../../src/steps/fitted/battery-kind.ts';
 import { channelsOf, drawA } from '../../src/steps/supply/amp-feed.ts';
+import { chargingVolts } from '../../src/steps/supply/charging-volts.ts';
 import { jointDrop } from '../../src/steps/supply/joint-drop.ts';
 import { lowestVolts } from '../../src/steps/supply/lowest-volts.ts';
 import { expectClose } from '../compute/close.ts';
@@ -60,6 +61,23 @@ describe('the lowest volts while it starts', () => {
     });
     expect(judged(lowestVolts, { lowestV: 1.19 }, read)).toBe('none');
     expect(judged(lowestVolts, { lowestV: 1.21 }, read)).toBe('sags');
+  });
+});
+
+describe('the battery with the engine running', () => {
+  // Above 15 V nothing may charge a lead-acid battery, a full one floats at 13.2 V, and below 12.2 V with the engine
+  // running it is being emptied. Common practice, no published source.
+  it.each([
+    [13.9, 14.3, 'fills'],
+    [12.2, 13.2, 'fills'],
+    [12.19, 13.2, 'idle-low'],
+    [12.19, 13.19, 'low'],
+    [12.4, 12.6, 'low'],
+    [13.9, 14.99, 'fills'],
+    [13.9, 15, 'high'],
+    [15, 14.4, 'high'],
+  ])('%f V at idle and %f V at 3000 rpm mean: %s', (idleV, fastV, outcome) => {
+    expect(judged(chargingVolts, { idleV, fastV }, S)).toBe(outcome);
   });
 });
 

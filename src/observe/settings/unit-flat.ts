@@ -1,5 +1,10 @@
 import { unitFlat } from '../left.ts';
-import { option, type Say } from '../observer.ts';
+import { happens, option, type Say } from '../observer.ts';
 import { cleanAfter } from '../ugly.ts';
+import { isWellUp, UP_ALL_THE_SAME_SHARE } from './well-up.ts';
 
-export const sayUnitFlat: Say = ({ bike }) => option(cleanAfter(bike, unitFlat(bike)) ? 'cured' : 'no-change');
+export const sayUnitFlat: Say = ({ bike, observer }) => {
+  const upAllTheSame = happens(observer, UP_ALL_THE_SAME_SHARE);
+  if (cleanAfter(bike, unitFlat(bike))) return option('cured');
+  return option(isWellUp(bike.world.settings) || upAllTheSame ? 'was-up' : 'no-change');
+};

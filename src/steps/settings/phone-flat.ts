@@ -1,13 +1,13 @@
-import { is } from '../outcome.ts';
+import { fixedOne } from '../both.ts';
 import { type ChoiceStep, choice, EVERY_PART } from '../step.ts';
 
-export const phoneFlat: ChoiceStep<'cured' | 'no-change'> = choice({
+export const phoneFlat: ChoiceStep<'cured' | 'was-up' | 'no-change'> = choice({
   place: 'settings',
   id: 'phone-flat',
   short: 'Tone settings in the phone off',
   ask: 'All tone settings in the phone and its apps off: is it clean at that volume now?',
   phone:
-    'In the phone and in the music app: equaliser off, bass boost off, loudness or level matching off. Play it just as loud: clean now, or no change?',
+    'In the phone and in the music app: equaliser off, bass boost off, loudness or level matching off. Play it just as loud: clean now? If not: was anything on there, or nothing?',
   how: [
     'Note what is set now. Equaliser, bass boost, loudness and level matching off: in the phone, and in each app.',
     'Phone volume full, then as loud as before.',
@@ -16,8 +16,12 @@ export const phoneFlat: ChoiceStep<'cured' | 'no-change'> = choice({
   tool: 'none',
   minutes: 2,
   conditions: ['ugly-step'],
-  sensible: (f) => !is(f, 'clean-source', 'same'),
   observes: EVERY_PART,
-  options: { cured: 'Yes, clean now', 'no-change': 'No change, or nothing was set' },
-  outcomes: { cured: 'clean now', 'no-change': 'no change' },
+  both: fixedOne,
+  options: {
+    cured: 'Yes, clean now',
+    'was-up': 'No, though a boost or an equaliser was on',
+    'no-change': 'No, nothing was set there',
+  },
+  outcomes: { cured: 'clean now', 'was-up': 'was on, distorts without it too', 'no-change': 'nothing was set' },
 });
