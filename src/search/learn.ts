@@ -29,8 +29,9 @@ const ROUNDS = 10;
 const RATE = 0.3;
 /** What was heard less often tells of one phrase, not of a word. */
 const LEAST_HEARD = 3;
-/** Less than this, in thirds, is left out of the file. What it costs is lost in the noise. */
-const LEAST = 3;
+/** What speaks less for a place, or less against it, in thirds, is left out of the file. It costs little. */
+const LEAST_FOR = 3;
+const LEAST_AGAINST = 4;
 
 /**
  * Learns from what was heard how much a word speaks for a place, beside what the place is called: multinomial logistic
@@ -76,7 +77,7 @@ export function learn(
     [...added].flatMap(([word, weights]) => {
       const told = [...weights].flatMap((weight, i) => {
         const thirds = Math.round((3 * weight) / STEEPNESS);
-        return Math.abs(thirds) >= LEAST ? [[i, thirds] as const] : [];
+        return thirds >= LEAST_FOR || thirds <= -LEAST_AGAINST ? [[i, thirds] as const] : [];
       });
       return told.length > 0 ? [[word, told] as const] : [];
     }),

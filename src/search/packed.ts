@@ -1,14 +1,17 @@
 import type { Document } from './document.ts';
+import { factRules } from './facts.ts';
 import type { IndexFile } from './index-file.ts';
 import type { Learnt } from './learn.ts';
 
 /** The index as it is sent: fields of one kind together, and nothing that follows from the rest. */
-export interface PackedIndex extends Pick<IndexFile, 'same' | 'factNames'> {
+export interface PackedIndex extends Pick<IndexFile, 'same'> {
   /** Each field of all documents, a line for each. */
   readonly documents: Readonly<Record<keyof Document, string>>;
   /** The words, and for each the places with what it adds, two characters for each place. */
   readonly learnt: readonly [words: string, added: readonly string[]];
   readonly facts: Pick<IndexFile['facts'], 'rules' | 'lists'>;
+  /** How the facts are called, in the order in which the rules give them. */
+  readonly factNames: readonly string[];
   /** The flows, and the numbers of those that have an answer, by `step=option`, or by the step for all of its answers. */
   readonly flows: readonly string[];
   readonly asked: Readonly<Record<string, readonly number[]>>;
@@ -40,6 +43,10 @@ function readPlaces(written: string): Learnt[string] {
   return places;
 }
 
+/** Every fact that rules give, once. */
+const factsOf = (rules: readonly string[]): readonly string[] => [
+  ...new Set(factRules(rules).map(({ step, option }) => `${step}=${option}`)),
+];
 const stepOf = (fact: string): string => fact.slice(0, fact.indexOf('='));
 
 /** Packs the index for sending. */
@@ -59,7 +66,7 @@ export function packed({ documents, same, learnt, facts, factNames }: IndexFile)
   return {
     flows,
     asked,
-    factNames,
+    factNames: factsOf(facts.rules).map((fact) => factNames[fact] ?? ''),
     facts: { rules: facts.rules, lists: facts.lists },
     same,
     documents: Object.fromEntries(FIELDS.map((field) => [field, column(field)])) as PackedIndex['documents'],
@@ -76,11 +83,10 @@ export function unpacked({ documents, same, learnt, facts, flows, asked, factNam
   });
   const [words, added] = learnt;
   const places = Object.fromEntries(words.split(' ').map((word, at) => [word, readPlaces(added[at] ?? '')]));
+  const given = factsOf(facts.rules);
   const named = Object.fromEntries(
-    Object.keys(factNames).map((fact) => [
-      fact,
-      (asked[fact] ?? asked[stepOf(fact)] ?? []).flatMap((at) => flows[at] ?? []),
-    ]),
+    given.map((fact) => [fact, (asked[fact] ?? asked[stepOf(fact)] ?? []).flatMap((at) => flows[at] ?? [])]),
   );
-  return { documents: entries, same, learnt: places, facts: { ...facts, asked: named }, factNames };
+  const names = Object.fromEntries(given.map((fact, at) => [fact, factNames[at] ?? '']));
+  return { documents: entries, same, learnt: places, facts: { ...facts, asked: named }, factNames: names };
 }

@@ -18,11 +18,12 @@ const WARMING =
     '|',
   );
 /** The index, in the form that it is asked in. */
-const loaded = fetchedOnce((index: PackedIndex): Loaded => {
-  const find = finder(unpacked(index));
+const loaded = fetchedOnce((packed: PackedIndex): Loaded => {
+  const { factNames, ...index } = unpacked(packed);
+  const find = finder(index);
   // The browser translates what finds when it is first run. That is over before the first key.
   for (const words of WARMING) whenIdle(() => void find(words), 100);
-  return { find, factNames: index.factNames };
+  return { find, factNames };
 });
 
 /** The address of what was found with the facts that the words gave, as a case that begins with them. */
