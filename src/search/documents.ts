@@ -67,7 +67,7 @@ const calculators = (): readonly Document[] =>
   }));
 
 /** Two lines of a phone: what is said of a place in a list. All of it stands where the place leads. */
-const LONGEST_TEXT = 72;
+const LONGEST_TEXT = 64;
 const shortOf = (text: string): string =>
   text.length <= LONGEST_TEXT ? text : text.slice(0, LONGEST_TEXT).replace(/[\s,;]+\S*$/, '…');
 

@@ -45,11 +45,15 @@ const MOMENT = words('right just');
 /** Behind “just”, what happened: elsewhere it means no more than “only”. */
 const HAPPENED = /^(?:\w+ed|put|got|had|bought|did|took|came|rode|ran|built|made|hung|new|back|out|home|after)$/;
 /** Where “right” and “back” are no side and no place: “right away”, “comes right back”, “years back”. */
-const TURNS = /right|back/i;
-const AT_ONCE = /(?<!\b(?:front|rear|back|bag|lid|side|and|or) )\bright (?=(?:now|away|off the|from the|out of)\b)/gi;
+const TURNS = /left|right|back/i;
+const AT_ONCE =
+  /(?<!\b(?:front|rear|back|bag|lid|side|and|or) )\bright (?=(?:now|away|off the|from the|out of|after|when|as|before|where)\b)/gi;
 const AGAIN =
   /\b(come|comes|came|coming|go|goes|going|went|gets?|flash|flashed|years|months|weeks|way) (?:right )?back\b(?! (?:left|right|speakers?|ones?|pair|seat))/gi;
 
+/** Left and right are ways to go, too. */
+const STEERED =
+  /\b(steer\w*|turn\w*|bars?|handlebars?|lock|lean\w*)((?: (?:the|my|bars?|handlebars?|wheel|all|way|hard|full|fully|to|it|over))*) (?:left|right)\b(?! (?:now|away|front|rear|speaker|bag|lid|side))/gi;
 /** Sides as a rider has them in hand. */
 const IN_HAND = /throttle|clutch|stand/i;
 const RIGHT_HAND = /\b(?:throttle|brake) (?:side|hand)\b/gi;
@@ -58,7 +62,9 @@ const LEFT_HAND = /\b(?:clutch|kickstand|sidestand) (?:side|hand)\b/gi;
 /** The words of a text in their parts, each with whether it tells of the past. */
 export function typedWords(text: string): readonly TypedWord[] {
   const typed: { -readonly [Key in keyof TypedWord]: TypedWord[Key] }[] = [];
-  const turned = TURNS.test(text) ? text.replace(AT_ONCE, 'just ').replace(AGAIN, '$1 again') : text;
+  const turned = TURNS.test(text)
+    ? text.replace(STEERED, '$1$2 sideways').replace(AT_ONCE, 'just ').replace(AGAIN, '$1 again')
+    : text;
   const plain = IN_HAND.test(turned)
     ? turned.replace(RIGHT_HAND, 'right side').replace(LEFT_HAND, 'left side')
     : turned;

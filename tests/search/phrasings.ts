@@ -5,5 +5,5 @@ const read = (file: string) => phrasingsIn(readFileSync(new URL(file, import.met
 
 /** What people type, with what it is and the facts that the words give. Nothing is learnt from it. */
 export const MEASURED = read('./phrasings.txt');
-/** The same of another day, written before anybody saw how the search answers, and never looked at while it was tuned. */
-export const UNSEEN = read('./phrasings-last.txt');
+/** The same of another day: it was measured before anybody had looked at it, and has been tuned with since. */
+export const LOOKED_AT = read('./phrasings-last.txt');
