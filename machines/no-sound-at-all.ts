@@ -51,6 +51,7 @@ export const noSoundAtAll = flow(opening, {
     'mute-line-grounded',
     'unit-hung',
     'unit-dead',
+    'unit-outputs-dead',
     'unit-feed-missing',
     'unit-output-grounded',
     'speaker-wire-to-frame',

@@ -9,6 +9,7 @@ import { muteLineGrounded } from '../causes/unit/mute-line-grounded.ts';
 import { unitDead } from '../causes/unit/unit-dead.ts';
 import { unitHung } from '../causes/unit/unit-hung.ts';
 import { unitOutputGrounded } from '../causes/unit/unit-output-grounded.ts';
+import { unitOutputsDead } from '../causes/unit/unit-outputs-dead.ts';
 import { lateOf } from './late.ts';
 import table from './no-sound-at-all.json' with { type: 'json' };
 
@@ -25,4 +26,5 @@ export const late = lateOf(table, [
   unitDead,
   unitHung,
   unitOutputGrounded,
+  unitOutputsDead,
 ]);

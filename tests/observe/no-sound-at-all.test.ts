@@ -47,6 +47,8 @@ const FINDS: readonly (readonly [
   ['unit-hung', 'no amplifier, built with two', { 'unit-screen': 'hung', 'unit-restart': 'cured' }],
   ['unit-fuse-open', 'no amplifier, built with two', { 'unit-screen': 'dark', 'unit-fuses': 'burnt' }],
   ['unit-dead', 'no amplifier, built with two', { 'unit-screen': 'dark' }],
+  // It looks as if nothing were wrong.
+  ['unit-outputs-dead', 'no amplifier, built with two', {}],
   [
     'unit-feed-missing',
     'no amplifier, built with two',

@@ -90,6 +90,7 @@ const IDS = Object.values(CATALOGUE).flat();
 const FROM_CASES: readonly string[] = [
   'amp-body-fuse-open',
   'amp-channel-rough',
+  'unit-outputs-dead',
   'rear-control-off',
   'fuse-holder-open',
   'plus-lead-broken',

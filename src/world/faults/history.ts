@@ -70,6 +70,7 @@ const TOLD: Readonly<Record<string, Told>> = {
   'water-inside': { before: { never: 0.1, 'comes-and-goes': 2 }, lastChange: { rain: 6, stood: 2, opened: 4 } },
   'unit-hung': { lastChange: { battery: 4, workshop: 2 } },
   'unit-dead': { before: { never: 0.2 }, lastChange: { rain: 4, battery: 2 } },
+  'unit-outputs-dead': { before: { never: 0.2 }, lastChange: { battery: 4, rain: 2, opened: 2, front: 2, fitted: 2 } },
   'bridge-output-grounded': { lastChange: { fitted: 5, unit: 4, lead: 2 } },
   'unit-fuse-open': { before: { never: 0.2 }, lastChange: { unit: 4, battery: 3 } },
   'rear-pairs-crossed': { before: { never: 8, 'comes-and-goes': 0.1 }, lastChange: { fitted: 6, unit: 4 } },

@@ -130,6 +130,15 @@ export const UNIT_FAULTS: readonly Fault[] = [
     apply: (world) => withUnit(world, { alive: false }),
   },
   {
+    id: 'unit-outputs-dead',
+    title: 'All outputs of the head unit dead',
+    severity: null,
+    weights: { 'no-sound-at-all': 1 },
+    // An amplifier that listens stays asleep with it, and that is another complaint.
+    fits: ({ rig }) => rig.amps.every(({ turnOn }) => turnOn === 'wire'),
+    apply: (world) => withUnit(world, { deadChannels: CORNERS }),
+  },
+  {
     id: 'replaced-unit-setting',
     variant: 'rear-off',
     title: 'Rear outputs off in the replaced head unit',

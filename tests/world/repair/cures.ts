@@ -139,6 +139,7 @@ const LEFT: Readonly<Record<string, Cure>> = {
   'rear-pairs-crossed@like-with-like': actions({ do: 'uncross-pairs' }),
   'unit-fuse-open': actions({ do: 'renew-fuse', fuse: 'unit' }),
   'unit-dead': actions({ do: 'repair-unit' }),
+  'unit-outputs-dead': actions({ do: 'repair-unit' }),
   'replaced-unit-setting@rear-off': actions({ do: 'set-unit-menu', rear: 'on' }),
   'replaced-unit-adapter-gap@rear-pairs': actions({ do: 'complete-adapter', carries: 'rear-pairs' }),
   'replaced-unit-adapter-gap@remote': actions({ do: 'complete-adapter', carries: 'remote' }),
