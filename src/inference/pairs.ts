@@ -7,6 +7,8 @@ const SECOND_FAULT = 1 / 20;
 const MOST_CAUSES = 16;
 /** Answers that the best single cause explains worse than it should by so many bits ask for two. Judged. */
 const SHORT_BITS = 2;
+/** A pair that is less likely changes nothing, and every step that may be asked is weighed with each. */
+const LEAST_PAIR_SHARE = 2e-4;
 
 const rowFor = (model: Model, { rows }: Posterior, cause: string): number => {
   const c = model.causes.indexOf(cause);
@@ -45,70 +47,112 @@ export const thinksOfPairs = (model: Model, known: Knowledge, believed: Posterio
 export type Both = (one: string, other: string) => string;
 export type BothOf = (step: string) => Both | undefined;
 
+/** Writes the chances of a pair into a column, from those of its two. */
+type Fill = (byRow: readonly Float64Array[], at: number, one: number, other: number) => void;
+const add = (column: Float64Array | undefined, at: number, chance: number): void => {
+  if (column) column[at] = (column[at] ?? 0) + chance;
+};
+
+/** How a bike is built does not hang on what is wrong with it. */
+const asBuilt: Fill = (byRow, at, one) => {
+  for (const own of byRow) own[at] = own[one] ?? 0;
+};
+
 /** What is shown by two that show what they do by themselves, where it is known what comes of any two outcomes. */
-function combined({ outcomes, byRow }: Chances, a: number, b: number, both: Both): readonly number[] {
-  const all = byRow.map(() => 0);
-  for (const [one, o] of outcomes)
-    for (const [other, p] of outcomes) {
-      const shown = outcomes.get(both(one, other)) ?? o;
-      const chance = ((byRow[o] as Float64Array)[a] as number) * ((byRow[p] as Float64Array)[b] as number);
-      all[shown] = (all[shown] as number) + chance;
-    }
-  return all;
+function byBoth({ outcomes }: Chances, both: Both): Fill {
+  const shown = [...outcomes].flatMap(([one, o]) =>
+    [...outcomes].map(([other, p]) => [o, p, outcomes.get(both(one, other)) ?? o] as const),
+  );
+  return (byRow, at, a, b) => {
+    for (const [o, p, then] of shown) add(byRow[then], at, (byRow[o]?.[a] ?? 0) * (byRow[p]?.[b] ?? 0));
+  };
 }
 
 /** What is odd of either shows, and what is sound shows only if both leave it so. */
-function together(chances: Chances, a: number, b: number, sound: number): readonly number[] {
-  const all = chances.byRow.map((own, o) => {
-    const [one, other] = [own[a] as number, own[b] as number];
-    return o === sound ? one * other : 1 - (1 - one) * (1 - other);
-  });
-  const odd = all.reduce((sum, p, o) => (o === sound ? sum : sum + p), 0);
-  const asSound = all[sound] ?? 0;
-  return all.map((p, o) => (o === sound ? asSound : odd > 0 ? (p / odd) * (1 - asSound) : p));
-}
+const oddOfEither =
+  (sound: number): Fill =>
+  (byRow, at, a, b) => {
+    let odd = 0;
+    for (let o = 0; o < byRow.length; o++) {
+      const own = byRow[o] as Float64Array;
+      const one = own[a] as number;
+      const other = own[b] as number;
+      own[at] = o === sound ? one * other : 1 - (1 - one) * (1 - other);
+      if (o !== sound) odd += own[at];
+    }
+    if (odd === 0) return;
+    const scale = (1 - (byRow[sound]?.[at] ?? 0)) / odd;
+    for (let o = 0; o < byRow.length; o++) {
+      const own = byRow[o] as Float64Array;
+      if (o !== sound) own[at] = (own[at] as number) * scale;
+    }
+  };
 
-/** The chances of an outcome with those of the pairs behind them. */
-function extended(own: Float64Array, made: readonly (readonly number[])[], outcome: number): Float64Array {
-  const all = new Float64Array(own.length + made.length);
-  all.set(own);
-  for (const [i, one] of made.entries()) all[own.length + i] = one[outcome] as number;
-  return all;
+interface OfPair {
+  readonly cause: string;
+  readonly row: number;
+}
+type Pair = readonly [OfPair, OfPair];
+
+/** The chances of a step with those of the pairs behind them. */
+function widened(chances: Chances, pairs: readonly Pair[], fill: Fill): Chances {
+  const byRow = chances.byRow.map((own) => {
+    const all = new Float64Array(own.length + pairs.length);
+    all.set(own);
+    return all;
+  });
+  const rows = chances.byRow[0]?.length ?? 0;
+  for (let i = 0; i < pairs.length; i++) {
+    const pair = pairs[i];
+    if (pair) fill(byRow, rows + i, pair[0].row, pair[1].row);
+  }
+  return { ...chances, byRow };
 }
 
 /**
- * The model with a row for each pair of the likeliest causes. A pair goes under the name of the one that is likelier by
- * itself: that is the one to be mended first. Once it was, the pair goes under the other, which the repair left in place.
+ * Each pair of the likeliest causes, under the one that is likelier by itself: that is the one to be mended first. Once it
+ * was, the pair goes under the other, which the repair left in place.
  */
-export function withPairs(model: Model, known: Knowledge, believed: Posterior, bothOf?: BothOf): Model {
+function pairsOf(model: Model, known: Knowledge, believed: Posterior): readonly Pair[] {
   const leading = named(model, believed)
     .slice(0, MOST_CAUSES)
     .map(({ cause }) => ({ cause, row: rowFor(model, believed, cause) }));
   const mended = new Set(known.repairs.map(({ cause }) => cause));
-  const pairs = leading.flatMap((a, i) =>
+  return leading.flatMap((a, i) =>
     leading
       .slice(i + 1)
       .map((b) => (mended.has(a.cause) && !mended.has(b.cause) ? ([b, a] as const) : ([a, b] as const))),
   );
+}
+
+/** The model with a row for each of these pairs, or for each of the likeliest causes. */
+export function withPairs(
+  model: Model,
+  known: Knowledge,
+  believed: Posterior,
+  bothOf?: BothOf,
+  pairs: readonly Pair[] = pairsOf(model, known, believed),
+): Model {
   const priorOf = (cause: string) => {
     const c = model.causes.indexOf(cause);
     return model.prior.reduce((sum, share, r) => (model.causeOf[r] === c ? sum + share : sum), 0);
   };
   const soundRow = rowFor(model, believed, UNTHOUGHT_SOUND);
   const build = new Set(known.observations.flatMap(({ trust, step }) => (trust === 'build' ? [step] : [])));
-  const steps = new Map(
-    [...model.steps].map(([step, chances]): [string, Chances] => {
-      const soundChances = chances.byRow.map((own) => own[soundRow] ?? 0);
-      const sound = soundChances.indexOf(Math.max(...soundChances));
-      const both = bothOf?.(step);
-      const made = pairs.map(([a, b]) => {
-        if (build.has(step)) return chances.byRow.map((own) => own[a.row] as number);
-        return both ? combined(chances, a.row, b.row, both) : together(chances, a.row, b.row, sound);
-      });
-      const byRow = chances.byRow.map((own, o) => extended(own, made, o));
-      return [step, { ...chances, byRow }];
-    }),
-  );
+  const fillOf = (step: string, chances: Chances): Fill => {
+    if (build.has(step)) return asBuilt;
+    const both = bothOf?.(step);
+    if (both) return byBoth(chances, both);
+    const soundChances = chances.byRow.map((own) => own[soundRow] ?? 0);
+    return oddOfEither(soundChances.indexOf(Math.max(...soundChances)));
+  };
+  // Of many steps only those that were answered or may be asked are looked at.
+  const made = new Map<string, Chances>();
+  const stepOf = (step: string): Chances | undefined => {
+    const chances = made.has(step) ? undefined : model.steps.get(step);
+    if (chances) made.set(step, widened(chances, pairs, fillOf(step, chances)));
+    return made.get(step);
+  };
   return {
     causes: model.causes,
     causeOf: [...model.causeOf, ...pairs.map(([a]) => model.causes.indexOf(a.cause))],
@@ -116,7 +160,7 @@ export function withPairs(model: Model, known: Knowledge, believed: Posterior, b
       ...model.prior,
       ...pairs.map(([a, b]) => SECOND_FAULT * priorOf(a.cause) * priorOf(b.cause)),
     ]),
-    steps,
+    steps: { get: stepOf, has: (step) => model.steps.has(step) },
   };
 }
 
@@ -132,6 +176,9 @@ export function reckoned(
 ): { readonly model: Model; readonly believed: Posterior } {
   const believed = posterior(model, known);
   if (!thinksOfPairs(model, known, believed)) return { model, believed };
-  const wider = withPairs(model, known, believed, bothOf);
+  const pairs = pairsOf(model, known, believed);
+  const { rows } = posterior(withPairs(model, known, believed, bothOf, pairs), known);
+  const likely = pairs.filter((_, i) => (rows[model.prior.length + i] ?? 0) >= LEAST_PAIR_SHARE);
+  const wider = withPairs(model, known, believed, bothOf, likely);
   return { model: wider, believed: posterior(wider, known) };
 }

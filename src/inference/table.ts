@@ -56,6 +56,10 @@ export interface Model {
   /** The cause of each row, by its place in `causes`. */
   readonly causeOf: readonly number[];
   readonly prior: Float64Array;
+  readonly steps: Pick<ReadonlyMap<string, Chances>, 'get' | 'has'>;
+}
+/** One that was made of a table, with the chances of every step at hand. */
+export interface Compiled extends Model {
   readonly steps: ReadonlyMap<string, Chances>;
 }
 
@@ -91,7 +95,7 @@ function generalByCause(rows: readonly Row[], step: string, outcomes: number) {
   );
 }
 
-const made = new WeakMap<Table, Model>();
+const made = new WeakMap<Table, Compiled>();
 
 /**
  * Makes a table ready for use. What a row was never looked at for is filled with the mean over all causes, so that the
@@ -99,7 +103,7 @@ const made = new WeakMap<Table, Model>();
  * mean: P = (n·p + α·c) / (n + α) and c = (N·q + β·m) / (N + β), with n looks of the row, N of its cause, α and β of
  * `SMOOTHING_LOOKS`, q what the cause shows and m the mean.
  */
-export function compile(table: Table): Model {
+export function compile(table: Table): Compiled {
   const known = made.get(table);
   if (known) return known;
   const listed = table.rows.filter(({ cause }) => !isUnthought(cause));
@@ -138,7 +142,7 @@ export function compile(table: Table): Model {
       looked: new Set(byCause.keys()),
     });
   }
-  const model: Model = {
+  const model: Compiled = {
     causes,
     causeOf: rows.map(({ cause }) => causes.indexOf(cause)),
     prior: Float64Array.from(rows, ({ weight }) => weight / all),

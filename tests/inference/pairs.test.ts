@@ -3,7 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { nextSteps } from '../../src/inference/next.ts';
 import { reckoned, thinksOfPairs, withPairs } from '../../src/inference/pairs.ts';
 import { type Knowledge, type Observation, posterior, ranked, shareOf } from '../../src/inference/posterior.ts';
-import { compile, isUnthought, type Model, type Table, UNTHOUGHT_SOUND } from '../../src/inference/table.ts';
+import { type Compiled, compile, isUnthought, type Table, UNTHOUGHT_SOUND } from '../../src/inference/table.ts';
 import { expectClose } from '../compute/close.ts';
 import { anyCase } from './any-table.ts';
 import { knowing, NOTHING_KNOWN, rightOrWrong, row, seen } from './tables.ts';
@@ -22,12 +22,12 @@ const readings = (read: Readonly<Record<string, string>>) =>
   Object.entries(read).map(([place, outcome]) => seen(place, outcome));
 
 /** What the rows of pairs put wrong, and the share of each: the pair of M1 and A2 puts F, G and X wrong. */
-function pairShares(known: Knowledge, model: Model = polybox) {
+function pairShares(known: Knowledge, model: Compiled = polybox) {
   const wider = withPairs(model, known, posterior(model, known));
   const { rows } = posterior(wider, known);
   return wider.causeOf.slice(model.causeOf.length).map((c, p) => {
     const r = model.causeOf.length + p;
-    const wrong = [...wider.steps].filter(([, { byRow }]) => (byRow[1]?.[r] ?? 0) > 0.5).map(([step]) => step);
+    const wrong = [...model.steps.keys()].filter((step) => (wider.steps.get(step)?.byRow[1]?.[r] ?? 0) > 0.5);
     return { under: wider.causes[c] as string, wrong: wrong.join(''), shareRatio: rows[r] as number };
   });
 }
@@ -225,7 +225,7 @@ describe('two causes at once', () => {
         const wider = withPairs(model, known, posterior(model, known));
         const named = model.causes.filter((cause) => !isUnthought(cause)).length;
         expect(wider.causeOf).toHaveLength(model.causeOf.length + (named * (named - 1)) / 2);
-        for (const { byRow } of wider.steps.values())
+        for (const { byRow } of [...model.steps.keys()].flatMap((step) => wider.steps.get(step) ?? []))
           for (const r of wider.causeOf.keys()) {
             expectClose(
               byRow.reduce((sum, own) => sum + (own[r] as number), 0),
