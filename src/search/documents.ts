@@ -78,7 +78,7 @@ const words = (): readonly Document[] =>
   ENTRIES.map(({ word, also, text, slug }) => ({
     id: `word/${slug}`,
     title: word,
-    words: also,
+    words: [also, moreWords(`word/${slug}`)].filter(Boolean).join(', '),
     text: shortOf(beginOf(text)),
     path: `words/#${slug}`,
   }));

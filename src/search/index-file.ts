@@ -4,6 +4,7 @@ import { FLOW_LIST } from '../case/flows.ts';
 import type { Document } from './document.ts';
 import { type ArticleHead, allDocuments } from './documents.ts';
 import { factRules, type Rules } from './facts.ts';
+import { leanDocument } from './lean.ts';
 import { type Heard, type Learnt, learn } from './learn.ts';
 import { reader } from './reader.ts';
 import { sameWords, withoutForms } from './same-words.ts';
@@ -44,9 +45,10 @@ async function facts(): Promise<Pick<IndexFile, 'facts' | 'factNames'>> {
 
 /** Everything that the search needs, made when the site is built. */
 export async function indexFile(articles: readonly ArticleHead[], heard: readonly Heard[]): Promise<IndexFile> {
-  const documents = await allDocuments(articles);
   const same = withoutForms(SAME);
+  const one = sameWords(same);
+  const documents = (await allDocuments(articles)).map((entry) => leanDocument(entry, one));
   const ruled = await facts();
-  const learnt = learn(heard, documents, reader(documents, sameWords(same), ruled.facts));
+  const learnt = learn(heard, documents, reader(documents, one, ruled.facts));
   return { documents, same, learnt, ...ruled };
 }

@@ -28,7 +28,7 @@ const RESTRAINT = 0.002;
 const ROUNDS = 10;
 const RATE = 0.3;
 /** What was heard less often tells of one phrase, not of a word. */
-const LEAST_HEARD = 4;
+const LEAST_HEARD = 6;
 /** What speaks less for a place, or less against it, in thirds, is left out of the file. It costs little. */
 const LEAST_FOR = 3;
 const LEAST_AGAINST = 4;

@@ -22,10 +22,19 @@ const FIELDS: readonly (keyof Document)[] = ['id', 'title', 'words', 'path', 'te
 /** Where a document leads that has no page of its own by another name. */
 const usualPath = (id: string): string => (id.startsWith('word/') ? id.replace('word/', 'words/#') : `${id}/`);
 
+/** What a document is called whose address says it. */
+function usualTitle(id: string): string {
+  const said = id.slice(id.indexOf('/') + 1).replaceAll('-', ' ');
+  return id.startsWith('word/') ? said : said.charAt(0).toUpperCase() + said.slice(1);
+}
+
+/** What is not sent where it is as usual. */
+const usual: Partial<Record<keyof Document, (id: string) => string>> = { path: usualPath, title: usualTitle };
+
 /** The first character that JSON leaves as it is. Small numbers are one byte. */
 const FIRST_CHARACTER = 0x23;
 /** The least addition that is written, in thirds. */
-const LEAST = -20;
+const LEAST = -24;
 /** The places that a word speaks for: how far each is behind the one before, and what it adds. */
 const writtenPlaces = (added: Learnt[string]): string =>
   String.fromCharCode(
@@ -52,9 +61,7 @@ const stepOf = (fact: string): string => fact.slice(0, fact.indexOf('='));
 /** Packs the index for sending. */
 export function packed({ documents, same, learnt, facts, factNames }: IndexFile): PackedIndex {
   const column = (field: keyof Document) =>
-    documents
-      .map((entry) => (field === 'path' && entry.path === usualPath(entry.id) ? '' : (entry[field] ?? '')))
-      .join('\n');
+    documents.map((entry) => (entry[field] === usual[field]?.(entry.id) ? '' : (entry[field] ?? ''))).join('\n');
   const flows = [...new Set(Object.values(facts.asked).flat())];
   const asked: Record<string, readonly number[]> = {};
   for (const [fact, ids] of Object.entries(facts.asked)) {
@@ -79,7 +86,7 @@ export function unpacked({ documents, same, learnt, facts, flows, asked, factNam
   const columns = FIELDS.map((field) => [field, documents[field].split('\n')] as const);
   const entries = documents.id.split('\n').map((id, at) => {
     const told = columns.flatMap(([field, lines]) => (lines[at] ? [[field, lines[at]] as const] : []));
-    return { words: '', path: usualPath(id), ...Object.fromEntries(told) } as Document;
+    return { words: '', path: usualPath(id), title: usualTitle(id), ...Object.fromEntries(told) } as Document;
   });
   const [words, added] = learnt;
   const places = Object.fromEntries(words.split(' ').map((word, at) => [word, readPlaces(added[at] ?? '')]));

@@ -52,6 +52,12 @@ const MEANS =
   /\b(?:mean(?:s|ing)?|defin(?:e|es|ition)|stands? for|hei(?:ss|ß)t|bedeutet|significa|what(?:s| is) (?:an?|the|it|that|this))\b/i;
 const MAY_MEAN = /^(?:what(?:s| is| are)|was (?:ist|sind)|que es)\b/i;
 const BESIDE = 2;
+/** The word that is asked for, behind what asks for it and before where it was met: “what is gain on an amp”. */
+const ASKED_FOR =
+  /^(?:what(?:s| is| are| does)|was (?:ist|sind|hei(?:ss|ß)t|bedeutet|macht)|que (?:es|son|significa|hace)|define|meaning of) (?:an? |the |eine? |una? )?(.+?)(?: (?:in|on|for|at|mean|means|im|am|beim|bei|en|an|actually|exactly|genau|eigentlich)(?: .*)?)?$/;
+/** The same, before what asks for it. */
+const ASKED_BEHIND =
+  /^(?:an? |eine? |una? )?(.+?) (?:what (?:is|does) (?:it|that|this).*|whats (?:it|that|this)|was ist das|was (?:hei(?:ss|ß)t|bedeutet) das|meaning|definition|explained|bedeutung|(?:que|was) (?:es|significa|ist|bedeutet)|significado)$/;
 
 /** What happened before tells less of what is wrong. */
 const PAST_WEIGHT = 0.5;
@@ -69,6 +75,9 @@ const IN_TEXT = 0.1;
 const WHOLE_TITLE = 1.6;
 const DEFINED = 3;
 const DEFINED_AMONG = 2;
+const ASKED_BY_NAME = 6;
+/** Of two that are one word here, the one that was typed: “alternator” and “stator”. */
+const AS_TYPED = 1.2;
 /** What is named first is mostly what it is about. */
 const FIRST = 1.3;
 
@@ -141,6 +150,7 @@ export function reader(
       .map((name) => tokensOf(name).filter(tells).map(oneFor))
       .filter(({ length }) => length > 0),
   );
+  const titles = documents.map(({ title }) => tokensOf(title));
 
   /** Whether a word that stands there tells anything: one that asks does so only where it comes first. */
   const counts = (word: string, at: number) => !EMPTY.has(word) && (at === 0 || !ASKING.has(oneFor(word)));
@@ -184,6 +194,10 @@ export function reader(
       return parts(word).map((one) => ({ ...where, means: new Set([one, itself(one), oneFor(one), ...joined]) }));
     });
     if ([...words.values()].join('').length < 2) return { fits, words: strengths, given: [] };
+    const likelyOf = (one: string, word: string): string => {
+      const [[likely, howSure] = [one, 1], ...others] = meant(word);
+      return others.length === 0 && howSure >= MISTYPED ? likely : one;
+    };
     const past = typedIn(typedAs.filter(({ past }) => past).map(({ word }) => word));
     let first = FIRST;
     /** The words as the ones that they are taken for. */
@@ -216,6 +230,13 @@ export function reader(
     const explains = EXPLAINS.test(text);
     const checks = CHECKS.test(text);
     const beside = [...words].filter(([one, word]) => !ASKING.has(one) && !MEANING.has(word)).length;
+    const plain = tokensOf(text);
+    const asks = plain.join(' ');
+    const sought = tokensOf((ASKED_FOR.exec(asks) ?? ASKED_BEHIND.exec(asks))?.[1] ?? '')
+      .filter(counts)
+      .flatMap(parts);
+    const soughtAs = new Map(sought.map((word) => [likelyOf(oneFor(word), word), word]));
+    const soughtAsOne = sought.join('');
     const means = MEANS.test(text) || (MAY_MEAN.test(text) && beside <= BESIDE);
     for (let at = 0; at < fits.length; at++) {
       const fit = fits[at] ?? 0;
@@ -229,13 +250,19 @@ export function reader(
             : asked && ANSWERS.has(kind)
               ? ASKED_WEIGHT
               : 1;
-      const named = names[at]?.some((name) => isNamed(name, taken))
-        ? defines && kind === 'word'
-          ? DEFINED
-          : WHOLE_TITLE
-        : means && kind === 'word' && names[at]?.some((name) => name.every((one) => taken.has(one)))
-          ? DEFINED_AMONG
-          : 1;
+      const byName =
+        kind === 'word' &&
+        sought.length > 0 &&
+        names[at]?.some((name) => isNamed(name, soughtAs) || name.join('') === soughtAsOne);
+      const named = byName
+        ? ASKED_BY_NAME * (titles[at]?.every((word) => plain.includes(word)) ? AS_TYPED : 1)
+        : names[at]?.some((name) => isNamed(name, taken))
+          ? defines && kind === 'word'
+            ? DEFINED
+            : WHOLE_TITLE
+          : means && kind === 'word' && names[at]?.some((name) => name.every((one) => taken.has(one)))
+            ? DEFINED_AMONG
+            : 1;
       fits[at] = fit * KIND_WEIGHT[kind] * wants * named;
     }
     return { fits, words: strengths, given };

@@ -54,6 +54,9 @@ const AGAIN =
 /** Left and right are ways to go, too. */
 const STEERED =
   /\b(steer\w*|turn\w*|bars?|handlebars?|lock|lean\w*)((?: (?:the|my|bars?|handlebars?|wheel|all|way|hard|full|fully|to|it|over))*) (?:left|right)\b(?! (?:now|away|front|rear|speaker|bag|lid|side))/gi;
+/** “Quite” that is no measure of another word is “quiet”. */
+const QUIET =
+  /\b(real|really|very|so|too|pretty|are|is|still|speakers?|rears?|ones|fronts?|sounds?|plays?) quite\b(?=\s*(?:$|[,;.!?]| (?:but|and|front|rear|back|even|compared|when|on|at|than|from|in)\b))/gi;
 /** Sides as a rider has them in hand. */
 const IN_HAND = /throttle|clutch|stand/i;
 const RIGHT_HAND = /\b(?:throttle|brake) (?:side|hand)\b/gi;
@@ -65,9 +68,8 @@ export function typedWords(text: string): readonly TypedWord[] {
   const turned = TURNS.test(text)
     ? text.replace(STEERED, '$1$2 sideways').replace(AT_ONCE, 'just ').replace(AGAIN, '$1 again')
     : text;
-  const plain = IN_HAND.test(turned)
-    ? turned.replace(RIGHT_HAND, 'right side').replace(LEFT_HAND, 'left side')
-    : turned;
+  const held = IN_HAND.test(turned) ? turned.replace(RIGHT_HAND, 'right side').replace(LEFT_HAND, 'left side') : turned;
+  const plain = held.replace(QUIET, '$1 quiet');
   for (const [part, told] of plain.split(MARKS).entries()) {
     let past = false;
     const all = tokensOf(told);
