@@ -47,7 +47,7 @@ const HAPPENED = /^(?:\w+ed|put|got|had|bought|did|took|came|rode|ran|built|made
 /** Where “right” and “back” are no side and no place: “right away”, “comes right back”, “years back”. */
 const TURNS = /left|right|back/i;
 const AT_ONCE =
-  /(?<!\b(?:front|rear|back|bag|lid|side|and|or) )\bright (?=(?:now|away|off the|from the|out of|after|when|as|before|where)\b)/gi;
+  /(?<!\b(?:front|rear|back|bag|lid|side|and|or) )\bright (?=(?:now|away|off the|from the|out of|after|when|as|before|where|near|around|about|at (?:the )?(?:top|max|full|half))\b)/gi;
 const AGAIN =
   /\b(come|comes|came|coming|go|goes|going|went|gets?|flash|flashed|years|months|weeks|way) (?:right )?back\b(?! (?:left|right|speakers?|ones?|pair|seat))/gi;
 
