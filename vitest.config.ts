@@ -6,7 +6,7 @@ export default defineConfig({
   test: {
     reporters: ['default', './tests/summary-reporter.ts'],
     // More than cores: browser tests wait for half of their time, and the default even leaves one core idle.
-    maxWorkers: 2 * availableParallelism(),
+    maxWorkers: Math.ceil(1.5 * availableParallelism()),
     sequence: { sequencer: LongestFirst },
     projects: [
       {

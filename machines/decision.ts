@@ -106,11 +106,12 @@ function ledOn(flow: StagedFlow, f: Findings, step: Step): boolean {
 
 /** What is known of the steps of a flow, in the form that the inference takes it. */
 export function observationsOf(flow: StagedFlow, f: Findings, confirmed: ReadonlySet<string>): readonly Observation[] {
+  const knowsAnother = (f.rig.amps?.length ?? 0) > 1;
   return [...flow.steps.values()].flatMap((step): Observation[] => {
     const outcome = outcomeNamed(f, step.id);
     if (outcome === undefined || outcome === 'cannot') return [];
     // “My bike” knows it of both amplifiers: that of the other one says nothing of the one that is meant.
-    if (step.kind === 'rig' && step.sensible?.(f) === false) return [];
+    if (knowsAnother && step.kind === 'rig' && step.sensible?.(f) === false) return [];
     if (step.kind === 'choice' && step.justNow?.includes(outcome) && lookedAtWhilePlaying(f)) return [];
     return [
       {

@@ -19,12 +19,12 @@ function names(title: string, words: string, oneFor: SameWords['oneFor']): reado
 }
 
 /**
- * A document without the words that tell nothing beside the others: those of every question, and those that mean the same
+ * A entry without the words that tell nothing beside the others: those of every question, and those that mean the same
  * as one that counts as much. The other names of a word of the glossary stay apart, each once.
  */
-export function leanDocument(document: Document, { oneFor }: SameWords): Document {
-  const { id, words, title } = document;
-  if (id.startsWith('word/')) return { ...document, words: names(title, words, oneFor).join(',') };
+export function leanDocument(entry: Document, { oneFor }: SameWords): Document {
+  const { id, words, title } = entry;
+  if (id.startsWith('word/')) return { ...entry, words: names(title, words, oneFor).join(',') };
   const told = new Set(tokensOf(title).map(oneFor));
   // The marked ones first: what counts more makes the same word without a mark needless.
   const parts = words.split(/[ ,]+/).sort((a, b) => marksOf(b) - marksOf(a));
@@ -36,5 +36,5 @@ export function leanDocument(document: Document, { oneFor }: SameWords): Documen
     for (const word of all) met.add(oneFor(word));
     return adds;
   });
-  return { ...document, words: kept.join(' ') };
+  return { ...entry, words: kept.join(' ') };
 }

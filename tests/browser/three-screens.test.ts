@@ -49,7 +49,7 @@ const ON_UNIT: Answers = { 'unit-kind': 'factory', 'rear-drive': 'unit', 'tools-
 const ON_AMP: Answers = { 'which-amp': 'rear', 'unit-kind': 'factory', 'tools-at-hand': 'meter', 'amp-light': 'fault' };
 
 describe('a measurement on a phone', () => {
-  it('is at most three screens long, and so is what has to be done before it', async () => {
+  it('is at most three screens long, and so is what has to be done before it', { timeout: 150_000 }, async () => {
     const { page, faults, close } = await visit('find/no-rear-sound/');
     const seen = new Set<string>();
     const found: string[] = [];
