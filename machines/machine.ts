@@ -159,7 +159,7 @@ export const findingsIn = (flow: StagedFlow, { rig, facts }: Pick<FlowContext, '
  */
 function machineOf(flow: Omit<StagedFlow, 'machine'>) {
   const whole = flow as StagedFlow;
-  const steps = [...flow.steps.values()];
+  const ofTheRig = [...flow.steps.values()].filter(({ kind }) => kind === 'rig');
   const { stages } = flow.spec;
   const decisionIn = ({ context }: InContext) => decisionOf(whole, context).decision;
   const learn = assign<FlowContext, FlowEvent, undefined, FlowEvent, never>(({ context, event }) => {
@@ -182,7 +182,7 @@ function machineOf(flow: Omit<StagedFlow, 'machine'>) {
     return {
       ...context,
       facts,
-      rig: learnedRig(context.rig, steps, facts),
+      rig: learnedRig(context.rig, ofTheRig, facts),
       // An answer that is changed was looked at twice as well.
       ...(changed && {
         confirmed: [...(context.confirmed ?? []), event.step],
@@ -239,7 +239,7 @@ function machineOf(flow: Omit<StagedFlow, 'machine'>) {
     types: TYPES,
     id: flow.id,
     initial: 'deciding',
-    context: ({ input }) => ({ ...input, rig: learnedRig(input.rig, steps, input.facts) }),
+    context: ({ input }) => ({ ...input, rig: learnedRig(input.rig, ofTheRig, input.facts) }),
     states: {
       deciding: {
         id: 'deciding',

@@ -125,6 +125,16 @@ function pairsOf(model: Model, known: Knowledge, believed: Posterior): readonly 
   );
 }
 
+/** How likely each cause is before anything is answered. */
+function priorsOf({ causes, causeOf, prior }: Model): Float64Array {
+  const of = new Float64Array(causes.length);
+  for (let r = 0; r < prior.length; r++) {
+    const c = causeOf[r] as number;
+    of[c] = (of[c] as number) + (prior[r] as number);
+  }
+  return of;
+}
+
 /** The model with a row for each of these pairs, or for each of the likeliest causes. */
 export function withPairs(
   model: Model,
@@ -133,10 +143,9 @@ export function withPairs(
   bothOf?: BothOf,
   pairs: readonly Pair[] = pairsOf(model, known, believed),
 ): Model {
-  const priorOf = (cause: string) => {
-    const c = model.causes.indexOf(cause);
-    return model.prior.reduce((sum, share, r) => (model.causeOf[r] === c ? sum + share : sum), 0);
-  };
+  const priors = priorsOf(model);
+  const at = (cause: string) => model.causes.indexOf(cause);
+  const priorOf = (cause: string) => priors[at(cause)] ?? 0;
   const soundRow = rowFor(model, believed, UNTHOUGHT_SOUND);
   const build = new Set(known.observations.flatMap(({ trust, step }) => (trust === 'build' ? [step] : [])));
   const fillOf = (step: string, chances: Chances): Fill => {
@@ -155,7 +164,7 @@ export function withPairs(
   };
   return {
     causes: model.causes,
-    causeOf: [...model.causeOf, ...pairs.map(([a]) => model.causes.indexOf(a.cause))],
+    causeOf: [...model.causeOf, ...pairs.map(([a]) => at(a.cause))],
     prior: Float64Array.from([
       ...model.prior,
       ...pairs.map(([a, b]) => SECOND_FAULT * priorOf(a.cause) * priorOf(b.cause)),

@@ -64,7 +64,8 @@ export async function flowIsAwake(page: Page): Promise<void> {
     .or(done)
     .first()
     .waitFor();
-  await page.locator('.open-step div[inert]').waitFor({ state: 'detached' });
+  // Looked at with every frame: a locator that waits for something to go looks twice a second, and rides take many answers.
+  await page.waitForFunction(() => document.querySelector('.open-step div[inert]') === null);
   if (await done.isVisible()) await done.click();
 }
 
