@@ -229,8 +229,11 @@ const LEAST_BITS = 0.01;
 /** Answers that are given once more in one round, at most. */
 const MOST_CONFIRMED = 2;
 const MOST_LISTED = 4;
-/** A cause that has less than this of what is left to those with a name is not worth a line in a list. */
-const LISTED_SHARE = 0.02;
+/**
+ * A cause that has less than this of what is left to those with a name is not worth a line in a list, nor beside one that
+ * is likely: so much is left by a bike or a person outside of all habits. Judged in the proof.
+ */
+const LISTED_SHARE = 0.002;
 
 /** What its fix costs on this bike: a wire here, a visit there. */
 const effort = (cause: Cause, f: Findings): keyof typeof MINUTES_PER_BIT => effortOf(cause.remedy(f).repair);
@@ -299,13 +302,20 @@ function canBeOn(flow: StagedFlow, reckoned: Reckoned): (cause: string) => boole
   return keepsItsShare(reckoned, ({ step, trust }) => trust === 'build' || fitted.has(step));
 }
 
-/** What is named beside a cause: three others at most, and none that is next to impossible. */
-const BESIDES_SHARE = 0.02;
+/** Beside what is proved only what is not next to impossible is named. */
+const BESIDES_PROVED_SHARE = 0.02;
+/** What is named beside a cause: three others at most. */
 const MOST_BESIDES = 3;
-function besidesOf(flow: StagedFlow, f: Findings, reckoned: Reckoned, cause: string): readonly string[] {
+function besidesOf(
+  flow: StagedFlow,
+  f: Findings,
+  reckoned: Reckoned & Pick<Reckoning, 'certainty'>,
+  cause: string,
+): readonly string[] {
+  const least = reckoned.certainty === 'proved' ? BESIDES_PROVED_SHARE : LISTED_SHARE;
   const isOfBike = canBeOn(flow, reckoned);
   return reckoned.shares
-    .filter((one) => one.cause !== cause && !isUnthought(one.cause) && one.shareRatio >= BESIDES_SHARE)
+    .filter((one) => one.cause !== cause && !isUnthought(one.cause) && one.shareRatio >= least)
     .filter((one) => flow.causes.includes(one.cause) || lookedForBy(flow, f, one.cause) !== undefined)
     .filter((one) => isOfBike(one.cause))
     .slice(0, MOST_BESIDES)
@@ -322,9 +332,9 @@ function conclusion(
   flow: StagedFlow,
   context: FlowContext,
   f: Findings,
-  { certainty, ...reckoned }: Reckoned & Pick<Reckoning, 'certainty'>,
+  reckoned: Reckoned & Pick<Reckoning, 'certainty'>,
 ): Decision {
-  const { shares } = reckoned;
+  const { shares, certainty } = reckoned;
   const first = leadOf(flow, f, shares);
   // The other flow has the steps for it, and hands back what is not its own.
   const to = flowOf(flow, context, f, first?.cause);
@@ -376,6 +386,11 @@ const isLookedAt = (step: Step, f: Findings): boolean => {
   const outcome = outcomeNamed(f, step.id);
   return isLook(step) && outcome !== undefined && outcome !== 'cannot';
 };
+
+/** Whoever has no name for what is wrong is asked so often before he is sent on, whether for the first time or again. */
+const MOST_BEFORE_SENDING_ON = 3;
+const mayAskAgain = (flow: StagedFlow, { facts, askedAgain = 0 }: FlowContext): boolean =>
+  Object.keys(facts).filter((id) => flow.steps.has(id)).length + askedAgain < MOST_BEFORE_SENDING_ON;
 
 const untold = ({ observations, repairs }: Knowledge): Knowledge => ({
   observations: observations.filter(({ trust }) => trust === 'build'),
@@ -459,7 +474,8 @@ export function decide(flow: StagedFlow, context: FlowContext, f: Findings): Dec
     const askFirst = step.tool === 'meter' && canBeAsked(toolsAtHand, f);
     return done({ kind: 'ask', step: askFirst ? (toolsAtHand as unknown as Step) : step });
   }
-  const doubt = sendsOn(flow) ? undefined : doubted.find(({ step }) => !context.left?.includes(step));
+  const mayDoubt = !sendsOn(flow) || mayAskAgain(flow, context);
+  const doubt = mayDoubt ? doubted.find(({ step }) => !context.left?.includes(step)) : undefined;
   const again = doubt && flow.steps.get(doubt.step);
   if (again && (context.askedAgain ?? 0) < MOST_CONFIRMED)
     return done({ kind: 'confirm', step: again, because: doubt.because });

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { becauseOf, elsewhere, toldBy } from '../../machines/machine.ts';
 import { whereDoIBegin } from '../../machines/where-do-i-begin.ts';
-import { answered, repaired } from '../../src/case/change.ts';
+import { answered, confirmed, repaired } from '../../src/case/change.ts';
 import type { Case } from '../../src/case/events.ts';
 import { FAULT_FLOWS } from '../../src/case/flows.ts';
 import { replay } from '../../src/case/replay.ts';
@@ -11,11 +11,20 @@ import { type Answers, answersByOutcome, caseOn, give, openIn } from '../journey
 /** Whoever has no name for what is wrong is sent to a flow that has one. What callers say first: common practice, no published source. */
 
 const stand = (it: Case) => replay(whereDoIBegin, it, late);
-const endOf = (answers: Answers) => openIn(stand(give(caseOn(whereDoIBegin), answers)));
+/** Whoever is asked again says the same. */
+function settled(it: Case): Case {
+  const { open } = stand(it);
+  return open.kind === 'doubt' ? settled(confirmed(it, open.step.id)) : it;
+}
+const endOf = (answers: Answers) => openIn(stand(settled(give(caseOn(whereDoIBegin), answers))));
 
-/** Every way through the questions, with what it ends in. */
+/** Every way through the questions, with what it ends in. What is asked again counts as another question. */
 function waysFrom(it: Case, asked: readonly string[] = []): readonly (readonly [readonly string[], string])[] {
   const standing = stand(it);
+  if (standing.open.kind === 'doubt') {
+    const { id } = standing.open.step;
+    return waysFrom(confirmed(it, id), [...asked, id]);
+  }
   if (standing.open.kind !== 'step') return [[asked, openIn(standing)]];
   const { step } = standing.open;
   const answers = [...answersByOutcome(step, standing).values(), { cannot: true } as const];
@@ -27,6 +36,10 @@ describe('the intake', () => {
   it('asks three questions at most, and no tool for any of them', () => {
     for (const [asked] of ways) expect(asked.length).toBeLessThanOrEqual(3);
     for (const step of whereDoIBegin.steps.values()) expect(['none', 'ears']).toContain(step.tool);
+  });
+  it('asks again for what all hangs on, before it sends anybody on', () => {
+    const again = ways.filter(([asked]) => asked.filter((id) => id === 'what-plays').length === 2);
+    expect(again.map(([, end]) => end)).toContain('to no-sound-at-all');
   });
   it('ends in a flow, whatever is answered and though nothing can be', () => {
     for (const [, end] of ways) expect(end).toMatch(/^to /);
