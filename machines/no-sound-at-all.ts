@@ -10,6 +10,7 @@ import { sourcePlays } from '../src/steps/settings/source-plays.ts';
 import { toolsAtHand } from '../src/steps/tools/tools-at-hand.ts';
 import { rearOffUnit } from '../src/steps/unit/rear-off-unit.ts';
 import { unitFeeds } from '../src/steps/unit/unit-feeds.ts';
+import { unitFuseOhms } from '../src/steps/unit/unit-fuse-ohms.ts';
 import { unitFuses } from '../src/steps/unit/unit-fuses.ts';
 import { unitPins } from '../src/steps/unit/unit-pins.ts';
 import { unitRestart } from '../src/steps/unit/unit-restart.ts';
@@ -33,12 +34,13 @@ export const noSoundAtAll = flow(opening, {
     rearOffUnit,
     toolsAtHand,
   ],
-  measure: [unitFeeds, wireToFrame, unitWiresToFrame, rearAmpInput, halfSupply],
+  measure: [unitFeeds, unitFuseOhms, wireToFrame, unitWiresToFrame, rearAmpInput, halfSupply],
   safe: [
     // What a finger on a button can cure comes before anything is taken apart.
     before(ampLight, unitScreen),
     before(unitRestart, unitScreen),
     before(unitFuses, unitScreen),
+    before(unitFuseOhms, unitFuses),
     before(unitPins, unitScreen),
     before(unitFeeds, unitScreen),
     before(pinLook, unitScreen, sourcePlays),

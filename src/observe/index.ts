@@ -144,6 +144,7 @@ import { sayRearPairAgain } from './unit/rear-pair-again.ts';
 import { sayRearPairPlace } from './unit/rear-pair-place.ts';
 import { sayUnitAtTop } from './unit/unit-at-top.ts';
 import { sayUnitFeeds } from './unit/unit-feeds.ts';
+import { sayUnitFuseOhms } from './unit/unit-fuse-ohms.ts';
 import { sayUnitFuses } from './unit/unit-fuses.ts';
 import { sayUnitPins } from './unit/unit-pins.ts';
 import { sayUnitReplug } from './unit/unit-replug.ts';
@@ -206,6 +207,7 @@ const SAYS = {
   'input-plug': sayInputPlug,
   'rear-off-unit': sayRearOffUnit,
   'unit-feeds': sayUnitFeeds,
+  'unit-fuse-ohms': sayUnitFuseOhms,
   'unit-fuses': sayUnitFuses,
   'unit-pins': sayUnitPins,
   'unit-replug': sayUnitReplug,

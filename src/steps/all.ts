@@ -167,6 +167,7 @@ import { rearPairAgain } from './unit/rear-pair-again.ts';
 import { rearPairPlace } from './unit/rear-pair-place.ts';
 import { unitAtTop } from './unit/unit-at-top.ts';
 import { unitFeeds } from './unit/unit-feeds.ts';
+import { unitFuseOhms } from './unit/unit-fuse-ohms.ts';
 import { unitFuses } from './unit/unit-fuses.ts';
 import { unitPins } from './unit/unit-pins.ts';
 import { unitReplug } from './unit/unit-replug.ts';
@@ -216,6 +217,7 @@ const CONSTANTS = {
   'source-plays': sourcePlays,
   'rear-off-unit': rearOffUnit,
   'unit-feeds': unitFeeds,
+  'unit-fuse-ohms': unitFuseOhms,
   'unit-fuses': unitFuses,
   'unit-pins': unitPins,
   'unit-restart': unitRestart,

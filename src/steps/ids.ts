@@ -39,6 +39,7 @@ interface Constants {
   'source-plays': typeof import('./settings/source-plays.ts').sourcePlays;
   'rear-off-unit': typeof import('./unit/rear-off-unit.ts').rearOffUnit;
   'unit-feeds': typeof import('./unit/unit-feeds.ts').unitFeeds;
+  'unit-fuse-ohms': typeof import('./unit/unit-fuse-ohms.ts').unitFuseOhms;
   'unit-fuses': typeof import('./unit/unit-fuses.ts').unitFuses;
   'unit-pins': typeof import('./unit/unit-pins.ts').unitPins;
   'unit-restart': typeof import('./unit/unit-restart.ts').unitRestart;

@@ -21,6 +21,7 @@ const STEPS = [
   'audio-target',
   'unit-restart',
   'unit-fuses',
+  'unit-fuse-ohms',
   'unit-pins',
   'unit-feeds',
   'unit-wires-to-frame',
@@ -32,6 +33,7 @@ const SOUND = {
   'audio-target': 'no-change',
   'unit-restart': 'no-change',
   'unit-fuses': 'whole',
+  'unit-fuse-ohms': 'through',
   'unit-pins': 'level',
   'unit-feeds': 'ok',
   'unit-wires-to-frame': 'clear',
@@ -45,7 +47,11 @@ const FINDS: readonly (readonly [
   ['paused-or-muted@phone', 'no amplifier, built with two', { 'source-plays': 'cured', 'other-source': 'good' }],
   ['routed-to-headset', 'no amplifier, built with two', { 'audio-target': 'cured' }],
   ['unit-hung', 'no amplifier, built with two', { 'unit-screen': 'hung', 'unit-restart': 'cured' }],
-  ['unit-fuse-open', 'no amplifier, built with two', { 'unit-screen': 'dark', 'unit-fuses': 'burnt' }],
+  [
+    'unit-fuse-open',
+    'no amplifier, built with two',
+    { 'unit-screen': 'dark', 'unit-fuses': 'burnt', 'unit-fuse-ohms': 'open' },
+  ],
   ['unit-dead', 'no amplifier, built with two', { 'unit-screen': 'dark' }],
   // It looks as if nothing were wrong.
   ['unit-outputs-dead', 'no amplifier, built with two', {}],

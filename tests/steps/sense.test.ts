@@ -417,6 +417,7 @@ describe('every step', () => {
       { ...ON, 'amp-goes-off': 'loud' },
       { 'pop-run': 'dead', 'tones-off': 'flat' },
       { 'amps-drive': 'none', 'unit-screen': 'normal' },
+      { 'unit-screen': 'dark', 'unit-fuses': 'whole' },
       { 'where-harsh': 'rear-left', 'engine-compare': 'noise' },
     ];
     const ofFront = (outcomes: Outcomes): Outcomes =>

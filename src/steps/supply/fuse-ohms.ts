@@ -1,21 +1,11 @@
 import { is } from '../outcome.ts';
 import { ohmReading } from '../runs/ohms.ts';
-import { type Band, labelIn, measurement, type ReadingStep } from '../step.ts';
+import { measurement, type ReadingStep } from '../step.ts';
+import { FUSE_BANDS, FUSE_FORMULA, FUSE_HEALTHY, FUSE_OUTCOMES, type FuseReads, fuseReads } from './fuse-bands.ts';
 import { fuseIsOpen, fuseMayBeOpen } from './may-fail.ts';
 
-/** A fuse for tens of amperes has some milliohms, and the leads of a meter half an ohm at most. Common practice, no published source. */
-const THROUGH_OHM = 2;
-/** Probes on dull blades read a little more. More than this is a fuse that dirt bridges. An estimate. */
-const OPEN_OHM = 20;
-
-const FUSE_BANDS: readonly Band[] = [
-  { label: 'through', low: 0, high: THROUGH_OHM, mood: 'good' },
-  { label: 'unclear', low: THROUGH_OHM, high: OPEN_OHM, mood: 'unsure' },
-  { label: 'open', low: OPEN_OHM, high: Infinity, mood: 'bad' },
-];
-
 /** The fuse by itself: what eyes cannot see of it, and what tells it from the holder that it sat in. */
-export const fuseOhms: ReadingStep<'through' | 'unclear' | 'open'> = measurement({
+export const fuseOhms: ReadingStep<FuseReads> = measurement({
   place: 'supply',
   id: 'fuse-ohms',
   short: 'The pulled fuse in ohms',
@@ -35,12 +25,9 @@ export const fuseOhms: ReadingStep<'through' | 'unclear' | 'open'> = measurement
   probes: 'not drawn',
   readings: { fuseOhm: ohmReading('Blade to blade') },
   bands: () => FUSE_BANDS,
-  judge: ({ fuseOhm = 0 }) => {
-    const label = labelIn(FUSE_BANDS, fuseOhm);
-    return label === 'through' ? 'through' : label === 'open' ? 'open' : 'unclear';
-  },
-  formula: 'blade to blade = the meter’s leads + a few milliohms of a whole fuse',
-  healthy: () => 'Healthy is what your probes read held together. OL, or thousands of ohms, is open.',
-  outcomes: { through: 'the fuse conducts', unclear: 'a few ohms too many', open: 'the fuse is open' },
+  judge: ({ fuseOhm = 0 }) => fuseReads(fuseOhm),
+  formula: FUSE_FORMULA,
+  healthy: () => FUSE_HEALTHY,
+  outcomes: FUSE_OUTCOMES,
   givenUnder: ['fuse-look'],
 });
