@@ -66,8 +66,8 @@ const calculators = (): readonly Document[] =>
     path: `calculate/${id}/`,
   }));
 
-/** Two lines of a phone: what is said of a place in a list. All of it stands where the place leads. */
-const LONGEST_TEXT = 64;
+/** Hardly two lines of a phone: what is said of a place in a list. All of it stands where the place leads. */
+const LONGEST_TEXT = 56;
 const shortOf = (text: string): string =>
   text.length <= LONGEST_TEXT ? text : text.slice(0, LONGEST_TEXT).replace(/[\s,;]+\S*$/, '…');
 

@@ -5,9 +5,10 @@ import type { SaidWord } from './said.ts';
 /**
  * When words give an answer, as it is written: `step,step=option in flow: words & words & !words`. One of each clause has
  * to be there, with `<` before it where it is told what happened before, with `>` where it is told what is wrong now, and
- * none of a clause with `!`. The choices of a clause stand between strokes; a choice of several words is one behind the
+ * none of a clause with `!`, or with `!>` none that is wrong now. The choices of a clause stand between strokes; a choice of several words is one behind the
  * other. A word stands for all that mean the same, one with `=` before it only for itself, one with `+` stands directly
  * behind, and `@rear` is any choice of a list. With `%` in it a rule is two: `%` is left and `^` right, and the other way.
+ * So it is with `$` and `~` for front and rear, also in the name of a list, and with `#` it is one for each usual impedance.
  */
 export interface Rules {
   readonly rules: readonly string[];
@@ -32,17 +33,50 @@ export interface GivenFact {
   readonly flows: readonly string[];
 }
 
-const RULE = /^([\w,-]+)=([\w%-]+)(?: in ([\w,-]+))?: (.+)$/;
+const RULE = /^([\w,-]+)=([\w-]+)(?: in ([\w,-]+))?: (.+)$/;
 
-/** A rule with sides in it, once for each. */
-const bothSides = (rule: string): readonly string[] =>
-  rule.includes('%')
-    ? [rule.replaceAll('%', 'left').replaceAll('^', 'right'), rule.replaceAll('%', 'right').replaceAll('^', 'left')]
-    : [rule];
+/** What is written once for all of these: each of them in place of the first sign, the one beside it in place of the second. */
+const SIGNS: readonly (readonly [sign: string, other: string, of: readonly (readonly [string, string])[]])[] = [
+  [
+    '%',
+    '^',
+    [
+      ['left', 'right'],
+      ['right', 'left'],
+    ],
+  ],
+  [
+    '$',
+    '~',
+    [
+      ['front', 'rear'],
+      ['rear', 'front'],
+    ],
+  ],
+  [
+    '#',
+    '#',
+    [
+      ['2', ''],
+      ['4', ''],
+      ['8', ''],
+    ],
+  ],
+];
+
+/** Texts with signs in them, once for each of what they stand for. */
+const writtenOut = (texts: readonly string[]): readonly string[] =>
+  SIGNS.reduce(
+    (all, [sign, other, of]) =>
+      all.flatMap((text) =>
+        text.includes(sign) ? of.map(([one, two]) => text.replaceAll(sign, one).replaceAll(other, two)) : [text],
+      ),
+    texts,
+  );
 
 /** The rules, one for each answer. */
 export const factRules = (written: readonly string[]): readonly FactRule[] =>
-  written.flatMap(bothSides).flatMap((rule) => {
+  writtenOut(written).flatMap((rule) => {
     const [, steps, option, only, clauses] = RULE.exec(rule) ?? [];
     if (steps === undefined || option === undefined || clauses === undefined)
       throw new Error(`content/words/facts.json: “${rule}” is no rule.`);
@@ -60,16 +94,23 @@ export const factRules = (written: readonly string[]): readonly FactRule[] =>
  * said
  */
 export function factReader({ rules, lists, asked }: Rules, oneFor: (word: string) => string) {
-  const { choicesOf, placesOf } = choiceReader(lists, oneFor);
+  const named = writtenOut(Object.entries(lists).map(([name, choices]) => `${name}:${choices}`));
+  const { choicesOf, placesOf } = choiceReader(
+    Object.fromEntries(named.map((list) => [list.slice(0, list.indexOf(':')), list.slice(list.indexOf(':') + 1)])),
+    oneFor,
+  );
   const prepared = factRules(rules).map(({ step, option, only, clauses }) => {
     const marked = (mark: string): readonly Choices[] =>
-      clauses.filter((clause) => clause.startsWith(mark)).map((clause) => choicesOf(clause.slice(mark.length)));
+      clauses
+        .filter((clause) => /^!?[<>]?/.exec(clause)?.[0] === mark)
+        .map((clause) => choicesOf(clause.slice(mark.length)));
     return {
       fact: { step, option, flows: only ?? asked[`${step}=${option}`] ?? [] },
-      all: clauses.filter((clause) => !/^[<>!]/.test(clause)).map(choicesOf),
+      all: marked(''),
       past: marked('<'),
       now: marked('>'),
       none: marked('!'),
+      noneNow: marked('!>'),
     };
   });
   const given = (said: readonly SaidWord[]): readonly GivenFact[] => {
@@ -85,8 +126,12 @@ export function factReader({ rules, lists, asked }: Rules, oneFor: (word: string
     );
     return prepared
       .filter(
-        ({ all, past, now, none }) =>
-          all.every(isSaid) && past.every(isBefore) && now.every(isWrong) && !none.some(isSaid),
+        ({ all, past, now, none, noneNow }) =>
+          all.every(isSaid) &&
+          past.every(isBefore) &&
+          now.every(isWrong) &&
+          !none.some(isSaid) &&
+          !noneNow.some(isWrong),
       )
       .map(({ fact }) => fact);
   };

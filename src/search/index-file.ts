@@ -5,9 +5,10 @@ import type { Document } from './document.ts';
 import { type ArticleHead, allDocuments } from './documents.ts';
 import { factRules, type Rules } from './facts.ts';
 import { leanDocument } from './lean.ts';
+import { leanChoices } from './lean-choices.ts';
 import { type Heard, type Learnt, learn } from './learn.ts';
 import { reader } from './reader.ts';
-import { sameWords, withoutForms } from './same-words.ts';
+import { type SameWords, sameWords, withoutForms } from './same-words.ts';
 
 /** The index: all that the search needs. */
 export interface IndexFile {
@@ -23,7 +24,7 @@ export interface IndexFile {
 }
 
 /** The rules with the flows that ask for them, and the names of the answers. One that no flow asks for stops the build. */
-async function facts(): Promise<Pick<IndexFile, 'facts' | 'factNames'>> {
+async function facts({ oneFor }: SameWords): Promise<Pick<IndexFile, 'facts' | 'factNames'>> {
   const flows = await Promise.all(FLOW_LIST.map(async ([id, flow]) => [id, (await flow.load()).steps] as const));
   const names: Record<string, string> = {};
   const asked: Record<string, readonly string[]> = {};
@@ -40,7 +41,21 @@ async function facts(): Promise<Pick<IndexFile, 'facts' | 'factNames'>> {
     if (without.length > 0)
       throw new Error(`content/words/facts.json: ${without.join(', ')} has no answer ${stepId}=${option}`);
   }
-  return { facts: { ...FACTS, asked }, factNames: names };
+  const rules = FACTS.rules.map((rule) => {
+    const at = rule.indexOf(': ') + 2;
+    return (
+      rule.slice(0, at) +
+      rule
+        .slice(at)
+        .split(' & ')
+        .map((clause) => leanChoices(clause, oneFor))
+        .join(' & ')
+    );
+  });
+  const lists = Object.fromEntries(
+    Object.entries(FACTS.lists).map(([name, choices]) => [name, leanChoices(choices, oneFor)]),
+  );
+  return { facts: { rules, lists, asked }, factNames: names };
 }
 
 /** Everything that the search needs, made when the site is built. */
@@ -48,7 +63,7 @@ export async function indexFile(articles: readonly ArticleHead[], heard: readonl
   const same = withoutForms(SAME);
   const one = sameWords(same);
   const documents = (await allDocuments(articles)).map((entry) => leanDocument(entry, one));
-  const ruled = await facts();
+  const ruled = await facts(one);
   const learnt = learn(heard, documents, reader(documents, one, ruled.facts));
   return { documents, same, learnt, ...ruled };
 }

@@ -28,10 +28,12 @@ const RESTRAINT = 0.002;
 const ROUNDS = 10;
 const RATE = 0.3;
 /** What was heard less often tells of one phrase, not of a word. */
-const LEAST_HEARD = 6;
-/** What speaks less for a place, or less against it, in thirds, is left out of the file. It costs little. */
-const LEAST_FOR = 3;
-const LEAST_AGAINST = 4;
+const LEAST_HEARD = 8;
+/** What speaks less for a place, or less against it, in thirds, is left out of the file. */
+const LEAST_FOR = 5;
+const LEAST_AGAINST = 6;
+const thirdsOf = (weight: number): number => Math.round((3 * weight) / STEEPNESS);
+const isTelling = (thirds: number): boolean => thirds >= LEAST_FOR || thirds <= -LEAST_AGAINST;
 
 /**
  * Learns from what was heard how much a word speaks for a place, beside what the place is called: multinomial logistic
@@ -55,29 +57,36 @@ export function learn(
   for (const { words } of cases) for (const [word] of words) times.set(word, (times.get(word) ?? 0) + 1);
   const added = new Map<string, Float64Array>();
   for (const [word, count] of times) if (count >= LEAST_HEARD) added.set(word, new Float64Array(documents.length));
-  for (let round = 0; round < ROUNDS; round++)
-    for (const { offsets, words, meant } of cases) {
-      const own = words.flatMap(([word, strength]) => {
-        const weights = added.get(word);
-        return weights ? [{ weights, strength }] : [];
-      });
-      const fits = offsets.map((offset, i) =>
-        own.reduce((so, { weights, strength }) => so + strength * (weights[i] ?? 0), offset),
-      );
-      const most = Math.max(...fits);
-      const odds = fits.map((fit) => Math.exp(fit - most));
-      const all = odds.reduce((so, one) => so + one, 0);
-      for (const { weights, strength } of own)
-        for (let i = 0; i < weights.length; i++) {
-          const missing = (i === meant ? 1 : 0) - (odds[i] ?? 0) / all;
-          weights[i] = (weights[i] ?? 0) + RATE * (strength * missing - RESTRAINT * (weights[i] ?? 0));
-        }
-    }
+  const teach = (times: number, only: (weight: number) => boolean) => {
+    for (let round = 0; round < times; round++)
+      for (const { offsets, words, meant } of cases) {
+        const own = words.flatMap(([word, strength]) => {
+          const weights = added.get(word);
+          return weights ? [{ weights, strength }] : [];
+        });
+        const fits = offsets.map((offset, i) =>
+          own.reduce((so, { weights, strength }) => so + strength * (weights[i] ?? 0), offset),
+        );
+        const most = Math.max(...fits);
+        const odds = fits.map((fit) => Math.exp(fit - most));
+        const all = odds.reduce((so, one) => so + one, 0);
+        for (const { weights, strength } of own)
+          for (const [i, weight] of weights.entries()) {
+            const missing = (i === meant ? 1 : 0) - (odds[i] ?? 0) / all;
+            if (only(weight)) weights[i] = weight + RATE * (strength * missing - RESTRAINT * weight);
+          }
+      }
+  };
+  teach(ROUNDS, () => true);
+  // What says little is left out, and the rest learns to do without it.
+  for (const weights of added.values())
+    for (const [i, weight] of weights.entries()) if (!isTelling(thirdsOf(weight))) weights[i] = 0;
+  teach(ROUNDS / 2, (weight) => weight !== 0);
   return Object.fromEntries(
     [...added].flatMap(([word, weights]) => {
       const told = [...weights].flatMap((weight, i) => {
-        const thirds = Math.round((3 * weight) / STEEPNESS);
-        return thirds >= LEAST_FOR || thirds <= -LEAST_AGAINST ? [[i, thirds] as const] : [];
+        const thirds = thirdsOf(weight);
+        return thirds === 0 ? [] : [[i, thirds] as const];
       });
       return told.length > 0 ? [[word, told] as const] : [];
     }),

@@ -8,8 +8,9 @@ export interface PackedIndex extends Pick<IndexFile, 'same'> {
   /** Each field of all documents, a line for each. */
   readonly documents: Readonly<Record<keyof Document, string>>;
   /** The words, and for each the places with what it adds, two characters for each place. */
-  readonly learnt: readonly [words: string, added: readonly string[]];
-  readonly facts: Pick<IndexFile['facts'], 'rules' | 'lists'>;
+  readonly learnt: readonly [words: string, added: string];
+  /** The rules, and the lists with their names, a line for each. */
+  readonly facts: readonly [rules: string, lists: string];
   /** How the facts are called, in the order in which the rules give them. */
   readonly factNames: readonly string[];
   /** The flows, and the numbers of those that have an answer, by `step=option`, or by the step for all of its answers. */
@@ -34,7 +35,7 @@ const usual: Partial<Record<keyof Document, (id: string) => string>> = { path: u
 /** The first character that JSON leaves as it is. Small numbers are one byte. */
 const FIRST_CHARACTER = 0x23;
 /** The least addition that is written, in thirds. */
-const LEAST = -24;
+const LEAST = -40;
 /** The places that a word speaks for: how far each is behind the one before, and what it adds. */
 const writtenPlaces = (added: Learnt[string]): string =>
   String.fromCharCode(
@@ -69,15 +70,21 @@ export function packed({ documents, same, learnt, facts, factNames }: IndexFile)
     asked[stepOf(fact)] ??= numbers;
     if (`${asked[stepOf(fact)]}` !== `${numbers}`) asked[fact] = numbers;
   }
+  const words = Object.keys(learnt).sort();
   // What is alike stands together: it is sent shorter so.
   return {
     flows,
     asked,
     factNames: factsOf(facts.rules).map((fact) => factNames[fact] ?? ''),
-    facts: { rules: facts.rules, lists: facts.lists },
+    facts: [
+      facts.rules.join('\n'),
+      Object.entries(facts.lists)
+        .map(([name, choices]) => `${name}:${choices}`)
+        .join('\n'),
+    ],
     same,
     documents: Object.fromEntries(FIELDS.map((field) => [field, column(field)])) as PackedIndex['documents'],
-    learnt: [Object.keys(learnt).join(' '), Object.values(learnt).map(writtenPlaces)],
+    learnt: [words.join(' '), words.map((word) => writtenPlaces(learnt[word] ?? [])).join(' ')],
   };
 }
 
@@ -88,12 +95,14 @@ export function unpacked({ documents, same, learnt, facts, flows, asked, factNam
     const told = columns.flatMap(([field, lines]) => (lines[at] ? [[field, lines[at]] as const] : []));
     return { words: '', path: usualPath(id), title: usualTitle(id), ...Object.fromEntries(told) } as Document;
   });
-  const [words, added] = learnt;
-  const places = Object.fromEntries(words.split(' ').map((word, at) => [word, readPlaces(added[at] ?? '')]));
-  const given = factsOf(facts.rules);
+  const [words, added] = learnt.map((told) => told.split(' '));
+  const places = Object.fromEntries((words ?? []).map((word, at) => [word, readPlaces(added?.[at] ?? '')]));
+  const [rules = [], listed = []] = facts.map((told) => told.split('\n'));
+  const lists = Object.fromEntries(listed.map((line) => line.split(':') as [string, string]));
+  const given = factsOf(rules);
   const named = Object.fromEntries(
     given.map((fact) => [fact, (asked[fact] ?? asked[stepOf(fact)] ?? []).flatMap((at) => flows[at] ?? [])]),
   );
   const names = Object.fromEntries(given.map((fact, at) => [fact, factNames[at] ?? '']));
-  return { documents: entries, same, learnt: places, facts: { ...facts, asked: named }, factNames: names };
+  return { documents: entries, same, learnt: places, facts: { rules, lists, asked: named }, factNames: names };
 }

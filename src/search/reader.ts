@@ -5,6 +5,7 @@ import type { Reading } from './learn.ts';
 import { itself, type SaidWord, typedWords } from './said.ts';
 import type { SameWords } from './same-words.ts';
 import { tokensOf } from './tokens.ts';
+import { noneOf } from './told.ts';
 import { MISTYPED, SOUNDS_ALIKE, wordLookup } from './word-lookup.ts';
 
 /** More than this is no search any more. */
@@ -103,6 +104,20 @@ const SHAPES: readonly (readonly [name: string, is: RegExp])[] = [
   ['?checks', CHECKS],
   ['?instructs', INSTRUCTS],
   ['?number', /\d/],
+  [
+    '?flash',
+    /\b(?:re)?flash\w*(?: \w+){0,2}\s*\?|\b(?:need|must|should|do i|does it|have to|required|needed|necessary)\b.*\b(?:re)?flash|\b(?:re)?flash\w*\b.*\b(?:needed|required|necessary|or not)\b/i,
+  ],
+  [
+    '?begin',
+    /\bwhere (?:do|to|should|can|would)? ?(?:i|we|one)? ?(?:begin|start)|\bwo (?:fange?|anfangen)|d[oó]nde (?:empiezo|empezar)/i,
+  ],
+  ['?amp', /\b(?:rear|back|bags?|lids?|front|fairing) amp|^(?:the |my |our )?amp/i],
+  ['?stays', /\bamp\w*(?: \w+){0,4} (?:off|dead|dark|won'?t|doesn'?t|not|out|down)\b/i],
+  [
+    '?none',
+    /\b(?:no|zero|without any) (?:sound|audio|music)\b.* (?:at all|whatsoever|anywhere|from any\w*)|\bnothing plays/i,
+  ],
 ];
 
 /** Every word of the documents, as the one that stands for it. */
@@ -188,11 +203,14 @@ export function reader(
     const words = typedIn(typedAs.map(({ word }) => word));
     const fits = new Float64Array(documents.length);
     const strengths: [string, number][] = [];
-    const said: readonly (SaidWord & { readonly means: Set<string> })[] = typedAs.flatMap(({ word, ...where }, i) => {
-      const both = word + (typedAs[i + 1]?.word ?? '');
-      const joined = both !== word && isKnown(both) ? [oneFor(both)] : [];
-      return parts(word).map((one) => ({ ...where, means: new Set([one, itself(one), oneFor(one), ...joined]) }));
-    });
+    const said: readonly (SaidWord & { readonly means: Set<string> })[] = typedAs.flatMap(
+      ({ word, told, ...where }, i) => {
+        if (told !== 'is') return [{ ...where, means: new Set([told === 'none' ? noneOf(oneFor(word)) : told]) }];
+        const both = word + (typedAs[i + 1]?.word ?? '');
+        const joined = both !== word && isKnown(both) ? [oneFor(both)] : [];
+        return parts(word).map((one) => ({ ...where, means: new Set([one, itself(one), oneFor(one), ...joined]) }));
+      },
+    );
     if ([...words.values()].join('').length < 2) return { fits, words: strengths, given: [] };
     const likelyOf = (one: string, word: string): string => {
       const [[likely, howSure] = [one, 1], ...others] = meant(word);

@@ -1,4 +1,7 @@
-import { tokensOf } from './tokens.ts';
+import { meantSide } from './sides.ts';
+import { SINCE } from './since.ts';
+import { tokensOf, wordsOf } from './tokens.ts';
+import { type Told, toldOf } from './told.ts';
 
 /** A word as it was typed, and where it stands. */
 export interface TypedWord {
@@ -9,10 +12,11 @@ export interface TypedWord {
   readonly past: boolean;
   /** Whether it may stand between any two words: “took the lid off”, “took my lid off”. */
   readonly light: boolean;
+  readonly told: Told;
 }
 
 /** A word that was said: all that it may stand for, and where. */
-export interface SaidWord extends Omit<TypedWord, 'word'> {
+export interface SaidWord extends Omit<TypedWord, 'word' | 'told'> {
   readonly means: ReadonlySet<string>;
 }
 
@@ -24,24 +28,26 @@ const MARKS = /[,;:.!?()–—/]+(?=\s|$)|\s[-–—]\s/u;
 
 /** Articles, and whose a thing is. */
 const LIGHT = new Set(
-  tokensOf('the my our your his her their its der das dem den mein meine meiner meinem meinen el mi mis'),
+  tokensOf(
+    'a an the my our your his her their its der das dem den ein eine einen mein meine meiner meinem meinen el un una mi mis',
+  ),
 );
 
-const words = (text: string): ReadonlySet<string> => new Set(tokensOf(text));
-/** What comes behind these is what happened before. */
-const SINCE = words('after since scince sinse sence afer aftr following seit seitdem nach nachdem desde despues tras');
 /** “After ten minutes” is no change, but how long it takes. */
 const LASTS =
   /\b(?:secs?|seconds?|sekunden?|segundos?|mins?|minutes?|minuten?|minutos?|hours?|hrs?|stunden?|horas?|km|miles?|while|bit|weile|rato)\b/;
 /** So is what comes behind these, up to the end of its part. */
-const LATELY = words('just recently freshly gerade frisch neulich kurzlich recien acabo yesterday gestern ayer');
+const LATELY = wordsOf('just recently freshly gerade frisch neulich kurzlich recien acabo yesterday gestern ayer');
 /** So is all before these, and what comes behind them is what is wrong. */
-const NOW = words('now jetzt nun ahora');
+const NOW = wordsOf('now jetzt nun ahora');
 /** What comes behind these is what is wrong, too. */
-const STILL = words('still trotzdem sigue');
+const STILL = wordsOf('still trotzdem sigue');
+
+/** Where a text begins with what happened, what is wrong begins with these: “after the rain no sound”. */
+const TELLS = wordsOf('it no nothing one both everything kein keine nichts');
 
 /** “Right now” and “just now” say when, not what was before. */
-const MOMENT = words('right just');
+const MOMENT = wordsOf('right just');
 /** Behind “just”, what happened: elsewhere it means no more than “only”. */
 const HAPPENED = /^(?:\w+ed|put|got|had|bought|did|took|came|rode|ran|built|made|hung|new|back|out|home|after)$/;
 /** Where “right” and “back” are no side and no place: “right away”, “comes right back”, “years back”. */
@@ -69,8 +75,10 @@ export function typedWords(text: string): readonly TypedWord[] {
     ? text.replace(STEERED, '$1$2 sideways').replace(AT_ONCE, 'just ').replace(AGAIN, '$1 again')
     : text;
   const held = IN_HAND.test(turned) ? turned.replace(RIGHT_HAND, 'right side').replace(LEFT_HAND, 'left side') : turned;
-  const plain = held.replace(QUIET, '$1 quiet');
-  for (const [part, told] of plain.split(MARKS).entries()) {
+  const plain = meantSide(held.replace(QUIET, '$1 quiet').replace(/\bafter market\b/gi, 'aftermarket'));
+  const parts = plain.split(MARKS);
+  const last = parts.findLastIndex((told) => /\w/.test(told));
+  for (const [part, told] of parts.entries()) {
     let past = false;
     const all = tokensOf(told);
     for (const [i, word] of all.entries()) {
@@ -80,7 +88,14 @@ export function typedWords(text: string): readonly TypedWord[] {
       if (changed || (ends && SINCE.has(word)))
         for (const before of typed) if (!ends || before.part < part) before.past = true;
       if (changed || STILL.has(word)) past = false;
-      typed.push({ word, part, past, light: LIGHT.has(word) });
+      if (past && part === 0 && i > 2 && SINCE.has(all[0] ?? '') && TELLS.has(word)) past = false;
+      typed.push({
+        word,
+        part,
+        past,
+        light: LIGHT.has(word),
+        told: toldOf(all, i, { last: part === last, first: part === 0 }),
+      });
       if (
         (SINCE.has(word) && !LASTS.test(all.slice(i + 1, i + 4).join(' '))) ||
         (LATELY.has(word) && (word !== 'just' || HAPPENED.test(all[i + 1] ?? '')))

@@ -6,6 +6,7 @@ import { kindOf } from '../../src/search/document.ts';
 import { factReader, factRules } from '../../src/search/facts.ts';
 import { type Finder, finder } from '../../src/search/find.ts';
 import { indexFile } from '../../src/search/index-file.ts';
+import { leanChoices } from '../../src/search/lean-choices.ts';
 import { learn } from '../../src/search/learn.ts';
 import { packed, unpacked } from '../../src/search/packed.ts';
 import { sameWords, withoutForms } from '../../src/search/same-words.ts';
@@ -161,6 +162,54 @@ describe('the facts', () => {
     expect(told('amp light off', 'amp-wont-turn-on')).toEqual({ 'amp-light': 'off' });
     expect(told('amp goes off on bumps', 'amp-wont-turn-on')).toEqual({ 'amp-goes-off': 'bumps' });
   });
+  it('know the side that is meant where the other one plays', () => {
+    for (const words of [
+      'left rear silent, right rear is ok',
+      'rear only works on the right side, left back is silent',
+      'from the back only the right one plays',
+    ])
+      expect(told(words, 'no-rear-sound')?.['which-silent'], words).toBe('left');
+    expect(told('only the left bag plays', 'one-speaker-or-side-dead')).toEqual({ 'which-corner': 'rear-right' });
+  });
+  it('take no amplifier for one where there is none', () => {
+    expect(told('distorts when loud, no amp on it', 'distortion-at-volume')).toEqual({ 'amps-drive': 'none' });
+    expect(told('fronts have no amp, rear silent', 'no-rear-sound')).toEqual({ 'front-drive': 'unit' });
+  });
+  it('take a reflash for done only where it was, not where somebody asks for one', () => {
+    expect(told('rear silent, do i need a reflash', 'no-rear-sound')).toEqual({});
+    expect(told('rear silent since the reflash', 'no-rear-sound')).toEqual({ 'last-change': 'reflash' });
+    expect(told('rears dont play, do i need a reflash', 'is-a-reflash-needed')).toEqual({ 'wrong-now': 'rear-silent' });
+    expect(told('rear went dead after the reflash', 'is-a-reflash-needed')).toMatchObject({
+      'planned-change': 'after-reflash',
+      'worse-how': 'rear-silent',
+    });
+  });
+  it('know what drives which speakers, whichever is named first', () => {
+    for (const words of ['rear is silent, the amp drives the lids', 'rears are powered by an amp, silent'])
+      expect(told(words, 'no-rear-sound')?.['rear-drive'], words).toBe('amp');
+    for (const words of [
+      'front left dead, the head unit drives the fronts',
+      'front left dead, fronts are on the radio',
+    ])
+      expect(told(words, 'one-speaker-or-side-dead'), words).toEqual({
+        'front-fed': 'unit',
+        'which-corner': 'front-left',
+      });
+  });
+  it('know the impedance of each end, with the sign or the word', () => {
+    expect(told('4 ohm fronts and 2 ohm rears, flash?', 'is-a-reflash-needed')).toEqual({
+      'front-ohms': '4',
+      'rear-ohms': '2',
+    });
+    expect(told('rears say 2Ω on the magnet, no rear sound', 'no-rear-sound')).toEqual({ 'rear-rating': '2' });
+  });
+  it('are of what is wrong behind what happened, also without a comma', () => {
+    expect(told('after the wash it stays silent in the back', 'no-rear-sound')?.['last-change']).toBe('opened');
+    expect(told('after riding in the rain nothing from the left rear', 'one-speaker-or-side-dead')).toMatchObject({
+      'last-change': 'rain',
+      'which-corner': 'rear-left',
+    });
+  });
   it('are refused where a rule names a list that there is not, or is none', () => {
     const readerOf = (rule: string) => factReader({ rules: [rule], lists: {}, asked: {} }, (word) => word);
     expect(() => readerOf('a=b: left @nowhere')).toThrow(/no list “nowhere”/);
@@ -182,6 +231,35 @@ describe('the facts', () => {
     expect(facts('left bag not dead')).toEqual([]);
     expect(facts('left bag not all dead')).toHaveLength(2);
   });
+});
+
+describe('a rule with a sign', () => {
+  const factsOf = (rule: string, words: string, lists = {}) =>
+    factReader({ rules: [rule], lists, asked: {} }, (word) => word)
+      .given(words.split(' ').map((word, i) => ({ means: new Set([word]), part: 0, past: i > 3, light: false })))
+      .map(({ step, option }) => `${step}=${option}`);
+  it('holds for front and rear, in its lists, too', () => {
+    const lists = { $amp: '@$ amp|amp for @$', front: 'front', rear: 'lid' };
+    expect(factsOf('$-drive=amp: @$amp & !@~amp', 'amp for lid', lists)).toEqual(['rear-drive=amp']);
+    expect(factsOf('$-drive=amp: @$amp & !@~amp', 'front amp', lists)).toEqual(['front-drive=amp']);
+    expect(factsOf('$-drive=amp: @$amp & !@~amp', 'front amp lid amp', lists)).toEqual([]);
+  });
+  it('holds for each impedance', () => {
+    expect(factsOf('ohms=#: # +ohm', '4 ohm speakers')).toEqual(['ohms=4']);
+    expect(factsOf('ohms=#: # +ohm', '3 ohm speakers')).toEqual([]);
+  });
+  it('looks only at what is wrong now where it says so of what there must not be', () => {
+    expect(factsOf('a=b: left & !>front', 'left lid dead since front')).toEqual(['a=b']);
+    expect(factsOf('a=b: left & !>front', 'left front dead')).toEqual([]);
+  });
+});
+
+describe('the choices of a rule', () => {
+  const oneFor = (word: string) => ({ mute: 'silent', ampli: 'amp' })[word] ?? word;
+  it('stand once each, with one word for all that mean the same', () =>
+    expect(leanChoices('!>mute|silent|ampli dead|=mute', oneFor)).toBe('!>silent|amp dead|=mute'));
+  it('say no more than another one does', () =>
+    expect(leanChoices('amp dead|dead|the +dead|dead amp off|amp +off|off', oneFor)).toBe('dead|off'));
 });
 
 describe('words of one meaning', () => {
@@ -330,7 +408,7 @@ describe('what was heard', () => {
       given: [],
     });
     const heardOf = (words: string) => ({ words, is: 'word/here' });
-    const gone = Array.from({ length: 6 }, () => heardOf('gone'));
+    const gone = Array.from({ length: 8 }, () => heardOf('gone'));
     const learnt = learn([...gone, heardOf('gone once')], [here, there], read);
     const [[, forHere = 0] = [], [, forThere = 0] = []] = learnt['gone'] ?? [];
     expect(forHere).toBeGreaterThan(0);
