@@ -47,7 +47,7 @@ function signs(model: Model, { observations }: Knowledge, believed: Posterior, c
     const own = chanceOf(model, believed, cause, step, outcome);
     if (own === undefined || own < POINTS_CHANCE) return undefined;
     const limit = own / POINTS_RATIO;
-    if ((chanceOf(model, onBuild, UNTHOUGHT_SOUND, step, outcome) ?? 0) >= limit) return undefined;
+    if (chance(UNTHOUGHT_SOUND, step, outcome) >= limit) return undefined;
     return others.filter((other) => chance(other.cause, step, outcome) >= limit).map((other) => other.cause);
   };
   const rulesOut = (other: string, { step, outcome, trust }: Observation): boolean =>

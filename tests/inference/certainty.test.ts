@@ -33,6 +33,21 @@ describe('a verdict', () => {
     });
     expect(sure(knowing([seen('a1', 'wrong'), seen('a2', 'wrong')]), false, { ...places, rows })).toBe('proved');
   });
+  it('is not held up by a sound bike at which the step that points makes no sense', () => {
+    const pointsAt = (sound: Readonly<Record<string, readonly number[]>>) =>
+      sure(knowing([seen('a1', 'wrong'), seen('a2', 'wrong')]), false, {
+        steps: places.steps,
+        rows: [
+          row('a', { a1: [0, 1], a2: [0, 1] }),
+          row('b', { a1: [1, 0] }),
+          ...['c', 'd', 'e'].map((cause) => row(cause, { a1: [1, 0], a2: [1, 0] })),
+          row(UNTHOUGHT_SOUND, sound),
+        ],
+      });
+    // What a sound bike shows nearly as often points at nobody: here a1, and a2 where it is looked at. The mean stands in else.
+    expect(pointsAt({ a1: [0.7, 0.3], a2: [0.75, 0.25] })).toBe('likely');
+    expect(pointsAt({ a1: [0.7, 0.3] })).toBe('proved');
+  });
   it('is likely while all hangs on one answer', () => {
     expect(sure(knowing([seen('a1', 'wrong'), seen('a2', 'wrong')]), true)).toBe('likely');
   });
