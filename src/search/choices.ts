@@ -9,11 +9,16 @@ interface Place {
   readonly list?: Choices;
   readonly between: number;
   readonly sequence: Sequence;
+  /** The last text in which it was met. */
+  metIn: number;
 }
 /** A choice of several words, one behind the other. */
 interface Sequence {
   readonly places: Place[];
   readonly choices: Choices;
+  /** The last text in which one of its words was met, and how many were. */
+  metIn: number;
+  met: number;
 }
 /** Any of some sequences, and where it stands as a list in others. */
 export interface Choices {
@@ -31,7 +36,7 @@ export function choiceReader(lists: Readonly<Record<string, string>>, oneFor: (w
   const made = new Map<string, Choices>();
   const placesOf = new Map<string, Place[]>();
   const add = (sequence: Sequence, words: ReadonlySet<string>, between: number, list?: Choices) => {
-    const place = { words, between, sequence, ...(list && { list }) };
+    const place: Place = { words, between, sequence, metIn: 0, ...(list && { list }) };
     sequence.places.push(place);
     list?.usedAt.push(place);
     for (const word of words) {
@@ -53,7 +58,7 @@ export function choiceReader(lists: Readonly<Record<string, string>>, oneFor: (w
     const single = new Set<string>();
     for (const choice of written.split('|')) {
       const parts = choice.split(' ').map((part) => /^(\+?)([=@]?)(.*)$/.exec(part) ?? []);
-      const sequence: Sequence = { places: [], choices };
+      const sequence: Sequence = { places: [], choices, metIn: 0, met: 0 };
       for (const [, behind, mark, name = ''] of parts) {
         const between = behind ? 0 : BETWEEN;
         const word = mark === '=' ? itself(name) : oneFor(name);
@@ -64,7 +69,7 @@ export function choiceReader(lists: Readonly<Record<string, string>>, oneFor: (w
       if (sequence.places.length > 0) choices.sequences.push(sequence);
     }
     if (single.size > 0) {
-      const sequence: Sequence = { places: [], choices };
+      const sequence: Sequence = { places: [], choices, metIn: 0, met: 0 };
       add(sequence, single, 0);
       choices.sequences.push(sequence);
     }
@@ -73,26 +78,28 @@ export function choiceReader(lists: Readonly<Record<string, string>>, oneFor: (w
   return { choicesOf, placesOf: placesOf as ReadonlyMap<string, readonly Place[]> };
 }
 
+/** So many texts were read. A key asks for one: counting in the places themselves costs least. */
+let texts = 0;
+
 /** The choices of which no word is missing, with the sequences that this is true of: most fail by one that was not said. */
 export function possibleIn(
   said: Words,
   placesOf: ReadonlyMap<string, readonly Place[]>,
 ): ReadonlyMap<Choices, readonly Sequence[]> {
-  const met = new Set<Place>();
-  const metOf = new Map<Sequence, number>();
+  const text = ++texts;
   const possible = new Map<Choices, Sequence[]>();
   const meet = (place: Place) => {
-    if (met.has(place)) return;
-    met.add(place);
+    if (place.metIn === text) return;
+    place.metIn = text;
     const { sequence } = place;
-    const count = (metOf.get(sequence) ?? 0) + 1;
-    metOf.set(sequence, count);
-    if (count < sequence.places.length) return;
+    sequence.met = sequence.metIn === text ? sequence.met + 1 : 1;
+    sequence.metIn = text;
+    if (sequence.met < sequence.places.length) return;
     const others = possible.get(sequence.choices);
     others?.push(sequence);
     if (others) return;
     possible.set(sequence.choices, [sequence]);
-    sequence.choices.usedAt.forEach(meet);
+    for (const used of sequence.choices.usedAt) meet(used);
   };
   for (const { means } of said) for (const word of means) placesOf.get(word)?.forEach(meet);
   return possible;

@@ -113,6 +113,11 @@ export function factReader({ rules, lists, asked }: Rules, oneFor: (word: string
       noneNow: marked('!>'),
     };
   });
+  /** The rules by the first of their clauses: most of it was not said. */
+  const byFirst = Map.groupBy(prepared.keys(), (at) => {
+    const { all = [], past = [], now = [] } = prepared[at] ?? {};
+    return [...all, ...past, ...now][0];
+  });
   const given = (said: readonly SaidWord[]): readonly GivenFact[] => {
     const possible = possibleIn(said, placesOf);
     const isSaid = saidIn(said, possible);
@@ -124,16 +129,19 @@ export function factReader({ rules, lists, asked }: Rules, oneFor: (word: string
       said.filter(({ past }) => !past),
       possible,
     );
-    return prepared
-      .filter(
-        ({ all, past, now, none, noneNow }) =>
-          all.every(isSaid) &&
-          past.every(isBefore) &&
-          now.every(isWrong) &&
-          !none.some(isSaid) &&
-          !noneNow.some(isWrong),
-      )
-      .map(({ fact }) => fact);
+    return [...possible.keys()]
+      .flatMap((first) => byFirst.get(first) ?? [])
+      .sort((a, b) => a - b)
+      .flatMap((at) => {
+        const rule = prepared[at];
+        return rule?.all.every(isSaid) &&
+          rule.past.every(isBefore) &&
+          rule.now.every(isWrong) &&
+          !rule.none.some(isSaid) &&
+          !rule.noneNow.some(isWrong)
+          ? [rule.fact]
+          : [];
+      });
   };
   const words = [...placesOf.keys()].map((word) => word.replace(/^=/, ''));
   return { words: new Set(words) as ReadonlySet<string>, given };

@@ -226,13 +226,20 @@ export function reader(
       const candidates = meant(word);
       const [[likely, howSure] = [one, 1]] = candidates;
       if (candidates.length === 1 && howSure >= MISTYPED && taken.delete(one)) taken.set(likely, word);
-      const best = new Map<number, number>();
-      for (const [known, sure] of candidates) {
-        const strength = weight * sure * (rarity.get(known) ?? 0);
-        for (const [at, counted] of vocabulary.get(known) ?? [])
-          best.set(at, Math.max(best.get(at) ?? 0, strength * counted));
+      const strengthOf = (known: string, sure: number) => weight * sure * (rarity.get(known) ?? 0);
+      if (candidates.length === 1 && candidates[0]) {
+        const strength = strengthOf(...candidates[0]);
+        for (const [at, counted] of vocabulary.get(candidates[0][0]) ?? [])
+          fits[at] = (fits[at] ?? 0) + strength * counted;
+      } else {
+        const best = new Map<number, number>();
+        for (const [known, sure] of candidates) {
+          const strength = strengthOf(known, sure);
+          for (const [at, counted] of vocabulary.get(known) ?? [])
+            best.set(at, Math.max(best.get(at) ?? 0, strength * counted));
+        }
+        for (const [at, fit] of best) fits[at] = (fits[at] ?? 0) + fit;
       }
-      for (const [at, fit] of best) fits[at] = (fits[at] ?? 0) + fit;
       const share = weight / Math.sqrt(candidates.length);
       for (const [known, sure] of candidates.slice(0, 1)) strengths.push([known, sure * share]);
       for (const [known, sure] of candidates)
