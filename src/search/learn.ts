@@ -28,7 +28,7 @@ const RESTRAINT = 0.002;
 const ROUNDS = 10;
 const RATE = 0.3;
 /** What was heard less often tells of one phrase, not of a word. */
-const LEAST_HEARD = 8;
+const LEAST_HEARD = 14;
 /** What speaks less for a place, or less against it, in thirds, is left out of the file. */
 const LEAST_FOR = 5;
 const LEAST_AGAINST = 6;

@@ -46,6 +46,9 @@ const STILL = wordsOf('still trotzdem sigue');
 /** Where a text begins with what happened, what is wrong begins with these: “after the rain no sound”. */
 const TELLS = wordsOf('it no nothing one both everything kein keine nichts');
 
+/** “Since then” begins with what is wrong. */
+const THEN = wordsOf('then dann entonces ahi eso');
+
 /** “Right now” and “just now” say when, not what was before. */
 const MOMENT = wordsOf('right just');
 /** Behind “just”, what happened: elsewhere it means no more than “only”. */
@@ -87,6 +90,8 @@ export function typedWords(text: string): readonly TypedWord[] {
       const ends = i === all.length - 1;
       if (changed || (ends && SINCE.has(word)))
         for (const before of typed) if (!ends || before.part < part) before.past = true;
+      const sinceThen = i === 0 && part > 0 && (word === 'seitdem' || (SINCE.has(word) && THEN.has(all[1] ?? '')));
+      if (sinceThen) for (const before of typed) before.past = true;
       if (changed || STILL.has(word)) past = false;
       if (past && part === 0 && i > 2 && SINCE.has(all[0] ?? '') && TELLS.has(word)) past = false;
       typed.push({
@@ -97,7 +102,7 @@ export function typedWords(text: string): readonly TypedWord[] {
         told: toldOf(all, i, { last: part === last, first: part === 0 }),
       });
       if (
-        (SINCE.has(word) && !LASTS.test(all.slice(i + 1, i + 4).join(' '))) ||
+        (SINCE.has(word) && !sinceThen && !LASTS.test(all.slice(i + 1, i + 4).join(' '))) ||
         (LATELY.has(word) && (word !== 'just' || HAPPENED.test(all[i + 1] ?? '')))
       )
         past = true;

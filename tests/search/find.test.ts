@@ -196,6 +196,14 @@ describe('the facts', () => {
         'which-corner': 'front-left',
       });
   });
+  it('are before it where “since then” begins what is said of now', () => {
+    expect(told('new battery fitted, since then no sound in the back', 'no-rear-sound')).toEqual({
+      'last-change': 'battery',
+    });
+    expect(told('vorne Lautsprecher getauscht, seitdem hinten stumm', 'no-rear-sound')).toEqual({
+      'last-change': 'front',
+    });
+  });
   it('know the impedance of each end, with the sign or the word', () => {
     expect(told('4 ohm fronts and 2 ohm rears, flash?', 'is-a-reflash-needed')).toEqual({
       'front-ohms': '4',
@@ -408,7 +416,7 @@ describe('what was heard', () => {
       given: [],
     });
     const heardOf = (words: string) => ({ words, is: 'word/here' });
-    const gone = Array.from({ length: 8 }, () => heardOf('gone'));
+    const gone = Array.from({ length: 14 }, () => heardOf('gone'));
     const learnt = learn([...gone, heardOf('gone once')], [here, there], read);
     const [[, forHere = 0] = [], [, forThere = 0] = []] = learnt['gone'] ?? [];
     expect(forHere).toBeGreaterThan(0);
