@@ -91,6 +91,10 @@ const isReadAgain = (flow: StagedFlow, f: Findings, step: Step): boolean =>
 const wasPutRight = (step: Step | undefined, outcome: string): boolean =>
   step?.kind === 'choice' && step.putRight?.includes(outcome) === true;
 
+/** How a bike is built is known from “my bike”, asked for, or seen where the part would be. */
+const saysTheBuild = (step: Step, outcome: string): boolean =>
+  step.kind === 'rig' || (step.kind === 'choice' && step.notFitted?.includes(outcome) === true);
+
 /** What cannot, or must not, be looked at once more stands as it was given. */
 const isFinal = (step: Step, outcome: string): boolean =>
   wasPutRight(step, outcome) || (step.kind === 'choice' && step.neverAgain?.includes(outcome) === true);
@@ -120,7 +124,7 @@ export function observationsOf(flow: StagedFlow, f: Findings, confirmed: Readonl
         group: groupOf(step),
         ledOn: ledOn(flow, f, step),
         particular: isLook(step) && !isDescribed(step) && step.tool !== 'meter',
-        trust: step.kind === 'rig' ? 'build' : flow.told.has(step.id) ? 'told' : 'seen',
+        trust: saysTheBuild(step, outcome) ? 'build' : flow.told.has(step.id) ? 'told' : 'seen',
         confirmed: confirmed.has(step.id) || isFinal(step, outcome) || isReadAgain(flow, f, step),
       },
     ];
@@ -292,7 +296,8 @@ function keepsItsShare(
   return (cause) => (said.get(cause) ?? 0) >= OF_BIKE_RATIO * (any.get(cause) ?? 0);
 }
 /** Whether a bike can have a cause, as it was said to be built. */
-const canBeBuilt = (reckoned: Reckoned) => keepsItsShare(reckoned, ({ trust }) => trust === 'build');
+export const canBeBuilt = (reckoned: Pick<Reckoning, 'model' | 'known'>) =>
+  keepsItsShare(reckoned, ({ trust }) => trust === 'build');
 /**
  * The same, and where it was said to be wrong: nobody is sent to an amplifier that he said is not there, nor to a lid for a
  * speaker in the fairing.

@@ -17,6 +17,7 @@ import { volumeOnset } from '../src/steps/ears/volume-onset.ts';
 import { whereHarsh } from '../src/steps/ears/where-harsh.ts';
 import { ampMayBeFitted } from '../src/steps/fitted/amp-there.ts';
 import { ampPair } from '../src/steps/fitted/the-amp.ts';
+import { onlyAmp } from '../src/steps/fitted/which-amp.ts';
 import { type Findings, is } from '../src/steps/outcome.ts';
 import { tonesOff } from '../src/steps/profile/tones-off.ts';
 import { phoneFlat } from '../src/steps/settings/phone-flat.ts';
@@ -103,6 +104,7 @@ export const distortionAtVolume = flow(opening, {
         'The amplifier falls out when it is loud: its supply gives way, or it protects itself. What does that is looked for in the next part.',
       told: (f) => ({
         ...(is(f, 'lamp-at-volume', 'goes') && { 'amp-goes-off': { option: 'loud' } }),
+        ...onlyAmp(f),
         ...meantOf(f),
       }),
       sensible: ampMayBeFitted,

@@ -3,6 +3,7 @@ import { loudCompare } from '../src/steps/ears/loud-compare.ts';
 import { noiseWhere } from '../src/steps/ears/noise-where.ts';
 import { whereChanges } from '../src/steps/ears/where-changes.ts';
 import { ampMayBeFitted } from '../src/steps/fitted/amp-there.ts';
+import { onlyAmp } from '../src/steps/fitted/which-amp.ts';
 import { type Findings, is } from '../src/steps/outcome.ts';
 import { tonesOff } from '../src/steps/profile/tones-off.ts';
 import { tonesRunning } from '../src/steps/profile/tones-running.ts';
@@ -59,7 +60,9 @@ export const eqChangesWhenEngineStarts = flow(opening, {
       sensible: ampMayBeFitted,
       isIt: { when: (f) => fallsSilent(f) && ampMayBeFitted(f), by: [whereChanges] },
       told: (f) => ({
-        ...(fallsSilent(f) && { 'amp-history': { option: 'comes-and-goes' } }),
+        ...onlyAmp(f),
+        // Without the engine it gives way, with it it plays.
+        'amp-history': { option: 'comes-and-goes' },
         'amp-goes-off': { option: fallsSilent(f) ? 'running' : 'loud' },
       }),
       causes: [

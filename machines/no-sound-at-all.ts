@@ -3,6 +3,7 @@ import { halfSupply } from '../src/steps/amplifier/half-supply.ts';
 import { otherSource } from '../src/steps/ears/other-source.ts';
 import { ampMayBeFitted } from '../src/steps/fitted/amp-there.ts';
 import { rearAmpInput } from '../src/steps/fitted/rear-amp-input.ts';
+import { onlyAmp } from '../src/steps/fitted/which-amp.ts';
 import { pinLook } from '../src/steps/plugs/pin-look.ts';
 import { wireToFrame } from '../src/steps/runs/wire-to-frame.ts';
 import { audioTarget } from '../src/steps/settings/audio-target.ts';
@@ -68,6 +69,7 @@ export const noSoundAtAll = flow(opening, {
       title: 'The amplifier is off, or protects itself',
       because: 'The amplifier itself is off or protects itself. What keeps it so is looked for in the next part.',
       sensible: ampMayBeFitted,
+      told: onlyAmp,
       causes: [
         'main-fuse-open',
         'remote-wire-open',

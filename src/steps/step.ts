@@ -138,6 +138,8 @@ export interface ChoiceStep<O extends string = string> extends Wording<O> {
   readonly compares?: true;
   /** Options after which the step is not taken once more: it would do harm. */
   readonly neverAgain?: readonly NoInfer<O>[];
+  /** Answers that say how the bike is built and not what it does: the part is not there. */
+  readonly notFitted?: readonly NoInfer<O>[];
 }
 
 /** A question about what is fitted. It is skipped when "my bike" already says. */

@@ -78,8 +78,12 @@ describe('distortion that is an amplifier’s', () => {
   const TWO = [{ drives: 'front' }, { drives: 'rear' }] as const;
 
   it('is told of as going off when loud only where its lamp was seen to go', () => {
-    expect(told([{ drives: 'rear' }], { 'lamp-at-volume': 'goes' })).toEqual({ 'amp-goes-off': { option: 'loud' } });
-    expect(told([{ drives: 'rear' }], { 'lamp-at-volume': 'none' })).toEqual({});
+    const only = { 'which-amp': { option: 'rear' } };
+    expect(told([{ drives: 'rear' }], { 'lamp-at-volume': 'goes' })).toEqual({
+      ...only,
+      'amp-goes-off': { option: 'loud' },
+    });
+    expect(told([{ drives: 'rear' }], { 'lamp-at-volume': 'none' })).toEqual(only);
   });
   it('is that of the speakers that are ugly, of two', () => {
     expect(told(TWO, { 'where-harsh': 'front-left' })).toEqual({ 'which-amp': { option: 'front' } });

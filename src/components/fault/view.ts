@@ -1,4 +1,4 @@
-import { bothOf, causeTitle, observationsOf } from '../../../machines/decision.ts';
+import { bothOf, canBeBuilt, causeTitle, observationsOf } from '../../../machines/decision.ts';
 import { becauseOf, elsewhere, type HandsOver, type Late, type StagedFlow } from '../../../machines/machine.ts';
 import type { Standing } from '../../case/standing.ts';
 import { type Cause, splitOf } from '../../causes/cause.ts';
@@ -44,11 +44,18 @@ export interface FaultView {
 
 const NOT_IN_THE_LIST = 'Something that is not in this list';
 
-/** Two suspects stand for what nobody thought of. To whoever reads them they are one. */
-function thoughtOfOrNot(shares: readonly Share[]): readonly Share[] {
+/**
+ * Two suspects stand for what nobody thought of. To whoever reads them they are one, and so is what this bike cannot have:
+ * where only that would explain the answers, it is something else.
+ */
+function thoughtOfOrNot(shares: readonly Share[], canBe: (cause: string) => boolean): readonly Share[] {
+  const isNamed = ({ cause }: Share) => !isUnthought(cause) && canBe(cause);
   const thought = shares.filter(({ cause }) => !isUnthought(cause));
-  const shareRatio = shares.reduce((sum, one) => (isUnthought(one.cause) ? sum + one.shareRatio : sum), 0);
-  return [...thought, { cause: UNTHOUGHT, shareRatio }].toSorted((a, b) => b.shareRatio - a.shareRatio);
+  const shareRatio = shares.reduce((sum, one) => (isNamed(one) ? sum : sum + one.shareRatio), 0);
+  return [
+    ...thought.map((one) => (isNamed(one) ? one : { ...one, shareRatio: 0 })),
+    { cause: UNTHOUGHT, shareRatio },
+  ].toSorted((a, b) => b.shareRatio - a.shareRatio);
 }
 
 /** The questions that are asked in a fixed order need no reckoning; whoever watches sees it from the start. */
@@ -64,7 +71,7 @@ export function viewOf(flow: StagedFlow, standing: Standing, late: Late): FaultV
   const { findings } = standing;
   const hasMeter = is(findings, 'tools-at-hand', 'meter');
   const ruledOut = new Set(known.repairs.flatMap(({ cause, result }) => (result === 'not-it' ? [cause] : [])));
-  const listed = thoughtOfOrNot(shares);
+  const listed = thoughtOfOrNot(shares, canBeBuilt({ model, known }));
   const all = [...listed.filter((one) => !ruledOut.has(one.cause)), ...listed.filter((one) => ruledOut.has(one.cause))];
   // Who noted what as cured may come out of a link: what every object has is no cause.
   const causeOf = (cause: string) => (Object.hasOwn(late.causes, cause) ? late.causes[cause] : undefined);

@@ -77,6 +77,9 @@ function Why({ step, whyNow, meanings, parts, root, withTerms }: WhyProps) {
   );
 }
 
+/** So many answers have a key: one press of a digit. */
+const MOST_KEYS = 9;
+
 function Answers({ step, situation, seat, was, lastTime, parts, ...rest }: Props) {
   if (step.kind === 'reading') {
     if (!parts) return null;
@@ -106,9 +109,11 @@ function Answers({ step, situation, seat, was, lastTime, parts, ...rest }: Props
             onClick={() => rest.onAnswer({ option })}
           >
             {label}
-            <span class="key seat-only-phone" aria-hidden="true">
-              {i + 1}
-            </span>
+            {i < MOST_KEYS && (
+              <span class="key seat-only-phone" aria-hidden="true">
+                {i + 1}
+              </span>
+            )}
           </button>
         </li>
       ))}

@@ -2,8 +2,12 @@ import { ampMayBeThere } from '../fitted/amp-there.ts';
 import { ofEachAmp } from '../fitted/of-each-amp.ts';
 import { ampName, atAmp } from '../fitted/the-amp.ts';
 import type { AmpPair } from '../fitted/which-amp.ts';
-import { type ChoiceStep, choice } from '../step.ts';
+import { type ChoiceStep, choice, type Situation } from '../step.ts';
 import type { OfEach } from '../subject.ts';
+
+/** Where an amplifier is known or a flow is about one, it is there. */
+const isKnownToBeThere = ({ rig, facts }: Situation): boolean =>
+  facts['which-amp'] !== undefined || (rig.amps?.length ?? 0) > 0;
 
 export const ampLight: OfEach<
   ChoiceStep<'normal' | 'off' | 'fault' | 'blinks' | 'none' | 'no-amp'>,
@@ -16,7 +20,7 @@ export const ampLight: OfEach<
     short: atAmp('Amplifier light'),
     ask: (s) => `With music playing, what does the light on ${ampName(s)} show?`,
     phone: (s) =>
-      `Don’t take anything apart. Look at the little light on ${ampName(s)}: as usual, off, its fault colour, blinking, or on briefly and then off? Or hasn’t it got one, or is there no amplifier?`,
+      `Don’t take anything apart. Look at the little light on ${ampName(s)}: as usual, off, its fault colour, blinking, or on briefly and then off? Or hasn’t it got one${isKnownToBeThere(s) ? '' : ', or is there no amplifier'}?`,
     how: [
       'Look within 10 seconds, and again after a minute: an amplifier that wakes by sound goes to sleep.',
       'Turn the key off and on once while you watch: does it come on briefly?',
@@ -36,8 +40,7 @@ export const ampLight: OfEach<
       none: 'There is no light to see',
       'no-amp': 'There is no amplifier',
     },
-    // Where an amplifier is known or a flow is about one, it is there.
-    leftOut: ({ rig, facts }) => (facts['which-amp'] || rig.amps?.length ? ['no-amp'] : []),
+    leftOut: (s) => (isKnownToBeThere(s) ? ['no-amp'] : []),
     justNow: ['normal'],
     outcomes: {
       normal: 'lit',

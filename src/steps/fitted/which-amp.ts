@@ -1,5 +1,5 @@
 import { type Rig, withAmpKnown, withKnown } from '../../rig/rig.ts';
-import { type RigStep, rigQuestion } from '../step.ts';
+import { type Facts, type RigStep, rigQuestion, type Situation } from '../step.ts';
 
 export type AmpPair = 'rear' | 'front';
 
@@ -10,6 +10,12 @@ const onAmp = (rig: Rig, pair: AmpPair): Rig =>
 export function knownPair({ amps = [] }: Rig): AmpPair | undefined {
   const [only] = amps;
   return amps.length === 1 ? (only?.drives === 'front' ? 'front' : 'rear') : undefined;
+}
+
+/** Which one is meant, told to a flow about one amplifier by a flow that knows the only one of the bike. */
+export function onlyAmp({ rig }: Situation): Facts {
+  const pair = knownPair(rig);
+  return pair ? { 'which-amp': { option: pair } } : {};
 }
 
 export const whichAmp: RigStep<AmpPair> = rigQuestion({

@@ -25,6 +25,7 @@ export const rearControl: ChoiceStep<'cured' | 'plays' | 'weak' | 'no-change' | 
     none: 'There is neither',
   },
   justNow: ['plays'],
+  notFitted: ['none'],
   outcomes: {
     cured: 'rear plays',
     'no-change': 'on, no change',
