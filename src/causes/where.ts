@@ -121,5 +121,8 @@ const IN_WORDS: Readonly<Record<Where, string>> = {
 /** “rear left coil”, or only “coil” where it may be any. */
 export const placed = (where: Where, noun: string): string => `${IN_WORDS[where]}${noun}`;
 
-/** The same with its article, at the start of a sentence: “A rear left coil”. */
-export const onePlaced = (where: Where, noun: string): string => `A ${placed(where, noun)}`;
+/** Of a corner there is one, but for its wires, of which there are two. */
+const isTheOnly = (where: Where, noun: string): boolean => where.includes('-') && noun !== 'speaker wire';
+/** The same with its article, at the start of a sentence: “The rear left speaker”, “A rear speaker”. */
+export const onePlaced = (where: Where, noun: string): string =>
+  `${isTheOnly(where, noun) ? 'The' : 'A'} ${placed(where, noun)}`;

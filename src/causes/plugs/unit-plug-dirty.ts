@@ -50,7 +50,7 @@ export const unitPlugDirty: Cause = {
     cautions: ['warranty'],
     proofOfCure: {
       byEar: 'It plays, and still does after a ride.',
-      byMeter: 'Across the pairs, plug home: within the figures above.',
+      byMeter: 'Across the pairs, plug home: all of them alike.',
     },
   }),
 };

@@ -56,11 +56,11 @@ export const coilOpen: Cause = {
   article: 'read-a-coil-in-ohms',
   remedy: (f) => ({
     what: `${onePlaced(runThatIsOpen(f), 'speaker')} is dead: its voice coil is open.`,
-    background: 'Two coils rarely die of age at the same time. Too much power or a clipped signal burns them.',
+    background: 'A coil seldom dies of age. Too much power or a clipped signal burns it.',
     numbers: runFigures(f),
     repair: [{ do: 'replace-speaker', where: runThatIsOpen(f) }],
     fix: [
-      `Key off, grille off, one wire off: both ${axleOf(f)} coils in ohms at their own tabs. If a coil reads within the figures above, it is fine, and the fault is its lead.`,
+      `Key off, grille off, one wire off: both ${axleOf(f)} coils in ohms at their own tabs. If a coil reads as a healthy one does, it is fine, and the fault is its lead.`,
       ...findWhatBurntIt(f),
       'Replace the open one with the same speaker, same rated ohms. If you can’t get the same one, replace both sides so that left and right match.',
       'Positive to positive. No terminal on bare metal.',

@@ -48,6 +48,12 @@ const HEARD: readonly Mishearing[] = [
     says: '“Loud” means something different to everybody. Have him say the volume number.',
   },
 ];
+/** What was done before is told in a word, and is seldom all of it. */
+const DEEDS: Readonly<Record<string, string>> = {
+  'last-change':
+    '“Nothing” is often “nothing on the sound”. Have him think of a wash, a service, a battery, a fall, anything that came off.',
+  'tried-already': '“Everything” is not an answer. Have him name each thing he did, and what happened then.',
+};
 const ANY = 'A bare yes or no may not answer the question you asked. Have him say the whole answer in his own words.';
 
 const NUMBERS = {
@@ -59,6 +65,8 @@ const NUMBERS = {
 export function misheard(step: Step, situation: Situation): string {
   if (step.kind === 'reading')
     return Object.values(step.readings).some(({ unit }) => unit === 'Ω') ? NUMBERS.Ω : NUMBERS.V;
+  const deeds = DEEDS[step.id];
+  if (deeds !== undefined) return deeds;
   const answers = offered(step, situation).map(([, label]) => label);
   const text = [...answers, inWords(step.ask, situation)].join(' ');
   // What is fitted is asked of boxes, whichever speakers they drive.

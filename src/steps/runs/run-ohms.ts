@@ -34,6 +34,9 @@ function bothEight(values: Values, situation: Situation, axle: Axle): boolean {
   return inBand && Math.abs(leftOhm - rightOhm) <= ALIKE_RATIO * Math.max(leftOhm, rightOhm);
 }
 
+/** Two sound coils of a kind read at least this much of each other, contacts aside, also with one still warm. An estimate. */
+const OF_THE_OTHER_RATIO = 0.7;
+
 /** Both wires of the longest and thinnest run that it may be. */
 const wiresOhm = ({ rig }: Situation) =>
   2 * copperResistanceOhm({ lengthM: estimate(rig, 'rearRunM').high, sectionM2: estimate(rig, 'rearRunM2').low });
@@ -47,7 +50,8 @@ function leastLikeTheOther(values: Values, situation: Situation, axle: Axle, hig
   const mostOhm = Math.max(lessLeads(values, 'leftOhm'), lessLeads(values, 'rightOhm'));
   if (mostOhm > highOhm) return 0;
   const ratedOhm = (mostOhm - wiresOhm(situation) - CONTACT_OK_OHM) / COIL_HIGHEST_RATIO;
-  return ratedOhm > 0 ? coilPassesOhm({ low: ratedOhm, high: ratedOhm }).lowOhm : 0;
+  const passesOhm = ratedOhm > 0 ? coilPassesOhm({ low: ratedOhm, high: ratedOhm }).lowOhm : 0;
+  return Math.max(passesOhm, OF_THE_OTHER_RATIO * mostOhm - CONTACT_OK_OHM);
 }
 
 function runBands(situation: Situation, values: Values, axle: Axle): readonly Band[] {
