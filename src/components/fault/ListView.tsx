@@ -5,7 +5,7 @@ import { SayEnd } from '../flow/SayEnd.tsx';
 import { Sheet } from '../flow/Sheet.tsx';
 import { useRested } from '../flow/use-rested.ts';
 import { ForTheWorkshop } from './ForTheWorkshop.tsx';
-import { cautionsByCause, listSections } from './list-sections.ts';
+import { cautionsByCause, listSections, measuredFirst } from './list-sections.ts';
 import { ShareBar } from './ShareBar.tsx';
 import { tellList } from './say-verdict.ts';
 import { shareInWords } from './shares.ts';
@@ -72,12 +72,12 @@ function saidOf(view: FaultView, causes: readonly string[]): { readonly title: s
   if (causes.length === 0 || unthought >= EXPLAINS_NOTHING_SHARE)
     return {
       title: 'Nothing in this list explains all of it',
-      text: 'Each cause that is known here would have shown something else somewhere. It is one that is not in this list, two at once, or an answer that was taken at another place than was meant. What is known stands below.',
+      text: 'No cause that is known here fits everything that was answered. It is one that is not in this list, two at once, or an answer that was taken at another place than was meant. What is known stands below.',
     };
   if (unthought > 0)
     return {
       title: 'What is known points to no one cause',
-      text: 'Nothing that was answered speaks clearly for any of them. The likeliest stand here, each with its check; what would tell most stands at the end.',
+      text: `Nothing that was answered speaks clearly for any of them. The likeliest stand here, each with its check${measuredFirst(view).length > 0 ? '; what would tell most stands at the end' : ''}.`,
     };
   return {
     title: causes.length === 1 ? 'It may be this' : `It is most likely one of these ${causes.length}`,

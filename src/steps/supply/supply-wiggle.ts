@@ -1,7 +1,18 @@
 import { theAmp } from '../fitted/the-amp.ts';
 import { is } from '../outcome.ts';
-import { type ChoiceStep, choice } from '../step.ts';
+import { type ChoiceStep, choice, type Situation } from '../step.ts';
 import { fuseStaysOut, supplyMayFail } from './may-fail.ts';
+
+/** What comes in with the signal wakes some amplifiers; of others nobody knows. */
+function signalPlugToo(situation: Situation): readonly string[] {
+  const { turnOn } = theAmp(situation);
+  if (turnOn === 'wire') return [];
+  return [
+    turnOn === undefined
+      ? 'The signal plug too, where no remote wire runs to the amplifier.'
+      : 'The signal plug too: this amplifier wakes by what comes in there.',
+  ];
+}
 
 export const supplyWiggle: ChoiceStep<
   'no-effect' | 'battery' | 'holder' | 'lead' | 'terminal' | 'ground' | 'remote' | 'input'
@@ -11,12 +22,12 @@ export const supplyWiggle: ChoiceStep<
   short: 'Press its power leads',
   ask: 'Head unit on: does the amplifier’s light flicker when you press the rings, the fuse holder or a plug with one finger?',
   phone:
-    'Push gently with one finger, no tools, nothing hot: battery rings, fuse, the thick positive lead along its length and at the amplifier, the ground, the thin wires. Which one makes the amplifier’s light flicker, or has come out? Or none?',
+    'Push gently with one finger, no tools, nothing hot: battery rings, fuse, the thick positive lead along its length, any connector in it, and at the amplifier, the ground, the thin wires. Which one makes the amplifier’s light flicker, or has come out? Or none?',
   how: (s) => [
     'Volume low. One finger, no metal tools.',
-    'Battery rings, fuse holder, the positive lead along its length, positive and ground at the amplifier, the other end of the ground, the remote wire.',
+    'Battery rings, fuse holder, the positive lead along its length and any connector in it, positive and ground at the amplifier, the other end of the ground, the remote wire.',
     'Fuse holder and lead separately: hold one still while you press the other.',
-    ...(theAmp(s).turnOn === 'wire' ? [] : ['The signal plug too: this amplifier wakes by what comes in there.']),
+    ...signalPlugToo(s),
     'A plug or a wire that has come out is an answer: name it, and leave it out until the key is off.',
   ],
   why: 'Where it reacts to a finger, the contact is bad. No reaction proves nothing.',
@@ -31,7 +42,7 @@ export const supplyWiggle: ChoiceStep<
     'no-effect': 'Nothing reacts',
     battery: 'A ring at the battery',
     holder: 'The fuse or its holder',
-    lead: 'The positive lead, when bent along its length',
+    lead: 'The positive lead, when bent along its length, or a connector in it',
     terminal: 'The positive lead where it enters the amplifier',
     ground: 'The ground lead',
     remote: 'The remote wire, or it has come out',
