@@ -26,7 +26,9 @@ export function doubtInWords(view: FaultView, step: Step, because: Doubt['becaus
   if (because === 'pivotal')
     return `Everything rests on this answer: ${given}. Take it once more, another way if you can.`;
   const leader = view.shares.find(({ cause }) => cause !== UNTHOUGHT)?.cause;
-  const shown = leader === undefined ? undefined : wouldShow(view, leader, step);
+  // What another flow looks for is many causes in one: no answer of this one is typical of it.
+  const shown =
+    leader === undefined || view.lookedForBy(leader) !== undefined ? undefined : wouldShow(view, leader, step);
   const rest = leader === undefined || shown === undefined ? '' : `: “${view.nameOf(leader)}” would show “${shown}”`;
   return `${given} does not fit the rest${rest}. ${LOOK_ONCE_MORE}`;
 }

@@ -13,6 +13,11 @@ describe('an answer in doubt', () => {
       '“Hum: hums” does not fit the rest: “Breaker off” would show “silent”. Look once more, another way if you can.',
     );
   });
+  it('that does not fit what another flow looks for: nothing is typical of all that it looks for', () => {
+    expect(doubtInWords(view(given({ hum: 'hums', shaft: 'free' })), humStep, 'misfit')).toBe(
+      '“Hum: hums” does not fit the rest. Look once more, another way if you can.',
+    );
+  });
   it('on which all hangs: that it does', () => {
     const says = doubtInWords(view(given({ shaft: 'stuck' })), shaftStep, 'pivotal');
     expect(says).toBe('Everything rests on this answer: “Shaft: stuck”. Take it once more, another way if you can.');
