@@ -1,3 +1,4 @@
+import Fuse from 'fuse.js/basic';
 import type { SameWords } from './same-words.ts';
 import { slipsBetween } from './slips.ts';
 import { soundOf } from './sound-key.ts';
@@ -18,6 +19,8 @@ const LEAST_LETTERS = 3;
 const SHORT = 4;
 /** One slip for so many letters is forgiven. */
 const LETTERS_A_SLIP = 3;
+/** Letters that a fuzzy match may be off by, as the library counts it. */
+const FUZZY = 0.4;
 
 /** The letters of a word, one bit each. */
 const lettersOf = (word: string): number => {
@@ -48,14 +51,15 @@ export function wordLookup(all: readonly string[], isKnown: (word: string) => bo
     all.map((word) => ({ word, letters: lettersOf(word) })),
     ({ word }) => word.charAt(0) + word.length,
   );
-  /** Words of the same first letter that may be so few slips away: what has more other letters is not. */
+  /** Words of the same first letter that the library finds close. What has too many other letters is never shown to it. */
   const closeTo = (typed: string, most: number): readonly string[] => {
     const own = lettersOf(typed);
     const near: string[] = [];
     for (let length = typed.length - most; length <= typed.length + most; length++)
       for (const { word, letters } of byShape.get(typed.charAt(0) + length) ?? [])
         if (bitsIn(own & ~letters) <= most && bitsIn(letters & ~own) <= most) near.push(word);
-    return near;
+    if (near.length === 0) return near;
+    return new Fuse(near, { threshold: FUZZY, distance: 20 }).search(typed, { limit: 12 }).map(({ item }) => item);
   };
 
   /** The words that are the fewest slips away, if those are few enough, and how many that is. */
