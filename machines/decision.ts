@@ -224,7 +224,7 @@ export function offersOf(
 }
 
 /** What a bit is worth, in minutes of asking: the dearer the fix, the surer one wants to be. Judged, tuned in the proof. */
-const MINUTES_PER_BIT = { hands: 32, 'small part': 48, visit: 120, part: 120, reflash: 120 } as const;
+const MINUTES_PER_BIT = { hands: 32, 'small part': 48, visit: 80, part: 80, reflash: 80 } as const;
 /** What nobody pays for on the word of one witness. */
 const DEAR: ReadonlySet<string> = new Set(['part', 'visit', 'reflash']);
 const UNKNOWN_MINUTES_PER_BIT = 48;
