@@ -1,5 +1,8 @@
 import { useEffect } from 'preact/hooks';
 
+/** So many answers have a key: one press of a digit, of which 0 is for none of them. */
+export const MOST_KEYS = 9;
+
 /** Answers by the number keys, for hands that stay on a keyboard. Never while something is being typed, or lies over the page. */
 export function useNumberKeys(active: boolean, onNumber: (n: number) => void): void {
   useEffect(() => {

@@ -26,6 +26,9 @@ export interface Choices {
   readonly usedAt: Place[];
 }
 
+/** The signs before a clause: whether nothing of it may be there, and whether it is of before or of now. */
+export const markOf = (clause: string): string => /^!?[<>]?/.exec(clause)?.[0] ?? '';
+
 type Words = readonly SaidWord[];
 
 /**

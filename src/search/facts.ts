@@ -1,13 +1,13 @@
-import { type Choices, choiceReader, possibleIn, saidIn } from './choices.ts';
+import { type Choices, choiceReader, markOf, possibleIn, saidIn } from './choices.ts';
 import type { Document } from './document.ts';
 import type { SaidWord } from './said.ts';
 
 /**
  * When words give an answer, as it is written: `step,step=option in flow: words & words & !words`. One of each clause has
  * to be there, with `<` before it where it is told what happened before, with `>` where it is told what is wrong now, and
- * none of a clause with `!`, or with `!>` none that is wrong now. The choices of a clause stand between strokes; a choice of several words is one behind the
- * other. A word stands for all that mean the same, one with `=` before it only for itself, one with `+` stands directly
- * behind, and `@rear` is any choice of a list. With `%` in it a rule is two: `%` is left and `^` right, and the other way.
+ * none of a clause with `!`, or with `!>` none that is wrong now. The choices of a clause stand between strokes; a choice
+ * of several words is one behind the other. A word stands for all that mean the same, one with `=` before it only for
+ * itself, one with `+` stands directly behind, and `@rear` is any choice of a list. With `%` in it a rule is two: `%` is left and `^` right, and the other way.
  * So it is with `$` and `~` for front and rear, also in the name of a list, and with `#` it is one for each usual impedance.
  */
 export interface Rules {
@@ -101,9 +101,7 @@ export function factReader({ rules, lists, asked }: Rules, oneFor: (word: string
   );
   const prepared = factRules(rules).map(({ step, option, only, clauses }) => {
     const marked = (mark: string): readonly Choices[] =>
-      clauses
-        .filter((clause) => /^!?[<>]?/.exec(clause)?.[0] === mark)
-        .map((clause) => choicesOf(clause.slice(mark.length)));
+      clauses.filter((clause) => markOf(clause) === mark).map((clause) => choicesOf(clause.slice(mark.length)));
     return {
       fact: { step, option, flows: only ?? asked[`${step}=${option}`] ?? [] },
       all: marked(''),

@@ -1,3 +1,4 @@
+import { markOf } from './choices.ts';
 import type { SameWords } from './same-words.ts';
 
 /** A word of a choice with the signs before it. */
@@ -11,7 +12,7 @@ const standsIn = (short: readonly string[], long: readonly string[]): boolean =>
 
 /** Written choices with one word for all that mean the same, each choice once, and none that says more than another does. */
 export function leanChoices(written: string, oneFor: SameWords['oneFor']): string {
-  const marks = /^!?[<>]?/.exec(written)?.[0] ?? '';
+  const marks = markOf(written);
   const one = (part: string) => {
     const [, behind = '', sign = '', word = ''] = PART.exec(part) ?? [];
     const head = oneFor(word);

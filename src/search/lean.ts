@@ -19,7 +19,7 @@ function names(title: string, words: string, oneFor: SameWords['oneFor']): reado
 }
 
 /**
- * A entry without the words that tell nothing beside the others: those of every question, and those that mean the same
+ * An entry without the words that tell nothing beside the others: those of every question, and those that mean the same
  * as one that counts as much. The other names of a word of the glossary stay apart, each once.
  */
 export function leanDocument(entry: Document, { oneFor }: SameWords): Document {

@@ -1,7 +1,7 @@
 import type { ComponentChildren } from 'preact';
 import { useEffect, useRef, useState } from 'preact/hooks';
 import type { Seat } from '../../browser/seat.ts';
-import { useNumberKeys } from '../../browser/use-number-keys.ts';
+import { MOST_KEYS, useNumberKeys } from '../../browser/use-number-keys.ts';
 import { offered } from '../../steps/outcome.ts';
 import type { Answer, Situation, Step } from '../../steps/step.ts';
 import { inWords, TOOL_NAMES } from '../../steps/step.ts';
@@ -76,9 +76,6 @@ function Why({ step, whyNow, meanings, parts, root, withTerms }: WhyProps) {
     </>
   );
 }
-
-/** So many answers have a key: one press of a digit. */
-const MOST_KEYS = 9;
 
 function Answers({ step, situation, seat, was, lastTime, parts, ...rest }: Props) {
   if (step.kind === 'reading') {
