@@ -45,34 +45,85 @@ function told(found: Found, factNames: Loaded['factNames']): string {
   return found.text ?? '';
 }
 
-function line(found: Found, root: URL, factNames: Loaded['factNames']): HTMLElement {
-  const item = element('li', '');
-  const link = element('a', '') as HTMLAnchorElement;
-  link.href = root.href + found.path;
-  // Packing takes longer than a key may.
-  whenIdle(async () => {
-    const address = await withFacts(found, root);
-    if (address !== undefined) link.href = address;
-  }, 100);
-  // A word opens where it was found.
-  if (found.kind === 'word') link.className = 'term';
-  link.append(element('small', KINDS[found.kind]), element('b', found.title), element('span', told(found, factNames)));
-  item.append(link);
-  return item;
+/** A line of the list: a link with its kind, its title and what is told of it. */
+interface Line {
+  readonly item: HTMLElement;
+  readonly link: HTMLAnchorElement;
+  readonly kind: Text;
+  readonly title: Text;
+  readonly told: Text;
+  /** What stands in it. */
+  key: string;
 }
 
-/** The lines that were made, by what they say: most of them stand there at the next key, too. */
-const made = new Map<string, HTMLElement>();
-const lineOf = (found: Found, root: URL, factNames: Loaded['factNames']): HTMLElement => {
-  const key = `${found.id} ${Object.entries(found.facts)}`;
-  const item = made.get(key) ?? line(found, root, factNames);
-  made.set(key, item);
-  return item;
+function emptyLine(): Line {
+  const item = element('li', '');
+  const link = element('a', '') as HTMLAnchorElement;
+  const part = (name: string): Text => {
+    const text = new Text();
+    const made = element(name, '');
+    made.append(text);
+    link.append(made);
+    return text;
+  };
+  const line = { item, link, kind: part('small'), title: part('b'), told: part('span'), key: '' };
+  item.append(link);
+  return line;
+}
+
+/** The addresses that were packed, by the line. */
+const addresses = new Map<string, string>();
+
+const say = (place: Text, text: string): void => {
+  if (place.data !== text) place.data = text;
 };
+
+/** Puts into a line what was found, where that is not what stands there. */
+function fill(line: Line, found: Found, root: URL, factNames: Loaded['factNames']): void {
+  const key = `${found.id} ${Object.entries(found.facts)}`;
+  if (line.key === key) return;
+  line.key = key;
+  const { link } = line;
+  link.setAttribute('href', addresses.get(key) ?? root.href + found.path);
+  // A word opens where it was found.
+  link.className = found.kind === 'word' ? 'term' : '';
+  say(line.kind, KINDS[found.kind]);
+  say(line.title, found.title);
+  say(line.told, told(found, factNames));
+  if (Object.keys(found.facts).length === 0 || addresses.has(key)) return;
+  // Packing takes longer than a key may.
+  whenIdle(async () => {
+    if (line.key !== key) return;
+    const address = await withFacts(found, root);
+    if (address === undefined) return;
+    addresses.set(key, address);
+    if (line.key === key) link.href = address;
+  }, 100);
+}
+
+/** The lines of each list. They stay from key to key: to write into one costs less than to put another in its place. */
+const linesOf = new WeakMap<Element, Line[]>();
+function showLines(list: Element, all: readonly Found[], root: URL, factNames: Loaded['factNames']): void {
+  const lines = linesOf.get(list) ?? [];
+  linesOf.set(list, lines);
+  for (const [i, found] of all.entries()) {
+    const line = lines[i] ?? emptyLine();
+    lines[i] = line;
+    fill(line, found, root, factNames);
+    if (!line.item.isConnected) list.append(line.item);
+  }
+  for (const { item } of lines.slice(all.length)) item.remove();
+}
 
 const indexAt = (root: URL) => loaded(new URL('search.json', root));
 /** Fetches the index before it is asked. What goes wrong is said when it is. */
 export const warm = (root: URL) => void indexAt(root).catch(() => {});
+
+/** Says something of the list, unless it was said last. */
+function speak(says: Element, className: string, text: string): void {
+  if (says.className !== className) says.className = className;
+  if (says.textContent !== text) says.textContent = text;
+}
 
 let latest = 0;
 /** Shows what fits the words. What was asked before and comes late is dropped. */
@@ -85,19 +136,13 @@ export async function show(place: HTMLElement, words: string, root: URL): Promis
     const { find, factNames } = await indexAt(root);
     if (turn !== latest) return;
     const found = find(words);
-    const items = found.map((each) => lineOf(each, root, factNames));
-    if (items.length !== list.children.length || items.some((item, i) => item !== list.children[i]))
-      list.replaceChildren(...items);
+    showLines(list, found, root, factNames);
     const empty = words.trim().length < 2;
-    says.className = found.length > 0 || empty ? 'sr-only' : 'hint';
-    says.textContent = empty
-      ? ''
-      : found.length === 0
-        ? 'Nothing fits. Try fewer words, or other ones.'
-        : `${found.length} found. The first: ${found[0]?.title}.`;
+    if (empty) speak(says, 'sr-only', '');
+    else if (found.length === 0) speak(says, 'hint', 'Nothing fits. Try fewer words, or other ones.');
+    else speak(says, 'sr-only', `${found.length} found. The first: ${found[0]?.title}.`);
   } catch {
     if (turn !== latest) return;
-    says.className = 'notice';
-    says.textContent = 'The list for searching could not be loaded. It needs the network once.';
+    speak(says, 'notice', 'The list for searching could not be loaded. It needs the network once.');
   }
 }
