@@ -1,4 +1,4 @@
-import { type Document, kindOf } from './document.ts';
+import { type Document, KINDS, type Kind, kindOf } from './document.ts';
 import { EMPTY } from './empty-words.ts';
 import { factReader, type Rules } from './facts.ts';
 import type { Reading } from './learn.ts';
@@ -89,14 +89,20 @@ const SHAPE = 0.5;
 /** The parts of a word that is two words are at least so long. */
 const LEAST_PART = 4;
 
-/** A word's places: numbers of documents, each with how much the word counts there. */
-type Places = ReadonlyMap<number, number>;
+/** A word's places: numbers of documents, and how much the word counts in each. Rows of numbers are read fastest. */
+interface Places {
+  readonly at: Uint16Array;
+  readonly counted: Float64Array;
+}
+
+const NOWHERE: Places = { at: new Uint16Array(), counted: new Float64Array() };
+const KIND_LIST = Object.keys(KINDS) as readonly Kind[];
 
 /** Only a longer word that sounds like one other, or is a slip of it, is taken for it in facts: all else would be a guess. */
 const isSure = (word: string, choices: number, sure: number) =>
   choices === 1 && word.length > 4 && sure >= (word.length > 5 ? MISTYPED : SOUNDS_ALIKE);
 
-/** What kind of question it is, as words to learn by. */
+/** What kind of question it is, as words to learn by. The reader takes the first four by their place. */
 const SHAPES: readonly (readonly [name: string, is: RegExp])[] = [
   ['?asks', QUESTION],
   ['?defines', DEFINES],
@@ -120,6 +126,9 @@ const SHAPES: readonly (readonly [name: string, is: RegExp])[] = [
   ],
 ];
 
+/** Where among the shapes that of one who asks how a thing is done stands. */
+const INSTRUCTING = SHAPES.findIndex(([name]) => name === '?instructs');
+
 /** Every word of the documents, as the one that stands for it. */
 function vocabularyOf(documents: readonly Document[], { oneFor }: SameWords): ReadonlyMap<string, Places> {
   const vocabulary = new Map<string, Map<number, number>>();
@@ -137,7 +146,12 @@ function vocabularyOf(documents: readonly Document[], { oneFor }: SameWords): Re
     if (id.startsWith('step/')) for (const word of tokensOf(id.slice(5))) add(word, at, IN_WORDS);
     for (const word of tokensOf(text)) if (tells(word)) add(word, at, IN_TEXT);
   }
-  return vocabulary;
+  return new Map(
+    [...vocabulary].map(([word, places]) => [
+      word,
+      { at: Uint16Array.from(places.keys()), counted: Float64Array.from(places.values()) },
+    ]),
+  );
 }
 
 /**
@@ -157,7 +171,7 @@ export function reader(
   const known = new Set([...vocabulary.keys(), ...facts.words]);
   const isKnown = (word: string) => known.has(oneFor(word));
   const meant = wordLookup([...new Set([...known, ...same.others.filter(isKnown)])], isKnown, same);
-  const rarity = new Map([...vocabulary].map(([word, { size }]) => [word, Math.log(1 + documents.length / size)]));
+  const rarity = new Map([...vocabulary].map(([word, { at }]) => [word, Math.log(1 + documents.length / at.length)]));
   const kinds = documents.map(kindOf);
   /** How a document is called: by its title, a word also by the other ones for it. */
   const names = documents.map((entry, at) =>
@@ -166,6 +180,13 @@ export function reader(
       .filter(({ length }) => length > 0),
   );
   const titles = documents.map(({ title }) => tokensOf(title));
+  /** The documents by the first words of their names, and by their names without blanks: few are called what was typed. */
+  const called = Map.groupBy(
+    names.flatMap((all, at) => all.flatMap((name) => [name[0] ?? '', name.join('')].map((word) => ({ word, at })))),
+    ({ word }) => word,
+  );
+  const kindNumbers = Uint8Array.from(kinds, (kind) => KIND_LIST.indexOf(kind));
+  const weights = Float64Array.from(kinds, (kind) => KIND_WEIGHT[kind]);
 
   /** Whether a word that stands there tells anything: one that asks does so only where it comes first. */
   const counts = (word: string, at: number) => !EMPTY.has(word) && (at === 0 || !ASKING.has(oneFor(word)));
@@ -229,14 +250,15 @@ export function reader(
       const strengthOf = (known: string, sure: number) => weight * sure * (rarity.get(known) ?? 0);
       if (candidates.length === 1 && candidates[0]) {
         const strength = strengthOf(...candidates[0]);
-        for (const [at, counted] of vocabulary.get(candidates[0][0]) ?? [])
-          fits[at] = (fits[at] ?? 0) + strength * counted;
+        const { at: places, counted } = vocabulary.get(candidates[0][0]) ?? NOWHERE;
+        for (const [i, place] of places.entries()) fits[place] = (fits[place] ?? 0) + strength * (counted[i] ?? 0);
       } else {
         const best = new Map<number, number>();
         for (const [known, sure] of candidates) {
           const strength = strengthOf(known, sure);
-          for (const [at, counted] of vocabulary.get(known) ?? [])
-            best.set(at, Math.max(best.get(at) ?? 0, strength * counted));
+          const { at: places, counted } = vocabulary.get(known) ?? NOWHERE;
+          for (const [i, at] of places.entries())
+            best.set(at, Math.max(best.get(at) ?? 0, strength * (counted[i] ?? 0)));
         }
         for (const [at, fit] of best) fits[at] = (fits[at] ?? 0) + fit;
       }
@@ -245,15 +267,13 @@ export function reader(
       for (const [known, sure] of candidates)
         if (isSure(word, candidates.length, sure)) for (const { means } of said) if (means.has(word)) means.add(known);
     }
-    const given = INSTRUCTS.test(query.trim()) ? [] : facts.given(said);
+    const text = query.trim();
+    const shapes = SHAPES.map(([, is]) => is.test(text));
+    const given = shapes[INSTRUCTING] ? [] : facts.given(said);
     for (const name of new Set(given.flatMap(({ step, option }) => [`=${step}`, `=${step}=${option}`])))
       strengths.push([name, ANSWER]);
-    const text = query.trim();
-    for (const [name, is] of SHAPES) if (is.test(text)) strengths.push([name, SHAPE]);
-    const asked = QUESTION.test(text);
-    const defines = DEFINES.test(text);
-    const explains = EXPLAINS.test(text);
-    const checks = CHECKS.test(text);
+    for (const [i, [name]] of SHAPES.entries()) if (shapes[i]) strengths.push([name, SHAPE]);
+    const [asked, defines, explains, checks] = shapes;
     const beside = [...words].filter(([one, word]) => !ASKING.has(one) && !MEANING.has(word)).length;
     const plain = tokensOf(text);
     const asks = plain.join(' ');
@@ -263,32 +283,37 @@ export function reader(
     const soughtAs = new Map(sought.map((word) => [likelyOf(oneFor(word), word), word]));
     const soughtAsOne = sought.join('');
     const means = MEANS.test(text) || (MAY_MEAN.test(text) && beside <= BESIDE);
+    const wanted = (kind: Kind) =>
+      checks && kind === 'step'
+        ? CHECKED
+        : explains && kind === 'read'
+          ? EXPLAINED
+          : asked && ANSWERS.has(kind)
+            ? ASKED_WEIGHT
+            : 1;
+    const wants = KIND_LIST.map(wanted);
     for (let at = 0; at < fits.length; at++) {
       const fit = fits[at] ?? 0;
-      const kind = kinds[at];
-      if (fit === 0 || kind === undefined) continue;
-      const wants =
-        checks && kind === 'step'
-          ? CHECKED
-          : explains && kind === 'read'
-            ? EXPLAINED
-            : asked && ANSWERS.has(kind)
-              ? ASKED_WEIGHT
-              : 1;
+      if (fit !== 0) fits[at] = fit * (weights[at] ?? 0) * (wants[kindNumbers[at] ?? 0] ?? 1);
+    }
+    const near = new Set(
+      [...taken.keys(), ...soughtAs.keys(), soughtAsOne].flatMap((word) => called.get(word)?.map(({ at }) => at) ?? []),
+    );
+    for (const at of near) {
+      const own = names[at] ?? [];
+      const isWord = kinds[at] === 'word';
       const byName =
-        kind === 'word' &&
-        sought.length > 0 &&
-        names[at]?.some((name) => isNamed(name, soughtAs) || name.join('') === soughtAsOne);
+        isWord && sought.length > 0 && own.some((name) => isNamed(name, soughtAs) || name.join('') === soughtAsOne);
       const named = byName
         ? ASKED_BY_NAME * (titles[at]?.every((word) => plain.includes(word)) ? AS_TYPED : 1)
-        : names[at]?.some((name) => isNamed(name, taken))
-          ? defines && kind === 'word'
+        : own.some((name) => isNamed(name, taken))
+          ? defines && isWord
             ? DEFINED
             : WHOLE_TITLE
-          : means && kind === 'word' && names[at]?.some((name) => name.every((one) => taken.has(one)))
+          : means && isWord && own.some((name) => name.every((one) => taken.has(one)))
             ? DEFINED_AMONG
             : 1;
-      fits[at] = fit * KIND_WEIGHT[kind] * wants * named;
+      fits[at] = (fits[at] ?? 0) * named;
     }
     return { fits, words: strengths, given };
   };
