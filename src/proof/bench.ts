@@ -101,7 +101,7 @@ const inWhole = <T extends Readonly<Record<string, number>>>(figures: T | undefi
 export function benchJson(
   benched: Readonly<Record<string, Benched>>,
   pages: Readonly<Record<string, PageFigures>>,
-  searchKeyMs?: { readonly median: number; readonly p95: number },
+  search?: Readonly<Record<'written' | 'drawn' | 'fieldAlone', { readonly median: number; readonly p95: number }>>,
 ): string {
   const figuresOf = (id: string) => {
     const minutes = benched[id];
@@ -118,5 +118,8 @@ export function benchJson(
   };
   const ids = [...new Set([...Object.keys(benched), ...Object.keys(pages)])];
   const flows = Object.fromEntries(ids.map((id) => [id, figuresOf(id)]));
-  return JSON.stringify({ flows, ...(searchKeyMs && { searchKeyMs: inWhole(searchKeyMs) }) });
+  return JSON.stringify({
+    flows,
+    ...(search && { searchKeyMs: inWhole(search.written), searchDrawnMs: inWhole(search.drawn) }),
+  });
 }
