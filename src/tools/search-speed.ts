@@ -77,7 +77,8 @@ export async function searchSpeed(folder: string, base: string): Promise<SearchS
     const before = await first.textContent();
     await (await page.context().newCDPSession(page)).send('Emulation.setCPUThrottlingRate', { rate: SLOWED });
     const keys = await typeKeys(page, true);
-    if ((await first.textContent()) === before) throw new Error('The list must change while somebody types. It did not.');
+    if ((await first.textContent()) === before)
+      throw new Error('The list must change while somebody types. It did not.');
     const bare = await typeKeys(page, false);
     return {
       written: timesOf(keys.map(([written]) => written)),
