@@ -21,14 +21,18 @@ import { type Findings, findingsFrom, outcomeNamed } from '../src/steps/outcome.
 import type { Step } from '../src/steps/step.ts';
 import { lookedAtWhilePlaying } from '../src/steps/told/comes-and-goes.ts';
 import { toolsAtHand } from '../src/steps/tools/tools-at-hand.ts';
+import { deniedIn } from './denied.ts';
 import { elsewhere, type FlowContext, type HandsOver, type StagedFlow, sendsOn } from './machine.ts';
 import { canBeAsked, hasNoMeter } from './sense.ts';
+
+/** Why an answer is given once more: for what the inference makes of it, or because another says that its part is not there. */
+export type WhyAgain = Doubt['because'] | { readonly deniedBy: Step };
 
 /** What a flow does next, and why. */
 export type Decision =
   | { readonly kind: 'ask'; readonly step: Step }
   /** An answer is given once more before anything is concluded. */
-  | { readonly kind: 'confirm'; readonly step: Step; readonly because: Doubt['because'] }
+  | { readonly kind: 'confirm'; readonly step: Step; readonly because: WhyAgain }
   /** A cause, and what else it may be: the next likeliest, each with a check of its own. */
   | {
       readonly kind: 'conclude';
@@ -453,6 +457,8 @@ export function decide(flow: StagedFlow, context: FlowContext, f: Findings): Dec
   const done = (decision: Decision): Decided => ({ decision, reckoning });
   const another = anotherComplaint(flow, context, f);
   if (another) return done(another);
+  const denied = deniedIn(flow, context, f);
+  if (denied) return done({ kind: 'confirm', step: denied.said, because: { deniedBy: denied.by } });
 
   const perBit = fix ? MINUTES_PER_BIT[fix] : UNKNOWN_MINUTES_PER_BIT;
   const isLeft = (id: string) => cured === undefined || flow.before(id).includes(cured.step);

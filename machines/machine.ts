@@ -3,7 +3,7 @@ import type { Cause, Remedy } from '../src/causes/cause.ts';
 import type { Repaired } from '../src/inference/posterior.ts';
 import type { Table } from '../src/inference/table.ts';
 import type { Rig } from '../src/rig/rig.ts';
-import { dropDependents } from '../src/steps/given-under.ts';
+import { dropDeniers, dropDependents } from '../src/steps/given-under.ts';
 import { type Findings, findingsOver, learnedRig } from '../src/steps/outcome.ts';
 import type { Answer, Facts, Step } from '../src/steps/step.ts';
 import type { Decided } from './decision.ts';
@@ -163,12 +163,16 @@ function machineOf(flow: Omit<StagedFlow, 'machine'>) {
   const { stages } = flow.spec;
   const decisionIn = ({ context }: InContext) => decisionOf(whole, context).decision;
   const learn = assign<FlowContext, FlowEvent, undefined, FlowEvent, never>(({ context, event }) => {
-    if (event.type === 'confirm')
+    if (event.type === 'confirm') {
+      const facts = new Map(Object.entries(context.facts));
+      dropDeniers(event.step, facts, flow.steps);
       return {
         ...context,
+        facts: Object.fromEntries(facts),
         confirmed: [...(context.confirmed ?? []), event.step],
         askedAgain: (context.askedAgain ?? 0) + 1,
       };
+    }
     if (event.type === 'leave')
       return {
         ...context,

@@ -2,7 +2,7 @@ import type { Late } from '../../machines/machine.ts';
 import { failsRatio } from '../causes/repair-action.ts';
 import type { Repaired } from '../inference/posterior.ts';
 import type { Rig } from '../rig/rig.ts';
-import { dropDependents } from '../steps/given-under.ts';
+import { dropDeniers, dropDependents } from '../steps/given-under.ts';
 import { findingsOver } from '../steps/outcome.ts';
 import { type Answer, EVERY_PART, type Facts, type Part, type Step } from '../steps/step.ts';
 import { type About, thingOf } from '../steps/subject.ts';
@@ -87,6 +87,7 @@ export function fold(events: readonly CaseEvent[], steps: Steps, late: Late | un
         [cured, learnt] = [undefined, true];
         break;
       case 'confirm':
+        dropDeniers(event.step, facts, steps);
         checked.add(event.step);
         askedAgain += 1;
         break;

@@ -1,8 +1,7 @@
-import type { Decided } from '../../machines/decision.ts';
+import type { Decided, WhyAgain } from '../../machines/decision.ts';
 import type { HandsOver } from '../../machines/machine.ts';
 import type { Remedy } from '../causes/cause.ts';
 import type { Certainty } from '../inference/certainty.ts';
-import type { Doubt } from '../inference/doubt.ts';
 import type { PlanRemedy, PlanVerdict } from '../plan/verdict.ts';
 import type { Rig } from '../rig/rig.ts';
 import type { Findings } from '../steps/outcome.ts';
@@ -18,7 +17,7 @@ export interface Terminal {
 /** What is open: a question, an answer to be given once more, or an end. */
 export type Open =
   | { readonly kind: 'step'; readonly step: Step }
-  | { readonly kind: 'doubt'; readonly step: Step; readonly because: Doubt['because'] }
+  | { readonly kind: 'doubt'; readonly step: Step; readonly because: WhyAgain }
   | {
       readonly kind: 'cause';
       readonly cause: string;

@@ -10,3 +10,15 @@ export function dropDependents(step: string, facts: Map<string, Answer>, steps: 
         stale.push(id);
       }
 }
+
+/** What an answer says is not there, as questions of the build that may have been told that it is. */
+export const deniedBy = (step: Step | undefined, outcome: string | undefined): readonly string[] =>
+  step?.kind === 'choice' && outcome !== undefined
+    ? ((step.denies as Readonly<Record<string, readonly string[]>> | undefined)?.[outcome] ?? [])
+    : [];
+
+/** Drops what said that a part is not there, which is there after all: it is looked for once more. */
+export function dropDeniers(step: string, facts: Map<string, Answer>, steps: ReadonlyMap<string, Step>): void {
+  for (const [id, answer] of [...facts])
+    if ('option' in answer && deniedBy(steps.get(id), answer.option).includes(step)) facts.delete(id);
+}

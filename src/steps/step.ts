@@ -4,7 +4,7 @@ import type { Rig } from '../rig/rig.ts';
 import type { TONES } from '../sound/tone.ts';
 import type { CautionId } from './cautions.ts';
 import type { ConditionKey } from './conditions.ts';
-import type { StepId } from './ids.ts';
+import type { ConstantStepId, StepId } from './ids.ts';
 import type { Findings } from './outcome.ts';
 import type { About } from './subject.ts';
 import type { TestPoint } from './test-points.ts';
@@ -140,6 +140,8 @@ export interface ChoiceStep<O extends string = string> extends Wording<O> {
   readonly neverAgain?: readonly NoInfer<O>[];
   /** Answers that say how the bike is built and not what it does: the part is not there. */
   readonly notFitted?: readonly NoInfer<O>[];
+  /** Answers that a part is not there, with the questions that may have been told that it is: those are asked once more. */
+  readonly denies?: Readonly<Partial<Record<NoInfer<O>, readonly ConstantStepId[]>>>;
 }
 
 /** A question about what is fitted. It is skipped when "my bike" already says. */

@@ -224,7 +224,17 @@ describe('changing an earlier answer', () => {
       return all.filter((id) => !Object.hasOwn(left, id));
     };
     expect(facts('tools-at-hand')).toEqual(['meter-digit', 'rear-pair', 'rear-pair-again', 'amp-in', 'amp-out']);
-    expect(facts('rear-drive')).toEqual(['run-ohms', 'run-split', 'amp-in', 'half-supply', 'amp-out']);
+    expect(facts('rear-drive')).toEqual([
+      'front-drive',
+      'rear-inputs',
+      'rear-amp-turn-on',
+      'run-ohms',
+      'run-split',
+      'rear-amp-input',
+      'amp-in',
+      'half-supply',
+      'amp-out',
+    ]);
     expect(facts('lid-check')).toEqual(['contacts-look']);
     expect(facts('rear-amp-input')).toEqual(['amp-in', 'amp-out']);
     expect(facts('fader-centre')).toEqual([]);

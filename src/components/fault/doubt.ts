@@ -1,4 +1,4 @@
-import type { Doubt } from '../../inference/doubt.ts';
+import type { WhyAgain } from '../../../machines/decision.ts';
 import { chanceOf } from '../../inference/posterior.ts';
 import { outcomeNamed } from '../../steps/outcome.ts';
 import { inWords, type Step } from '../../steps/step.ts';
@@ -20,8 +20,12 @@ const UNDO_AND_REDO =
 const LOOK_ONCE_MORE = 'Look once more, another way if you can.';
 
 /** Why a question is asked once more: what does not fit, or that all hangs on it. Nobody is said to have been wrong. */
-export function doubtInWords(view: FaultView, step: Step, because: Doubt['because']): string {
+export function doubtInWords(view: FaultView, step: Step, because: WhyAgain): string {
   const given = `“${inWords(step.short, view.standing)}: ${knownOf(step, view.standing)}”`;
+  if (typeof because === 'object') {
+    const { deniedBy } = because;
+    return `${given} does not fit “${inWords(deniedBy.short, view.standing)}: ${knownOf(deniedBy, view.standing)}”. Which is it?`;
+  }
   if (outcomeNamed(view.standing.findings, step.id) === 'cured') return UNDO_AND_REDO;
   if (because === 'pivotal')
     return `Everything rests on this answer: ${given}. Take it once more, another way if you can.`;

@@ -13,9 +13,13 @@ const ampPlays = (bike: Ridden): boolean => {
   return cornersOfAmp(bike).some((corner) => heard.includes(corner));
 };
 
-export const sayAmpLight: Say = ({ step, bike, situation, observer }) => {
-  if (ampOf(bike) === null)
-    return offered(step, situation).some(([name]) => name === 'no-amp') ? option('no-amp') : CANNOT;
+/** Who looks at the amplifier of a bike that has none says so, where that is asked. */
+export const sayThereIsNone: Say = ({ step, situation }) =>
+  offered(step, situation).some(([name]) => name === 'no-amp') ? option('no-amp') : CANNOT;
+
+export const sayAmpLight: Say = (asked) => {
+  const { bike, situation, observer } = asked;
+  if (ampOf(bike) === null) return sayThereIsNone(asked);
   const now = lampOf(bike, whenToLook(bike));
   const then = lampOf(bike, whileOff(bike, situation));
   // Who came because it goes off at times may tell what it showed then.

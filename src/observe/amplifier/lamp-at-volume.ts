@@ -1,8 +1,10 @@
 import { atTop, LOUD_TRIALS } from '../../world/symptoms/tone.ts';
-import { lampOf } from '../bike.ts';
+import { ampOf, lampOf } from '../bike.ts';
 import { option, type Say } from '../observer.ts';
-import { ofAmp } from '../of-amp.ts';
+import { sayThereIsNone } from './amp-light.ts';
 
-export const sayLampAtVolume: Say = ofAmp(({ bike }) =>
-  option(LOUD_TRIALS.some((trial) => lampOf(bike, atTop(bike, trial)) !== 'normal') ? 'goes' : 'steady'),
-);
+export const sayLampAtVolume: Say = (asked) => {
+  const { bike } = asked;
+  if (ampOf(bike) === null) return sayThereIsNone(asked);
+  return option(LOUD_TRIALS.some((trial) => lampOf(bike, atTop(bike, trial)) !== 'normal') ? 'goes' : 'steady');
+};

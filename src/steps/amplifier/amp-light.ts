@@ -5,9 +5,14 @@ import type { AmpPair } from '../fitted/which-amp.ts';
 import { type ChoiceStep, choice, type Situation } from '../step.ts';
 import type { OfEach } from '../subject.ts';
 
-/** Where an amplifier is known or a flow is about one, it is there. */
+/** Where it may have been said that there is one. */
+const TOLD_BY = ['rear-drive', 'front-fed', 'amps-drive'] as const;
+/**
+ * Where an amplifier is known from “my bike”, or a flow is about one, it is there. Whoever was asked for one in this case may
+ * have been misheard.
+ */
 const isKnownToBeThere = ({ rig, facts }: Situation): boolean =>
-  facts['which-amp'] !== undefined || (rig.amps?.length ?? 0) > 0;
+  facts['which-amp'] !== undefined || ((rig.amps?.length ?? 0) > 0 && !TOLD_BY.some((id) => facts[id] !== undefined));
 
 export const ampLight: OfEach<
   ChoiceStep<'normal' | 'off' | 'fault' | 'blinks' | 'none' | 'no-amp'>,
@@ -41,6 +46,7 @@ export const ampLight: OfEach<
       'no-amp': 'There is no amplifier',
     },
     leftOut: (s) => (isKnownToBeThere(s) ? ['no-amp'] : []),
+    denies: { 'no-amp': TOLD_BY },
     justNow: ['normal'],
     outcomes: {
       normal: 'lit',

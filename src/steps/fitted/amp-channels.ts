@@ -20,6 +20,7 @@ export const ampChannels: RigStep<'2' | '4' | 'more'> = rigQuestion({
   minutes: 0.5,
   sensible: rearAmpMayBeThere,
   observes: [],
+  givenUnder: ['rear-drive', 'amps-drive'],
   options: { '2': 'Two, or one', '4': 'Four, or three', more: 'More than four' },
   outcomes: { '2': 'two', '4': 'four', more: 'more than four' },
   ifCannot: 'We assume two, or four where it drives front and rear.',

@@ -25,6 +25,7 @@ export const frontDrive: RigStep<'same' | 'unit' | 'other'> = rigQuestion({
   minutes: 0.5,
   sensible: rearAmpMayBeThere,
   observes: [],
+  givenUnder: ['rear-drive', 'amps-drive'],
   options: { same: 'Yes, front and rear', unit: 'No, the head unit drives the front', other: 'No, another amplifier' },
   outcomes: { same: 'the same amplifier', unit: 'the head unit', other: 'another amplifier' },
   ifCannot: 'We look at its light.',

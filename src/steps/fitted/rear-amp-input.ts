@@ -18,6 +18,7 @@ export const rearAmpInput: RigStep<'speaker' | 'line'> = rigQuestion({
   minutes: 0.5,
   sensible: rearAmpMayBeThere,
   observes: [],
+  givenUnder: ['rear-drive', 'amps-drive'],
   options: { speaker: 'Speaker wires', line: 'A line-level lead' },
   outcomes: { speaker: 'speaker wires', line: 'a line-level lead' },
   known: (rig) => ampDriving(rig, 'rear')?.input,

@@ -18,6 +18,7 @@ export const rearAmpTurnOn: RigStep<'wire' | 'signal' | 'dc'> = rigQuestion({
   minutes: 1,
   sensible: (f) => rearAmpMayBeThere(f) && !is(f, 'which-amp', 'cannot'),
   observes: [],
+  givenUnder: ['rear-drive', 'amps-drive'],
   options: { wire: 'By a remote wire', signal: 'By sound on its inputs', dc: 'By DC on its inputs' },
   outcomes: { wire: 'a remote wire', signal: 'sound on its inputs', dc: 'DC on its inputs' },
   ifCannot: 'We keep both in mind, and look for a remote wire.',

@@ -23,6 +23,7 @@ export const rearInputs: RigStep<'own' | 'front'> = rigQuestion({
   minutes: 1,
   sensible: (f) => rearAmpMayBeThere(f) && concernsAxle(f, 'rear'),
   observes: [],
+  givenUnder: ['rear-drive', 'amps-drive'],
   options: { own: 'The head unit’s rear outputs', front: 'The front pair only' },
   outcomes: { own: 'the rear outputs', front: 'the front pair only' },
   ifCannot: 'We assume the rear outputs, and the verdict says that this was not checked.',
