@@ -127,7 +127,8 @@ export const ampWontTurnOn = flow(opening, {
       before(step, ampLight),
     ),
     // With an open ground the current of a jumper or of a lamp goes through the shield of a line-level lead.
-    before(remoteJumper, ampTerminals),
+    // And its lead is clipped on with the fuse out: who holds that in his hand looks at it.
+    before(remoteJumper, ampTerminals, fuseLook),
     before(supplyUnderLoad, ampTerminals, ampChannels),
     before(jointDrop, supplyUnderLoad),
     before(copperLook, supplyUnderLoad),
@@ -158,7 +159,7 @@ export const ampWontTurnOn = flow(opening, {
     'sleeps-in-quiet',
     'amp-input-plug-off',
     'input-pin-pushed-back',
-    'one-input-lead-open',
+    'signal-lead-open',
     'converter-dead',
     'input-dc',
     'amp-body-fuse-open',

@@ -105,6 +105,7 @@ export const noRearSound = flow(opening, {
     'adapter-without-rear',
     'amp-input-plug-off',
     'input-pin-pushed-back',
+    'signal-lead-open',
     'converter-dead',
     'channel-mode-wrong',
     'amp-input-too-low',

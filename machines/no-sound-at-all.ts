@@ -59,6 +59,7 @@ export const noSoundAtAll = flow(opening, {
     'unit-output-grounded',
     'speaker-wire-to-frame',
     'amp-input-plug-off',
+    'signal-lead-open',
     'converter-dead',
     // Without an amplifier; else it is what the next flow looks for.
     'battery-cuts-off',

@@ -121,7 +121,7 @@ export const oneSpeakerOrSideDead = flow(opening, {
     'unit-channel-dead',
     'amp-input-plug-off',
     'input-pin-pushed-back',
-    'one-input-lead-open',
+    'signal-lead-open',
     'amp-channel-dead',
   ],
   handsOver: [

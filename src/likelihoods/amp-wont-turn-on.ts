@@ -2,9 +2,9 @@ import { ampInputPlugOff } from '../causes/amp-input/amp-input-plug-off.ts';
 import { converterDead } from '../causes/amp-input/converter-dead.ts';
 import { inputDc } from '../causes/amp-input/input-dc.ts';
 import { inputPinPushedBack } from '../causes/amp-input/input-pin-pushed-back.ts';
-import { oneInputLeadOpen } from '../causes/amp-input/one-input-lead-open.ts';
 import { senseNoHalfSupply } from '../causes/amp-input/sense-no-half-supply.ts';
 import { senseStarved } from '../causes/amp-input/sense-starved.ts';
+import { signalLeadOpen } from '../causes/amp-input/signal-lead-open.ts';
 import { sleepsInQuiet } from '../causes/amp-input/sleeps-in-quiet.ts';
 import { ampBodyFuseOpen } from '../causes/amplifier/amp-body-fuse-open.ts';
 import { ampDead } from '../causes/amplifier/amp-dead.ts';
@@ -49,9 +49,9 @@ export const late = lateOf(table, [
   converterDead,
   inputDc,
   inputPinPushedBack,
-  oneInputLeadOpen,
   senseNoHalfSupply,
   senseStarved,
+  signalLeadOpen,
   sleepsInQuiet,
   ampBodyFuseOpen,
   ampDead,

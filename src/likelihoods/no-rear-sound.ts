@@ -3,6 +3,7 @@ import { ampInputTooLow } from '../causes/amp-input/amp-input-too-low.ts';
 import { channelModeWrong } from '../causes/amp-input/channel-mode-wrong.ts';
 import { converterDead } from '../causes/amp-input/converter-dead.ts';
 import { inputPinPushedBack } from '../causes/amp-input/input-pin-pushed-back.ts';
+import { signalLeadOpen } from '../causes/amp-input/signal-lead-open.ts';
 import { ampChannelDead } from '../causes/amplifier/amp-channel-dead.ts';
 import { lidContactsDirty } from '../causes/plugs/lid-contacts-dirty.ts';
 import { loomsUnjoined } from '../causes/plugs/looms-unjoined.ts';
@@ -31,6 +32,7 @@ export const late = lateOf(table, [
   channelModeWrong,
   converterDead,
   inputPinPushedBack,
+  signalLeadOpen,
   ampChannelDead,
   lidContactsDirty,
   loomsUnjoined,

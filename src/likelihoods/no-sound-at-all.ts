@@ -1,5 +1,6 @@
 import { ampInputPlugOff } from '../causes/amp-input/amp-input-plug-off.ts';
 import { converterDead } from '../causes/amp-input/converter-dead.ts';
+import { signalLeadOpen } from '../causes/amp-input/signal-lead-open.ts';
 import { batteryCutsOff } from '../causes/battery/battery-cuts-off.ts';
 import { speakerWireToFrame } from '../causes/runs/speaker-wire-to-frame.ts';
 import { pausedOrMuted } from '../causes/settings/paused-or-muted.ts';
@@ -17,6 +18,7 @@ import table from './no-sound-at-all.json' with { type: 'json' };
 export const late = lateOf(table, [
   ampInputPlugOff,
   converterDead,
+  signalLeadOpen,
   batteryCutsOff,
   speakerWireToFrame,
   pausedOrMuted,

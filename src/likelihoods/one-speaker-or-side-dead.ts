@@ -1,6 +1,6 @@
 import { ampInputPlugOff } from '../causes/amp-input/amp-input-plug-off.ts';
 import { inputPinPushedBack } from '../causes/amp-input/input-pin-pushed-back.ts';
-import { oneInputLeadOpen } from '../causes/amp-input/one-input-lead-open.ts';
+import { signalLeadOpen } from '../causes/amp-input/signal-lead-open.ts';
 import { ampChannelDead } from '../causes/amplifier/amp-channel-dead.ts';
 import { frontPlugBad } from '../causes/plugs/front-plug-bad.ts';
 import { lidContactsDirty } from '../causes/plugs/lid-contacts-dirty.ts';
@@ -23,7 +23,7 @@ import table from './one-speaker-or-side-dead.json' with { type: 'json' };
 export const late = lateOf(table, [
   ampInputPlugOff,
   inputPinPushedBack,
-  oneInputLeadOpen,
+  signalLeadOpen,
   ampChannelDead,
   frontPlugBad,
   lidContactsDirty,

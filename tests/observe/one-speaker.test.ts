@@ -48,7 +48,7 @@ const ROWS: Readonly<Record<string, RowMeans>> = {
   'lid-lead-broken': row('lid-lead-broken@one-rear', 'lid-lead-broken@one-rear-right'),
   'lid-contacts-dirty': row('lid-contacts-dirty@one-rear', 'lid-contacts-dirty@one-rear-right'),
   'speaker-wire-open': row('speaker-wire-open@one-rear', 'speaker-wire-open@one-rear-right'),
-  'one-input-lead-open': row('one-input-lead-open', 'one-input-lead-open@right'),
+  'one-input-lead-open': row('signal-lead-open@one-wire', 'signal-lead-open@one-wire-right'),
   'replaced-unit-adapter-gap': row('replaced-unit-adapter-gap@one-rear', 'replaced-unit-adapter-gap@one-rear-right'),
   'amp-channel-dead': row('amp-channel-dead@one', 'amp-channel-dead@one-right'),
   'unit-channel-dead': row('unit-channel-dead@one-rear', 'unit-channel-dead@one-rear-right'),

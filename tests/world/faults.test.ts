@@ -44,7 +44,7 @@ const CATALOGUE: Readonly<Record<string, readonly string[]>> = {
     'lid-lead-broken',
     'lid-contacts-dirty',
     'amp-input-plug-off',
-    'one-input-lead-open',
+    'signal-lead-open',
     'bridge-output-grounded',
     'signal-lead-beside-power',
   ],

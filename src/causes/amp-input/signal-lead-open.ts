@@ -1,36 +1,45 @@
+import type { Findings } from '../../steps/outcome.ts';
 import type { Cause } from '../cause.ts';
-import { ampOf, capital } from '../the-amp.ts';
+import { ampName, ampOf, capital } from '../the-amp.ts';
 import { halfSupplyHealthy, PAIR_DIFFERENCE_HEALTHY, pairDcRead, pairRestsAlike } from '../unit/half-supply.ts';
-import { channelThatIsSilent, placed } from '../where.ts';
+import { channelThatIsSilent, isOfOneSpeaker, placed } from '../where.ts';
 import { FITTER } from '../who.ts';
 import { arrives, arrivesFigures } from './arrives.ts';
 
-export const oneInputLeadOpen: Cause = {
-  id: 'one-input-lead-open',
+/** Whose wires they are: of the one silent speaker, or of whatever the amplifier does not hear. */
+const where = (f: Findings) => channelThatIsSilent(f, 'amp-in');
+/** Of one side it is one wire of its pair: half of the signal still comes through, or a hum. Of both it is the lead. */
+const isOneWire = (f: Findings): boolean => isOfOneSpeaker(f) || where(f).includes('-');
+
+export const signalLeadOpen: Cause = {
+  id: 'signal-lead-open',
   title: (f) => {
-    const where = channelThatIsSilent(f, 'amp-in');
-    return where === 'rear' || where === 'all'
-      ? 'One wire of an input pair open'
-      : capital(`one wire of the ${placed(where, 'input open')}`);
+    if (!isOneWire(f)) return `Signal lead to ${ampName(f)} open`;
+    return where(f).includes('-')
+      ? capital(`one wire of the ${placed(where(f), 'input open')}`)
+      : 'One wire of an input pair open';
   },
-  faults: ['one-input-lead-open'],
+  faults: ['signal-lead-open'],
   split: {
     byMeter:
-      'Music paused, each wire of the input pair against battery negative: one at half the supply, the other not?',
-    needs: ['music-paused'],
-    touches: ['amp-in-plus'],
+      'Key off, the signal lead’s plugs apart at both ends, meter on ohms: does each wire read next to nothing from end to end?',
+    needs: ['meter-on-ohms'],
     without: 'Key off, pull gently at each wire of the signal lead, at both ends: does one pull out of its crimp?',
   },
   mends: ['unit-leads'],
   article: 'half-the-supply-on-a-speaker-wire',
   remedy: (f) => ({
-    what: 'One wire of an input pair is open between the head unit and the amplifier.',
-    background: 'The other wire alone carries about half the signal, or a hum.',
+    what: isOneWire(f)
+      ? 'One wire of an input pair is open between the head unit and the amplifier.'
+      : 'The signal lead is open between the head unit and the amplifier: what the head unit sends does not get there.',
+    background: isOneWire(f)
+      ? 'The other wire alone carries about half the signal, or a hum.'
+      : 'It runs under tank and seat, with a joint at the head unit, and often one more where a loom was lengthened.',
     numbers:
       ampOf(f).input === 'line'
         ? arrivesFigures(f)
         : [...pairDcRead(f), halfSupplyHealthy(f), PAIR_DIFFERENCE_HEALTHY, ...arrivesFigures(f)],
-    repair: [{ do: 'renew-wire', wire: 'signal', where: channelThatIsSilent(f, 'amp-in') }],
+    repair: [{ do: 'renew-wire', wire: 'signal', where: where(f) }],
     fix: [
       'Key off, plugs apart at both ends, meter on ohms: each wire of the pair to the frame, above 100 kΩ. One touching metal kills an output: free it first.',
       'Each wire from end to end: next to nothing. The open one is broken at a crimp, a tap or a bend.',

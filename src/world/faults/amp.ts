@@ -25,6 +25,9 @@ const PAIR_NOT_HOME: PairOf<Contact> = { plus: NOT_HOME, minus: NOT_HOME };
 /** A pin that has slipped back in its housing: no finger on the plug reaches it. */
 const PUSHED_BACK: Contact = { ...OPEN, wants: 'pin' };
 const PAIR_PUSHED_BACK: PairOf<Contact> = { plus: PUSHED_BACK, minus: PUSHED_BACK };
+/** Somewhere between its plugs the wire ends: a joint that was never made, or copper that broke. */
+const BROKEN: Contact = { ...OPEN, wants: 'wire' };
+const PAIR_BROKEN: PairOf<Contact> = { plus: BROKEN, minus: BROKEN };
 /** The plugs of some inputs, as they are now. */
 const atInputs =
   (corners: readonly Corner[], pair: PairOf<Contact>) =>
@@ -147,7 +150,25 @@ export const AMP_FAULTS: readonly Fault[] = [
     },
   },
   {
-    id: 'one-input-lead-open',
+    id: 'signal-lead-open',
+    title: 'The signal lead open between the head unit and the amplifier',
+    severity: null,
+    weights: { 'no-rear-sound': 2, 'amp-wont-turn-on': 2, 'no-sound-at-all': 3 },
+    fits: hasAmp,
+    apply: (world) => withAmp(world, { inputPlug: perCorner(() => PAIR_BROKEN) }),
+  },
+  {
+    id: 'signal-lead-open',
+    variant: 'rear',
+    title: 'The rear pairs of the signal lead open between the head unit and the amplifier',
+    severity: null,
+    weights: { 'no-rear-sound': 2 },
+    fits: onRear,
+    apply: atInputs(REAR, PAIR_BROKEN),
+  },
+  {
+    id: 'signal-lead-open',
+    variant: 'one-wire',
     title: 'One wire of one input pair open',
     severity: null,
     weights: { 'one-speaker-or-side-dead': 4 },
@@ -155,7 +176,7 @@ export const AMP_FAULTS: readonly Fault[] = [
     apply: (world) =>
       withAmp(world, ({ inputPlug, inputs }) => {
         const input = inputs['rear-left'] ? 'rear-left' : 'front-left';
-        return { inputPlug: { ...inputPlug, [input]: { ...inputPlug[input], plus: { ...OPEN, wants: 'wire' } } } };
+        return { inputPlug: { ...inputPlug, [input]: { ...inputPlug[input], plus: BROKEN } } };
       }),
   },
   {

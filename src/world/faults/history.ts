@@ -65,6 +65,10 @@ const TOLD: Readonly<Record<string, Told>> = {
     before: { never: 2, 'comes-and-goes': 2 },
     lastChange: { lead: 3, fitted: 4, workshop: 2, front: 2 },
   },
+  'signal-lead-open': {
+    before: { never: 2, 'comes-and-goes': 2 },
+    lastChange: { fitted: 4, unit: 3, workshop: 2, front: 2, opened: 1.5 },
+  },
   'converter-dead': { before: { never: 0.5 }, lastChange: { fitted: 2 } },
   'input-dc': { before: { never: 0.3 }, lastChange: { unit: 2 } },
   'water-inside': { before: { never: 0.1, 'comes-and-goes': 2 }, lastChange: { rain: 6, stood: 2, opened: 4 } },

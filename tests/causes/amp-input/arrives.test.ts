@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { ampInputPlugOff } from '../../../src/causes/amp-input/amp-input-plug-off.ts';
-import { oneInputLeadOpen } from '../../../src/causes/amp-input/one-input-lead-open.ts';
+import { signalLeadOpen } from '../../../src/causes/amp-input/signal-lead-open.ts';
 import { titleOf } from '../../../src/causes/cause.ts';
 import { EXAMPLE_RIGS } from '../../../src/rig/examples.ts';
 import type { AmpValues } from '../../../src/rig/fields.ts';
@@ -32,16 +32,14 @@ describe('one wire of an input pair that is open', () => {
   const read = { 'amp-in': { sentV: 2, leftV: 2, rightV: 0.9 } };
   it('has its side in title and repair where the readings tell it', () => {
     const findings = onBike(ON_AMP, {}, read);
-    expect(titleOf(oneInputLeadOpen, findings)).toBe('One wire of the rear right input open');
-    expect(oneInputLeadOpen.remedy(findings).repair).toEqual([
-      { do: 'renew-wire', wire: 'signal', where: 'rear-right' },
-    ]);
-    expect(titleOf(oneInputLeadOpen, onBike(ON_AMP))).toBe('One wire of an input pair open');
+    expect(titleOf(signalLeadOpen, findings)).toBe('One wire of the rear right input open');
+    expect(signalLeadOpen.remedy(findings).repair).toEqual([{ do: 'renew-wire', wire: 'signal', where: 'rear-right' }]);
+    expect(titleOf(signalLeadOpen, onBike(ON_AMP))).toBe('Signal lead to the amplifier open');
   });
   it('is checked by the DC on both wires, and not on a line-level lead, which has none', () => {
     const line = onBike(withAmp({ input: 'line' }));
-    expect(figuresOf(oneInputLeadOpen, onBike(ON_AMP))).toMatchObject({ 'half-supply-healthy': '5.0 to 6.9 V' });
-    expect(figuresOf(oneInputLeadOpen, line)).not.toHaveProperty('half-supply-healthy');
-    expect(oneInputLeadOpen.remedy(line).proofOfCure.byMeter).not.toMatch(/battery negative/);
+    expect(figuresOf(signalLeadOpen, onBike(ON_AMP))).toMatchObject({ 'half-supply-healthy': '5.0 to 6.9 V' });
+    expect(figuresOf(signalLeadOpen, line)).not.toHaveProperty('half-supply-healthy');
+    expect(signalLeadOpen.remedy(line).proofOfCure.byMeter).not.toMatch(/battery negative/);
   });
 });

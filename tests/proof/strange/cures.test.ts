@@ -71,7 +71,7 @@ const NOT_CURED: Readonly<Record<string, Readonly<Record<string, string>>>> = {
   },
   'unit-plug-wet': { 'water-inside': 'it dries the amplifier, and this water is in the head unit’s plug' },
   'leftover-adapter': { 'looms-unjoined': 'it joins the rear loom, and the adapter sits in front of that' },
-  'line-screen-open': { 'one-input-lead-open': 'a hum of the model stays where its lead is mended' },
+  'line-screen-open': { 'signal-lead-open': 'a hum of the model stays where its lead is mended' },
 };
 
 const PAIRS = STRANGE_FAULTS.flatMap((fault) =>

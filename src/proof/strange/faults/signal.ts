@@ -102,7 +102,7 @@ export const STRANGE_SIGNAL: readonly StrangeFault[] = [
       title: 'The screen of the line-level lead open at its plug',
       severity: decades('humV', 0.03, 0.2),
       weights: { 'whine-or-ticking': 3 },
-      rightCauses: ['one-input-lead-open'],
+      rightCauses: ['signal-lead-open'],
       fits: onLine,
       apply: (world, levelV) =>
         withNoise(
