@@ -26,6 +26,7 @@ const REACHES: readonly Reach[] = [
   { toldBits: Infinity, mostNamed: 4, namedShare: 0.75 },
   { toldBits: Infinity, mostNamed: 4, namedShare: 0.7 },
   { toldBits: 0.5, mostNamed: 5, namedShare: 0.7 },
+  { toldBits: 0.5, mostNamed: 6, namedShare: 0.75 },
   { toldBits: Infinity, mostNamed: 5, namedShare: 0.7 },
   { toldBits: Infinity, mostNamed: 6, namedShare: 0.65 },
 ];
