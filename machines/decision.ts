@@ -398,8 +398,8 @@ const isLookedAt = (step: Step, f: Findings): boolean => {
 
 /** Whoever has no name for what is wrong is asked so often before he is sent on, whether for the first time or again. */
 const MOST_BEFORE_SENDING_ON = 3;
-const mayAskAgain = (flow: StagedFlow, { facts, askedAgain = 0 }: FlowContext): boolean =>
-  Object.keys(facts).filter((id) => flow.steps.has(id)).length + askedAgain < MOST_BEFORE_SENDING_ON;
+const mayAskMore = (flow: StagedFlow, { facts, askedAgain = 0 }: FlowContext): boolean =>
+  !sendsOn(flow) || Object.keys(facts).filter((id) => flow.steps.has(id)).length + askedAgain < MOST_BEFORE_SENDING_ON;
 
 const untold = ({ observations, repairs }: Knowledge): Knowledge => ({
   observations: observations.filter(({ trust }) => trust === 'build'),
@@ -481,12 +481,12 @@ export function decide(flow: StagedFlow, context: FlowContext, f: Findings): Dec
   // What was read at one end is read at the other before anything is concluded.
   const completes = offers.find((offer) => isLeft(offer.step) && flow.steps.get(offer.step)?.completes?.(f));
   const step = flow.steps.get(worth?.step ?? completes?.step ?? looks?.step ?? earns ?? '');
-  if (step && !surelyElsewhere(flow, context, f, shares)) {
+  const mayAsk = mayAskMore(flow, context);
+  if (step && mayAsk && !surelyElsewhere(flow, context, f, shares)) {
     const askFirst = step.tool === 'meter' && canBeAsked(toolsAtHand, f);
     return done({ kind: 'ask', step: askFirst ? (toolsAtHand as unknown as Step) : step });
   }
-  const mayDoubt = !sendsOn(flow) || mayAskAgain(flow, context);
-  const doubt = mayDoubt ? doubted.find(({ step }) => !context.left?.includes(step)) : undefined;
+  const doubt = mayAsk ? doubted.find(({ step }) => !context.left?.includes(step)) : undefined;
   const again = doubt && flow.steps.get(doubt.step);
   if (again && (context.askedAgain ?? 0) < MOST_CONFIRMED)
     return done({ kind: 'confirm', step: again, because: doubt.because });

@@ -1,4 +1,5 @@
 import { ampLight } from '../src/steps/amplifier/amp-light.ts';
+import { howItSounds } from '../src/steps/ears/how-it-sounds.ts';
 import { type Findings, is, isKnown } from '../src/steps/outcome.ts';
 import type { Facts } from '../src/steps/step.ts';
 import { whenWrong } from '../src/steps/told/when-wrong.ts';
@@ -6,11 +7,15 @@ import { flow } from './kit.ts';
 import { opening } from './where-do-i-begin.opening.ts';
 
 const isNothingKnown = (f: Findings): boolean =>
-  !isKnown(f, 'what-plays') && !isKnown(f, 'when-wrong') && !isKnown(f, 'amp-light');
+  (['what-plays', 'how-it-sounds', 'when-wrong', 'amp-light'] as const).every((id) => !isKnown(f, id));
 
-/** All of it plays, and it is not bad at certain times: that is what a thin or a quiet sound looks like, too. */
+const isAtTimes = (f: Findings): boolean => is(f, 'when-wrong', 'loud', 'running', 'times');
+/** All of it plays, and it is neither bad at certain times nor called by a name: what is thin or quiet looks like that, too. */
 const mayBeNoFault = (f: Findings): boolean =>
-  is(f, 'what-plays', 'all') && !is(f, 'when-wrong', 'loud', 'running', 'times');
+  is(f, 'what-plays', 'all') && !isAtTimes(f) && !isKnown(f, 'how-it-sounds');
+/** Thin or quiet at all times, and all of it plays: what is stored and what is fitted do that, and no part that broke. */
+const isNoFault = (f: Findings): boolean =>
+  is(f, 'what-plays', 'all') && !isAtTimes(f) && is(f, 'how-it-sounds', 'thin', 'quiet');
 
 /** Nothing is concluded here, and it is said so. */
 const begin = (it: string) => ({
@@ -47,7 +52,7 @@ const cutsOutWithoutAmp = (f: Findings): boolean =>
 
 /** Something is wrong, and its rider has no name for it: three questions at most, and the flow that is best at it. */
 export const whereDoIBegin = flow(opening, {
-  look: [whenWrong, ampLight],
+  look: [howItSounds, whenWrong, ampLight],
   measure: [],
   safe: [],
   causes: [],
@@ -88,6 +93,14 @@ export const whereDoIBegin = flow(opening, {
       title: 'The tone changes with the engine',
       ...begin('it plays, and sounds different with the engine running.'),
       told: askedInAll,
+    },
+    {
+      flow: 'is-a-reflash-needed',
+      title: 'Does it need a reflash at all?',
+      because:
+        'All of it plays, only thin or too quiet. That is seldom a broken part: it is what is stored in the head unit, what it drives, or both. What a reflash would change, and what not, is worked out in the next part.',
+      isIt: { when: isNoFault, by: [] },
+      causes: [],
     },
   ],
 });

@@ -36,6 +36,7 @@ import { sayConePress } from './ears/cone-press.ts';
 import { sayEngineCompare } from './ears/engine-compare.ts';
 import { sayFourCorners } from './ears/four-corners.ts';
 import { sayFrontPlays } from './ears/front-plays.ts';
+import { sayHowItSounds } from './ears/how-it-sounds.ts';
 import { sayLoudCompare } from './ears/loud-compare.ts';
 import { sayNoiseWhere } from './ears/noise-where.ts';
 import { sayOtherSource } from './ears/other-source.ts';
@@ -166,6 +167,7 @@ const SAYS = {
   'how-quiet': sayHowQuiet,
   'what-plays': sayWhatPlays,
   'when-wrong': sayWhenWrong,
+  'how-it-sounds': sayHowItSounds,
   'which-corner': sayWhichCorner,
   'adapter-pairs': sayAdapterPairs,
   'unit-sides': sayUnitSides,

@@ -216,6 +216,8 @@ export function play(ride: Ride): Played {
       const answer = look(step, bike, standing, ride.observe);
       it = saysTheSame(step, answer, standing) ? confirmed(it, step.id) : revised(it, step.id, answer);
     } else if (open.kind === 'onward') {
+      // A plan looks for no fault.
+      if (!ride.stages[open.to.flow]) break;
       it = handedOver(it, standing, open.to.flow, toldBy(open.to, standing.findings));
       if (ride.answersAll) it = withAll(ride, bike, it);
     } else if (open.kind === 'cause' || open.kind === 'list') {

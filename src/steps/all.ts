@@ -32,6 +32,7 @@ import { conePress } from './ears/cone-press.ts';
 import { engineCompare } from './ears/engine-compare.ts';
 import { fourCorners } from './ears/four-corners.ts';
 import { frontPlays } from './ears/front-plays.ts';
+import { howItSounds } from './ears/how-it-sounds.ts';
 import { loudCompare } from './ears/loud-compare.ts';
 import { noiseWhere } from './ears/noise-where.ts';
 import { otherSource } from './ears/other-source.ts';
@@ -191,6 +192,7 @@ const CONSTANTS = {
   'how-quiet': howQuiet,
   'what-plays': whatPlays,
   'when-wrong': whenWrong,
+  'how-it-sounds': howItSounds,
   'which-corner': whichCorner,
   'adapter-pairs': adapterPairs,
   'unit-sides': unitSides,

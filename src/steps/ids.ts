@@ -11,6 +11,7 @@ interface Constants {
   'front-fed': typeof import('./fitted/front-fed.ts').frontFed;
   'speaker-plug': typeof import('./plugs/speaker-plug.ts').speakerPlug;
   'how-quiet': typeof import('./told/how-quiet.ts').howQuiet;
+  'how-it-sounds': typeof import('./ears/how-it-sounds.ts').howItSounds;
   'what-plays': typeof import('./ears/what-plays.ts').whatPlays;
   'when-wrong': typeof import('./told/when-wrong.ts').whenWrong;
   'which-corner': typeof import('./told/which-corner.ts').whichCorner;

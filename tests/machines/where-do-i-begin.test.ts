@@ -44,8 +44,25 @@ describe('the intake', () => {
   it('ends in a flow, whatever is answered and though nothing can be', () => {
     for (const [, end] of ways) expect(end).toMatch(/^to /);
   });
-  it('can send to every fault flow', () => {
-    expect(new Set(ways.map(([, end]) => end))).toEqual(new Set(FAULT_FLOWS.map(([id]) => `to ${id}`)));
+  it('can send to every fault flow, and to the plan where nothing may be broken', () => {
+    const flows = [...FAULT_FLOWS.map(([id]) => id), 'is-a-reflash-needed'];
+    expect(new Set(ways.map(([, end]) => end))).toEqual(new Set(flows.map((id) => `to ${id}`)));
+  });
+  it.each(['thin', 'quiet'])(
+    'sends whoever calls it %s at all times, with all speakers playing, to the plan',
+    (sounds) => {
+      const endWhen = (when: string | null) =>
+        endOf({ 'what-plays': 'all', 'when-wrong': when, 'how-it-sounds': sounds });
+      for (const when of ['always', null]) expect(endWhen(when)).toBe('to is-a-reflash-needed');
+      expect(endWhen('running')).toBe('to eq-changes-when-engine-starts');
+    },
+  );
+  it.each([
+    [{ 'what-plays': 'all', 'when-wrong': 'always', 'how-it-sounds': 'rough' }, 'distortion-at-volume'],
+    [{ 'what-plays': 'all', 'when-wrong': 'always', 'how-it-sounds': 'changes' }, 'eq-changes-when-engine-starts'],
+    [{ 'what-plays': 'all', 'when-wrong': 'always', 'how-it-sounds': 'noise' }, 'eq-changes-when-engine-starts'],
+  ] as const)('goes by what it sounds like where that is all it knows: %j to %s', (answers, flow) => {
+    expect(endOf(answers)).toBe(`to ${flow}`);
   });
   it.each([
     [{ 'what-plays': 'none', 'when-wrong': 'always', 'amp-light': 'normal' }, 'no-sound-at-all'],
