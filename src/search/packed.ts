@@ -2,13 +2,18 @@ import type { Document } from './document.ts';
 import { factRules } from './facts.ts';
 import type { IndexFile } from './index-file.ts';
 import type { Learnt } from './learn.ts';
+import { sameWords } from './same-words.ts';
+import { tokensOf } from './tokens.ts';
 
 /** The index as it is sent: fields of one kind together, and nothing that follows from the rest. */
 export interface PackedIndex extends Pick<IndexFile, 'same'> {
   /** Each field of all documents, a line for each. */
   readonly documents: Readonly<Record<keyof Document, string>>;
-  /** The words, and for each the places with what it adds, two characters for each place. */
-  readonly learnt: readonly [words: string, added: string];
+  /**
+   * The words by their numbers among all that are sent, those that are nowhere else as they are, and for each of both the
+   * places with what it adds, two characters for each place.
+   */
+  readonly learnt: readonly [numbers: string, others: string, added: string];
   /** The rules, and the lists with their names, a line for each. */
   readonly facts: readonly [rules: string, lists: string];
   /** How the facts are called, in the order in which the rules give them. */
@@ -18,7 +23,8 @@ export interface PackedIndex extends Pick<IndexFile, 'same'> {
   readonly asked: Readonly<Record<string, readonly number[]>>;
 }
 
-const FIELDS: readonly (keyof Document)[] = ['id', 'title', 'words', 'path', 'text', 'flow', 'measure', 'reads'];
+/** In an order in which what is alike stands near: it is sent shorter so. That of the parts of the index is, too. */
+const FIELDS: readonly (keyof Document)[] = ['words', 'id', 'title', 'text', 'flow', 'measure', 'reads', 'path'];
 
 /** Where a document leads that has no page of its own by another name. */
 const usualPath = (id: string): string => (id.startsWith('word/') ? id.replace('word/', 'words/#') : `${id}/`);
@@ -53,11 +59,30 @@ function readPlaces(written: string): Learnt[string] {
   return places;
 }
 
+/** Numbers that grow, each as how far it is behind the one before. */
+const writtenNumbers = (numbers: readonly number[]): string =>
+  String.fromCharCode(...numbers.map((number, i) => FIRST_CHARACTER + number - (numbers[i - 1] ?? 0)));
+function readNumbers(written: string): readonly number[] {
+  let number = 0;
+  return Array.from(written, (character) => {
+    number += character.charCodeAt(0) - FIRST_CHARACTER;
+    return number;
+  });
+}
+
 /** Every fact that rules give, once. */
 const factsOf = (rules: readonly string[]): readonly string[] => [
   ...new Set(factRules(rules).map(({ step, option }) => `${step}=${option}`)),
 ];
 const stepOf = (fact: string): string => fact.slice(0, fact.indexOf('='));
+
+/** All words and facts that are sent in any case, in an order that follows from them: what is learnt is mostly of these. */
+function allSent({ documents, same, facts }: Pick<PackedIndex, 'documents' | 'same' | 'facts'>): readonly string[] {
+  const { oneFor } = sameWords(same);
+  const words = tokensOf([...same, ...facts, ...FIELDS.map((field) => documents[field])].join(' ')).map(oneFor);
+  const given = factsOf(facts[0].split('\n')).flatMap((fact) => [`=${stepOf(fact)}`, `=${fact}`]);
+  return [...new Set([...words, ...given])].sort();
+}
 
 /** Packs the index for sending. */
 export function packed({ documents, same, learnt, facts, factNames }: IndexFile): PackedIndex {
@@ -70,21 +95,33 @@ export function packed({ documents, same, learnt, facts, factNames }: IndexFile)
     asked[stepOf(fact)] ??= numbers;
     if (`${asked[stepOf(fact)]}` !== `${numbers}`) asked[fact] = numbers;
   }
-  const words = Object.keys(learnt).sort();
-  // What is alike stands together: it is sent shorter so.
-  return {
-    flows,
-    asked,
-    factNames: factsOf(facts.rules).map((fact) => factNames[fact] ?? ''),
+  const sent = {
     facts: [
       facts.rules.join('\n'),
       Object.entries(facts.lists)
         .map(([name, choices]) => `${name}:${choices}`)
         .join('\n'),
-    ],
+    ] as const,
     same,
     documents: Object.fromEntries(FIELDS.map((field) => [field, column(field)])) as PackedIndex['documents'],
-    learnt: [words.join(' '), words.map((word) => writtenPlaces(learnt[word] ?? [])).join(' ')],
+  };
+  const numbers = new Map(allSent(sent).map((word, number) => [word, number]));
+  const numbered = Object.keys(learnt)
+    .filter((word) => numbers.has(word))
+    .sort((a, b) => (numbers.get(a) ?? 0) - (numbers.get(b) ?? 0));
+  const others = Object.keys(learnt).filter((word) => !numbers.has(word));
+  return {
+    facts: sent.facts,
+    flows,
+    asked,
+    same,
+    documents: sent.documents,
+    factNames: factsOf(facts.rules).map((fact) => factNames[fact] ?? ''),
+    learnt: [
+      writtenNumbers(numbered.map((word) => numbers.get(word) ?? 0)),
+      others.join(' '),
+      [...numbered, ...others].map((word) => writtenPlaces(learnt[word] ?? [])).join(' '),
+    ],
   };
 }
 
@@ -95,8 +132,11 @@ export function unpacked({ documents, same, learnt, facts, flows, asked, factNam
     const told = columns.flatMap(([field, lines]) => (lines[at] ? [[field, lines[at]] as const] : []));
     return { words: '', path: usualPath(id), title: usualTitle(id), ...Object.fromEntries(told) } as Document;
   });
-  const [words, added] = learnt.map((told) => told.split(' '));
-  const places = Object.fromEntries((words ?? []).map((word, at) => [word, readPlaces(added?.[at] ?? '')]));
+  const all = allSent({ documents, same, facts });
+  const [numbers, others, added] = learnt;
+  const words = [...readNumbers(numbers).map((number) => all[number] ?? ''), ...others.split(' ').filter(Boolean)];
+  const of = added.split(' ');
+  const places = Object.fromEntries(words.map((word, at) => [word, readPlaces(of[at] ?? '')]));
   const [rules = [], listed = []] = facts.map((told) => told.split('\n'));
   const lists = Object.fromEntries(listed.map((line) => line.split(':') as [string, string]));
   const given = factsOf(rules);
