@@ -6,7 +6,7 @@ import { itself, type SaidWord, typedWords } from './said.ts';
 import type { SameWords } from './same-words.ts';
 import { tokensOf } from './tokens.ts';
 import { noneOf } from './told.ts';
-import { MISTYPED, SOUNDS_ALIKE, wordLookup } from './word-lookup.ts';
+import { MISTYPED, SAME_LETTERS, SOUNDS_ALIKE, wordLookup } from './word-lookup.ts';
 
 /** More than this is no search any more. */
 export const LONGEST = 120;
@@ -98,9 +98,14 @@ interface Places {
 const NOWHERE: Places = { at: new Uint16Array(), counted: new Float64Array() };
 const KIND_LIST = Object.keys(KINDS) as readonly Kind[];
 
-/** Only a longer word that sounds like one other, or is a slip of it, is taken for it in facts: all else would be a guess. */
+/**
+ * Only a longer word that sounds like one other, or is a slip of it, is taken for it in facts, and a shorter one that has
+ * its letters: all else would be a guess.
+ */
 const isSure = (word: string, choices: number, sure: number) =>
-  choices === 1 && word.length > 4 && sure >= (word.length > 5 ? MISTYPED : SOUNDS_ALIKE);
+  choices === 1 &&
+  word.length > 3 &&
+  sure >= (word.length > 5 ? MISTYPED : word.length > 4 ? SOUNDS_ALIKE : SAME_LETTERS);
 
 /** What kind of question it is, as words to learn by. The reader takes the first four by their place. */
 const SHAPES: readonly (readonly [name: string, is: RegExp])[] = [
@@ -269,7 +274,8 @@ export function reader(
     }
     const text = query.trim();
     const shapes = SHAPES.map(([, is]) => is.test(text));
-    const given = shapes[INSTRUCTING] ? [] : facts.given(said);
+    // What is told in another part than the question is told: “how do i find the profile, got a meter”.
+    const given = facts.given(shapes[INSTRUCTING] ? said.filter(({ part }) => part > 0) : said);
     for (const name of new Set(given.flatMap(({ step, option }) => [`=${step}`, `=${step}=${option}`])))
       strengths.push([name, ANSWER]);
     for (const [i, [name]] of SHAPES.entries()) if (shapes[i]) strengths.push([name, SHAPE]);

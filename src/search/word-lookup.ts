@@ -11,6 +11,8 @@ export type Meant = readonly (readonly [word: string, sure: number])[];
 const BEGUN = 0.75;
 export const SOUNDS_ALIKE = 0.85;
 export const MISTYPED = 0.8;
+/** With two neighbours the wrong way round, or a letter once that is there twice, it can hardly be another. */
+export const SAME_LETTERS = 0.9;
 /** A word that sounds the same may be so many slips away. */
 const SOUND_SLIPS = 3;
 /** A shorter word is looked up only as it is. */
@@ -19,6 +21,8 @@ const LEAST_LETTERS = 3;
 const SHORT = 4;
 /** One slip for so many letters is forgiven. */
 const LETTERS_A_SLIP = 3;
+/** The letters of a word in the order of the alphabet, each once. */
+const heap = (word: string): string => [...new Set(word)].sort().join('');
 /** Letters that a fuzzy match may be off by, as the library counts it. */
 const FUZZY = 0.4;
 
@@ -41,10 +45,15 @@ const bitsIn = (bits: number): number => {
 export function wordLookup(all: readonly string[], isKnown: (word: string) => boolean, { oneFor }: SameWords) {
   const byBegin = Map.groupBy(all, (word) => word.charAt(0));
   const bySound = Map.groupBy(all, soundOf);
+  const hasLetters = (word: string, typed: string) => [...typed].every((letter) => word.includes(letter));
   const alike = (typed: string) => {
-    const words = bySound.get(soundOf(typed)) ?? bySound.get(soundOf(stemOf(typed))) ?? [];
+    const words = bySound.get(soundOf(typed)) ?? [];
+    const stem = stemOf(typed);
     // In a short word the vowel is half of it: “hat” is no “hot”.
-    return typed.length > SHORT ? words : words.filter((word) => [...typed].every((letter) => word.includes(letter)));
+    return [
+      ...(typed.length > SHORT ? words : words.filter((word) => hasLetters(word, typed))),
+      ...(stem === typed ? [] : (bySound.get(soundOf(stem)) ?? []).filter((word) => hasLetters(word, stem))),
+    ];
   };
 
   const byShape = Map.groupBy(
@@ -65,7 +74,9 @@ export function wordLookup(all: readonly string[], isKnown: (word: string) => bo
   /** The words that are the fewest slips away, if those are few enough, and how many that is. */
   const nearest = (typed: string, words: readonly string[], most: number) => {
     const slips = words.map((word) =>
-      Math.abs(word.length - typed.length) > most ? Infinity : slipsBetween(typed, word),
+      Math.abs(word.length - typed.length) > most
+        ? Infinity
+        : Math.min(slipsBetween(typed, word), slipsBetween(stemOf(typed), word)),
     );
     const least = Math.min(most + 1, ...slips);
     return { words: words.filter((_, i) => slips[i] === least && least <= most), least };
@@ -74,8 +85,12 @@ export function wordLookup(all: readonly string[], isKnown: (word: string) => bo
     if (isKnown(typed)) return [[oneFor(typed), 1]];
     if (typed.length < LEAST_LETTERS) return [];
     const found = new Map<string, number>();
+    const letters = heap(typed);
     const add = (words: readonly string[], sure: number) => {
-      for (const word of words) found.set(oneFor(word), Math.max(sure, found.get(oneFor(word)) ?? 0));
+      for (const word of words) {
+        const known = heap(word) === letters ? Math.max(sure, SAME_LETTERS) : sure;
+        found.set(oneFor(word), Math.max(known, found.get(oneFor(word)) ?? 0));
+      }
     };
     const heard = nearest(typed, alike(typed), SOUND_SLIPS);
     // Hardly anybody misses the first letter.
@@ -85,7 +100,8 @@ export function wordLookup(all: readonly string[], isKnown: (word: string) => bo
     if (begun.length === 0 && most > 0) add(nearest(typed, closeTo(typed, most), most).words, MISTYPED);
     // What only sounds like it is no match for what is fewer slips away.
     if (found.size === 0) add(heard.words, SOUNDS_ALIKE);
-    add(begun, BEGUN);
+    if ([...found.values()].includes(SAME_LETTERS)) return [...found];
+    for (const word of begun) found.set(oneFor(word), Math.max(BEGUN, found.get(oneFor(word)) ?? 0));
     return [...found];
   };
   const met = new Map<string, Meant>();
