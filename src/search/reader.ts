@@ -41,6 +41,13 @@ const CHECKS =
   /\b(?:check|test|measure|probe|inspect|meter|jumper|bypass|unplug|swap|messen|messe|prüfen|prüfe|testen|medir|mido|probar|prueba|revisar)\b|^(?:set|put|press|pull|push|touch|link|look|listen|turn|take|hold)\b|^(?:how|where) (?:do|can|should) i\b|^how to\b/i;
 const CHECKED = 2.8;
 
+/** Whoever says of a part what is wrong with it, and nothing of what is heard, has found a cause. */
+const PART_IS =
+  /\b(?:loose|broken|break in|worn|blown|rubb(?:ed|ing|s)|chafed|frayed|torn|ripped|pinched|shorted|corroded|dirty|bent|pushed (?:back|out)|no continuity|open circuit|touch(?:es|ing)|cracked|melted|crossed|too (?:thin|hot|high|low)|wasn'?t|not (?:plugged|seated|home|connected|in)|water in|wasser in|agua en|gebrochen|lose|locker|durchgescheuert|verschlissen|rot[oa]|suelt[oa]|oxidad[oa]|mojad[oa]|gastad[oa]|vieja)\b/i;
+const HEARD_OR_ASKED =
+  /\b(?:sound|music|audio|silent|dead|won'?t|quits?|cuts?|dies|died|after|since|when|if|now|how|what|why|where|who|is it|can i|check|test|look|hear|plays?|works?|nothing|light|lamp|speakers? (?:out|dead|blown|torn)|side|left|right|flash\w*|\?)\b|\?/i;
+const FOUND = 2.4;
+
 /** Words that ask for the meaning of another one, as they are typed. */
 const MEANING = new Set(
   tokensOf('mean means meaning definition define called stand stands explain explained heisst bedeutet significa es'),
@@ -279,6 +286,8 @@ export function reader(
     for (const name of new Set(given.flatMap(({ step, option }) => [`=${step}`, `=${step}=${option}`])))
       strengths.push([name, ANSWER]);
     for (const [i, [name]] of SHAPES.entries()) if (shapes[i]) strengths.push([name, SHAPE]);
+    const finds = PART_IS.test(text) && !HEARD_OR_ASKED.test(text);
+    if (finds) strengths.push(['?finds', SHAPE]);
     const [asked, defines, explains, checks] = shapes;
     const beside = [...words].filter(([one, word]) => !ASKING.has(one) && !MEANING.has(word)).length;
     const plain = tokensOf(text);
@@ -292,11 +301,13 @@ export function reader(
     const wanted = (kind: Kind) =>
       checks && kind === 'step'
         ? CHECKED
-        : explains && kind === 'read'
-          ? EXPLAINED
-          : asked && ANSWERS.has(kind)
-            ? ASKED_WEIGHT
-            : 1;
+        : finds && kind === 'cause'
+          ? FOUND
+          : explains && kind === 'read'
+            ? EXPLAINED
+            : asked && ANSWERS.has(kind)
+              ? ASKED_WEIGHT
+              : 1;
     const wants = KIND_LIST.map(wanted);
     for (let at = 0; at < fits.length; at++) {
       const fit = fits[at] ?? 0;

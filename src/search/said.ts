@@ -66,6 +66,8 @@ const STEERED =
 /** “Quite” that is no measure of another word is “quiet”. */
 const QUIET =
   /\b(real|really|very|so|too|pretty|are|is|still|speakers?|rears?|ones|fronts?|sounds?|plays?) quite\b(?=\s*(?:$|[,;.!?]| (?:but|and|front|rear|back|even|compared|when|on|at|than|from|in)\b))/gi;
+/** As loud as the other: that is no “same” from both. */
+const AS_LOUD = /\b(?:at|bei|al?) (?:the )?(?:same|gleicher|mismo) (?:loudness|volume|level|lautstärke|volumen)\b/gi;
 /** Sides as a rider has them in hand. */
 const IN_HAND = /throttle|clutch|stand/i;
 const RIGHT_HAND = /\b(?:throttle|brake) (?:side|hand)\b/gi;
@@ -78,7 +80,12 @@ export function typedWords(text: string): readonly TypedWord[] {
     ? text.replace(STEERED, '$1$2 sideways').replace(AT_ONCE, 'just ').replace(AGAIN, '$1 again')
     : text;
   const held = IN_HAND.test(turned) ? turned.replace(RIGHT_HAND, 'right side').replace(LEFT_HAND, 'left side') : turned;
-  const plain = meantSide(held.replace(QUIET, '$1 quiet').replace(/\bafter market\b/gi, 'aftermarket'));
+  const plain = meantSide(
+    held
+      .replace(QUIET, '$1 quiet')
+      .replace(/\bafter market\b/gi, 'aftermarket')
+      .replace(AS_LOUD, ''),
+  );
   const parts = plain.split(MARKS);
   const last = parts.findLastIndex((told) => /\w/.test(told));
   for (const [part, told] of parts.entries()) {
