@@ -1,3 +1,4 @@
+import { elsewhere } from '../../machines/machine.ts';
 import type { Rig } from '../rig/rig.ts';
 import type { Answer, Facts } from '../steps/step.ts';
 import type { Case, CaseEvent, RepairResult } from './events.ts';
@@ -63,11 +64,15 @@ export const learntHere = ({ events }: Case): boolean =>
     .slice(events.findLastIndex(({ type }) => type === 'handOver') + 1)
     .some(({ type }) => type === 'answer' || type === 'revise' || type === 'repair');
 
+const isNotOurs = ({ open, findings }: Standing): boolean =>
+  open.kind === 'onward' && open.to.isIt?.when(findings) === true;
+
 /**
  * The case handed over to another flow: the bike and every fact that still holds, as a fresh list. Repairs done before
  * have already taken their stale facts away. What was learnt of the bike stays an answer, so that it can be changed, and
  * what another flow had brought and this one did not need goes on with it. `told` is what the verdict tells besides; it
- * is newer than what was answered on the way there.
+ * is newer than what was answered on the way there. A flow that found that the complaint is the other one's has looked for
+ * its own: nobody is sent back there for the answers that sent him there first.
  */
 export const handedOver = (it: Case, standing: Standing, flow: string, told: Facts = {}): Case => ({
   flow,
@@ -81,6 +86,9 @@ export const handedOver = (it: Case, standing: Standing, flow: string, told: Fac
     ...[...standing.checked].map((step) => ({ type: 'confirm' as const, step })),
     ...standing.notes.map((text) => ({ type: 'note' as const, text })),
     ...it.events.filter(({ type }) => type === 'kept'),
+    ...(isNotOurs(standing)
+      ? [{ type: 'repair' as const, verdict: elsewhere(it.flow), result: 'not-it' as const }]
+      : []),
     { type: 'handOver', flow },
   ],
 });

@@ -46,6 +46,13 @@ export const onsetDb = oncePer((bike: Ridden): number => {
   }
   return ugly;
 });
+/** Nobody stops at the very first step: a step and a half above it. An estimate. */
+const ABOVE_DB = 3;
+/** What is played at the step where it starts to be ugly. */
+export const startingTrials = (bike: Ridden): readonly Partial<Moment>[] => {
+  const volumeRatio = Math.min(voltageRatio({ gainDb: onsetDb(bike) + ABOVE_DB }), bike.world.settings.topVolumeRatio);
+  return uglyTrials(bike).map((trial) => ({ ...trial, volumeRatio }));
+};
 export const isAlwaysUgly = (bike: Ridden): boolean => onsetDb(bike) <= LOWEST_DB;
 
 /** When the amplifier that is meant goes off at the loudest step of its rider, and a sound one would not. */

@@ -1,3 +1,4 @@
+import { gainFromVoltageRatioDb, voltageRatio } from '../../compute/decibel.ts';
 import { levelV } from '../../compute/level.ts';
 import { cornersOnAmp } from '../bike/amp-side.ts';
 import { withAmp, withPhone, withSettings, withUnit } from '../change.ts';
@@ -104,11 +105,14 @@ const speakersTakeV = (world: World): number =>
 
 const gainOf = ({ amps, about }: World): number => Math.max(0, ...Object.values(amps[about ?? -1]?.gainRatio ?? {}));
 
-/** Whoever made up for a low gain with the head unit turns it down by as much as the gain has gone up. */
+/** A step of the volume. From memory: two decibels. */
+const VOLUME_STEP_DB = 2;
+/** Whoever made up for a low gain with the head unit turns it down by as much as the gain has gone up, in whole steps. */
 function withLessVolume(before: World, after: World): World {
   const louderRatio = gainOf(after) / gainOf(before);
   const most = Math.min(sound(before).settings.topVolumeRatio, before.settings.topVolumeRatio);
-  return louderRatio > 1
-    ? withSettings(after, ({ topVolumeRatio }) => ({ topVolumeRatio: Math.max(most, topVolumeRatio / louderRatio) }))
-    : after;
+  if (!(louderRatio > 1)) return after;
+  const steps = Math.ceil(gainFromVoltageRatioDb({ voltageRatio: louderRatio }) / VOLUME_STEP_DB);
+  const downRatio = voltageRatio({ gainDb: -steps * VOLUME_STEP_DB });
+  return withSettings(after, ({ topVolumeRatio }) => ({ topVolumeRatio: Math.max(most, topVolumeRatio * downRatio) }));
 }
