@@ -448,7 +448,9 @@ export function decide(flow: StagedFlow, context: FlowContext, f: Findings): Dec
   const judged = {
     // Where it may as well be two at once, none is proved. Once one was mended, the other may be.
     unexplained:
-      pairsShare(single, believed) > TWO_AT_ONCE_SHARE && known.repairs.every(({ result }) => result !== 'better'),
+      (pairsShare(single, believed) > TWO_AT_ONCE_SHARE && known.repairs.every(({ result }) => result !== 'better')) ||
+      // Nor where another flow saw something that is none of this one’s.
+      (context.odd ?? []).length > 0,
     witnesses: isDear ? 2 : 1,
   };
   const certainty = certaintyOf(model, known, believed, { ...judged, hangsOnOne: doubted.length > 0 });

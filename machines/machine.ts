@@ -29,6 +29,8 @@ export interface FlowContext {
   readonly late?: Late | undefined;
   /** Whether anything was learnt since the case came here: else it is not passed on, or it would go to and fro for ever. */
   readonly mayHandOver?: boolean;
+  /** Answers of another flow that are none of this one’s questions, and that nothing it looks for explains. */
+  readonly odd?: readonly string[];
 }
 
 export type FlowEvent =

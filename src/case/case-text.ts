@@ -7,6 +7,7 @@ import {
   MOST_LINES,
   MOST_MARK_CHARS,
   MOST_NOTE_CHARS,
+  MOST_ODD,
   MOST_READING_CHARS,
   MOST_READINGS,
   withinLimits,
@@ -37,7 +38,7 @@ export function pack(event: CaseEvent): Packed {
     case 'note':
       return ['n', event.text];
     case 'handOver':
-      return ['h', event.flow];
+      return event.odd?.length ? ['h', event.flow, event.odd] : ['h', event.flow];
     case 'done':
       return ['t', event.fix, event.lines];
     case 'kept':
@@ -97,7 +98,9 @@ export function unpack(packed: unknown): CaseEvent | null {
     if (!Array.isArray(second) || !second.every(isMark)) return null;
     return { type: 'done', fix: first, lines: second.slice(0, MOST_LINES) };
   }
-  return kind === 'h' ? { type: 'handOver', flow: first } : null;
+  if (kind !== 'h') return null;
+  const odd = Array.isArray(second) ? second.filter(isId).slice(0, MOST_ODD) : [];
+  return odd.length > 0 ? { type: 'handOver', flow: first, odd } : { type: 'handOver', flow: first };
 }
 
 const isBike = (entry: unknown): boolean => Array.isArray(entry) && entry[0] === 'b';

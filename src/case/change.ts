@@ -1,4 +1,5 @@
 import { elsewhere } from '../../machines/machine.ts';
+import { oddFor } from '../inference/certainty.ts';
 import type { Rig } from '../rig/rig.ts';
 import type { Answer, Facts } from '../steps/step.ts';
 import type { Case, CaseEvent, RepairResult } from './events.ts';
@@ -67,6 +68,13 @@ export const learntHere = ({ events }: Case): boolean =>
 const isNotOurs = ({ open, findings }: Standing): boolean =>
   open.kind === 'onward' && open.to.isIt?.when(findings) === true;
 
+/** What was seen here, or before, that the other flow’s causes do not explain, as far as this one knows them. */
+function oddOf({ open, decided, findings, odd }: Standing): readonly string[] {
+  if (open.kind !== 'onward' || open.to.isIt?.when(findings) || !decided?.reckoning) return odd;
+  const { model, known, believed } = decided.reckoning;
+  return [...new Set([...odd, ...oddFor(model, known, believed, elsewhere(open.to.flow))])];
+}
+
 /**
  * The case handed over to another flow: the bike and every fact that still holds, as a fresh list. Repairs done before
  * have already taken their stale facts away. What was learnt of the bike stays an answer, so that it can be changed, and
@@ -74,21 +82,24 @@ const isNotOurs = ({ open, findings }: Standing): boolean =>
  * is newer than what was answered on the way there. A flow that found that the complaint is the other one's has looked for
  * its own: nobody is sent back there for the answers that sent him there first.
  */
-export const handedOver = (it: Case, standing: Standing, flow: string, told: Facts = {}): Case => ({
-  flow,
-  events: [
-    bikeEvent(it) ?? { type: 'rig', rig: {} },
-    ...Object.entries({ ...standing.carried, ...standing.facts, ...told }).map(([step, answer]) => ({
-      type: 'answer' as const,
-      step,
-      answer,
-    })),
-    ...[...standing.checked].map((step) => ({ type: 'confirm' as const, step })),
-    ...standing.notes.map((text) => ({ type: 'note' as const, text })),
-    ...it.events.filter(({ type }) => type === 'kept'),
-    ...(isNotOurs(standing)
-      ? [{ type: 'repair' as const, verdict: elsewhere(it.flow), result: 'not-it' as const }]
-      : []),
-    { type: 'handOver', flow },
-  ],
-});
+export const handedOver = (it: Case, standing: Standing, flow: string, told: Facts = {}): Case => {
+  const odd = oddOf(standing);
+  return {
+    flow,
+    events: [
+      bikeEvent(it) ?? { type: 'rig', rig: {} },
+      ...Object.entries({ ...standing.carried, ...standing.facts, ...told }).map(([step, answer]) => ({
+        type: 'answer' as const,
+        step,
+        answer,
+      })),
+      ...[...standing.checked].map((step) => ({ type: 'confirm' as const, step })),
+      ...standing.notes.map((text) => ({ type: 'note' as const, text })),
+      ...it.events.filter(({ type }) => type === 'kept'),
+      ...(isNotOurs(standing)
+        ? [{ type: 'repair' as const, verdict: elsewhere(it.flow), result: 'not-it' as const }]
+        : []),
+      { type: 'handOver', flow, ...(odd.length > 0 && { odd }) },
+    ],
+  };
+};

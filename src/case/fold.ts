@@ -22,6 +22,8 @@ export interface Folded {
   readonly repairs: readonly Repaired[];
   readonly cured: string | undefined;
   readonly notes: readonly string[];
+  /** Of what another flow asked and this one does not, what nobody could explain there. */
+  readonly odd: readonly string[];
   /** Whether anything was learnt since the case came from another flow. */
   readonly learnt: boolean;
 }
@@ -67,6 +69,7 @@ export function fold(events: readonly CaseEvent[], steps: Steps, late: Late | un
   const checked = new Set<string>();
   const left = new Set<string>();
   let brought: ReadonlySet<string> = new Set();
+  let odd: readonly string[] = [];
   const repairs: Repaired[] = [];
   const notes: string[] = [];
   let [rig, cured, askedAgain, learnt]: [Rig, string | undefined, number, boolean] = [{}, undefined, 0, true];
@@ -123,9 +126,22 @@ export function fold(events: readonly CaseEvent[], steps: Steps, late: Late | un
         for (const [was, is] of callAsHere(facts, rig, steps))
           for (const again of [checked, left]) if (again.delete(was)) again.add(is);
         brought = new Set(facts.keys());
+        odd = event.odd ?? [];
         [learnt, askedAgain] = [false, 0];
         break;
     }
   }
-  return { rig, facts: Object.fromEntries(facts), brought, checked, left, askedAgain, repairs, cured, notes, learnt };
+  return {
+    rig,
+    facts: Object.fromEntries(facts),
+    brought,
+    checked,
+    left,
+    askedAgain,
+    repairs,
+    cured,
+    notes,
+    odd: odd.filter((id) => facts.has(id) && !steps.has(id)),
+    learnt,
+  };
 }

@@ -10,6 +10,8 @@ export const MOST_ID_CHARS = 100;
 export const MOST_NOTE_CHARS = 1000;
 export const MOST_READING_CHARS = 40;
 export const MOST_READINGS = 20;
+/** Answers of another flow that did not fit there. */
+export const MOST_ODD = 40;
 /** Characters of an entry that is kept for a newer version, and of a bike that came with more than is known here. */
 export const MOST_KEPT_CHARS = 2000;
 /** Lines of a fix that are done. */

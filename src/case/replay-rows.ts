@@ -96,6 +96,7 @@ export function replayRows(flow: Flow, { events }: Case): Standing {
     state: String(snapshot.value),
     rig,
     facts,
+    odd: [],
     carried: Object.fromEntries(
       Object.entries(folded.facts).filter(([id]) => folded.brought.has(id) && !Object.hasOwn(facts, id)),
     ),

@@ -14,7 +14,7 @@ import { type Folded, fold } from './fold.ts';
 import type { Open, Standing, Terminal } from './standing.ts';
 
 const contextOf = (
-  { rig, facts, checked, left, askedAgain, repairs, learnt }: Folded,
+  { rig, facts, checked, left, askedAgain, repairs, odd, learnt }: Folded,
   late: Late | undefined,
 ): FlowContext => ({
   rig,
@@ -25,6 +25,7 @@ const contextOf = (
   repairs,
   late,
   mayHandOver: learnt,
+  odd,
 });
 
 /** What a final state or a question is to whoever looks at it. */
@@ -67,6 +68,7 @@ export function replayStaged(flow: StagedFlow, { events }: Case, late?: Late): S
     open,
     decided,
     unusable: open.kind === 'step' ? folded.facts[open.step.id] : undefined,
+    odd: folded.odd,
     checked: folded.checked,
     repairs: folded.repairs.flatMap(({ cause, result }) => (result === 'not-it' ? [] : [cause])),
     cured: folded.cured,

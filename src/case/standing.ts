@@ -41,6 +41,8 @@ export interface Standing {
   readonly findings: Findings;
   /** Facts that a hand-over brought, that still hold, and that this flow has no use for. */
   readonly carried: Facts;
+  /** Of those, what did not fit what is looked for here. */
+  readonly odd: readonly string[];
   /** What was answered, in the order it was. */
   readonly terminals: readonly Terminal[];
   readonly open: Open;

@@ -77,15 +77,22 @@ function witnessesOf(model: Model, known: Knowledge, believed: Posterior, cause:
 }
 
 /**
- * Whether the cause gives every answer that was seen at least now and then. One that nobody here is known to give says
- * nothing for or against anybody, and it is no proof of having understood either.
+ * The steps whose answer was seen and the cause hardly ever gives. One that nobody here is known to give says nothing for
+ * or against anybody, and it is no proof of having understood either.
  */
 const FITS_CHANCE = 0.05;
-const everythingFits = (model: Model, { observations }: Knowledge, believed: Posterior, cause: string): boolean =>
-  observations.every(({ step, outcome, trust }) => {
-    if (trust !== 'seen' || !model.steps.has(step)) return true;
-    return (chanceOf(model, believed, cause, step, outcome) ?? 0) >= FITS_CHANCE;
-  });
+export const oddFor = (
+  model: Model,
+  { observations }: Knowledge,
+  believed: Posterior,
+  cause: string,
+): readonly string[] =>
+  observations
+    .filter(({ step, outcome, trust }) => {
+      if (trust !== 'seen' || !model.steps.has(step)) return false;
+      return (chanceOf(model, believed, cause, step, outcome) ?? 0) < FITS_CHANCE;
+    })
+    .map(({ step }) => step);
 
 /**
  * Whether it leads by itself when everything that was taken under any one condition is left out. A cure that was undone
@@ -117,7 +124,7 @@ export function certaintyOf(
   const stands = smaller / (smaller + 1 - first.shareRatio) >= STANDS_SHARE;
   return stands &&
     witnessesOf(model, known, believed, first.cause) >= witnesses &&
-    everythingFits(model, known, believed, first.cause) &&
+    oddFor(model, known, believed, first.cause).length === 0 &&
     standsWithoutAnyGroup(model, known, first.cause)
     ? 'proved'
     : 'likely';

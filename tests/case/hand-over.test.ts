@@ -17,8 +17,9 @@ import type { Case } from '../../src/case/events.ts';
 import { FAULT_FLOWS } from '../../src/case/flows.ts';
 import { fromLink, toLink } from '../../src/case/link.ts';
 import { replay } from '../../src/case/replay.ts';
+import { withoutCauses } from '../../src/inference/table.ts';
 import { type Answers, answersByOutcome, caseOn, give, openIn } from '../journey.ts';
-import { mains, PUMP_LATE, pump } from '../machines/pump.ts';
+import { mains, PUMP_LATE, pump, pumpLate } from '../machines/pump.ts';
 import { anyRig } from '../rig/any-rig.ts';
 
 /** A case that goes from one flow to another and back: nothing is asked twice, and nothing goes round in a circle. */
@@ -39,8 +40,8 @@ interface There {
   readonly case: Case;
 }
 /** The case on the page of the flow that its end hands over to, or null where it does not. */
-function onward(flow: StagedFlow, it: Case): There | null {
-  const standing = stand(flow, it);
+function onward(flow: StagedFlow, it: Case, late = LATE[flow.id]): There | null {
+  const standing = replay(flow, it, late);
   if (standing.open.kind !== 'onward') return null;
   const { to } = standing.open;
   const next = FLOWS[to.flow] ?? expect.fail(`no flow ${to.flow}`);
@@ -116,6 +117,32 @@ describe('what a hand-over brought', () => {
   });
   it('is kept when an answer is changed that it was not given under', () => {
     expect(carried(revised(there, 'volts', { readings: { pumpV: '0' } }))).toEqual(carried(there));
+  });
+});
+
+describe('what was seen and does not fit what is looked for next', () => {
+  // It hums, and nobody thought of a pump that does.
+  const seen = give(caseOn(pump), { ...NOTHING_ARRIVES, hum: 'hums' });
+  const unthought: Late = { ...pumpLate, table: withoutCauses(pumpLate.table, ['jammed']) };
+  const there = gone(onward(pump, seen, unthought)).case;
+  const oddIn = (it: Case) => stand(mains, it).odd;
+
+  it('is told with the hand-over, of what is not asked there', () => {
+    expect(oddIn(there)).toEqual(['hum']);
+    expect(oddIn(gone(onward(pump, here)).case)).toEqual([]);
+  });
+  it('survives a link', async () => {
+    const opened = await fromLink(await toLink(there));
+    expect(opened.ok && oddIn(opened.case)).toEqual(['hum']);
+  });
+  it('leaves nothing proved there', () => {
+    const certainty = (it: Case) => stand(mains, it).decided?.reckoning?.certainty;
+    const confirmedTwice = (it: Case) => confirmed(confirmed(it, 'volts'), 'breaker-look');
+    expect(certainty(confirmedTwice(gone(onward(pump, here)).case))).toBe('proved');
+    expect(certainty(confirmedTwice(there))).toBe('likely');
+  });
+  it('is forgotten with a repair that may have altered it', () => {
+    expect(oddIn(repaired(there, 'outlet-dead'))).toEqual([]);
   });
 });
 

@@ -1,8 +1,8 @@
 import { describe, expect, it } from 'vitest';
 import { ampWontTurnOn } from '../../machines/amp-wont-turn-on.ts';
 import { distortionAtVolume } from '../../machines/distortion-at-volume.ts';
-import { type Late, type StagedFlow, toldBy } from '../../machines/machine.ts';
-import { confirmed } from '../../src/case/change.ts';
+import { elsewhere, type Late, type StagedFlow, toldBy } from '../../machines/machine.ts';
+import { confirmed, handedOver } from '../../src/case/change.ts';
 import type { Case } from '../../src/case/events.ts';
 import { replay } from '../../src/case/replay.ts';
 import { late as ampLate } from '../../src/likelihoods/amp-wont-turn-on.ts';
@@ -33,6 +33,15 @@ describe('an amplifier that stays on', () => {
     expect(settled(ampWontTurnOn, ampLate, atAmp({ 'amp-light': 'normal', 'amp-goes-off': 'ugly' }))).toBe(
       'to distortion-at-volume',
     );
+  });
+  it('is not looked into a second time by the flow that said so', () => {
+    const it_ = atAmp({ 'amp-light': 'normal', 'amp-goes-off': 'ugly' });
+    const sure = confirmed(it_, 'amp-goes-off');
+    const { events } = handedOver(sure, stand(ampWontTurnOn, ampLate, sure), distortionAtVolume.id);
+    const { decided } = stand(distortionAtVolume, distortionLate, { flow: distortionAtVolume.id, events });
+    const isNot = { type: 'repair', verdict: elsewhere(ampWontTurnOn.id), result: 'not-it' };
+    expect(events.filter(({ type }) => type === 'repair')).toEqual([isNot]);
+    expect(decided?.decision.kind).not.toBe('hand over');
   });
   it('and is only silent is looked into where that is the complaint', () => {
     expect(settled(ampWontTurnOn, ampLate, atAmp({ 'amp-light': 'normal', 'amp-goes-off': 'stays-on' }))).toBe(

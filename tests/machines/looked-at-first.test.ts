@@ -4,6 +4,7 @@ import { answered } from '../../src/case/change.ts';
 import type { Case } from '../../src/case/events.ts';
 import { FAULT_FLOWS } from '../../src/case/flows.ts';
 import { replay } from '../../src/case/replay.ts';
+import { withoutCauses } from '../../src/inference/table.ts';
 import { toolsAtHand } from '../../src/steps/tools/tools-at-hand.ts';
 import { answersByOutcome, caseOn, give } from '../journey.ts';
 
@@ -73,5 +74,22 @@ describe('speakers that fall silent with the engine running', () => {
     const { open } = after(ampsDrive);
     if (open.kind === 'doubt') return expect(open.step.id).toBe('where-changes');
     expect(open.kind === 'onward' && open.to.flow).toBe(to);
+  });
+});
+
+describe('a head unit that stays dark', () => {
+  // Feeds, ground and fuses come before the unit itself: common practice, no published source.
+  const FED = { batteryV: '12.5', constantV: '12.4', keyV: '12.3', groundV: '0.02' };
+  it('is called dead only once its feeds and its fuses were looked at, whoever else was ruled out', () => {
+    const [flow, late] = flowOf('no-sound-at-all');
+    const only: Late = { ...late, table: withoutCauses(late.table, ['unit-feed-missing']) };
+    const asked = (more: Parameters<typeof give>[1]) => {
+      const inOrder = Object.fromEntries(flow.inOrder.map(({ id }) => [id, null]));
+      const { open } = replay(flow, give(caseOn(flow), { ...inOrder, 'tools-at-hand': 'meter', ...more }), only);
+      return open.kind === 'step' ? open.step.id : open.kind;
+    };
+    const looks = { 'unit-screen': 'dark', 'amp-light': 'off', 'unit-restart': 'no-change', 'pin-look': 'level' };
+    expect(asked(looks)).toBe('unit-feeds');
+    expect(asked({ ...looks, 'unit-feeds': FED })).toBe('unit-fuses');
   });
 });

@@ -14,6 +14,7 @@ import { tonesOff } from '../../src/steps/profile/tones-off.ts';
 import { phoneFlat } from '../../src/steps/settings/phone-flat.ts';
 import { unitFlat } from '../../src/steps/settings/unit-flat.ts';
 import type { Step } from '../../src/steps/step.ts';
+import { FAULTS, severityAt } from '../../src/world/faults/index.ts';
 import { healthyWorld } from '../../src/world/healthy.ts';
 import { EXACT_METER } from '../../src/world/meter.ts';
 import { COMPLAINTS, type Ridden, ridden } from '../../src/world/symptoms/index.ts';
@@ -148,5 +149,22 @@ describe('what people find on a bike that does not distort', () => {
     expect(allSaid(phoneFlat, loud)).not.toContain('cured');
     expect(allSaid(phoneFlat, phone)).toContain('cured');
     expect(allSaid(unitFlat, phone)).not.toContain('cured');
+  });
+});
+
+describe('where it distorts', () => {
+  // Whoever turns it up further hears the others join in. Common practice, no published source.
+  it('is said of where it starts: of two amplifiers the one with too much gain', () => {
+    const tooHigh =
+      FAULTS.find(({ id, variant }) => id === 'gain-too-high' && !variant) ?? expect.fail('no such fault');
+    const two = rigs.filter(({ amps }) => amps.length === 2);
+    expect(two.length).toBeGreaterThan(0);
+    for (const rig of two) {
+      const front = rig.amps.findIndex(({ drives }) => drives === 'front');
+      const bike = ridden(tooHigh.apply({ ...healthyWorld(rig), about: front }, severityAt(tooHigh, 0.9)));
+      const situation = { rig, facts: {} };
+      const answer = observe(whereHarsh as unknown as Step, bike, situation, { meter: EXACT_METER, draw: seeded(1) });
+      expect(answer).toEqual({ option: 'front' });
+    }
   });
 });

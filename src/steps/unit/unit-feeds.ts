@@ -1,4 +1,5 @@
 import { FEED_LOSES_AT_MOST_V } from '../../compute/unit-feed.ts';
+import { is } from '../outcome.ts';
 import { type Band, bandOf, measurement, type ReadingStep } from '../step.ts';
 
 /** Under half of the battery nothing arrives that could start anything. */
@@ -49,6 +50,7 @@ export const unitFeeds: ReadingStep<'ok' | 'missing' | 'low' | 'ground' | 'batte
   tool: 'meter',
   minutes: 8,
   conditions: ['panel-off', 'key-on', 'black-on-minus', 'meter-on-dc'],
+  completes: (f) => is(f, 'unit-screen', 'dark') && !is(f, 'unit-fuses', 'burnt', 'back'),
   observes: ['unit-leads'],
   probes: { red: 'battery-plus', black: 'battery-minus' },
   readings: {

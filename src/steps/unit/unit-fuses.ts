@@ -1,3 +1,4 @@
+import { is } from '../outcome.ts';
 import { type ChoiceStep, choice } from '../step.ts';
 
 export const unitFuses: ChoiceStep<'whole' | 'burnt' | 'back'> = choice({
@@ -17,6 +18,7 @@ export const unitFuses: ChoiceStep<'whole' | 'burnt' | 'back'> = choice({
   tool: 'none',
   minutes: 6,
   conditions: ['key-off', 'panel-off'],
+  completes: (f) => is(f, 'unit-screen', 'dark') && is(f, 'unit-feeds', 'ok'),
   observes: ['unit'],
   cautions: ['fuse'],
   putRight: ['back'],
