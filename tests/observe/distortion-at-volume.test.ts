@@ -157,10 +157,10 @@ describe('where it distorts', () => {
   it('is said of where it starts: of two amplifiers the one with too much gain', () => {
     const tooHigh =
       FAULTS.find(({ id, variant }) => id === 'gain-too-high' && !variant) ?? expect.fail('no such fault');
-    const two = rigs.filter(({ amps }) => amps.length === 2);
+    const two = rigs.filter(({ amps = [] }) => amps.length === 2);
     expect(two.length).toBeGreaterThan(0);
     for (const rig of two) {
-      const front = rig.amps.findIndex(({ drives }) => drives === 'front');
+      const front = (rig.amps ?? []).findIndex(({ drives }) => drives === 'front');
       const bike = ridden(tooHigh.apply({ ...healthyWorld(rig), about: front }, severityAt(tooHigh, 0.9)));
       const situation = { rig, facts: {} };
       const answer = observe(whereHarsh as unknown as Step, bike, situation, { meter: EXACT_METER, draw: seeded(1) });
