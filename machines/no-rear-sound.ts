@@ -12,7 +12,7 @@ import { ampMayBeFitted } from '../src/steps/fitted/amp-there.ts';
 import { deliveredWith } from '../src/steps/fitted/delivered-with.ts';
 import { rearAmpInput } from '../src/steps/fitted/rear-amp-input.ts';
 import { rearRating } from '../src/steps/fitted/rear-rating.ts';
-import { is } from '../src/steps/outcome.ts';
+import { type Findings, is } from '../src/steps/outcome.ts';
 import { contactsLook } from '../src/steps/plugs/contacts-look.ts';
 import { inputPlug } from '../src/steps/plugs/input-plug.ts';
 import { lidCheck } from '../src/steps/plugs/lid-check.ts';
@@ -29,6 +29,7 @@ import { wireToFrame } from '../src/steps/runs/wire-to-frame.ts';
 import { faderCentre } from '../src/steps/settings/fader-centre.ts';
 import { rearControl } from '../src/steps/settings/rear-control.ts';
 import { toldSilentSide } from '../src/steps/told/silent-side.ts';
+import { whichSilent } from '../src/steps/told/which-silent.ts';
 import { metersDigit } from '../src/steps/tools/meter-digit.ts';
 import { toolsAtHand } from '../src/steps/tools/tools-at-hand.ts';
 import { adapterLook } from '../src/steps/unit/adapter-look.ts';
@@ -38,6 +39,10 @@ import { unitReplug } from '../src/steps/unit/unit-replug.ts';
 import { before, flow } from './kit.ts';
 import { opening } from './no-rear-sound.opening.ts';
 import { SUPPLY_CAUSES } from './supply-causes.ts';
+
+/** Whoever says so was sent here by an amplifier that is on now, or has begun at the wrong complaint. */
+const isSilentThroughout = (f: Findings): boolean =>
+  is(f, 'which-silent', 'front-too') && !is(f, 'front-plays', 'plays', 'weak', 'one-side');
 
 /** No sound from the rear: the front plays, the rear speakers do not. */
 export const noRearSound = flow(opening, {
@@ -129,6 +134,13 @@ export const noRearSound = flow(opening, {
       because: 'Only one of the rear speakers is silent. The next part holds it against its partner.',
       isIt: { when: (f) => is(f, 'which-silent', 'left', 'right'), by: opening.told.slice(0, 1) },
       told: ({ facts }) => ({ 'which-corner': { option: `rear-${toldSilentSide(facts)}` } }),
+      causes: [],
+    },
+    {
+      flow: 'no-sound-at-all',
+      title: 'No speaker plays at all',
+      because: 'The front is silent as well. What silences everything at once is looked for in the next part.',
+      isIt: { when: isSilentThroughout, by: [whichSilent, frontPlays] },
       causes: [],
     },
     {
