@@ -1,7 +1,7 @@
 import { type Cause, titleOf } from '../src/causes/cause.ts';
 import { effortOf } from '../src/causes/repair-action.ts';
 import { onceEach } from '../src/compute/once-each.ts';
-import { type Certainty, certaintyOf, wouldProve } from '../src/inference/certainty.ts';
+import { type Certainty, certaintyOf, type Judged, wouldProve } from '../src/inference/certainty.ts';
 import { type Doubt, doubts } from '../src/inference/doubt.ts';
 import { type Next, nextSteps, type Offer } from '../src/inference/next.ts';
 import { type BothOf, pairsShare, reckoned } from '../src/inference/pairs.ts';
@@ -377,7 +377,7 @@ function earning(
   { model, known, believed, shares: [first], certainty, next }: Reckoning,
   offers: readonly Offer[],
   isDear: boolean,
-  judged: { readonly unexplained: boolean; readonly witnesses: number },
+  judged: Omit<Judged, 'hangsOnOne'>,
 ) {
   if (certainty === 'proved' || !first || isUnthought(first.cause) || first.shareRatio < EARN_SHARE) return undefined;
   const mostMinutes = isDear ? EARN_DEAR_MINUTES : EARN_MINUTES;
@@ -452,6 +452,7 @@ export function decide(flow: StagedFlow, context: FlowContext, f: Findings): Dec
       // Nor where another flow saw something that is none of this one’s.
       (context.odd ?? []).length > 0,
     witnesses: isDear ? 2 : 1,
+    byDesign: leader?.byDesign === true,
   };
   const certainty = certaintyOf(model, known, believed, { ...judged, hangsOnOne: doubted.length > 0 });
   const measureFirst = measuredFirst(flow, f, model, believed);

@@ -63,6 +63,8 @@ export interface Cause {
   readonly title: string | ((findings: Findings) => string);
   /** The faults of the model that it stands for: `id` for all variants of a fault, `id@variant` for one. */
   readonly faults: readonly string[];
+  /** Nothing is broken: what a sound bike of the build shows is a sign of it. */
+  readonly byDesign?: true;
   /** What separates it. Where it hangs on what was answered, it is not a test that was done already. */
   readonly split: Split | ((findings: Findings) => Split);
   /** Parts of the bike that the fix touches: answers that observe them are asked again after it. */

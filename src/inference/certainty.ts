@@ -23,23 +23,28 @@ const STANDS_SHARE = 0.85;
 const POINTS_RATIO = 4;
 /** What the cause itself seldom gives points at nothing. */
 const POINTS_CHANCE = 0.3;
-/** A cause that this build has so seldom is no other that could have given it. */
+/** A cause that this build has so seldom, or so much more seldom than bikes do, is no other that could have given it. */
 const COULD_BE_SHARE = 0.003;
+const OF_BUILD_RATIO = 0.1;
 
-/** A cause that gives some other answer so many times less often is ruled out by it. Judged. */
-const RULES_OUT_RATIO = 10;
+/** A cause that all other answers together are so many to one against is ruled out by them. Judged. */
+const RULES_OUT_ODDS = 20;
 
 /**
  * The other causes of this build that give an outcome nearly as often as the cause does: none where it points at it.
- * Undefined where it is no sign of the cause at all: it seldom gives it, or a sound bike does as well. What only rules
- * others out proves nothing, since nobody knows all others. A cause with which the step makes no sense gives none of its
- * outcomes.
+ * Undefined where it is no sign of the cause at all: it seldom gives it, or a sound bike does as well, unless the cause is
+ * what a sound bike of the build does. What only rules others out proves nothing, since nobody knows all others. A cause
+ * with which the step makes no sense gives none of its outcomes.
  */
-function signs(model: Model, { observations }: Knowledge, believed: Posterior, cause: string) {
+function signs(model: Model, { observations }: Knowledge, believed: Posterior, cause: string, byDesign: boolean) {
   const ofBuild = observations.filter(({ trust }) => trust === 'build');
   const onBuild = posterior(model, { observations: ofBuild, repairs: [] });
+  const onAny = posterior(model, { observations: [], repairs: [] });
   const others = ranked(model, onBuild).filter(
-    (other) => other.cause !== cause && !isUnthought(other.cause) && other.shareRatio >= COULD_BE_SHARE,
+    (other) =>
+      other.cause !== cause &&
+      !isUnthought(other.cause) &&
+      other.shareRatio >= Math.max(COULD_BE_SHARE, OF_BUILD_RATIO * shareOf(model, onAny, other.cause)),
   );
   const chance = (other: string, step: string, outcome: string) =>
     model.steps.get(step)?.looked.has(other) === false ? 0 : (chanceOf(model, onBuild, other, step, outcome) ?? 0);
@@ -47,13 +52,15 @@ function signs(model: Model, { observations }: Knowledge, believed: Posterior, c
     const own = chanceOf(model, believed, cause, step, outcome);
     if (own === undefined || own < POINTS_CHANCE) return undefined;
     const limit = own / POINTS_RATIO;
-    if (chance(UNTHOUGHT_SOUND, step, outcome) >= limit) return undefined;
+    if (!byDesign && chance(UNTHOUGHT_SOUND, step, outcome) >= limit) return undefined;
     return others.filter((other) => chance(other.cause, step, outcome) >= limit).map((other) => other.cause);
   };
-  const rulesOut = (other: string, { step, outcome, trust }: Observation): boolean =>
-    trust === 'seen' &&
-    model.steps.get(step)?.looked.has(other) === true &&
-    RULES_OUT_RATIO * chance(other, step, outcome) <= (chanceOf(model, believed, cause, step, outcome) ?? 0);
+  const oddsAgainst = (other: string, { step, outcome, trust }: Observation): number =>
+    trust === 'seen' && model.steps.get(step)?.looked.has(other) === true
+      ? (chanceOf(model, believed, cause, step, outcome) ?? 0) / Math.max(1e-9, chance(other, step, outcome))
+      : 1;
+  const rulesOut = (other: string, among: readonly Observation[]): boolean =>
+    among.reduce((odds, one) => odds * oddsAgainst(other, one), 1) >= RULES_OUT_ODDS;
   return { rivals, rulesOut };
 }
 
@@ -62,15 +69,15 @@ const MOST_RIVALS = 2;
 
 /**
  * How many answers speak for it that do not fail together: those that point at it, and signs of it and of few others, all
- * of whom something else rules out. Where none points at it, only one of a particular thing does.
+ * of whom the other answers rule out. Where none points at it, only one of a particular thing does.
  */
-function witnessesOf(model: Model, known: Knowledge, believed: Posterior, cause: string): number {
-  const { rivals, rulesOut } = signs(model, known, believed, cause);
+function witnessesOf(model: Model, known: Knowledge, believed: Posterior, cause: string, byDesign: boolean): number {
+  const { rivals, rulesOut } = signs(model, known, believed, cause, byDesign);
   const signsSeen = known.observations.flatMap((one) => {
     const shared = one.trust === 'seen' ? rivals(one.step, one.outcome) : undefined;
     if (!shared || shared.length > (one.ledOn ? 0 : MOST_RIVALS)) return [];
-    const isRuledOut = (rival: string) => known.observations.some((other) => other !== one && rulesOut(rival, other));
-    return shared.every(isRuledOut) ? [{ one, points: shared.length === 0 }] : [];
+    const others = known.observations.filter((other) => other !== one);
+    return shared.every((rival) => rulesOut(rival, others)) ? [{ one, points: shared.length === 0 }] : [];
   });
   if (signsSeen.some(({ points }) => points)) return groupsOf(signsSeen.map(({ one }) => one)).length;
   return signsSeen.some(({ one }) => one.particular) ? 1 : 0;
@@ -115,7 +122,7 @@ export function certaintyOf(
   model: Model,
   known: Knowledge,
   believed: Posterior,
-  { hangsOnOne, unexplained = false, witnesses = 1 }: Judged,
+  { hangsOnOne, unexplained = false, witnesses = 1, byDesign = false }: Judged,
 ): Certainty {
   const [first] = ranked(model, believed);
   if (!first || isUnthought(first.cause) || first.shareRatio < LIKELY_SHARE) return 'short list';
@@ -123,7 +130,7 @@ export function certaintyOf(
   const smaller = first.shareRatio / PRIOR_SMALLER;
   const stands = smaller / (smaller + 1 - first.shareRatio) >= STANDS_SHARE;
   return stands &&
-    witnessesOf(model, known, believed, first.cause) >= witnesses &&
+    witnessesOf(model, known, believed, first.cause, byDesign) >= witnesses &&
     oddFor(model, known, believed, first.cause).length === 0 &&
     standsWithoutAnyGroup(model, known, first.cause)
     ? 'proved'
@@ -137,6 +144,8 @@ export interface Judged {
   readonly unexplained?: boolean;
   /** How many have to speak for it. */
   readonly witnesses?: number;
+  /** The one that leads is what a sound bike does. */
+  readonly byDesign?: boolean;
 }
 
 /** The steps, of those named, that would prove the cause if they came out as it mostly lets them. */

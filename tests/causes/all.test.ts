@@ -7,6 +7,7 @@ import { type Cause, splitOf, titleOf } from '../../src/causes/cause.ts';
 import { figureText } from '../../src/causes/figure.ts';
 import { EXAMPLE_RIGS } from '../../src/rig/examples.ts';
 import type { Findings } from '../../src/steps/outcome.ts';
+import { FAULTS, keyOf } from '../../src/world/faults/index.ts';
 import { anyRig } from '../rig/any-rig.ts';
 import { ON_UNIT, onBike } from './on-bike.ts';
 
@@ -47,6 +48,13 @@ describe('every cause', () => {
     expect(CAUSE_FILES.length).toBeGreaterThan(25);
     expect(CAUSE_FILES.filter(([file, { id }]) => basename(file, '.ts') !== id)).toEqual([]);
     expect(new Set(CAUSES.map(({ id }) => id)).size).toBe(CAUSES.length);
+  });
+  it('is by design where its faults are, and nowhere else', () => {
+    const isByDesign = (name: string) => {
+      const own = FAULTS.filter((fault) => name === fault.id || name === keyOf(fault));
+      return own.length > 0 && own.every(({ byDesign }) => byDesign === true);
+    };
+    for (const { id, faults, byDesign } of CAUSES) expect(faults.every(isByDesign), id).toBe(byDesign === true);
   });
   it('owns its faults alone: a fault without a variant is owned with all of them', () => {
     const owned = CAUSES.flatMap(({ id, faults }) => faults.map((fault) => ({ id, fault })));

@@ -196,6 +196,39 @@ describe('a verdict', () => {
     expect(sure(knowing([...odd, seen('b1', 'loose', { trust: 'told' })]))).toBe('proved');
     expect(sure(knowing([...odd, seen('colour', 'red')]))).toBe('proved');
   });
+  it('is proved of what is by design by what a sound bike shows as well, if few others do and are ruled out', () => {
+    // a1: what a sound bike and `b` show too. b1: what `b` shows by itself.
+    const model = compile({
+      steps: { a1: ['right', 'wrong'], b1: ['right', 'wrong'] },
+      rows: [
+        row('a', { a1: [0, 1], b1: [1, 0] }, 20),
+        row('b', { a1: [0, 1], b1: [0, 1] }, 4),
+        row('c', { a1: [1, 0], b1: [1, 0] }),
+        row(UNTHOUGHT_SOUND, { a1: [0, 1], b1: [0.3, 0.7] }),
+      ],
+    });
+    const known = knowing([seen('a1', 'wrong', { particular: true }), seen('b1', 'right')]);
+    const sureOf = (byDesign: boolean) =>
+      certaintyOf(model, known, posterior(model, known), { hangsOnOne: false, byDesign });
+    expect(sureOf(false)).toBe('likely');
+    expect(sureOf(true)).toBe('proved');
+  });
+  it('is likely when a rival is not ruled out by twenty to one, whether by one other answer or by several together', () => {
+    const ruledOut = (byOne: number, byAnother: number) =>
+      sure(knowing([seen('a1', 'wrong', { particular: true }), seen('b1', 'right'), seen('c1', 'right')]), false, {
+        steps: places.steps,
+        rows: [
+          row('a', { a1: [0, 1], b1: [1, 0], c1: [1, 0] }, 60),
+          row('b', { a1: [0, 1], b1: [1 / byOne, 1 - 1 / byOne], c1: [1 / byAnother, 1 - 1 / byAnother] }),
+          row('c', { a1: [1, 0], b1: [1, 0], c1: [0, 1] }),
+          row(UNTHOUGHT_SOUND, { a1: [1, 0], b1: [1, 0], c1: [1, 0] }),
+        ],
+      });
+    expect(ruledOut(16, 1)).toBe('likely');
+    expect(ruledOut(24, 1)).toBe('proved');
+    expect(ruledOut(4, 4)).toBe('likely');
+    expect(ruledOut(5, 5)).toBe('proved');
+  });
   it('is proved by a cure that was undone and done again: that stands by itself', () => {
     const cured = (confirmed: boolean) =>
       sure(knowing([seen('a1', 'wrong', { confirmed })]), false, {

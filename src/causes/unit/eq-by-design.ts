@@ -10,6 +10,7 @@ export const eqByDesign: Cause = {
   id: 'eq-by-design',
   title: 'Two tunings by design: nothing is broken',
   faults: ['eq-changes-by-design'],
+  byDesign: true,
   split: {
     ...RATIO_CHECK,
     without:
