@@ -23,10 +23,14 @@ export type Learnt = Readonly<Record<string, readonly (readonly [number, number]
 /** How steeply a better fit makes a place more likely. This and the next by tenfold cross-validation on what was heard. */
 const STEEPNESS = 0.5;
 /** How strongly what is learnt is held near nothing. */
-const RESTRAINT = 0.002;
+const RESTRAINT = 0.003;
 /** So few that rare words do not learn a phrase by heart: with twice as many, phrases that were not heard fare worse. */
-const ROUNDS = 10;
+const ROUNDS = 16;
 const RATE = 0.3;
+/** How much slower each round learns than the first: so late ones settle, and fewer weights are left to send. */
+const SLOWER = 0.2;
+/** Of neighbours in the file, which are alike, so many others come in between. */
+const STRIDE = 97;
 /** What was heard less often tells of one phrase, not of a word. */
 const LEAST_HEARD = 14;
 /** What speaks less for a place, or less against it, in thirds, is left out of the file. */
@@ -53,13 +57,16 @@ export function learn(
       throw new Error(`content/words/heard.txt: “${query}” is said to mean ${is}, which is no place.`);
     return { offsets: [...fits].map((fit) => STEEPNESS * fit), words, meant };
   });
+  // What is alike was mostly heard together, and would be learnt last: they take turns.
+  const mixed = Array.from({ length: STRIDE }, (_, from) => cases.filter((_, at) => at % STRIDE === from)).flat();
   const times = new Map<string, number>();
   for (const { words } of cases) for (const [word] of words) times.set(word, (times.get(word) ?? 0) + 1);
   const added = new Map<string, Float64Array>();
   for (const [word, count] of times) if (count >= LEAST_HEARD) added.set(word, new Float64Array(documents.length));
   const teach = (times: number, only: (weight: number) => boolean) => {
-    for (let round = 0; round < times; round++)
-      for (const { offsets, words, meant } of cases) {
+    for (let round = 0; round < times; round++) {
+      const rate = RATE / (1 + SLOWER * round);
+      for (const { offsets, words, meant } of mixed) {
         const own = words.flatMap(([word, strength]) => {
           const weights = added.get(word);
           return weights ? [{ weights, strength }] : [];
@@ -73,9 +80,10 @@ export function learn(
         for (const { weights, strength } of own)
           for (const [i, weight] of weights.entries()) {
             const missing = (i === meant ? 1 : 0) - (odds[i] ?? 0) / all;
-            if (only(weight)) weights[i] = weight + RATE * (strength * missing - RESTRAINT * weight);
+            if (only(weight)) weights[i] = weight + rate * (strength * missing - RESTRAINT * weight);
           }
       }
+    }
   };
   teach(ROUNDS, () => true);
   // What says little is left out, and the rest learns to do without it.

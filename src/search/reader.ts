@@ -38,14 +38,14 @@ const INSTRUCTS =
 
 /** Whoever wants to measure, look at or try something wants a check. */
 const CHECKS =
-  /\b(?:check|test|measure|probe|inspect|meter|jumper|bypass|unplug|swap|messen|messe|prüfen|prüfe|testen|medir|mido|probar|prueba|revisar)\b|^(?:set|put|press|pull|push|touch|link|look|listen|turn|take|hold)\b|^(?:how|where) (?:do|can|should) i\b|^how to\b/i;
+  /\b(?:check|see (?:if|whether)|test|measure|probe|inspect|meter|jumper|bypass|unplug|swap|messen|messe|prüfen|prüfe|testen|medir|mido|probar|prueba|revisar)\b|^(?:set|put|press|pull|push|touch|link|look|listen|turn|take|hold)\b|^(?:how|where) (?:do|can|should) i\b|^how to\b/i;
 const CHECKED = 2.8;
 
 /** Whoever says of a part what is wrong with it, and nothing of what is heard, has found a cause. */
 const PART_IS =
-  /\b(?:loose|broken|break in|worn|blown|rubb(?:ed|ing|s)|chafed|frayed|torn|ripped|pinched|shorted|corroded|dirty|bent|pushed (?:back|out)|no continuity|open circuit|touch(?:es|ing)|cracked|melted|crossed|too (?:thin|hot|high|low)|wasn'?t|not (?:plugged|seated|home|connected|in)|water in|wasser in|agua en|gebrochen|lose|locker|durchgescheuert|verschlissen|rot[oa]|suelt[oa]|oxidad[oa]|mojad[oa]|gastad[oa]|vieja)\b/i;
+  /\b(?:loose|broken|break in|worn|blown|burnt|fried|faulty|rubb(?:ed|ing|s)|chafed|frayed|torn|ripped|rotten|pinched|shorted|corroded|oxidi[sz]ed|rusty|crusty|green|dirty|bent|pushed (?:back|out)|(?:came|fell|come|pulled) (?:off|out|loose|apart)|disconnected|no continuity|open circuit|touch(?:es|ing)|cracked|melted|crossed|undersized|too (?:thin|hot|high|low|weak|many|few)|maxed|all the way up|drowned|wasn'?t|not (?:plugged|seated|home|connected|tight|in)|(?:water|wasser|moisture|agua) (?:in|inside|im|en)|wet inside|gebrochen|lose|locker|durchgescheuert|verschlissen|rot[oa]|suelt[oa]|oxidad[oa]|mojad[oa]|gastad[oa]|vieja)\b/i;
 const HEARD_OR_ASKED =
-  /\b(?:sound|music|audio|silent|dead|won'?t|quits?|cuts?|dies|died|after|since|when|if|now|how|what|why|where|who|is it|can i|check|test|look|hear|plays?|works?|nothing|light|lamp|speakers? (?:out|dead|blown|torn)|side|left|right|flash\w*|\?)\b|\?/i;
+  /\b(?:sound|music|audio|silent|dead|won'?t|quits?|cuts?|dies|died|after|since|when|if|now|how|what|why|where|who|is it|can i|check|inspect|test|look|hear|plays?|works?|nothing|light|lamp|speakers? (?:out|dead|blown)|side|left|right|re?flash\w*)\b|\?/i;
 const FOUND = 2.4;
 
 /** Words that ask for the meaning of another one, as they are typed. */

@@ -66,6 +66,23 @@ const STEERED =
 /** “Quite” that is no measure of another word is “quiet”. */
 const QUIET =
   /\b(real|really|very|so|too|pretty|are|is|still|speakers?|rears?|ones|fronts?|sounds?|plays?) quite\b(?=\s*(?:$|[,;.!?]| (?:but|and|front|rear|back|even|compared|when|on|at|than|from|in)\b))/gi;
+/** Corners as they are noted in a workshop: “lf dead”, “rear l”. */
+const NOTED =
+  /\b(?:(lf|fl|vl)|(rf|vr)|(lr|rl|hl)|(rr))\b|\b(front|rear|back|bag|lid|fairing|vorne|hinten) (?:(l)|(r))\b/gi;
+const cornerOf = (...[noted, lf, rf, lr, rr, end, l, r]: (string | undefined)[]): string =>
+  lf
+    ? 'left front'
+    : rf
+      ? 'right front'
+      : lr
+        ? 'left rear'
+        : rr
+          ? 'right rear'
+          : l
+            ? `left ${end}`
+            : r
+              ? `right ${end}`
+              : (noted ?? '');
 /** As loud as the other: that is no “same” from both. */
 const AS_LOUD = /\b(?:at|bei|al?) (?:the )?(?:same|gleicher|mismo) (?:loudness|volume|level|lautstärke|volumen)\b/gi;
 /** Sides as a rider has them in hand. */
@@ -82,6 +99,7 @@ export function typedWords(text: string): readonly TypedWord[] {
   const held = IN_HAND.test(turned) ? turned.replace(RIGHT_HAND, 'right side').replace(LEFT_HAND, 'left side') : turned;
   const plain = meantSide(
     held
+      .replace(NOTED, cornerOf)
       .replace(QUIET, '$1 quiet')
       .replace(/\bafter market\b/gi, 'aftermarket')
       .replace(AS_LOUD, ''),
