@@ -203,6 +203,14 @@ export const ampWontTurnOn = flow(opening, {
         'adapter-without-rear',
       ],
     },
+    // Where these sent it here, and it is none of what is looked for here.
+    { flow: 'no-sound-at-all', title: 'No sound at all', because: 'No speaker plays.', causes: [] },
+    {
+      flow: 'eq-changes-when-engine-starts',
+      title: 'The sound changes with the engine',
+      because: 'It changes with the engine.',
+      causes: [],
+    },
     {
       flow: 'distortion-at-volume',
       title: 'It is driven too far',

@@ -337,6 +337,23 @@ const lookedForBy = (flow: StagedFlow, f: Findings, cause: string | undefined): 
 const flowOf = (flow: StagedFlow, { mayHandOver = true }: FlowContext, f: Findings, cause: string | undefined) =>
   mayHandOver ? lookedForBy(flow, f, cause) : undefined;
 
+const GOES_BACK = 'Nothing that is looked for here fits what was seen. It goes on where it began, with that in mind.';
+/** The flow that a case came from, where this one has come to the end of what it knows: there it may be another thing. */
+function backTo(
+  flow: StagedFlow,
+  { mayHandOver = true, cameBy = [], repairs = [] }: FlowContext,
+): HandsOver | undefined {
+  const isNot = (id: string) => repairs.some(({ cause }) => cause === elsewhere(id));
+  // What it thinks of first is named before.
+  const hasTried = repairs.some(({ cause }) => flow.causes.includes(cause));
+  if (!mayHandOver || !hasTried) return undefined;
+  const to = cameBy
+    .filter((id) => !isNot(id))
+    .map((id) => flow.handsOver.find((one) => one.flow === id))
+    .find((one) => one !== undefined);
+  return to && { flow: to.flow, title: to.title, because: GOES_BACK, causes: to.causes, goesBack: true };
+}
+
 function conclusion(
   flow: StagedFlow,
   context: FlowContext,
@@ -352,6 +369,8 @@ function conclusion(
   const isNamed = first && flow.causes.includes(first.cause) && certainty !== 'short list';
   if (isNamed && canBeBuilt(reckoned)(first.cause))
     return { kind: 'conclude', cause: first.cause, certainty, besides: besidesOf(flow, f, reckoned, first.cause) };
+  const back = isUnthought(shares[0]?.cause ?? '') ? backTo(flow, context) : undefined;
+  if (back) return { kind: 'hand over', to: back };
   // A list is never empty: where all that is likely is nobody's here, it says who of its own comes next.
   const all = shares.filter(({ cause }) => flow.causes.includes(cause));
   const isOfBike = canBeOn(flow, reckoned);

@@ -31,6 +31,8 @@ export interface FlowContext {
   readonly mayHandOver?: boolean;
   /** Answers of another flow that are none of this one’s questions, and that nothing it looks for explains. */
   readonly odd?: readonly string[];
+  /** The flows that the case came through, the first of them first. */
+  readonly cameBy?: readonly string[];
 }
 
 export type FlowEvent =
@@ -49,6 +51,8 @@ export interface HandsOver {
   readonly mayBeNoFault?: (findings: Findings) => boolean;
   /** On which bikes there is anything to look for there: on all, where nothing is said. */
   readonly sensible?: (findings: Findings) => boolean;
+  /** It came from there, and nothing that is looked for here fits. */
+  readonly goesBack?: true;
   /** What that flow need not ask any more. */
   readonly told?: Facts | ((findings: Findings) => Facts);
   /** The complaint itself is the other one, whatever its cause; and the answers that say so, which are given once more. */
@@ -228,7 +232,13 @@ function machineOf(flow: Omit<StagedFlow, 'machine'>) {
   }));
   const onward = flow.handsOver.map((to) => [
     `onward to ${to.flow}`,
-    { type: 'final' as const, output: { onward: to } },
+    {
+      type: 'final' as const,
+      output: ({ context }: InContext) => {
+        const decision = decisionIn({ context });
+        return { onward: decision.kind === 'hand over' ? decision.to : to };
+      },
+    },
   ]);
   const concluded = flow.causes.map((cause) => [
     cause,

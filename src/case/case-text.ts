@@ -2,6 +2,7 @@ import { validateRig } from '../rig/validate.ts';
 import type { Answer } from '../steps/step.ts';
 import type { Case, CaseEvent, RepairResult } from './events.ts';
 import {
+  MOST_FLOWS,
   MOST_ID_CHARS,
   MOST_KEPT_CHARS,
   MOST_LINES,
@@ -38,6 +39,7 @@ export function pack(event: CaseEvent): Packed {
     case 'note':
       return ['n', event.text];
     case 'handOver':
+      if (event.by?.length) return ['h', event.flow, event.odd ?? [], event.by];
       return event.odd?.length ? ['h', event.flow, event.odd] : ['h', event.flow];
     case 'done':
       return ['t', event.fix, event.lines];
@@ -80,7 +82,7 @@ const isMark = (value: unknown): value is string => isText(value) && value.lengt
 /** An entry as an event; null when it is of no kind that is known. */
 export function unpack(packed: unknown): CaseEvent | null {
   if (!Array.isArray(packed)) return null;
-  const [kind, first, second] = packed as unknown[];
+  const [kind, first, second, third] = packed as unknown[];
   if (kind === 'b') return unpackBike(first, second);
   if (kind === 'o') return Array.isArray(first) && isShort(first) ? { type: 'kept', packed: first } : null;
   if (kind === 'n') return isText(first) ? { type: 'note', text: first.slice(0, MOST_NOTE_CHARS) } : null;
@@ -99,8 +101,9 @@ export function unpack(packed: unknown): CaseEvent | null {
     return { type: 'done', fix: first, lines: second.slice(0, MOST_LINES) };
   }
   if (kind !== 'h') return null;
-  const odd = Array.isArray(second) ? second.filter(isId).slice(0, MOST_ODD) : [];
-  return odd.length > 0 ? { type: 'handOver', flow: first, odd } : { type: 'handOver', flow: first };
+  const idsOf = (value: unknown, most: number) => (Array.isArray(value) ? value.filter(isId).slice(0, most) : []);
+  const [odd, by] = [idsOf(second, MOST_ODD), idsOf(third, MOST_FLOWS)];
+  return { type: 'handOver', flow: first, ...(odd.length > 0 && { odd }), ...(by.length > 0 && { by }) };
 }
 
 const isBike = (entry: unknown): boolean => Array.isArray(entry) && entry[0] === 'b';

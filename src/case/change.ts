@@ -66,11 +66,12 @@ export const learntHere = ({ events }: Case): boolean =>
     .some(({ type }) => type === 'answer' || type === 'revise' || type === 'repair');
 
 const isNotOurs = ({ open, findings }: Standing): boolean =>
-  open.kind === 'onward' && open.to.isIt?.when(findings) === true;
+  open.kind === 'onward' && (open.to.goesBack === true || open.to.isIt?.when(findings) === true);
 
 /** What was seen here, or before, that the other flow’s causes do not explain, as far as this one knows them. */
-function oddOf({ open, decided, findings, odd }: Standing): readonly string[] {
-  if (open.kind !== 'onward' || open.to.isIt?.when(findings) || !decided?.reckoning) return odd;
+function oddOf(standing: Standing): readonly string[] {
+  const { open, decided, odd } = standing;
+  if (open.kind !== 'onward' || isNotOurs(standing) || !decided?.reckoning) return odd;
   const { model, known, believed } = decided.reckoning;
   return [...new Set([...odd, ...oddFor(model, known, believed, elsewhere(open.to.flow))])];
 }
@@ -84,6 +85,8 @@ function oddOf({ open, decided, findings, odd }: Standing): readonly string[] {
  */
 export const handedOver = (it: Case, standing: Standing, flow: string, told: Facts = {}): Case => {
   const odd = oddOf(standing);
+  const { cameBy } = standing;
+  const by = cameBy.includes(flow) ? cameBy.slice(0, cameBy.indexOf(flow)) : [...cameBy, it.flow];
   return {
     flow,
     events: [
@@ -99,7 +102,7 @@ export const handedOver = (it: Case, standing: Standing, flow: string, told: Fac
       ...(isNotOurs(standing)
         ? [{ type: 'repair' as const, verdict: elsewhere(it.flow), result: 'not-it' as const }]
         : []),
-      { type: 'handOver', flow, ...(odd.length > 0 && { odd }) },
+      { type: 'handOver', flow, ...(odd.length > 0 && { odd }), ...(by.length > 0 && { by }) },
     ],
   };
 };

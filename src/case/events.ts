@@ -29,8 +29,16 @@ export type CaseEvent =
   /** The fix of a verdict was done, and it is cured. */
   | { readonly type: 'cured'; readonly verdict: string }
   | { readonly type: 'note'; readonly text: string }
-  /** The case goes on in another flow with the same facts. `odd` are those that what is looked for there hardly explains. */
-  | { readonly type: 'handOver'; readonly flow: string; readonly odd?: readonly string[] }
+  /**
+   * The case goes on in another flow with the same facts. `odd` are those that what is looked for there hardly explains,
+   * and `by` the flows that it came through, the first of them first.
+   */
+  | {
+      readonly type: 'handOver';
+      readonly flow: string;
+      readonly odd?: readonly string[];
+      readonly by?: readonly string[];
+    }
   /** The lines of a fix that are done, each by its mark. The latest of a fix counts, until a repair is noted. */
   | { readonly type: 'done'; readonly fix: string; readonly lines: readonly string[] }
   /** What this version does not know or has no use for, as it came. A newer one finds it again. */

@@ -24,6 +24,8 @@ export interface Folded {
   readonly notes: readonly string[];
   /** Of what another flow asked and this one does not, what nobody could explain there. */
   readonly odd: readonly string[];
+  /** The flows that the case came through. */
+  readonly cameBy: readonly string[];
   /** Whether anything was learnt since the case came from another flow. */
   readonly learnt: boolean;
 }
@@ -69,7 +71,7 @@ export function fold(events: readonly CaseEvent[], steps: Steps, late: Late | un
   const checked = new Set<string>();
   const left = new Set<string>();
   let brought: ReadonlySet<string> = new Set();
-  let odd: readonly string[] = [];
+  let [odd, cameBy]: [readonly string[], readonly string[]] = [[], []];
   const repairs: Repaired[] = [];
   const notes: string[] = [];
   let [rig, cured, askedAgain, learnt]: [Rig, string | undefined, number, boolean] = [{}, undefined, 0, true];
@@ -126,7 +128,7 @@ export function fold(events: readonly CaseEvent[], steps: Steps, late: Late | un
         for (const [was, is] of callAsHere(facts, rig, steps))
           for (const again of [checked, left]) if (again.delete(was)) again.add(is);
         brought = new Set(facts.keys());
-        odd = event.odd ?? [];
+        [odd, cameBy] = [event.odd ?? [], event.by ?? []];
         [learnt, askedAgain] = [false, 0];
         break;
     }
@@ -142,6 +144,7 @@ export function fold(events: readonly CaseEvent[], steps: Steps, late: Late | un
     cured,
     notes,
     odd: odd.filter((id) => facts.has(id) && !steps.has(id)),
+    cameBy,
     learnt,
   };
 }

@@ -12,6 +12,8 @@ export const MOST_READING_CHARS = 40;
 export const MOST_READINGS = 20;
 /** Answers of another flow that did not fit there. */
 export const MOST_ODD = 40;
+/** Flows that a case came through. */
+export const MOST_FLOWS = 10;
 /** Characters of an entry that is kept for a newer version, and of a bike that came with more than is known here. */
 export const MOST_KEPT_CHARS = 2000;
 /** Lines of a fix that are done. */

@@ -97,6 +97,7 @@ export function replayRows(flow: Flow, { events }: Case): Standing {
     rig,
     facts,
     odd: [],
+    cameBy: [],
     carried: Object.fromEntries(
       Object.entries(folded.facts).filter(([id]) => folded.brought.has(id) && !Object.hasOwn(facts, id)),
     ),

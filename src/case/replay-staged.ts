@@ -14,7 +14,7 @@ import { type Folded, fold } from './fold.ts';
 import type { Open, Standing, Terminal } from './standing.ts';
 
 const contextOf = (
-  { rig, facts, checked, left, askedAgain, repairs, odd, learnt }: Folded,
+  { rig, facts, checked, left, askedAgain, repairs, odd, cameBy, learnt }: Folded,
   late: Late | undefined,
 ): FlowContext => ({
   rig,
@@ -26,6 +26,7 @@ const contextOf = (
   late,
   mayHandOver: learnt,
   odd,
+  cameBy,
 });
 
 /** What a final state or a question is to whoever looks at it. */
@@ -69,6 +70,7 @@ export function replayStaged(flow: StagedFlow, { events }: Case, late?: Late): S
     decided,
     unusable: open.kind === 'step' ? folded.facts[open.step.id] : undefined,
     odd: folded.odd,
+    cameBy: folded.cameBy,
     checked: folded.checked,
     repairs: folded.repairs.flatMap(({ cause, result }) => (result === 'not-it' ? [] : [cause])),
     cured: folded.cured,

@@ -43,6 +43,8 @@ export interface Standing {
   readonly carried: Facts;
   /** Of those, what did not fit what is looked for here. */
   readonly odd: readonly string[];
+  /** The flows that the case came through, the first of them first. */
+  readonly cameBy: readonly string[];
   /** What was answered, in the order it was. */
   readonly terminals: readonly Terminal[];
   readonly open: Open;

@@ -88,7 +88,7 @@ describe('a case handed over to another flow', () => {
       rig: { batteryAh: 20 },
     });
     expect(events).toContainEqual({ type: 'answer', step: 'unit-kind', answer: { option: 'factory' } });
-    expect(events.at(-1)).toEqual({ type: 'handOver', flow: 'is-a-reflash-needed' });
+    expect(events.at(-1)).toEqual({ type: 'handOver', flow: 'is-a-reflash-needed', by: ['no-rear-sound'] });
     expect(events.at(-2)).toEqual({ type: 'note', text: 'ask for the invoice' });
   });
   it('brings readings that the other flow would take again', () => {

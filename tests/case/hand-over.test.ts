@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { type Late, type StagedFlow, toldBy } from '../../machines/machine.ts';
+import { elsewhere, type Late, type StagedFlow, toldBy } from '../../machines/machine.ts';
 import { adopt } from '../../src/case/adopt.ts';
 import {
   answered,
@@ -19,7 +19,7 @@ import { fromLink, toLink } from '../../src/case/link.ts';
 import { replay } from '../../src/case/replay.ts';
 import { withoutCauses } from '../../src/inference/table.ts';
 import { type Answers, answersByOutcome, caseOn, give, openIn } from '../journey.ts';
-import { mains, PUMP_LATE, pump, pumpLate } from '../machines/pump.ts';
+import { mains, mainsLate, PUMP_LATE, pump, pumpLate } from '../machines/pump.ts';
 import { anyRig } from '../rig/any-rig.ts';
 
 /** A case that goes from one flow to another and back: nothing is asked twice, and nothing goes round in a circle. */
@@ -68,7 +68,7 @@ describe('a case that another flow is better at', () => {
     expect(there.flow.id).toBe('mains');
     expect(events[0]).toEqual({ type: 'rig', rig: { batteryAh: 20 } });
     expect(events).toContainEqual({ type: 'answer', step: 'outlet', answer: { option: 'wall' } });
-    expect(events.at(-1)).toEqual({ type: 'handOver', flow: 'mains' });
+    expect(events.at(-1)).toEqual({ type: 'handOver', flow: 'mains', by: ['pump'] });
     expect(events.at(-2)).toEqual({ type: 'note', text: 'it rained' });
   });
   it('is not asked again what both flows ask, nor what the hand-over tells', () => {
@@ -143,6 +143,37 @@ describe('what was seen and does not fit what is looked for next', () => {
   });
   it('is forgotten with a repair that may have altered it', () => {
     expect(oddIn(repaired(there, 'outlet-dead'))).toEqual([]);
+  });
+});
+
+describe('a case that has come to the end of what is known there', () => {
+  const there = gone(onward(pump, here)).case;
+  // It cannot think of the pump by itself.
+  const alone: Late = { ...mainsLate, table: withoutCauses(mainsLate.table, [elsewhere('pump')]) };
+  const openAlone = (it: Case) => replay(mains, it, alone).open;
+  const settle = (it: Case): Case => {
+    const asks = openAlone(it);
+    return asks.kind === 'doubt' ? settle(confirmed(it, asks.step.id)) : it;
+  };
+  const isNot = (it: Case, times: number) =>
+    settle(Array.from({ length: times }).reduce<Case>((so) => repaired(so, 'outlet-dead', 'not-it'), it));
+  const spent = isNot(there, 3);
+
+  it('goes back to where it began, and says why', () => {
+    const end = openAlone(spent);
+    expect(end.kind === 'onward' && end.to.flow).toBe('pump');
+    expect(end.kind === 'onward' && end.to.because).toMatch(/where it began/);
+  });
+  it('is told there that it is none of those, and came through nobody', () => {
+    const { events } = gone(onward(mains, spent, alone)).case;
+    expect(events).toContainEqual({ type: 'repair', verdict: elsewhere('mains'), result: 'not-it' });
+    expect(events.at(-1)).toMatchObject({ type: 'handOver', flow: 'pump' });
+    expect(events.at(-1)).not.toHaveProperty('by');
+  });
+  it('stays where it is if nothing was tried, or if it began here', () => {
+    expect(openAlone(settle(there)).kind).not.toBe('onward');
+    const began = { ...spent, events: spent.events.filter(({ type }) => type !== 'handOver') };
+    expect(openAlone(began).kind).not.toBe('onward');
   });
 });
 
