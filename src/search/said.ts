@@ -1,3 +1,4 @@
+import { respelt } from './respelt.ts';
 import { meantSide } from './sides.ts';
 import { SINCE } from './since.ts';
 import { tokensOf, wordsOf } from './tokens.ts';
@@ -63,28 +64,6 @@ const AGAIN =
 /** Left and right are ways to go, too. */
 const STEERED =
   /\b(steer\w*|turn\w*|bars?|handlebars?|lock|lean\w*)((?: (?:the|my|bars?|handlebars?|wheel|all|way|hard|full|fully|to|it|over))*) (?:left|right)\b(?! (?:now|away|front|rear|speaker|bag|lid|side))/gi;
-/** “Quite” that is no measure of another word is “quiet”. */
-const QUIET =
-  /\b(real|really|very|so|too|pretty|are|is|still|speakers?|rears?|ones|fronts?|sounds?|plays?) quite\b(?=\s*(?:$|[,;.!?]| (?:but|and|front|rear|back|even|compared|when|on|at|than|from|in)\b))/gi;
-/** Corners as they are noted in a workshop: “lf dead”, “rear l”. */
-const NOTED =
-  /\b(?:(lf|fl|vl)|(rf|vr)|(lr|rl|hl)|(rr))\b|\b(front|rear|back|bag|lid|fairing|vorne|hinten) (?:(l)|(r))\b/gi;
-const cornerOf = (...[noted, lf, rf, lr, rr, end, l, r]: (string | undefined)[]): string =>
-  lf
-    ? 'left front'
-    : rf
-      ? 'right front'
-      : lr
-        ? 'left rear'
-        : rr
-          ? 'right rear'
-          : l
-            ? `left ${end}`
-            : r
-              ? `right ${end}`
-              : (noted ?? '');
-/** As loud as the other: that is no “same” from both. */
-const AS_LOUD = /\b(?:at|bei|al?) (?:the )?(?:same|gleicher|mismo) (?:loudness|volume|level|lautstärke|volumen)\b/gi;
 /** Sides as a rider has them in hand. */
 const IN_HAND = /throttle|clutch|stand/i;
 const RIGHT_HAND = /\b(?:throttle|brake) (?:side|hand)\b/gi;
@@ -97,13 +76,7 @@ export function typedWords(text: string): readonly TypedWord[] {
     ? text.replace(STEERED, '$1$2 sideways').replace(AT_ONCE, 'just ').replace(AGAIN, '$1 again')
     : text;
   const held = IN_HAND.test(turned) ? turned.replace(RIGHT_HAND, 'right side').replace(LEFT_HAND, 'left side') : turned;
-  const plain = meantSide(
-    held
-      .replace(NOTED, cornerOf)
-      .replace(QUIET, '$1 quiet')
-      .replace(/\bafter market\b/gi, 'aftermarket')
-      .replace(AS_LOUD, ''),
-  );
+  const plain = meantSide(respelt(held));
   const parts = plain.split(MARKS);
   const last = parts.findLastIndex((told) => /\w/.test(told));
   for (const [part, told] of parts.entries()) {

@@ -184,6 +184,23 @@ describe('the facts', () => {
       'worse-how': 'rear-silent',
     });
   });
+  it('know a corner as a workshop notes it', () => {
+    expect(told('lf dead', 'one-speaker-or-side-dead')).toEqual({ 'which-corner': 'front-left' });
+    expect(told('front r dead', 'one-speaker-or-side-dead')).toEqual({ 'which-corner': 'front-right' });
+  });
+  it('are taken from what stands beside a question of how', () => {
+    expect(told('how do i find out which profile it has, got a meter', 'what-is-in-the-head-unit')).toEqual({
+      'tools-at-hand': 'meter',
+    });
+  });
+  it('take as loud as another for no loudness, and the same volume for no same sound', () => {
+    expect(told('one front speaker half as loud as the other', 'one-speaker-or-side-dead')).toEqual({
+      'how-quiet': 'faint',
+    });
+    expect(told('distorts over bluetooth, usb at the same volume is clean', 'distortion-at-volume')).toEqual({
+      'clean-source': 'good',
+    });
+  });
   it('know what drives which speakers, whichever is named first', () => {
     for (const words of ['rear is silent, the amp drives the lids', 'rears are powered by an amp, silent'])
       expect(told(words, 'no-rear-sound')?.['rear-drive'], words).toBe('amp');
@@ -348,6 +365,11 @@ describe('the search', () => {
     expect(find('unplug the speakers from the amp, does the fault light clear').map(({ id }) => id)).toContain(
       'step/speakers-unplugged',
     );
+  });
+  it('gives a cause to whoever says what is wrong with a part, and a complaint to whoever says what is heard', () => {
+    expect(find('the red lead rubbed through on the frame')[0]?.id).toBe('cause/plus-lead-chafed');
+    expect(find('speaker cone torn')[0]?.id).toBe('cause/coil-rubbing');
+    expect(find('amp dead since the red lead came loose')[0]?.id).toBe('complaint/amp-wont-turn-on');
   });
   it('reads a word in two as one, in two languages, and without its marks', () => {
     expect(find('saddle bag')[0]?.flow).toBe('no-rear-sound');

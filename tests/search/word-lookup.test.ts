@@ -3,7 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { sameWords } from '../../src/search/same-words.ts';
 import { slipsBetween } from '../../src/search/slips.ts';
 import { soundOf } from '../../src/search/sound-key.ts';
-import { SOUNDS_ALIKE, wordLookup } from '../../src/search/word-lookup.ts';
+import { SAME_LETTERS, SOUNDS_ALIKE, wordLookup } from '../../src/search/word-lookup.ts';
 
 describe('the slips between two words', () => {
   // Boytsov 2011, section 2.2: insertion, deletion, substitution, and neighbours changed over, each once.
@@ -55,6 +55,12 @@ describe('a typed word', () => {
   it('of three letters with another vowel is at most a slip of the finger', () => {
     expect(meant('hat')[0]?.[1]).toBeLessThan(SOUNDS_ALIKE);
     expect(meant('speeker')[0]?.[1]).toBe(SOUNDS_ALIKE);
+  });
+  it('with its own letters is surer than one that only sounds like it, and a plural is heard like its singular', () => {
+    expect(meant('sepaker')[0]).toEqual(['speaker', SAME_LETTERS]);
+    expect(meant('speakker')[0]).toEqual(['speaker', SAME_LETTERS]);
+    expect(meant('spiedz')[0]?.[1]).not.toBe(SAME_LETTERS);
+    expect(meant('speekers')[0]?.[0]).toBe('speaker');
   });
   it('is nothing where nothing is near', () => expect(meant('qqqqqq')).toEqual([]));
 });
