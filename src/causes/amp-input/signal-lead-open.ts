@@ -2,12 +2,15 @@ import type { Findings } from '../../steps/outcome.ts';
 import type { Cause } from '../cause.ts';
 import { ampName, ampOf, capital } from '../the-amp.ts';
 import { halfSupplyHealthy, PAIR_DIFFERENCE_HEALTHY, pairDcRead, pairRestsAlike } from '../unit/half-supply.ts';
-import { channelThatIsSilent, isOfOneSpeaker, placed } from '../where.ts';
+import { channelThatIsSilent, inputInQuestion, isOfOneSpeaker, placed } from '../where.ts';
 import { FITTER } from '../who.ts';
 import { arrives, arrivesFigures } from './arrives.ts';
 
-/** Whose wires they are: of the one silent speaker, or of whatever the amplifier does not hear. */
-const where = (f: Findings) => channelThatIsSilent(f, 'amp-in');
+/** Whose wires they are: of the one silent speaker or side, or of all that the lead carries, whichever pair it feeds. */
+const where = (f: Findings) => {
+  const side = channelThatIsSilent(f, 'amp-in');
+  return side.includes('-') ? side : inputInQuestion(f);
+};
 /** Of one side it is one wire of its pair: half of the signal still comes through, or a hum. Of both it is the lead. */
 const isOneWire = (f: Findings): boolean => isOfOneSpeaker(f) || where(f).includes('-');
 

@@ -36,6 +36,12 @@ describe('one wire of an input pair that is open', () => {
     expect(signalLeadOpen.remedy(findings).repair).toEqual([{ do: 'renew-wire', wire: 'signal', where: 'rear-right' }]);
     expect(titleOf(signalLeadOpen, onBike(ON_AMP))).toBe('Signal lead to the amplifier open');
   });
+  it('is remade for all that it carries where no side stands out: an amplifier may drive the front', () => {
+    for (const drives of ['front', 'both'] as const)
+      expect(signalLeadOpen.remedy(onBike(withAmp({ drives }))).repair).toEqual([
+        { do: 'renew-wire', wire: 'signal', where: 'all' },
+      ]);
+  });
   it('is checked by the DC on both wires, and not on a line-level lead, which has none', () => {
     const line = onBike(withAmp({ input: 'line' }));
     expect(figuresOf(signalLeadOpen, onBike(ON_AMP))).toMatchObject({ 'half-supply-healthy': '5.0 to 6.9 V' });
