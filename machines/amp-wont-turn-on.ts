@@ -14,6 +14,8 @@ import { batteryKind } from '../src/steps/fitted/battery-kind.ts';
 import { type Findings, is } from '../src/steps/outcome.ts';
 import { inputPlug } from '../src/steps/plugs/input-plug.ts';
 import { pinLook } from '../src/steps/plugs/pin-look.ts';
+import { signalLeadOhms } from '../src/steps/plugs/signal-lead-ohms.ts';
+import { signalLeadTug } from '../src/steps/plugs/signal-lead-tug.ts';
 import { ampRuns } from '../src/steps/runs/amp-runs.ts';
 import { ampWiresToFrame } from '../src/steps/runs/amp-wires-to-frame.ts';
 import { bulbToFrame } from '../src/steps/runs/bulb-to-frame.ts';
@@ -76,6 +78,7 @@ export const ampWontTurnOn = flow(opening, {
     gainDown,
     inputPlug,
     pinLook,
+    signalLeadTug,
     signalPlugOut,
     waterLook,
     adapterLook,
@@ -121,6 +124,7 @@ export const ampWontTurnOn = flow(opening, {
     ampDc,
     metersDigit,
     rearPair,
+    signalLeadOhms,
   ],
   safe: [
     ...[ampGoesOff, ampSigns, recover, wakesWhenLoud, speakersUnplugged, signalPlugOut].map((step) =>

@@ -17,6 +17,8 @@ import { contactsLook } from '../src/steps/plugs/contacts-look.ts';
 import { inputPlug } from '../src/steps/plugs/input-plug.ts';
 import { lidCheck } from '../src/steps/plugs/lid-check.ts';
 import { pinLook } from '../src/steps/plugs/pin-look.ts';
+import { signalLeadOhms } from '../src/steps/plugs/signal-lead-ohms.ts';
+import { signalLeadTug } from '../src/steps/plugs/signal-lead-tug.ts';
 import { wiggle } from '../src/steps/plugs/wiggle.ts';
 import { bulbToFrame } from '../src/steps/runs/bulb-to-frame.ts';
 import { coilOhms } from '../src/steps/runs/coil-ohms.ts';
@@ -60,6 +62,7 @@ export const noRearSound = flow(opening, {
     wiggle,
     inputPlug,
     pinLook,
+    signalLeadTug,
     secondLook,
     unitReplug,
     bulbToFrame,
@@ -80,6 +83,7 @@ export const noRearSound = flow(opening, {
     rearPairAgain,
     rearAmpInput,
     ampIn,
+    signalLeadOhms,
     halfSupply,
     ampOut,
     swapOutputs,

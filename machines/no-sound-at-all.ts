@@ -5,6 +5,8 @@ import { ampMayBeFitted } from '../src/steps/fitted/amp-there.ts';
 import { rearAmpInput } from '../src/steps/fitted/rear-amp-input.ts';
 import { onlyAmp } from '../src/steps/fitted/which-amp.ts';
 import { pinLook } from '../src/steps/plugs/pin-look.ts';
+import { signalLeadOhms } from '../src/steps/plugs/signal-lead-ohms.ts';
+import { signalLeadTug } from '../src/steps/plugs/signal-lead-tug.ts';
 import { wireToFrame } from '../src/steps/runs/wire-to-frame.ts';
 import { audioTarget } from '../src/steps/settings/audio-target.ts';
 import { sourcePlays } from '../src/steps/settings/source-plays.ts';
@@ -32,10 +34,11 @@ export const noSoundAtAll = flow(opening, {
     unitFuses,
     unitPins,
     pinLook,
+    signalLeadTug,
     rearOffUnit,
     toolsAtHand,
   ],
-  measure: [unitFeeds, unitFuseOhms, wireToFrame, unitWiresToFrame, rearAmpInput, halfSupply],
+  measure: [unitFeeds, unitFuseOhms, wireToFrame, unitWiresToFrame, rearAmpInput, halfSupply, signalLeadOhms],
   safe: [
     // What a finger on a button can cure comes before anything is taken apart.
     before(ampLight, unitScreen),

@@ -69,6 +69,8 @@ import { sayContactsLook } from './plugs/contacts-look.ts';
 import { sayInputPlug } from './plugs/input-plug.ts';
 import { sayLidCheck } from './plugs/lid-check.ts';
 import { sayPinLook } from './plugs/pin-look.ts';
+import { saySignalLeadOhms } from './plugs/signal-lead-ohms.ts';
+import { saySignalLeadTug } from './plugs/signal-lead-tug.ts';
 import { saySpeakerPlug } from './plugs/speaker-plug.ts';
 import { sayWiggle } from './plugs/wiggle.ts';
 import { sayTonesOff } from './profile/tones-off.ts';
@@ -209,6 +211,8 @@ const SAYS = {
   'input-plug': sayInputPlug,
   'rear-off-unit': sayRearOffUnit,
   'unit-feeds': sayUnitFeeds,
+  'signal-lead-tug': saySignalLeadTug,
+  'signal-lead-ohms': saySignalLeadOhms,
   'unit-fuse-ohms': sayUnitFuseOhms,
   'unit-fuses': sayUnitFuses,
   'unit-pins': sayUnitPins,

@@ -90,6 +90,8 @@ import { contactsLook } from './plugs/contacts-look.ts';
 import { inputPlug } from './plugs/input-plug.ts';
 import { lidCheck } from './plugs/lid-check.ts';
 import { pinLook } from './plugs/pin-look.ts';
+import { signalLeadOhms } from './plugs/signal-lead-ohms.ts';
+import { signalLeadTug } from './plugs/signal-lead-tug.ts';
 import { speakerPlug } from './plugs/speaker-plug.ts';
 import { wiggle } from './plugs/wiggle.ts';
 import { tonesOff } from './profile/tones-off.ts';
@@ -219,6 +221,8 @@ const CONSTANTS = {
   'source-plays': sourcePlays,
   'rear-off-unit': rearOffUnit,
   'unit-feeds': unitFeeds,
+  'signal-lead-tug': signalLeadTug,
+  'signal-lead-ohms': signalLeadOhms,
   'unit-fuse-ohms': unitFuseOhms,
   'unit-fuses': unitFuses,
   'unit-pins': unitPins,

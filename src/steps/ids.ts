@@ -40,6 +40,8 @@ interface Constants {
   'source-plays': typeof import('./settings/source-plays.ts').sourcePlays;
   'rear-off-unit': typeof import('./unit/rear-off-unit.ts').rearOffUnit;
   'unit-feeds': typeof import('./unit/unit-feeds.ts').unitFeeds;
+  'signal-lead-tug': typeof import('./plugs/signal-lead-tug.ts').signalLeadTug;
+  'signal-lead-ohms': typeof import('./plugs/signal-lead-ohms.ts').signalLeadOhms;
   'unit-fuse-ohms': typeof import('./unit/unit-fuse-ohms.ts').unitFuseOhms;
   'unit-fuses': typeof import('./unit/unit-fuses.ts').unitFuses;
   'unit-pins': typeof import('./unit/unit-pins.ts').unitPins;

@@ -23,7 +23,8 @@ const placesOf = (step: ReadingStep, name: string) =>
   SITUATIONS.map((situation) => probesOf(step, step.readings[name], situation));
 
 /** What has no place in the drawing. */
-const NOT_DRAWN = /held together|blade to blade|in its papers|^feed |^its ground wire|^lowest of its wires/i;
+const NOT_DRAWN =
+  /held together|blade to blade|in its papers|^feed |^its ground wire|^lowest of its wires|^highest of the pairs/i;
 /** What a label may not say unless the red probe stands there. */
 const RED_IS_AT: readonly (readonly [label: RegExp, points: readonly TestPoint[]])[] = [
   [/^battery positive$/i, ['battery-plus']],

@@ -419,6 +419,7 @@ describe('every step', () => {
       { 'amps-drive': 'none', 'unit-screen': 'normal' },
       { 'unit-screen': 'dark', 'unit-fuses': 'whole' },
       { 'where-harsh': 'rear-left', 'engine-compare': 'noise' },
+      { 'what-plays': 'all' },
     ];
     const ofFront = (outcomes: Outcomes): Outcomes =>
       Object.fromEntries(Object.entries(outcomes).map(([id, outcome]) => [`${id}@front`, outcome]));

@@ -1,11 +1,12 @@
 import { is } from '../outcome.ts';
 import { ohmReading } from '../runs/ohms.ts';
+import { readsThrough, THROUGH_BANDS, type Through } from '../runs/through.ts';
 import { measurement, type ReadingStep } from '../step.ts';
-import { FUSE_BANDS, FUSE_FORMULA, FUSE_HEALTHY, FUSE_OUTCOMES, type FuseReads, fuseReads } from './fuse-bands.ts';
+import { FUSE_FORMULA, FUSE_HEALTHY, FUSE_OUTCOMES } from './fuse-words.ts';
 import { fuseIsOpen, fuseMayBeOpen } from './may-fail.ts';
 
 /** The fuse by itself: what eyes cannot see of it, and what tells it from the holder that it sat in. */
-export const fuseOhms: ReadingStep<FuseReads> = measurement({
+export const fuseOhms: ReadingStep<Through> = measurement({
   place: 'supply',
   id: 'fuse-ohms',
   short: 'The pulled fuse in ohms',
@@ -24,8 +25,8 @@ export const fuseOhms: ReadingStep<FuseReads> = measurement({
   observes: ['amp-supply'],
   probes: 'not drawn',
   readings: { fuseOhm: ohmReading('Blade to blade') },
-  bands: () => FUSE_BANDS,
-  judge: ({ fuseOhm = 0 }) => fuseReads(fuseOhm),
+  bands: () => THROUGH_BANDS,
+  judge: ({ fuseOhm = 0 }) => readsThrough(fuseOhm),
   formula: FUSE_FORMULA,
   healthy: () => FUSE_HEALTHY,
   outcomes: FUSE_OUTCOMES,

@@ -1,17 +1,11 @@
 import { is } from '../outcome.ts';
 import { ohmReading } from '../runs/ohms.ts';
+import { readsThrough, THROUGH_BANDS, type Through } from '../runs/through.ts';
 import { measurement, type ReadingStep } from '../step.ts';
-import {
-  FUSE_BANDS,
-  FUSE_FORMULA,
-  FUSE_HEALTHY,
-  FUSE_OUTCOMES,
-  type FuseReads,
-  fuseReads,
-} from '../supply/fuse-bands.ts';
+import { FUSE_FORMULA, FUSE_HEALTHY, FUSE_OUTCOMES } from '../supply/fuse-words.ts';
 
 /** What eyes miss of the head unit's fuses: one more in its back, and a strip that broke where nobody sees it. */
-export const unitFuseOhms: ReadingStep<FuseReads> = measurement({
+export const unitFuseOhms: ReadingStep<Through> = measurement({
   place: 'unit',
   id: 'unit-fuse-ohms',
   short: 'Head unit fuses in ohms',
@@ -31,8 +25,8 @@ export const unitFuseOhms: ReadingStep<FuseReads> = measurement({
   cautions: ['fuse'],
   probes: 'not drawn',
   readings: { fuseOhm: ohmReading('Highest, blade to blade') },
-  bands: () => FUSE_BANDS,
-  judge: ({ fuseOhm = 0 }) => fuseReads(fuseOhm),
+  bands: () => THROUGH_BANDS,
+  judge: ({ fuseOhm = 0 }) => readsThrough(fuseOhm),
   formula: FUSE_FORMULA,
   healthy: () => FUSE_HEALTHY,
   outcomes: { ...FUSE_OUTCOMES, through: 'all of them conduct', open: 'one of them is open' },
