@@ -101,7 +101,7 @@ export const distortionAtVolume = flow(opening, {
       flow: 'amp-wont-turn-on',
       title: 'The amplifier gives way: supply, load or protection',
       because:
-        'The amplifier falls out when it is loud: its supply gives way, or it protects itself. What does that is looked for in the next part.',
+        'The amplifier cuts out when it is loud: its supply gives way, or it protects itself. What does that is looked for in the next part.',
       told: (f) => ({
         ...(is(f, 'lamp-at-volume', 'goes') && { 'amp-goes-off': { option: 'loud' } }),
         ...onlyAmp(f),

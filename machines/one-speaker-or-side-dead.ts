@@ -91,7 +91,8 @@ export const oneSpeakerOrSideDead = flow(opening, {
     // Nothing is taken apart further than the look before it asks for.
     before(contactsLook, lidCheck),
     before(secondLook, lidCheck),
-    before(popSpeaker, popRun, front.pop),
+    // An ear at the grille is no use once its wire is off.
+    before(popSpeaker, popRun, front.pop, howQuiet),
     before(runOhms, rearRating),
     before(runSplit, runOhms),
     before(coilOhms, runOhms, front.ohms),

@@ -45,6 +45,11 @@ export function adopt(flow: AnyFlow, it: Case): { readonly case: Case; readonly 
         else if (!fits(step, event.answer)) noLongerAnswers.push(inWords(step.short, { rig: bikeOf(it), facts: {} }));
         return step !== undefined && fits(step, event.answer) ? event : aside(event);
       }
+      case 'confirm': {
+        const step = flow.steps.get(event.step);
+        const isUsable = !event.answer || (step ? fits(step, event.answer) : i < handedOverAt);
+        return isUsable ? event : { type: 'confirm', step: event.step };
+      }
       case 'repair':
       case 'cured': {
         const verdict = verdictNow(flow.id, event.verdict);

@@ -29,7 +29,7 @@ export function pack(event: CaseEvent): Packed {
     case 'revise':
       return ['r', event.step, packAnswer(event.answer)];
     case 'confirm':
-      return ['k', event.step];
+      return event.answer ? ['k', event.step, packAnswer(event.answer)] : ['k', event.step];
     case 'leave':
       return ['l', event.step];
     case 'repair':
@@ -91,7 +91,10 @@ export function unpack(packed: unknown): CaseEvent | null {
     const answer = unpackAnswer(second);
     return answer && { type: kind === 'a' ? 'answer' : 'revise', step: first, answer };
   }
-  if (kind === 'k') return { type: 'confirm', step: first };
+  if (kind === 'k') {
+    const answer = second === undefined ? undefined : unpackAnswer(second);
+    return answer === null ? null : { type: 'confirm', step: first, ...(answer && { answer }) };
+  }
   if (kind === 'l') return { type: 'leave', step: first };
   if (kind === 'f')
     return isResult(second) ? { type: 'repair', verdict: first, result: second } : { type: 'repair', verdict: first };

@@ -11,8 +11,9 @@ const add = (it: Case, event: CaseEvent): Case => ({ ...it, events: [...it.event
 
 export const answered = (it: Case, step: string, answer: Answer): Case => add(it, { type: 'answer', step, answer });
 export const revised = (it: Case, step: string, answer: Answer): Case => add(it, { type: 'revise', step, answer });
-/** The same answer after a second look. */
-export const confirmed = (it: Case, step: string): Case => add(it, { type: 'confirm', step });
+/** The same answer after a second look, with what was read then where that is another number. */
+export const confirmed = (it: Case, step: string, answer?: Answer): Case =>
+  add(it, { type: 'confirm', step, ...(answer && { answer }) });
 /** A doubted answer that cannot be given a second time. */
 export const leftAsItIs = (it: Case, step: string): Case => add(it, { type: 'leave', step });
 /** A fix that was done and did not cure it, or a check that says that it is not this. */

@@ -17,8 +17,8 @@ export type CaseEvent =
   | { readonly type: 'answer'; readonly step: string; readonly answer: Answer }
   /** An earlier answer was changed. What was given under it is asked again, the rest is kept. */
   | { readonly type: 'revise'; readonly step: string; readonly answer: Answer }
-  /** An answer that was doubted was given a second time, and it is the same. */
-  | { readonly type: 'confirm'; readonly step: string }
+  /** An answer that was doubted was given a second time, and it means the same: with the numbers that were read then. */
+  | { readonly type: 'confirm'; readonly step: string; readonly answer?: Answer }
   /** An answer that was doubted could not be given a second time, and stays as it is. */
   | { readonly type: 'leave'; readonly step: string }
   /**

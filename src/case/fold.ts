@@ -93,6 +93,7 @@ export function fold(events: readonly CaseEvent[], steps: Steps, late: Late | un
         break;
       case 'confirm':
         dropDeniers(event.step, facts, steps);
+        if (event.answer) facts.set(event.step, event.answer);
         checked.add(event.step);
         askedAgain += 1;
         break;

@@ -6,7 +6,7 @@ export type ReadingsByStep = Readonly<Record<string, Readonly<Record<string, str
 export const lastReadings = (events: readonly CaseEvent[]): ReadingsByStep =>
   Object.fromEntries(
     events.flatMap((event) =>
-      (event.type === 'answer' || event.type === 'revise') && 'readings' in event.answer
+      'answer' in event && event.answer && 'readings' in event.answer
         ? [[event.step, event.answer.readings] as const]
         : [],
     ),

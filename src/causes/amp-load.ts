@@ -94,9 +94,7 @@ export function gainTargets(f: Findings): { readonly outputV: number; readonly c
 /** “17.3 V”; where nobody knows its rating, what that output is worked out from. */
 export function outputInWords(f: Findings): string {
   const output = formatQuantity(gainTargets(f).outputV, 'V', 3);
-  return ratingAssumed(f)
-    ? `the square root of watts × ohms, less a tenth (${output} for ${ratingInWords(f)})`
-    : output;
+  return ratingAssumed(f) ? `0.91 times the square root of watts × ohms (${output} for ${ratingInWords(f)})` : output;
 }
 
 const ratingInWords = (f: Findings): string => {

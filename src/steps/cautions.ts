@@ -6,7 +6,7 @@ export const CAUTIONS = {
   outdoors:
     'Engine on only outdoors: exhaust gas kills. Firm stand, neutral, hair and sleeves clear, mind the hot parts.',
   bridge:
-    'Never touch a speaker wire to the frame, not even with a probe tip: it can kill the output. No mains-powered instrument either.',
+    'Never touch a speaker wire to the frame, not even with a probe tip, while it is plugged in: it can kill the output. No mains-powered instrument either.',
   'loud-tone':
     'Start the tone with the volume at zero and come up one step at a time. Tones damage ears and coils sooner than music does.',
   'full-tone':

@@ -21,7 +21,7 @@ function caseOf(answers: typeof REAR_OFF, ...twice: readonly string[]): Case {
     (it, [step, given]) => answered(it, step, typeof given === 'string' ? { option: given } : { readings: given }),
     begun,
   );
-  return twice.reduce(confirmed, all);
+  return twice.reduce((so, id) => confirmed(so, id), all);
 }
 async function open(it: Case) {
   const visited = await visit('');

@@ -6,6 +6,7 @@ import { noRearSound } from '../../machines/no-rear-sound.ts';
 import { answered, confirmed, repaired, revised } from '../../src/case/change.ts';
 import type { Case, CaseEvent } from '../../src/case/events.ts';
 import { fold } from '../../src/case/fold.ts';
+import { fromLink, toLink } from '../../src/case/link.ts';
 import { late as ampLate } from '../../src/likelihoods/amp-wont-turn-on.ts';
 import { late as rearLate } from '../../src/likelihoods/no-rear-sound.ts';
 import type { Answer, Step } from '../../src/steps/step.ts';
@@ -44,6 +45,13 @@ describe('folding the events of a case', () => {
       ['hum', { option: 'silent' }],
       ['float', { option: 'cured' }],
     ]);
+  });
+  it('keeps the numbers of a second look that means the same', async () => {
+    const [first, second] = [{ readings: { pumpV: '0.1 V' } }, { readings: { pumpV: '0.2 V' } }];
+    const it_ = confirmed(answered(fresh, 'volts', first), 'volts', second);
+    expect(folded(it_).facts['volts']).toEqual(second);
+    expect(folded(it_).checked).toEqual(new Set(['volts']));
+    expect(await fromLink(await toLink(it_))).toMatchObject({ ok: true, case: it_ });
   });
   it('counts what was given once more since the last repair', () => {
     const it_ = answered(answered(fresh, 'hum', { option: 'hums' }), 'float', { option: 'cured' });

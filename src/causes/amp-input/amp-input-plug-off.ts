@@ -10,7 +10,7 @@ export const ampInputPlugOff: Cause = {
   faults: ['amp-input-plug-off'],
   split: {
     byMeter:
-      '400 Hz tone, one volume step: across a pair at the head unit, then across that input at the amplifier. The same?',
+      '400 Hz tone, one volume step: across a pair at the head unit, then across that input at the amplifier. Far less there, or nothing?',
     needs: ['tone-400'],
     touches: ['amp-in-plus'],
     without: 'Key off, pull the signal plug, push it home until it locks. Key on, music low: does it play?',

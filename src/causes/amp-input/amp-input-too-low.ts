@@ -14,7 +14,7 @@ export const ampInputTooLow: Cause = {
       'Speakers off, 400 Hz tone: volts at an input, volts at its output. Far less out than this amplifier should give?',
     needs: ['tone-400'],
     touches: ['amp-out-plus'],
-    without: 'Read range and gain: do they suit what is plugged in, and is the gain above its lowest?',
+    without: 'Read range and gain: does the range not suit what is plugged in, or is the gain at its lowest?',
   },
   mends: ['amp'],
   article: 'gain-structure',

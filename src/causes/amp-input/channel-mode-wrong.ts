@@ -12,7 +12,7 @@ export const channelModeWrong: Cause = {
       'Speakers off, 400 Hz tone: two outputs read, the other two nothing, and nothing at the inputs that feed those?',
     needs: ['tone-400'],
     touches: ['amp-out-plus'],
-    without: 'Read the amplifier’s input selector: does it match the plugs that are in?',
+    without: 'Read the amplifier’s input selector: is it set to something else than the plugs that are in?',
   },
   mends: ['amp'],
   article: 'impedance',

@@ -9,10 +9,11 @@ export const inputPinPushedBack: Cause = {
   title: (f) => `Pin pushed back in the ${placed(inputInQuestion(f), 'signal plug')} of ${ampName(f)}`,
   faults: ['input-pin-pushed-back'],
   split: {
-    byMeter: '400 Hz tone: in the back of the signal plug, then at the amplifier’s own side of it. The same?',
+    byMeter:
+      '400 Hz tone: in the back of the signal plug, then at the amplifier’s own side of it. Nothing on that side?',
     needs: ['tone-400'],
     touches: ['unit-rear-plus'],
-    without: 'Key off, signal plug out, look into it from the front: are all pins equally far forward?',
+    without: 'Key off, signal plug out, look into it from the front: is a pin further back than the others?',
   },
   mends: ['unit-leads'],
   article: 'measure-a-speaker-pair',

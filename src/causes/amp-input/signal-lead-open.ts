@@ -24,8 +24,7 @@ export const signalLeadOpen: Cause = {
   },
   faults: ['signal-lead-open'],
   split: {
-    byMeter:
-      'Key off, the signal lead’s plugs apart at both ends, meter on ohms: does each wire read next to nothing from end to end?',
+    byMeter: 'Key off, the signal lead’s plugs apart at both ends, meter on ohms: does a wire read OL from end to end?',
     needs: ['meter-on-ohms'],
     without: 'Key off, pull gently at each wire of the signal lead, at both ends: does one pull out of its crimp?',
   },

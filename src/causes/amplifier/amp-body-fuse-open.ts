@@ -9,9 +9,9 @@ export const ampBodyFuseOpen: Cause = {
   title: (f) => `A fuse in the case of ${ampName(f)} is open`,
   faults: ['amp-body-fuse-open'],
   split: {
-    byMeter: 'Key off, the small fuses out of the amplifier’s case, meter on ohms across each: next to nothing?',
+    byMeter: 'Key off, the small fuses out of the amplifier’s case, meter on ohms across each: does one read OL?',
     needs: ['meter-on-ohms'],
-    without: 'Key off, pull the small fuses beside its power plug: are their strips whole?',
+    without: 'Key off, pull the small fuses beside its power plug: is a strip burnt through?',
   },
   mends: ['amp-supply', 'amp'],
   article: 'wire-fuse-and-ground',

@@ -28,7 +28,7 @@ export const ampOutputDc: Cause = {
   title: (f) => `The output stage of ${ampName(f)} is damaged`,
   faults: ['amp-output-dc'],
   split: {
-    byMeter: `Key off, all speakers off it, key on, music paused: ${BELOW} of DC across each output?`,
+    byMeter: `Key off, all speakers off it, key on, music paused: ${formatQuantity(OUTPUT_DC_HEALTHY_V, 'V')} of DC or more across an output?`,
     needs: ['music-paused'],
     touches: ['amp-out-plus'],
     without: 'Key off, all speaker plugs off it, key on, cold: is its fault light still on?',

@@ -1,4 +1,5 @@
 import { coilBandOhm, combinedRatedOhm } from '../../compute/impedance.ts';
+import { JOINTS_HEALTHY_OHM } from '../../compute/signal-path.ts';
 import { ampEstimate, estimate } from '../../rig/rig.ts';
 import type { Findings } from '../../steps/outcome.ts';
 import type { Cause } from '../cause.ts';
@@ -10,13 +11,32 @@ import { lowestRunRead, ratedField } from './run-figures.ts';
 
 const PER_CHANNEL = 2;
 
+/** The ratings that speakers are sold with. Common practice, no published source. */
+const RATINGS_OHM = [2, 3, 4, 6, 8] as const;
+
+/** Less than this of the least that two of them read is no coil. An estimate. */
+const SHORT_RATIO = 0.5;
+
+/** The rated ohms of one of them: as known, unless two of those cannot read what was read. */
+function eachOhm(f: Findings): number {
+  const known = estimate(f.rig, ratedField(speakersInQuestion(f))).value;
+  const readOhm = lowestRunRead(f)[0]?.value;
+  if (typeof readOhm !== 'number') return known;
+  const together = (ratedOhm: number) => combinedRatedOhm({ ratedOhm, count: PER_CHANNEL, wiring: 'parallel' });
+  const { lowOhm, highOhm } = coilBandOhm({ ratedOhm: together(known) });
+  const isShort = readOhm < SHORT_RATIO * coilBandOhm({ ratedOhm: together(Math.min(...RATINGS_OHM)) }).lowOhm;
+  if (isShort || (readOhm >= lowOhm && readOhm <= highOhm + JOINTS_HEALTHY_OHM)) return known;
+  const middleOhm = (ratedOhm: number) => {
+    const band = coilBandOhm({ ratedOhm: together(ratedOhm) });
+    return (band.lowOhm + band.highOhm) / 2;
+  };
+  const far = (ratedOhm: number) => Math.abs(Math.log(Math.max(readOhm, 0.1) / middleOhm(ratedOhm)));
+  return RATINGS_OHM.toSorted((a, b) => far(a) - far(b))[0] ?? known;
+}
+
 /** Two such speakers on one channel, side by side and in a row. */
 const togetherOhm = (f: Findings, wiring: 'parallel' | 'series'): number =>
-  combinedRatedOhm({
-    ratedOhm: estimate(f.rig, ratedField(speakersInQuestion(f))).value,
-    count: PER_CHANNEL,
-    wiring,
-  });
+  combinedRatedOhm({ ratedOhm: eachOhm(f), count: PER_CHANNEL, wiring });
 
 /** What a meter shows of both coils in a row. */
 function afterwards(f: Findings): Figure {

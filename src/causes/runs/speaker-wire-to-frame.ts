@@ -16,7 +16,7 @@ export const speakerWireToFrame: Cause = {
       is(f, 'wire-to-frame@front', 'shorted') ||
       is(f, 'amp-wires-to-frame', 'shorted')
         ? 'Key off, unplug one run at a time: with which one off does the light clear, or do the rest play? Does only that one read ohms to the frame?'
-        : 'Key off, plug apart, meter on ohms, lids moving: each speaker wire to bare frame metal, above 100 kΩ?',
+        : 'Key off, plug apart, meter on ohms, lids moving: is a speaker wire below 100 Ω to bare frame metal?',
     needs: ['meter-on-ohms'],
     without:
       'Key off, unplug one run at a time, the rest plugged in: with one of them off, does the light clear, or do the rest play?',

@@ -6,8 +6,9 @@ export const pausedOrMuted: Cause = {
   title: 'Paused, muted, or turned down at the source',
   faults: ['paused-or-muted'],
   split: {
-    byMeter: 'No meter needed: do the song’s seconds count up, with phone and head unit unmuted and turned up?',
-    without: 'Do the song’s seconds count up, with phone and head unit unmuted and turned up?',
+    byMeter:
+      'No meter needed: does it play once the song’s seconds count up, with phone and head unit unmuted and turned up?',
+    without: 'Does it play once the song’s seconds count up, with phone and head unit unmuted and turned up?',
   },
   mends: ['settings'],
   article: 'no-sound-at-all',

@@ -10,7 +10,7 @@ export const plusLeadChafed: Cause = {
   faults: ['wire-chafed@plus-lead'],
   split: (f) => ({
     byMeter:
-      'Key off, fuse out, battery negative off, positive lead off the amplifier, meter on ohms: lead to bare frame metal, above 100 kΩ?',
+      'Key off, fuse out, battery negative off, positive lead off the amplifier, meter on ohms: lead to bare frame metal, below 100 Ω?',
     needs: ['minus-off', 'meter-on-ohms'],
     without: is(f, 'lead-off-amp', 'bright')
       ? 'The lamp still in the fuse’s place, the lead off the amplifier and taped: does it flicker as you move the lead bit by bit?'

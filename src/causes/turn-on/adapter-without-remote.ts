@@ -12,7 +12,7 @@ export const adapterWithoutRemote: Cause = {
     byMeter:
       'Head unit on, against the battery negative post: volts on its remote output, none on the bike’s side of the adapter?',
     needs: ['panel-off', 'head-unit-playing'],
-    without: 'Key off, adapter apart: is there a pin for the remote wire on both halves?',
+    without: 'Key off, adapter apart: is the pin for the remote wire missing on one half?',
   },
   mends: ['unit-leads', 'amp-supply'],
   article: 'amplifiers-that-listen',

@@ -50,7 +50,7 @@ export const turnOnModeWrong: Cause = {
     byMeter:
       'Head unit on: its remote terminal within 1 V of the battery, and it still stays asleep? Then read its turn-on selector.',
     needs: ['head-unit-playing'],
-    without: 'Key off, read its turn-on selector: is it set to what is wired?',
+    without: 'Key off, read its turn-on selector: is it set to something else than what is wired?',
   },
   mends: ['amp'],
   article: 'amplifiers-that-listen',

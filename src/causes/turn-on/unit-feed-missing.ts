@@ -24,7 +24,7 @@ export const unitFeedMissing: Cause = {
   faults: ['unit-feed-missing', 'unit-fuse-open'],
   split: {
     byMeter:
-      'Key on, at the head unit’s plug, against the battery negative post: constant feed and key feed both within 0.5 V of the battery?',
+      'Key on, at the head unit’s plug, against the battery negative post: is the constant feed or the key feed more than 0.5 V below the battery?',
     needs: ['panel-off', 'key-on'],
     without:
       'Key on: does the head unit’s screen stay dark, or go dark on bumps? Key off: check its fuses, push its plug home.',

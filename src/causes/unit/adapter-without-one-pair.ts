@@ -14,10 +14,9 @@ export const adapterWithoutOnePair: Cause = {
     'replaced-unit-adapter-gap@one-rear-right',
   ],
   split: {
-    byMeter:
-      'Key off, adapter plug apart, meter on ohms: does each pin of that pair read next to nothing through the adapter?',
+    byMeter: 'Key off, adapter plug apart, meter on ohms: does a pin of that pair read OL through the adapter?',
     needs: ['meter-on-ohms'],
-    without: 'Look at both sides of the adapter’s plug: does each wire of that speaker have a pin on both?',
+    without: 'Look at both sides of the adapter’s plug: does a wire of that speaker lack its pin on one of them?',
   },
   mends: ['unit-leads'],
   article: 'one-speaker-or-one-side',

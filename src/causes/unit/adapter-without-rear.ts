@@ -7,9 +7,9 @@ export const adapterWithoutRear: Cause = {
   title: 'Adapter of the replaced head unit without rear pairs',
   faults: ['replaced-unit-adapter-gap@rear-pairs'],
   split: {
-    byMeter: 'Key off, adapter plug apart, meter on ohms: does each rear pin read next to nothing through the adapter?',
+    byMeter: 'Key off, adapter plug apart, meter on ohms: does a rear pin read OL through the adapter?',
     needs: ['meter-on-ohms'],
-    without: 'Look at both sides of the adapter’s plug: are the four rear pins fitted?',
+    without: 'Look at both sides of the adapter’s plug: is one of the four rear pins missing?',
   },
   mends: ['unit-leads'],
   article: 'half-the-supply-on-a-speaker-wire',

@@ -68,7 +68,7 @@ export const SAME_FIGURE: Figure = {
 
 export const RATIO_CHECK = {
   byMeter:
-    'Two tones at one low step, engine off, then idling outdoors: is the ratio of 80 to 400 Hz within a fifth of what it was?',
+    'Two tones at one low step, engine off, then idling outdoors: does the ratio of 80 to 400 Hz move by more than a fifth?',
   needs: ['tone-400', 'engine-running'],
   touches: ['unit-front-plus'],
 } as const;

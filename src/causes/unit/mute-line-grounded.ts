@@ -7,7 +7,7 @@ export const muteLineGrounded: Cause = {
   faults: ['mute-line-grounded'],
   split: {
     byMeter:
-      'Key off, head unit’s plug apart, meter on ohms: its mute wire, in the loom, to bare frame metal: above 100 kΩ?',
+      'Key off, head unit’s plug apart, meter on ohms: its mute wire, in the loom, to bare frame metal: below 100 Ω?',
     needs: ['meter-on-ohms'],
     without:
       'Does its screen stay on mute, or in a call, with every phone switched off? Does it have a mute wire, and where does that end?',

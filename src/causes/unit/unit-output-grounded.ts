@@ -8,7 +8,7 @@ export const unitOutputGrounded: Cause = {
   faults: ['bridge-output-grounded'],
   split: {
     byMeter:
-      'Key off, head unit’s plug apart, meter on ohms: each speaker wire of the loom to bare frame metal, above 100 kΩ?',
+      'Key off, head unit’s plug apart, meter on ohms: is a speaker wire of the loom below 100 Ω to bare frame metal?',
     needs: ['meter-on-ohms'],
     without: 'Follow the speaker wires from the head unit: is a negative on a ground ring, or are two joined together?',
   },

@@ -4,7 +4,7 @@ import type { CautionId } from '../../steps/cautions.ts';
 export const SPOKEN: Readonly<Record<CautionId, string>> = {
   riding: 'Not while riding: bike on its stand.',
   outdoors: 'Engine on only outdoors: its fumes kill.',
-  bridge: 'No speaker wire, and no probe on one, may touch the bike’s metal: that kills the output.',
+  bridge: 'No speaker wire that is plugged in, and no probe on one, may touch the bike’s metal: that kills the output.',
   'loud-tone': 'A tone hurts ears and speakers: keep it low, and no ear at a speaker.',
   'full-tone': 'Near the top a tone burns speakers and hurts ears: five seconds at a time, ears covered.',
   'loud-listening': 'Loud for seconds only, ears covered, nobody near a speaker.',

@@ -56,7 +56,8 @@ function sameOutcome(step: Step, given: Answer, { rig, facts, findings }: Standi
 /** What a second answer does to a case, where the first one is in doubt. */
 function afterDoubt(it: Case, step: Step, given: Answer, standing: Standing): Case {
   if ('cannot' in given) return leftAsItIs(it, step.id);
-  return sameOutcome(step, given, standing) ? confirmed(it, step.id) : revised(it, step.id, given);
+  if (!sameOutcome(step, given, standing)) return revised(it, step.id, given);
+  return sameAnswer(given, standing.facts[step.id]) ? confirmed(it, step.id) : confirmed(it, step.id, given);
 }
 
 /** Names what is open: as long as it stays, nothing is brought into view anew. */

@@ -44,7 +44,7 @@ export const ampsDrive: RigStep<Driven> = rigQuestion({
     front: 'one for the front',
     each: 'one for each',
   },
-  ifCannot: 'We carry on as if there were none. If one turns up, change this answer.',
+  ifCannot: 'We ask about everything else first, and keep an amplifier in mind. If one turns up, change this answer.',
   known: ({ amps }) => amps && (Object.keys(DRIVEN) as Driven[]).find((name) => isSame(amps, DRIVEN[name])),
   learn: (driven, rig) => {
     const drives: readonly AmpValues['drives'][] = DRIVEN[driven];

@@ -17,7 +17,7 @@ export const frontFed: RigStep<'unit' | 'amp'> = rigQuestion({
   observes: [],
   options: { unit: 'The head unit', amp: 'An amplifier' },
   outcomes: { unit: 'the head unit', amp: 'an amplifier' },
-  ifCannot: 'We carry on as if there were none.',
+  ifCannot: 'We ask about everything else first, and keep an amplifier in mind.',
   known: (rig) =>
     ampDriving(rig, 'front') ? 'amp' : (rig.frontFedBy ?? (rig.amps?.length === 0 ? 'unit' : undefined)),
   learn: (drive, rig) =>

@@ -24,7 +24,7 @@ export const rearDrive: RigStep<'unit' | 'amp'> = rigQuestion({
   observes: [],
   options: { unit: 'The head unit, no amplifier', amp: 'An amplifier' },
   outcomes: { unit: 'the head unit', amp: 'an amplifier' },
-  ifCannot: 'We carry on as if there were none. If one turns up, change this answer.',
+  ifCannot: 'We ask about everything else first, and keep an amplifier in mind. If one turns up, change this answer.',
   known: knownRearDrive,
   learn: (drive, rig) => (drive === 'amp' ? onAmplifier(rig) : withKnown(rig, { rearFedBy: 'unit' })),
   complete: (rig) => (knownRearDrive(rig) === 'amp' ? onAmplifier(rig) : rig),

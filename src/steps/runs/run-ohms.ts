@@ -7,20 +7,17 @@ import { valuesIn } from '../outcome.ts';
 import { type Band, bandOf, measurement, type ReadingStep, type Situation, type Values } from '../step.ts';
 import { type OfEach, ofEach } from '../subject.ts';
 import { concernsAxle } from '../told/silent-side.ts';
-import {
-  belowLeads,
-  CONTACT_OK_OHM,
-  coilPassesOhm,
-  LEADS_OHM,
-  lessLeads,
-  OPEN_RATIO,
-  ohmReading,
-  withLeads,
-} from './ohms.ts';
+import { belowLeads, CONTACT_OK_OHM, coilPassesOhm, LEADS_OHM, lessLeads, ohmReading, withLeads } from './ohms.ts';
 import { ratedOhm, speakerOhm } from './rated-ohm.ts';
 
 /** More than this above the coil is a bad contact. Common practice, no published source. */
 const CONTACT_HIGH_OHM = 1;
+
+/**
+ * A film, green or water in a plug still passes what a meter sends through it: some hundreds of ohms to some hundreds of
+ * thousands. A wire that ends somewhere reads OL. Common practice, no published source.
+ */
+const FILM_MOST_OHM = 1e6;
 
 /** Two runs this close read the same coil: bad contacts are never alike. An estimate. */
 const ALIKE_RATIO = 0.1;
@@ -67,8 +64,8 @@ function runBands(situation: Situation, values: Values, axle: Axle): readonly Ba
       : []),
     { label: 'healthy', low: Math.max(lowOhm, alikeOhm), high: highOhm, mood: 'good' },
     { label: 'unclear', low: highOhm, high: contactOhm, mood: 'unsure' },
-    { label: 'bad contact', low: contactOhm, high: OPEN_RATIO * rated.high, mood: 'bad' },
-    { label: 'open', low: OPEN_RATIO * rated.high, high: Infinity, mood: 'bad' },
+    { label: 'bad contact', low: contactOhm, high: FILM_MOST_OHM, mood: 'bad' },
+    { label: 'open', low: FILM_MOST_OHM, high: Infinity, mood: 'bad' },
   ];
 }
 

@@ -1,3 +1,4 @@
+import { goesOffAtTimes } from '../amplifier/seen-on.ts';
 import { is } from '../outcome.ts';
 import { type ChoiceStep, choice } from '../step.ts';
 import { fuseIsOpen, fuseMayBeOpen } from './may-fail.ts';
@@ -20,7 +21,12 @@ export const spareFuse: ChoiceStep<'wakes' | 'holds' | 'fault' | 'opens'> = choi
   conditions: ['amp-uncovered', 'remote-off', 'amp-outputs-off', 'fuse-out'],
   sensible: (f) =>
     (fuseIsOpen(f) && is(f, 'fuse-lamp', 'dark', 'dim', 'cannot')) ||
-    (is(f, 'fuse-look', 'whole', 'holder') && !is(f, 'fuse-ohms', 'through') && fuseMayBeOpen(f) && !fuseIsOpen(f)),
+    // What comes and goes is no open fuse: that it comes on with a new one would tell nothing.
+    (is(f, 'fuse-look', 'whole', 'holder') &&
+      !is(f, 'fuse-ohms', 'through') &&
+      !goesOffAtTimes(f) &&
+      fuseMayBeOpen(f) &&
+      !fuseIsOpen(f)),
   observes: ['amp-supply', 'amp'],
   cautions: ['key-off'],
   neverAgain: ['opens'],

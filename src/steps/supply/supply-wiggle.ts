@@ -1,5 +1,5 @@
 import { theAmp } from '../fitted/the-amp.ts';
-import { is } from '../outcome.ts';
+import { answeredWith, is } from '../outcome.ts';
 import { type ChoiceStep, choice, type Situation } from '../step.ts';
 import { fuseStaysOut, supplyMayFail } from './may-fail.ts';
 
@@ -14,15 +14,20 @@ function signalPlugToo(situation: Situation): readonly string[] {
   ];
 }
 
+/** An amplifier without a light tells by its sound. */
+const isDark = ({ facts }: Situation): boolean => answeredWith(facts, 'amp-light', 'none');
+const reaction = (s: Situation): string =>
+  isDark(s) ? 'the amplifier cut in or out' : 'the amplifier’s light flicker';
+
 export const supplyWiggle: ChoiceStep<
   'no-effect' | 'battery' | 'holder' | 'lead' | 'terminal' | 'ground' | 'remote' | 'input'
 > = choice({
   place: 'supply',
   id: 'supply-wiggle',
   short: 'Press its power leads',
-  ask: 'Head unit on: does the amplifier’s light flicker when you press the rings, the fuse holder or a plug with one finger?',
-  phone:
-    'Push gently with one finger, no tools, nothing hot: battery rings, fuse, the thick positive lead along its length, any connector in it, and at the amplifier, the ground, the thin wires. Which one makes the amplifier’s light flicker, or has come out? Or none?',
+  ask: (s) => `Head unit on: does ${reaction(s)} when you press the rings, the fuse holder or a plug with one finger?`,
+  phone: (s) =>
+    `Push gently with one finger, no tools, nothing hot: battery rings, fuse, the thick positive lead along its length, any connector in it, and at the amplifier, the ground, the thin wires. At which one ${isDark(s) ? 'does the amplifier cut in or out' : 'does the amplifier’s light flicker'}, or which has come out? Or none?`,
   how: (s) => [
     'Volume low. One finger, no metal tools.',
     'Battery rings, fuse holder, the positive lead along its length and any connector in it, positive and ground at the amplifier, the other end of the ground, the remote wire.',

@@ -93,10 +93,20 @@ export const WIRING_FAULTS: readonly Fault[] = [
     decades('dockOhm', 30, 1e6),
     (ohm) => ({ dock: { ohm, movedOhm: 0.5, wants: 'cleaning' } }),
     {
-      both: { 'no-rear-sound': 4 },
-      one: { 'one-speaker-or-side-dead': 5 },
+      both: { 'no-rear-sound': 3 },
+      one: { 'one-speaker-or-side-dead': 4 },
     },
   ),
+  ...onRuns(
+    'lid-contacts-dirty',
+    'Plug contacts grown green, which no push wipes clean',
+    decades('dockOhm', 100, 1e6),
+    (ohm) => ({ dock: { ohm, wants: 'cleaning' } }),
+    {
+      both: { 'no-rear-sound': 2 },
+      one: { 'one-speaker-or-side-dead': 2 },
+    },
+  ).map((fault) => ({ ...fault, variant: `${fault.variant}-green` })),
   ...onRuns(
     'lid-contacts-dirty',
     'Dirty plug contacts that open on bumps',

@@ -128,7 +128,7 @@ export const begun: Case = { flow: fan.id, events: [{ type: 'rig', rig: {} }] };
 
 /** A case with these answers, each given twice, so that none is in doubt. */
 export const surely = (answers: Readonly<Record<string, Short>>): Case =>
-  Object.keys(answers).reduce(confirmed, given(answers));
+  Object.keys(answers).reduce((so, id) => confirmed(so, id), given(answers));
 
 export const given = (answers: Readonly<Record<string, Short>>): Case =>
   Object.entries(answers).reduce((it, [step, short]) => answered(it, step, toAnswer(short)), begun);

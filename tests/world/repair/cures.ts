@@ -195,6 +195,8 @@ const LEFT: Readonly<Record<string, Cure>> = {
   'lid-lead-broken@intermittent': actions({ do: 'renew-wire', wire: 'lid-lead', where: 'rear-left' }),
   'lid-contacts-dirty@both-rear': actions({ do: 'clean-contacts', plug: 'rear-dock' }),
   'lid-contacts-dirty@one-rear': actions({ do: 'clean-contacts', plug: 'rear-dock', where: 'rear-left' }),
+  'lid-contacts-dirty@both-rear-green': actions({ do: 'clean-contacts', plug: 'rear-dock' }),
+  'lid-contacts-dirty@one-rear-green': actions({ do: 'clean-contacts', plug: 'rear-dock', where: 'rear-left' }),
   'lid-contacts-dirty@intermittent': actions({ do: 'clean-contacts', plug: 'rear-dock', where: 'rear-left' }),
   'lid-contacts-dirty@weak': actions({ do: 'clean-contacts', plug: 'rear-dock' }),
   'lid-contacts-dirty@one-weak': actions({ do: 'clean-contacts', plug: 'rear-dock', where: 'rear-left' }),
