@@ -1,5 +1,6 @@
 import type { CautionId } from '../steps/cautions.ts';
 import type { ConditionId } from '../steps/conditions.ts';
+import type { ConstantStepId } from '../steps/ids.ts';
 import type { Findings } from '../steps/outcome.ts';
 import type { Part } from '../steps/step.ts';
 import type { TestPoint } from '../steps/test-points.ts';
@@ -52,6 +53,8 @@ export interface Remedy {
 export interface Split extends CheckNeeds {
   readonly byMeter: string;
   readonly without: string;
+  /** The steps that are the same check: whoever did them is not sent to do it again. */
+  readonly asStep?: { readonly byMeter?: ConstantStepId; readonly without?: ConstantStepId };
   /** What to be careful of with the one without. */
   readonly cautions?: readonly CautionId[];
 }

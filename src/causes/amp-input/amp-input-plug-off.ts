@@ -14,6 +14,7 @@ export const ampInputPlugOff: Cause = {
     needs: ['tone-400'],
     touches: ['amp-in-plus'],
     without: 'Key off, pull the signal plug, push it home until it locks. Key on, music low: does it play?',
+    asStep: { without: 'pin-look' },
   },
   mends: ['unit-leads'],
   article: 'amplifiers-that-listen',

@@ -13,6 +13,7 @@ export const channelModeWrong: Cause = {
     needs: ['tone-400'],
     touches: ['amp-out-plus'],
     without: 'Read the amplifier’s input selector: is it set to something else than the plugs that are in?',
+    asStep: { without: 'amp-switches' },
   },
   mends: ['amp'],
   article: 'impedance',

@@ -14,6 +14,7 @@ export const inputPinPushedBack: Cause = {
     needs: ['tone-400'],
     touches: ['unit-rear-plus'],
     without: 'Key off, signal plug out, look into it from the front: is a pin further back than the others?',
+    asStep: { without: 'pin-look' },
   },
   mends: ['unit-leads'],
   article: 'measure-a-speaker-pair',

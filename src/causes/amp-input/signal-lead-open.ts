@@ -27,6 +27,7 @@ export const signalLeadOpen: Cause = {
     byMeter: 'Key off, the signal lead’s plugs apart at both ends, meter on ohms: does a wire read OL from end to end?',
     needs: ['meter-on-ohms'],
     without: 'Key off, pull gently at each wire of the signal lead, at both ends: does one pull out of its crimp?',
+    asStep: { byMeter: 'signal-lead-ohms', without: 'signal-lead-tug' },
   },
   mends: ['unit-leads'],
   article: 'half-the-supply-on-a-speaker-wire',

@@ -12,6 +12,7 @@ export const ampBodyFuseOpen: Cause = {
     byMeter: 'Key off, the small fuses out of the amplifier’s case, meter on ohms across each: does one read OL?',
     needs: ['meter-on-ohms'],
     without: 'Key off, pull the small fuses beside its power plug: is a strip burnt through?',
+    asStep: { without: 'body-fuse' },
   },
   mends: ['amp-supply', 'amp'],
   article: 'wire-fuse-and-ground',

@@ -23,6 +23,7 @@ export const gainTooHigh: Cause = {
     needs: ['tone-80'],
     touches: ['amp-out-plus'],
     without: 'Gain down by half, volume up until it is as loud as before: is it cleaner, with less hiss?',
+    asStep: { without: 'gain-for-volume' },
   },
   mends: ['amp'],
   article: 'gain-structure',

@@ -14,6 +14,7 @@ export const highpassOff: Cause = {
     needs: ['tone-80'],
     touches: ['amp-out-plus'],
     without: 'High-pass on at 80 to 100 Hz, bass knob at zero: clean at the same step?',
+    asStep: { without: 'highpass-try' },
   },
   mends: ['amp'],
   article: 'high-pass-filters',

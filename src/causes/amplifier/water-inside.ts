@@ -12,6 +12,7 @@ export const waterInside: Cause = {
       'Key off, main fuse out, speaker plugs off it, meter on ohms: is a speaker wire between 100 Ω and 100 kΩ to the frame, neither clear nor shorted? That is damp.',
     needs: ['meter-on-ohms'],
     without: 'Key off, main fuse out: open its plugs and look under its cover. Drops, a white tide mark, or green?',
+    asStep: { without: 'water-look' },
   },
   mends: ['amp', 'amp-supply'],
   article: 'connectors-vibration-and-water',

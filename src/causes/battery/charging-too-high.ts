@@ -14,6 +14,7 @@ export const chargingTooHigh: Cause = {
     without:
       'Outdoors, from idle to about 3000 rpm: do the lights get glaringly bright, or does the battery smell or feel warm?',
     cautions: ['outdoors', 'hot'],
+    asStep: { byMeter: 'charging-volts' },
   },
   mends: ['amp-supply'],
   article: 'the-charging-system',

@@ -14,6 +14,7 @@ export const chargingTooLow: Cause = {
     needs: ['engine-running'],
     without: 'Outdoors, lights on, from idle to about 3000 rpm: do the lights stay as dim as with the engine off?',
     cautions: ['outdoors', 'hot'],
+    asStep: { byMeter: 'charging-volts' },
   },
   mends: ['amp-supply'],
   article: 'the-charging-system',

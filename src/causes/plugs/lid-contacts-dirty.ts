@@ -15,6 +15,7 @@ export const lidContactsDirty: Cause = {
     needs: ['meter-on-ohms'],
     without:
       'Press the plug together while music plays: does it come back? Clean the contacts anyway: it does no harm.',
+    asStep: { byMeter: 'run-split' },
   },
   mends: ['run'],
   article: 'read-a-coil-in-ohms',

@@ -15,6 +15,7 @@ export const loomsUnjoined: Cause = {
     byMeter: 'Key off, meter on ohms: the coils read from the rear half of the loom, but open from whatever feeds it?',
     needs: ['meter-on-ohms'],
     without: 'Key off. Look under seat and tank for two loose plugs that fit each other, often capped or taped up.',
+    asStep: { without: 'second-look' },
   },
   mends: ['run'],
   article: 'read-a-coil-in-ohms',

@@ -19,6 +19,7 @@ export const rearPlugOff: Cause = {
     byMeter: 'Key off, meter on ohms from the far end of the run: open, then the coil once the plug is pushed home?',
     needs: ['meter-on-ohms'],
     without: 'Key off, pull every lid and case plug and push it home until it locks. Key on, music low: does it play?',
+    asStep: { without: 'lid-check' },
   },
   mends: ['run'],
   article: 'read-a-coil-in-ohms',

@@ -17,6 +17,7 @@ export const secondConnectorDirty: Cause = {
     needs: ['meter-on-ohms'],
     without:
       'Key off. Follow the rear loom under seat and side covers: is there another plug, with a film or water in it?',
+    asStep: { without: 'second-look' },
   },
   mends: ['run'],
   article: 'read-a-coil-in-ohms',

@@ -22,6 +22,7 @@ export const unitPlugDirty: Cause = {
       'Back-probe the silent pair on the head unit’s side of its plug, then on the loom’s side: signal only on one?',
     without:
       'Key off, pull the head unit’s plug and push it home three times: does it play again, if only for a while?',
+    asStep: { without: 'unit-replug' },
   },
   mends: ['unit-leads'],
   article: 'measure-a-speaker-pair',

@@ -67,6 +67,7 @@ export const loadTooLow: Cause = {
       'Key off, plugs off, meter on ohms: a run below half of what the amplifier is rated into, while each speaker alone is fine?',
     needs: ['meter-on-ohms'],
     without: 'Count the speakers on one channel. Unplug one of two: does it stay on at the same volume?',
+    asStep: { byMeter: 'amp-runs' },
   },
   mends: ['run', 'speaker'],
   article: 'read-a-coil-in-ohms',

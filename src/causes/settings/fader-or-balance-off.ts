@@ -14,6 +14,7 @@ export const faderOrBalanceOff: Cause = {
     needs: ['tone-400'],
     touches: ['unit-rear-plus'],
     without: 'Put both exactly in the middle and listen.',
+    asStep: { without: 'fader-centre' },
   }),
   mends: ['settings'],
   article: 'how-the-signal-travels',

@@ -9,6 +9,7 @@ export const pausedOrMuted: Cause = {
     byMeter:
       'No meter needed: does it play once the song’s seconds count up, with phone and head unit unmuted and turned up?',
     without: 'Does it play once the song’s seconds count up, with phone and head unit unmuted and turned up?',
+    asStep: { byMeter: 'source-plays', without: 'source-plays' },
   },
   mends: ['settings'],
   article: 'no-sound-at-all',

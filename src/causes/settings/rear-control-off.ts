@@ -11,6 +11,7 @@ export const rearControlOff: Cause = {
     needs: ['tone-400'],
     touches: ['unit-rear-plus'],
     without: 'Rear control up, the passenger’s headset off, its cord too: does the rear play?',
+    asStep: { without: 'rear-control' },
   },
   mends: ['settings'],
   article: 'how-the-signal-travels',

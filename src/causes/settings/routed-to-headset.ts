@@ -8,6 +8,7 @@ export const routedToHeadset: Cause = {
   split: {
     byMeter: 'No meter needed: every headset off, output set to speakers. Is there sound?',
     without: 'Every headset off, output set to speakers. Is there sound?',
+    asStep: { byMeter: 'audio-target', without: 'audio-target' },
   },
   mends: ['settings'],
   article: 'no-sound-at-all',

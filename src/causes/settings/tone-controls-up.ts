@@ -20,6 +20,7 @@ export const toneControlsUp: Cause = {
     needs: ['tone-400'],
     touches: ['unit-front-plus'],
     without: 'Bass and treble at 0, loudness off: clean at the same volume?',
+    asStep: { without: 'unit-flat' },
   },
   mends: ['settings'],
   article: 'the-boost-and-small-speakers',

@@ -25,6 +25,7 @@ export const coilRubbing: Cause = {
     needs: ['meter-on-ohms'],
     without:
       'Key off, grille off, two thumbs evenly either side of the centre, two millimetres: does it scrape like sand?',
+    asStep: { without: 'cone-press' },
   },
   mends: ['speaker'],
   article: 'clipping-and-coils',

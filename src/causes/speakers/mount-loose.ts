@@ -12,6 +12,7 @@ export const mountLoose: Cause = {
       'A meter won’t find it. A hand on frame, grille and lid while the 80 Hz tone hums low: does the buzz stop?',
     needs: ['tone-80'],
     without: 'A low hum, and a hand pressed on frame, grille and lid, one after the other: does the buzz stop?',
+    asStep: { without: 'panel-press' },
   },
   mends: ['speaker'],
   article: 'where-it-turns-ugly',

@@ -11,6 +11,7 @@ export const trimRattles: Cause = {
     needs: ['tone-80'],
     without:
       'A low hum, and a flat hand on fairing panels, screen, dash and lids, one after the other: does the buzz stop?',
+    asStep: { without: 'panel-press' },
   },
   mends: ['speaker'],
   article: 'where-it-turns-ugly',

@@ -10,6 +10,7 @@ export const batteryLugLoose: Cause = {
     byMeter: `${LAMP_ON}: more than 10 mV from a battery post itself to one of the rings on it?`,
     ...LAMP_NEEDS,
     without: 'Key off: does any ring on a battery post turn by hand?',
+    asStep: { without: 'rings-look' },
   },
   mends: ['amp-supply'],
   article: 'voltage-drop-under-load',

@@ -37,6 +37,7 @@ export const fuseHolderBad: Cause = {
     byMeter: `${LAMP_ON}: more than 75 mV across the fuse holder, with a good fuse in it?`,
     ...LAMP_NEEDS,
     without: 'Key off, main fuse out: brown blades, soft plastic, green, or hardly any grip?',
+    asStep: { without: 'fuse-look' },
   },
   mends: ['amp-supply'],
   article: 'voltage-drop-under-load',

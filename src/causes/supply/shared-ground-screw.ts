@@ -14,6 +14,7 @@ export const sharedGroundScrew: Cause = {
     ...LAMP_NEEDS,
     without:
       'Key off: follow its ground lead to the end. Are there other rings under the same screw, and do those devices act up with it?',
+    asStep: { without: 'shared-screw' },
   },
   mends: ['amp-supply', 'unit-leads'],
   article: 'voltage-drop-under-load',

@@ -51,6 +51,7 @@ export const turnOnModeWrong: Cause = {
       'Head unit on: its remote terminal within 1 V of the battery, and it still stays asleep? Then read its turn-on selector.',
     needs: ['head-unit-playing'],
     without: 'Key off, read its turn-on selector: is it set to something else than what is wired?',
+    asStep: { without: 'amp-switches' },
   },
   mends: ['amp'],
   article: 'amplifiers-that-listen',

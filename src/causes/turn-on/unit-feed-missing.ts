@@ -28,6 +28,7 @@ export const unitFeedMissing: Cause = {
     needs: ['panel-off', 'key-on'],
     without:
       'Key on: does the head unit’s screen stay dark, or go dark on bumps? Key off: check its fuses, push its plug home.',
+    asStep: { byMeter: 'unit-feeds' },
   },
   mends: ['unit', 'unit-leads', 'amp-supply'],
   article: 'how-the-signal-travels',

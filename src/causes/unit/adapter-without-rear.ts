@@ -10,6 +10,7 @@ export const adapterWithoutRear: Cause = {
     byMeter: 'Key off, adapter plug apart, meter on ohms: does a rear pin read OL through the adapter?',
     needs: ['meter-on-ohms'],
     without: 'Look at both sides of the adapter’s plug: is one of the four rear pins missing?',
+    asStep: { without: 'adapter-look' },
   },
   mends: ['unit-leads'],
   article: 'half-the-supply-on-a-speaker-wire',

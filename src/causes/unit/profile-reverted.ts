@@ -45,6 +45,7 @@ export const profileReverted: Cause = {
     needs: ['tone-400'],
     touches: ['unit-rear-plus'],
     without: 'Ask whoever has had the bike since it played: was the head unit updated, swapped or set up?',
+    asStep: { byMeter: 'rear-pair' },
   },
   mends: ['profile'],
   article: 'what-a-reflash-is',

@@ -39,6 +39,7 @@ export const rearChannelsDisabled: Cause = {
     touches: ['unit-rear-plus'],
     without:
       'Did the rear itself ever play, heard at its grille? And did the bike leave the factory with front speakers only?',
+    asStep: { byMeter: 'rear-pair' },
   },
   mends: ['profile'],
   article: 'what-a-reflash-is',

@@ -8,6 +8,7 @@ export const unitHung: Cause = {
   split: {
     byMeter: 'No meter needed: key off until the head unit sleeps, about five minutes, and on again. Does it play?',
     without: 'Key off until the head unit sleeps, about five minutes, and on again. Does it play?',
+    asStep: { byMeter: 'unit-restart', without: 'unit-restart' },
   },
   mends: ['unit'],
   article: 'no-sound-at-all',

@@ -11,6 +11,7 @@ export const unitOutputGrounded: Cause = {
       'Key off, head unit’s plug apart, meter on ohms: is a speaker wire of the loom below 100 Ω to bare frame metal?',
     needs: ['meter-on-ohms'],
     without: 'Follow the speaker wires from the head unit: is a negative on a ground ring, or are two joined together?',
+    asStep: { byMeter: 'unit-wires-to-frame' },
   },
   mends: ['unit-leads'],
   article: 'half-the-supply-on-a-speaker-wire',

@@ -7,7 +7,9 @@ import { evidence, type Moved } from '../../inference/evidence.ts';
 import { reckoned } from '../../inference/pairs.ts';
 import { type Knowledge, type Observation, type Posterior, ranked, type Share } from '../../inference/posterior.ts';
 import { compile, isUnthought, type Model } from '../../inference/table.ts';
-import { is } from '../../steps/outcome.ts';
+import { is, outcomeNamed } from '../../steps/outcome.ts';
+import { inWords } from '../../steps/step.ts';
+import { knownOf } from './known-of.ts';
 
 /** What stands for all that nobody thought of, where causes are listed by name. */
 export const UNTHOUGHT = 'unthought';
@@ -78,7 +80,13 @@ export function viewOf(flow: StagedFlow, standing: Standing, late: Late): FaultV
   const lookedForBy = (cause: string) => flow.handsOver.find((to) => elsewhere(to.flow) === cause);
   const checkFor = (id: string) => {
     const cause = causeOf(id);
-    return cause && splitOf(cause, findings)[hasMeter ? 'byMeter' : 'without'];
+    if (!cause) return undefined;
+    const tool = hasMeter ? 'byMeter' : 'without';
+    const split = splitOf(cause, findings);
+    const done = flow.steps.get(split.asStep?.[tool] ?? '');
+    const isDone =
+      done !== undefined && standing.facts[done.id] !== undefined && outcomeNamed(findings, done.id) !== 'cannot';
+    return isDone ? `You did its check: “${inWords(done.short, standing)}: ${knownOf(done, standing)}”.` : split[tool];
   };
   let movedBy: ReturnType<typeof evidence> | undefined;
   return {
