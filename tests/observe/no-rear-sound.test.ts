@@ -206,13 +206,6 @@ const DECIDED: readonly Decision[] = [
     circuit: 'range',
     why: 'What makes the rear inaudible beside the front is a knob at its lower end, and that is seen.',
   },
-  {
-    faults: ['lid-contacts-dirty'],
-    test: 'run-ohms',
-    hand: 'open/high',
-    circuit: 'open',
-    why: 'A run that reads less than ten times its ohms plays less than 20 dB under the front, and is heard.',
-  },
 ];
 
 describe('a bike with no rear sound', { timeout: 180_000 }, () => {

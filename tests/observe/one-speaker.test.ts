@@ -58,13 +58,6 @@ const ROWS: Readonly<Record<string, RowMeans>> = {
 
 const DECIDED: readonly Decision[] = [
   {
-    faults: ['lid-contacts-dirty'],
-    test: 'run-ohms',
-    hand: 'high/open',
-    circuit: 'open',
-    why: 'A run that reads less than ten times its ohms plays less than 20 dB under its partner, and is weak, not silent.',
-  },
-  {
     faults: ['one-input-lead-open'],
     test: 'four-corners',
     hand: 'one-corner',

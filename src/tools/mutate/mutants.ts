@@ -101,7 +101,9 @@ function ofAction(object: ts.ObjectLiteralExpression, make: Make): void {
 /** Where a property ends, its comma included. */
 function cutEnd(object: ts.ObjectLiteralExpression, one: ts.ObjectLiteralElementLike): number {
   const after = object.properties[object.properties.indexOf(one) + 1];
-  return after ? after.getStart() : one.getEnd();
+  if (after) return after.getStart();
+  const end = one.getEnd();
+  return end + (/^\s*,/.exec(one.getSourceFile().text.slice(end))?.[0].length ?? 0);
 }
 
 /** Two probes: changed over, and each at another place. */
