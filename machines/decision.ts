@@ -1,7 +1,7 @@
 import { type Cause, titleOf } from '../src/causes/cause.ts';
 import { effortOf } from '../src/causes/repair-action.ts';
 import { onceEach } from '../src/compute/once-each.ts';
-import { type Certainty, certaintyOf, type Judged, wouldProve } from '../src/inference/certainty.ts';
+import { type Certainty, certaintyOf, type Judged, oddFor, wouldProve } from '../src/inference/certainty.ts';
 import { type Doubt, doubts } from '../src/inference/doubt.ts';
 import { type Next, nextSteps, type Offer } from '../src/inference/next.ts';
 import { type BothOf, pairsShare, reckoned } from '../src/inference/pairs.ts';
@@ -22,7 +22,8 @@ import type { Step } from '../src/steps/step.ts';
 import { lookedAtWhilePlaying } from '../src/steps/told/comes-and-goes.ts';
 import { toolsAtHand } from '../src/steps/tools/tools-at-hand.ts';
 import { deniedIn } from './denied.ts';
-import { elsewhere, type FlowContext, type HandsOver, type StagedFlow, sendsOn } from './machine.ts';
+import { elsewhere } from './elsewhere.ts';
+import { type FlowContext, type HandsOver, type StagedFlow, sendsOn } from './machine.ts';
 import { canBeAsked, hasNoMeter } from './sense.ts';
 
 /** Why an answer is given once more: for what the inference makes of it, or because another says that its part is not there. */
@@ -41,7 +42,8 @@ export type Decision =
       readonly besides: readonly string[];
     }
   | { readonly kind: 'list'; readonly causes: readonly string[] }
-  | { readonly kind: 'hand over'; readonly to: HandsOver }
+  /** Where it goes on, and the answers that what is looked for there hardly explains. */
+  | { readonly kind: 'hand over'; readonly to: HandsOver; readonly odd?: readonly string[] }
   /** What the page fetches late is not here yet. */
   | { readonly kind: 'wait' };
 
@@ -358,13 +360,13 @@ function conclusion(
   flow: StagedFlow,
   context: FlowContext,
   f: Findings,
-  reckoned: Reckoned & Pick<Reckoning, 'certainty'>,
+  reckoned: Reckoned & Pick<Reckoning, 'certainty' | 'believed'>,
 ): Decision {
-  const { shares, certainty } = reckoned;
+  const { model, known, believed, shares, certainty } = reckoned;
   const first = leadOf(flow, f, shares);
   // The other flow has the steps for it, and hands back what is not its own.
   const to = flowOf(flow, context, f, first?.cause);
-  if (to) return { kind: 'hand over', to };
+  if (to) return { kind: 'hand over', to, odd: oddFor(model, known, believed, elsewhere(to.flow)) };
   // Two at once may be in two places, and neither of them is what is not fitted.
   const isNamed = first && flow.causes.includes(first.cause) && certainty !== 'short list';
   if (isNamed && canBeBuilt(reckoned)(first.cause))

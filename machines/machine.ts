@@ -7,6 +7,7 @@ import { dropDeniers, dropDependents } from '../src/steps/given-under.ts';
 import { type Findings, findingsOver, learnedRig } from '../src/steps/outcome.ts';
 import type { Answer, Facts, Step } from '../src/steps/step.ts';
 import type { Decided } from './decision.ts';
+import { elsewhere } from './elsewhere.ts';
 import { canBeAsked } from './sense.ts';
 
 /** What a page fetches late: what the causes of the complaint show, and what their fixes are. */
@@ -66,9 +67,6 @@ export const toldBy = ({ told }: HandsOver, findings: Findings): Facts | undefin
 /** Why the other flow is better at a case as it stands. */
 export const becauseOf = ({ because }: Pick<HandsOver, 'because'>, findings: Findings): string =>
   typeof because === 'function' ? because(findings) : because;
-
-/** The cause that stands in the table of a flow for all causes that another flow looks for. */
-export const elsewhere = (flow: string): string => `elsewhere: ${flow}`;
 
 /** Steps that have to be answered before one may be asked, for safety. */
 export interface Before {

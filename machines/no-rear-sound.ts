@@ -31,7 +31,6 @@ import { wireToFrame } from '../src/steps/runs/wire-to-frame.ts';
 import { faderCentre } from '../src/steps/settings/fader-centre.ts';
 import { rearControl } from '../src/steps/settings/rear-control.ts';
 import { toldSilentSide } from '../src/steps/told/silent-side.ts';
-import { whichSilent } from '../src/steps/told/which-silent.ts';
 import { metersDigit } from '../src/steps/tools/meter-digit.ts';
 import { toolsAtHand } from '../src/steps/tools/tools-at-hand.ts';
 import { adapterLook } from '../src/steps/unit/adapter-look.ts';
@@ -41,6 +40,9 @@ import { unitReplug } from '../src/steps/unit/unit-replug.ts';
 import { before, flow } from './kit.ts';
 import { opening } from './no-rear-sound.opening.ts';
 import { SUPPLY_CAUSES } from './supply-causes.ts';
+
+/** What the opening asks of the past first: which of them are silent. */
+const whichSilent = opening.told.slice(0, 1);
 
 /** Whoever says so was sent here by an amplifier that is on now, or has begun at the wrong complaint. */
 const isSilentThroughout = (f: Findings): boolean =>
@@ -136,7 +138,7 @@ export const noRearSound = flow(opening, {
       flow: 'one-speaker-or-side-dead',
       title: 'One rear speaker only',
       because: 'Only one of the rear speakers is silent. The next part holds it against its partner.',
-      isIt: { when: (f) => is(f, 'which-silent', 'left', 'right'), by: opening.told.slice(0, 1) },
+      isIt: { when: (f) => is(f, 'which-silent', 'left', 'right'), by: whichSilent },
       told: ({ facts }) => ({ 'which-corner': { option: `rear-${toldSilentSide(facts)}` } }),
       causes: [],
     },
@@ -144,7 +146,7 @@ export const noRearSound = flow(opening, {
       flow: 'no-sound-at-all',
       title: 'No speaker plays at all',
       because: 'The front is silent as well. What silences everything at once is looked for in the next part.',
-      isIt: { when: isSilentThroughout, by: [whichSilent, frontPlays] },
+      isIt: { when: isSilentThroughout, by: [...whichSilent, frontPlays] },
       causes: [],
     },
     {

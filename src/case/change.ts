@@ -1,5 +1,4 @@
-import { elsewhere } from '../../machines/machine.ts';
-import { oddFor } from '../inference/certainty.ts';
+import { elsewhere } from '../../machines/elsewhere.ts';
 import type { Rig } from '../rig/rig.ts';
 import type { Answer, Facts } from '../steps/step.ts';
 import type { Case, CaseEvent, RepairResult } from './events.ts';
@@ -70,11 +69,9 @@ const isNotOurs = ({ open, findings }: Standing): boolean =>
   open.kind === 'onward' && (open.to.goesBack === true || open.to.isIt?.when(findings) === true);
 
 /** What was seen here, or before, that the other flow’s causes do not explain, as far as this one knows them. */
-function oddOf(standing: Standing): readonly string[] {
-  const { open, decided, odd } = standing;
-  if (open.kind !== 'onward' || isNotOurs(standing) || !decided?.reckoning) return odd;
-  const { model, known, believed } = decided.reckoning;
-  return [...new Set([...odd, ...oddFor(model, known, believed, elsewhere(open.to.flow))])];
+function oddOf({ decided, odd }: Standing): readonly string[] {
+  const decision = decided?.decision;
+  return decision?.kind === 'hand over' ? [...new Set([...odd, ...(decision.odd ?? [])])] : odd;
 }
 
 /**

@@ -1,5 +1,6 @@
 import { causeTitle } from '../../machines/decision.ts';
-import { elsewhere, type Late, type StagedFlow } from '../../machines/machine.ts';
+import { elsewhere } from '../../machines/elsewhere.ts';
+import type { Late, StagedFlow } from '../../machines/machine.ts';
 import { formatLimit, formatRange } from '../compute/quantity.ts';
 import type { CautionId } from '../steps/cautions.ts';
 import { cautionsOfCondition, cautionsOfStep } from '../steps/cautions-of.ts';

@@ -1,4 +1,5 @@
-import { elsewhere, type HandsOver } from '../../machines/machine.ts';
+import { elsewhere } from '../../machines/elsewhere.ts';
+import type { HandsOver } from '../../machines/machine.ts';
 import type { Share } from '../inference/posterior.ts';
 import { isUnthought } from '../inference/table.ts';
 

@@ -1,4 +1,4 @@
-import { elsewhere } from '../../machines/machine.ts';
+import { elsewhere } from '../../machines/elsewhere.ts';
 import { conditionOf } from '../steps/conditions.ts';
 import type { Step } from '../steps/step.ts';
 import type { WholeRig } from '../survey/random-rig.ts';

@@ -1,4 +1,5 @@
-import { elsewhere, findingsIn, type StagedFlow } from '../../machines/machine.ts';
+import { elsewhere } from '../../machines/elsewhere.ts';
+import { findingsIn, type StagedFlow } from '../../machines/machine.ts';
 import { FAULT_FLOWS, type FaultFlow, type Intake } from '../case/flows.ts';
 import type { Cause } from '../causes/cause.ts';
 import { UNTHOUGHT_SOUND } from '../inference/table.ts';

@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { elsewhere, type Late, type StagedFlow, toldBy } from '../../machines/machine.ts';
+import { elsewhere } from '../../machines/elsewhere.ts';
+import { type Late, type StagedFlow, toldBy } from '../../machines/machine.ts';
 import { adopt } from '../../src/case/adopt.ts';
 import {
   answered,

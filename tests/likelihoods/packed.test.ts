@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { elsewhere } from '../../machines/machine.ts';
+import { elsewhere } from '../../machines/elsewhere.ts';
 import { FAULT_FLOWS } from '../../src/case/flows.ts';
 import { CAUSES } from '../../src/causes/all.ts';
 import { isUnthought, UNTHOUGHT_SOUND } from '../../src/inference/table.ts';

@@ -1,7 +1,8 @@
 import { describe, expect, it } from 'vitest';
 import { ampWontTurnOn } from '../../machines/amp-wont-turn-on.ts';
 import { distortionAtVolume } from '../../machines/distortion-at-volume.ts';
-import { elsewhere, type Late, type StagedFlow, toldBy } from '../../machines/machine.ts';
+import { elsewhere } from '../../machines/elsewhere.ts';
+import { type Late, type StagedFlow, toldBy } from '../../machines/machine.ts';
 import { confirmed, handedOver } from '../../src/case/change.ts';
 import type { Case } from '../../src/case/events.ts';
 import { replay } from '../../src/case/replay.ts';

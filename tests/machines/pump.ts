@@ -1,5 +1,6 @@
+import { elsewhere } from '../../machines/elsewhere.ts';
 import { before, flow, type Plan } from '../../machines/kit.ts';
-import { elsewhere, type Late } from '../../machines/machine.ts';
+import type { Late } from '../../machines/machine.ts';
 import type { Opening } from '../../machines/opening.ts';
 import type { Cause } from '../../src/causes/cause.ts';
 import { type Row, type Table, UNTHOUGHT_SOUND } from '../../src/inference/table.ts';

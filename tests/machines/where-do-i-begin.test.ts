@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { becauseOf, elsewhere, toldBy } from '../../machines/machine.ts';
+import { elsewhere } from '../../machines/elsewhere.ts';
+import { becauseOf, toldBy } from '../../machines/machine.ts';
 import { whereDoIBegin } from '../../machines/where-do-i-begin.ts';
 import { answered, confirmed, repaired } from '../../src/case/change.ts';
 import type { Case } from '../../src/case/events.ts';

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { elsewhere } from '../../machines/machine.ts';
+import { elsewhere } from '../../machines/elsewhere.ts';
 import { FAULT_FLOWS } from '../../src/case/flows.ts';
 import {
   addBins,

@@ -1,6 +1,7 @@
 import type { ComponentChildren } from 'preact';
 import { useEffect, useRef, useState } from 'preact/hooks';
-import { becauseOf, elsewhere, type HandsOver, toldBy } from '../../../machines/machine.ts';
+import { elsewhere } from '../../../machines/elsewhere.ts';
+import { becauseOf, type HandsOver, toldBy } from '../../../machines/machine.ts';
 import { cured, learntHere, repaired } from '../../case/change.ts';
 import type { Case } from '../../case/events.ts';
 import { openedTheFuse, renewsFuse } from '../../case/opened-fuse.ts';

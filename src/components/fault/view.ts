@@ -1,5 +1,6 @@
 import { bothOf, canBeBuilt, causeTitle, observationsOf } from '../../../machines/decision.ts';
-import { becauseOf, elsewhere, type HandsOver, type Late, type StagedFlow } from '../../../machines/machine.ts';
+import { elsewhere } from '../../../machines/elsewhere.ts';
+import { becauseOf, type HandsOver, type Late, type StagedFlow } from '../../../machines/machine.ts';
 import type { Standing } from '../../case/standing.ts';
 import { type Cause, splitOf } from '../../causes/cause.ts';
 import { hangsOn } from '../../inference/doubt.ts';
