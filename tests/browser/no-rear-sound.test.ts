@@ -85,6 +85,8 @@ describe('a rider with dead rear speakers, at 360 px', () => {
     await isOpen('rear-history');
     await tap(page, 'Never');
     await isOpen(next);
+    // What was answered is drawn first, and kept after that.
+    await page.waitForFunction(() => JSON.stringify(history.state).includes('rear-history'));
     await page.goBack();
     await isOpen('rear-history');
     await page.goForward();
@@ -329,7 +331,7 @@ describe('the three seats', () => {
     await headingOf(page, 'rear-drive').waitFor();
     await page.locator('.open-step div[inert]').waitFor({ state: 'detached' });
     await page.keyboard.press('0');
-    await page.getByText('We carry on as if there were none.').waitFor();
+    await page.getByText('We ask about everything else first').waitFor();
     await page.keyboard.press('0');
     await headingOf(page, 'rear-drive').waitFor({ state: 'detached' });
     expect(await page.locator('.terminal').allInnerTexts()).toEqual([
