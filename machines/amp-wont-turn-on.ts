@@ -1,6 +1,5 @@
 import { ampDc } from '../src/steps/amplifier/amp-dc.ts';
 import { ampLight } from '../src/steps/amplifier/amp-light.ts';
-import { ampOhms } from '../src/steps/amplifier/amp-ohms.ts';
 import { ampSigns } from '../src/steps/amplifier/amp-signs.ts';
 import { ampSwitches } from '../src/steps/amplifier/amp-switches.ts';
 import { gainDown } from '../src/steps/amplifier/gain-down.ts';
@@ -9,8 +8,6 @@ import { recover } from '../src/steps/amplifier/recover.ts';
 import { signalPlugOut } from '../src/steps/amplifier/signal-plug-out.ts';
 import { speakersUnplugged } from '../src/steps/amplifier/speakers-unplugged.ts';
 import { waterLook } from '../src/steps/amplifier/water-look.ts';
-import { ampChannels } from '../src/steps/fitted/amp-channels.ts';
-import { batteryKind } from '../src/steps/fitted/battery-kind.ts';
 import { type Findings, is } from '../src/steps/outcome.ts';
 import { inputPlug } from '../src/steps/plugs/input-plug.ts';
 import { pinLook } from '../src/steps/plugs/pin-look.ts';
@@ -20,23 +17,7 @@ import { ampRuns } from '../src/steps/runs/amp-runs.ts';
 import { ampWiresToFrame } from '../src/steps/runs/amp-wires-to-frame.ts';
 import { bulbToFrame } from '../src/steps/runs/bulb-to-frame.ts';
 import { ampTerminals } from '../src/steps/supply/amp-terminals.ts';
-import { bodyFuse } from '../src/steps/supply/body-fuse.ts';
-import { chargingVolts } from '../src/steps/supply/charging-volts.ts';
-import { copperLook } from '../src/steps/supply/copper-look.ts';
-import { fuseLamp } from '../src/steps/supply/fuse-lamp.ts';
 import { fuseLook } from '../src/steps/supply/fuse-look.ts';
-import { fuseOhms } from '../src/steps/supply/fuse-ohms.ts';
-import { fuseSides } from '../src/steps/supply/fuse-sides.ts';
-import { jointDrop } from '../src/steps/supply/joint-drop.ts';
-import { leadOffAmp } from '../src/steps/supply/lead-off-amp.ts';
-import { lowestVolts } from '../src/steps/supply/lowest-volts.ts';
-import { plusPath } from '../src/steps/supply/plus-path.ts';
-import { ringsLook } from '../src/steps/supply/rings-look.ts';
-import { sharedScrew } from '../src/steps/supply/shared-screw.ts';
-import { spareFuse } from '../src/steps/supply/spare-fuse.ts';
-import { supplyUnderLoad } from '../src/steps/supply/supply-under-load.ts';
-import { supplyWiggle } from '../src/steps/supply/supply-wiggle.ts';
-import { temporaryLeads } from '../src/steps/supply/temporary-leads.ts';
 import { ampGoesOff } from '../src/steps/told/amp-goes-off.ts';
 import { whatElse } from '../src/steps/told/what-else.ts';
 import { metersDigit } from '../src/steps/tools/meter-digit.ts';
@@ -57,6 +38,7 @@ import { rearPair } from '../src/steps/unit/rear-pair.ts';
 import { opening } from './amp-wont-turn-on.opening.ts';
 import { before, flow } from './kit.ts';
 import { SUPPLY_CAUSES } from './supply-causes.ts';
+import { SUPPLY_LOOK, SUPPLY_MEASURE, SUPPLY_SAFE, SUPPLY_TRIALS } from './supply-steps.ts';
 
 /** Its supply holds while it is loud, its load is sound, and with less gain it stays on: a worn battery lasts with less, too. */
 const isDrivenTooFar = (f: Findings): boolean =>
@@ -84,39 +66,21 @@ export const ampWontTurnOn = flow(opening, {
     adapterLook,
     betweenLook,
     keyPositions,
-    supplyWiggle,
-    ringsLook,
-    sharedScrew,
-    copperLook,
-    batteryKind,
-    fuseLook,
-    bodyFuse,
+    ...SUPPLY_LOOK,
     speakersUnplugged,
     bulbToFrame,
     oneByOne,
     remoteJumper,
     remoteLamp,
     remoteStartLamp,
-    fuseLamp,
-    leadOffAmp,
-    spareFuse,
-    temporaryLeads,
+    ...SUPPLY_TRIALS,
     toolsAtHand,
   ],
   measure: [
     remoteVolts,
     remoteSource,
     remoteKeyOff,
-    ampTerminals,
-    fuseSides,
-    fuseOhms,
-    ampOhms,
-    ampChannels,
-    supplyUnderLoad,
-    plusPath,
-    jointDrop,
-    lowestVolts,
-    chargingVolts,
+    ...SUPPLY_MEASURE,
     senseLevel,
     senseDc,
     ampWiresToFrame,
@@ -127,25 +91,15 @@ export const ampWontTurnOn = flow(opening, {
     signalLeadOhms,
   ],
   safe: [
+    ...SUPPLY_SAFE,
     ...[ampGoesOff, ampSigns, recover, wakesWhenLoud, speakersUnplugged, signalPlugOut].map((step) =>
       before(step, ampLight),
     ),
     // With an open ground the current of a jumper or of a lamp goes through the shield of a line-level lead.
     // And its lead is clipped on with the fuse out: who holds that in his hand looks at it.
     before(remoteJumper, ampTerminals, fuseLook),
-    before(supplyUnderLoad, ampTerminals, ampChannels),
-    before(jointDrop, supplyUnderLoad),
-    before(copperLook, supplyUnderLoad),
-    before(lowestVolts, ampTerminals),
     before(gainDown, ampGoesOff),
     before(bulbToFrame, speakersUnplugged),
-    before(sharedScrew, ringsLook),
-    before(temporaryLeads, ampTerminals),
-    before(plusPath, supplyUnderLoad),
-    // A lamp in the place of the fuse comes before any new fuse.
-    before(fuseLamp, fuseLook),
-    before(leadOffAmp, fuseLamp),
-    before(spareFuse, fuseLamp),
     // Whoever starts into a short may lose the output: where it can be measured, it is.
     before(oneByOne, speakersUnplugged, ampWiresToFrame, ampRuns),
     before(rearPair, metersDigit),

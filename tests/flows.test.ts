@@ -163,3 +163,11 @@ describe('the list of flows', () => {
         expect([...steps.keys()], id).toContain('tools-at-hand');
   });
 });
+
+describe('the file of a flow', () => {
+  const WRITTEN = PROVED_FLOWS.map(([id]) => id).filter((id) => (id as string) !== 'controls');
+  it.each(WRITTEN)('of %s is read on one and a half screens, besides its imports', (id) => {
+    const lines = readFileSync(`machines/${id}.ts`, 'utf8').split('\n');
+    expect(lines.filter((line) => line.trim() !== '' && !line.startsWith('import ')).length).toBeLessThanOrEqual(150);
+  });
+});
