@@ -438,3 +438,13 @@ describe('the rating of a rear speaker', () => {
     expect(asks('rear-rating', { 'tools-at-hand': 'none' })).toBe(false);
   });
 });
+
+describe('the remote wire', () => {
+  it('is not read while the head unit stays dark: it wakes nothing then, whatever is wrong', () => {
+    const dark: Facts = { 'unit-screen': { option: 'dark' } };
+    for (const id of ['remote-volts', 'remote-lamp'] as const) {
+      expect(asks(id, DARK), id).toBe(true);
+      expect(asks(id, DARK, {}, dark), id).toBe(false);
+    }
+  });
+});

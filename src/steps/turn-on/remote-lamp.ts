@@ -2,6 +2,7 @@ import { mayBeOff } from '../amplifier/seen-on.ts';
 import { mayHaveRemote } from '../fitted/switched-by.ts';
 import { isKnown } from '../outcome.ts';
 import { type ChoiceStep, choice } from '../step.ts';
+import { unitIsDark } from '../unit/unit-dark.ts';
 
 export const remoteLamp: ChoiceStep<'lit' | 'dark' | 'out'> = choice({
   place: 'turn-on',
@@ -19,7 +20,7 @@ export const remoteLamp: ChoiceStep<'lit' | 'dark' | 'out'> = choice({
   tool: 'test-lamp',
   minutes: 2,
   conditions: ['amp-uncovered', 'head-unit-playing'],
-  sensible: (f) => mayHaveRemote(f) && mayBeOff(f) && !isKnown(f, 'remote-volts'),
+  sensible: (f) => mayHaveRemote(f) && mayBeOff(f) && !isKnown(f, 'remote-volts') && !unitIsDark(f),
   observes: ['unit', 'unit-leads', 'amp-supply'],
   options: { lit: 'It lights', dark: 'It stays dark', out: 'There is no wire in it: it has come out' },
   outcomes: { lit: 'lights', dark: 'dark', out: 'the wire has come out' },

@@ -6,6 +6,7 @@ import { labelIn, measurement, type ReadingStep } from '../step.ts';
 import type { OfEach } from '../subject.ts';
 import { supplyMayFail } from '../supply/may-fail.ts';
 import { dcReading } from '../tools/dc-volts.ts';
+import { unitIsDark } from '../unit/unit-dark.ts';
 import { remoteBands, remoteHealthy } from './remote-bands.ts';
 
 export const remoteVolts: OfEach<ReadingStep<'ok' | 'low' | 'none' | 'unclear'>, 'meant', AmpPair> = ofEachAmp(
@@ -25,7 +26,8 @@ export const remoteVolts: OfEach<ReadingStep<'ok' | 'low' | 'none' | 'unclear'>,
     tool: 'meter',
     minutes: 2,
     conditions: ['amp-uncovered', 'head-unit-playing', 'black-on-minus', 'meter-on-dc'],
-    sensible: (f) => mayHaveRemote(f) && supplyMayFail(f),
+    // A dark head unit gives no volts on it: that is told already.
+    sensible: (f) => mayHaveRemote(f) && supplyMayFail(f) && !unitIsDark(f),
     observes: ['unit', 'unit-leads', 'amp-supply'],
     probes: { red: 'amp-remote', black: 'battery-minus' },
     readings: { remoteV: dcReading('Remote terminal') },
