@@ -17,6 +17,20 @@ describe('the search', () => {
     await close();
   });
 
+  it('brings what was said along for whoever taps before the page has rested, too', async () => {
+    const { page, close } = await visit('');
+    const field = page.getByRole('searchbox', { name: 'Say it in your words' });
+    await field.fill('rear dead');
+    await page.getByRole('link', { name: /Find out No sound from the rear/ }).waitFor();
+    // From now on it never rests.
+    await page.evaluate(() => Object.assign(window, { requestIdleCallback: () => 0 }));
+    await field.fill('rear dead after reflash');
+    await page.getByRole('link', { name: /No sound from the rear.*Takes along what you said/ }).click();
+    await flowIsAwake(page);
+    expect(await page.locator('.terminal').innerText()).toMatch(/Last change\s*a reflash/);
+    await close();
+  });
+
   it('opens by a key on other pages, and goes through what it found by the arrows', async () => {
     const { page, close } = await visit('safety/');
     await page.keyboard.press('/');

@@ -54,6 +54,8 @@ interface Line {
   readonly told: Text;
   /** What stands in it. */
   key: string;
+  /** Gives its address with the facts, while that is not packed yet. */
+  pack: (() => Promise<string | undefined>) | undefined;
 }
 
 function emptyLine(): Line {
@@ -66,7 +68,21 @@ function emptyLine(): Line {
     link.append(made);
     return text;
   };
-  const line = { item, link, kind: part('small'), title: part('b'), told: part('span'), key: '' };
+  const line: Line = {
+    item,
+    link,
+    kind: part('small'),
+    title: part('b'),
+    told: part('span'),
+    key: '',
+    pack: undefined,
+  };
+  // Whoever is quicker than the packing gets what the line says all the same.
+  link.addEventListener('click', (event) => {
+    if (!line.pack || event.ctrlKey || event.metaKey || event.shiftKey) return;
+    event.preventDefault();
+    void line.pack().then((address) => location.assign(address ?? link.href));
+  });
   item.append(link);
   return line;
 }
@@ -90,14 +106,18 @@ function fill(line: Line, found: Found, root: URL, factNames: Loaded['factNames'
   say(line.kind, KINDS[found.kind]);
   say(line.title, found.title);
   say(line.told, told(found, factNames));
+  line.pack = undefined;
   if (Object.keys(found.facts).length === 0 || addresses.has(key)) return;
+  line.pack = () => withFacts(found, root);
   // Packing takes longer than a key may.
   whenIdle(async () => {
     if (line.key !== key) return;
     const address = await withFacts(found, root);
     if (address === undefined) return;
     addresses.set(key, address);
-    if (line.key === key) link.href = address;
+    if (line.key !== key) return;
+    link.href = address;
+    line.pack = undefined;
   }, 100);
 }
 
