@@ -3,7 +3,8 @@ import { element, sheet } from './open.ts';
 
 /** @param href of the field on the start page, which does the same */
 export function openSearch(href: string): void {
-  const open = document.querySelector<HTMLInputElement>('dialog.in-place input');
+  // One that was just closed is still there for a moment.
+  const open = document.querySelector<HTMLInputElement>('dialog.in-place[open] input');
   if (open) {
     open.focus();
     return;
@@ -26,7 +27,12 @@ export function openSearch(href: string): void {
   place.append(label, field, box);
   body.append(place);
   // The browser's own Escape would only empty the field first.
-  field.addEventListener('keydown', ({ key }) => key === 'Escape' && dialog.close());
+  field.addEventListener('keydown', ({ key }) => {
+    if (key !== 'Escape') return;
+    dialog.close();
+    // Until the next frame the keyboard would still be in the field of the closed dialog.
+    field.blur();
+  });
   dialog.showModal();
   field.focus();
   bindSearch(place, field, new URL('.', href));
