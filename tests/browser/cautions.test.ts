@@ -79,7 +79,7 @@ describe('a verdict on the screen', () => {
     const { page, close } = await open(end.it);
     await page.getByRole('combobox', { name: 'Where you are' }).selectOption('On the phone');
     const said = await theEnd(page).locator('.say').innerText();
-    expect(said).toMatch(/Tell the caller[\s\S]*What he must not do:[\s\S]*To bring:/);
+    expect(said).toMatch(/Tell the caller[\s\S]*What he must not do:[\s\S]*To bring:[\s\S]*What he does, one line/);
     await close();
   });
 });

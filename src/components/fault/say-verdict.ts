@@ -8,11 +8,16 @@ import { SPOKEN } from '../caution/spoken.ts';
 import { cautionsByCause } from './list-sections.ts';
 import type { FaultView } from './view.ts';
 
-/** The lines of a verdict on the phone. */
+/** The lines of a verdict on the phone, in the order in which a caller needs them: he begins with what he hears first. */
 export interface SpokenEnd {
+  /** What it is, and how sure that is. */
   readonly tell: readonly string[];
+  /** What to be careful of and what not to pay for, before he touches anything. */
   readonly never: readonly string[];
+  /** What he needs for it, or whoever goes to him. */
   readonly bring: readonly string[];
+  /** What he does, and what proves that it helped. */
+  readonly fix: readonly string[];
 }
 
 const SURE: Readonly<Record<Certainty, string>> = {
@@ -47,9 +52,8 @@ export function tellCause(
   },
 ): SpokenEnd {
   return {
-    tell: [
-      remedy.what,
-      SURE[certainty],
+    tell: [remedy.what, SURE[certainty]],
+    fix: [
       ...(check === undefined ? [] : [`Before anything is bought or booked, check this: ${check}`]),
       ...remedy.fix,
       `Then this proves the cure: ${remedy.proofOfCure.byEar}`,
@@ -68,6 +72,8 @@ export const tellList = (view: FaultView, causes: readonly string[]): SpokenEnd 
     causes.length === 0
       ? 'Nothing that was asked here explains all of it.'
       : `It is not proved yet. These are left: ${causes.map((cause) => view.nameOf(cause)).join('; ')}.`,
+  ],
+  fix: [
     ...causes.flatMap((cause) => {
       const check = view.splitOf(cause);
       return check === undefined ? [] : [`${view.nameOf(cause)}. The check: ${check}`];
@@ -89,6 +95,7 @@ export const tellOnward = (title: string, because: string): SpokenEnd => ({
   ],
   never: ['Buy and book nothing yet.', 'Leave open what is open, and take nothing else apart, until I say so.'],
   bring: [],
+  fix: [],
 });
 
 /** What a plan answers, told to a caller, with what it hangs on or what would follow. */
@@ -106,13 +113,8 @@ export function tellPlan(
   conditions: readonly string[],
 ): SpokenEnd {
   return {
-    tell: [
-      remedy.what,
-      SURE[remedy.certainty],
-      ...conditions,
-      ...remedy.fix,
-      `This shows that it is so: ${remedy.proof}`,
-    ],
+    tell: [remedy.what, SURE[remedy.certainty], ...conditions],
+    fix: [...remedy.fix, `This shows that it is so: ${remedy.proof}`],
     never: [...spokenCare([...remedy.cautions, ...remedy.proofCautions]), ...dontPay(remedy.notBuy)],
     bring: toBring(remedy.tools, []),
   };

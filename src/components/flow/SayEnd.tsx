@@ -1,14 +1,6 @@
 import { currentSeat } from '../../browser/seat.ts';
+import type { SpokenEnd } from '../fault/say-verdict.ts';
 import { useRested } from './use-rested.ts';
-
-interface Props {
-  /** What the caller is told. */
-  readonly tell: readonly string[];
-  /** What he must not do. */
-  readonly never: readonly string[];
-  /** What he needs for it, or whoever goes to him. */
-  readonly bring: readonly string[];
-}
 
 function Part({ title, lines }: { readonly title: string; readonly lines: readonly string[] }) {
   if (lines.length === 0) return null;
@@ -22,8 +14,8 @@ function Part({ title, lines }: { readonly title: string; readonly lines: readon
   );
 }
 
-/** How a verdict is told to a caller: what it is, what he must not do, what it takes. A line at a time. */
-export function SayEnd({ tell, never, bring }: Props) {
+/** How a verdict is told to a caller: what it is, what he must not do, what it takes, and only then what he does. */
+export function SayEnd({ tell, never, bring, fix }: SpokenEnd) {
   const rested = useRested();
   // Whoever is on the phone reads it first; nobody else sees it.
   if (!rested && currentSeat() !== 'phone') return null;
@@ -32,6 +24,7 @@ export function SayEnd({ tell, never, bring }: Props) {
       <Part title="Tell the caller, one line at a time:" lines={tell} />
       <Part title="What he must not do:" lines={never} />
       <Part title="To bring:" lines={bring} />
+      <Part title="What he does, one line at a time:" lines={fix} />
     </div>
   );
 }

@@ -18,11 +18,11 @@ describe.each(CAUSES.map((cause) => [cause.id, cause] as const))('on the phone, 
   it('is told with how sure it is, every step of its fix and its proof', () => {
     for (const f of BIKES) {
       const remedy = cause.remedy(f);
-      const { tell } = tellCause(remedy, f, { certainty: 'likely', check: splitOf(cause, f).without });
-      expect(tell.slice(0, 2)).toEqual([remedy.what, 'That is likely, and not proved.']);
-      expect(tell[2]).toContain(splitOf(cause, f).without);
-      for (const line of remedy.fix) expect(tell).toContain(line);
-      expect(tell.at(-1)).toContain(remedy.proofOfCure.byEar);
+      const { tell, fix } = tellCause(remedy, f, { certainty: 'likely', check: splitOf(cause, f).without });
+      expect(tell).toEqual([remedy.what, 'That is likely, and not proved.']);
+      expect(fix[0]).toContain(splitOf(cause, f).without);
+      for (const line of remedy.fix) expect(fix).toContain(line);
+      expect(fix.at(-1)).toContain(remedy.proofOfCure.byEar);
     }
   });
   it('says what he must not do: each caution of the fix, and what not to pay for', () => {
@@ -54,18 +54,15 @@ describe.each(CAUSES.map((cause) => [cause.id, cause] as const))('on the phone, 
 describe('a list on the phone', () => {
   const seen = view(given({ hum: 'silent' }));
   it('names who is left with the check of each, and buys nothing before one', () => {
-    const { tell, never, bring } = tellList(seen, ['breaker-off', 'motor-dead']);
+    const { tell, never, bring, fix } = tellList(seen, ['breaker-off', 'motor-dead']);
     expect(tell[0]).toMatch(/not proved yet.*Breaker off; Motor dead/);
-    expect(tell.slice(1)).toEqual([
-      'Breaker off. The check: Breaker off: by eye?',
-      'Motor dead. The check: Motor dead: by eye?',
-    ]);
+    expect(fix).toEqual(['Breaker off. The check: Breaker off: by eye?', 'Motor dead. The check: Motor dead: by eye?']);
     expect(never.join()).toMatch(/Buy and book nothing/);
     expect(bring.join()).toMatch(/multimeter/);
   });
-  it('is three short pieces on the screen', () => {
+  it('is heard before he begins: what it is, what he must not do, what it takes, then what he does', () => {
     const text = allWords(renderToString(<SayEnd {...tellList(seen, ['breaker-off'])} />));
-    expect(text).toMatch(/Tell the caller.* What he must not do:.* To bring:/);
+    expect(text).toMatch(/Tell the caller.* What he must not do:.* To bring:.* What he does, one line at a time:/);
   });
 });
 
