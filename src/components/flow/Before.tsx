@@ -1,5 +1,6 @@
+import type { CautionId } from '../../steps/cautions.ts';
 import { Cautions } from '../caution/Cautions.tsx';
-import type { Ready } from './ready.ts';
+import { asBefore, type Ready } from './ready.ts';
 
 interface Props {
   readonly ready: Ready;
@@ -7,8 +8,24 @@ interface Props {
   readonly isDone: boolean;
 }
 
+/** What to be careful of: what is new at this question in full, what was read before by its name. */
+function Care({ ids, readBefore }: { readonly ids: readonly CautionId[]; readonly readBefore: readonly CautionId[] }) {
+  const again = ids.filter((id) => readBefore.includes(id));
+  return (
+    <>
+      <Cautions ids={ids.filter((id) => !again.includes(id))} />
+      {again.length > 0 && (
+        <details class="before">
+          <summary>{asBefore(again)}</summary>
+          <Cautions ids={again} />
+        </details>
+      )}
+    </>
+  );
+}
+
 /** What to be careful of and what has to be done before the question: what goes back together, what is set up, what still stands. */
-export function Before({ ready: { bike, standing, brought, cautions, own }, isDone }: Props) {
+export function Before({ ready: { bike, standing, brought, cautions, own, readBefore }, isDone }: Props) {
   const steps = bike.length > 0 && (
     <ol>
       {bike.map((line) => (
@@ -19,7 +36,7 @@ export function Before({ ready: { bike, standing, brought, cautions, own }, isDo
   if (isDone)
     return (
       <>
-        <Cautions ids={own} />
+        <Care ids={own} readBefore={readBefore} />
         <details class="before">
           <summary>Ready: {[...standing, ...brought].join(', ')}</summary>
           <Cautions ids={cautions.filter((id) => !own.includes(id))} />
@@ -29,7 +46,7 @@ export function Before({ ready: { bike, standing, brought, cautions, own }, isDo
     );
   return (
     <>
-      <Cautions ids={cautions} />
+      <Care ids={cautions} readBefore={readBefore} />
       {bike.length + standing.length > 0 && (
         <section class="before" aria-label="Before this">
           {steps}

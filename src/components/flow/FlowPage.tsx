@@ -42,7 +42,16 @@ interface ByHand {
 }
 
 /** What is fitted and told needs nothing done first; what is looked at and measured comes with the parts that say it. */
-const NOTHING_TO_DO: Ready = { bike: [], phone: [], standing: [], brought: [], cautions: [], own: [], care: [] };
+const NOTHING_TO_DO: Ready = {
+  bike: [],
+  phone: [],
+  standing: [],
+  brought: [],
+  cautions: [],
+  own: [],
+  readBefore: [],
+  care: [],
+};
 
 const sameAnswer = (a: Answer, b: Answer | undefined): boolean => JSON.stringify(a) === JSON.stringify(b);
 

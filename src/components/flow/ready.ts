@@ -4,6 +4,7 @@ import { cautionsOfCondition, cautionsOfStep } from '../../steps/cautions-of.ts'
 import { onThisBike } from '../../steps/concerns.ts';
 import { type ConditionKey, conditionOf, nameOf, toDo, undoOf, wordsOf } from '../../steps/conditions.ts';
 import type { Situation, Step } from '../../steps/step.ts';
+import { SHORT_NAMES } from '../caution/short-names.ts';
 import { byWord } from '../caution/signal-words.ts';
 import { SPOKEN } from '../caution/spoken.ts';
 import { CONDITION_NAMES } from './condition-names.ts';
@@ -58,6 +59,16 @@ export function toDoFor(step: Step, it: Case, steps: ReadonlyMap<string, Step>, 
   };
 }
 
+/** What was read in full before, by its names. */
+export const asBefore = (ids: readonly CautionId[]): string =>
+  `As before: ${ids.map((id) => SHORT_NAMES[id]).join(', ')}.`;
+
+/** All that is said of care at a step where nothing stands yet. */
+const cautionsAt = (step: Step, situation: Situation): readonly CautionId[] => [
+  ...(step.conditions ?? []).flatMap(cautionsOfCondition),
+  ...cautionsOfStep(step, situation),
+];
+
 /** What has to be done before a question, in words. */
 export interface Ready {
   readonly bike: readonly string[];
@@ -70,6 +81,8 @@ export interface Ready {
   readonly cautions: readonly CautionId[];
   /** Of them, what to be careful of with the step itself, once all before it is done. */
   readonly own: readonly CautionId[];
+  /** Of them, what was read in full at an earlier question and cannot maim: its name will do. */
+  readonly readBefore: readonly CautionId[];
   /** The same as it is said to a caller. */
   readonly care: readonly string[];
   /** What is easily misheard of the answer, and how to check it. */
@@ -88,6 +101,9 @@ export function readyFor(step: Step, it: Case, steps: ReadonlyMap<string, Step>,
   const now = (ids: readonly CautionId[]) => onThisBike(ids, situation.rig).filter((id) => !before.includes(id));
   const ofStep = cautionsOfStep(step, situation);
   const cautions = now([...next.flatMap(cautionsOfCondition), ...ofStep]);
+  const read = new Set(doneLately(it, steps).flatMap((other) => cautionsAt(other, situation)));
+  const readBefore = cautions.filter((id) => SHORT_NAMES[id] !== undefined && read.has(id));
+  const inFull = byWord(cautions.filter((id) => !readBefore.includes(id)));
   return {
     bike: [...undone, ...said.map((id) => wordsOf(id, situation).bike)],
     phone: [...undone, ...said.map((id) => wordsOf(id, situation).phone)],
@@ -95,7 +111,11 @@ export function readyFor(step: Step, it: Case, steps: ReadonlyMap<string, Step>,
     brought: said.map((id) => CONDITION_NAMES[nameOf(id)]),
     cautions,
     own: now(ofStep),
+    readBefore,
     misheard: misheard(step, situation),
-    care: byWord(cautions).flatMap(([, ids]) => ids.map((id) => SPOKEN[id])),
+    care: [
+      ...inFull.flatMap(([, ids]) => ids.map((id) => SPOKEN[id])),
+      ...(readBefore.length > 0 ? [asBefore(readBefore)] : []),
+    ],
   };
 }

@@ -9,7 +9,7 @@ const shown = (justCame: boolean): string =>
     <OpenStep
       step={unitKind}
       situation={on({})}
-      ready={{ bike: [], phone: [], standing: [], brought: [], cautions: [], own: [], care: [] }}
+      ready={{ bike: [], phone: [], standing: [], brought: [], cautions: [], own: [], readBefore: [], care: [] }}
       seat="bike"
       was={undefined}
       lastTime={undefined}

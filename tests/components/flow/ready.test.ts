@@ -2,8 +2,12 @@ import { describe, expect, it } from 'vitest';
 import { answered, repaired, revised } from '../../../src/case/change.ts';
 import type { Case } from '../../../src/case/events.ts';
 import { FAULT_FLOWS } from '../../../src/case/flows.ts';
+import { SHORT_NAMES } from '../../../src/components/caution/short-names.ts';
+import { SIGNAL_WORDS, type SignalWord } from '../../../src/components/caution/signal-words.ts';
+import { SPOKEN } from '../../../src/components/caution/spoken.ts';
 import { readyFor, toDoFor } from '../../../src/components/flow/ready.ts';
 import { ALL_STEPS } from '../../../src/steps/all.ts';
+import type { CautionId } from '../../../src/steps/cautions.ts';
 import { CONDITIONS, type ConditionKey, conditionOf } from '../../../src/steps/conditions.ts';
 import type { Step } from '../../../src/steps/step.ts';
 
@@ -74,6 +78,30 @@ describe('what has to be done, in words', () => {
     expect(words('run-ohms').bike.filter((line) => line === CONDITIONS['key-off'].bike)).toEqual([]);
     expect(words('run-ohms').bike[0]).toMatch(/^Key off\./);
     expect(words('run-ohms').phone[0]).toMatch(/^Key off/);
+  });
+});
+
+describe('a caution that was read at an earlier question', () => {
+  const at = (id: string, it: Case) => readyFor(steps.get(id) as Step, it, steps, { rig: {}, facts: {} });
+  // Common practice, no published source: a wall of the same words at each step is not read. What can maim stays in full.
+  it('is named, and no longer read out, where it cannot maim', () => {
+    expect(at('half-supply', begun).readBefore).toEqual([]);
+    expect(at('half-supply', begun).care.join(' ')).toContain(SPOKEN.bridge);
+    const later = at('half-supply', done('input-sides'));
+    expect(later.cautions).toContain('bridge');
+    expect(later.readBefore).toContain('bridge');
+    expect(later.care.at(-1)).toMatch(/^As before: .*no speaker wire to the frame/);
+    expect(later.care.join(' ')).not.toContain(SPOKEN.bridge);
+  });
+  it('stands in full each time where it can', () => {
+    for (const [id, word] of Object.entries(SIGNAL_WORDS) as [CautionId, SignalWord][])
+      if (word === 'Danger' || word === 'Warning') expect(SHORT_NAMES[id], id).toBeUndefined();
+    for (const step of steps.values())
+      for (const id of at(step.id, begun).cautions)
+        if (SIGNAL_WORDS[id] === 'Caution' || SIGNAL_WORDS[id] === 'Notice') expect(SHORT_NAMES[id], id).toBeDefined();
+  });
+  it('stands in full again after a repair', () => {
+    expect(at('half-supply', repaired(done('input-sides'), 'coil-open')).readBefore).toEqual([]);
   });
 });
 
