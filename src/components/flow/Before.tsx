@@ -15,7 +15,7 @@ function Care({ ids, readBefore }: { readonly ids: readonly CautionId[]; readonl
     <>
       <Cautions ids={ids.filter((id) => !again.includes(id))} />
       {again.length > 0 && (
-        <details class="before">
+        <details>
           <summary>{asBefore(again)}</summary>
           <Cautions ids={again} />
         </details>
