@@ -45,7 +45,8 @@ export const CAUTIONS = {
   'lamp-hot': 'The lamp reaches hundreds of degrees within seconds. Hold it by its leads, away from seat and plastic.',
   'ground-open':
     'Line-level plugs out first, key off: with a loose ground the amplifier’s current returns through their shields and the head unit.',
-  'wakes-loud': 'It may wake at full blast. Volume at zero and amplifier gain down before you try.',
+  'wakes-loud':
+    'It may wake at full blast. Volume at zero and amplifier gain down before you try; only to listen for its hiss the gain stays.',
   'comes-back-loud':
     'When the sound comes back, it may be loud. Volume right down first, then up slowly, and mind your ears.',
   'battery-gas':

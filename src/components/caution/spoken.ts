@@ -32,7 +32,7 @@ export const SPOKEN: Readonly<Record<CautionId, string>> = {
     'From the amplifier’s positive to its remote terminal only, through a 1 amp fuse. Never to ground or to a speaker.',
   'lamp-hot': 'The lamp burns your skin within seconds: hold it by its leads, away from seat and plastic.',
   'ground-open': 'Round line plugs out of the amplifier first, key off: a loose ground would burn them.',
-  'wakes-loud': 'It may wake at full blast: volume at zero, and no ear near a speaker.',
+  'wakes-loud': 'It may wake at full blast: volume at zero, and no ear near a speaker while the key goes on.',
   'comes-back-loud': 'Volume right down first, then up slowly: it comes back loud, mind your ears.',
   'battery-gas': 'A battery gives off explosive gas: no sparks, no flame, eye protection on.',
   'own-charger': 'A lithium battery only on its own charger.',

@@ -11,10 +11,10 @@ export const rearHiss: ChoiceStep<'hiss' | 'silent'> = choice({
   ask: (s) =>
     `Music paused, ear at ${silentOnes(s, 'a silent rear speaker')}: is there a faint hiss, or a thump when it switches on?`,
   phone: (s) =>
-    `Volume at zero, your ear a hand’s width from ${silentOnes(s, 'the silent rear grille')}. A faint hiss, like a seashell? Key off and on again, volume still at zero: a soft thump? Or dead silence?`,
+    `Volume at zero, your ear a hand’s width from ${silentOnes(s, 'the silent rear grille')}. A faint hiss, like a seashell? Now your head an arm’s length away, volume still at zero, key off and on: a soft thump? Or dead silence?`,
   how: [
     'A quiet place. Volume at zero, ear near the grille.',
-    'For the thump: volume still at zero, key off and on, a hand’s width away.',
+    'For the thump: head back an arm’s length, volume still at zero, key off and on.',
   ],
   why: 'Hiss is the amplifier’s own noise. If you hear it, output stage, wire and coil all work: look ahead of the amplifier, and at its inputs.',
   tool: 'ears',

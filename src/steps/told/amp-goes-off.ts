@@ -9,7 +9,7 @@ export const ampGoesOff: ChoiceStep<
   short: 'When it cuts out',
   ask: 'When does it cut out, or show its fault light?',
   phone:
-    'The last three times it cut out or showed its fault light: on bumps, in rain, engine running, loud, hot, quiet, every time from the start, or can’t you tell? Or does it stay on, and is silent, or just sounds bad when loud?',
+    'The last three times it cut out: on bumps or when somebody sits on, in rain, engine running, loud, hot, quiet, every time from the start, or can’t you tell? Or does it stay on, and is silent, or just sounds bad when loud?',
   how: ['Think of the last three times.', 'Is it on and never cuts out? Then the trouble is that no sound comes out.'],
   why: 'Bumps point to a bad contact, loud music to lost volts, heat to its cooling, quiet music to an amplifier that wakes by sound.',
   tool: 'none',
@@ -21,7 +21,7 @@ export const ampGoesOff: ChoiceStep<
     'stays-on': 'It stays on, it is just silent',
     ugly: 'It stays on and plays, it just sounds bad when loud',
     always: 'Fault light at once, every time it is switched on',
-    bumps: 'On bumps, at full lock, or when something is moved',
+    bumps: 'On bumps, at full lock, or when something is moved or sat on',
     wet: 'In rain, or after a wash',
     running: 'With the engine running, loud or not',
     loud: 'In loud passages',

@@ -7,8 +7,8 @@ export const howQuiet: ChoiceStep<'dead' | 'faint' | 'highs'> = choice({
   short: 'Dead or faint',
   ask: (s) => `With your ear at the grille: what comes from ${silentOnes(s, 'the silent speaker')}?`,
   phone: (s) =>
-    `Music low, put your ear to ${silentOnes(s, 'the silent speaker')}: nothing at all, faint music, or only high notes?`,
-  how: ['Music on, not loud. Cover the other speakers with a hand or a jacket.'],
+    `All plugs in, music low. Put your ear to ${silentOnes(s, 'the silent speaker')}: nothing at all, faint music, or only high notes?`,
+  how: ['All plugs back home, music on, not loud. Cover the other speakers with a hand or a jacket.'],
   why: 'Dead: a broken path or a dead channel. Faint: a bad contact or a setting. Only high notes: the coil is gone and the tweeter is not.',
   tool: 'none',
   minutes: 0.5,

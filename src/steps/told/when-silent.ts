@@ -10,7 +10,7 @@ export const whenSilent: ChoiceStep<
   short: 'When it is silent',
   ask: (s) => `When is ${silentOnes(s, 'the rear')} silent or weak: all the time, or only sometimes?`,
   phone: (s) =>
-    `Is ${silentOnes(s, 'the back')} dead all the time? Or on bumps, when wet, when hot, at full lock, with the engine running, when loud, when quiet, or can’t you tell when?`,
+    `Is ${silentOnes(s, 'the back')} dead all the time? Or on bumps, when somebody sits on, when wet, when hot, at full lock, with the engine running, when loud, when quiet, or can’t you tell when?`,
   how: ['Think of the last three times.', '“Always” means that nothing brings it back, not even for a moment.'],
   why: 'Bumps and full lock point to a contact, rain to water in a plug, loud music to lost volts, quiet music to an amplifier that wakes by sound.',
   tool: 'none',
@@ -19,7 +19,7 @@ export const whenSilent: ChoiceStep<
   observes: EVERY_PART,
   options: {
     always: 'Always',
-    bumps: 'On bumps, or when something is moved',
+    bumps: 'On bumps, or when something is moved or sat on',
     wet: 'In rain, or after a wash',
     hot: 'When it is hot',
     steering: 'At full lock of the steering',
