@@ -28,7 +28,7 @@ export const ampInputPlugOff: Cause = {
       'Push it home until it locks, and give it a tug.',
       'Tie the loom so that nothing pulls on it.',
     ],
-    tools: 'None, a cable tie',
+    tools: 'A cable tie',
     minutes: 5,
     who: YOURSELF,
     parts: [],

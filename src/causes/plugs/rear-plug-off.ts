@@ -34,7 +34,7 @@ export const rearPlugOff: Cause = {
       'Pull the plug, look at it, push it home until it locks.',
       'Tie the lead so that nothing pulls on it. Ride once, then listen again.',
     ],
-    tools: 'None, a cable tie',
+    tools: 'A cable tie',
     minutes: 5,
     who: YOURSELF,
     parts: [],

@@ -24,7 +24,7 @@ export const unitHung: Cause = {
       'Still stuck: have its code at hand, if it has one. Key off, its fuse out for a few minutes, then back in. Presets may be lost.',
       'If it keeps hanging, read the battery while the engine starts. Below 9.6 V, suspect the battery.',
     ],
-    tools: 'None, or a fuse puller',
+    tools: 'A fuse puller, if you have one',
     minutes: 8,
     who: YOURSELF,
     parts: [],

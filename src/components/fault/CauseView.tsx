@@ -22,7 +22,7 @@ import { causeSections } from './cause-sections.ts';
 import { Evidence } from './Evidence.tsx';
 import { tellCause } from './say-verdict.ts';
 import { shareInWords } from './shares.ts';
-import type { FaultView } from './view.ts';
+import type { Check, FaultView } from './view.ts';
 
 /** Whether a fix costs more than hands and a few minutes: then it is made sure of first. */
 export const isDear = ({ repair, alreadyDone }: Remedy): boolean => !alreadyDone && effortOf(repair) !== 'hands';
@@ -38,12 +38,15 @@ function standsOn(view: FaultView, cause: Cause): string {
 }
 
 /** What the word for how sure it is rests on. It says no more than was reckoned. */
-function because(view: FaultView, cause: Cause, certainty: Certainty, dear: boolean): string {
+function because(view: FaultView, cause: Cause, certainty: Certainty, dear: boolean, isDone: boolean): string {
   if (certainty === 'proved')
     return `Something that was seen points at this and at no other cause, and all else that was seen fits it.${standsOn(view, cause)}`;
   const share = shareInWords(view.shareOf(cause.id));
   const odds = `${share[0]?.toUpperCase()}${share.slice(1)}.`;
-  return dear ? `${odds} Make sure with the check below before you buy or book anything.` : odds;
+  if (!dear) return odds;
+  return isDone
+    ? `${odds} Look once more at what the check below showed before you buy or book anything.`
+    : `${odds} Make sure with the check below before you buy or book anything.`;
 }
 
 function Alternatives({ view, besides }: { readonly view: FaultView; readonly besides: readonly string[] }) {
@@ -62,6 +65,11 @@ function Alternatives({ view, besides }: { readonly view: FaultView; readonly be
     </>
   );
 }
+
+const checkTitle = (isFirst: boolean, isDone: boolean): string => {
+  if (!isFirst) return 'The check that tells';
+  return isDone ? 'Look at this once more first' : 'Check this first';
+};
 
 interface Props {
   readonly view: FaultView;
@@ -88,7 +96,7 @@ function inTurn<const L extends readonly Ids[]>(lists: L, order: readonly number
 interface BackgroundProps extends Pick<Props, 'view' | 'cause' | 'certainty' | 'besides' | 'root' | 'onReopen'> {
   readonly remedy: Remedy;
   readonly howSure: string;
-  readonly split: string | undefined;
+  readonly split: Check | undefined;
   readonly cautions: Ids;
 }
 
@@ -143,13 +151,13 @@ export function CauseView({ view, case: it, cause, certainty, besides, root, onR
     checkFirst ? [0, 1, 2] : [1, 0, 2],
   );
   const rested = useRested();
-  const howSure = because(view, cause, certainty, dear);
+  const howSure = because(view, cause, certainty, dear, split?.isDone === true);
   const check = split && (
     <section class="check">
-      <h2>{checkFirst ? 'Check this first' : 'The check that tells'}</h2>
+      <h2>{checkTitle(checkFirst, split.isDone)}</h2>
       <Cautions ids={ofCheck} />
       <p>
-        <Terms text={split} root={root} />
+        <Terms text={split.text} root={root} />
       </p>
     </section>
   );

@@ -6,12 +6,12 @@ import type { CautionId } from '../../steps/cautions.ts';
 import { CERTAINTY_WORDS } from '../flow/HowSure.tsx';
 import type { Section } from '../flow/Sheet.tsx';
 import { factSection, fixSections } from '../flow/sheet-sections.ts';
-import type { FaultView } from './view.ts';
+import type { Check, FaultView } from './view.ts';
 
 interface Known {
   readonly certainty: Certainty;
   readonly howSure: string;
-  readonly split: string | undefined;
+  readonly split: Check | undefined;
   readonly cautions: readonly CautionId[];
   readonly assumed: readonly string[];
 }
@@ -25,7 +25,7 @@ export function causeSections(
   const { first, other } = proofFor(remedy.proofOfCure, hasMeter);
   return [
     { title: 'Verdict', lines: [remedy.what, `${CERTAINTY_WORDS[certainty]}. ${howSure}`] },
-    { title: 'The check that tells', lines: split === undefined ? [] : [split] },
+    { title: 'The check that tells', lines: split === undefined ? [] : [split.text] },
     ...fixSections({ ...remedy, cautions }),
     { title: 'Numbers for this bike', lines: remedy.numbers.map((figure) => `${figure.label}: ${figureText(figure)}`) },
     { title: 'Prove the cure', lines: other ? [first, `${other.title}: ${other.text}`] : [first] },

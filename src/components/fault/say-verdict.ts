@@ -6,7 +6,7 @@ import type { Findings } from '../../steps/outcome.ts';
 import { byWord } from '../caution/signal-words.ts';
 import { SPOKEN } from '../caution/spoken.ts';
 import { cautionsByCause } from './list-sections.ts';
-import type { FaultView } from './view.ts';
+import type { Check, FaultView } from './view.ts';
 
 /** The lines of a verdict on the phone, in the order in which a caller needs them: he begins with what he hears first. */
 export interface SpokenEnd {
@@ -31,8 +31,13 @@ export const spokenCare = (ids: readonly CautionId[]): readonly string[] =>
   byWord(ids).flatMap(([, own]) => own.map((id) => SPOKEN[id]));
 
 const dontPay = (notBuy: readonly string[]): readonly string[] => notBuy.map((line) => `Do not pay for this: ${line}`);
+/** A check that was done is not asked for as if it were not: what was seen is looked at once more. */
+const checkFirst = ({ text, isDone }: Check): readonly string[] =>
+  isDone
+    ? [text, 'Before anything is bought or booked, look at that once more.']
+    : [`Before anything is bought or booked, check this: ${text}`];
 const toBring = (tools: string, parts: readonly string[]): readonly string[] => [
-  ...(/^none\b/i.test(tools) ? ['No tools.'] : [`${tools}.`]),
+  tools === 'None' ? 'No tools.' : `${tools}.`,
   ...parts.map((part) => (part.endsWith('.') ? part : `${part}.`)),
 ];
 
@@ -46,7 +51,7 @@ export function tellCause(
     ofCheck = [],
   }: {
     readonly certainty: Certainty;
-    readonly check: string | undefined;
+    readonly check: Check | undefined;
     /** What to be careful of with the check. */
     readonly ofCheck?: readonly CautionId[];
   },
@@ -54,7 +59,7 @@ export function tellCause(
   return {
     tell: [remedy.what, SURE[certainty]],
     fix: [
-      ...(check === undefined ? [] : [`Before anything is bought or booked, check this: ${check}`]),
+      ...(check === undefined ? [] : checkFirst(check)),
       ...remedy.fix,
       `Then this proves the cure: ${remedy.proofOfCure.byEar}`,
     ],
@@ -76,7 +81,7 @@ export const tellList = (view: FaultView, causes: readonly string[]): SpokenEnd 
   fix: [
     ...causes.flatMap((cause) => {
       const check = view.splitOf(cause);
-      return check === undefined ? [] : [`${view.nameOf(cause)}. The check: ${check}`];
+      return check === undefined ? [] : [`${view.nameOf(cause)}. ${check.isDone ? '' : 'The check: '}${check.text}`];
     }),
   ],
   never: [

@@ -15,6 +15,12 @@ import { knownOf } from './known-of.ts';
 /** What stands for all that nobody thought of, where causes are listed by name. */
 export const UNTHOUGHT = 'unthought';
 
+/** The check that separates a cause: what to do, or what was found where it was done as a step. */
+export interface Check {
+  readonly text: string;
+  readonly isDone: boolean;
+}
+
 /** What the screens of a fault flow ask of a case: names, shares, and what moved them. */
 export interface FaultView {
   readonly flow: StagedFlow;
@@ -36,7 +42,7 @@ export interface FaultView {
   /** The flow that looks for a cause which is not looked for here. */
   lookedForBy(cause: string): HandsOver | undefined;
   /** The check that separates a cause from the rest, with the tools at hand. */
-  splitOf(cause: string): string | undefined;
+  splitOf(cause: string): Check | undefined;
   /** The same; of a cause that another flow looks for, why that one is better at it. */
   checkOf(cause: string): string | undefined;
   /** What each answer did for or against a cause, the strongest first. */
@@ -79,7 +85,7 @@ export function viewOf(flow: StagedFlow, standing: Standing, late: Late): FaultV
   // Who noted what as cured may come out of a link: what every object has is no cause.
   const causeOf = (cause: string) => (Object.hasOwn(late.causes, cause) ? late.causes[cause] : undefined);
   const lookedForBy = (cause: string) => flow.handsOver.find((to) => elsewhere(to.flow) === cause);
-  const checkFor = (id: string) => {
+  const checkFor = (id: string): Check | undefined => {
     const cause = causeOf(id);
     if (!cause) return undefined;
     const tool = hasMeter ? 'byMeter' : 'without';
@@ -87,7 +93,9 @@ export function viewOf(flow: StagedFlow, standing: Standing, late: Late): FaultV
     const done = flow.steps.get(split.asStep?.[tool] ?? '');
     const isDone =
       done !== undefined && standing.facts[done.id] !== undefined && outcomeNamed(findings, done.id) !== 'cannot';
-    return isDone ? `You did its check: “${inWords(done.short, standing)}: ${knownOf(done, standing)}”.` : split[tool];
+    return isDone
+      ? { text: `You did its check: “${inWords(done.short, standing)}: ${knownOf(done, standing)}”.`, isDone }
+      : { text: split[tool], isDone: false };
   };
   let movedBy: ReturnType<typeof evidence> | undefined;
   return {
@@ -106,7 +114,7 @@ export function viewOf(flow: StagedFlow, standing: Standing, late: Late): FaultV
     splitOf: checkFor,
     checkOf: (id) => {
       const to = lookedForBy(id);
-      return checkFor(id) ?? (to && becauseOf(to, findings));
+      return checkFor(id)?.text ?? (to && becauseOf(to, findings));
     },
     moved: (cause) => {
       movedBy ??= evidence(model, known);

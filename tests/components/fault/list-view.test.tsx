@@ -100,7 +100,7 @@ describe('a list that is taken along', () => {
     causeOf: (id: string) => CAUSES.find((cause) => cause.id === id),
     splitOf: (id: string) => {
       const cause = CAUSES.find((one) => one.id === id);
-      return cause && splitOf(cause, onBike(EXAMPLE_RIGS['frame-fairing'])).byMeter;
+      return cause && { text: splitOf(cause, onBike(EXAMPLE_RIGS['frame-fairing'])).byMeter, isDone: false };
     },
   });
   it('has each caution of its checks once: on the screen, on paper and on the phone', () => {

@@ -10,7 +10,7 @@ import { tellCause, tellList, tellOnward } from '../../../src/components/fault/s
 import { SayEnd } from '../../../src/components/flow/SayEnd.tsx';
 import { EXAMPLE_RIGS } from '../../../src/rig/examples.ts';
 import { onBike } from '../../causes/on-bike.ts';
-import { allWords, given, hum, socket, view, words } from './fan.ts';
+import { allWords, given, hum, late, socket, view, words } from './fan.ts';
 
 const BIKES = [onBike({}), ...Object.values(EXAMPLE_RIGS).map((rig) => onBike(rig))];
 
@@ -18,7 +18,10 @@ describe.each(CAUSES.map((cause) => [cause.id, cause] as const))('on the phone, 
   it('is told with how sure it is, every step of its fix and its proof', () => {
     for (const f of BIKES) {
       const remedy = cause.remedy(f);
-      const { tell, fix } = tellCause(remedy, f, { certainty: 'likely', check: splitOf(cause, f).without });
+      const { tell, fix } = tellCause(remedy, f, {
+        certainty: 'likely',
+        check: { text: splitOf(cause, f).without, isDone: false },
+      });
       expect(tell).toEqual([remedy.what, 'That is likely, and not proved.']);
       expect(fix[0]).toContain(splitOf(cause, f).without);
       for (const line of remedy.fix) expect(fix).toContain(line);
@@ -36,7 +39,11 @@ describe.each(CAUSES.map((cause) => [cause.id, cause] as const))('on the phone, 
   it('says what to be careful of with the check that comes first', () => {
     for (const f of BIKES) {
       const ofCheck = cautionsOfCheck(cause, f);
-      const { never } = tellCause(cause.remedy(f), f, { certainty: 'likely', check: 'It?', ofCheck });
+      const { never } = tellCause(cause.remedy(f), f, {
+        certainty: 'likely',
+        check: { text: 'It?', isDone: false },
+        ofCheck,
+      });
       for (const id of ofCheck) expect(never).toContain(SPOKEN[id]);
       expect(new Set(never).size).toBe(never.length);
     }
@@ -47,7 +54,11 @@ describe.each(CAUSES.map((cause) => [cause.id, cause] as const))('on the phone, 
       const { bring } = tellCause(remedy, f, { certainty: 'proved', check: undefined });
       expect(bring.length).toBe(1 + remedy.parts.length);
       for (const part of remedy.parts) expect(bring.join(' ')).toContain(part);
+      expect(bring[0]).toBe(remedy.tools === 'None' ? 'No tools.' : `${remedy.tools}.`);
     }
+  });
+  it('needs tools or none, and never both in one line', () => {
+    for (const f of BIKES) expect(cause.remedy(f).tools).toMatch(/^None$|^(?!None\b)/i);
   });
 });
 
@@ -59,6 +70,18 @@ describe('a list on the phone', () => {
     expect(fix).toEqual(['Breaker off. The check: Breaker off: by eye?', 'Motor dead. The check: Motor dead: by eye?']);
     expect(never.join()).toMatch(/Buy and book nothing/);
     expect(bring.join()).toMatch(/multimeter/);
+  });
+  it('does not ask for a check that was done, but tells what it showed', () => {
+    const done = { text: 'You did its check: “Shaft: free”.', isDone: true };
+    const { fix } = tellList({ ...seen, splitOf: () => done }, ['motor-dead']);
+    expect(fix).toEqual(['Motor dead. You did its check: “Shaft: free”.']);
+    const cause = late.causes['motor-dead'];
+    if (!cause) expect.fail('no such cause');
+    const f = onBike({});
+    const told = tellCause(cause.remedy(f), f, { certainty: 'likely', check: done }).fix;
+    expect(told[0]).toBe(done.text);
+    expect(told[1]).toMatch(/^Before anything is bought or booked, look at that once more/);
+    expect([...fix, ...told].join(' ')).not.toMatch(/check( this)?: You did/i);
   });
   it('is heard before he begins: what it is, what he must not do, what it takes, then what he does', () => {
     const text = allWords(renderToString(<SayEnd {...tellList(seen, ['breaker-off'])} />));
