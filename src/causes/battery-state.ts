@@ -11,6 +11,7 @@ import { BATTERY_OHM, LAMP_A } from '../steps/supply/amp-feed.ts';
 import { fullBassA } from './amp-load.ts';
 import type { Figure } from './figure.ts';
 import { lampDrewA } from './supply-ways.ts';
+import { isWithoutAmp } from './the-amp.ts';
 
 /** A battery as it was read, and what sound ones read. */
 
@@ -75,6 +76,9 @@ export function givesWay(f: Findings): readonly Figure[] {
     { id: 'battery-on-full-bass', label: 'Full bass would pull it down to about', value: atFullBassV, unit: 'V' },
   ];
 }
+
+/** What is heard once the supply holds. */
+export const staysOn = (f: Findings): string => (isWithoutAmp(f) ? 'the music plays on' : 'the amplifier stays on');
 
 export const KEY_ON_OR_MORE = `${formatQuantity(KEY_ON_HEALTHY_V, 'V')} or more`;
 export const NEARLY_EMPTY = `below ${formatQuantity(KEY_ON_FLAT_V, 'V')}`;

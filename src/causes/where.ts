@@ -4,7 +4,7 @@ import { type Findings, is } from '../steps/outcome.ts';
 import { silentSpeaker } from '../steps/runs/silent-speaker.ts';
 import { toldSilentSide } from '../steps/told/silent-side.ts';
 import type { Where } from './repair-action.ts';
-import { ampOf, pairOf } from './the-amp.ts';
+import { ampOf, isWithoutAmp, pairOf } from './the-amp.ts';
 
 /** Which speakers and which side a remedy is about, as far as the answers tell. */
 
@@ -32,11 +32,17 @@ export function uglySpeakers(f: Findings): Where {
   return where === undefined || where === 'cannot' ? 'all' : where;
 }
 
+/** What drives the speakers is not bought anew because of a short behind it. */
+export const notForAShort = (f: Findings): string =>
+  isWithoutAmp(f)
+    ? 'A head unit, before the short is gone and this one has been tried again.'
+    : 'An amplifier or a head unit, before the short is gone and they have been tried again.';
+
 /** The first step of a fix where nobody knows yet which run it is. */
-export const findTheRun = (where: Where): readonly string[] =>
+export const findTheRun = (f: Findings, where: Where): readonly string[] =>
   where === 'all'
     ? [
-        'Find out which run it is, front ones too: with a meter, run by run. No meter? Key off, unplug one run, key on for a moment, volume low: is the light clear? Key off, plug it back in, try the next.',
+        `Find out which run it is, front ones too: with a meter, run by run. No meter? Key off, unplug one run, key on for a moment, volume low: ${isWithoutAmp(f) ? 'do the rest play' : 'is the light clear'}? Key off, plug it back in, try the next.`,
       ]
     : [];
 

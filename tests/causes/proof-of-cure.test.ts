@@ -11,11 +11,8 @@ describe('proofFor', () => {
   it('puts the ears first where no meter is at hand, and the meter behind them', () => {
     expect(proofFor(BOTH, false)).toEqual({ first: BOTH.byEar, other: { title: 'With a meter', text: BOTH.byMeter } });
   });
-  it('puts the meter first where there is one', () => {
-    expect(proofFor(BOTH, true)).toEqual({
-      first: BOTH.byMeter,
-      other: { title: 'Without a meter', text: BOTH.byEar },
-    });
+  it('puts the meter first where there is one, and ends in what is heard or seen', () => {
+    expect(proofFor(BOTH, true)).toEqual({ first: BOTH.byMeter, sensed: 'Then look and listen: both rears play.' });
   });
   it('asks nobody for a meter where ears are enough', () => {
     expect(proofFor({ byEar: BOTH.byEar }, true)).toEqual({ first: BOTH.byEar });

@@ -40,7 +40,7 @@ export const ampDead: Cause = {
     cautions: ['lamp-hot', 'live-clip', 'ground-open', 'ohms-dead'],
     proofOfCure: {
       byEar: `On the same wires ${ampName(f)} starts and stops with the head unit ten times in a row.`,
-      byMeter: `The same, with ${healthyRemoteInWords(f)} on the remote terminal and positive to ground within 0.5 V of the battery.`,
+      byMeter: `Head unit on: ${healthyRemoteInWords(f)} on the remote terminal, and positive to ground within 0.5 V of the battery.`,
       needs: ['head-unit-playing'],
       touches: ['amp-plus'],
     },

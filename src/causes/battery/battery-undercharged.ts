@@ -1,6 +1,7 @@
-import { batteryRead, FULL_AND_RESTED, KEY_ON_FIGURES, KEY_ON_OR_MORE } from '../battery-state.ts';
+import { batteryRead, FULL_AND_RESTED, KEY_ON_FIGURES, KEY_ON_OR_MORE, staysOn } from '../battery-state.ts';
 import type { Cause } from '../cause.ts';
 import { CUT_OUT } from '../supply-ways.ts';
+import { isWithoutAmp } from '../the-amp.ts';
 import { YOURSELF } from '../who.ts';
 
 export const batteryUndercharged: Cause = {
@@ -15,10 +16,12 @@ export const batteryUndercharged: Cause = {
   mends: ['amp-supply'],
   article: 'the-charging-system',
   remedy: (f) => ({
-    what: 'The battery has too little charge: loud music pulls it below the volts at which an amplifier switches itself off.',
+    what: isWithoutAmp(f)
+      ? 'The battery has too little charge: loud music pulls its volts down until the sound gives out.'
+      : 'The battery has too little charge: loud music pulls it below the volts at which an amplifier switches itself off.',
     background:
       'Short rides, months parked up, heated gear, or the radio on with the engine off take out more than riding puts back.',
-    numbers: [...batteryRead(f), ...KEY_ON_FIGURES, CUT_OUT],
+    numbers: [...batteryRead(f), ...KEY_ON_FIGURES, ...(isWithoutAmp(f) ? [] : [CUT_OUT])],
     repair: [{ do: 'charge-battery' }],
     fix: [
       'Charge it fully, with a charger made for its chemistry. Then four hours’ rest.',
@@ -36,8 +39,7 @@ export const batteryUndercharged: Cause = {
     ],
     cautions: ['flat-battery'],
     proofOfCure: {
-      byEar:
-        'Ten minutes at the volume where it failed, engine off: the amplifier stays on. Next morning the bike starts as usual.',
+      byEar: `Ten minutes at the volume where it failed, engine off: ${staysOn(f)}. Next morning the bike starts as usual.`,
       byMeter: `Key on, music playing: ${KEY_ON_OR_MORE} at the posts after ten minutes.`,
       touches: ['battery-plus'],
     },

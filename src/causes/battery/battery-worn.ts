@@ -9,9 +9,11 @@ import {
   KEY_ON_OR_MORE,
   NEARLY_EMPTY,
   RUNNING,
+  staysOn,
 } from '../battery-state.ts';
 import type { Cause } from '../cause.ts';
 import { CUT_OUT } from '../supply-ways.ts';
+import { isWithoutAmp } from '../the-amp.ts';
 import { YOURSELF } from '../who.ts';
 
 export const batteryWorn: Cause = {
@@ -30,7 +32,7 @@ export const batteryWorn: Cause = {
   remedy: (f) => ({
     what: 'The battery sags under load: its internal resistance is up and its capacity is gone.',
     background: 'Three to five years, or one deep discharge, will do it. With no load it may read fine.',
-    numbers: [...batteryRead(f), ...givesWay(f), ...KEY_ON_FIGURES, CUT_OUT],
+    numbers: [...batteryRead(f), ...givesWay(f), ...KEY_ON_FIGURES, ...(isWithoutAmp(f) ? [] : [CUT_OUT])],
     repair: [{ do: 'replace-battery' }],
     fix: [
       `Charge the old one fully first, then four hours’ rest. ${FULL_AND_RESTED} Key on for fifteen minutes: ${NEARLY_EMPTY}, it is worn.`,
@@ -48,7 +50,7 @@ export const batteryWorn: Cause = {
     notBuy: ['A battery, before this one has been charged and rested.', 'An amplifier or a capacitor.'],
     cautions: ['outdoors', 'hot'],
     proofOfCure: {
-      byEar: 'Ten minutes at the volume where it failed, engine off: the amplifier stays on, and the bike starts.',
+      byEar: `Ten minutes at the volume where it failed, engine off: ${staysOn(f)}, and the bike starts.`,
       byMeter: `Key on, music playing: ${KEY_ON_OR_MORE} at the posts after ten minutes.`,
       touches: ['battery-plus'],
       needs: ['head-unit-playing'],

@@ -1,7 +1,16 @@
 import { CHARGING_MOST_V, OVERVOLTAGE_CUT_HIGHEST_V, OVERVOLTAGE_CUT_LOWEST_V } from '../../compute/amp-supply.ts';
-import { batteryRead, CHARGING_BAND, CHARGING_FIGURE, RUNNING } from '../battery-state.ts';
+import { batteryRead, CHARGING_BAND, CHARGING_FIGURE, RUNNING, staysOn } from '../battery-state.ts';
 import type { Cause } from '../cause.ts';
+import type { Figure } from '../figure.ts';
+import { isWithoutAmp } from '../the-amp.ts';
 import { YOURSELF_OR_FITTER } from '../who.ts';
+
+const SWITCHES_OFF_ABOVE: Figure = {
+  id: 'overvoltage-cut',
+  label: 'Amplifiers switch off above',
+  value: [OVERVOLTAGE_CUT_LOWEST_V, OVERVOLTAGE_CUT_HIGHEST_V],
+  unit: 'V',
+};
 
 export const chargingTooHigh: Cause = {
   id: 'charging-too-high',
@@ -19,18 +28,15 @@ export const chargingTooHigh: Cause = {
   mends: ['amp-supply'],
   article: 'the-charging-system',
   remedy: (f) => ({
-    what: 'The regulator is not limiting: with the engine running an amplifier gets too many volts and shuts down to save itself.',
+    what: isWithoutAmp(f)
+      ? 'The regulator is not limiting: with the engine running everything on the bike gets too many volts.'
+      : 'The regulator is not limiting: with the engine running an amplifier gets too many volts and shuts down to save itself.',
     background: 'A bad regulator ground makes it sense low and charge high. With the engine off nothing shows.',
     numbers: [
       ...batteryRead(f),
       CHARGING_FIGURE,
       { id: 'charging-too-high', label: 'Too high', value: CHARGING_MOST_V, unit: 'V', limit: 'above' },
-      {
-        id: 'overvoltage-cut',
-        label: 'Amplifiers switch off above',
-        value: [OVERVOLTAGE_CUT_LOWEST_V, OVERVOLTAGE_CUT_HIGHEST_V],
-        unit: 'V',
-      },
+      ...(isWithoutAmp(f) ? [] : [SWITCHES_OFF_ABOVE]),
     ],
     repair: [{ do: 'repair-charging' }],
     fix: [
@@ -45,12 +51,14 @@ export const chargingTooHigh: Cause = {
     who: YOURSELF_OR_FITTER,
     parts: ['Regulator, if a clean plug and ground do not cure it'],
     notBuy: [
-      'An amplifier: it is right to switch off at that voltage.',
+      isWithoutAmp(f)
+        ? 'A head unit, before the voltage is right: the next one would get as much.'
+        : 'An amplifier: it is right to switch off at that voltage.',
       'A regulator, before it has been measured with the engine running and a clean ground.',
     ],
     cautions: ['own-charger'],
     proofOfCure: {
-      byEar: 'Half an hour on the road, music on: the amplifier stays on, and the lights are as bright as usual.',
+      byEar: `Half an hour on the road, music on: ${staysOn(f)}, and the lights are as bright as usual.`,
       byMeter: `${RUNNING}: ${CHARGING_BAND} at the posts.`,
       touches: ['battery-plus'],
     },

@@ -1,7 +1,8 @@
 import { estimate } from '../../rig/rig.ts';
 import { drawFigures } from '../amp-load.ts';
-import { batteryRead, CHARGING_BAND, CHARGING_FIGURE, FULL_AND_RESTED, RUNNING } from '../battery-state.ts';
+import { batteryRead, CHARGING_BAND, CHARGING_FIGURE, FULL_AND_RESTED, RUNNING, staysOn } from '../battery-state.ts';
 import type { Cause } from '../cause.ts';
+import { isWithoutAmp } from '../the-amp.ts';
 import { YOURSELF_OR_FITTER } from '../who.ts';
 
 export const chargingTooLow: Cause = {
@@ -52,13 +53,12 @@ export const chargingTooLow: Cause = {
     who: YOURSELF_OR_FITTER,
     parts: ['Regulator or stator, only the one that measured bad'],
     notBuy: [
-      'An amplifier, or a battery: the new one would go flat just the same.',
+      `${isWithoutAmp(f) ? 'A' : 'An amplifier, or a'} battery: the new one would go flat just the same.`,
       'A stator and a regulator, before one of them has measured bad.',
     ],
     cautions: ['ohms-dead'],
     proofOfCure: {
-      byEar:
-        'An hour on the road with music as usual, then ten loud minutes with the engine off: the amplifier stays on.',
+      byEar: `An hour on the road with music as usual, then ten loud minutes with the engine off: ${staysOn(f)}.`,
       byMeter: `${RUNNING}, music as usual: ${CHARGING_BAND} at the posts.`,
       touches: ['battery-plus'],
     },

@@ -1,5 +1,15 @@
 import type { Cause } from '../cause.ts';
+import { isWithoutAmp } from '../the-amp.ts';
 import { YOURSELF_OR_FITTER } from '../who.ts';
+
+const AT_THE_AMP: readonly string[] = [
+  'Key off, signal plug off the amplifier: still there with the engine on? Then it is ground or supply.',
+  'Gone with the plug off: keep the signal leads a hand’s width from charging and positive leads, and cross them at right angles.',
+  'Still there: run the amplifier’s ground straight to the battery negative post, with no other ground at that end. One thing at a time, and listen after each.',
+];
+const NO_CABLE: readonly string[] = [
+  'Still there with the radio on, and nothing plugged in? Then it is made in the head unit’s own supply: have its ground cleaned and tightened.',
+];
 
 export const noiseWithEngine: Cause = {
   id: 'noise-with-engine',
@@ -14,28 +24,31 @@ export const noiseWithEngine: Cause = {
   },
   mends: ['unit-leads', 'amp-supply'],
   article: 'noise-and-ground-loops',
-  remedy: () => ({
+  remedy: (f) => ({
     what: 'The tone has not changed: charging or ignition noise is getting into the sound.',
-    background:
-      'It gets in one of three ways: a phone charging from the bike while playing by cable, a signal lead next to a power lead, or two grounds at different points.',
+    background: isWithoutAmp(f)
+      ? 'Without an amplifier it mostly gets in over a phone that charges from the bike while it plays by cable.'
+      : 'It gets in one of three ways: a phone charging from the bike while playing by cable, a signal lead next to a power lead, or two grounds at different points.',
     numbers: [],
     repair: [
       { do: 'part-from-noise', of: 'phone-lead' },
-      { do: 'part-from-noise', of: 'signal-lead' },
-      { do: 'own-ground' },
+      ...(isWithoutAmp(f) ? [] : ([{ do: 'part-from-noise', of: 'signal-lead' }, { do: 'own-ground' }] as const)),
     ],
     fix: [
       'Outdoors, idling, music paused. Charging lead off the phone: gone? Then use another charger, or play without the cable.',
-      'Key off, signal plug off the amplifier: still there with the engine on? Then it is ground or supply.',
-      'Gone with the plug off: keep the signal leads a hand’s width from charging and positive leads, and cross them at right angles.',
-      'Still there: run the amplifier’s ground straight to the battery negative post, with no other ground at that end. One thing at a time, and listen after each.',
+      ...(isWithoutAmp(f) ? NO_CABLE : AT_THE_AMP),
     ],
     tools: 'Cable ties, spanner',
     minutes: 60,
     who: YOURSELF_OR_FITTER,
     parts: [],
-    notBuy: ['A noise filter, before all three have been tried.', 'A reflash or speakers.'],
-    cautions: ['outdoors'],
+    notBuy: [
+      isWithoutAmp(f)
+        ? 'A noise filter, before the charging lead has been off.'
+        : 'A noise filter, before all three have been tried.',
+      'A reflash or speakers.',
+    ],
+    cautions: isWithoutAmp(f) ? ['outdoors', 'hot'] : ['outdoors'],
     proofOfCure: { byEar: 'Outdoors, idling and at 3000 rpm, music paused: silent with your ear at the cone.' },
   }),
 };

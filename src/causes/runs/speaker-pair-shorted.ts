@@ -5,6 +5,7 @@ import { capital } from '../the-amp.ts';
 import {
   findTheRun,
   isOfOneSpeaker,
+  notForAShort,
   onePlaced,
   placed,
   runThatIsShorted,
@@ -43,7 +44,7 @@ export const speakerPairShorted: Cause = {
       axleOf(f) === 'rear' || isOfOneSpeaker(f) ? runFigures(f) : [...lowestRunRead(f), coilFigure(f, axleOf(f))],
     repair: [{ do: 'renew-wire', wire: 'speaker-run', where: placeOf(f) }],
     fix: [
-      ...findTheRun(placeOf(f)),
+      ...findTheRun(f, placeOf(f)),
       'Leave that run unplugged: don’t keep restarting into the short.',
       'Key off, plug apart, meter on ohms: the run that reads next to nothing is the one. One wire off its speaker: still the same?',
       'Remake its ends, no loose strands. A pinched length: new wire.',
@@ -53,7 +54,7 @@ export const speakerPairShorted: Cause = {
     minutes: 45,
     who: YOURSELF_OR_FITTER,
     parts: ['Terminals, a length of speaker wire as thick as the old one'],
-    notBuy: ['An amplifier or a head unit, before the short is gone and they have been tried again.'],
+    notBuy: [notForAShort(f)],
     cautions: ['into-a-short', 'ohms-dead'],
     proofOfCure: runWhole(f),
   }),

@@ -1,10 +1,14 @@
-import { is } from '../../steps/outcome.ts';
+import { type Findings, is } from '../../steps/outcome.ts';
 import type { Cause } from '../cause.ts';
 import { figureText } from '../figure.ts';
-import { capital } from '../the-amp.ts';
-import { findTheRun, onePlaced, placed, placeToFrame } from '../where.ts';
+import { capital, isWithoutAmp } from '../the-amp.ts';
+import { findTheRun, notForAShort, onePlaced, placed, placeToFrame } from '../where.ts';
 import { YOURSELF_OR_FITTER } from '../who.ts';
 import { CLEAR_OF_FRAME, lowestToFrameRead, TOUCHES_FRAME } from './run-figures.ts';
+
+/** What tells that the run which was just unplugged is the one. */
+const comesBack = (f: Findings): string =>
+  isWithoutAmp(f) ? 'do the rest play' : 'does the light clear, or do the rest play';
 
 export const speakerWireToFrame: Cause = {
   id: 'speaker-wire-to-frame',
@@ -15,11 +19,10 @@ export const speakerWireToFrame: Cause = {
       is(f, 'wire-to-frame', 'shorted') ||
       is(f, 'wire-to-frame@front', 'shorted') ||
       is(f, 'amp-wires-to-frame', 'shorted')
-        ? 'Key off, unplug one run at a time: with which one off does the light clear, or do the rest play? Does only that one read ohms to the frame?'
+        ? `Key off, unplug one run at a time: with which one off ${comesBack(f)}? Does only that one read ohms to the frame?`
         : 'Key off, plug apart, meter on ohms, lids moving: is a speaker wire below 100 Ω to bare frame metal?',
     needs: ['meter-on-ohms'],
-    without:
-      'Key off, unplug one run at a time, the rest plugged in: with one of them off, does the light clear, or do the rest play?',
+    without: `Key off, unplug one run at a time, the rest plugged in: with one of them off, ${comesBack(f)}?`,
   }),
   mends: ['run'],
   article: 'half-the-supply-on-a-speaker-wire',
@@ -30,7 +33,7 @@ export const speakerWireToFrame: Cause = {
     numbers: [...lowestToFrameRead(f), CLEAR_OF_FRAME, TOUCHES_FRAME],
     repair: [{ do: 'free-wire', wire: 'speaker-run', where: placeToFrame(f) }],
     fix: [
-      ...findTheRun(placeToFrame(f)),
+      ...findTheRun(f, placeToFrame(f)),
       'Leave that run unplugged: don’t keep restarting into the short.',
       'Key off, plugs apart. Meter on ohms, red on one wire after the other, black on bare bright frame metal. Move lids, steering and seat.',
       placeToFrame(f).startsWith('rear')
@@ -43,8 +46,8 @@ export const speakerWireToFrame: Cause = {
     minutes: 45,
     who: YOURSELF_OR_FITTER,
     parts: [],
-    notBuy: ['An amplifier or a head unit, before the short is gone and they have been tried again.'],
-    ifDoneAnyway: 'A new amplifier on the same wire shuts down too, or dies.',
+    notBuy: [notForAShort(f)],
+    ifDoneAnyway: `A new ${isWithoutAmp(f) ? 'head unit' : 'amplifier'} on the same wire shuts down too, or dies.`,
     cautions: ['ohms-dead'],
     proofOfCure: {
       byEar: 'It plays after key off and on, and for 30 minutes at the volume that tripped it. Lids open and shut.',

@@ -3,7 +3,7 @@ import { axleOf } from '../../rig/corner.ts';
 import type { Findings } from '../../steps/outcome.ts';
 import type { Cause } from '../cause.ts';
 import type { Where } from '../repair-action.ts';
-import { capital } from '../the-amp.ts';
+import { capital, isWithoutAmp } from '../the-amp.ts';
 import { onePlaced, placed, uglySpeakers } from '../where.ts';
 import { YOURSELF_OR_FITTER } from '../who.ts';
 
@@ -39,7 +39,9 @@ export const coilRubbing: Cause = {
       'Loosen its screws evenly and listen again: a mount that is not flat bends the frame, and the coil rubs.',
       'Still scraping? Replace just that one: same size, kind and rated ohms. If you can’t get one, replace both sides of the pair.',
       'Flat mount, screws evenly tight, positive to positive, no terminal touching metal.',
-      'Deal with what did it: high-pass on at 80 to 100 Hz, bass knob at zero, gain set by test tone.',
+      isWithoutAmp(f)
+        ? 'Deal with what did it: bass a few steps down, and volume below where it distorts.'
+        : 'Deal with what did it: high-pass on at 80 to 100 Hz, bass knob at zero, gain set by test tone.',
     ],
     tools: 'Screwdriver',
     minutes: 45,

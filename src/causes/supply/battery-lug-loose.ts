@@ -1,24 +1,33 @@
-import type { Cause } from '../cause.ts';
+import type { Findings } from '../../steps/outcome.ts';
+import type { Cause, CheckNeeds } from '../cause.ts';
 import { CUT_OUT, healthyFigure, LAMP_NEEDS, LAMP_ON, readFigures } from '../supply-ways.ts';
+import { isWithoutAmp } from '../the-amp.ts';
 import { YOURSELF } from '../who.ts';
+
+/** Some amperes have to flow. Without an amplifier’s terminals to clip a lamp to, the bike itself draws them. */
+const load = (f: Findings): string => (isWithoutAmp(f) ? 'Key on, engine off, lights on, music playing' : LAMP_ON);
+const loadNeeds = (f: Findings): CheckNeeds =>
+  isWithoutAmp(f) ? { needs: ['head-unit-playing'], touches: ['battery-plus'] } : LAMP_NEEDS;
 
 export const batteryLugLoose: Cause = {
   id: 'battery-lug-loose',
   title: 'A ring on the battery posts is loose',
   faults: ['battery-lug-loose'],
-  split: {
-    byMeter: `${LAMP_ON}: more than 10 mV from a battery post itself to one of the rings on it?`,
-    ...LAMP_NEEDS,
+  split: (f) => ({
+    byMeter: `${load(f)}: more than 10 mV from a battery post itself to one of the rings on it?`,
+    ...loadNeeds(f),
     without: 'Key off: does any ring on a battery post turn by hand?',
     asStep: { without: 'rings-look' },
-  },
+  }),
   mends: ['amp-supply'],
   article: 'voltage-drop-under-load',
   remedy: (f) => ({
-    what: 'A ring on a battery post makes contact only part of the time: the amplifier’s positive, its ground, or the bike’s own.',
+    what: `A ring on a battery post makes contact only part of the time${isWithoutAmp(f) ? '' : ': the amplifier’s positive, its ground, or the bike’s own'}.`,
     background:
       'Usually several rings are stacked on one short screw, or the screw was not tightened after work on the battery.',
-    numbers: [...readFigures(f, 'plus'), ...readFigures(f, 'ground'), healthyFigure(f, 'plus'), CUT_OUT],
+    numbers: isWithoutAmp(f)
+      ? []
+      : [...readFigures(f, 'plus'), ...readFigures(f, 'ground'), healthyFigure(f, 'plus'), CUT_OUT],
     repair: [
       { do: 'tighten-joint', at: 'battery-plus' },
       { do: 'tighten-joint', at: 'battery-minus' },
@@ -29,7 +38,9 @@ export const batteryLugLoose: Cause = {
       'Tug each lead: if one slips in its crimp, it needs a new ring.',
       'Clean rings and posts bright. Largest ring at the bottom, thin ones on top, and a screw long enough for all of them.',
       'Positive tight, then negative. No ring may turn by hand.',
-      'Don’t crank before both are tight: with the bike’s negative loose, the starter current goes through the amplifier’s ground.',
+      isWithoutAmp(f)
+        ? 'Don’t crank before both are tight.'
+        : 'Don’t crank before both are tight: with the bike’s negative loose, the starter current goes through the amplifier’s ground.',
       'Tighten again after the first ride.',
     ],
     tools: 'Spanner, wire brush',
@@ -39,8 +50,8 @@ export const batteryLugLoose: Cause = {
     notBuy: ['A battery, a fuse or an amplifier: a screw was loose.'],
     proofOfCure: {
       byEar: 'Press every ring with one finger, music on: nothing flickers. After a ride the clock still runs.',
-      byMeter: `${LAMP_ON}: each ring against its own post below 10 mV, and steady when you press.`,
-      ...LAMP_NEEDS,
+      byMeter: `${load(f)}: each ring against its own post below 10 mV, and steady when you press.`,
+      ...loadNeeds(f),
     },
   }),
 };

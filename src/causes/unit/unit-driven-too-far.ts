@@ -3,6 +3,7 @@ import { ampDriving } from '../../rig/rig.ts';
 import { type Findings, is } from '../../steps/outcome.ts';
 import { cleanFrontV } from '../../steps/unit/unit-at-top.ts';
 import type { Cause } from '../cause.ts';
+import { isWithoutAmp } from '../the-amp.ts';
 import { YOURSELF } from '../who.ts';
 import { boostFigures, cleanFigures, readAtTop } from './clean-limits.ts';
 
@@ -26,13 +27,12 @@ export const unitDrivenTooFar: Cause = {
   id: 'unit-driven-too-far',
   title: 'Volume past what it can play cleanly',
   faults: ['unit-output-driven-too-far'],
-  split: {
-    byMeter:
-      'Speakers off an amplifier, 80 Hz tone, one step at a time: does a step near the top add fewer volts than the one before?',
+  split: (f) => ({
+    byMeter: `${isWithoutAmp(f) ? '' : 'Speakers off an amplifier, '}80 Hz tone, one step at a time: does a step near the top add fewer volts than the one before?`,
     needs: ['tone-80'],
     touches: ['unit-front-plus'],
     without: 'Two or three steps lower: clean, and as loud as a bike like this should be?',
-  },
+  }),
   mends: ['settings'],
   article: 'where-it-turns-ugly',
   remedy: (f) => ({

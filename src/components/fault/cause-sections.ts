@@ -22,13 +22,16 @@ export function causeSections(
   remedy: Remedy,
   { certainty, howSure, split, cautions, assumed }: Known,
 ): readonly Section[] {
-  const { first, other } = proofFor(remedy.proofOfCure, hasMeter);
+  const { first, sensed, other } = proofFor(remedy.proofOfCure, hasMeter);
   return [
     { title: 'Verdict', lines: [remedy.what, `${CERTAINTY_WORDS[certainty]}. ${howSure}`] },
     { title: 'The check that tells', lines: split === undefined ? [] : [split.text] },
     ...fixSections({ ...remedy, cautions }),
     { title: 'Numbers for this bike', lines: remedy.numbers.map((figure) => `${figure.label}: ${figureText(figure)}`) },
-    { title: 'Prove the cure', lines: other ? [first, `${other.title}: ${other.text}`] : [first] },
+    {
+      title: 'Prove the cure',
+      lines: [first, ...(sensed ? [sensed] : []), ...(other ? [`${other.title}: ${other.text}`] : [])],
+    },
     factSection(standing),
     { title: 'Assumed', lines: assumed },
   ];

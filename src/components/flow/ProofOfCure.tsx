@@ -6,12 +6,13 @@ interface Props {
   readonly hasMeter: boolean;
 }
 
-/** The check that proves a cure, with the tools that are at hand. The other one, if there is one, is folded behind it. */
+/** The check that proves a cure, with the tools at hand. What would take a meter is folded behind it where there is none. */
 export function ProofOfCure({ proof, hasMeter }: Props) {
-  const { first, other } = proofFor(proof, hasMeter);
+  const { first, sensed, other } = proofFor(proof, hasMeter);
   return (
     <>
       <p>{first}</p>
+      {sensed && <p>{sensed}</p>}
       {other && (
         <details>
           <summary>{other.title}</summary>
