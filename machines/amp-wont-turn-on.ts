@@ -35,6 +35,7 @@ import { senseLevel } from '../src/steps/turn-on/sense-level.ts';
 import { wakesWhenLoud } from '../src/steps/turn-on/wakes-when-loud.ts';
 import { adapterLook } from '../src/steps/unit/adapter-look.ts';
 import { rearPair } from '../src/steps/unit/rear-pair.ts';
+import { unitScreen } from '../src/steps/unit/unit-screen.ts';
 import { opening } from './amp-wont-turn-on.opening.ts';
 import { before, flow } from './kit.ts';
 import { SUPPLY_CAUSES } from './supply-causes.ts';
@@ -47,12 +48,18 @@ const isDrivenTooFar = (f: Findings): boolean =>
   is(f, 'lowest-volts', 'holds') &&
   is(f, 'amp-runs', 'ok');
 
+/** What has to wake it does not run itself, and nobody has looked why: an amplifier that stays off then is right to. */
+const isDeadUnit = (f: Findings): boolean =>
+  is(f, 'unit-screen', 'dark', 'hung', 'restarts') &&
+  ['unit-feeds', 'unit-fuses', 'unit-restart'].every((id) => f.facts[id] === undefined);
+
 /** The amplifier stays off, or goes off at times: its lamp is dark or shows a fault, though the head unit plays. */
 export const ampWontTurnOn = flow(opening, {
   look: [
     ampLight,
     ampGoesOff,
     ampSigns,
+    unitScreen,
     whatElse,
     recover,
     ampSwitches,
@@ -162,7 +169,14 @@ export const ampWontTurnOn = flow(opening, {
       ],
     },
     // Where these sent it here, and it is none of what is looked for here.
-    { flow: 'no-sound-at-all', title: 'No sound at all', because: 'No speaker plays.', causes: [] },
+    {
+      flow: 'no-sound-at-all',
+      title: 'No sound at all',
+      because: (f) =>
+        isDeadUnit(f) ? 'The head unit itself does not run, and wakes no amplifier.' : 'No speaker plays.',
+      isIt: { when: isDeadUnit, by: [unitScreen] },
+      causes: [],
+    },
     {
       flow: 'eq-changes-when-engine-starts',
       title: 'The sound changes with the engine',

@@ -339,6 +339,13 @@ const lookedForBy = (flow: StagedFlow, f: Findings, cause: string | undefined): 
 const flowOf = (flow: StagedFlow, { mayHandOver = true }: FlowContext, f: Findings, cause: string | undefined) =>
   mayHandOver ? lookedForBy(flow, f, cause) : undefined;
 
+/** Whatever nobody thought of leads, and nothing of this flow's own comes near: what is left after one repair may be its own. */
+function isLostHere(flow: StagedFlow, shares: readonly Share[]): boolean {
+  const [first] = shares;
+  const own = shares.find(({ cause }) => flow.causes.includes(cause));
+  return isUnthought(first?.cause ?? '') && (own?.shareRatio ?? 0) < NEAR_SHARE * (first?.shareRatio ?? 0);
+}
+
 const GOES_BACK = 'Nothing that is looked for here fits what was seen. It goes on where it began, with that in mind.';
 /** The flow that a case came from, where this one has come to the end of what it knows: there it may be another thing. */
 function backTo(
@@ -371,7 +378,7 @@ function conclusion(
   const isNamed = first && flow.causes.includes(first.cause) && certainty !== 'short list';
   if (isNamed && canBeBuilt(reckoned)(first.cause))
     return { kind: 'conclude', cause: first.cause, certainty, besides: besidesOf(flow, f, reckoned, first.cause) };
-  const back = isUnthought(shares[0]?.cause ?? '') ? backTo(flow, context) : undefined;
+  const back = isLostHere(flow, shares) ? backTo(flow, context) : undefined;
   if (back) return { kind: 'hand over', to: back };
   // A list is never empty: where all that is likely is nobody's here, it says who of its own comes next.
   const all = shares.filter(({ cause }) => flow.causes.includes(cause));

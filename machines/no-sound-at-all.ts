@@ -9,15 +9,22 @@ import { signalLeadOhms } from '../src/steps/plugs/signal-lead-ohms.ts';
 import { signalLeadTug } from '../src/steps/plugs/signal-lead-tug.ts';
 import { wireToFrame } from '../src/steps/runs/wire-to-frame.ts';
 import { audioTarget } from '../src/steps/settings/audio-target.ts';
+import { headsetHears } from '../src/steps/settings/headset-hears.ts';
+import { playSigns } from '../src/steps/settings/play-signs.ts';
 import { sourcePlays } from '../src/steps/settings/source-plays.ts';
+import { metersDigit } from '../src/steps/tools/meter-digit.ts';
 import { toolsAtHand } from '../src/steps/tools/tools-at-hand.ts';
+import { bikeLights } from '../src/steps/unit/bike-lights.ts';
+import { muteWire } from '../src/steps/unit/mute-wire.ts';
 import { rearOffUnit } from '../src/steps/unit/rear-off-unit.ts';
 import { unitFeeds } from '../src/steps/unit/unit-feeds.ts';
 import { unitFuseOhms } from '../src/steps/unit/unit-fuse-ohms.ts';
+import { unitFuseSwap } from '../src/steps/unit/unit-fuse-swap.ts';
 import { unitFuses } from '../src/steps/unit/unit-fuses.ts';
 import { unitPins } from '../src/steps/unit/unit-pins.ts';
 import { unitRestart } from '../src/steps/unit/unit-restart.ts';
 import { unitScreen } from '../src/steps/unit/unit-screen.ts';
+import { unitSends } from '../src/steps/unit/unit-sends.ts';
 import { unitWiresToFrame } from '../src/steps/unit/unit-wires-to-frame.ts';
 import { before, flow } from './kit.ts';
 import { opening } from './no-sound-at-all.opening.ts';
@@ -26,29 +33,51 @@ import { opening } from './no-sound-at-all.opening.ts';
 export const noSoundAtAll = flow(opening, {
   look: [
     unitScreen,
+    bikeLights,
     sourcePlays,
+    playSigns,
     audioTarget,
+    headsetHears,
     otherSource,
     ampLight,
     unitRestart,
     unitFuses,
+    unitFuseSwap,
     unitPins,
     pinLook,
     signalLeadTug,
     rearOffUnit,
+    muteWire,
     toolsAtHand,
   ],
-  measure: [unitFeeds, unitFuseOhms, wireToFrame, unitWiresToFrame, rearAmpInput, halfSupply, signalLeadOhms],
+  measure: [
+    unitFeeds,
+    unitFuseOhms,
+    wireToFrame,
+    unitWiresToFrame,
+    metersDigit,
+    unitSends,
+    rearAmpInput,
+    halfSupply,
+    signalLeadOhms,
+  ],
   safe: [
     // What a finger on a button can cure comes before anything is taken apart.
     before(ampLight, unitScreen),
     before(unitRestart, unitScreen),
     before(unitFuses, unitScreen),
+    before(bikeLights, unitScreen),
     before(unitFuseOhms, unitFuses),
+    before(unitFuseSwap, unitFuses),
+    before(playSigns, unitScreen, sourcePlays),
+    before(headsetHears, unitScreen, audioTarget),
     before(unitPins, unitScreen),
     before(unitFeeds, unitScreen),
     before(pinLook, unitScreen, sourcePlays),
     before(rearOffUnit, sourcePlays),
+    before(muteWire, unitScreen, sourcePlays),
+    // What a wire on the frame has switched off gives no signal, and a tone is no help against it.
+    before(unitSends, metersDigit, unitScreen, sourcePlays, audioTarget, unitWiresToFrame),
     before(halfSupply, rearAmpInput),
   ],
   causes: [
@@ -64,7 +93,6 @@ export const noSoundAtAll = flow(opening, {
     'amp-input-plug-off',
     'signal-lead-open',
     'converter-dead',
-    // Without an amplifier; else it is what the next flow looks for.
     'battery-cuts-off',
   ],
   handsOver: [
@@ -86,7 +114,6 @@ export const noSoundAtAll = flow(opening, {
         'amp-dead',
         'remote-source-dead',
         'shared-ground-screw',
-        'battery-cuts-off',
       ],
     },
   ],

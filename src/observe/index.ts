@@ -88,7 +88,9 @@ import { saySecondLook } from './runs/second-look.ts';
 import { sayWireToFrame } from './runs/wire-to-frame.ts';
 import { sayAudioTarget } from './settings/audio-target.ts';
 import { sayFaderCentre } from './settings/fader-centre.ts';
+import { sayHeadsetHears } from './settings/headset-hears.ts';
 import { sayPhoneFlat } from './settings/phone-flat.ts';
+import { sayPlaySigns } from './settings/play-signs.ts';
 import { sayRearControl } from './settings/rear-control.ts';
 import { saySourcePlays } from './settings/source-plays.ts';
 import { saySpeedOff } from './settings/speed-off.ts';
@@ -141,6 +143,8 @@ import { saySenseLevel } from './turn-on/sense-level.ts';
 import { sayWakesWhenLoud } from './turn-on/wakes-when-loud.ts';
 import { sayAdapterLook } from './unit/adapter-look.ts';
 import { sayAdapterPairs } from './unit/adapter-pairs.ts';
+import { sayBikeLights } from './unit/bike-lights.ts';
+import { sayMuteWire } from './unit/mute-wire.ts';
 import { sayRearOffUnit } from './unit/rear-off-unit.ts';
 import { sayRearPair } from './unit/rear-pair.ts';
 import { sayRearPairAgain } from './unit/rear-pair-again.ts';
@@ -148,11 +152,13 @@ import { sayRearPairPlace } from './unit/rear-pair-place.ts';
 import { sayUnitAtTop } from './unit/unit-at-top.ts';
 import { sayUnitFeeds } from './unit/unit-feeds.ts';
 import { sayUnitFuseOhms } from './unit/unit-fuse-ohms.ts';
+import { sayUnitFuseSwap } from './unit/unit-fuse-swap.ts';
 import { sayUnitFuses } from './unit/unit-fuses.ts';
 import { sayUnitPins } from './unit/unit-pins.ts';
 import { sayUnitReplug } from './unit/unit-replug.ts';
 import { sayUnitRestart } from './unit/unit-restart.ts';
 import { sayUnitScreen } from './unit/unit-screen.ts';
+import { sayUnitSends } from './unit/unit-sends.ts';
 import { sayUnitSides } from './unit/unit-sides.ts';
 import { sayUnitWiresToFrame } from './unit/unit-wires-to-frame.ts';
 
@@ -214,6 +220,10 @@ const SAYS = {
   'signal-lead-tug': saySignalLeadTug,
   'signal-lead-ohms': saySignalLeadOhms,
   'unit-fuse-ohms': sayUnitFuseOhms,
+  'bike-lights': sayBikeLights,
+  'unit-fuse-swap': sayUnitFuseSwap,
+  'unit-sends': sayUnitSends,
+  'mute-wire': sayMuteWire,
   'unit-fuses': sayUnitFuses,
   'unit-pins': sayUnitPins,
   'unit-replug': sayUnitReplug,
@@ -237,6 +247,8 @@ const SAYS = {
   'second-look': saySecondLook,
   'wire-to-frame': sayWireToFrame,
   'audio-target': sayAudioTarget,
+  'headset-hears': sayHeadsetHears,
+  'play-signs': sayPlaySigns,
   'source-plays': saySourcePlays,
   'fader-centre': sayFaderCentre,
   'rear-control': sayRearControl,

@@ -10,6 +10,7 @@ import { faderCentre } from '../steps/settings/fader-centre.ts';
 import { rearControl } from '../steps/settings/rear-control.ts';
 import { sourcePlays } from '../steps/settings/source-plays.ts';
 import type { Situation, Step } from '../steps/step.ts';
+import { muteWire } from '../steps/unit/mute-wire.ts';
 import { unitRestart } from '../steps/unit/unit-restart.ts';
 import { SOUND } from '../world/healthy.ts';
 import type { Moment } from '../world/moment.ts';
@@ -78,13 +79,18 @@ export const toSpeakers = (bike: Ridden): Ridden =>
 export const restarted = (bike: Ridden): Ridden =>
   changed(bike, 'started anew', (world) => (world.unit.hung ? repaired(world, { do: 'restart-unit' }) : world));
 
+/** The mute wire off, its end taped. */
+export const muteWireOff = (bike: Ridden): Ridden =>
+  changed(bike, 'mute wire off', (world) => repaired(world, { do: 'isolate-mute-line' }));
+
 /** Of a bike that is silent as a whole, any sound is heard. */
-const EVERYWHERE: readonly Step[] = [sourcePlays, audioTarget, unitRestart];
+const EVERYWHERE: readonly Step[] = [sourcePlays, audioTarget, unitRestart, muteWire];
 
 const DEEDS: readonly (readonly [step: Step, done: (bike: Ridden) => Ridden])[] = [
   [sourcePlays, playedOn],
   [audioTarget, toSpeakers],
   [unitRestart, restarted],
+  [muteWire, muteWireOff],
   [faderCentre, centred],
   [rearControl, turnedUp],
   [lidCheck, pushedHome],

@@ -109,7 +109,9 @@ import { secondLook } from './runs/second-look.ts';
 import { wireToFrame } from './runs/wire-to-frame.ts';
 import { audioTarget } from './settings/audio-target.ts';
 import { faderCentre } from './settings/fader-centre.ts';
+import { headsetHears } from './settings/headset-hears.ts';
 import { phoneFlat } from './settings/phone-flat.ts';
+import { playSigns } from './settings/play-signs.ts';
 import { rearControl } from './settings/rear-control.ts';
 import { sourcePlays } from './settings/source-plays.ts';
 import { speedOff } from './settings/speed-off.ts';
@@ -164,6 +166,8 @@ import { senseLevel } from './turn-on/sense-level.ts';
 import { wakesWhenLoud } from './turn-on/wakes-when-loud.ts';
 import { adapterLook } from './unit/adapter-look.ts';
 import { adapterPairs } from './unit/adapter-pairs.ts';
+import { bikeLights } from './unit/bike-lights.ts';
+import { muteWire } from './unit/mute-wire.ts';
 import { rearOffUnit } from './unit/rear-off-unit.ts';
 import { rearPair } from './unit/rear-pair.ts';
 import { rearPairAgain } from './unit/rear-pair-again.ts';
@@ -171,11 +175,13 @@ import { rearPairPlace } from './unit/rear-pair-place.ts';
 import { unitAtTop } from './unit/unit-at-top.ts';
 import { unitFeeds } from './unit/unit-feeds.ts';
 import { unitFuseOhms } from './unit/unit-fuse-ohms.ts';
+import { unitFuseSwap } from './unit/unit-fuse-swap.ts';
 import { unitFuses } from './unit/unit-fuses.ts';
 import { unitPins } from './unit/unit-pins.ts';
 import { unitReplug } from './unit/unit-replug.ts';
 import { unitRestart } from './unit/unit-restart.ts';
 import { unitScreen } from './unit/unit-screen.ts';
+import { unitSends } from './unit/unit-sends.ts';
 import { unitSides } from './unit/unit-sides.ts';
 import { unitWiresToFrame } from './unit/unit-wires-to-frame.ts';
 
@@ -218,12 +224,18 @@ const CONSTANTS = {
   'front-plays': frontPlays,
   'other-source': otherSource,
   'audio-target': audioTarget,
+  'headset-hears': headsetHears,
+  'play-signs': playSigns,
   'source-plays': sourcePlays,
   'rear-off-unit': rearOffUnit,
   'unit-feeds': unitFeeds,
   'signal-lead-tug': signalLeadTug,
   'signal-lead-ohms': signalLeadOhms,
   'unit-fuse-ohms': unitFuseOhms,
+  'bike-lights': bikeLights,
+  'unit-fuse-swap': unitFuseSwap,
+  'unit-sends': unitSends,
+  'mute-wire': muteWire,
   'unit-fuses': unitFuses,
   'unit-pins': unitPins,
   'unit-restart': unitRestart,

@@ -37,12 +37,18 @@ interface Constants {
   'front-plays': typeof import('./ears/front-plays.ts').frontPlays;
   'other-source': typeof import('./ears/other-source.ts').otherSource;
   'audio-target': typeof import('./settings/audio-target.ts').audioTarget;
+  'headset-hears': typeof import('./settings/headset-hears.ts').headsetHears;
+  'play-signs': typeof import('./settings/play-signs.ts').playSigns;
   'source-plays': typeof import('./settings/source-plays.ts').sourcePlays;
   'rear-off-unit': typeof import('./unit/rear-off-unit.ts').rearOffUnit;
   'unit-feeds': typeof import('./unit/unit-feeds.ts').unitFeeds;
   'signal-lead-tug': typeof import('./plugs/signal-lead-tug.ts').signalLeadTug;
   'signal-lead-ohms': typeof import('./plugs/signal-lead-ohms.ts').signalLeadOhms;
   'unit-fuse-ohms': typeof import('./unit/unit-fuse-ohms.ts').unitFuseOhms;
+  'bike-lights': typeof import('./unit/bike-lights.ts').bikeLights;
+  'unit-fuse-swap': typeof import('./unit/unit-fuse-swap.ts').unitFuseSwap;
+  'unit-sends': typeof import('./unit/unit-sends.ts').unitSends;
+  'mute-wire': typeof import('./unit/mute-wire.ts').muteWire;
   'unit-fuses': typeof import('./unit/unit-fuses.ts').unitFuses;
   'unit-pins': typeof import('./unit/unit-pins.ts').unitPins;
   'unit-restart': typeof import('./unit/unit-restart.ts').unitRestart;

@@ -46,7 +46,12 @@ const KNOWN_FIRST = new Set(['tools-at-hand', 'meter-digit']);
 const ASKED_FIRST = new Set(['which-corner']);
 
 /** What is asked only of whoever could not do another step: it is looked at as if that had been so. */
-const INSTEAD_OF: Readonly<Record<string, string>> = { 'amp-signs': 'amp-light', 'spare-fuse': 'fuse-lamp' };
+const INSTEAD_OF: Readonly<Record<string, string>> = {
+  'amp-signs': 'amp-light',
+  'spare-fuse': 'fuse-lamp',
+  'headset-hears': 'audio-target',
+  'play-signs': 'source-plays',
+};
 /** What ends the asking of others: these were asked before it, and they are looked at as of then. */
 const ENDS_ASKING: readonly string[] = ['fuse-lamp', 'spare-fuse'];
 const CANNOT: Answer = { cannot: true };

@@ -88,7 +88,13 @@ describe('a head unit that stays dark', () => {
       const { open } = replay(flow, give(caseOn(flow), { ...inOrder, 'tools-at-hand': 'meter', ...more }), only);
       return open.kind === 'step' ? open.step.id : open.kind;
     };
-    const looks = { 'unit-screen': 'dark', 'amp-light': 'off', 'unit-restart': 'no-change', 'pin-look': 'level' };
+    const looks = {
+      'unit-screen': 'dark',
+      'bike-lights': 'bright',
+      'amp-light': 'off',
+      'unit-restart': 'no-change',
+      'pin-look': 'level',
+    };
     expect(asked(looks)).toBe('unit-feeds');
     expect(asked({ ...looks, 'unit-feeds': FED })).toBe('unit-fuses');
   });

@@ -25,6 +25,12 @@ const STEPS = [
   'unit-pins',
   'unit-feeds',
   'unit-wires-to-frame',
+  'bike-lights',
+  'unit-fuse-swap',
+  'headset-hears',
+  'play-signs',
+  'unit-sends',
+  'mute-wire',
 ] as const;
 const SOUND = {
   'unit-screen': 'normal',
@@ -37,20 +43,30 @@ const SOUND = {
   'unit-pins': 'level',
   'unit-feeds': 'ok',
   'unit-wires-to-frame': 'clear',
+  'bike-lights': 'bright',
+  'unit-fuse-swap': 'no-change',
+  'headset-hears': 'silent',
+  'play-signs': 'clear',
+  'unit-sends': 'nothing',
+  'mute-wire': 'no-change',
 };
 const FINDS: readonly (readonly [
   fault: string,
   rig: string,
   finds: Partial<Record<(typeof STEPS)[number], string>>,
 ])[] = [
-  ['paused-or-muted', 'no amplifier, built with two', { 'source-plays': 'cured' }],
-  ['paused-or-muted@phone', 'no amplifier, built with two', { 'source-plays': 'cured', 'other-source': 'good' }],
-  ['routed-to-headset', 'no amplifier, built with two', { 'audio-target': 'cured' }],
+  ['paused-or-muted', 'no amplifier, built with two', { 'source-plays': 'cured', 'play-signs': 'muted' }],
+  [
+    'paused-or-muted@phone',
+    'no amplifier, built with two',
+    { 'source-plays': 'cured', 'other-source': 'good', 'play-signs': 'paused' },
+  ],
+  ['routed-to-headset', 'no amplifier, built with two', { 'audio-target': 'cured', 'headset-hears': 'hears' }],
   ['unit-hung', 'no amplifier, built with two', { 'unit-screen': 'hung', 'unit-restart': 'cured' }],
   [
     'unit-fuse-open',
     'no amplifier, built with two',
-    { 'unit-screen': 'dark', 'unit-fuses': 'burnt', 'unit-fuse-ohms': 'open' },
+    { 'unit-screen': 'dark', 'unit-fuses': 'burnt', 'unit-fuse-ohms': 'open', 'unit-fuse-swap': 'starts' },
   ],
   ['unit-dead', 'no amplifier, built with two', { 'unit-screen': 'dark' }],
   // It looks as if nothing were wrong.
@@ -60,7 +76,12 @@ const FINDS: readonly (readonly [
     'no amplifier, built with two',
     { 'unit-screen': 'dark', 'unit-pins': 'back', 'unit-feeds': 'missing' },
   ],
-  ['main-fuse-open', 'front and rear on one amplifier by wire', {}],
+  [
+    'mute-line-grounded',
+    'no amplifier, replaced unit',
+    { 'source-plays': 'mute-stays', 'play-signs': 'muted', 'mute-wire': 'cured' },
+  ],
+  ['main-fuse-open', 'front and rear on one amplifier by wire', { 'unit-sends': 'sends' }],
 ];
 
 /** Sees and finds everything that can be seen: no draw is unlucky. */
@@ -82,5 +103,16 @@ describe.each(FINDS)('a bike with %s, %s', (key, name, finds) => {
   });
   it.each(STEPS)('shows at %s what such a bike shows', (id) => {
     expect(said(id, bike)).toBe(finds[id] ?? SOUND[id]);
+  });
+});
+
+describe('a lithium battery that switched itself off', () => {
+  const rig: Rig = { ...TWENTY_RIGS['no amplifier, built with two'], batteryKind: 'lithium' };
+  const fault = FAULTS.find((one) => keyOf(one) === 'battery-cuts-off@empty') ?? expect.fail('no such fault');
+  const bike = ridden(fault.apply(healthyWorld(rig), severityAt(fault, 0.5)));
+
+  it('leaves the whole bike dark or dim, and not only its head unit', () => {
+    expect(said('unit-screen', bike)).toBe('dark');
+    expect(said('bike-lights', bike)).not.toBe('bright');
   });
 });

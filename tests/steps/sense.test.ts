@@ -418,6 +418,8 @@ describe('every step', () => {
       { 'pop-run': 'dead', 'tones-off': 'flat' },
       { 'amps-drive': 'none', 'unit-screen': 'normal' },
       { 'unit-screen': 'dark', 'unit-fuses': 'whole' },
+      { 'source-plays': 'cannot', 'audio-target': 'cannot' },
+      { 'unit-kind': 'replaced', 'unit-screen': 'normal' },
       { 'where-harsh': 'rear-left', 'engine-compare': 'noise' },
       { 'what-plays': 'all' },
     ];

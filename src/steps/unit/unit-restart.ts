@@ -16,7 +16,8 @@ export const unitRestart: ChoiceStep<'cured' | 'no-change'> = choice({
   tool: 'none',
   minutes: 6,
   conditions: ['key-off'],
-  observes: ['unit'],
+  // Whether there is sound hangs on what is set as well.
+  observes: ['settings', 'unit'],
   cautions: ['comes-back-loud'],
   options: { cured: 'Yes, it plays', 'no-change': 'No change' },
   outcomes: { cured: 'plays after a restart', 'no-change': 'no change' },

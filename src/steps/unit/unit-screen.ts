@@ -1,3 +1,4 @@
+import { is } from '../outcome.ts';
 import { type ChoiceStep, choice } from '../step.ts';
 
 export const unitScreen: ChoiceStep<'normal' | 'dark' | 'hung' | 'restarts'> = choice({
@@ -16,6 +17,8 @@ export const unitScreen: ChoiceStep<'normal' | 'dark' | 'hung' | 'restarts'> = c
   tool: 'none',
   minutes: 2,
   conditions: ['key-on'],
+  // A head unit that does not run gives no remote signal either, and its output is not to blame.
+  completes: (f) => is(f, 'remote-source', 'dead'),
   observes: ['unit', 'unit-leads'],
   options: {
     normal: 'As usual, and it responds',
