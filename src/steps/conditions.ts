@@ -18,6 +18,8 @@ export interface Condition {
   readonly bike: Saying;
   /** The same, said to a caller: one sentence that is safe when it is all he hears. */
   readonly phone: Saying;
+  /** Both where a step ends it and brings it about again itself: only what makes that safe. */
+  readonly inStep?: { readonly bike: string; readonly phone: string };
   /** Part of the minutes of each step that needs it. Common practice, estimates with no published source. */
   readonly minutes: number;
   /** Where something is clipped on for it that stays there. */
@@ -105,6 +107,10 @@ export const CONDITIONS = {
   'engine-running': {
     bike: 'Outdoors, on the stand, in neutral: engine on, at idle.',
     phone: 'Outdoors only, on the stand and in neutral, start the engine and let it idle.',
+    inStep: {
+      bike: 'Outdoors, on the stand, in neutral. The engine is started further down.',
+      phone: 'Outdoors only, on the stand and in neutral, start the engine only when I say so.',
+    },
     minutes: 0,
     cautions: ['outdoors', 'hot'],
     undo: 'Engine off.',

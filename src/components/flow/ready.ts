@@ -8,6 +8,7 @@ import { SHORT_NAMES } from '../caution/short-names.ts';
 import { byWord } from '../caution/signal-words.ts';
 import { SPOKEN } from '../caution/spoken.ts';
 import { CONDITION_NAMES } from './condition-names.ts';
+import { isEndedBy } from './ended-by.ts';
 import { misheard } from './misheard.ts';
 
 /** What has to be done before a question makes sense, after what was done for those before it. */
@@ -73,9 +74,9 @@ const cautionsAt = (step: Step, situation: Situation): readonly CautionId[] => [
 export interface Ready {
   readonly bike: readonly string[];
   readonly phone: readonly string[];
-  /** What stands already, by its name. */
+  /** What stands already and stays so, by its name. */
   readonly standing: readonly string[];
-  /** What stands once that is done, by its name. */
+  /** What stands once that is done, and stays so, by its name. */
   readonly brought: readonly string[];
   /** What to be careful of, each once: not again while the condition stands that said it. */
   readonly cautions: readonly CautionId[];
@@ -97,6 +98,10 @@ export function readyFor(step: Step, it: Case, steps: ReadonlyMap<string, Step>,
   const { putBack, next, standing, stood } = toDoFor(step, it, steps, situation);
   const undone = putBack.flatMap((id) => undoOf(id, situation) ?? []);
   const said = withoutBareKey(next, situation);
+  const isEnded = (id: ConditionKey) => isEndedBy(nameOf(id), step, situation);
+  const toBringAbout = (id: ConditionKey) => (isEnded(id) && conditionOf(id).inStep) || wordsOf(id, situation);
+  const names = (ids: readonly ConditionKey[]) =>
+    ids.flatMap((id) => (isEnded(id) ? [] : [CONDITION_NAMES[nameOf(id)]]));
   const before = stood.flatMap(cautionsOfCondition);
   const now = (ids: readonly CautionId[]) => onThisBike(ids, situation.rig).filter((id) => !before.includes(id));
   const ofStep = cautionsOfStep(step, situation);
@@ -105,10 +110,10 @@ export function readyFor(step: Step, it: Case, steps: ReadonlyMap<string, Step>,
   const readBefore = cautions.filter((id) => SHORT_NAMES[id] !== undefined && read.has(id));
   const inFull = byWord(cautions.filter((id) => !readBefore.includes(id)));
   return {
-    bike: [...undone, ...said.map((id) => wordsOf(id, situation).bike)],
-    phone: [...undone, ...said.map((id) => wordsOf(id, situation).phone)],
-    standing: standing.map((id) => CONDITION_NAMES[nameOf(id)]),
-    brought: said.map((id) => CONDITION_NAMES[nameOf(id)]),
+    bike: [...undone, ...said.map((id) => toBringAbout(id).bike)],
+    phone: [...undone, ...said.map((id) => toBringAbout(id).phone)],
+    standing: names(standing),
+    brought: names(said),
     cautions,
     own: now(ofStep),
     readBefore,
