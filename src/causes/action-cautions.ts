@@ -2,6 +2,7 @@ import type { CautionId } from '../steps/cautions.ts';
 import { cautionsOfCondition, cautionsOfProbes } from '../steps/cautions-of.ts';
 import { onThisBike } from '../steps/concerns.ts';
 import { type Findings, is } from '../steps/outcome.ts';
+import { isUnfused } from '../steps/supply/unfused.ts';
 import { type Cause, type CheckNeeds, type Remedy, splitOf } from './cause.ts';
 import type { MainFuse, RepairAction } from './repair-action.ts';
 
@@ -99,9 +100,12 @@ export const cautionsOfAction = <D extends RepairAction['do']>(
   action: Extract<RepairAction, { readonly do: D }>,
 ): Cautions => OF_ACTIONS[action.do as D](action);
 
+/** A lead that was found without a fuse is told first, whatever the cause is. */
+const ofUnfused = (f: Findings): Cautions => (isUnfused(f.facts) ? ['no-fuse'] : []);
+
 /** What to be careful of with the fix: what follows from its actions, and what the cause adds. */
 export const cautionsOfFix = ({ repair, cautions = [] }: Pick<Remedy, 'repair' | 'cautions'>, f: Findings): Cautions =>
-  onThisBike([...repair.flatMap(cautionsOfAction), ...cautions], f.rig);
+  onThisBike([...ofUnfused(f), ...repair.flatMap(cautionsOfAction), ...cautions], f.rig);
 
 const hasMeter = (f: Findings): boolean => is(f, 'tools-at-hand', 'meter');
 const ofNeeds = ({ needs = [], touches = [] }: CheckNeeds): Cautions => [
@@ -113,7 +117,7 @@ const ofNeeds = ({ needs = [], touches = [] }: CheckNeeds): Cautions => [
 export function cautionsOfCheck(cause: Cause, f: Findings): Cautions {
   const split = splitOf(cause, f);
   const asByMeter = hasMeter(f) || split.byMeter === split.without;
-  return onThisBike(asByMeter ? ofNeeds(split) : (split.cautions ?? []), f.rig);
+  return onThisBike([...ofUnfused(f), ...(asByMeter ? ofNeeds(split) : (split.cautions ?? []))], f.rig);
 }
 
 /** And with the check after the fix, besides what the fix says already. */

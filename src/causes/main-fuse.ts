@@ -1,3 +1,4 @@
+import { USUAL_LEADS_M2 } from '../compute/fuse.ts';
 import { sectionForFuseM2 } from '../compute/lead-choice.ts';
 import { formatQuantity } from '../compute/quantity.ts';
 import type { Findings } from '../steps/outcome.ts';
@@ -9,9 +10,6 @@ import type { MainFuse, RepairAction } from './repair-action.ts';
 import { ampOf } from './the-amp.ts';
 
 /** The fuse in the positive lead of an amplifier, and the lead that it is for: one is never named without the other. */
-
-/** Leads that amplifiers of bikes are found on. */
-const USUAL_LEADS_M2 = [3.31e-6, 5.26e-6, 8.37e-6, 13.3e-6];
 
 const amperes = (fuseA: number): string => formatQuantity(fuseA, 'A');
 

@@ -49,3 +49,6 @@ export function largestFuseA({ sectionM2 }: { sectionM2: number }): number {
   }
   throw new RangeError(`sectionM2 must be at least 18 gauge (8.23e-7), got ${sectionM2}`);
 }
+
+/** Leads that amplifiers of bikes are found on: 12, 10, 8 and 6 gauge. Common practice, no published source. */
+export const USUAL_LEADS_M2: readonly number[] = [3.31e-6, 5.26e-6, 8.37e-6, 13.3e-6];

@@ -1,4 +1,12 @@
+import { largestFuseA, USUAL_LEADS_M2 } from '../compute/fuse.ts';
+import { formatQuantity } from '../compute/quantity.ts';
 import { RIDING } from './riding.ts';
+
+/** “20 A on 3.31 mm², 30 A on 5.26”, for each usual lead. */
+const FUSE_BY_LEAD = USUAL_LEADS_M2.map((sectionM2, i) => {
+  const section = formatQuantity(sectionM2 / 1e-6, 'mm²', 3);
+  return `${largestFuseA({ sectionM2 })} A on ${i === 0 ? section : section.replace(' mm²', '')}`;
+}).join(', ');
 
 /** Every caution once. A step or a verdict names the ones that belong to it. */
 export const CAUTIONS = {
@@ -33,6 +41,8 @@ export const CAUTIONS = {
   'live-clip':
     'Main fuse out while you clip on: the amplifier’s positive is live even with the key off. A test lamp has a 10 A fuse in its lead.',
   fuse: 'Never a bigger fuse than the lead can carry, never a wire in its place. A fuse that blows twice: stop.',
+  // Common practice, no published source; the fuse for each lead is that of the calculators.
+  'no-fuse': `A battery lead without a fuse: fire kills. Off the battery until it has one: ${FUSE_BY_LEAD}.`,
   data: 'Leave the data-bus wires and any airbag plug alone. No probes, no test lamps.',
   warranty: 'Under warranty? Ask before you open anything, because it may be judged later, and keep what you take off.',
   'back-to-full':

@@ -2,8 +2,9 @@ import { chosen } from '../rig/rig.ts';
 import type { CautionId } from './cautions.ts';
 import { ampName, theAmp } from './fitted/the-amp.ts';
 import { answeredWith } from './outcome.ts';
-import type { Facts, Situation } from './step.ts';
+import type { Situation } from './step.ts';
 import type { Subject } from './subject.ts';
+import { isLeadUnfused } from './supply/unfused.ts';
 import type { TestPoint } from './test-points.ts';
 
 /** Words about an amplifier, by what it is called on this bike. */
@@ -26,7 +27,7 @@ export interface Condition {
   readonly clips?: readonly TestPoint[];
   readonly cautions: readonly CautionId[];
   /** What is done once no step needs it any more. */
-  readonly undo?: string | ((amp: string, facts: Facts) => string);
+  readonly undo?: string | ((amp: string, situation: Situation) => string);
   /** A plug, a fuse or a wire is opened for it: the key is off by then. */
   readonly opens?: true;
   /** There are several of it on a bike: it stands for one, and has to be brought about for another. */
@@ -34,6 +35,10 @@ export interface Condition {
   /** The bikes on which there is such a thing, or may be. */
   where?(situation: Situation): boolean;
 }
+
+/** A lead that was found without a fuse goes back on with one, or not at all. */
+const LEAD_BACK =
+  'Fit a fuse within a hand’s width of the battery, no bigger than the lead’s copper carries. Then key off, lead back on. No fuse: it stays off.';
 
 export const CONDITIONS = {
   'key-off': { bike: 'Key off.', phone: 'Key off first.', minutes: 0, cautions: [], undo: 'Key on again.' },
@@ -261,21 +266,36 @@ export const CONDITIONS = {
     opens: true,
   },
   'fuse-out': {
-    bike: (amp) => `Key off. Main fuse of ${amp} out of its holder, near the battery.`,
-    phone: (amp) => `Key off, then pull the main fuse of ${amp}, near the battery.`,
+    bike: (amp, s) =>
+      isLeadUnfused(s)
+        ? `Key off. Battery negative off, the lead of ${amp} off the positive post, its end taped, negative on again.`
+        : `Key off. Main fuse of ${amp} out of its holder, near the battery.`,
+    phone: (amp, s) =>
+      isLeadUnfused(s)
+        ? `Key off, battery negative off, the thick lead of ${amp} off the positive post and its end taped, then negative on again.`
+        : `Key off, then pull the main fuse of ${amp}, near the battery.`,
     of: 'amp',
     minutes: 0,
     cautions: ['hot', 'fuse', 'capacitors'],
-    undo: (_, facts) =>
-      answeredWith(facts, 'spare-fuse', 'opens') || answeredWith(facts, 'fuse-lamp', 'bright')
-        ? 'The fuse stays out: something behind it is shorted.'
-        : 'Key off, a fuse of the same rating back in.',
+    undo: (_, s) => {
+      if (answeredWith(s.facts, 'spare-fuse', 'opens') || answeredWith(s.facts, 'fuse-lamp', 'bright'))
+        return isLeadUnfused(s)
+          ? 'The lead stays off the battery: something behind it is shorted.'
+          : 'The fuse stays out: something behind it is shorted.';
+      return isLeadUnfused(s) ? LEAD_BACK : 'Key off, a fuse of the same rating back in.';
+    },
     opens: true,
   },
   'lamp-for-fuse': {
     of: 'amp',
-    bike: 'Key off, main fuse out. A 12 V lamp of 21 to 55 W on two leads in its place. It gets very hot.',
-    phone: 'Key off, main fuse out, and a 12 V lamp of 21 to 55 W on two leads in its place: it gets very hot.',
+    bike: (_, s) =>
+      isLeadUnfused(s)
+        ? 'Key off, the lead off the battery positive post. A 12 V lamp of 21 to 55 W on two leads between post and lead. It gets very hot.'
+        : 'Key off, main fuse out. A 12 V lamp of 21 to 55 W on two leads in its place. It gets very hot.',
+    phone: (_, s) =>
+      isLeadUnfused(s)
+        ? 'Key off, the lead off the battery positive post, and a 12 V lamp of 21 to 55 W on two leads between post and lead: it gets very hot.'
+        : 'Key off, main fuse out, and a 12 V lamp of 21 to 55 W on two leads in its place: it gets very hot.',
     minutes: 2,
     clips: ['fuse-in'],
     cautions: ['fuse', 'lamp-hot'],
@@ -283,15 +303,22 @@ export const CONDITIONS = {
     opens: true,
   },
   'lamp-on': {
-    bike: (amp) =>
-      `Key off, main fuse out. A 55 W lamp with a 10 A fuse in its lead, from the positive of ${amp} to its ground. Fuse back, key on, engine off. It gets very hot.`,
-    phone: (amp) =>
-      `Key off, main fuse out, a 55 W lamp with a 10 A fuse in its lead from positive to ground of ${amp}, fuse back, key on: very hot.`,
+    bike: (amp, s) =>
+      isLeadUnfused(s)
+        ? `Key off, the lead off the battery positive post. A 55 W lamp with a 10 A fuse in its lead, from the positive of ${amp} to its ground. The lead back on through a fuse, key on, engine off. It gets very hot.`
+        : `Key off, main fuse out. A 55 W lamp with a 10 A fuse in its lead, from the positive of ${amp} to its ground. Fuse back, key on, engine off. It gets very hot.`,
+    phone: (amp, s) =>
+      isLeadUnfused(s)
+        ? `Key off, lead off battery positive, a 55 W lamp with a 10 A fuse from positive to ground of ${amp}, lead on through a fuse: very hot.`
+        : `Key off, main fuse out, a 55 W lamp with a 10 A fuse in its lead from positive to ground of ${amp}, fuse back, key on: very hot.`,
     of: 'amp',
     minutes: 2,
     clips: ['amp-plus'],
     cautions: ['lamp-hot', 'capacitors', 'flat-battery'],
-    undo: 'Key off, main fuse out, lamp off by its leads, fuse back.',
+    undo: (_, s) =>
+      isLeadUnfused(s)
+        ? 'Key off, the lead off the battery, lamp off by its leads, the lead back on through a fuse.'
+        : 'Key off, main fuse out, lamp off by its leads, fuse back.',
     opens: true,
   },
 } as const satisfies Readonly<Record<string, Condition>>;
@@ -327,7 +354,8 @@ export function wordsOf(key: ConditionKey, situation: Situation): { readonly bik
 /** How a condition is undone, with what is known. */
 export function undoOf(key: ConditionKey, situation: Situation): string | undefined {
   const { undo } = conditionOf(key);
-  return typeof undo === 'function' ? undo(ampName(situationOf(key, situation)), situation.facts) : undo;
+  const at = situationOf(key, situation);
+  return typeof undo === 'function' ? undo(ampName(at), at) : undo;
 }
 
 /** Of each of these only one can stand: the later one ends the other. */

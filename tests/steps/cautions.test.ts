@@ -329,6 +329,7 @@ describe('a caution', () => {
       [/gets a fuse, at the battery/, /fuse at the battery/],
       [/can burn your skin/, /may be hot/],
       [/Full output/, /full output/],
+      [/fire kills/, /on fire/],
       [/Local rules/, /Local rules/],
     ];
     for (const id of IDS) {

@@ -9,6 +9,7 @@ export type SignalWord = 'Danger' | 'Warning' | 'Caution' | 'Notice';
 
 export const SIGNAL_WORDS: Readonly<Record<CautionId, SignalWord>> = {
   riding: 'Danger',
+  'no-fuse': 'Danger',
   outdoors: 'Danger',
   'battery-gas': 'Warning',
   capacitors: 'Warning',

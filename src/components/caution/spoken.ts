@@ -23,6 +23,7 @@ export const SPOKEN: Readonly<Record<CautionId, string>> = {
     'A small spark as the amplifier’s fuse goes back is normal: not near a battery that has just been charged.',
   'live-clip': 'Main fuse of the amplifier out while you clip on: its positive is live even with the key off.',
   fuse: 'Never a bigger fuse, never a wire instead. One that blows twice: stop.',
+  'no-fuse': 'A battery lead without a fuse can set the bike on fire: off the battery with it until it has one.',
   data: 'Leave data wires and any airbag plug alone.',
   warranty: 'Under warranty? What you open may be judged later: keep what you take off.',
   'back-to-full': 'Before the level goes up: amplifier gain right down, or it comes back far louder.',

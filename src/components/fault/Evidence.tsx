@@ -26,7 +26,7 @@ export function strongest(
 
 interface Props {
   readonly view: FaultView;
-  readonly answers: readonly Moved[];
+  readonly answers: readonly Pick<Moved, 'step'>[];
   readonly onReopen: (step: Step) => void;
 }
 

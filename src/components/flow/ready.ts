@@ -4,6 +4,7 @@ import { cautionsOfCondition, cautionsOfStep } from '../../steps/cautions-of.ts'
 import { onThisBike } from '../../steps/concerns.ts';
 import { type ConditionKey, conditionOf, nameOf, toDo, undoOf, wordsOf } from '../../steps/conditions.ts';
 import type { Situation, Step } from '../../steps/step.ts';
+import { isUnfused } from '../../steps/supply/unfused.ts';
 import { SHORT_NAMES } from '../caution/short-names.ts';
 import { byWord } from '../caution/signal-words.ts';
 import { SPOKEN } from '../caution/spoken.ts';
@@ -90,6 +91,14 @@ export interface Ready {
   readonly misheard?: string;
 }
 
+/** What takes the main fuse out: where there is none, the lead comes off the battery instead. */
+const AT_THE_FUSE: readonly string[] = ['fuse-out', 'lamp-for-fuse', 'lamp-on'];
+/** Until a lead that has no fuse has one, that is said before anything else. */
+const ofUnfused = (next: readonly ConditionKey[], { facts }: Situation): readonly CautionId[] => {
+  if (!isUnfused(facts)) return [];
+  return next.some((id) => AT_THE_FUSE.includes(nameOf(id))) ? ['no-fuse', 'minus-first', 'battery-gas'] : ['no-fuse'];
+};
+
 /** Where what is done next begins with the key off, the bare sentence says nothing. */
 const withoutBareKey = (next: readonly ConditionKey[], situation: Situation): readonly ConditionKey[] =>
   next.filter((id, i) => id !== 'key-off' || !wordsOf(next[i + 1] ?? id, situation).bike.startsWith('Key off.'));
@@ -105,7 +114,7 @@ export function readyFor(step: Step, it: Case, steps: ReadonlyMap<string, Step>,
   const before = stood.flatMap(cautionsOfCondition);
   const now = (ids: readonly CautionId[]) => onThisBike(ids, situation.rig).filter((id) => !before.includes(id));
   const ofStep = cautionsOfStep(step, situation);
-  const cautions = now([...next.flatMap(cautionsOfCondition), ...ofStep]);
+  const cautions = now([...ofUnfused(next, situation), ...next.flatMap(cautionsOfCondition), ...ofStep]);
   const read = new Set(doneLately(it, steps).flatMap((other) => cautionsAt(other, situation)));
   const readBefore = cautions.filter((id) => SHORT_NAMES[id] !== undefined && read.has(id));
   const inFull = byWord(cautions.filter((id) => !readBefore.includes(id)));

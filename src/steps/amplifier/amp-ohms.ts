@@ -2,6 +2,7 @@ import { ampMayBeThere } from '../fitted/amp-there.ts';
 import { is } from '../outcome.ts';
 import { ohmReading } from '../runs/ohms.ts';
 import { type Band, labelIn, measurement, type ReadingStep } from '../step.ts';
+import { ofTheLead } from '../supply/unfused.ts';
 import { mayBeOff, mayProtectItself, staysOn } from './seen-on.ts';
 
 /** Two wires that touch, or transistors that are gone, read less than this. Common practice, no published source. */
@@ -20,9 +21,12 @@ export const ampOhms: ReadingStep<'ok' | 'leaks' | 'shorted'> = measurement({
   place: 'amplifier',
   id: 'amp-ohms',
   short: 'Ohms from its positive to its ground',
-  ask: 'Main fuse out: how many ohms from the amplifier’s positive terminal to its ground terminal, once the reading stops climbing?',
-  phone:
+  ask: ofTheLead(
+    'Main fuse out: how many ohms from the amplifier’s positive terminal to its ground terminal, once the reading stops climbing?',
+  ),
+  phone: ofTheLead(
     'Main fuse out, thin remote wire off. Red on the amplifier’s thick positive terminal, black on its ground: the number climbs. Where does it stop?',
+  ),
   how: [
     'Red on its positive terminal, black on its ground terminal. Hold still: its capacitors fill, and the number climbs.',
     'Type where it stops, or what it reads after a minute. “OL” is a reading too.',
