@@ -513,6 +513,10 @@ export function decide(flow: StagedFlow, context: FlowContext, f: Findings): Dec
   const completes = offers.find((offer) => isLeft(offer.step) && flow.steps.get(offer.step)?.completes?.(f));
   const step = flow.steps.get(worth?.step ?? completes?.step ?? looks?.step ?? earns ?? '');
   const mayAsk = mayAskMore(flow, context);
+  // Undoing a cure and doing it again costs next to nothing, and mostly leaves nothing to be asked.
+  const undone = cured && doubted.length > 0 && !context.left?.includes(cured.step) && flow.steps.get(cured.step);
+  if (undone && mayAsk && (context.askedAgain ?? 0) < MOST_CONFIRMED)
+    return done({ kind: 'confirm', step: undone, because: 'pivotal' });
   if (step && mayAsk && !surelyElsewhere(flow, context, f, shares)) {
     const askFirst = step.tool === 'meter' && canBeAsked(toolsAtHand, f);
     return done({ kind: 'ask', step: askFirst ? (toolsAtHand as unknown as Step) : step });

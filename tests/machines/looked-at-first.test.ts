@@ -15,6 +15,9 @@ const FLOWS: readonly (readonly [StagedFlow, Late])[] = await Promise.all(
 );
 const flowOf = (id: string) => FLOWS.find(([flow]) => flow.id === id) ?? expect.fail(`no flow ${id}`);
 
+/** A run of kilohms in place of ohms. */
+const GREEN = { leadsOhm: '0.3', leftOhm: '2200', rightOhm: '2200' };
+
 /** A case in which everything that comes in a fixed order is answered, each time with the nth of its answers. */
 function told(flow: StagedFlow, late: Late, nth: number): Case {
   let it = caseOn(flow);
@@ -97,5 +100,32 @@ describe('a head unit that stays dark', () => {
     };
     expect(asked(looks)).toBe('unit-feeds');
     expect(asked({ ...looks, 'unit-feeds': FED })).toBe('unit-fuses');
+  });
+});
+
+/* Pushing a plug home comes before taking it apart for a reading, and so does turning a knob: common practice, no published source. */
+describe('what is tried in seconds', () => {
+  const [flow, late] = flowOf('no-rear-sound');
+  const onUnit = { 'unit-kind': 'factory', 'rear-drive': 'unit', 'front-drive': 'unit' };
+  const past = {
+    'which-silent': 'both',
+    'rear-history': 'stopped',
+    'when-silent': 'always',
+    'last-change': 'nothing',
+  };
+  const begun = give(caseOn(flow), { ...onUnit, ...past, 'tried-already': 'nothing' });
+  it('is undone and done again before anything else is asked, once it brought the sound back', () => {
+    const { open } = replay(flow, answered(begun, 'fader-centre', { option: 'cured' }), late);
+    expect(open).toMatchObject({ kind: 'doubt', step: { id: 'fader-centre' } });
+  });
+  it('comes before a plug is taken apart to be read', () => {
+    expect(flow.before('run-split')).toContain('lid-check');
+  });
+  it('leaves nothing to be read at a plug on whose contacts a film was seen', () => {
+    const split = flow.steps.get('run-split') ?? expect.fail('no such step');
+    const looked = (saw: string) => ({ 'lid-check': 'reacts', 'contacts-look': saw, 'run-ohms': GREEN });
+    const completes = (saw: string) => split.completes?.(replay(flow, give(begun, looked(saw)), late).findings);
+    expect(completes('clean')).toBe(true);
+    expect(completes('film')).toBe(false);
   });
 });

@@ -30,8 +30,8 @@ export const runSplit: OfEach<
       conditions: ['key-off', 'rear-plug-apart', withSubject('lid-plug-apart', subject, 'silent'), 'meter-on-ohms'],
       sensible: (f) =>
         (is(f, 'run-ohms', 'open', 'high') || is(f, 'pop-run', 'dead', 'faint')) && !is(f, 'lid-check', 'no-plug'),
-      // Too many ohms from the far end are those of a contact, and nobody knows of which.
-      completes: (f) => is(f, 'run-ohms', 'high'),
+      // Too many ohms from the far end are those of a contact, and nobody knows of which until a film was seen on one.
+      completes: (f) => is(f, 'run-ohms', 'high') && !is(f, 'contacts-look', 'film'),
       observes: ['run', 'speaker'],
       options: {
         'lid-side': 'Not even from the lid half',
