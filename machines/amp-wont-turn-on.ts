@@ -41,9 +41,17 @@ import { before, flow } from './kit.ts';
 import { SUPPLY_CAUSES } from './supply-causes.ts';
 import { SUPPLY_LOOK, SUPPLY_MEASURE, SUPPLY_SAFE, SUPPLY_TRIALS } from './supply-steps.ts';
 
-/** Its supply holds while it is loud, its load is sound, and with less gain it stays on: a worn battery lasts with less, too. */
+/** It has gone off through what it drives, or nobody could turn it down: with less gain it goes off as well. */
+const isNoMatterOfGain = (f: Findings): boolean =>
+  is(f, 'gain-down', 'goes-off', 'cannot') &&
+  is(f, 'speakers-unplugged', 'clears') &&
+  is(f, 'amp-wires-to-frame', 'clear');
+/**
+ * Its supply holds while it is loud, its load is sound, and with less gain it stays on: a worn battery lasts with less, too.
+ * Where it does not, and it stays on without its speakers, it is what is sent to it.
+ */
 const isDrivenTooFar = (f: Findings): boolean =>
-  is(f, 'gain-down', 'stays-on') &&
+  (is(f, 'gain-down', 'stays-on') || isNoMatterOfGain(f)) &&
   is(f, 'supply-under-load', 'ok') &&
   is(f, 'lowest-volts', 'holds') &&
   is(f, 'amp-runs', 'ok');
@@ -158,6 +166,7 @@ export const ampWontTurnOn = flow(opening, {
           (is(f, 'amp-goes-off', 'stays-on') ||
             (is(f, 'amp-goes-off', 'cannot') && !is(f, 'amp-history', 'comes-and-goes'))),
         by: [ampLight],
+        orBack: true,
       },
       causes: [
         'fader-or-balance-off',

@@ -253,19 +253,34 @@ const lastPlace = (flow: StagedFlow, { facts }: FlowContext): string | undefined
     .map((id) => flow.steps.get(id))
     .findLast((step) => step !== undefined && flow.asked.includes(step))?.place;
 
-/** The flow whose complaint it is after all, or the answer that says so and is given once more before that. */
-function anotherComplaint(
+/** The flow that a case came from last, of those that may take it back and did not say that it is none of theirs. */
+function cameFrom(
   flow: StagedFlow,
-  { mayHandOver = true, confirmed = [], left = [], repairs = [] }: FlowContext,
-  f: Findings,
-): Decision | undefined {
+  { mayHandOver = true, cameBy = [], repairs = [] }: FlowContext,
+  because: string,
+): HandsOver | undefined {
+  if (!mayHandOver) return undefined;
+  const isNot = (id: string) => repairs.some(({ cause }) => cause === elsewhere(id));
+  const to = cameBy
+    .filter((id) => !isNot(id))
+    .map((id) => flow.handsOver.find((one) => one.flow === id))
+    .find((one) => one !== undefined);
+  return to && { flow: to.flow, title: to.title, because, causes: to.causes, goesBack: true };
+}
+
+const NOT_HERE = 'It is none of what is looked for here. It goes on where it began, with that in mind.';
+/** The flow whose complaint it is after all, or the answer that says so and is given once more before that. */
+function anotherComplaint(flow: StagedFlow, context: FlowContext, f: Findings): Decision | undefined {
+  const { mayHandOver = true, confirmed = [], left = [], repairs = [] } = context;
   // Whoever said that it is not that has looked.
   const isNot = (flowId: string) => repairs.some(({ cause }) => cause === elsewhere(flowId));
   const to = mayHandOver ? flow.handsOver.find(({ flow: other, isIt }) => isIt?.when(f) && !isNot(other)) : undefined;
   if (!to) return undefined;
   const isOpen = (id: string) => f.facts[id] !== undefined && !confirmed.includes(id) && !left.includes(id);
   const open = to.isIt?.by.find(({ id }) => isOpen(id));
-  return open ? { kind: 'confirm', step: open, because: 'pivotal' } : { kind: 'hand over', to };
+  if (open) return { kind: 'confirm', step: open, because: 'pivotal' };
+  const back = to.isIt?.orBack ? cameFrom(flow, context, NOT_HERE) : undefined;
+  return { kind: 'hand over', to: back ?? to };
 }
 
 /** The causes of another flow lead this one's by so much that a list of these would be of no use. Judged. */
@@ -348,19 +363,10 @@ function isLostHere(flow: StagedFlow, shares: readonly Share[]): boolean {
 
 const GOES_BACK = 'Nothing that is looked for here fits what was seen. It goes on where it began, with that in mind.';
 /** The flow that a case came from, where this one has come to the end of what it knows: there it may be another thing. */
-function backTo(
-  flow: StagedFlow,
-  { mayHandOver = true, cameBy = [], repairs = [] }: FlowContext,
-): HandsOver | undefined {
-  const isNot = (id: string) => repairs.some(({ cause }) => cause === elsewhere(id));
+function backTo(flow: StagedFlow, context: FlowContext): HandsOver | undefined {
   // What it thinks of first is named before.
-  const hasTried = repairs.some(({ cause }) => flow.causes.includes(cause));
-  if (!mayHandOver || !hasTried) return undefined;
-  const to = cameBy
-    .filter((id) => !isNot(id))
-    .map((id) => flow.handsOver.find((one) => one.flow === id))
-    .find((one) => one !== undefined);
-  return to && { flow: to.flow, title: to.title, because: GOES_BACK, causes: to.causes, goesBack: true };
+  const hasTried = (context.repairs ?? []).some(({ cause }) => flow.causes.includes(cause));
+  return hasTried ? cameFrom(flow, context, GOES_BACK) : undefined;
 }
 
 function conclusion(

@@ -51,6 +51,14 @@ export const eqChangesWhenEngineStarts = flow(opening, {
       causes: [],
     },
     {
+      flow: 'distortion-at-volume',
+      title: 'The head unit is driven too far',
+      because:
+        'Loud, it is cleaner with the engine running: the head unit runs out of volts without it, and no amplifier is there that could. What drives it that far is looked for in the next part.',
+      isIt: { when: (f) => is(f, 'loud-compare', 'cleaner') && !ampMayBeFitted(f), by: [loudCompare] },
+      causes: [],
+    },
+    {
       flow: 'amp-wont-turn-on',
       title: 'The amplifier gives way',
       because: (f) =>
@@ -63,7 +71,7 @@ export const eqChangesWhenEngineStarts = flow(opening, {
         ...onlyAmp(f),
         // Without the engine it gives way, with it it plays.
         'amp-history': { option: 'comes-and-goes' },
-        'amp-goes-off': { option: fallsSilent(f) ? 'running' : 'loud' },
+        ...(fallsSilent(f) && { 'amp-goes-off': { option: 'running' } }),
       }),
       causes: [
         'fuse-holder-bad',

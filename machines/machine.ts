@@ -57,7 +57,12 @@ export interface HandsOver {
   /** What that flow need not ask any more. */
   readonly told?: Facts | ((findings: Findings) => Facts);
   /** The complaint itself is the other one, whatever its cause; and the answers that say so, which are given once more. */
-  readonly isIt?: { readonly when: (findings: Findings) => boolean; readonly by: readonly Step[] };
+  readonly isIt?: {
+    readonly when: (findings: Findings) => boolean;
+    readonly by: readonly Step[];
+    /** Whoever was sent here by a flow that can take it back is that one's: what this one is called by is none of it. */
+    readonly orBack?: true;
+  };
 }
 
 /** What the other flow need not ask, in a case as it stands. */

@@ -51,10 +51,22 @@ describe('an amplifier that stays on', () => {
   });
 });
 
+describe('an amplifier that stays on, of a case that another flow sent', () => {
+  it.each(['eq-changes-when-engine-starts', 'no-sound-at-all'])(
+    'is not what somebody called about: it goes on in %s',
+    (from) => {
+      const { events } = atAmp({ 'amp-light': 'normal', 'amp-goes-off': 'stays-on' });
+      const came = { type: 'handOver' as const, flow: ampWontTurnOn.id, by: [from] };
+      const it_: Case = { flow: ampWontTurnOn.id, events: [...events.slice(0, 1), came, ...events.slice(1)] };
+      expect(settled(ampWontTurnOn, ampLate, it_)).toBe(`to ${from}`);
+    },
+  );
+});
+
 describe('an amplifier that goes off when it is loud, and not with its gain down', () => {
   const { isIt } =
     ampWontTurnOn.handsOver.find(({ flow }) => flow === 'distortion-at-volume') ?? expect.fail('no such');
-  const isDrivenTooFar = (lowestV: string) =>
+  const isDrivenTooFar = (lowestV: string, more: Answers = {}) =>
     isIt?.when(
       stand(
         ampWontTurnOn,
@@ -67,11 +79,19 @@ describe('an amplifier that goes off when it is loud, and not with its gain down
           'supply-under-load': { batteryV: '12.3', ampV: '12.26', plusDropV: '0.02', groundDropV: '0.02' },
           'amp-runs': { leadsOhm: '0.2', lowestOhm: '4.2' },
           'lowest-volts': { lowestV },
+          ...more,
         }),
       ).findings,
     );
   it('is driven too far where its supply holds at the loudest', () => {
     expect(isDrivenTooFar('11.8')).toBe(true);
+  });
+  it('is driven too far whatever its gain, where it stays on without its speakers and none of their wires is on the frame', () => {
+    const load = { 'speakers-unplugged': 'clears', 'amp-wires-to-frame': { lowestOhm: 'OL' } };
+    for (const gain of ['goes-off', null]) {
+      expect(isDrivenTooFar('11.8', { 'gain-down': gain, ...load })).toBe(true);
+      expect(isDrivenTooFar('11.8', { 'gain-down': gain })).toBe(false);
+    }
   });
   it('may have a worn battery where it does not: with less gain that lasts, too', () => {
     expect(isDrivenTooFar('9.8')).toBe(false);

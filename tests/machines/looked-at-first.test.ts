@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import type { Late, StagedFlow } from '../../machines/machine.ts';
-import { answered } from '../../src/case/change.ts';
+import { answered, confirmed } from '../../src/case/change.ts';
 import type { Case } from '../../src/case/events.ts';
 import { FAULT_FLOWS } from '../../src/case/flows.ts';
 import { replay } from '../../src/case/replay.ts';
@@ -127,5 +127,20 @@ describe('what is tried in seconds', () => {
     const completes = (saw: string) => split.completes?.(replay(flow, give(begun, looked(saw)), late).findings);
     expect(completes('clean')).toBe(true);
     expect(completes('film')).toBe(false);
+  });
+});
+
+describe('a head unit that plays cleaner with the engine running, and drives all speakers itself', () => {
+  it('runs out of volts without it: who drives it that far is looked for where it distorts', () => {
+    const [flow, late] = flowOf('eq-changes-when-engine-starts');
+    const said = { 'unit-kind': 'factory', 'tone-history': 'never', 'was-reflashed': 'no', 'last-change': 'nothing' };
+    const it = give(caseOn(flow), {
+      ...said,
+      'amps-drive': 'none',
+      'engine-compare': 'same',
+      'loud-compare': 'cleaner',
+    });
+    const { open } = replay(flow, confirmed(it, 'loud-compare'), late);
+    expect(open.kind === 'onward' && open.to.flow).toBe('distortion-at-volume');
   });
 });
