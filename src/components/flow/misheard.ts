@@ -3,48 +3,57 @@ import { inWords, type Situation, type Step } from '../../steps/step.ts';
 
 /** What a caller says and what he may mean, and how to make sure. Common practice on the phone, no published source. */
 interface Mishearing {
-  readonly of: RegExp;
+  /** What the answers have to say for it to be heard among them. */
+  readonly answers: RegExp;
+  /** What the question or its answers have to be about besides. */
+  readonly about?: RegExp;
   readonly says: string;
 }
 
 const BOXES: Mishearing = {
-  of: /\b(amplifiers?|head unit|radio)\b/i,
+  answers: /\b(amplifiers?|head unit|radio)\b/i,
   says: 'Many people call any box an amplifier, even the radio. Have him say where it is and how thick its leads are.',
 };
 
-/** By the words of a question and its answers, the first that fits. */
+/** By the words of the answers, the first that fits: only a word that he may say can be misheard. */
 const HEARD: readonly Mishearing[] = [
   {
-    of: /\bfuse\b/i,
+    answers: /\b(whole|burnt through)\b/i,
+    about: /\bfuses?\b/i,
     says: '“Looks fine” is not “whole”. Have him hold it up to the light, say what the strip looks like, and read the number on it.',
   },
   {
-    of: /\b(lamp|light|lights|bulb)\b/i,
+    answers: /\b(off|out|dark|normal)\b/i,
+    about: /\b(lamp|lights?|bulb|screen)\b/i,
     says: '“Off” may be a light he cannot see in the sun. Have him shade it with his hand and say what colour it is.',
   },
   {
-    of: /\b(plug|pin|connector|adapter)s?\b/i,
+    answers: /\b(plugs?|pins?|connectors?|home|connected|come out|apart|place is empty)\b/i,
+    about: /\b(plugs?|pins?|connectors?|adapter)\b/i,
     says: '“It is in” is not “it clicked”. Have him tug it gently and say whether it gave.',
   },
   {
-    of: /\b(remote|thin wire|speaker wires|line-level|shielded)\b/i,
+    answers: /\b(remote|wires?|line-level|leads?)\b/i,
     says: '“A wire” may be any wire. Have him say how thick it is, what colour, and what is printed next to its terminal.',
   },
   {
-    of: /\b(left|right)\b/i,
+    answers:
+      /\b(left|right(?! (now|down|through))|one side|whole side|one rear corner|the other one|the same speaker)\b/i,
+    about: /\b(left|right(?! (now|down|through)))\b/i,
     says: 'Left and right swap when he stands in front of the bike. Have him say them as if sitting on it.',
   },
   {
-    of: /\b(hiss|click|thump|crackle)\b/i,
+    answers: /\b(hiss|clicks?|thump|crackle)\b/i,
     says: '“Nothing” may be too much noise around him. Have him switch everything else off and listen again.',
   },
   {
-    of: /\b(back|rear|front|plays?)\b/i,
+    answers: /\b(plays?|silent)\b/i,
+    about: /\b(back|rear)\b/i,
     says: '“It plays” may mean the front. Have him say where he is standing and which grille his ear is at.',
   },
   BOXES,
   {
-    of: /\b(loud|quiet|volume)\b/i,
+    answers: /\b(loud|louder|quiet|quieter|volume)\b/i,
     says: '“Loud” means something different to everybody. Have him say the volume number.',
   },
 ];
@@ -67,9 +76,11 @@ export function misheard(step: Step, situation: Situation): string {
     return Object.values(step.readings).some(({ unit }) => unit === 'Ω') ? NUMBERS.Ω : NUMBERS.V;
   const deeds = DEEDS[step.id];
   if (deeds !== undefined) return deeds;
-  const answers = offered(step, situation).map(([, label]) => label);
-  const text = [...answers, inWords(step.ask, situation)].join(' ');
+  const answers = offered(step, situation)
+    .map(([, label]) => label)
+    .join(' ');
+  const text = `${answers} ${inWords(step.ask, situation)}`;
   // What is fitted is asked of boxes, whichever speakers they drive.
-  if (step.place === 'fitted' && BOXES.of.test(text)) return BOXES.says;
-  return HEARD.find(({ of }) => of.test(text))?.says ?? ANY;
+  if (step.place === 'fitted' && BOXES.answers.test(text)) return BOXES.says;
+  return HEARD.find((one) => one.answers.test(answers) && one.about?.test(text) !== false)?.says ?? ANY;
 }

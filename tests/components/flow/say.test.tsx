@@ -23,18 +23,31 @@ describe.each([...steps])('what is said to a caller of %s', (_, step) => {
   const said = lines(step);
   const phone = plainly(step.phone);
   const first = said.findIndex((line) => phone.startsWith(line));
+  const answersAt = said.findIndex((line) => /^(The answers are|Is it one of these|Then read me):/.test(line));
+  const answers = said.slice(answersAt);
 
   it('begins with what to be careful of and what has to be done, and only then asks', () => {
     const { care, phone: todo } = ready(step);
     expect(said.slice(0, first)).toEqual([...care, ...todo]);
-    expect(said.slice(first, -1).join(' ')).toBe(phone);
+    expect(said.slice(first, answersAt).join(' ')).toBe(phone);
   });
   it('ends with every answer that is offered, or with every reading that is wanted', () => {
     const wanted =
       step.kind === 'reading'
         ? Object.values(step.readings).map(({ label }) => inWords(label, situation))
         : offered(step, situation).map(([, label]) => label);
-    for (const one of wanted) expect(said.at(-1)).toContain(one);
+    expect(answersAt).toBeGreaterThan(first);
+    for (const one of wanted) expect(answers.join(' ')).toContain(one);
+    if (step.kind !== 'reading') expect(answers.at(-1)).toMatch(/Or: you don’t know\.$/);
+  });
+  // Nobody keeps more than about four things in mind that he hears. Common practice on the phone, no published source.
+  it('reads out at most four answers at a time, and no more than a breath of them', () => {
+    if (step.kind === 'reading') return;
+    for (const line of answers) {
+      const told = [...line.matchAll(/“/g)].length;
+      expect(told, line).toBeLessThanOrEqual(4);
+      if (told > 1) expect(line.split(/\s+/).length, line).toBeLessThanOrEqual(35);
+    }
   });
   it('is a line at a time, and each of them short', () => {
     for (const line of said.slice(0, -1)) {
@@ -52,6 +65,34 @@ describe.each([...steps])('what is said to a caller of %s', (_, step) => {
     const { misheard = '' } = ready(step);
     expect(misheard).toMatch(/[.”?] Have (him|each digit)/);
     if (step.kind === 'reading') expect(misheard).toMatch(/read each digit and the point/);
+  });
+});
+
+/* What is misheard has to be one of the answers. Common sense, no published source. */
+describe('what is easily misheard', () => {
+  const SAID: readonly (readonly [RegExp, RegExp])[] = [
+    [/^“Looks fine”/, /whole|burnt/i],
+    [/^“Off”/, /off|out|dark|normal/i],
+    [/^“It is in”/, /plug|\bpins?\b|connector|home|connected|come out|apart|empty/i],
+    [/^“A wire”/, /wire|lead|remote|line-level/i],
+    [/^Left and right/, /\bleft\b|\bright\b(?! now)|side|corner|other one|same speaker/i],
+    [/^“It plays”/, /plays?|silent/i],
+    [/^“Nothing” may be too/, /hiss|click|thump|crackle/i],
+    [/^“Loud”/, /loud|quiet|volume/i],
+  ];
+  it.each([...steps].filter(([, step]) => step.kind !== 'reading'))('under %s is among its answers', (_, step) => {
+    const { misheard: says = '' } = ready(step);
+    const answers = offered(step, situation).map(([, label]) => label);
+    const [, word] = SAID.find(([begins]) => begins.test(says)) ?? [];
+    if (word) expect(answers.join(' ')).toMatch(word);
+  });
+  it('is no side under a gain that is turned right down, and no front under a tone', () => {
+    const of = (id: string) => ready(steps.get(id) as Step).misheard;
+    expect(of('gain-lowest')).not.toMatch(/Left and right/);
+    expect(of('copper-look')).not.toMatch(/Left and right/);
+    expect(of('stepped-tone')).not.toMatch(/It plays/);
+    expect(of('which-silent')).toMatch(/Left and right/);
+    expect(of('fader-centre')).toMatch(/may mean the front/);
   });
 });
 
@@ -75,6 +116,9 @@ describe('what is said to a caller', () => {
   });
   it('is on the screen line by line, in its order', () => {
     const step = steps.get('run-ohms') as Step;
+    expect(
+      lines(steps.get('last-change') as Step).filter((line) => /^(Is it|Or) one of these:/.test(line)).length,
+    ).toBe(Math.ceil(offered(steps.get('last-change') as Step, situation).length / 4));
     const html = renderToString(<Say step={step} situation={situation} ready={ready(step)} />);
     const shown = [...html.matchAll(/<p>(.*?)<\/p>/g)].map(([, line]) => line);
     expect(shown).toEqual([...lines(step)]);
