@@ -33,6 +33,26 @@ describe('a case as a file', () => {
   });
 });
 
+describe('what can be done with a case as a whole', () => {
+  it.each([360, 1280])('has each of its names on one line, at %i px', async (width) => {
+    const { page, close } = await visit('find/no-rear-sound/');
+    await page.setViewportSize({ width, height: 780 });
+    await toTheVerdict(page);
+    const names = page.locator('.case-tools > button, .case-tools > * > button, .case-tools summary');
+    await page.getByRole('button', { name: 'Send this case to somebody' }).waitFor();
+    const lines = await names.evaluateAll((all) =>
+      all.map((one) => {
+        const range = document.createRange();
+        range.selectNodeContents(one);
+        return range.getClientRects().length;
+      }),
+    );
+    expect(lines.length).toBeGreaterThan(3);
+    expect(lines).toEqual(lines.map(() => 1));
+    await close();
+  });
+});
+
 describe('a link to a case', () => {
   it('shows the same verdict and the same wire in a fresh profile', async () => {
     const sender = await visit('find/no-rear-sound/');
