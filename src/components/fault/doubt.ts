@@ -2,6 +2,7 @@ import type { WhyAgain } from '../../../machines/decision.ts';
 import { chanceOf } from '../../inference/posterior.ts';
 import { outcomeNamed } from '../../steps/outcome.ts';
 import { inWords, type Step } from '../../steps/step.ts';
+import { anotherWay } from './another-way.ts';
 import { knownOf } from './known-of.ts';
 import { type FaultView, UNTHOUGHT } from './view.ts';
 
@@ -17,7 +18,9 @@ function wouldShow({ model, believed }: FaultView, cause: string, step: Step): s
 
 const UNDO_AND_REDO =
   'That brought it back. Undo it, and do it once more: if the sound goes and comes with it, that is the proof.';
-const LOOK_ONCE_MORE = 'Look once more, another way if you can.';
+const LOOK_ONCE_MORE = 'Look once more, another way if you can:';
+
+const inASentence = (text: string): string => text.charAt(0).toLowerCase() + text.slice(1);
 
 /** Why a question is asked once more: what does not fit, or that all hangs on it. Nobody is said to have been wrong. */
 export function doubtInWords(view: FaultView, step: Step, because: WhyAgain): string {
@@ -27,12 +30,13 @@ export function doubtInWords(view: FaultView, step: Step, because: WhyAgain): st
     return `${given} does not fit “${inWords(deniedBy.short, view.standing)}: ${knownOf(deniedBy, view.standing)}”. Which is it?`;
   }
   if (outcomeNamed(view.standing.findings, step.id) === 'cured') return UNDO_AND_REDO;
+  const way = inASentence(anotherWay(step));
   if (because === 'pivotal')
-    return `Everything rests on this answer: ${given}. Take it once more, another way if you can.`;
+    return `Everything rests on this answer: ${given}. Take it once more, another way if you can: ${way}`;
   const leader = view.shares.find(({ cause }) => cause !== UNTHOUGHT)?.cause;
   // What another flow looks for is many causes in one: no answer of this one is typical of it.
   const shown =
     leader === undefined || view.lookedForBy(leader) !== undefined ? undefined : wouldShow(view, leader, step);
   const rest = leader === undefined || shown === undefined ? '' : `: “${view.nameOf(leader)}” would show “${shown}”`;
-  return `${given} does not fit the rest${rest}. ${LOOK_ONCE_MORE}`;
+  return `${given} does not fit the rest${rest}. ${LOOK_ONCE_MORE} ${way}`;
 }
