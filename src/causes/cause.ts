@@ -49,12 +49,15 @@ export interface Remedy {
   readonly proofOfCure: ProofOfCure;
 }
 
+/** A step that is the same check, or several of which any is. */
+type AsStep = ConstantStepId | readonly ConstantStepId[];
+
 /** The harmless check that separates a cause from the rest, with a meter and without. */
 export interface Split extends CheckNeeds {
   readonly byMeter: string;
   readonly without: string;
   /** The steps that are the same check: whoever did them is not sent to do it again. */
-  readonly asStep?: { readonly byMeter?: ConstantStepId; readonly without?: ConstantStepId };
+  readonly asStep?: { readonly byMeter?: AsStep; readonly without?: AsStep };
   /** What to be careful of with the one without. */
   readonly cautions?: readonly CautionId[];
 }

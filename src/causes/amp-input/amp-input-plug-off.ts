@@ -1,8 +1,12 @@
+import { type Findings, is } from '../../steps/outcome.ts';
 import type { Cause } from '../cause.ts';
 import { ampName, capital } from '../the-amp.ts';
 import { inputInQuestion, placed } from '../where.ts';
 import { YOURSELF } from '../who.ts';
 import { arrives, arrivesFigures } from './arrives.ts';
+
+/** Whoever found it out and put it in has done most of it. */
+const wasOut = (f: Findings): boolean => is(f, 'input-plug', 'out', 'cured') || is(f, 'pin-look', 'out');
 
 export const ampInputPlugOff: Cause = {
   id: 'amp-input-plug-off',
@@ -14,7 +18,7 @@ export const ampInputPlugOff: Cause = {
     needs: ['tone-400'],
     touches: ['amp-in-plus'],
     without: 'Key off, pull the signal plug, push it home until it locks. Key on, music low: does it play?',
-    asStep: { without: 'pin-look' },
+    asStep: { without: ['input-plug', 'pin-look'] },
   },
   mends: ['unit-leads'],
   article: 'amplifiers-that-listen',
@@ -24,8 +28,12 @@ export const ampInputPlugOff: Cause = {
     numbers: arrivesFigures(f),
     repair: [{ do: 'seat-plug', plug: 'amp-input' }],
     fix: [
-      'Key off, amplifier gain down. Pull the signal plug and look at its pins.',
-      'Push it home until it locks, and give it a tug.',
+      ...(wasOut(f)
+        ? ['It is in again. Is it locked? Give it a tug. If it comes out: key off, push it home until it locks.']
+        : [
+            'Key off, amplifier gain down. Pull the signal plug and look at its pins.',
+            'Push it home until it locks, and give it a tug.',
+          ]),
       'Tie the loom so that nothing pulls on it.',
     ],
     tools: 'A cable tie',

@@ -12,6 +12,7 @@ export const inputDc: Cause = {
     needs: ['music-paused'],
     touches: ['amp-in-plus'],
     without: 'Key off, signal plug out of the amplifier, key on: does its fault light turn normal?',
+    asStep: { without: 'signal-plug-out' },
   },
   mends: ['unit'],
   article: 'half-the-supply-on-a-speaker-wire',

@@ -32,6 +32,7 @@ export const ampOutputDc: Cause = {
     needs: ['music-paused'],
     touches: ['amp-out-plus'],
     without: 'Key off, all speaker plugs off it, key on, cold: is its fault light still on?',
+    asStep: { byMeter: 'amp-dc', without: 'speakers-unplugged' },
   },
   mends: ['amp'],
   article: 'why-an-amplifier-protects-itself',

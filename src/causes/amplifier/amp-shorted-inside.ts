@@ -13,6 +13,7 @@ export const ampShortedInside: Cause = {
     needs: ['minus-off', 'meter-on-ohms'],
     without:
       'Remote wire and speakers off, a 21 to 55 W lamp in the fuse’s place: bright with the amplifier on the lead, dark with the lead off it and taped?',
+    asStep: { without: 'lead-off-amp' },
     cautions: ['fuse', 'lamp-hot', 'minus-first'],
   },
   mends: ['amp', 'amp-supply'],

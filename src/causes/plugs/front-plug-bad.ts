@@ -14,6 +14,7 @@ export const frontPlugBad: Cause = {
       'Key off, meter on ohms: the coil reads right at the speaker’s own tabs, but open or far higher through its plug?',
     needs: ['meter-on-ohms'],
     without: 'Key off, pull the speaker’s plug and push it home until it locks. Key on, music low: does it play?',
+    asStep: { without: 'speaker-plug' },
   },
   mends: ['run'],
   article: 'one-speaker-or-one-side',

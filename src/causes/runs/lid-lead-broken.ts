@@ -12,6 +12,7 @@ export const lidLeadBroken: Cause = {
     byMeter: 'Key off, plug apart, meter on ohms on the lid’s half: do the ohms jump while the lid moves?',
     needs: ['meter-on-ohms'],
     without: 'Move the lid slowly through its whole travel while music plays: does it come and go?',
+    asStep: { without: 'lid-check' },
   },
   mends: ['run'],
   article: 'read-a-coil-in-ohms',

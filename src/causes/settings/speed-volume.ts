@@ -11,6 +11,7 @@ export const speedVolume: Cause = {
     needs: ['tone-400', 'engine-running'],
     touches: ['unit-front-plus'],
     without: 'Speed volume and loudness off in the menu: does it stay the same now?',
+    asStep: { without: 'speed-off' },
   },
   mends: ['settings'],
   article: 'why-the-tone-follows-the-engine',

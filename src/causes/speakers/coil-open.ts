@@ -52,7 +52,7 @@ export const coilOpen: Cause = {
     without: 'A 1.5 V cell for half a second on the speaker’s own tabs, one wire off: no click and no movement?',
     cautions: ['cell'],
     // Read open once, the coil is read again in another way.
-    asStep: { without: 'pop-speaker' },
+    asStep: { byMeter: 'coil-ohms', without: 'pop-speaker' },
   }),
   mends: ['speaker'],
   article: 'read-a-coil-in-ohms',

@@ -17,6 +17,7 @@ export const speakerUnderrated: Cause = {
     touches: ['amp-out-plus'],
     without:
       'Compare on paper: the speaker’s continuous watts, and the amplifier’s sine watts per channel at its ohms. Is the speaker’s number smaller?',
+    asStep: { without: 'speaker-papers' },
   },
   mends: ['amp', 'speaker'],
   article: 'high-pass-filters',

@@ -25,6 +25,7 @@ export const bothLeadsBad: Cause = {
     ...LAMP_NEEDS,
     without:
       'Second leads from the battery, 4 mm² or more, the positive one with a 10 A fuse: does neither help alone, but both together do?',
+    asStep: { without: 'temporary-leads' },
     cautions: ['minus-first', 'temporary-lead', 'fuse', 'battery-gas'],
   },
   mends: ['amp-supply'],

@@ -25,6 +25,7 @@ export const remoteOnPermanent: Cause = {
   split: {
     byMeter: 'Key off and out for ten minutes: still volts on the remote terminal, against the battery negative post?',
     without: 'Key off and out for ten minutes: is the amplifier’s light still lit, or its case warm?',
+    asStep: { byMeter: 'remote-key-off' },
   },
   mends: ['amp-supply'],
   article: 'the-charging-system',

@@ -90,11 +90,12 @@ export function viewOf(flow: StagedFlow, standing: Standing, late: Late): FaultV
     if (!cause) return undefined;
     const tool = hasMeter ? 'byMeter' : 'without';
     const split = splitOf(cause, findings);
-    const done = flow.steps.get(split.asStep?.[tool] ?? '');
-    const isDone =
-      done !== undefined && standing.facts[done.id] !== undefined && outcomeNamed(findings, done.id) !== 'cannot';
-    return isDone
-      ? { text: `You did its check: “${inWords(done.short, standing)}: ${knownOf(done, standing)}”.`, isDone }
+    const done = [split.asStep?.[tool] ?? []]
+      .flat()
+      .flatMap((step) => flow.steps.get(step) ?? [])
+      .find((step) => standing.facts[step.id] !== undefined && outcomeNamed(findings, step.id) !== 'cannot');
+    return done
+      ? { text: `You did its check: “${inWords(done.short, standing)}: ${knownOf(done, standing)}”.`, isDone: true }
       : { text: split[tool], isDone: false };
   };
   let movedBy: ReturnType<typeof evidence> | undefined;
