@@ -316,16 +316,24 @@ function keepsItsShare(
   const [any, said] = [shareWith([]), shareWith(known.observations.filter(isSaid))];
   return (cause) => (said.get(cause) ?? 0) >= OF_BIKE_RATIO * (any.get(cause) ?? 0);
 }
+/** So much is left to a cause against what was said of the place only by what was seen. Judged. */
+const SEEN_SHARE = 0.1;
 /** Whether a bike can have a cause, as it was said to be built. */
 export const canBeBuilt = (reckoned: Pick<Reckoning, 'model' | 'known'>) =>
   keepsItsShare(reckoned, ({ trust }) => trust === 'build');
 /**
  * The same, and where it was said to be wrong: nobody is sent to an amplifier that he said is not there, nor to a lid for a
- * speaker in the fairing.
+ * speaker in the fairing. Unless what was seen since speaks for it all the same: with two at once, a whole side is silent
+ * and each of them is in one place.
  */
 function canBeOn(flow: StagedFlow, reckoned: Reckoned): (cause: string) => boolean {
   const fitted = new Set(flow.spec.stages.fitted.map(({ id }) => id));
-  return keepsItsShare(reckoned, ({ step, trust }) => trust === 'build' || fitted.has(step));
+  const [built, said] = [
+    canBeBuilt(reckoned),
+    keepsItsShare(reckoned, ({ step, trust }) => trust === 'build' || fitted.has(step)),
+  ];
+  const seen = new Set(reckoned.shares.filter(({ shareRatio }) => shareRatio >= SEEN_SHARE).map((one) => one.cause));
+  return (cause) => said(cause) || (seen.has(cause) && built(cause));
 }
 
 /** Beside what is proved only what is not next to impossible is named. */

@@ -102,3 +102,24 @@ describe('what “my bike” knows of two amplifiers', () => {
     expect(counted.map((one) => one.step).filter((id) => id.endsWith('-turn-on'))).toEqual([step]);
   });
 });
+
+describe('a silent side of which both speakers read open', () => {
+  // Each of two breaks is in one corner, and what is told of is the whole side: common practice, no published source.
+  const OPEN = { leadsOhm: '0.3', leftOhm: 'OL', rightOhm: '4.1' };
+  it('has what is open named first, though nobody spoke of a corner', () => {
+    const seen = { 'which-corner': 'left', 'fader-centre': 'no-change', 'four-corners': 'one-side' };
+    const first = named(oneSpeakerOrSideDead, oneLate, {
+      ...seen,
+      'tools-at-hand': 'meter',
+      'run-ohms': OPEN,
+      'run-ohms@front': OPEN,
+      'coil-ohms': { leadsOhm: '0.3', coilOhm: '3.4' },
+      'rear-hiss': 'silent',
+      'lid-check': 'no-effect',
+      'contacts-look': 'clean',
+      'second-look': 'none',
+      'how-quiet': 'dead',
+    })[0];
+    expect(['front-plug-bad', 'speaker-wire-open']).toContain(first);
+  });
+});
