@@ -181,7 +181,7 @@ export const healthySpeaker = (rig: ValuedRig, corner: Corner, ratedOhm = ratedO
     count: rear ? rig.rearPerChannel : 1,
     wiring: rear ? rig.rearWiring : 'single',
     ratedW: Math.max(SPEAKER_W, drivenW),
-    scrapes: false,
+    scrapes: 'never',
     gives: 'sound',
     leakDb: 0,
     bareTweeter: false,

@@ -38,7 +38,7 @@ export interface Heard {
   readonly hisses: boolean;
   readonly noiseV: number;
   readonly noisy: boolean;
-  readonly scrapes: boolean;
+  readonly scrapes: Speaker['scrapes'];
   /** Bass that the speaker loses by itself, through a gap around it. */
   readonly leakDb: number;
 }
@@ -90,7 +90,7 @@ export function hear(world: World, moment: Moment, now: Operating): PerCorner<He
       hisses: whole && speaker.gives !== 'nothing',
       noiseV,
       noisy: whole && noiseV > AUDIBLE_NOISE_V,
-      scrapes: speaker.scrapes && powerW > SILENT_W,
+      scrapes: powerW > SILENT_W ? speaker.scrapes : 'never',
       leakDb: speaker.leakDb,
     };
   });

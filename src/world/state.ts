@@ -183,7 +183,8 @@ export interface Speaker {
   readonly count: number;
   readonly wiring: 'single' | 'parallel' | 'series';
   readonly ratedW: number;
-  readonly scrapes: boolean;
+  /** When its coil rubs or its cone rasps: at any travel, or only where bass drives it far. */
+  readonly scrapes: 'never' | 'always' | 'far';
   /** What its cone makes of its power: something can take the sound away, or all of it, that no reading shows. */
   readonly gives: 'sound' | 'rough sound' | 'hiss only' | 'nothing';
   /** How much bass a leaking or loose mount takes away. */

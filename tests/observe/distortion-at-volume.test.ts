@@ -65,7 +65,12 @@ const ROWS: Readonly<Record<string, RowMeans>> = {
   'highpass-off-with-boost': row('highpass-off-with-boost'),
   'phone-tone-changed': row('phone-tone-changed@bass-up'),
   'loudness-or-speed-volume': row('loudness-or-speed-volume@bass-up'),
-  'coil-rubbing-or-cone-torn': row('coil-rubbing-or-cone-torn', 'coil-rubbing-or-cone-torn@rear'),
+  'coil-rubbing-or-cone-torn': row(
+    'coil-rubbing-or-cone-torn',
+    'coil-rubbing-or-cone-torn@far',
+    'coil-rubbing-or-cone-torn@rear',
+    'coil-rubbing-or-cone-torn@rear-far',
+  ),
   'speaker-underrated': row('speaker-underrated'),
   'speaker-mount-loose': row('speaker-mount-loose@front', 'speaker-mount-loose@rear'),
 };

@@ -104,7 +104,7 @@ describe('a repair does harm', () => {
       wiring: 'parallel',
       leakDb: 8,
       bareTweeter: true,
-      scrapes: true,
+      scrapes: 'always',
     });
     expect(harmsDoing(many, { do: 'replace-speaker', where: 'rear', ratedOhm: 4 })).toEqual(['load-below-rating']);
     expect(harmsDoing(many, { do: 'seal-mount', where: 'rear' })).toEqual([]);

@@ -9,6 +9,6 @@ const GAP_DB = 5;
 export const sayConePress: Say = ({ bike, observer }) => {
   const found = happens(observer, FOUND_SHARE);
   const speakers = uglyAt(bike).map((corner) => bike.world.speakers[corner]);
-  if (found && speakers.some(({ scrapes }) => scrapes)) return option('scrapes');
+  if (found && speakers.some(({ scrapes }) => scrapes !== 'never')) return option('scrapes');
   return option(found && speakers.some(({ leakDb }) => leakDb >= GAP_DB) ? 'loose' : 'smooth');
 };

@@ -6,5 +6,5 @@ export const saySidesSwapped: Say = ({ bike }) => {
   const [only, ...others] = uglyAt(bike);
   if (!only || others.length > 0) return CANNOT;
   const { scrapes, leakDb } = bike.world.speakers[only];
-  return option(scrapes || leakDb > 0 ? 'stays' : 'moves');
+  return option(scrapes !== 'never' || leakDb > 0 ? 'stays' : 'moves');
 };

@@ -73,7 +73,7 @@ export function ugliness(bike: Ridden, moment: Partial<Moment>): Ugliness | null
     return [
       ...(overdriveDb > HARSH_DB || (gives === 'rough sound' && powerW > HEARD_LOUD_W) ? (['cut off'] as const) : []),
       ...(isBass && powerW > TRAVELS_RATIO * at.averageRatio * ratedW ? (['travels too far'] as const) : []),
-      ...(scrapes ? (['scrapes'] as const) : []),
+      ...(scrapes === 'always' || (scrapes === 'far' && isBass && powerW > HEARD_LOUD_W) ? (['scrapes'] as const) : []),
       ...(isBass && rattles(corner, leakDb) && powerW > HEARD_LOUD_W ? (['rattles'] as const) : []),
     ];
   };

@@ -233,7 +233,9 @@ const LEFT: Readonly<Record<string, Cure>> = {
   'coil-open@one': newFrontLeft,
   'coil-open@broken-braid': newFrontLeft,
   'coil-rubbing-or-cone-torn': newFrontLeft,
+  'coil-rubbing-or-cone-torn@far': newFrontLeft,
   'coil-rubbing-or-cone-torn@rear': newRear,
+  'coil-rubbing-or-cone-torn@rear-far': newRear,
   'speaker-underrated': ({ rig }) => [
     { do: 'replace-speaker', where: 'front', ratedOhm: rig.frontRatedOhm },
     { do: 'replace-speaker', where: 'rear', ratedOhm: rig.rearRatedOhm },
