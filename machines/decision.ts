@@ -122,11 +122,13 @@ export function observationsOf(flow: StagedFlow, f: Findings, confirmed: Readonl
     if (outcome === undefined || outcome === 'cannot') return [];
     // “My bike” knows it of both amplifiers: that of the other one says nothing of the one that is meant.
     if (knowsAnother && step.kind === 'rig' && step.sensible?.(f) === false) return [];
-    if (step.kind === 'choice' && step.justNow?.includes(outcome) && lookedAtWhilePlaying(f)) return [];
+    const isJustNow = step.kind === 'choice' && step.justNow?.includes(outcome) && lookedAtWhilePlaying(f);
+    const rightBefore = isJustNow ? step.rightBefore?.[outcome] : undefined;
+    if (isJustNow && rightBefore === undefined) return [];
     return [
       {
         step: step.id,
-        outcome,
+        outcome: rightBefore ?? outcome,
         group: groupOf(step),
         ledOn: ledOn(flow, f, step),
         particular: isLook(step) && !isDescribed(step) && step.tool !== 'meter',

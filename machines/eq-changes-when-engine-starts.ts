@@ -79,6 +79,7 @@ export const eqChangesWhenEngineStarts = flow(opening, {
         'battery-lug-loose',
         'amp-terminal-loose',
         'amp-ground-resistive',
+        'ground-lead-too-thin',
         'shared-ground-screw',
         'both-leads-bad',
         'remote-on-permanent',

@@ -9,6 +9,7 @@ export const SUPPLY_CAUSES = [
   'amp-terminal-loose',
   'amp-ground-open',
   'amp-ground-resistive',
+  'ground-lead-too-thin',
   'shared-ground-screw',
   'both-leads-bad',
 ] as const;

@@ -27,6 +27,7 @@ import { ampTerminalLoose } from '../causes/supply/amp-terminal-loose.ts';
 import { batteryLugLoose } from '../causes/supply/battery-lug-loose.ts';
 import { bothLeadsBad } from '../causes/supply/both-leads-bad.ts';
 import { fuseHolderBad } from '../causes/supply/fuse-holder-bad.ts';
+import { groundLeadTooThin } from '../causes/supply/ground-lead-too-thin.ts';
 import { mainFuseOpen } from '../causes/supply/main-fuse-open.ts';
 import { plusLeadBroken } from '../causes/supply/plus-lead-broken.ts';
 import { plusLeadChafed } from '../causes/supply/plus-lead-chafed.ts';
@@ -74,6 +75,7 @@ export const late = lateOf(table, [
   batteryLugLoose,
   bothLeadsBad,
   fuseHolderBad,
+  groundLeadTooThin,
   mainFuseOpen,
   plusLeadBroken,
   plusLeadChafed,

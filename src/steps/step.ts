@@ -132,6 +132,8 @@ export interface ChoiceStep<O extends string = string> extends Wording<O> {
   leftOut?(situation: Situation): readonly NoInfer<O>[];
   /** Options that only say that all is well at this moment: where it comes and goes, and plays just now, they say nothing. */
   readonly justNow?: readonly NoInfer<O>[];
+  /** Of those, which outcome it comes to all the same where it comes and goes: what was tried had been right before. */
+  readonly rightBefore?: Readonly<Partial<Record<NoInfer<O>, NoInfer<O>>>>;
   /** Options that say what was wrong and that it was put right on the spot: nobody can look once more. */
   readonly putRight?: readonly NoInfer<O>[];
   /** Something is done and undone while somebody listens: the ear compares, which is surer than what it describes. */

@@ -127,11 +127,11 @@ describe('the supply under the lamp', () => {
     [0.04, 0.02, 'ok'],
     // 20 mV over a sound lead is the last digit of a meter.
     [0.069, 0.0432, 'ok'],
-    [0.0692, 0.02, 'unclear'],
-    [0.04, 0.0434, 'unclear'],
-    [0.264, 0.02, 'unclear'],
+    [0.0692, 0.02, 'plus-worn'],
+    [0.04, 0.0434, 'ground-worn'],
+    [0.264, 0.02, 'plus-worn'],
     [0.265, 0.02, 'plus-drop'],
-    [0.04, 0.264, 'unclear'],
+    [0.04, 0.264, 'ground-worn'],
     [0.04, 0.265, 'ground-drop'],
     // Neither cuts it off alone, both together do: the one that is worse for its size.
     [0.13, 0.13, 'unclear'],

@@ -131,7 +131,7 @@ describe('a step about an amplifier', () => {
     };
     const readings = { batteryV: 12.4, ampV: 12.25, plusDropV: 0.12, groundDropV: 0.03 };
     expect(judged(about(supplyUnderLoad, 'front'), readings, on(rig))).toBe('ok');
-    expect(judged(about(supplyUnderLoad, 'rear'), readings, on(rig))).toBe('unclear');
-    expect(judged(supplyUnderLoad, readings, on(rig))).toBe('unclear');
+    expect(judged(about(supplyUnderLoad, 'rear'), readings, on(rig))).toBe('plus-worn');
+    expect(judged(supplyUnderLoad, readings, on(rig))).toBe('plus-worn');
   });
 });

@@ -94,6 +94,7 @@ const FROM_CASES: readonly string[] = [
   'rear-control-off',
   'fuse-holder-open',
   'plus-lead-broken',
+  'ground-lead-too-thin',
   'plus-lead-clad',
   'both-leads-bad',
   'amp-terminal-loose',

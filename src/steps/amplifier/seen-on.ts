@@ -1,4 +1,5 @@
-import { type Findings, is } from '../outcome.ts';
+import { answeredWith, type Findings, is } from '../outcome.ts';
+import type { Situation } from '../step.ts';
 
 /** Whether somebody saw or heard that the amplifier is on. What the front does is no proof of it. */
 export const seenOn = (f: Findings): boolean =>
@@ -12,6 +13,10 @@ export const seenOn = (f: Findings): boolean =>
 export const goesOffAtTimes = (f: Findings): boolean =>
   is(f, 'amp-goes-off', 'bumps', 'wet', 'running', 'loud', 'hot', 'quiet', 'unknown') ||
   (is(f, 'amp-history', 'comes-and-goes') && !is(f, 'amp-goes-off', 'stays-on', 'ugly', 'always'));
+
+/** The same as far as it was told, for words that know no more than the answers. */
+export const toldToGoOff = ({ facts }: Pick<Situation, 'facts'>): boolean =>
+  answeredWith(facts, 'amp-history', 'comes-and-goes');
 
 /** Whether it showed its fault light, by itself or woken for a moment. */
 export const showsFault = (f: Findings): boolean =>

@@ -15,9 +15,11 @@ export const wiggle: ChoiceStep<'amp-input' | 'rear-run' | 'amp-supply' | 'unit-
           'Press and move: the front speaker’s plug and lead, the loom at the steering, the head unit’s plug, and any amplifier’s plugs.',
         ]
       : s.rig.rearFedBy === 'unit'
-        ? ['Press and move: the rear loom plug, lid leads at the hinge, leads under the seat, the head unit’s loom.']
+        ? [
+            'Press and move: the rear loom plug, lid leads at the hinge, the head unit’s loom. Leads under the seat: have somebody sit down.',
+          ]
         : [
-            'Press and move: the signal plug at the amplifier, its power leads, the rear speaker plug, lid leads at the hinge, the head unit’s loom.',
+            'Press and move: the signal plug at the amplifier, its power leads, the rear speaker plug, lid leads at the hinge, the head unit’s loom. Leads under the seat: have somebody sit down.',
           ]),
     'A plug or a wire that has come out is an answer: name it, and leave it out until the key is off.',
     'Only what you can reach. No metal tools. Nothing hot.',

@@ -101,7 +101,11 @@ export function worseRun(situation: Situation, axle: Axle): 'left' | 'right' | u
 
 /** What differs from axle to axle. */
 const OF_AXLE = {
-  rear: { Name: 'Rear', fedBy: 'rearFedBy', move: 'Move the lids while you look at the number.' },
+  rear: {
+    Name: 'Rear',
+    fedBy: 'rearFedBy',
+    move: 'Move the lids, and have somebody sit down, while you look at the number.',
+  },
   front: {
     Name: 'Front',
     fedBy: 'frontFedBy',

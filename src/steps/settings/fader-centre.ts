@@ -28,6 +28,7 @@ export const faderCentre: ChoiceStep<'cured' | 'plays' | 'weak' | 'no-change' | 
     none: 'There is no fader and no balance',
   },
   justNow: ['plays'],
+  rightBefore: { plays: 'no-change' },
   outcomes: {
     'no-change': 'no change',
     cured: 'it plays',

@@ -25,6 +25,7 @@ export const rearControl: ChoiceStep<'cured' | 'plays' | 'weak' | 'no-change' | 
     none: 'There is neither',
   },
   justNow: ['plays'],
+  rightBefore: { plays: 'no-change' },
   notFitted: ['none'],
   outcomes: {
     cured: 'rear plays',

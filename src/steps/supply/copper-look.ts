@@ -18,7 +18,7 @@ export const copperLook: ChoiceStep<'copper' | 'clad'> = choice({
   tool: 'none',
   minutes: 4,
   conditions: ['minus-off', 'amp-uncovered'],
-  sensible: (f) => supplyMayFail(f) && !is(f, 'supply-under-load', 'ok', 'ground-drop'),
+  sensible: (f) => supplyMayFail(f) && !is(f, 'supply-under-load', 'ok', 'ground-drop', 'ground-worn'),
   observes: ['amp-supply'],
   options: { copper: 'Copper-red right through', clad: 'Silvery inside' },
   outcomes: { copper: 'copper', clad: 'copper-clad aluminium' },

@@ -16,7 +16,7 @@ function dropBands(healthyOhm: number, supplyV: number, situation: Situation): r
   const cutsOutV = Math.max(1.5 * healthyV, cuttingOutV(supplyV, situation));
   return [
     { label: 'healthy', low: -0.5, high: healthyV, mood: 'good' },
-    { label: 'worn, but not the cause', low: healthyV, high: cutsOutV, mood: 'unsure' },
+    { label: 'more than healthy', low: healthyV, high: cutsOutV, mood: 'unsure' },
     { label: 'cuts the amplifier off', low: cutsOutV, high: 3 * cutsOutV, mood: 'bad' },
   ];
 }

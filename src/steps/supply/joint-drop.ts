@@ -52,7 +52,9 @@ export const jointDrop: OfEach<ReadingStep<'ok' | 'unclear' | 'plus' | 'ground'>
     minutes: 5,
     conditions: ['amp-uncovered', 'line-leads-out', 'lamp-on', 'meter-on-dc'],
     sensible: (f) =>
-      supplyMayFail(f) && !fuseStaysOut(f) && is(f, 'supply-under-load', 'unclear', 'plus-drop', 'ground-drop'),
+      supplyMayFail(f) &&
+      !fuseStaysOut(f) &&
+      is(f, 'supply-under-load', 'unclear', 'plus-worn', 'ground-worn', 'plus-drop', 'ground-drop'),
     observes: ['amp-supply'],
     probes: { red: 'plus-copper', black: 'amp-plus' },
     readings: {

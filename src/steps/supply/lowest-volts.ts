@@ -1,6 +1,6 @@
 import { UNDERVOLTAGE_CUT_HIGHEST_V, UNDERVOLTAGE_CUT_LOWEST_V } from '../../compute/amp-supply.ts';
 import { formatQuantity, formatRange } from '../../compute/quantity.ts';
-import { goesOffAtTimes, mayBeOff } from '../amplifier/seen-on.ts';
+import { goesOffAtTimes, mayBeOff, toldToGoOff } from '../amplifier/seen-on.ts';
 import { ofEachAmp } from '../fitted/of-each-amp.ts';
 import { ampName, atAmp } from '../fitted/the-amp.ts';
 import type { AmpPair } from '../fitted/which-amp.ts';
@@ -32,11 +32,11 @@ export const lowestVolts: OfEach<ReadingStep<'holds' | 'unclear' | 'sags' | 'non
   measurement({
     place: 'supply',
     id: 'lowest-volts',
-    short: atAmp('Lowest volts while it starts'),
+    short: atAmp('Lowest volts at its terminals'),
     ask: (s) =>
-      `Meter on MIN, across positive and ground of ${ampName(s)}: what is the lowest voltage while it tries to start?`,
-    phone:
-      'Meter on DC, MIN button pressed. One probe on the amplifier’s thick positive, one on its ground, touching nothing else. Key off, key on, radio on: what is the lowest number?',
+      `Meter on MIN, across positive and ground of ${ampName(s)}: what is the lowest voltage while it ${toldToGoOff(s) ? 'cuts out' : 'tries to start'}?`,
+    phone: (s) =>
+      `Meter on DC, MIN button pressed. One probe on the amplifier’s thick positive, one on its ground, touching nothing else. Key off, key on, radio on${toldToGoOff(s) ? ', and make it cut out' : ''}: what is the lowest number?`,
     how: [
       'Look for MIN, MIN/MAX or LOW on the meter. Hold both probes still: a slip reads as 0.',
       'Key off, MIN pressed, key on, music on. If it cuts out only now and then, do whatever makes it cut out.',
@@ -67,7 +67,7 @@ export const lowestVolts: OfEach<ReadingStep<'holds' | 'unclear' | 'sags' | 'non
     outcomes: {
       holds: 'its supply holds',
       unclear: 'near its cut-out',
-      sags: 'pulled down at switch-on',
+      sags: 'pulled down',
       none: 'no supply at all',
     },
     article: 'voltage-drop-under-load',

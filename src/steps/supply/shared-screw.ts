@@ -17,7 +17,7 @@ export const sharedScrew: ChoiceStep<'shared' | 'own'> = choice({
   tool: 'none',
   minutes: 4,
   conditions: ['amp-uncovered'],
-  sensible: (f) => supplyMayFail(f) && !is(f, 'supply-under-load', 'ok', 'plus-drop'),
+  sensible: (f) => supplyMayFail(f) && !is(f, 'supply-under-load', 'ok', 'plus-drop', 'plus-worn'),
   observes: ['amp-supply'],
   options: { shared: 'Yes, on one screw', own: 'No, each has its own' },
   outcomes: { shared: 'one screw for both', own: 'each has its own' },

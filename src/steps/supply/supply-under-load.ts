@@ -31,7 +31,7 @@ function notAdding({ batteryV: wholeV, ampV, plusDropV, groundDropV }: Values) {
 
 /** Battery, amplifier, positive path and ground path with a known current through both. */
 export const supplyUnderLoad: OfEach<
-  ReadingStep<'ok' | 'unclear' | 'plus-drop' | 'ground-drop' | 'battery-sags'>,
+  ReadingStep<'ok' | 'unclear' | 'plus-worn' | 'ground-worn' | 'plus-drop' | 'ground-drop' | 'battery-sags'>,
   'meant',
   AmpPair
 > = ofEachAmp(
@@ -79,7 +79,8 @@ export const supplyUnderLoad: OfEach<
           ? 'plus-drop'
           : 'ground-drop';
       }
-      return plus === 'healthy' && ground === 'healthy' ? 'ok' : 'unclear';
+      if (plus === 'healthy') return ground === 'healthy' ? 'ok' : 'ground-worn';
+      return ground === 'healthy' ? 'plus-worn' : 'unclear';
     },
     formula: 'lost on a path = I · R, with the lamp’s 5 A and R = ρ · l ÷ A + joints',
     healthy: (values, s) => {
@@ -88,7 +89,9 @@ export const supplyUnderLoad: OfEach<
     },
     outcomes: {
       ok: 'both paths are good',
-      unclear: 'worn, but not the cause',
+      unclear: 'more than healthy on both paths',
+      'plus-worn': 'more than healthy on the positive path',
+      'ground-worn': 'more than healthy on the ground path',
       'plus-drop': 'lost on the positive path',
       'ground-drop': 'lost on the ground path',
       'battery-sags': 'the battery sags',

@@ -1,3 +1,4 @@
+import { toldToGoOff } from '../amplifier/seen-on.ts';
 import { isKnown } from '../outcome.ts';
 import { type ChoiceStep, choice } from '../step.ts';
 import { fuseIsOpen, fuseStaysOut, supplyMayFail } from './may-fail.ts';
@@ -16,7 +17,8 @@ export const temporaryLeads: ChoiceStep<'plus' | 'ground' | 'both' | 'neither'> 
   place: 'supply',
   id: 'temporary-leads',
   short: 'Temporary positive and ground leads',
-  ask: 'A temporary ground lead to battery negative, then a fused positive lead: does the amplifier come on with one of them?',
+  ask: (s) =>
+    `A temporary ground lead to battery negative, then a fused positive lead: does the amplifier ${toldToGoOff(s) ? 'stay' : 'come'} on with one of them?`,
   phone: ofTheLead(
     'Main fuse out while you clip. A thick lead from the amplifier’s ground to battery negative, fuse back, key on: light on? If not: key off, main fuse out, a lead from the amplifier’s positive to battery positive, with its own 10 amp fuse at the battery. Fuse back, key on. Which lead did it: ground, positive, only both, or neither?',
   ),
@@ -36,9 +38,9 @@ export const temporaryLeads: ChoiceStep<'plus' | 'ground' | 'both' | 'neither'> 
     neither: 'No, with neither',
   },
   outcomes: {
-    ground: 'comes on with a new ground',
-    plus: 'comes on with a new positive',
-    both: 'comes on only with both new',
-    neither: 'stays off with both',
+    ground: 'cured by a new ground',
+    plus: 'cured by a new positive',
+    both: 'cured only by both',
+    neither: 'no better with both',
   },
 });

@@ -1,3 +1,4 @@
+import { answeredWith } from '../outcome.ts';
 import { type ChoiceStep, choice, EVERY_PART } from '../step.ts';
 import { silentOnes } from './silent-side.ts';
 
@@ -5,7 +6,10 @@ export const howQuiet: ChoiceStep<'dead' | 'faint' | 'highs'> = choice({
   place: 'told',
   id: 'how-quiet',
   short: 'Dead or faint',
-  ask: (s) => `With your ear at the grille: what comes from ${silentOnes(s, 'the silent speaker')}?`,
+  ask: (s) =>
+    answeredWith(s.facts, 'rear-history', 'comes-and-goes')
+      ? `When it fails: what still comes from ${silentOnes(s, 'the silent speaker')}?`
+      : `With your ear at the grille: what comes from ${silentOnes(s, 'the silent speaker')}?`,
   phone: (s) =>
     `All plugs in, music low. Put your ear to ${silentOnes(s, 'the silent speaker')}: nothing at all, faint music, or only high notes?`,
   how: ['All plugs back home, music on, not loud. Cover the other speakers with a hand or a jacket.'],

@@ -22,10 +22,20 @@ const remembered = (fault: Fault): Fault => ({
 /** What one side complains of, whichever side it is. */
 const OF_ONE_SIDE = ['one-speaker-or-side-dead', 'one-side-weak'] as const;
 
-/** A fault that silences one side is as often on the other. */
+/** What makes one speaker rough, and not its partner. */
+const ROUGH_ON_ONE_SIDE: ReadonlySet<string> = new Set([
+  'amp-channel-rough',
+  'coil-rubbing-or-cone-torn',
+  'speaker-mount-loose',
+]);
+
+const oneSidedOf = ({ id }: Fault): readonly (keyof Fault['weights'])[] =>
+  ROUGH_ON_ONE_SIDE.has(id) ? [...OF_ONE_SIDE, 'distortion-at-volume'] : OF_ONE_SIDE;
+
+/** A fault of one side is as often on the other. */
 function onEitherSide(fault: Fault): readonly Fault[] {
   const halved = Object.fromEntries(
-    OF_ONE_SIDE.flatMap((complaint) => {
+    oneSidedOf(fault).flatMap((complaint) => {
       const weight = fault.weights[complaint];
       return weight === undefined ? [] : [[complaint, weight / 2]];
     }),

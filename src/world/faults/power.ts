@@ -4,6 +4,8 @@ import { always, decades, even, type Fault, hasAmp, withAmp, withSupply, withUni
 
 /** A wire that was there, of a circuit for 10 or 15 A, over what the amplifier wants. */
 const TAPPED_RATIO = [0.07, 0.17] as const;
+/** Hook-up wire on the ground, from half to three quarters of a square millimetre: nobody looks at that end. An estimate. */
+const HOOK_UP_RATIO = [0.03, 0.09] as const;
 /** A lead that looks as thick as it should: much insulation, a quarter of the metal, and that copper-clad aluminium. */
 const CLAD_SECTION_RATIO = [0.12, 0.27] as const;
 /** From here on music at an ordinary level pulls the amplifier below its least volts; less than that makes it chatter. */
@@ -62,6 +64,15 @@ export const POWER_FAULTS: readonly Fault[] = [
     fits: hasAmp,
     apply: (world, ratio) =>
       withAmp(world, ({ plusLead }) => ({ plusLead: { ...plusLead, sectionM2: ratio * plusLead.sectionM2 } })),
+  },
+  {
+    id: 'ground-lead-too-thin',
+    title: 'Ground lead far thinner than the positive one',
+    severity: even('sectionRatio', ...HOOK_UP_RATIO),
+    weights: { 'distortion-at-volume': 2, 'cuts-out': 3 },
+    fits: hasAmp,
+    apply: (world, ratio) =>
+      withAmp(world, ({ groundLead }) => ({ groundLead: { ...groundLead, sectionM2: ratio * groundLead.sectionM2 } })),
   },
   {
     id: 'plus-lead-clad',

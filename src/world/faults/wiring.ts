@@ -228,6 +228,13 @@ export const WIRING_FAULTS: readonly Fault[] = [
     { front: { 'one-speaker-or-side-dead': 3 } },
   ).map((fault) => ({ ...fault, variant: 'at-the-steering' })),
   ...onRuns(
+    'speaker-wire-open',
+    'Rear speaker wire pinched under the seat, its ends side by side',
+    null,
+    () => ({ joint: { plus: { ohm: Infinity, movedOhm: 0.1 }, minus: { ohm: 1e-3 } } }),
+    { one: { 'one-speaker-or-side-dead': 3 } },
+  ).map((fault) => ({ ...fault, variant: 'under-the-seat' })),
+  ...onRuns(
     'speaker-wire-to-frame',
     'Rear speaker wire on the frame',
     decades('frameOhm', 0.02, 0.3),
