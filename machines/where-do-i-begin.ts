@@ -23,9 +23,11 @@ const begin = (it: string) => ({
     [
       isNothingKnown(f)
         ? `Nothing is known yet. By how often it happens, begin with this: ${it}`
-        : mayBeNoFault(f)
-          ? `What you say points to no one thing. Begin with this: ${it}`
-          : `From what you say it is most like this: ${it}`,
+        : isNoFault(f)
+          ? `Thin or too quiet at all times is none of these by itself. The nearest is this: ${it}`
+          : mayBeNoFault(f)
+            ? `What you say points to no one thing. Begin with this: ${it}`
+            : `From what you say it is most like this: ${it}`,
       ...(mayBeNoFault(f)
         ? ['Thin, dull or too quiet at any volume? That may be no fault: begin with “Does it need a reflash at all?”']
         : []),
@@ -49,6 +51,10 @@ const silentRear = (f: Findings): Facts =>
 /** All of it plays just now, it comes and goes, and there is no amplifier that could: a joint on the way to a speaker. */
 const cutsOutWithoutAmp = (f: Findings): boolean =>
   is(f, 'what-plays', 'all') && is(f, 'when-wrong', 'times') && noAmp(f);
+
+/** Two speakers that work against each other take the bass away where they play together, and give it back alone. */
+const BALANCE_FIRST =
+  'First a test of one minute: turn the balance fully left, then fully right, and the fader to either end. Is the bass back at an end? Then one speaker or one pair is wired the wrong way round: swap its two wires, key off, and you need nothing else. As thin at every end?';
 
 /** Something is wrong, and its rider has no name for it: three questions at most, and the flow that is best at it. */
 export const whereDoIBegin = flow(opening, {
@@ -97,8 +103,8 @@ export const whereDoIBegin = flow(opening, {
     {
       flow: 'is-a-reflash-needed',
       title: 'Does it need a reflash at all?',
-      because:
-        'All of it plays, only thin or too quiet. That is seldom a broken part: it is what is stored in the head unit, what it drives, or both. What a reflash would change, and what not, is worked out in the next part.',
+      because: (f) =>
+        `${is(f, 'how-it-sounds', 'thin') ? `${BALANCE_FIRST} ` : ''}All of it plays, only thin or too quiet. That is seldom a broken part: it is what is stored in the head unit, what it drives, or both. What a reflash would change, and what not, is worked out in the next part.`,
       isIt: { when: isNoFault, by: [] },
       causes: [],
     },

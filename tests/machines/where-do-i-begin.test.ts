@@ -106,6 +106,20 @@ describe('the intake', () => {
     const { open, findings } = stand(give(caseOn(whereDoIBegin), answers));
     expect(open.kind === 'onward' && becauseOf(open.to, findings)).toMatch(words);
   });
+  // Two sources in and against phase: the sum is nothing in theory, either one alone is whole. That the balance tells, common practice.
+  it('has the balance turned before anybody who calls it thin asks about a reflash', () => {
+    const thin = { 'what-plays': 'all', 'when-wrong': 'always', 'how-it-sounds': 'thin' } as const;
+    const said = (it: Case) => {
+      const { open, findings } = stand(it);
+      return open.kind === 'onward' ? becauseOf(open.to, findings) : expect.fail(open.kind);
+    };
+    expect(said(give(caseOn(whereDoIBegin), thin))).toMatch(
+      /^First a test of one minute: turn the balance .* swap its two wires/,
+    );
+    expect(said(give(caseOn(whereDoIBegin), { ...thin, 'how-it-sounds': 'quiet' }))).not.toMatch(/balance/);
+    const denied = repaired(give(caseOn(whereDoIBegin), thin), elsewhere('is-a-reflash-needed'), 'not-it');
+    expect(said(denied)).toMatch(/^Thin or too quiet at all times is none of these by itself/);
+  });
   it('goes on to the next likeliest where somebody says that it is not that', () => {
     const it = give(caseOn(whereDoIBegin), { 'what-plays': 'all', 'when-wrong': 'loud', 'amp-light': 'normal' });
     const denied = repaired(it, elsewhere('distortion-at-volume'), 'not-it');
