@@ -186,6 +186,8 @@ function soundBikes(what: Survey, rig: Rig): readonly (readonly [World, readonly
   });
 }
 
+const SIDES = 2;
+
 /** Left and right are alike: every other bike has what is wrong with one side on the right, and the rest on the left. */
 const isOnTheSide = ({ side }: Fault, nth: number): boolean =>
   side === undefined || (side === 'left') === (nth % 2 === 0);
@@ -228,7 +230,9 @@ export function gathered(what: Survey, found: readonly Found[]): readonly Seen[]
     const weightOfLook = ({ fault: key }: Found) => {
       const fault = faults.get(key);
       const degrees = fault?.severity ? SEVERITY_SHARES.length : 1;
-      return ((fault && weightOf(fault, complaint)) ?? SELDOM_WEIGHT) / degrees;
+      const weight = (fault && weightOf(fault, complaint)) ?? SELDOM_WEIGHT;
+      // What is on one side is looked at on every other bike: it stands for both.
+      return (fault?.side === undefined ? weight : SIDES * weight) / degrees;
     };
     const byBike = Map.groupBy(own, ({ bike }) => bike);
     const callers = (what.complaints[complaint] ?? 0) / byBike.size;

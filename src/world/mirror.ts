@@ -27,6 +27,7 @@ export const mirror = (world: World): World => ({
     }),
     inputPlug: mirrored(amp.inputPlug),
     deadChannels: amp.deadChannels.map(beside),
+    roughChannels: amp.roughChannels.map(beside),
   })),
   runs: mirrored(world.runs),
   speakers: mirrored(world.speakers),

@@ -78,4 +78,9 @@ describe('what was found, gathered', () => {
     // One degree of three: 3 against 1/3.
     expect(share([found('0', 'fuse'), found('0', 'lead')], 'lead')).toBeCloseTo(1 / 3 / (3 + 1 / 3), 12);
   });
+  it('counts a fault of one side for both, since each bike shows it on one of them', () => {
+    const sided: Survey = { ...what, faults: [fault('fuse', 3), { ...fault('wire', 1), side: 'left' }] };
+    const wire = gathered(sided, [found('0', 'fuse'), found('0', 'wire')]).find(({ cause }) => cause === 'wire');
+    expect(wire?.weight).toBeCloseTo(2 / (3 + 2), 12);
+  });
 });

@@ -1,6 +1,9 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { CAUSES } from '../../src/causes/all.ts';
+import { uglyAt } from '../../src/observe/ugly.ts';
 import { CORNERS } from '../../src/rig/corner.ts';
+import { causeOfFault } from '../../src/survey/survey-of.ts';
 import { FAULTS, type Fault, keyOf, severityAt } from '../../src/world/faults/index.ts';
 import { healthyWorld } from '../../src/world/healthy.ts';
 import { beside, mirror } from '../../src/world/mirror.ts';
@@ -17,6 +20,23 @@ const onTheRight = FAULTS.filter(({ side }) => side === 'right');
 const twinOf = ({ id, variant = '' }: Fault): Fault =>
   FAULTS.find((other) => other.id === id && (other.variant ?? '') === variant.replace(/-?right$/, '')) ??
   expect.fail('no twin');
+
+describe('a speaker that is rough while its partner is clean', () => {
+  it('is as often on the right, and heard there', () => {
+    const rough = onTheRight.filter(({ weights }) => weights['distortion-at-volume'] !== undefined);
+    expect(new Set(rough.map(({ id }) => id))).toEqual(
+      new Set(['amp-channel-rough', 'coil-rubbing-or-cone-torn', 'speaker-mount-loose']),
+    );
+    for (const rig of FEW_RIGS) {
+      const healthy = healthyWorld(rig);
+      for (const fault of rough.filter((one) => one.fits(healthy))) {
+        expect(fault.weights['distortion-at-volume'], keyOf(fault)).toBe(twinOf(fault).weights['distortion-at-volume']);
+        const ugly = (one: Fault) => uglyAt(ridden(one.apply(healthy, severityAt(one, 0.5))));
+        expect(ugly(fault), keyOf(fault)).toEqual(ugly(twinOf(fault)).map(beside));
+      }
+    }
+  });
+});
 
 describe('a bike in a mirror', () => {
   it('is the same bike after twice, whatever is wrong with it', () => {
@@ -67,6 +87,10 @@ describe('a speaker that is silent, or weak, beside one that plays', () => {
         expect(all.length, `${keyOf(fault)} ${all}`).toBeLessThan(2);
       }
     }
+  });
+  it('has the same cause on the right as on the left', () => {
+    for (const fault of onTheRight)
+      expect(causeOfFault(CAUSES, fault)?.id, keyOf(fault)).toBe(causeOfFault(CAUSES, twinOf(fault))?.id);
   });
   it('is cured on the right by what cures it on the left', () => {
     for (const rig of FEW_RIGS.slice(0, 2)) {
