@@ -4,7 +4,7 @@ import { ofItsAmp } from '../of-amp.ts';
 /** A joint of more than this shows: loose, green, or with paint under it. An estimate. */
 const SEEN_OHM = 0.02;
 /** How often that is seen: paint and rust lie under a ring. An estimate. */
-const FOUND_SHARE = 0.75;
+const FOUND_SHARE = 0.9;
 /** A ground that is seen to be thinner than the positive lead. An estimate. */
 const THINNER_RATIO = 0.4;
 
