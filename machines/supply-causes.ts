@@ -2,6 +2,7 @@
 export const SUPPLY_CAUSES = [
   'main-fuse-open',
   'fuse-holder-bad',
+  'breaker-trips-hot',
   'plus-lead-too-thin',
   'plus-lead-broken',
   'plus-lead-chafed',

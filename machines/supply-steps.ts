@@ -3,6 +3,7 @@ import { ampChannels } from '../src/steps/fitted/amp-channels.ts';
 import { batteryKind } from '../src/steps/fitted/battery-kind.ts';
 import { ampTerminals } from '../src/steps/supply/amp-terminals.ts';
 import { bodyFuse } from '../src/steps/supply/body-fuse.ts';
+import { breakerLook } from '../src/steps/supply/breaker-look.ts';
 import { chargingVolts } from '../src/steps/supply/charging-volts.ts';
 import { copperLook } from '../src/steps/supply/copper-look.ts';
 import { fuseLamp } from '../src/steps/supply/fuse-lamp.ts';
@@ -23,7 +24,16 @@ import { before } from './kit.ts';
 
 /* How the supply of an amplifier is followed: by eye and hand, with a lamp and leads, and with a meter. */
 
-export const SUPPLY_LOOK = [supplyWiggle, ringsLook, sharedScrew, copperLook, batteryKind, fuseLook, bodyFuse];
+export const SUPPLY_LOOK = [
+  supplyWiggle,
+  ringsLook,
+  sharedScrew,
+  copperLook,
+  batteryKind,
+  breakerLook,
+  fuseLook,
+  bodyFuse,
+];
 
 export const SUPPLY_TRIALS = [fuseLamp, leadOffAmp, spareFuse, temporaryLeads];
 

@@ -97,6 +97,7 @@ import { saySpeedOff } from './settings/speed-off.ts';
 import { sayUnitFlat } from './settings/unit-flat.ts';
 import { sayAmpTerminals } from './supply/amp-terminals.ts';
 import { sayBodyFuse } from './supply/body-fuse.ts';
+import { sayBreakerLook } from './supply/breaker-look.ts';
 import { sayChargingVolts } from './supply/charging-volts.ts';
 import { sayCopperLook } from './supply/copper-look.ts';
 import { sayFuseLamp } from './supply/fuse-lamp.ts';
@@ -256,6 +257,7 @@ const SAYS = {
   'body-fuse': sayBodyFuse,
   'copper-look': sayCopperLook,
   'fuse-lamp': sayFuseLamp,
+  'breaker-look': sayBreakerLook,
   'fuse-look': sayFuseLook,
   'fuse-ohms': sayFuseOhms,
   'fuse-sides': sayFuseSides,

@@ -120,6 +120,7 @@ import type { Step } from './step.ts';
 import { eachOf } from './subject.ts';
 import { ampTerminals } from './supply/amp-terminals.ts';
 import { bodyFuse } from './supply/body-fuse.ts';
+import { breakerLook } from './supply/breaker-look.ts';
 import { chargingVolts } from './supply/charging-volts.ts';
 import { copperLook } from './supply/copper-look.ts';
 import { fuseLamp } from './supply/fuse-lamp.ts';
@@ -303,6 +304,7 @@ const CONSTANTS = {
   'body-fuse': bodyFuse,
   'copper-look': copperLook,
   'fuse-lamp': fuseLamp,
+  'breaker-look': breakerLook,
   'fuse-look': fuseLook,
   'fuse-ohms': fuseOhms,
   'fuse-sides': fuseSides,

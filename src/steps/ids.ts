@@ -116,6 +116,7 @@ interface Constants {
   'body-fuse': typeof import('./supply/body-fuse.ts').bodyFuse;
   'copper-look': typeof import('./supply/copper-look.ts').copperLook;
   'fuse-lamp': typeof import('./supply/fuse-lamp.ts').fuseLamp;
+  'breaker-look': typeof import('./supply/breaker-look.ts').breakerLook;
   'fuse-look': typeof import('./supply/fuse-look.ts').fuseLook;
   'fuse-ohms': typeof import('./supply/fuse-ohms.ts').fuseOhms;
   'fuse-sides': typeof import('./supply/fuse-sides.ts').fuseSides;

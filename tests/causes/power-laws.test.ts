@@ -22,6 +22,7 @@ const OWNED: Readonly<Record<string, readonly string[]>> = {
   'amp-terminal-loose': ['amp-terminal-loose'],
   'amp-ground-open': ['amp-ground-open'],
   'amp-ground-resistive': ['amp-ground-resistive'],
+  'breaker-trips-hot': ['breaker-trips-hot'],
   'ground-lead-too-thin': ['ground-lead-too-thin'],
   'shared-ground-screw': ['shared-ground-screw'],
   'both-leads-bad': ['both-leads-bad'],

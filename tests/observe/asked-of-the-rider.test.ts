@@ -132,6 +132,8 @@ const ROWS: readonly Row[] = [
   ['wiggle', 'input-pin-pushed-back', REAR_ONLY, 'no-effect'],
   ['rings-look', 'shared-ground-screw', BY_WIRE, 'ground/tight'],
   ['rings-look', 'ground-lead-too-thin', BY_WIRE, 'thin'],
+  ['breaker-look', 'breaker-trips-hot', BY_WIRE, 'cool/hot'],
+  ['breaker-look', 'amp-heat-protect', BY_WIRE, 'cool/fuse'],
   ['lid-check', 'lid-contacts-dirty@weak', NO_AMP, 'cured/reacts'],
   ['lid-check', 'amp-input-too-low@weak', REAR_ONLY, 'weak'],
   ['lid-check', 'rear-plug-off@one-rear', NO_AMP, 'cured'],

@@ -415,6 +415,7 @@ describe('every step', () => {
       { ...FAULT, 'speakers-unplugged': 'clears', 'supply-under-load': 'plus-drop' },
       { ...ON_AMP, 'front-drive': 'same', 'lid-check': 'cured', 'rear-pair': 'none', 'run-ohms': 'open' },
       { ...ON, 'amp-goes-off': 'loud' },
+      { ...ON, 'amp-goes-off': 'hot' },
       { 'pop-run': 'dead', 'tones-off': 'flat' },
       { 'amps-drive': 'none', 'unit-screen': 'normal' },
       { 'unit-screen': 'dark', 'unit-fuses': 'whole' },

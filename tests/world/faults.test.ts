@@ -94,6 +94,7 @@ const FROM_CASES: readonly string[] = [
   'rear-control-off',
   'fuse-holder-open',
   'plus-lead-broken',
+  'breaker-trips-hot',
   'ground-lead-too-thin',
   'plus-lead-clad',
   'both-leads-bad',

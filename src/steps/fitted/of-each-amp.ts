@@ -22,6 +22,7 @@ const OF_AN_AMP: readonly ConstantStepId[] = [
   'body-fuse',
   'copper-look',
   'fuse-lamp',
+  'breaker-look',
   'fuse-look',
   'fuse-sides',
   'fuses-blown',

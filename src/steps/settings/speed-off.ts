@@ -34,7 +34,7 @@ export const speedOff: ChoiceStep<'speed' | 'menu' | 'no-change' | 'none'> = cho
   options: {
     speed: 'Gone: it was speed volume or loudness',
     menu: 'Gone: it was a compensation in its menu',
-    'no-change': 'No, it is as it was before',
+    'no-change': 'No, nothing has changed',
     none: 'There is no such setting',
   },
   putRight: ['speed', 'menu'],

@@ -53,6 +53,7 @@ const TOLD: Readonly<Record<string, Told>> = {
   'fuse-holder-resistive': { before: LOOSE },
   'battery-lug-loose': { before: LOOSE, lastChange: { lead: 2, battery: 6, workshop: 2 } },
   'fuse-holder-open': { before: { never: 0.5, 'comes-and-goes': 2 }, lastChange: { stood: 3 } },
+  'breaker-trips-hot': { before: { never: 0.5, 'comes-and-goes': 8 }, lastChange: { lead: 3, fitted: 3 } },
   'ground-lead-too-thin': { before: { never: 2 }, lastChange: { lead: 4, fitted: 4 } },
   'plus-lead-clad': { before: { never: 0.5 }, lastChange: { lead: 4, fitted: 3 } },
   'plus-lead-broken': { before: LOOSE, lastChange: { lead: 2, fitted: 2, battery: 2 } },

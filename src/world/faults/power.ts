@@ -57,6 +57,15 @@ export const POWER_FAULTS: readonly Fault[] = [
     apply: (world) => withAmp(world, { holder: OPEN }),
   },
   {
+    // A breaker trips by heat: beside the engine it opens at currents that it carries in the cool.
+    id: 'breaker-trips-hot',
+    title: 'Breaker in the positive lead that the engine heats',
+    severity: null,
+    weights: { 'cuts-out': 3 },
+    fits: hasAmp,
+    apply: (world) => withAmp(world, { holder: { ohm: 2e-3, hotOhm: Infinity } }),
+  },
+  {
     id: 'plus-lead-too-thin',
     title: 'Positive lead too thin',
     severity: even('sectionRatio', ...TAPPED_RATIO),

@@ -48,6 +48,7 @@ const selectFitting: Cure = ({ rig }) => {
 const LEFT: Readonly<Record<string, Cure>> = {
   'main-fuse-open': actions({ do: 'renew-fuse', fuse: 'main' }),
   'fuse-holder-open': renewHolder,
+  'breaker-trips-hot': renewHolder,
   'fuse-holder-resistive': renewHolder,
   'fuse-holder-resistive@severe': renewHolder,
   'plus-lead-too-thin': renewPlus,
