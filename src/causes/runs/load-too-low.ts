@@ -17,17 +17,20 @@ const RATINGS_OHM = [2, 3, 4, 6, 8] as const;
 /** Less than this of the least that two of them read is no coil. An estimate. */
 const SHORT_RATIO = 0.5;
 
+/** What a meter shows of two speakers of a rating on one channel, side by side. */
+const bandSideBySide = (ratedOhm: number) =>
+  coilBandOhm({ ratedOhm: combinedRatedOhm({ ratedOhm, count: PER_CHANNEL, wiring: 'parallel' }) });
+
 /** The rated ohms of one of them: as known, unless two of those cannot read what was read. */
 function eachOhm(f: Findings): number {
   const known = estimate(f.rig, ratedField(speakersInQuestion(f))).value;
   const readOhm = lowestRunRead(f)[0]?.value;
   if (typeof readOhm !== 'number') return known;
-  const together = (ratedOhm: number) => combinedRatedOhm({ ratedOhm, count: PER_CHANNEL, wiring: 'parallel' });
-  const { lowOhm, highOhm } = coilBandOhm({ ratedOhm: together(known) });
-  const isShort = readOhm < SHORT_RATIO * coilBandOhm({ ratedOhm: together(Math.min(...RATINGS_OHM)) }).lowOhm;
+  const { lowOhm, highOhm } = bandSideBySide(known);
+  const isShort = readOhm < SHORT_RATIO * bandSideBySide(Math.min(...RATINGS_OHM)).lowOhm;
   if (isShort || (readOhm >= lowOhm && readOhm <= highOhm + JOINTS_HEALTHY_OHM)) return known;
   const middleOhm = (ratedOhm: number) => {
-    const band = coilBandOhm({ ratedOhm: together(ratedOhm) });
+    const band = bandSideBySide(ratedOhm);
     return (band.lowOhm + band.highOhm) / 2;
   };
   const far = (ratedOhm: number) => Math.abs(Math.log(Math.max(readOhm, 0.1) / middleOhm(ratedOhm)));
