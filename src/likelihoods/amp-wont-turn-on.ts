@@ -26,6 +26,7 @@ import { ampGroundResistive } from '../causes/supply/amp-ground-resistive.ts';
 import { ampTerminalLoose } from '../causes/supply/amp-terminal-loose.ts';
 import { batteryLugLoose } from '../causes/supply/battery-lug-loose.ts';
 import { bothLeadsBad } from '../causes/supply/both-leads-bad.ts';
+import { breakerTripsHot } from '../causes/supply/breaker-trips-hot.ts';
 import { fuseHolderBad } from '../causes/supply/fuse-holder-bad.ts';
 import { groundLeadTooThin } from '../causes/supply/ground-lead-too-thin.ts';
 import { mainFuseOpen } from '../causes/supply/main-fuse-open.ts';
@@ -74,6 +75,7 @@ export const late = lateOf(table, [
   ampTerminalLoose,
   batteryLugLoose,
   bothLeadsBad,
+  breakerTripsHot,
   fuseHolderBad,
   groundLeadTooThin,
   mainFuseOpen,
