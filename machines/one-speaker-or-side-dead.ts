@@ -2,6 +2,7 @@ import { inputSides } from '../src/steps/amplifier/input-sides.ts';
 import { outputSides } from '../src/steps/amplifier/output-sides.ts';
 import { swapSidesIn } from '../src/steps/amplifier/swap-sides-in.ts';
 import { swapSidesOut } from '../src/steps/amplifier/swap-sides-out.ts';
+import { endsCompare } from '../src/steps/ears/ends-compare.ts';
 import { fourCorners } from '../src/steps/ears/four-corners.ts';
 import { rearHiss } from '../src/steps/ears/rear-hiss.ts';
 import { rearRating } from '../src/steps/fitted/rear-rating.ts';
@@ -47,6 +48,7 @@ const front = {
 /** One speaker, or one side, is silent or much weaker than its partner, which plays. */
 export const oneSpeakerOrSideDead = flow(opening, {
   look: [
+    endsCompare,
     howQuiet,
     faderCentre,
     fourCorners,
@@ -124,6 +126,7 @@ export const oneSpeakerOrSideDead = flow(opening, {
     'input-pin-pushed-back',
     'signal-lead-open',
     'amp-channel-dead',
+    'polarity-swapped',
   ],
   handsOver: [
     {
@@ -150,6 +153,17 @@ export const oneSpeakerOrSideDead = flow(opening, {
       title: 'Nothing plays at all',
       because: 'Nothing plays anywhere: that is another complaint, and is looked for in the next part.',
       isIt: { when: (f) => is(f, 'which-corner', 'all'), by: whichCorner },
+      causes: [],
+    },
+    {
+      flow: 'is-a-reflash-needed',
+      title: 'Does it need a reflash at all?',
+      because:
+        'All of them play, and no end of fader or balance brings the bass back: no speaker works against another. What is stored in the head unit, and what it drives, is looked at in the next part.',
+      isIt: {
+        when: (f) => is(f, 'which-corner', 'thin') && is(f, 'ends-compare', 'none', 'cannot'),
+        by: [endsCompare],
+      },
       causes: [],
     },
   ],

@@ -1,9 +1,10 @@
 import { ampLight } from '../src/steps/amplifier/amp-light.ts';
+import { endsCompare } from '../src/steps/ears/ends-compare.ts';
 import { howItSounds } from '../src/steps/ears/how-it-sounds.ts';
 import { type Findings, is, isKnown } from '../src/steps/outcome.ts';
 import type { Facts } from '../src/steps/step.ts';
 import { whenWrong } from '../src/steps/told/when-wrong.ts';
-import { flow } from './kit.ts';
+import { before, flow } from './kit.ts';
 import { opening } from './where-do-i-begin.opening.ts';
 
 const isNothingKnown = (f: Findings): boolean =>
@@ -13,9 +14,13 @@ const isAtTimes = (f: Findings): boolean => is(f, 'when-wrong', 'loud', 'running
 /** All of it plays, and it is neither bad at certain times nor called by a name: what is thin or quiet looks like that, too. */
 const mayBeNoFault = (f: Findings): boolean =>
   is(f, 'what-plays', 'all') && !isAtTimes(f) && !isKnown(f, 'how-it-sounds');
+/** The bass is back at an end of fader or balance: two speakers push against each other. */
+const isPolarity = (f: Findings): boolean => is(f, 'ends-compare', 'front', 'rear', 'between');
 /** Thin or quiet at all times, and all of it plays: what is stored and what is fitted do that, and no part that broke. */
 const isNoFault = (f: Findings): boolean =>
-  is(f, 'what-plays', 'all') && !isAtTimes(f) && is(f, 'how-it-sounds', 'thin', 'quiet');
+  is(f, 'what-plays', 'all') &&
+  !isAtTimes(f) &&
+  (is(f, 'how-it-sounds', 'quiet') || (is(f, 'how-it-sounds', 'thin') && is(f, 'ends-compare', 'none', 'cannot')));
 
 /** Nothing is concluded here, and it is said so. */
 const begin = (it: string) => ({
@@ -52,15 +57,16 @@ const silentRear = (f: Findings): Facts =>
 const cutsOutWithoutAmp = (f: Findings): boolean =>
   is(f, 'what-plays', 'all') && is(f, 'when-wrong', 'times') && noAmp(f);
 
-/** Two speakers that work against each other take the bass away where they play together, and give it back alone. */
-const BALANCE_FIRST =
-  'First a test of one minute: turn the balance fully left, then fully right, and the fader to either end. Is the bass back at an end? Then one speaker or one pair is wired the wrong way round: swap its two wires, key off, and you need nothing else. As thin at every end?';
+const ONE_SPEAKER = begin(
+  'one speaker, one side or the front is silent or weak beside others that play, always or at times.',
+);
 
 /** Something is wrong, and its rider has no name for it: three questions at most, and the flow that is best at it. */
 export const whereDoIBegin = flow(opening, {
-  look: [howItSounds, whenWrong, ampLight],
+  look: [howItSounds, endsCompare, whenWrong, ampLight],
   measure: [],
-  safe: [],
+  // Who calls it thin turns the balance before anything else is asked: three questions are all there are.
+  safe: [before(whenWrong, endsCompare), before(ampLight, endsCompare)],
   causes: [],
   handsOver: [
     {
@@ -84,9 +90,17 @@ export const whereDoIBegin = flow(opening, {
     {
       flow: 'one-speaker-or-side-dead',
       title: 'One speaker or one side is dead',
-      ...begin('one speaker, one side or the front is silent or weak beside others that play, always or at times.'),
-      isIt: { when: cutsOutWithoutAmp, by: [] },
-      told: (f) => ({ ...(cutsOutWithoutAmp(f) && { 'which-corner': { option: 'plays' } }), ...askedByAxle(f) }),
+      ...ONE_SPEAKER,
+      because: (f) =>
+        isPolarity(f)
+          ? 'The bass is back at an end of the fader or the balance: two speakers push against each other. Which ones is looked for in the next part.'
+          : ONE_SPEAKER.because(f),
+      isIt: { when: (f) => cutsOutWithoutAmp(f) || isPolarity(f), by: [] },
+      told: (f) => ({
+        ...(cutsOutWithoutAmp(f) && { 'which-corner': { option: 'plays' } }),
+        ...(isPolarity(f) && { 'which-corner': { option: 'thin' } }),
+        ...askedByAxle(f),
+      }),
     },
     {
       flow: 'distortion-at-volume',
@@ -103,8 +117,8 @@ export const whereDoIBegin = flow(opening, {
     {
       flow: 'is-a-reflash-needed',
       title: 'Does it need a reflash at all?',
-      because: (f) =>
-        `${is(f, 'how-it-sounds', 'thin') ? `${BALANCE_FIRST} ` : ''}All of it plays, only thin or too quiet. That is seldom a broken part: it is what is stored in the head unit, what it drives, or both. What a reflash would change, and what not, is worked out in the next part.`,
+      because:
+        'All of it plays, only thin or too quiet. That is seldom a broken part: it is what is stored in the head unit, what it drives, or both. What a reflash would change, and what not, is worked out in the next part.',
       isIt: { when: isNoFault, by: [] },
       causes: [],
     },

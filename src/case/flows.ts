@@ -125,7 +125,8 @@ export const FLOWS = {
     description:
       'Find out why one speaker or one side of a touring motorcycle is silent or weak: left against right, one question at a time.',
     says: 'Left side dead · one speaker out · only one lid works · one corner has only highs',
-    complaints: { 'one-speaker-or-side-dead': 0.85, 'one-side-weak': 0.15 },
+    goesOnIn: ['is-a-reflash-needed'],
+    complaints: { 'one-speaker-or-side-dead': 0.8, 'one-side-weak': 0.14, 'bass-cancels': 0.06 },
     open: async () => (await import('../../machines/one-speaker-or-side-dead.opening.ts')).opening,
     load: async () => (await import('../../machines/one-speaker-or-side-dead.ts')).oneSpeakerOrSideDead,
     late: async () => (await import('../likelihoods/one-speaker-or-side-dead.ts')).late,
@@ -149,6 +150,7 @@ export const FLOWS = {
       'eq-changes-when-engine-starts': 0.1,
       'one-speaker-or-side-dead': 0.12,
       'one-side-weak': 0.03,
+      'bass-cancels': 0.02,
     },
     withoutRear: true,
     bikesAKind: 6,

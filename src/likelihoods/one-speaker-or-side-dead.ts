@@ -9,6 +9,7 @@ import { rearPlugOff } from '../causes/plugs/rear-plug-off.ts';
 import { secondConnectorDirty } from '../causes/plugs/second-connector-dirty.ts';
 import { unitPlugDirty } from '../causes/plugs/unit-plug-dirty.ts';
 import { lidLeadBroken } from '../causes/runs/lid-lead-broken.ts';
+import { polaritySwapped } from '../causes/runs/polarity-swapped.ts';
 import { speakerPairShorted } from '../causes/runs/speaker-pair-shorted.ts';
 import { speakerWireOpen } from '../causes/runs/speaker-wire-open.ts';
 import { speakerWireToFrame } from '../causes/runs/speaker-wire-to-frame.ts';
@@ -32,6 +33,7 @@ export const late = lateOf(table, [
   secondConnectorDirty,
   unitPlugDirty,
   lidLeadBroken,
+  polaritySwapped,
   speakerPairShorted,
   speakerWireOpen,
   speakerWireToFrame,

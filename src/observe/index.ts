@@ -33,6 +33,7 @@ import { sayBassOrAll } from './ears/bass-or-all.ts';
 import { sayCleanEnough } from './ears/clean-enough.ts';
 import { sayCleanSource } from './ears/clean-source.ts';
 import { sayConePress } from './ears/cone-press.ts';
+import { sayEndsCompare } from './ears/ends-compare.ts';
 import { sayEngineCompare } from './ears/engine-compare.ts';
 import { sayFourCorners } from './ears/four-corners.ts';
 import { sayFrontPlays } from './ears/front-plays.ts';
@@ -307,6 +308,7 @@ const SAYS = {
   'clean-enough': sayCleanEnough,
   'panel-press': sayPanelPress,
   'cone-press': sayConePress,
+  'ends-compare': sayEndsCompare,
   'engine-compare': sayEngineCompare,
   'clean-source': sayCleanSource,
   'sides-swapped': saySidesSwapped,

@@ -29,6 +29,7 @@ import { bassOrAll } from './ears/bass-or-all.ts';
 import { cleanEnough } from './ears/clean-enough.ts';
 import { cleanSource } from './ears/clean-source.ts';
 import { conePress } from './ears/cone-press.ts';
+import { endsCompare } from './ears/ends-compare.ts';
 import { engineCompare } from './ears/engine-compare.ts';
 import { fourCorners } from './ears/four-corners.ts';
 import { frontPlays } from './ears/front-plays.ts';
@@ -354,6 +355,7 @@ const CONSTANTS = {
   'clean-enough': cleanEnough,
   'panel-press': panelPress,
   'cone-press': conePress,
+  'ends-compare': endsCompare,
   'engine-compare': engineCompare,
   'clean-source': cleanSource,
   'sides-swapped': sidesSwapped,

@@ -278,6 +278,8 @@ export const CONDITIONS = {
     minutes: 0,
     cautions: ['hot', 'fuse', 'capacitors'],
     undo: (_, s) => {
+      if ((['wakes', 'holds', 'fault'] as const).some((one) => answeredWith(s.facts, 'spare-fuse', one)))
+        return 'Key off. The new fuse stays in.';
       if (answeredWith(s.facts, 'spare-fuse', 'opens') || answeredWith(s.facts, 'fuse-lamp', 'bright'))
         return isLeadUnfused(s)
           ? 'The lead stays off the battery: something behind it is shorted.'

@@ -166,6 +166,7 @@ interface Constants {
   'clean-enough': typeof import('./ears/clean-enough.ts').cleanEnough;
   'panel-press': typeof import('./ears/panel-press.ts').panelPress;
   'cone-press': typeof import('./ears/cone-press.ts').conePress;
+  'ends-compare': typeof import('./ears/ends-compare.ts').endsCompare;
   'engine-compare': typeof import('./ears/engine-compare.ts').engineCompare;
   'clean-source': typeof import('./ears/clean-source.ts').cleanSource;
   'sides-swapped': typeof import('./ears/sides-swapped.ts').sidesSwapped;

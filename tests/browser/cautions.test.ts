@@ -5,6 +5,7 @@ import { FLOWS } from '../../src/case/flows.ts';
 import { toLink } from '../../src/case/link.ts';
 import { replayStaged } from '../../src/case/replay-staged.ts';
 import { cautionsOfFix } from '../../src/causes/action-cautions.ts';
+import { SHORT_NAMES } from '../../src/components/caution/short-names.ts';
 import { readyFor } from '../../src/components/flow/ready.ts';
 import { CAUTIONS } from '../../src/steps/cautions.ts';
 import { headingOf, REAR_OFF, stepNamed, theEnd, useBrowser, visit } from './browser.ts';
@@ -73,13 +74,13 @@ describe('a verdict on the screen', () => {
     }
     expect(signs.size).toBe(2);
   });
-  it('is told to a caller in the seat for that: what it is, what he must not do, what to bring', async () => {
+  it('is told to a caller in the seat for that: what it is, what to mind, what to bring', async () => {
     const [end] = ENDS;
     if (!end) throw new Error('no end');
     const { page, close } = await open(end.it);
     await page.getByRole('combobox', { name: 'Where you are' }).selectOption('On the phone');
     const said = await theEnd(page).locator('.say').innerText();
-    expect(said).toMatch(/Tell the caller[\s\S]*What he must not do:[\s\S]*To bring:[\s\S]*What he does, one line/);
+    expect(said).toMatch(/Tell the caller[\s\S]*What he has to mind:[\s\S]*To bring:[\s\S]*What he does, one line/);
     await close();
   });
 });
@@ -95,10 +96,10 @@ describe('a question on the screen', () => {
       .getByRole('button')
       .click();
     await headingOf(page, 'lid-check').waitFor();
-    const { cautions, care } = readyFor(step, it_, flow.steps, replayStaged(flow, it_, late));
+    const { cautions, care, readBefore } = readyFor(step, it_, flow.steps, replayStaged(flow, it_, late));
     expect(cautions.length).toBeGreaterThan(0);
     const text = await page.locator('.open-step').innerText();
-    for (const id of cautions) expect(text).toContain(CAUTIONS[id]);
+    for (const id of cautions) expect(text).toContain(readBefore.includes(id) ? SHORT_NAMES[id] : CAUTIONS[id]);
     await page.getByRole('combobox', { name: 'Where you are' }).selectOption('On the phone');
     const said = (await page.locator('.open-step .say').innerText()).split('\n').filter((line) => line !== '');
     expect(said.slice(1, 1 + care.length)).toEqual([...care]);

@@ -221,6 +221,8 @@ describe('an answer on which all hangs', () => {
     const { page, faults, close } = await toTheDoubt();
     expect(await page.locator('.open-step h1').getAttribute('aria-describedby')).toBe('doubt');
     await answer(page, stepNamed('fader-centre'), 'cured');
+    await page.locator('#doubt').waitFor({ state: 'detached' });
+    await rideOn(page, CURED);
     await expect.poll(() => theEnd(page).innerText()).toContain('Proved.');
     expect(faults).toEqual([]);
     await close();
@@ -235,6 +237,8 @@ describe('an answer on which all hangs', () => {
   it('proves nothing when it cannot be taken again', async () => {
     const { page, close } = await toTheDoubt();
     await tap(page, 'I can’t take it again');
+    await page.locator('#doubt').waitFor({ state: 'detached' });
+    await rideOn(page, CURED);
     await theEnd(page).waitFor();
     expect(await page.locator('.terminal').filter({ hasText: 'Fader and balance' }).count()).toBe(1);
     await close();

@@ -50,6 +50,7 @@ const WORDS: Readonly<Record<string, RegExp>> = {
   'tune-for-riding': /outdoors with the engine running|for the road, with the engine running/,
   'part-from-noise phone-lead': /Charging lead off the phone: gone\?/,
   'part-from-noise signal-lead': /a hand’s width from charging/,
+  'turn-polarity': /swap the two wires/i,
   'seal-mount': /foam tape all round under the frame/,
   'isolate-mute-line': /tape the end of the mute wire/i,
   'fasten-trim': /tighten what holds it/i,

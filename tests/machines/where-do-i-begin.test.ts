@@ -53,7 +53,7 @@ describe('the intake', () => {
     'sends whoever calls it %s at all times, with all speakers playing, to the plan',
     (sounds) => {
       const endWhen = (when: string | null) =>
-        endOf({ 'what-plays': 'all', 'when-wrong': when, 'how-it-sounds': sounds });
+        endOf({ 'what-plays': 'all', 'when-wrong': when, 'how-it-sounds': sounds, 'ends-compare': 'none' });
       for (const when of ['always', null]) expect(endWhen(when)).toBe('to is-a-reflash-needed');
       expect(endWhen('running')).toBe('to eq-changes-when-engine-starts');
     },
@@ -107,18 +107,22 @@ describe('the intake', () => {
     expect(open.kind === 'onward' && becauseOf(open.to, findings)).toMatch(words);
   });
   // Two sources in and against phase: the sum is nothing in theory, either one alone is whole. That the balance tells, common practice.
-  it('has the balance turned before anybody who calls it thin asks about a reflash', () => {
-    const thin = { 'what-plays': 'all', 'when-wrong': 'always', 'how-it-sounds': 'thin' } as const;
-    const said = (it: Case) => {
-      const { open, findings } = stand(it);
-      return open.kind === 'onward' ? becauseOf(open.to, findings) : expect.fail(open.kind);
-    };
-    expect(said(give(caseOn(whereDoIBegin), thin))).toMatch(
-      /^First a test of one minute: turn the balance .* swap its two wires/,
+  it('has the balance turned before anybody who calls it thin is sent to the plan of a reflash', () => {
+    const thin = { 'what-plays': 'all', 'how-it-sounds': 'thin' } as const;
+    expect(openIn(stand(give(caseOn(whereDoIBegin), thin)))).toBe('ends-compare?');
+    for (const end of ['none', null]) expect(endOf({ ...thin, 'ends-compare': end })).toBe('to is-a-reflash-needed');
+    const { open, findings } = stand(give(caseOn(whereDoIBegin), { ...thin, 'ends-compare': 'front' }));
+    const to = open.kind === 'onward' ? open.to : expect.fail(open.kind);
+    expect(to.flow).toBe('one-speaker-or-side-dead');
+    expect(becauseOf(to, findings)).toMatch(/push against each other/);
+    expect(toldBy(to, findings)).toMatchObject({ 'which-corner': { option: 'thin' } });
+  });
+  it('says that it is none of these by itself where thin is not the plan', () => {
+    const it = give(caseOn(whereDoIBegin), { 'what-plays': 'all', 'how-it-sounds': 'thin', 'ends-compare': 'none' });
+    const denied = stand(repaired(it, elsewhere('is-a-reflash-needed'), 'not-it'));
+    expect(denied.open.kind === 'onward' && becauseOf(denied.open.to, denied.findings)).toMatch(
+      /^Thin or too quiet at all times is none of these by itself/,
     );
-    expect(said(give(caseOn(whereDoIBegin), { ...thin, 'how-it-sounds': 'quiet' }))).not.toMatch(/balance/);
-    const denied = repaired(give(caseOn(whereDoIBegin), thin), elsewhere('is-a-reflash-needed'), 'not-it');
-    expect(said(denied)).toMatch(/^Thin or too quiet at all times is none of these by itself/);
   });
   it('goes on to the next likeliest where somebody says that it is not that', () => {
     const it = give(caseOn(whereDoIBegin), { 'what-plays': 'all', 'when-wrong': 'loud', 'amp-light': 'normal' });

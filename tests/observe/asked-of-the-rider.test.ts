@@ -132,6 +132,8 @@ const ROWS: readonly Row[] = [
   ['wiggle', 'input-pin-pushed-back', REAR_ONLY, 'no-effect'],
   ['rings-look', 'shared-ground-screw', BY_WIRE, 'ground/tight'],
   ['rings-look', 'ground-lead-too-thin', BY_WIRE, 'thin'],
+  // Too few ohms heat an amplifier on a warm ride as bad cooling does: common practice.
+  ['amp-goes-off', 'amp-load-too-low', BY_WIRE, 'hot/loud/unknown'],
   ['breaker-look', 'breaker-trips-hot', BY_WIRE, 'cool/hot'],
   ['breaker-look', 'amp-heat-protect', BY_WIRE, 'cool/fuse'],
   ['lid-check', 'lid-contacts-dirty@weak', NO_AMP, 'cured/reacts'],

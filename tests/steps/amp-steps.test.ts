@@ -268,6 +268,20 @@ describe('the speaker runs of an amplifier', () => {
     expect(judged(ampRuns, { leadsOhm: '0', lowestOhm: '1.79' }, on(rig))).toBe('heavy');
     expect(judged(ampRuns, { leadsOhm: '0', lowestOhm: '1.81' }, on(rig))).toBe('ok');
   });
+  it('may be too few where nobody knows what the amplifier is made for', () => {
+    const { ratedOhm: _, ...amp } = RIG.amps?.[0] ?? {};
+    const rig: Rig = {
+      ...RIG,
+      amps: [amp],
+      frontRatedOhm: 2,
+      rearRatedOhm: 2,
+      rearPerChannel: 1,
+      rearWiring: 'single',
+    };
+    // Two coils of 4 Ω side by side read 1.4 to 1.9 Ω, and so does one of 2 Ω.
+    expect(judged(ampRuns, { leadsOhm: '0', lowestOhm: '1.9' }, on(rig))).toBe('unclear');
+    expect(judged(ampRuns, { leadsOhm: '0', lowestOhm: '2.1' }, on(rig))).toBe('ok');
+  });
   it.each([
     [99, 'shorted'],
     [100, 'unclear'],

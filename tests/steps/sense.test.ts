@@ -159,6 +159,11 @@ describe('the fuses and leads of an amplifier', () => {
     expect(asks('spare-fuse', { ...DARK, 'fuse-look': 'blown', 'fuse-lamp': 'bright' })).toBe(false);
     expect(asks('spare-fuse', { ...DARK, 'fuse-look': 'blown', 'fuse-lamp': 'dark' })).toBe(true);
     expect(asks('spare-fuse', { ...DARK, 'fuse-look': 'whole' })).toBe(true);
+    // On with a new fuse: nothing is left to be woken.
+    for (const id of ['key-positions', 'remote-jumper', 'remote-lamp'] as const) {
+      expect(asks(id, { ...DARK, 'fuse-look': 'blown', 'spare-fuse': 'holds' }), id).toBe(true);
+      expect(asks(id, { ...DARK, 'fuse-look': 'blown', 'spare-fuse': 'wakes' }), id).toBe(false);
+    }
     expect(asks('spare-fuse', { ...DARK, 'fuse-look': 'whole', 'fuse-sides': 'open' })).toBe(false);
   });
   it('have no fuse put back in once a new one opened, or a lamp in its place stayed bright', () => {
@@ -423,6 +428,7 @@ describe('every step', () => {
       { 'unit-kind': 'replaced', 'unit-screen': 'normal' },
       { 'where-harsh': 'rear-left', 'engine-compare': 'noise' },
       { 'what-plays': 'all' },
+      { 'which-corner': 'thin' },
     ];
     const ofFront = (outcomes: Outcomes): Outcomes =>
       Object.fromEntries(Object.entries(outcomes).map(([id, outcome]) => [`${id}@front`, outcome]));

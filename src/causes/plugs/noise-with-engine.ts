@@ -3,9 +3,9 @@ import { isWithoutAmp } from '../the-amp.ts';
 import { YOURSELF_OR_FITTER } from '../who.ts';
 
 const AT_THE_AMP: readonly string[] = [
-  'Key off, signal plug off the amplifier: still there with the engine on? Then it is ground or supply.',
-  'Gone with the plug off: keep the signal leads a hand’s width from charging and positive leads, and cross them at right angles.',
-  'Still there: run the amplifier’s ground straight to the battery negative post, with no other ground at that end. One thing at a time, and listen after each.',
+  'Key off, signal plug off the amplifier: still there with the engine on? Then it is ground or supply for sure.',
+  'Still there, or gone: run the amplifier’s ground straight to the battery negative post, with no other ground at that end. A bad ground sends its ripple through the shield of that plug, and falls silent with it.',
+  'Not better, and gone with the plug off: keep the signal leads a hand’s width from charging and positive leads, and cross them at right angles. One thing at a time, and listen after each.',
 ];
 const NO_CABLE: readonly string[] = [
   'Still there with the radio on, and nothing plugged in? Then it is made in the head unit’s own supply: have its ground cleaned and tightened.',

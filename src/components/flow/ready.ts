@@ -2,7 +2,15 @@ import type { Case } from '../../case/events.ts';
 import type { CautionId } from '../../steps/cautions.ts';
 import { cautionsOfCondition, cautionsOfStep } from '../../steps/cautions-of.ts';
 import { onThisBike } from '../../steps/concerns.ts';
-import { type ConditionKey, conditionOf, nameOf, toDo, undoOf, wordsOf } from '../../steps/conditions.ts';
+import {
+  type ConditionKey,
+  conditionOf,
+  nameOf,
+  standTogether,
+  toDo,
+  undoOf,
+  wordsOf,
+} from '../../steps/conditions.ts';
 import type { Situation, Step } from '../../steps/step.ts';
 import { isUnfused } from '../../steps/supply/unfused.ts';
 import { SHORT_NAMES } from '../caution/short-names.ts';
@@ -35,11 +43,20 @@ function doneLately({ events }: Case, steps: ReadonlyMap<string, Step>): readonl
   });
 }
 
-/** What stands open and a step has no use for. It needs the rest of the bike whole, unless it never touches the bike. */
+/**
+ * What stands open and a step has no use for. It needs the rest of the bike whole, unless it never touches the bike. What
+ * one of its own conditions takes the place of stays open until then: no fuse goes back in before the lamp that replaces it.
+ */
 const leftOpen = ({ conditions = [] }: Step, stands: readonly ConditionKey[]): readonly ConditionKey[] =>
   conditions.length === 0
     ? []
-    : stands.filter((id) => conditionOf(id).opens && conditionOf(id).undo !== undefined && !conditions.includes(id));
+    : stands.filter(
+        (id) =>
+          conditionOf(id).opens &&
+          conditionOf(id).undo !== undefined &&
+          !conditions.includes(id) &&
+          conditions.every((other) => standTogether(id, other) || nameOf(other) === nameOf(id)),
+      );
 
 const without = (stands: readonly ConditionKey[], gone: readonly ConditionKey[]) =>
   stands.filter((id) => !gone.includes(id));

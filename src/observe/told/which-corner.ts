@@ -1,4 +1,5 @@
 import { type Axle, axleOf, type Corner, cornersOf, sideOf } from '../../rig/corner.ts';
+import { COMPLAINTS } from '../../world/symptoms/index.ts';
 import { playing } from '../bike.ts';
 import { option, type Say } from '../observer.ts';
 
@@ -8,7 +9,7 @@ export const sayWhichCorner: Say = ({ bike }) => {
   const worst = (['silent', 'weak'] as const).find((one) => how.some(([, it]) => it === one));
   const bad: readonly Corner[] = how.flatMap(([corner, it]) => (it === worst ? [corner] : []));
   const [first, second] = bad;
-  if (!first) return option('plays');
+  if (!first) return option(COMPLAINTS['bass-cancels'](bike) === 'yes' ? 'thin' : 'plays');
   if (!second) return option(first);
   if (bad.length === bike.fitted.length) return option('all');
   if (bad.length === 2 && sideOf(first) === sideOf(second)) return option(sideOf(first));

@@ -29,7 +29,8 @@ export const showsFault = (f: Findings): boolean =>
 export const staysOn = (f: Findings): boolean => seenOn(f) && !goesOffAtTimes(f) && !showsFault(f);
 
 /** Whether it may be dark right now, so that something can wake it. */
-export const mayBeOff = (f: Findings): boolean => !seenOn(f) && !is(f, 'amp-light', 'fault');
+export const mayBeOff = (f: Findings): boolean =>
+  !seenOn(f) && !is(f, 'amp-light', 'fault') && !is(f, 'spare-fuse', 'wakes');
 
 /** Whether its lamp was looked for and tells nothing. */
 export const hasNoLamp = (f: Findings): boolean => is(f, 'amp-light', 'none', 'cannot');

@@ -1,6 +1,6 @@
 import { is } from '../outcome.ts';
 import { type ChoiceStep, choice, EVERY_PART } from '../step.ts';
-import { silentOnes } from '../told/silent-side.ts';
+import { isThin, silentOnes } from '../told/silent-side.ts';
 
 export const faderCentre: ChoiceStep<'cured' | 'plays' | 'weak' | 'no-change' | 'none'> = choice({
   place: 'settings',
@@ -18,7 +18,8 @@ export const faderCentre: ChoiceStep<'cured' | 'plays' | 'weak' | 'no-change' | 
   tool: 'ears',
   minutes: 1,
   conditions: ['head-unit-playing'],
-  sensible: (f) => !(is(f, 'rear-inputs', 'front') && (is(f, 'rear-hiss', 'hiss') || is(f, 'lid-check', 'hiss-now'))),
+  sensible: (f) =>
+    !isThin(f) && !(is(f, 'rear-inputs', 'front') && (is(f, 'rear-hiss', 'hiss') || is(f, 'lid-check', 'hiss-now'))),
   observes: EVERY_PART,
   options: {
     'no-change': 'No, still silent, on one side or both',

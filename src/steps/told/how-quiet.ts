@@ -1,4 +1,4 @@
-import { answeredWith } from '../outcome.ts';
+import { answeredWith, is } from '../outcome.ts';
 import { type ChoiceStep, choice, EVERY_PART } from '../step.ts';
 import { silentOnes } from './silent-side.ts';
 
@@ -17,6 +17,7 @@ export const howQuiet: ChoiceStep<'dead' | 'faint' | 'highs'> = choice({
   tool: 'none',
   minutes: 0.5,
   observes: EVERY_PART,
+  sensible: (f) => !is(f, 'which-corner', 'thin'),
   options: { dead: 'Nothing at all', faint: 'Music, but far too weak', highs: 'Only high notes' },
   outcomes: { dead: 'nothing', faint: 'far too weak', highs: 'only high notes' },
   givenUnder: ['which-corner'],

@@ -1,3 +1,4 @@
+import { is } from '../outcome.ts';
 import { type ChoiceStep, choice } from '../step.ts';
 import { silentOnes } from './silent-side.ts';
 
@@ -13,6 +14,7 @@ export const rearHistory: ChoiceStep<'never' | 'stopped' | 'comes-and-goes'> = c
   tool: 'none',
   minutes: 0.3,
   observes: [],
+  sensible: (f) => !is(f, 'which-corner', 'thin'),
   ifCannot: 'Bought like this: skip it.',
   options: { never: 'Never', stopped: 'It used to play, then stopped', 'comes-and-goes': 'It comes and goes' },
   outcomes: { never: 'never played', stopped: 'played, then stopped', 'comes-and-goes': 'comes and goes' },

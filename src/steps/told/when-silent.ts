@@ -15,7 +15,7 @@ export const whenSilent: ChoiceStep<
   why: 'Bumps and full lock point to a contact, rain to water in a plug, loud music to lost volts, quiet music to an amplifier that wakes by sound.',
   tool: 'none',
   minutes: 0.5,
-  sensible: (f) => !is(f, 'rear-history', 'never'),
+  sensible: (f) => !is(f, 'rear-history', 'never') && !is(f, 'which-corner', 'thin'),
   observes: EVERY_PART,
   options: {
     always: 'Always',

@@ -2,7 +2,7 @@ import type { Corner } from '../../rig/corner.ts';
 import { type ChoiceStep, choice, EVERY_PART } from '../step.ts';
 
 /** One speaker, or both of one side; or what another flow looks into; or nothing, just now. */
-export type WhichCorner = Corner | 'left' | 'right' | 'rear' | 'front' | 'all' | 'plays';
+export type WhichCorner = Corner | 'left' | 'right' | 'rear' | 'front' | 'all' | 'thin' | 'plays';
 
 export const whichCorner: ChoiceStep<WhichCorner> = choice<WhichCorner>({
   place: 'told',
@@ -10,7 +10,7 @@ export const whichCorner: ChoiceStep<WhichCorner> = choice<WhichCorner>({
   short: 'Which speaker is silent',
   ask: 'Which speaker is silent or much weaker than its partner, now or at times?',
   phone:
-    'Sitting on the bike: which speaker is dead or faint, now or at times? Front left, front right, back left, back right, or a whole side? Or both at the back, both at the front, all of them? Or can’t you tell, because they all play right now?',
+    'Sitting on the bike: which speaker is dead or faint, now or at times? Front left, front right, back left, back right, or a whole side? Or both at the back, both at the front, all of them? Or do all of them play, and only the bass is thin? Or can’t you tell, because they all play right now?',
   how: [
     'Left and right as you sit on the bike.',
     'Music on, not loud, and an ear at each grille. Or play the spoken left and right tones from the tones page, with the fader at each end.',
@@ -31,6 +31,7 @@ export const whichCorner: ChoiceStep<WhichCorner> = choice<WhichCorner>({
     rear: 'Both rear speakers',
     front: 'Both front speakers',
     all: 'All of them',
+    thin: 'None: all of them play, and the bass is thin',
     plays: 'Can’t tell: right now they all play',
   },
   leftOut: ({ rig }) => (rig.rearFitted === 'no' ? ['rear-left', 'rear-right', 'left', 'right', 'rear'] : []),
@@ -45,6 +46,7 @@ export const whichCorner: ChoiceStep<WhichCorner> = choice<WhichCorner>({
     rear: 'both rear ones',
     front: 'both front ones',
     all: 'all of them',
+    thin: 'all play, the bass is thin',
     plays: 'none just now',
   },
   article: 'one-speaker-or-one-side',

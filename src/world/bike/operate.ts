@@ -7,6 +7,7 @@ import type { Amp, World } from '../state.ts';
 import { driverOf } from '../valued-rig.ts';
 import { type AmpSide, ampLoads, ampOff, ampOutputs, ampSide, ampWiring, inputV, type Protects } from './amp-side.ts';
 import { ampIn, ampNodes, BATTERY_PLUS, MINUS, UNIT_GROUND, UNIT_PLUS, UNIT_SWITCHED } from './nodes.ts';
+import { isOverloaded } from './overloaded.ts';
 import { type PowerState, solvePower } from './power.ts';
 import { type Grounds, NO_SHIFT } from './stage.ts';
 import { UNIT_OFF, type UnitSide, unitLoads, unitOutputs, unitSide, unitWiring } from './unit-side.ts';
@@ -88,7 +89,7 @@ function keptOff(world: World, moment: Moment, i: number, power: Solved, unit: U
   if (!isTurnedOn(world, moment, i, power, unit)) return 'no-turn-on';
   if (amp.wet === 'fault') return 'wet';
   if (supplyV > AMP_MOST_V) return 'overvoltage';
-  return amp.coolsBadly && moment.hot ? 'heat' : null;
+  return moment.hot && (amp.coolsBadly || isOverloaded(world, i)) ? 'heat' : null;
 }
 
 /** With less than this at its terminals no lamp of an amplifier shows anything. From memory. */

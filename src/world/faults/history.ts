@@ -53,6 +53,11 @@ const TOLD: Readonly<Record<string, Told>> = {
   'fuse-holder-resistive': { before: LOOSE },
   'battery-lug-loose': { before: LOOSE, lastChange: { lead: 2, battery: 6, workshop: 2 } },
   'fuse-holder-open': { before: { never: 0.5, 'comes-and-goes': 2 }, lastChange: { stood: 3 } },
+  'polarity-one-of-pair': {
+    before: { never: 3, 'comes-and-goes': 0.1 },
+    lastChange: { fitted: 3, front: 4, unit: 2, opened: 2 },
+  },
+  'polarity-front-rear': { before: { never: 3, 'comes-and-goes': 0.1 }, lastChange: { fitted: 4, unit: 3, lead: 2 } },
   'breaker-trips-hot': { before: { never: 0.5, 'comes-and-goes': 8 }, lastChange: { lead: 3, fitted: 3 } },
   'ground-lead-too-thin': { before: { never: 2 }, lastChange: { lead: 4, fitted: 4 } },
   'plus-lead-clad': { before: { never: 0.5 }, lastChange: { lead: 4, fitted: 3 } },

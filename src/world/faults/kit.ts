@@ -25,7 +25,7 @@ export interface Fault {
   readonly side?: 'left' | 'right';
   readonly severity: Severity | null;
   /** How often it is the cause among callers, by complaint. Estimates of the trade, for ranking only. */
-  readonly weights: Readonly<Partial<Record<FlowId | 'rear-weak' | 'one-side-weak', number>>>;
+  readonly weights: Readonly<Partial<Record<FlowId | 'rear-weak' | 'one-side-weak' | 'bass-cancels', number>>>;
   /** Nothing is broken: a sound bike of this build does it, and nothing is there to be mended. Who knows it is helped. */
   readonly byDesign?: true;
   /** Whether this bike can have it at all. */

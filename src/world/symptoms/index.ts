@@ -11,7 +11,7 @@ import {
   rearWeak,
 } from './silence.ts';
 import { type Complaint, type ComplaintId, type Ridden, ridden } from './symptom.ts';
-import { distortionAtVolume, eqChanges, thinNoBass, whineOrTicking } from './tone.ts';
+import { bassCancels, distortionAtVolume, eqChanges, thinNoBass, whineOrTicking } from './tone.ts';
 
 export { type WhenOff, whenAmpGoesOff } from './silence.ts';
 export {
@@ -38,6 +38,7 @@ export const COMPLAINTS: Readonly<Record<ComplaintId, (bike: Ridden) => Complain
   'one-side-weak': oneSideWeak,
   'whine-or-ticking': whineOrTicking,
   'thin-no-bass': thinNoBass,
+  'bass-cancels': bassCancels,
   'cuts-out': cutsOut,
   'battery-flat-or-low': batteryFlatOrLow,
   'speakers-blow-again': speakersBlowAgain,

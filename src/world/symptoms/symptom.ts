@@ -1,5 +1,6 @@
 import type { Corner, PerCorner } from '../../rig/corner.ts';
 import { type Operated, operate } from '../bike/operate.ts';
+import { isOverloaded } from '../bike/overloaded.ts';
 import { healthyWorld } from '../healthy.ts';
 import { type Heard, hear } from '../hear.ts';
 import { type Moment, ORDINARY } from '../moment.ts';
@@ -24,7 +25,7 @@ export const FLOW_IDS = [
 ] as const;
 export type FlowId = (typeof FLOW_IDS)[number];
 /** What riders complain of. Each flow is named after a complaint; some take on another one beside it. */
-export type ComplaintId = FlowId | 'amp-goes-off' | 'rear-weak' | 'one-side-weak';
+export type ComplaintId = FlowId | 'amp-goes-off' | 'rear-weak' | 'one-side-weak' | 'bass-cancels';
 
 /** Complaints about one amplifier: of two either may be meant. Every other one is about the rear's, if it is about one. */
 export const ABOUT_AN_AMP: readonly ComplaintId[] = ['amp-wont-turn-on', 'amp-goes-off', 'distortion-at-volume'];
@@ -57,7 +58,10 @@ const feels = oncePer((world: World) => {
   const parts = JSON.stringify(world);
   return {
     bumps: parts.includes('"movedOhm"'),
-    heat: parts.includes('"hotOhm"') || parts.includes('"coolsBadly":true'),
+    heat:
+      parts.includes('"hotOhm"') ||
+      parts.includes('"coolsBadly":true') ||
+      world.amps.some((_, amp) => isOverloaded(world, amp)),
   };
 });
 function felt(world: World, moment: Moment): Moment {

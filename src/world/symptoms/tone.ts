@@ -1,9 +1,9 @@
-import { axleOf, type Corner } from '../../rig/corner.ts';
+import { axleOf, type Corner, perCorner } from '../../rig/corner.ts';
 import { TONES } from '../../sound/tone.ts';
 import { coilsOhm } from '../hear.ts';
 import type { Moment } from '../moment.ts';
 import { driverOf } from '../valued-rig.ts';
-import { type Complaint, heardCorners, type Ridden, yesIf } from './symptom.ts';
+import { type Complaint, heardCorners, type Ridden, ridden, yesIf } from './symptom.ts';
 
 /* Limits are estimates: what ears call harsh, thin or changed has no published limit on a motorcycle. */
 
@@ -49,6 +49,14 @@ function bassDb(bike: Ridden, engine: Moment['engine']): number {
 export function thinNoBass(bike: Ridden): Complaint {
   const [ours, sound] = [bassDb(bike, 'off'), bassDb(bike.healthy(), 'off')];
   return yesIf(ours < sound - THIN_DB || bike.world.maskedBassDb > MASKED_DB);
+}
+
+/** Speakers push against each other: all of them play, and their bass is thinner than with every wire the right way round. */
+export function bassCancels(bike: Ridden): Complaint {
+  const { heard } = bike.at({});
+  if (!heard || bike.fitted.some((corner) => !heard[corner].plays)) return 'no';
+  const runs = perCorner((corner) => ({ ...bike.world.runs[corner], reversed: false }));
+  return yesIf(bassDb(bike, 'off') < bassDb(ridden({ ...bike.world, runs }), 'off') - THIN_DB);
 }
 
 /** What is ugly about a corner at a moment. */

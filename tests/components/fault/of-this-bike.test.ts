@@ -57,7 +57,6 @@ describe('a tone that changes because the amplifier gives way', () => {
     expect(told('all')).toEqual({
       'which-amp': { option: 'rear' },
       'amp-history': { option: 'comes-and-goes' },
-      'amp-goes-off': { option: 'loud' },
     });
     expect(told('front')?.['which-amp']).toEqual({ option: 'front' });
     expect(told('each')?.['which-amp']).toBeUndefined();

@@ -83,9 +83,9 @@ describe('a list on the phone', () => {
     expect(told[1]).toMatch(/^Before anything is bought or booked, look at that once more/);
     expect([...fix, ...told].join(' ')).not.toMatch(/check( this)?: You did/i);
   });
-  it('is heard before he begins: what it is, what he must not do, what it takes, then what he does', () => {
+  it('is heard before he begins: what it is, what to mind, what it takes, then what he does', () => {
     const text = allWords(renderToString(<SayEnd {...tellList(seen, ['breaker-off'])} />));
-    expect(text).toMatch(/Tell the caller.* What he must not do:.* To bring:.* What he does, one line at a time:/);
+    expect(text).toMatch(/Tell the caller.* What he has to mind:.* To bring:.* What he does, one line at a time:/);
   });
 });
 

@@ -45,6 +45,14 @@ describe('what has to be done before a question', () => {
     expect(readyAt('tools-at-hand', done('run-ohms'))).toEqual({ putBack: [], next: [], standing: [] });
     expect(readyAt('run-ohms', done('run-ohms', 'tools-at-hand')).next).toEqual([]);
   });
+  it('puts no fuse back before the lamp that takes its place, and leaves a new one in', () => {
+    expect(readyAt('fuse-lamp', done('fuse-look')).putBack).toEqual([]);
+    const it = answered(done('fuse-look'), 'spare-fuse', { option: 'wakes' });
+    const facts = { 'spare-fuse': { option: 'wakes' } };
+    const { bike } = readyFor(steps.get('amp-light') as Step, it, steps, { rig: {}, facts });
+    expect(bike.join(' ')).toContain('The new fuse stays in.');
+    expect(bike.join(' ')).not.toMatch(/fuse of the same rating back in/);
+  });
   it('counts what could not be done as not done', () => {
     expect(readyAt('run-ohms', answered(begun, 'run-ohms', { cannot: true })).next).toContain('rear-plug-apart');
   });

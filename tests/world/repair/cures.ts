@@ -123,6 +123,7 @@ const LEFT: Readonly<Record<string, Cure>> = {
   'highpass-off-with-boost': actions({ do: 'set-filter', highpassHz: 80, bassBoostDb: 0 }),
   'highpass-too-high': actions({ do: 'set-filter', highpassHz: 80, bassBoostDb: 0 }),
   'polarity-one-of-pair': actions({ do: 'turn-polarity', where: 'front-left' }),
+  'polarity-one-of-pair@rear': actions({ do: 'turn-polarity', where: 'rear-left' }),
   'polarity-front-rear': actions({ do: 'turn-polarity', where: 'rear' }),
   'speaker-mount-loose': actions({ do: 'seal-mount', where: 'all' }),
   'speaker-mount-loose@front': actions({ do: 'seal-mount', where: 'front-left' }),
