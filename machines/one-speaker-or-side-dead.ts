@@ -155,16 +155,5 @@ export const oneSpeakerOrSideDead = flow(opening, {
       isIt: { when: (f) => is(f, 'which-corner', 'all'), by: whichCorner },
       causes: [],
     },
-    {
-      flow: 'is-a-reflash-needed',
-      title: 'Does it need a reflash at all?',
-      because:
-        'All of them play, and no end of fader or balance brings the bass back: no speaker works against another. What is stored in the head unit, and what it drives, is looked at in the next part.',
-      isIt: {
-        when: (f) => is(f, 'which-corner', 'thin') && is(f, 'ends-compare', 'none', 'cannot'),
-        by: [endsCompare],
-      },
-      causes: [],
-    },
   ],
 });

@@ -84,9 +84,9 @@ describe('a rider whose amplifier stays off, at 360 px', () => {
       .click();
     await page.waitForURL(/amp-wont-turn-on/);
     await flowIsAwake(page);
-    const rows = (await page.locator('.terminal').allInnerTexts()).join('\n');
-    for (const known of ['Amplifier light', 'Last change', 'Amplifier switched'])
-      expect(rows.toLowerCase()).toContain(known.toLowerCase());
+    const rows = async () => (await page.locator('.terminal').allInnerTexts()).join('\n').toLowerCase();
+    for (const known of ['amplifier light', 'last change', 'amplifier switched'])
+      await expect.poll(rows).toContain(known);
     expect(await page.getByRole('button', { name: 'Back one step' }).count()).toBe(0);
     const open = await openStep(page);
     expect(Object.keys(DARK_AND_SILENT)).not.toContain(open?.id);
