@@ -1,3 +1,4 @@
+import { lowerFirst } from '../compute/lower-first.ts';
 import type { ProofOfCure } from './cause.ts';
 
 /** The check to show, and the other one that may stand behind it. */
@@ -14,6 +15,6 @@ export function proofFor(proof: string | ProofOfCure, meterAtHand: boolean): Pro
   const { byEar, byMeter } = proof;
   if (byMeter === undefined) return { first: byEar };
   return meterAtHand
-    ? { first: byMeter, sensed: `Then look and listen: ${byEar.charAt(0).toLowerCase()}${byEar.slice(1)}` }
+    ? { first: byMeter, sensed: `Then look and listen: ${lowerFirst(byEar)}` }
     : { first: byEar, other: { title: 'With a meter', text: byMeter } };
 }

@@ -1,3 +1,4 @@
+import { lowerFirst } from '../compute/lower-first.ts';
 import { type PlanAct, reads } from './acts.ts';
 import { FOR_FULL_LEVEL, gainDown, namesOf, settingsForBoost, someKnobs, untilThen } from './amp-names.ts';
 import { needOf, whoSelectsAmplified } from './amp-need.ts';
@@ -171,12 +172,12 @@ export const moveOrBack = planVerdict({
         ...(c.facts.fromNew
           ? ['Going back: first ask whether this head unit holds a full level. Built with an amplifier, it may not.']
           : []),
-        ...gainDown(c).map((line) => `Going back, ${line.charAt(0).toLowerCase()}${line.slice(1)}`),
-        ...settingsForBoost(c).map((line) => `Going back, ${line.charAt(0).toLowerCase()}${line.slice(1)}`),
+        ...gainDown(c).map((line) => `Going back, ${lowerFirst(line)}`),
+        ...settingsForBoost(c).map((line) => `Going back, ${lowerFirst(line)}`),
       ],
       tools: SPECIAL_TOOL,
       minutes: 60,
-      who: `A fitter moves the pair. For going back: ${BACK_BY.charAt(0).toLowerCase()}${BACK_BY.slice(1)}`,
+      who: `A fitter moves the pair. For going back: ${lowerFirst(BACK_BY)}`,
       notBuy: [`Louder ${pair} speakers. They would be starved as well.`],
       ifDoneAnyway: `Left as it is, the ${pair} pair stays ${f.loweredDb} quieter and without the bass boost, whatever the fader says.`,
       acts: [{ do: 'renew-wire', wire: 'speaker-run', where: pair }, ...forBoost(c)],

@@ -1,3 +1,4 @@
+import { lowerFirst } from '../compute/lower-first.ts';
 import { ampDriving } from '../rig/rig.ts';
 import { bringsAbout, type PlanAct, reads } from './acts.ts';
 import { list, namesOf } from './amp-names.ts';
@@ -19,8 +20,6 @@ const LOOK_FOR_IT = [
 ];
 
 const LOOKS: readonly PlanAct[] = bringsAbout('amp-uncovered');
-
-const lowerFirst = (words: string) => words.charAt(0).toLowerCase() + words.slice(1);
 
 /** The pair that is said to be on an amplifier that was not counted. */
 function pairOnNoAmp({ facts, findings }: PlanCase): string {

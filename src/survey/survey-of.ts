@@ -4,15 +4,18 @@ import { FAULT_FLOWS, type FaultFlow, type Intake } from '../case/flows.ts';
 import type { Cause } from '../causes/cause.ts';
 import { UNTHOUGHT_SOUND } from '../inference/table.ts';
 import type { Rig } from '../rig/rig.ts';
-import { FAULTS, type Fault } from '../world/faults/index.ts';
+import { FAULTS, type Fault, onTheLeft } from '../world/faults/index.ts';
 import type { ComplaintId } from '../world/symptoms/index.ts';
 import { BUILD_KINDS, fixedRigs, rigsWithoutRear } from './fixed-rigs.ts';
 import type { Survey } from './survey.ts';
 import { UNLISTED } from './unlisted.ts';
 
-/** Whether a cause stands for a fault: for all variants of its id, for one of them, or for the one without a variant. */
+/**
+ * Whether a cause stands for a fault: for all variants of its id, for one of them on whichever side, or for the one without
+ * a variant.
+ */
 export const standsFor = ({ faults }: Cause, { id, variant = '' }: Pick<Fault, 'id' | 'variant'>): boolean =>
-  faults.includes(id) || faults.includes(`${id}@${variant}`);
+  [id, `${id}@${variant}`, `${id}@${onTheLeft(variant)}`].some((fault) => faults.includes(fault));
 
 export const causeOfFault = (causes: readonly Cause[], fault: Pick<Fault, 'id' | 'variant'>): Cause | undefined =>
   causes.find((cause) => standsFor(cause, fault));

@@ -9,6 +9,7 @@ import { CAUTIONS, type CautionId } from '../../src/steps/cautions.ts';
 import { concerns } from '../../src/steps/concerns.ts';
 import type { ConditionId } from '../../src/steps/conditions.ts';
 import { type Findings, is } from '../../src/steps/outcome.ts';
+import { standsFor } from '../../src/survey/survey-of.ts';
 import { FAULTS, severityAt } from '../../src/world/faults/index.ts';
 import { healthyWorld } from '../../src/world/healthy.ts';
 import { repaired } from '../../src/world/repair.ts';
@@ -74,9 +75,9 @@ const louder = (before: World, after: World) => before.unit.profile.levelDb < af
 /** Each bike with each fault of a cause on it. */
 const faulty = (cause: Cause, rig: Rig): readonly World[] => {
   const healthy = healthyWorld(rig);
-  return FAULTS.filter(
-    ({ id, variant = '', fits }) => [id, `${id}@${variant}`].some((key) => cause.faults.includes(key)) && fits(healthy),
-  ).map((fault) => fault.apply(healthy, severityAt(fault, 0.5)));
+  return FAULTS.filter((fault) => standsFor(cause, fault) && fault.fits(healthy)).map((fault) =>
+    fault.apply(healthy, severityAt(fault, 0.5)),
+  );
 };
 
 describe('what is done to a bike', () => {

@@ -5,6 +5,7 @@ import type { Cause } from '../../src/causes/cause.ts';
 import { EFFORT, type Effort, type RepairAction } from '../../src/causes/repair-action.ts';
 import type { Rig } from '../../src/rig/rig.ts';
 import type { Findings } from '../../src/steps/outcome.ts';
+import { standsFor } from '../../src/survey/survey-of.ts';
 import { FAULTS, type Fault, severityAt } from '../../src/world/faults/index.ts';
 import { harmsOf } from '../../src/world/harm.ts';
 import { healthyWorld } from '../../src/world/healthy.ts';
@@ -59,8 +60,7 @@ function toldBike(rig: Rig, world: World): Findings {
   const facts = Object.fromEntries(Object.entries(told).map(([id, option]) => [id, { option }]));
   return { ...onBike(rig, told), facts };
 }
-const faultsOf = ({ faults }: Cause) =>
-  FAULTS.filter(({ id, variant = '' }) => faults.includes(id) || faults.includes(`${id}@${variant}`));
+const faultsOf = (cause: Cause) => FAULTS.filter((fault) => standsFor(cause, fault));
 
 /** A small part is had for next to nothing, and some faults of strange bikes want one more. */
 const DEAR: ReadonlySet<Effort> = new Set<Effort>(['part', 'visit', 'reflash']);

@@ -3,7 +3,8 @@ import { CAUSES } from '../../src/causes/all.ts';
 import { type Cause, splitOf, titleOf } from '../../src/causes/cause.ts';
 import { proofFor } from '../../src/causes/proof-of-cure.ts';
 import type { Rig } from '../../src/rig/rig.ts';
-import { FAULTS, keyOf } from '../../src/world/faults/index.ts';
+import { standsFor } from '../../src/survey/survey-of.ts';
+import { FAULTS } from '../../src/world/faults/index.ts';
 import { healthyWorld } from '../../src/world/healthy.ts';
 import { linesOf } from './found.ts';
 import { ON_UNIT, onBike } from './on-bike.ts';
@@ -14,8 +15,8 @@ const NO_AMP: readonly Rig[] = [
   { ...ON_UNIT, amps: [] },
   { ...ON_UNIT, amps: [], unitKind: 'replaced' },
 ];
-const canHave = ({ faults }: Cause, rig: Rig): boolean =>
-  FAULTS.some((fault) => (faults.includes(fault.id) || faults.includes(keyOf(fault))) && fault.fits(healthyWorld(rig)));
+const canHave = (cause: Cause, rig: Rig): boolean =>
+  FAULTS.some((fault) => standsFor(cause, fault) && fault.fits(healthyWorld(rig)));
 const possible = CAUSES.flatMap((cause) => {
   const rig = NO_AMP.find((one) => canHave(cause, one));
   return rig ? [[cause.id, cause, onBike(rig)] as const] : [];

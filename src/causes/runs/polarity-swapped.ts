@@ -1,5 +1,4 @@
-import type { Findings } from '../../steps/outcome.ts';
-import { is } from '../../steps/outcome.ts';
+import { type Findings, is } from '../../steps/outcome.ts';
 import type { Cause } from '../cause.ts';
 import { YOURSELF_OR_FITTER } from '../who.ts';
 

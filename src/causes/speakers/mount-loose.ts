@@ -6,12 +6,7 @@ import { YOURSELF } from '../who.ts';
 export const mountLoose: Cause = {
   id: 'mount-loose',
   title: (f) => capital(placed(uglySpeakers(f), 'speaker loose in its mount')),
-  faults: [
-    'speaker-mount-loose@front',
-    'speaker-mount-loose@front-right',
-    'speaker-mount-loose@rear',
-    'speaker-mount-loose@rear-right',
-  ],
+  faults: ['speaker-mount-loose@front', 'speaker-mount-loose@rear'],
   split: {
     byMeter:
       'A meter won’t find it. A hand on frame, grille and lid while the 80 Hz tone hums low: does the buzz stop?',

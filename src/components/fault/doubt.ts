@@ -1,4 +1,5 @@
 import type { WhyAgain } from '../../../machines/decision.ts';
+import { lowerFirst } from '../../compute/lower-first.ts';
 import { chanceOf } from '../../inference/posterior.ts';
 import { outcomeNamed } from '../../steps/outcome.ts';
 import { inWords, type Step } from '../../steps/step.ts';
@@ -20,8 +21,6 @@ const UNDO_AND_REDO =
   'That brought it back. Undo it, and do it once more: if the sound goes and comes with it, that is the proof.';
 const LOOK_ONCE_MORE = 'Look once more, another way if you can:';
 
-const inASentence = (text: string): string => text.charAt(0).toLowerCase() + text.slice(1);
-
 /** Why a question is asked once more: what does not fit, or that all hangs on it. Nobody is said to have been wrong. */
 export function doubtInWords(view: FaultView, step: Step, because: WhyAgain): string {
   const given = `“${inWords(step.short, view.standing)}: ${knownOf(step, view.standing)}”`;
@@ -30,7 +29,7 @@ export function doubtInWords(view: FaultView, step: Step, because: WhyAgain): st
     return `${given} does not fit “${inWords(deniedBy.short, view.standing)}: ${knownOf(deniedBy, view.standing)}”. Which is it?`;
   }
   if (outcomeNamed(view.standing.findings, step.id) === 'cured') return UNDO_AND_REDO;
-  const way = inASentence(anotherWay(step));
+  const way = lowerFirst(anotherWay(step));
   if (because === 'pivotal')
     return `Everything rests on this answer: ${given}. Take it once more, another way if you can: ${way}`;
   const leader = view.shares.find(({ cause }) => cause !== UNTHOUGHT)?.cause;

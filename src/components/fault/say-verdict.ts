@@ -13,7 +13,7 @@ export interface SpokenEnd {
   /** What it is, and how sure that is. */
   readonly tell: readonly string[];
   /** What to be careful of and what not to pay for, before he touches anything. */
-  readonly never: readonly string[];
+  readonly mind: readonly string[];
   /** What he needs for it, or whoever goes to him. */
   readonly bring: readonly string[];
   /** What he does, and what proves that it helped. */
@@ -63,7 +63,7 @@ export function tellCause(
       ...remedy.fix,
       `Then this proves the cure: ${remedy.proofOfCure.byEar}`,
     ],
-    never: [
+    mind: [
       ...spokenCare([...(check === undefined ? [] : ofCheck), ...cautionsOfFix(remedy, f)]),
       ...dontPay(remedy.notBuy),
     ],
@@ -84,7 +84,7 @@ export const tellList = (view: FaultView, causes: readonly string[]): SpokenEnd 
       return check === undefined ? [] : [`${view.nameOf(cause)}. ${check.isDone ? '' : 'The check: '}${check.text}`];
     }),
   ],
-  never: [
+  mind: [
     ...spokenCare([...cautionsByCause(view, causes).values()].flat()),
     'Buy and book nothing before a check says which one it is.',
   ],
@@ -98,7 +98,7 @@ export const tellOnward = (title: string, because: string): SpokenEnd => ({
     `We go on with this: ${title}.`,
     'All that you told me counts there as well. I ask only what is still missing.',
   ],
-  never: ['Buy and book nothing yet.', 'Leave open what is open, and take nothing else apart, until I say so.'],
+  mind: ['Buy and book nothing yet.', 'Leave open what is open, and take nothing else apart, until I say so.'],
   bring: [],
   fix: [],
 });
@@ -120,7 +120,7 @@ export function tellPlan(
   return {
     tell: [remedy.what, SURE[remedy.certainty], ...conditions],
     fix: [...remedy.fix, `This shows that it is so: ${remedy.proof}`],
-    never: [...spokenCare([...remedy.cautions, ...remedy.proofCautions]), ...dontPay(remedy.notBuy)],
+    mind: [...spokenCare([...remedy.cautions, ...remedy.proofCautions]), ...dontPay(remedy.notBuy)],
     bring: toBring(remedy.tools, []),
   };
 }

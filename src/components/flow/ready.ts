@@ -62,8 +62,12 @@ const without = (stands: readonly ConditionKey[], gone: readonly ConditionKey[])
   stands.filter((id) => !gone.includes(id));
 
 /** What has to be done before a step of a case. */
-export function toDoFor(step: Step, it: Case, steps: ReadonlyMap<string, Step>, situation: Situation): ToDo {
-  const stands = doneLately(it, steps).reduce<readonly ConditionKey[]>(
+export const toDoFor = (step: Step, it: Case, steps: ReadonlyMap<string, Step>, situation: Situation): ToDo =>
+  toDoAfter(doneLately(it, steps), step, situation);
+
+/** The same after the steps that were done. */
+function toDoAfter(done: readonly Step[], step: Step, situation: Situation): ToDo {
+  const stands = done.reduce<readonly ConditionKey[]>(
     (so, other) => toDo(other.conditions ?? [], without(so, leftOpen(other, so)), situation).stands,
     [],
   );
@@ -121,7 +125,8 @@ const withoutBareKey = (next: readonly ConditionKey[], situation: Situation): re
   next.filter((id, i) => id !== 'key-off' || !wordsOf(next[i + 1] ?? id, situation).bike.startsWith('Key off.'));
 
 export function readyFor(step: Step, it: Case, steps: ReadonlyMap<string, Step>, situation: Situation): Ready {
-  const { putBack, next, standing, stood } = toDoFor(step, it, steps, situation);
+  const done = doneLately(it, steps);
+  const { putBack, next, standing, stood } = toDoAfter(done, step, situation);
   const undone = putBack.flatMap((id) => undoOf(id, situation) ?? []);
   const said = withoutBareKey(next, situation);
   const isEnded = (id: ConditionKey) => isEndedBy(nameOf(id), step, situation);
@@ -132,7 +137,7 @@ export function readyFor(step: Step, it: Case, steps: ReadonlyMap<string, Step>,
   const now = (ids: readonly CautionId[]) => onThisBike(ids, situation.rig).filter((id) => !before.includes(id));
   const ofStep = cautionsOfStep(step, situation);
   const cautions = now([...ofUnfused(next, situation), ...next.flatMap(cautionsOfCondition), ...ofStep]);
-  const read = new Set(doneLately(it, steps).flatMap((other) => cautionsAt(other, situation)));
+  const read = new Set(done.flatMap((other) => cautionsAt(other, situation)));
   const readBefore = cautions.filter((id) => SHORT_NAMES[id] !== undefined && read.has(id));
   const inFull = byWord(cautions.filter((id) => !readBefore.includes(id)));
   return {

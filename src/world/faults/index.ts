@@ -32,6 +32,9 @@ const ROUGH_ON_ONE_SIDE: ReadonlySet<string> = new Set([
 const oneSidedOf = ({ id }: Fault): readonly (keyof Fault['weights'])[] =>
   ROUGH_ON_ONE_SIDE.has(id) ? [...OF_ONE_SIDE, 'distortion-at-volume'] : OF_ONE_SIDE;
 
+/** What a variant is called on the left, whichever side it is on. */
+export const onTheLeft = (variant = ''): string => variant.replace(/-?right$/, '');
+
 /** A fault of one side is as often on the other. */
 function onEitherSide(fault: Fault): readonly Fault[] {
   const halved = Object.fromEntries(

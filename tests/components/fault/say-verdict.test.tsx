@@ -31,21 +31,21 @@ describe.each(CAUSES.map((cause) => [cause.id, cause] as const))('on the phone, 
   it('says what he must not do: each caution of the fix, and what not to pay for', () => {
     for (const f of BIKES) {
       const remedy = cause.remedy(f);
-      const { never } = tellCause(remedy, f, { certainty: 'proved', check: undefined });
-      for (const id of cautionsOfFix(remedy, f)) expect(never).toContain(SPOKEN[id]);
-      for (const line of remedy.notBuy) expect(never.join(' ')).toContain(line);
+      const { mind } = tellCause(remedy, f, { certainty: 'proved', check: undefined });
+      for (const id of cautionsOfFix(remedy, f)) expect(mind).toContain(SPOKEN[id]);
+      for (const line of remedy.notBuy) expect(mind.join(' ')).toContain(line);
     }
   });
   it('says what to be careful of with the check that comes first', () => {
     for (const f of BIKES) {
       const ofCheck = cautionsOfCheck(cause, f);
-      const { never } = tellCause(cause.remedy(f), f, {
+      const { mind } = tellCause(cause.remedy(f), f, {
         certainty: 'likely',
         check: { text: 'It?', isDone: false },
         ofCheck,
       });
-      for (const id of ofCheck) expect(never).toContain(SPOKEN[id]);
-      expect(new Set(never).size).toBe(never.length);
+      for (const id of ofCheck) expect(mind).toContain(SPOKEN[id]);
+      expect(new Set(mind).size).toBe(mind.length);
     }
   });
   it('says what to bring: the tools and every part', () => {
@@ -65,10 +65,10 @@ describe.each(CAUSES.map((cause) => [cause.id, cause] as const))('on the phone, 
 describe('a list on the phone', () => {
   const seen = view(given({ hum: 'silent' }));
   it('names who is left with the check of each, and buys nothing before one', () => {
-    const { tell, never, bring, fix } = tellList(seen, ['breaker-off', 'motor-dead']);
+    const { tell, mind, bring, fix } = tellList(seen, ['breaker-off', 'motor-dead']);
     expect(tell[0]).toMatch(/not proved yet.*Breaker off; Motor dead/);
     expect(fix).toEqual(['Breaker off. The check: Breaker off: by eye?', 'Motor dead. The check: Motor dead: by eye?']);
-    expect(never.join()).toMatch(/Buy and book nothing/);
+    expect(mind.join()).toMatch(/Buy and book nothing/);
     expect(bring.join()).toMatch(/multimeter/);
   });
   it('does not ask for a check that was done, but tells what it showed', () => {
@@ -104,11 +104,11 @@ describe('for whoever learns', () => {
 
 describe('on the phone, the way to another list of causes', () => {
   it('is told with why, that nothing is asked twice, and that nothing is bought or taken apart yet', () => {
-    const { tell, never } = tellOnward('The amplifier stays off', 'Its lamp is dark.');
+    const { tell, mind } = tellOnward('The amplifier stays off', 'Its lamp is dark.');
     expect(tell.join(' ')).toMatch(
       /^Its lamp is dark\. We go on with this: The amplifier stays off\. All that you told/,
     );
-    expect(never.join(' ')).toMatch(/^Buy and book nothing yet\. .*take nothing else apart/);
+    expect(mind.join(' ')).toMatch(/^Buy and book nothing yet\. .*take nothing else apart/);
   });
   it('stands on the screen of the hand-over', () => {
     const html = renderToString(
