@@ -120,15 +120,19 @@ const ofUnfused = (next: readonly ConditionKey[], { facts }: Situation): readonl
   return next.some((id) => AT_THE_FUSE.includes(nameOf(id))) ? ['no-fuse', 'minus-first', 'battery-gas'] : ['no-fuse'];
 };
 
-/** Where what is done next begins with the key off, the bare sentence says nothing. */
-const withoutBareKey = (next: readonly ConditionKey[], situation: Situation): readonly ConditionKey[] =>
-  next.filter((id, i) => id !== 'key-off' || !wordsOf(next[i + 1] ?? id, situation).bike.startsWith('Key off.'));
+/** Where what is done next begins with the key off, or the step itself turns the key, the bare sentence says nothing. */
+const withoutBareKey = (next: readonly ConditionKey[], step: Step, situation: Situation): readonly ConditionKey[] =>
+  next.filter((id, i) => {
+    if (id !== 'key-off') return true;
+    const then = next[i + 1];
+    return then === undefined ? !isEndedBy(id, step, situation) : !wordsOf(then, situation).bike.startsWith('Key off.');
+  });
 
 export function readyFor(step: Step, it: Case, steps: ReadonlyMap<string, Step>, situation: Situation): Ready {
   const done = doneLately(it, steps);
   const { putBack, next, standing, stood } = toDoAfter(done, step, situation);
   const undone = putBack.flatMap((id) => undoOf(id, situation) ?? []);
-  const said = withoutBareKey(next, situation);
+  const said = withoutBareKey(next, step, situation);
   const isEnded = (id: ConditionKey) => isEndedBy(nameOf(id), step, situation);
   const toBringAbout = (id: ConditionKey) => (isEnded(id) && conditionOf(id).inStep) || wordsOf(id, situation);
   const names = (ids: readonly ConditionKey[]) =>

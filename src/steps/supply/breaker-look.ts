@@ -14,7 +14,7 @@ export const breakerLook: OfEach<ChoiceStep<'fuse' | 'cool' | 'hot'>, 'meant', A
     short: atAmp('Fuse or breaker'),
     ask: (s) => `What protects the positive lead of ${ampName(s)}: a fuse, or a breaker, and does it sit in the heat?`,
     phone:
-      'Follow the thick positive lead from the battery. Is there a fuse in it, or a breaker: a box with a button, a lever, or just two studs? If it is a breaker: is it near a cylinder, the exhaust or in the sun, or somewhere cool?',
+      'Engine cold, look only. Follow the thick positive lead from the battery. Is there a fuse in it, or a breaker: a box with a button, a lever, or just two studs? If it is a breaker: is it near a cylinder, the exhaust or in the sun, or somewhere cool?',
     how: [
       'Engine cold. Look only: nothing is loosened.',
       'A breaker is a small box with two studs, often with a button or a lever. Some have neither and come back by themselves.',

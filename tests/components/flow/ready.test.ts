@@ -81,8 +81,9 @@ describe('every step after every other', () => {
   });
 });
 
+const words = (id: string) => readyFor(steps.get(id) as Step, begun, steps, { rig: {}, facts: {} });
+
 describe('what has to be done, in words', () => {
-  const words = (id: string) => readyFor(steps.get(id) as Step, begun, steps, { rig: {}, facts: {} });
   it('says key off once where the next thing begins with it', () => {
     expect(words('run-ohms').bike.filter((line) => line === CONDITIONS['key-off'].bike)).toEqual([]);
     expect(words('run-ohms').bike[0]).toMatch(/^Key off\./);
@@ -148,6 +149,13 @@ describe('a caution that was read at an earlier question', () => {
   });
   it('stands in full again after a repair', () => {
     expect(at('half-supply', repaired(done('input-sides'), 'coil-open')).readBefore).toEqual([]);
+  });
+});
+
+describe('the key', () => {
+  it('is off where that is all that is left to do', () => {
+    expect(words('breaker-look').bike).toEqual([CONDITIONS['key-off'].bike]);
+    expect(words('breaker-look').phone).toEqual([CONDITIONS['key-off'].phone]);
   });
 });
 
