@@ -497,6 +497,7 @@ export function decide(flow: StagedFlow, context: FlowContext, f: Findings): Dec
       (context.odd ?? []).length > 0,
     witnesses: isDear ? 2 : 1,
     byDesign: leader?.byDesign === true,
+    ...(leader?.provedBy && { provedBy: leader.provedBy }),
   };
   const certainty = certaintyOf(model, known, believed, { ...judged, hangsOnOne: doubted.length > 0 });
   const measureFirst = measuredFirst(flow, f, model, believed);

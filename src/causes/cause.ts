@@ -71,6 +71,11 @@ export interface Cause {
   readonly faults: readonly string[];
   /** Nothing is broken: what a sound bike of the build shows is a sign of it. */
   readonly byDesign?: true;
+  /**
+   * It is not called proved before one of these steps came out as it mostly does with it: that all other causes we know of
+   * are ruled out is no proof, since one that we do not know of would look the same without them.
+   */
+  readonly provedBy?: readonly ConstantStepId[];
   /** What separates it. Where it hangs on what was answered, it is not a test that was done already. */
   readonly split: Split | ((findings: Findings) => Split);
   /** Parts of the bike that the fix touches: answers that observe them are asked again after it. */

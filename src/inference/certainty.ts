@@ -114,6 +114,21 @@ function standsWithoutAnyGroup(model: Model, { observations, repairs }: Knowledg
   });
 }
 
+/** Whether one of these steps came out as it mostly does with the cause. */
+const cameOutWith = (
+  model: Model,
+  { observations }: Knowledge,
+  believed: Posterior,
+  cause: string,
+  steps: readonly string[],
+): boolean =>
+  observations.some(
+    ({ step, outcome, trust }) =>
+      trust === 'seen' &&
+      steps.includes(step) &&
+      (chanceOf(model, believed, cause, step, outcome) ?? 0) >= POINTS_CHANCE,
+  );
+
 /**
  * How sure the likeliest cause is. An answer on which all hangs and that nobody confirmed leaves it at "likely", and so
  * does a case that no single cause explains. Where a wrong verdict is dear, more than one witness has to point at it.
@@ -122,7 +137,7 @@ export function certaintyOf(
   model: Model,
   known: Knowledge,
   believed: Posterior,
-  { hangsOnOne, unexplained = false, witnesses = 1, byDesign = false }: Judged,
+  { hangsOnOne, unexplained = false, witnesses = 1, byDesign = false, provedBy }: Judged,
 ): Certainty {
   const [first] = ranked(model, believed);
   if (!first || isUnthought(first.cause) || first.shareRatio < LIKELY_SHARE) return 'short list';
@@ -131,6 +146,7 @@ export function certaintyOf(
   const stands = smaller / (smaller + 1 - first.shareRatio) >= STANDS_SHARE;
   return stands &&
     witnessesOf(model, known, believed, first.cause, byDesign) >= witnesses &&
+    (!provedBy || cameOutWith(model, known, believed, first.cause, provedBy)) &&
     oddFor(model, known, believed, first.cause).length === 0 &&
     standsWithoutAnyGroup(model, known, first.cause)
     ? 'proved'
@@ -146,6 +162,8 @@ export interface Judged {
   readonly witnesses?: number;
   /** The one that leads is what a sound bike does. */
   readonly byDesign?: boolean;
+  /** Steps of which one has to have come out as it mostly does with the cause, however few others are left. */
+  readonly provedBy?: readonly string[];
 }
 
 /** The steps, of those named, that would prove the cause if they came out as it mostly lets them. */

@@ -58,6 +58,22 @@ describe('a verdict', () => {
     expect(certaintyOf(model, known, believed, { hangsOnOne, unexplained: false })).toBe('proved');
     expect(certaintyOf(model, known, believed, { hangsOnOne, unexplained: true })).toBe('likely');
   });
+  it('is likely until one of the steps that have to show it came out as it mostly does with it', () => {
+    const by = (known: Knowledge, provedBy: readonly string[]) => {
+      const model = compile(places);
+      return certaintyOf(model, known, posterior(model, known), { hangsOnOne: false, provedBy });
+    };
+    const odd = knowing([seen('a1', 'wrong'), seen('a2', 'wrong')]);
+    expect(by(odd, ['a2'])).toBe('proved');
+    expect(by(odd, ['c2', 'a1'])).toBe('proved');
+    expect(by(odd, ['c2'])).toBe('likely');
+    expect(by(odd, [])).toBe('likely');
+    // What it hardly ever shows there is not it.
+    expect(by(knowing([...odd.observations, seen('c2', 'wrong')]), ['c2'])).toBe('likely');
+    expect(by(knowing([...odd.observations, seen('c2', 'right')]), ['c2'])).toBe('proved');
+    // Nor is what was told of the past.
+    expect(by(knowing([...odd.observations, seen('c2', 'right', { trust: 'told' })]), ['c2'])).toBe('likely');
+  });
   it('is likely when all that speaks for it was taken under one condition, however much that is', () => {
     const together = { group: 'meter on ohms' };
     expect(sure(knowing([seen('a1', 'wrong', together), seen('a2', 'wrong', together)]))).toBe('likely');

@@ -80,6 +80,25 @@ describe('speakers that fall silent with the engine running', () => {
   });
 });
 
+describe('a loose mount', () => {
+  it('is proved by a hand that finds it only, whatever else that rattles is ruled out', () => {
+    const [flow, late] = flowOf('distortion-at-volume');
+    const only: Late = { ...late, table: withoutCauses(late.table, ['coil-rubbing']) };
+    const sure = (more: Parameters<typeof give>[1]) => {
+      const inOrder = Object.fromEntries(flow.inOrder.map(({ id }) => [id, null]));
+      const heard = { 'where-harsh': 'front-left', 'bass-or-all': 'bass', 'clean-enough': 'quiet' };
+      const { decided } = replay(
+        flow,
+        give(caseOn(flow), { ...inOrder, ...heard, 'stepped-tone': 'rattles', ...more }),
+        only,
+      );
+      return [decided?.reckoning?.shares[0]?.cause, decided?.reckoning?.certainty];
+    };
+    expect(sure({ 'panel-press': 'no-effect' })).toEqual(['mount-loose', 'likely']);
+    expect(sure({ 'panel-press': 'speaker' })).toEqual(['mount-loose', 'proved']);
+  });
+});
+
 describe('a head unit that stays dark', () => {
   // Feeds, ground and fuses come before the unit itself: common practice, no published source.
   const FED = { batteryV: '12.5', constantV: '12.4', keyV: '12.3', groundV: '0.02' };

@@ -7,6 +7,7 @@ export const ampShortedInside: Cause = {
   id: 'amp-shorted-inside',
   title: (f) => `${AmpName(f)} is shorted inside and blows its main fuse`,
   faults: ['amp-dead@internal-short'],
+  provedBy: ['lead-off-amp'],
   split: {
     byMeter:
       'Key off, fuse out, battery negative off, positive lead off the amplifier, meter on ohms from its positive to its ground terminal: below 1 Ω, and it stays there?',

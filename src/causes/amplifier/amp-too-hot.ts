@@ -16,6 +16,7 @@ export const ampTooHot: Cause = {
   id: 'amp-too-hot',
   title: (f) => `${AmpName(f)} gets too hot`,
   faults: ['amp-heat-protect'],
+  provedBy: ['amp-runs'],
   split: {
     byMeter: 'While it is off and hot: positive to ground at its terminals within 0.5 V of the battery?',
     touches: ['amp-plus'],

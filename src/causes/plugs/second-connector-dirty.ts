@@ -11,6 +11,7 @@ export const secondConnectorDirty: Cause = {
       ? 'Second plug of the rear loom with bad contacts'
       : `Second plug of the ${placed(runThatIsOpen(f), 'run')} with bad contacts`,
   faults: ['second-connector-dirty'],
+  provedBy: ['second-look'],
   split: {
     byMeter:
       'Key off, meter on ohms at the rear end of the bike’s loom, then from the far end: does the coil read only from the rear end?',

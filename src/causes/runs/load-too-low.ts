@@ -65,6 +65,7 @@ export const loadTooLow: Cause = {
   id: 'load-too-low',
   title: (f) => capital(placed(speakersInQuestion(f), 'speakers together too few ohms for the amplifier')),
   faults: ['amp-load-too-low'],
+  provedBy: ['amp-runs'],
   split: {
     byMeter:
       'Key off, plugs off, meter on ohms: a run below half of what the amplifier is rated into, while each speaker alone is fine?',

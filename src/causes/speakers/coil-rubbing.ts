@@ -19,6 +19,7 @@ export const coilRubbing: Cause = {
   id: 'coil-rubbing',
   title: (f) => capital(placed(uglySpeakers(f), 'speaker: coil rubs or cone torn')),
   faults: ['coil-rubbing-or-cone-torn'],
+  provedBy: ['cone-press'],
   split: {
     byMeter:
       'Key off, its plug apart, meter on ohms: does its coil read like its partner’s, yet scrape under two thumbs?',

@@ -7,6 +7,7 @@ export const mountLoose: Cause = {
   id: 'mount-loose',
   title: (f) => capital(placed(uglySpeakers(f), 'speaker loose in its mount')),
   faults: ['speaker-mount-loose@front', 'speaker-mount-loose@rear'],
+  provedBy: ['panel-press', 'cone-press'],
   split: {
     byMeter:
       'A meter won’t find it. A hand on frame, grille and lid while the 80 Hz tone hums low: does the buzz stop?',

@@ -8,6 +8,7 @@ export const plusLeadChafed: Cause = {
   id: 'plus-lead-chafed',
   title: (f) => `The positive lead of ${ampName(f)} touches the frame`,
   faults: ['wire-chafed@plus-lead'],
+  provedBy: ['lead-off-amp'],
   split: (f) => ({
     byMeter:
       'Key off, fuse out, battery negative off, positive lead off the amplifier, meter on ohms: lead to bare frame metal, below 100 Ω?',

@@ -8,6 +8,7 @@ export const adapterWithoutRemote: Cause = {
   id: 'adapter-without-remote',
   title: (f) => `The adapter of the replaced head unit leaves out the remote wire of ${ampName(f)}`,
   faults: ['replaced-unit-adapter-gap@remote'],
+  provedBy: ['adapter-look'],
   split: {
     byMeter:
       'Head unit on, against the battery negative post: volts on its remote output, none on the bike’s side of the adapter?',
