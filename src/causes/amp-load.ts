@@ -12,7 +12,6 @@ import { ampOf, pairOf } from './the-amp.ts';
 export interface AmpLoad {
   readonly channels: number;
   readonly powerW: number;
-  readonly ratedOhm: number;
   /** Its channels or their watts are not known. */
   readonly assumed: boolean;
 }
@@ -45,7 +44,6 @@ export function ampLoad(f: Findings): AmpLoad {
   return {
     channels: both ? FOR_BOTH_PAIRS : (counted ?? (twoOnly ? FOR_A_PAIR : FOR_BOTH_PAIRS)),
     powerW: ampEstimate(amp, 'powerW').value,
-    ratedOhm: ampEstimate(amp, 'ratedOhm').value,
     assumed: !(both || twoOnly || counted !== undefined) || amp.powerW === undefined,
   };
 }
@@ -76,11 +74,15 @@ export function drawFigures(f: Findings): readonly Figure[] {
   ];
 }
 
-/** What is not known is taken at its least for a gain: an amplifier that is weaker than thought would clip. */
-const leastLoad = (f: Findings) => ({
-  powerW: ampEstimate(ampOf(f), 'powerW').low,
-  ratedOhm: ampEstimate(ampOf(f), 'ratedOhm').low,
-});
+/**
+ * What is not known is taken at its least for a gain: an amplifier that is weaker than thought would clip. It is said with
+ * the figure, so the usual number, which is not looked at, is not listed as assumed beside it.
+ */
+const leastLoad = (f: Findings) => {
+  const amp = ampOf(f);
+  const least = (field: 'powerW' | 'ratedOhm') => ampEstimate(field in amp ? amp : {}, field).low;
+  return { powerW: least('powerW'), ratedOhm: least('ratedOhm') };
+};
 
 /** The output that the gain is set to: with a margin, and what the amplifier clips at. */
 export function gainTargets(f: Findings): { readonly outputV: number; readonly clipsV: number } {
@@ -94,7 +96,7 @@ export function gainTargets(f: Findings): { readonly outputV: number; readonly c
 /** “17.3 V”; where nobody knows its rating, what that output is worked out from. */
 export function outputInWords(f: Findings): string {
   const output = formatQuantity(gainTargets(f).outputV, 'V', 3);
-  return ratingAssumed(f) ? `0.91 times the square root of watts × ohms (${output} for ${ratingInWords(f)})` : output;
+  return ratingAssumed(f) ? `the square root of 5/6 × watts × ohms (${output} for ${ratingInWords(f)})` : output;
 }
 
 const ratingInWords = (f: Findings): string => {

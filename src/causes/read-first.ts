@@ -1,4 +1,4 @@
-import { ampEstimate } from '../rig/rig.ts';
+import type { ampEstimate } from '../rig/rig.ts';
 import type { Findings } from '../steps/outcome.ts';
 import { ampOf } from './the-amp.ts';
 
@@ -17,8 +17,9 @@ export type ReadFirst =
   | 'turn-on';
 
 type AmpNumber = Parameters<typeof ampEstimate>[1];
+/** Asked without looking at the number: what a remedy looks at is listed as what it was worked out with. */
 const isAssumed = (f: Findings, ...fields: readonly AmpNumber[]): boolean =>
-  fields.some((field) => ampEstimate(ampOf(f), field).assumed);
+  fields.some((field) => !(field in ampOf(f)));
 
 /** Whether nobody said what the amplifier of a case is rated for. */
 export const ratingAssumed = (f: Findings): boolean => isAssumed(f, 'powerW', 'ratedOhm');

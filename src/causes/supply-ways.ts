@@ -3,7 +3,7 @@ import { lampA } from '../compute/lamp.ts';
 import { formatQuantity } from '../compute/quantity.ts';
 import type { Findings } from '../steps/outcome.ts';
 import { batteryV, LAMP_A } from '../steps/supply/amp-feed.ts';
-import { supplyUnderLoad } from '../steps/supply/supply-under-load.ts';
+import { type Drop, healthyDropV as healthyV } from '../steps/supply/drops.ts';
 import type { CheckNeeds } from './cause.ts';
 import type { Figure } from './figure.ts';
 
@@ -11,12 +11,11 @@ import type { Figure } from './figure.ts';
 
 export type Way = 'plus' | 'ground';
 const PATHS = { plus: 'positive path', ground: 'ground path' } as const;
-const READING = { plus: 'plusDropV', ground: 'groundDropV' } as const;
+const READING = { plus: 'plusDropV', ground: 'groundDropV' } as const satisfies Record<Way, Drop>;
 const READ = 'supply-under-load';
 
-/** The most that a sound way loses with the lamp on: the end of the band that the reading is judged by. */
-export const healthyDropV = (f: Findings, way: Way): number =>
-  supplyUnderLoad.bands(READING[way], f.values(READ), f)?.find(({ mood }) => mood === 'good')?.high ?? 0;
+/** The most that a sound way loses with the lamp on. */
+export const healthyDropV = (f: Findings, way: Way): number => healthyV(READING[way], f);
 
 /** “below 0.069 V” */
 export const healthyInWords = (f: Findings, way: Way): string =>

@@ -5,7 +5,7 @@ import { requireNotNegative, requirePositive, requireWithin } from './require.ts
  * The share of an amplifier's rated power that a cautious setting uses: 75 of 90 W. Common practice, no published
  * source.
  */
-export const GAIN_MARGIN_RATIO = 75 / 90;
+export const GAIN_MARGIN_RATIO = 5 / 6;
 
 type Target = { powerW: number; loadOhm: number; marginRatio?: number };
 

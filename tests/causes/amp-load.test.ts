@@ -62,7 +62,7 @@ describe('the output that its gain is set to', () => {
   // √(75/90 · 40 W × 2 Ω) = 8.16 V: the least of the usual watts and ohms.
   it('says how to work it out where nobody knows its rating, with an example that would clip no usual amplifier', () => {
     expect(outputInWords(found(KNOWN))).toBe('17.3 V');
-    expect(outputInWords(found(UNKNOWN))).toBe('0.91 times the square root of watts × ohms (8.16 V for 40 W into 2 Ω)');
+    expect(outputInWords(found(UNKNOWN))).toBe('the square root of 5/6 × watts × ohms (8.16 V for 40 W into 2 Ω)');
   });
 });
 

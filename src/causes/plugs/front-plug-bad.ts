@@ -21,7 +21,7 @@ export const frontPlugBad: Cause = {
   remedy: (f) => ({
     what: `${onePlaced(silentOne(f), 'plug')} behind the fairing is off or on the wrong partner, or its contacts do not touch well.`,
     background: 'It gets pushed on blind after the fairing has been off. Spray and vibration do the rest.',
-    numbers: [...runFigures(f), BAD_CONTACT],
+    numbers: [...runFigures(f, 'front'), BAD_CONTACT],
     repair: [
       { do: 'seat-plug', plug: 'front-speaker', where: silentOne(f) },
       { do: 'clean-contacts', plug: 'front-speaker', where: silentOne(f) },
@@ -36,6 +36,6 @@ export const frontPlugBad: Cause = {
     who: YOURSELF,
     parts: CLEANING_PARTS,
     notBuy: ['A speaker, before its plug has been checked.', 'A reflash: it plugs nothing in.'],
-    proofOfCure: runWhole(f),
+    proofOfCure: runWhole(f, 'front'),
   }),
 };

@@ -14,9 +14,10 @@ import { isFront, silentOrRear } from '../where.ts';
 export const ratedField = (where: Where) => (isFront(where) ? 'frontRatedOhm' : 'rearRatedOhm');
 
 export function coilFigure({ rig }: Findings, where: Where = 'rear'): Figure {
-  const rated = estimate(rig, ratedField(where));
-  const { lowOhm } = coilBandOhm({ ratedOhm: rated.low });
-  const { highOhm } = coilBandOhm({ ratedOhm: rated.high });
+  const axles = where === 'all' ? (['front', 'rear'] as const) : [where];
+  const rated = axles.map((axle) => estimate(rig, ratedField(axle)));
+  const { lowOhm } = coilBandOhm({ ratedOhm: Math.min(...rated.map(({ low }) => low)) });
+  const { highOhm } = coilBandOhm({ ratedOhm: Math.max(...rated.map(({ high }) => high)) });
   return { id: 'coil-cold', label: 'One coil, cold', value: [lowOhm, highOhm], unit: 'Ω' };
 }
 
@@ -39,10 +40,11 @@ function runsRead(f: Findings, where: Where): readonly Figure[] {
 }
 
 /** A run on this bike: what was read, and what its coil and its wires have. Nobody knows how long a front one is. */
-export const runFigures = (f: Findings): readonly Figure[] => {
-  const where = silentOrRear(f);
-  return [...runsRead(f, where), coilFigure(f, where), ...(isFront(where) ? [] : [wiresFigure(f)])];
-};
+export const runFigures = (f: Findings, where = silentOrRear(f)): readonly Figure[] => [
+  ...runsRead(f, where),
+  coilFigure(f, where),
+  ...(where.startsWith('rear') ? [wiresFigure(f)] : []),
+];
 
 /** The lowest run of the amplifier in question, as it was read. */
 export function lowestRunRead(f: Findings): readonly Figure[] {
@@ -81,8 +83,8 @@ export function lowestToFrameRead(f: Findings): readonly Figure[] {
 const OHMS = ['meter-on-ohms'] as const;
 
 /** The check after a cure between an output and a coil. */
-export const runWhole = (f: Findings): ProofOfCure => {
-  const front = isFront(silentOrRear(f));
+export const runWhole = (f: Findings, where = silentOrRear(f)): ProofOfCure => {
+  const front = isFront(where);
   const moved = front ? 'the bars turn from lock to lock' : 'you move every lid';
   return {
     byEar: `It plays, and keeps playing while ${moved}, through a ride, and after key off and on.`,

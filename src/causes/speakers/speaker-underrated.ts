@@ -1,7 +1,7 @@
 import { gainFigures, gainTargets } from '../amp-load.ts';
 import type { Cause } from '../cause.ts';
 import { coneFigures } from '../cone-way.ts';
-import { readsForGain } from '../read-first.ts';
+import { ratingAssumed, readsForGain } from '../read-first.ts';
 import { AmpName, ampName } from '../the-amp.ts';
 import { ampChannels } from '../where.ts';
 import { YOURSELF_OR_FITTER } from '../who.ts';
@@ -24,7 +24,8 @@ export const speakerUnderrated: Cause = {
   remedy: (f) => ({
     what: `${AmpName(f)} puts more watts into the speakers than they can take continuously: on bass they run out of travel.`,
     background: 'Peak watts on a speaker’s box are several times what it can take continuously.',
-    numbers: [...gainFigures(f), ...coneFigures(f)],
+    // Nobody knows its watts: the gain counts with the least, and a cone that is let down by more would contradict it.
+    numbers: [...gainFigures(f), ...(ratingAssumed(f) ? [] : coneFigures(f))],
     readFirst: readsForGain(f),
     repair: [{ do: 'set-gain', axle: ampChannels(f), outputV: gainTargets(f).outputV, noMoreThanSpeakers: true }],
     fix: [

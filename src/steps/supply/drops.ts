@@ -10,9 +10,20 @@ export const LAST_DIGIT_V = 0.02;
 export const cuttingOutV = (supplyV: number, situation: Situation): number =>
   dropV({ currentA: LAMP_A, resistanceOhm: cuttingOutOhm(situation, supplyV) });
 
+const DROPS = { plusDropV: 'plusOhm', groundDropV: 'groundOhm' } as const;
+
+export type Drop = keyof typeof DROPS;
+
+export const isDrop = (reading: string): reading is Drop => Object.hasOwn(DROPS, reading);
+
+/** The most that a healthy path loses at the current of the lamp. */
+export const healthyDropV = (drop: Drop, situation: Situation): number =>
+  dropV({ currentA: LAMP_A, resistanceOhm: healthyPathOhm(situation)[DROPS[drop]] }) + LAST_DIGIT_V;
+
 /** The drops at which a path is healthy, and at which it cuts the amplifier off, at the current of the lamp. */
-function dropBands(healthyOhm: number, supplyV: number, situation: Situation): readonly Band[] {
-  const healthyV = dropV({ currentA: LAMP_A, resistanceOhm: healthyOhm }) + LAST_DIGIT_V;
+export function bandsOfDrop(drop: Drop, values: Values, situation: Situation): readonly Band[] {
+  const supplyV = values['batteryV'] ?? KEY_ON_HEALTHY_V;
+  const healthyV = healthyDropV(drop, situation);
   const cutsOutV = Math.max(1.5 * healthyV, cuttingOutV(supplyV, situation));
   return [
     { label: 'healthy', low: -0.5, high: healthyV, mood: 'good' },
@@ -20,12 +31,3 @@ function dropBands(healthyOhm: number, supplyV: number, situation: Situation): r
     { label: 'cuts the amplifier off', low: cutsOutV, high: 3 * cutsOutV, mood: 'bad' },
   ];
 }
-
-const DROPS = { plusDropV: 'plusOhm', groundDropV: 'groundOhm' } as const;
-
-export type Drop = keyof typeof DROPS;
-
-export const isDrop = (reading: string): reading is Drop => Object.hasOwn(DROPS, reading);
-
-export const bandsOfDrop = (drop: Drop, values: Values, situation: Situation) =>
-  dropBands(healthyPathOhm(situation)[DROPS[drop]], values['batteryV'] ?? KEY_ON_HEALTHY_V, situation);

@@ -85,7 +85,7 @@ describe('a gain that is too high', () => {
     expect(labelsFor(gainTooHigh, KNOWN)['gain-output']).toBe('Output to set, 90 W into 4 Ω');
     expect(labelsFor(gainTooHigh, UNKNOWN)['gain-output']).toBe('Output to set, 40 W into 2 Ω (assumed)');
     expect(gainTooHigh.remedy(found(KNOWN)).fix.join(' ')).toMatch(/turn the gain up to 17\.3 V, and no further/);
-    expect(gainTooHigh.remedy(found(UNKNOWN)).fix.join(' ')).toMatch(/0.91 times the square root of watts × ohms/);
+    expect(gainTooHigh.remedy(found(UNKNOWN)).fix.join(' ')).toMatch(/the square root of 5\/6 × watts × ohms/);
   });
 });
 
