@@ -82,9 +82,10 @@ function toDoAfter(done: readonly Step[], step: Step, situation: Situation): ToD
   };
 }
 
-/** What was read in full before, by its names. */
+const AND = new Intl.ListFormat('en-GB', { type: 'conjunction' });
+/** What was read in full before, in few words. */
 export const asBefore = (ids: readonly CautionId[]): string =>
-  `As before: ${ids.map((id) => SHORT_NAMES[id]).join(', ')}.`;
+  `Same as before: ${AND.format(ids.flatMap((id) => SHORT_NAMES[id] ?? []))}.`;
 
 /** All that is said of care at a step where nothing stands yet. */
 const cautionsAt = (step: Step, situation: Situation): readonly CautionId[] => [

@@ -137,7 +137,7 @@ describe('a caution that was read at an earlier question', () => {
     const later = at('half-supply', done('input-sides'));
     expect(later.cautions).toContain('bridge');
     expect(later.readBefore).toContain('bridge');
-    expect(later.care.at(-1)).toMatch(/^As before: .*no speaker wire to the frame/);
+    expect(later.care.at(-1)).toMatch(/^Same as before: .*keep speaker wires off the frame/);
     expect(later.care.join(' ')).not.toContain(SPOKEN.bridge);
   });
   it('stands in full each time where it can', () => {
