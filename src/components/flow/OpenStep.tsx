@@ -1,7 +1,7 @@
 import type { ComponentChildren } from 'preact';
 import { useEffect, useRef, useState } from 'preact/hooks';
 import type { Seat } from '../../browser/seat.ts';
-import { MOST_KEYS, useNumberKeys } from '../../browser/use-number-keys.ts';
+import { ANSWER_KEYS, useAnswerKeys } from '../../browser/use-answer-keys.ts';
 import { offered } from '../../steps/outcome.ts';
 import type { Answer, Situation, Step } from '../../steps/step.ts';
 import { inWords, TOOL_NAMES } from '../../steps/step.ts';
@@ -106,11 +106,9 @@ function Answers({ step, situation, seat, was, lastTime, parts, ...rest }: Props
             onClick={() => rest.onAnswer({ option })}
           >
             {label}
-            {i < MOST_KEYS && (
-              <span class="key seat-only-phone" aria-hidden="true">
-                {i + 1}
-              </span>
-            )}
+            <span class="key seat-only-phone" aria-hidden="true">
+              {ANSWER_KEYS[i]}
+            </span>
           </button>
         </li>
       ))}
@@ -162,7 +160,7 @@ export function OpenStep(props: Props) {
   };
   const goOnWithout = () => onAnswer({ cannot: true });
   const leave = () => (step.ifCannot && doubt === undefined && !leaving ? setLeaving(true) : goOnWithout());
-  useNumberKeys(seat === 'phone' && !disabled && !settling && byKey, (n) => {
+  useAnswerKeys(seat === 'phone' && !disabled && !settling && byKey, (n) => {
     const [option] = offered(step, situation)[n - 1] ?? [];
     if (n === 0) leave();
     else if (option !== undefined) onAnswer({ option });
