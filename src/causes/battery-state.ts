@@ -77,6 +77,9 @@ export function givesWay(f: Findings): readonly Figure[] {
   ];
 }
 
+/** What is not to blame for a battery. */
+export const whatItFeeds = (f: Findings): string => (isWithoutAmp(f) ? 'A head unit' : 'An amplifier');
+
 /** What is heard once the supply holds. */
 export const staysOn = (f: Findings): string => (isWithoutAmp(f) ? 'the music plays on' : 'the amplifier stays on');
 

@@ -102,6 +102,16 @@ describe('the remedy of every cause', () => {
     });
     expect(lacking).toEqual([]);
   });
+  it('warns of nothing that it has bought itself, but before something, or of another kind', () => {
+    const PLAIN =
+      /^(?!.*\b(before|alone|just|bigger|stronger|until|unless|as long as|only|while)\b)(?:An?|New)? ?(\w+)(?![-\w])/;
+    const asWell = onEach((cause, findings) => {
+      const { parts, notBuy } = cause.remedy(findings);
+      const named = notBuy.flatMap((line) => PLAIN.exec(line)?.[2]?.toLowerCase() ?? []);
+      return named.filter((thing) => parts.some((part) => new RegExp(`\\b${thing}\\b`, 'i').test(part)));
+    });
+    expect(asWell).toEqual([]);
+  });
   it('says nowhere how sure it is, and nothing that it may also be', () => {
     const SURE = /\b(proved|proven|likel(y|iest)|probabl[ey]|certain(ly)?|perhaps|may also be)\b/i;
     expect(onEach((cause, findings) => textsOf(cause, findings).filter((text) => SURE.test(text)))).toEqual([]);

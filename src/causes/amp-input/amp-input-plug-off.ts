@@ -40,7 +40,7 @@ export const ampInputPlugOff: Cause = {
     minutes: 5,
     who: YOURSELF,
     parts: [],
-    notBuy: ['A reflash or an amplifier: the signal never reached it.'],
+    notBuy: ['An amplifier or a reflash: the signal never reached the amplifier.'],
     cautions: ['wakes-loud'],
     proofOfCure: arrives(f),
   }),

@@ -39,7 +39,7 @@ export const ampChannelRough: Cause = {
     who: AMP_REPAIRER,
     parts: [],
     notBuy: [
-      'A speaker: it played clean on the other output.',
+      'A speaker, before it has played on another output.',
       'Another amplifier, before a workshop has quoted for the repair.',
     ],
     cautions: ['short-suspected', 'amp-output', 'loud-tone', 'bridge', 'ohms-dead'],

@@ -35,7 +35,7 @@ export const ampDead: Cause = {
     notBuy: [
       'Another amplifier, before a workshop has quoted for the repair.',
       'A reflash: it does not start an amplifier.',
-      'Leads or fuses.',
+      'Leads or fuses: its supply is good.',
     ],
     cautions: ['lamp-hot', 'live-clip', 'ground-open', 'ohms-dead'],
     proofOfCure: {

@@ -65,7 +65,7 @@ export const ampOutputDc: Cause = {
     notBuy: [
       'Speakers, before DC has been measured across the outputs they go on.',
       'Another amplifier, before a workshop has quoted for the repair.',
-      'A reflash.',
+      'A reflash: it won’t mend an output.',
     ],
     cautions: ['amp-output', 'bridge', 'into-a-short', 'ohms-dead'],
     proofOfCure: {

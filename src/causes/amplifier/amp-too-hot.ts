@@ -40,7 +40,7 @@ export const ampTooHot: Cause = {
     minutes: 40,
     who: YOURSELF_OR_FITTER,
     parts: ['Four spacers a finger’s width thick'],
-    notBuy: ['A bigger amplifier for the same closed bag.', 'A repair: it is right to switch off when that hot.'],
+    notBuy: ['A bigger amplifier for the same closed space.', 'A repair: it is right to switch off when that hot.'],
     proofOfCure: {
       byEar: `Thirty minutes at the volume and in the heat that made it cut out, bag closed as on the road: ${ampName(f)} stays on.`,
     },

@@ -45,7 +45,10 @@ export const gainTooHigh: Cause = {
     minutes: 20,
     who: YOURSELF_OR_FITTER,
     parts: [],
-    notBuy: ['Speakers or a stronger amplifier: this one clips because of its setting.', 'A noise filter.'],
+    notBuy: [
+      'Speakers or a stronger amplifier: this one clips because of its setting.',
+      'A noise filter: the hiss goes down with the gain.',
+    ],
     proofOfCure: {
       byEar: 'Clean at your usual top step. Hiss only with an ear at the cone.',
       byMeter: `Speakers off, 80 Hz tone at your usual top step: each output at ${outputInWords(f)}, within a tenth. ${AmpName(f)} clips at ${formatQuantity(gainTargets(f).clipsV, 'V', 3)}.`,

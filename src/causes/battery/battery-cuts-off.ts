@@ -1,5 +1,5 @@
 import { drawFigures } from '../amp-load.ts';
-import { batteryRead, CHARGING_FIGURE } from '../battery-state.ts';
+import { batteryRead, CHARGING_FIGURE, whatItFeeds } from '../battery-state.ts';
 import type { Cause } from '../cause.ts';
 import { YOURSELF_OR_FITTER } from '../who.ts';
 
@@ -31,7 +31,10 @@ export const batteryCutsOff: Cause = {
     minutes: 30,
     who: YOURSELF_OR_FITTER,
     parts: [],
-    notBuy: ['An amplifier or a fuse.', 'A battery, before this one has been charged and its label read.'],
+    notBuy: [
+      `${whatItFeeds(f)} or a fuse: the battery switches itself off.`,
+      'A battery, before this one has been charged and its label read.',
+    ],
     cautions: ['outdoors', 'hot'],
     proofOfCure: {
       byEar: 'Ten loud minutes with the engine off, and a cold start the next morning: nothing goes dark.',

@@ -1,4 +1,11 @@
-import { batteryRead, FULL_AND_RESTED, KEY_ON_FIGURES, KEY_ON_OR_MORE, staysOn } from '../battery-state.ts';
+import {
+  batteryRead,
+  FULL_AND_RESTED,
+  KEY_ON_FIGURES,
+  KEY_ON_OR_MORE,
+  staysOn,
+  whatItFeeds,
+} from '../battery-state.ts';
 import type { Cause } from '../cause.ts';
 import { CUT_OUT } from '../supply-ways.ts';
 import { isWithoutAmp } from '../the-amp.ts';
@@ -35,7 +42,7 @@ export const batteryUndercharged: Cause = {
     parts: [],
     notBuy: [
       'A battery, before this one has been charged and rested.',
-      'An amplifier: nothing can be judged before it is full.',
+      `${whatItFeeds(f)}: nothing can be judged before the battery is full.`,
     ],
     cautions: ['flat-battery'],
     proofOfCure: {

@@ -10,6 +10,7 @@ import {
   NEARLY_EMPTY,
   RUNNING,
   staysOn,
+  whatItFeeds,
 } from '../battery-state.ts';
 import type { Cause } from '../cause.ts';
 import { CUT_OUT } from '../supply-ways.ts';
@@ -47,7 +48,10 @@ export const batteryWorn: Cause = {
     parts: [
       `Battery, ${formatQuantity(estimate(f.rig, 'batteryAh').value, 'Ah')} or what is printed on the old one, same chemistry`,
     ],
-    notBuy: ['A battery, before this one has been charged and rested.', 'An amplifier or a capacitor.'],
+    notBuy: [
+      'A battery, before this one has been charged and rested.',
+      `${whatItFeeds(f)} or a capacitor: it is the battery that gives way.`,
+    ],
     cautions: ['outdoors', 'hot'],
     proofOfCure: {
       byEar: `Ten minutes at the volume where it failed, engine off: ${staysOn(f)}, and the bike starts.`,

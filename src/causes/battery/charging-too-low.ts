@@ -54,7 +54,7 @@ export const chargingTooLow: Cause = {
     parts: ['Regulator or stator, only the one that measured bad'],
     notBuy: [
       `${isWithoutAmp(f) ? 'A' : 'An amplifier, or a'} battery: the new one would go flat just the same.`,
-      'A stator and a regulator, before one of them has measured bad.',
+      'A stator or a regulator, before it has measured bad.',
     ],
     cautions: ['ohms-dead'],
     proofOfCure: {

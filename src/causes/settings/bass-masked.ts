@@ -54,8 +54,8 @@ export const bassMasked: Cause = {
     who: YOURSELF,
     parts: ['Earplugs'],
     notBuy: [
-      'A reflash, an amplifier or a battery: the readings are the same.',
-      'More and more level: the wind alone uses up a day’s allowance.',
+      'A reflash or a battery: the bike plays the same.',
+      'An amplifier to play over the wind: that alone uses up what your ears can take in a day.',
     ],
     proofOfCure: {
       byEar: 'At your usual speed, earplugs in, you can follow voices and bass guitar without turning it up.',

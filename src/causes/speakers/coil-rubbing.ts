@@ -48,7 +48,7 @@ export const coilRubbing: Cause = {
     minutes: 45,
     who: YOURSELF_OR_FITTER,
     parts: [`A speaker of the same size and kind, ${ratedInWords(f, uglySpeakers(f))}`],
-    notBuy: ['The other speakers: they are fine.', 'A reflash or an amplifier.'],
+    notBuy: ['The other speakers, as long as they play clean.', 'A reflash or an amplifier.'],
     cautions: ['loud-tone'],
     proofOfCure: { byEar: 'The 80 Hz tone, low, from zero up: a round hum from that speaker and nothing else.' },
   }),

@@ -33,7 +33,7 @@ export const mountLoose: Cause = {
     minutes: 30,
     who: YOURSELF,
     parts: ['Foam tape'],
-    notBuy: ['A speaker: this one is fine.', 'An amplifier or a reflash.'],
+    notBuy: ['A speaker, before this one sits tight.', 'An amplifier or a reflash.'],
     cautions: ['loud-tone', 'warranty'],
     proofOfCure: { byEar: 'The 80 Hz tone, low, from zero up: no buzz, and pressing at the frame changes nothing.' },
   }),

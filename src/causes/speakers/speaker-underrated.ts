@@ -40,7 +40,7 @@ export const speakerUnderrated: Cause = {
     parts: [],
     notBuy: [
       'A stronger amplifier.',
-      'Speakers for the sake of a few watts: half the power is 3 dB, which you hardly hear.',
+      'New speakers just for a few watts more: turning down to half the power costs 3 dB, which you hardly hear.',
     ],
     ifDoneAnyway: 'If you go on like this, the coil’s glue goes first, then the coil.',
     proofOfCure: {

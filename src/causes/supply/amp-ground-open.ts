@@ -45,7 +45,7 @@ export const ampGroundOpen: Cause = {
     minutes: 30,
     who: FITTER,
     parts: groundLeadParts(f),
-    notBuy: ['An amplifier, a fuse or a reflash.'],
+    notBuy: ['An amplifier, a fuse or a reflash: all it lacks is its ground.'],
     ifDoneAnyway:
       'A fuse in the ground lead hides the fault: when it opens, the shields of the signal leads carry the current.',
     proofOfCure: {

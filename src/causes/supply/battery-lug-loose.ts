@@ -47,7 +47,7 @@ export const batteryLugLoose: Cause = {
     minutes: 15,
     who: YOURSELF,
     parts: [],
-    notBuy: ['A battery, a fuse or an amplifier: a screw was loose.'],
+    notBuy: ['A battery or a fuse: all it takes is a tight screw.'],
     proofOfCure: {
       byEar: 'Press every ring with one finger, music on: nothing flickers. After a ride the clock still runs.',
       byMeter: `${load(f)}: each ring against its own post below 10 mV, and steady when you press.`,

@@ -36,7 +36,7 @@ export const plusLeadBroken: Cause = {
     minutes: 60,
     who: FITTER,
     parts: plusLeadParts(f),
-    notBuy: ['An amplifier: it had no supply.', 'A fuse: it was good.'],
+    notBuy: ['An amplifier: it had no supply.', 'A fuse alone: the break is in the lead.'],
     proofOfCure: {
       byEar:
         'The amplifier comes on. Steering from lock to lock, seat loaded, lead moved by hand: its light does not flicker.',

@@ -44,7 +44,10 @@ export const remoteOnPermanent: Cause = {
     minutes: 60,
     who: FITTER,
     parts: REMOTE_PARTS,
-    notBuy: ['A battery, before this one has been charged and rested.', 'An amplifier.'],
+    notBuy: [
+      'A battery, before this one has been charged and rested.',
+      'An amplifier: it stays on because it is told to.',
+    ],
     proofOfCure: {
       byEar: `Ten minutes after key off its light is out. Two nights later the bike starts as usual. ${AmpName(f)} comes on with the head unit.`,
       byMeter: 'Ten minutes after key off the remote terminal reads below 0.5 V.',

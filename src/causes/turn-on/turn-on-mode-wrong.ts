@@ -70,7 +70,7 @@ export const turnOnModeWrong: Cause = {
     minutes: 5,
     who: YOURSELF,
     parts: [],
-    notBuy: ['An amplifier, a fuse or a reflash.'],
+    notBuy: ['An amplifier, a fuse or a reflash: a switch is set wrong.'],
     proofOfCure: {
       byEar: 'It starts and stops with the key, twice in a row, and stays on for ten minutes of quiet music.',
     },
