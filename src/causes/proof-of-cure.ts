@@ -1,4 +1,4 @@
-import { lowerFirst } from '../compute/lower-first.ts';
+import { lowerFirst } from '../compute/first-letter.ts';
 import type { ProofOfCure } from './cause.ts';
 
 /** The check to show, and the other one that may stand behind it. */

@@ -1,3 +1,4 @@
+import { upperFirst } from '../compute/first-letter.ts';
 import type { KnownAmp } from '../rig/rig.ts';
 import { ampMayBeFitted } from '../steps/fitted/amp-there.ts';
 import { ampName, ampPair, theAmp } from '../steps/fitted/the-amp.ts';
@@ -15,6 +16,4 @@ export const isWithoutAmp = (f: Findings): boolean => f.rig.amps?.length === 0 |
 export { ampName };
 
 /** The same at the start of a sentence. */
-export const AmpName = (f: Findings): string => capital(ampName(f));
-
-export const capital = (words: string): string => words.charAt(0).toUpperCase() + words.slice(1);
+export const AmpName = (f: Findings): string => upperFirst(ampName(f));

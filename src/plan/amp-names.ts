@@ -1,3 +1,4 @@
+import { upperFirst } from '../compute/first-letter.ts';
 import { gainTargetV } from '../compute/gain.ts';
 import { ampEstimate, type KnownAmp } from '../rig/rig.ts';
 import type { Drives } from '../steps/plan/amp-layout.ts';
@@ -37,7 +38,6 @@ export function namedAmps(c: PlanCase): readonly NamedAmps[] {
 
 const AND = new Intl.ListFormat('en-GB', { type: 'conjunction' });
 export const list = (words: readonly string[]): string => AND.format(words);
-export const sentence = (words: string): string => words.charAt(0).toUpperCase() + words.slice(1);
 
 /** The names of the amplifiers of which something holds, or "the amplifier" where nobody has counted them. */
 export function namesOf(c: PlanCase, holds: (amp: KnownAmp) => boolean = () => true): string {
@@ -62,7 +62,7 @@ export function settingsForBoost(c: PlanCase): readonly string[] {
     if (open.length === 0) return [];
     const unsure = open.some((amp) => assumedNeedOf(amp) === 'unaltered' || needOf(amp) === 'unknown');
     const unless = unsure ? ', unless its papers say that it takes the boost out itself' : '';
-    return [`${sentence(name)}${unless}: ${FOR_BOOST} The bass boost reaches it.`];
+    return [`${upperFirst(name)}${unless}: ${FOR_BOOST} The bass boost reaches it.`];
   });
 }
 

@@ -1,4 +1,4 @@
-import { lowerFirst } from '../compute/lower-first.ts';
+import { lowerFirst } from '../compute/first-letter.ts';
 import { type PlanAct, reads } from './acts.ts';
 import { FOR_FULL_LEVEL, gainDown, namesOf, settingsForBoost, someKnobs, untilThen } from './amp-names.ts';
 import { needOf, whoSelectsAmplified } from './amp-need.ts';

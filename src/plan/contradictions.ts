@@ -1,4 +1,4 @@
-import { lowerFirst } from '../compute/lower-first.ts';
+import { lowerFirst } from '../compute/first-letter.ts';
 import { ampDriving } from '../rig/rig.ts';
 import { bringsAbout, type PlanAct, reads } from './acts.ts';
 import { list, namesOf } from './amp-names.ts';

@@ -1,15 +1,8 @@
+import { upperFirst } from '../compute/first-letter.ts';
 import type { KnownAmp } from '../rig/rig.ts';
 import { is } from '../steps/outcome.ts';
 import { type PlanAct, reads } from './acts.ts';
-import {
-  FOR_FULL_LEVEL,
-  gainDown,
-  namesOf,
-  needsUnaltered,
-  sentence,
-  settingsForBoost,
-  someKnobs,
-} from './amp-names.ts';
+import { FOR_FULL_LEVEL, gainDown, namesOf, needsUnaltered, settingsForBoost, someKnobs } from './amp-names.ts';
 import { changeLine, changesInWords, demandOf } from './demand.ts';
 import { expectFull, expectRear, expectTones } from './expect.ts';
 import type { PlanCase } from './facts.ts';
@@ -38,7 +31,7 @@ const liftFirst = (c: PlanCase): readonly string[] => {
   const known = (c.findings.rig.amps ?? []).some(madeForIt);
   return [
     ...gainDown(c),
-    ...(known ? [`${sentence(namesOf(c, madeForIt))}: speaker-level input range, high-pass on.`] : []),
+    ...(known ? [`${upperFirst(namesOf(c, madeForIt))}: speaker-level input range, high-pass on.`] : []),
     ...settingsForBoost(c),
   ];
 };
@@ -52,7 +45,7 @@ export const backToUnaltered = planVerdict({
   remedy: (c, f) => ({
     what: `Yes: have the unaltered profile selected again. ${
       hasAmp(c)
-        ? `${sentence(namesOf(c, needsUnaltered))} needs the full output.`
+        ? `${upperFirst(namesOf(c, needsUnaltered))} needs the full output.`
         : 'No amplifier makes up for the lowered level.'
     } ${BACK_IN_SHORT}`,
     ...sureness(c),

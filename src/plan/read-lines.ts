@@ -1,6 +1,6 @@
+import { upperFirst } from '../compute/first-letter.ts';
 import type { Findings } from '../steps/outcome.ts';
 import { metersDigit } from '../steps/tools/meter-digit.ts';
-import { sentence } from './amp-names.ts';
 import { propertyIn } from './demand.ts';
 import { measuredProfile, PROPERTIES, profileNow } from './profile/profile.ts';
 import { readingBehind } from './read-values.ts';
@@ -26,7 +26,7 @@ export function readLines(findings: Findings): readonly string[] {
     const behind = readingBehind(property, findings);
     if (behind === '') return [];
     const found = measured[property];
-    return [`${sentence(behind)}: ${found === 'unknown' ? 'unclear' : propertyIn(property, found === 'yes')}.`];
+    return [`${upperFirst(behind)}: ${found === 'unknown' ? 'unclear' : propertyIn(property, found === 'yes')}.`];
   });
   if (read.length === 0) {
     const now = profileNow(findings);

@@ -1,5 +1,6 @@
+import { upperFirst } from '../compute/first-letter.ts';
 import { bringsAbout, reads } from './acts.ts';
-import { FOR_FULL_LEVEL, namesOf, needsUnaltered, sentence, settingsForBoost } from './amp-names.ts';
+import { FOR_FULL_LEVEL, namesOf, needsUnaltered, settingsForBoost } from './amp-names.ts';
 import { planVerdict } from './plan-verdict.ts';
 import { harmOfAmplified, levels, NOBODY, PRACTICE, sameEqNotToBeHad } from './wording.ts';
 
@@ -64,7 +65,7 @@ export const sameEqMixed = planVerdict({
   remedy: (c, f) => {
     const pair = c.facts.front === 'unit' ? 'front' : 'rear';
     return {
-      what: `No reflash: not before the ${pair} pair is on an amplifier, too. ${sentence(sameEqNotToBeHad(c, 'mixed'))}`,
+      what: `No reflash: not before the ${pair} pair is on an amplifier, too. ${upperFirst(sameEqNotToBeHad(c, 'mixed'))}`,
       certainty: 'likely',
       howSure: 'No profile is known that has the full level and the same EQ.',
       background: PRACTICE,

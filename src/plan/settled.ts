@@ -1,5 +1,6 @@
+import { upperFirst } from '../compute/first-letter.ts';
 import { bringsAbout, reads } from './acts.ts';
-import { FOR_FULL_LEVEL, namesOf, needsUnaltered, sentence, settingsForBoost } from './amp-names.ts';
+import { FOR_FULL_LEVEL, namesOf, needsUnaltered, settingsForBoost } from './amp-names.ts';
 import { needIsProved } from './amp-need.ts';
 import { expectRear, expectTones } from './expect.ts';
 import type { PlanCase } from './facts.ts';
@@ -47,10 +48,10 @@ const WHY_STAY: Readonly<Record<string, Why>> = {
   'rear-on-unit-open': () => 'The rear channels are on, and the head unit plays at its full level.',
   'unaltered-amp-full': (c) =>
     needIsProved(c.findings.rig.amps ?? [])
-      ? `${sentence(namesOf(c, needsUnaltered))} was made for the unaltered output.`
-      : `${sentence(namesOf(c, needsUnaltered))} wakes by what is on its inputs, so it counts as one that needs the unaltered output.`,
+      ? `${upperFirst(namesOf(c, needsUnaltered))} was made for the unaltered output.`
+      : `${upperFirst(namesOf(c, needsUnaltered))} wakes by what is on its inputs, so it counts as one that needs the unaltered output.`,
   'unaltered-amp-and-rear-on-unit-open': (c) =>
-    `${sentence(namesOf(c, needsUnaltered))} gets the unaltered output, and the rear channels are on.`,
+    `${upperFirst(namesOf(c, needsUnaltered))} gets the unaltered output, and the rear channels are on.`,
   'all-on-amp-same-eq': forAmps,
   'all-on-amp-eq-changes': forAmps,
   'front-on-unit-amp-on-front-pair': () =>

@@ -1,8 +1,9 @@
+import { upperFirst } from '../compute/first-letter.ts';
 import { gainTargetV } from '../compute/gain.ts';
 import { formatQuantity, formatRange } from '../compute/quantity.ts';
 import { loweredV, unloadedFullV } from '../rig/levels.ts';
 import { ampEstimate, type KnownAmp } from '../rig/rig.ts';
-import { list, namedAmps, sentence } from './amp-names.ts';
+import { list, namedAmps } from './amp-names.ts';
 import { changesInWords, demandOf, isChange, kept, keptInWords, propertyIn } from './demand.ts';
 import { expectEngine, expectRear, expectTones } from './expect.ts';
 import type { PlanCase } from './facts.ts';
@@ -56,7 +57,7 @@ function readFirst(c: PlanCase): SheetPart {
     lines: [
       bikeLine(c),
       `Please read first ${list(decidesIt(c).map((property) => PROPERTY_QUESTIONS[property]))}, and say so in these words.`,
-      ...openFindings(c).map((one) => `${sentence(one.when)}? ${sentence(asked(one))}.`),
+      ...openFindings(c).map((one) => `${upperFirst(one.when)}? ${upperFirst(asked(one))}.`),
       ...readLines(c.findings),
       JOB_CARD,
     ],
@@ -92,13 +93,13 @@ const driversIn = ({ facts }: PlanCase): readonly string[] => [
 
 /** The volts at which one amplifier gives its rated power, and what comes in at the loudest step. */
 function gainLine(name: string, amp: KnownAmp): string {
-  if (amp.kind === 'factory') return `${sentence(name)}: mostly no controls. Nothing to set.`;
+  if (amp.kind === 'factory') return `${upperFirst(name)}: mostly no controls. Nothing to set.`;
   const [power, load] = [ampEstimate(amp, 'powerW'), ampEstimate(amp, 'ratedOhm')];
   const targetV = formatQuantity(gainTargetV({ powerW: power.value, loadOhm: load.value }), 'V', 2);
   const rated = `${formatQuantity(power.value, 'W')} into ${formatQuantity(load.value, 'Ω')}`;
   return power.assumed || load.assumed
-    ? `${sentence(name)}: √(watts × ohms) of its papers; ${targetV} if it is ${rated}.`
-    : `${sentence(name)}: ${targetV} at its output, ${rated}.`;
+    ? `${upperFirst(name)}: √(watts × ohms) of its papers; ${targetV} if it is ${rated}.`
+    : `${upperFirst(name)}: ${targetV} at its output, ${rated}.`;
 }
 
 function gain(c: PlanCase): readonly SheetPart[] {
@@ -132,12 +133,12 @@ function speakers(c: PlanCase, f: Figures): SheetPart {
     lines: [
       ...(onUnit.length > 0
         ? [
-            `${sentence(onUnit.join(' and '))}, on the head unit: 4 Ω or more, 90 dB or more at 1 W and 1 m, 30 W or more. It gives ${f.unitW}.`,
+            `${upperFirst(onUnit.join(' and '))}, on the head unit: 4 Ω or more, 90 dB or more at 1 W and 1 m, 30 W or more. It gives ${f.unitW}.`,
           ]
         : []),
       ...(onAmp.length > 0
         ? [
-            `${sentence(onAmp.join(' and '))}, on an amplifier: no fewer ohms than its channels are rated for, continuous watts no less than a channel gives, high-pass at 80 to 100 Hz.`,
+            `${upperFirst(onAmp.join(' and '))}, on an amplifier: no fewer ohms than its channels are rated for, continuous watts no less than a channel gives, high-pass at 80 to 100 Hz.`,
           ]
         : []),
     ],

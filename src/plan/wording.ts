@@ -1,4 +1,5 @@
-import { namesOf, needsUnaltered, sentence } from './amp-names.ts';
+import { upperFirst } from '../compute/first-letter.ts';
+import { namesOf, needsUnaltered } from './amp-names.ts';
 import { type AssumedNeed, assumedNeed, dealerCanSelect } from './amp-need.ts';
 import type { SameEqClash } from './decision.ts';
 import { isMeasured, type PlanCase, wasRead } from './facts.ts';
@@ -44,7 +45,7 @@ export function ofTheWish(c: PlanCase, f: Figures): readonly string[] {
     case 'same-eq':
     case 'bass-gone':
       return sameEqClash && (c.answer === 'likely-stay' || c.answer === 'measure-first')
-        ? [sentence(sameEqNotToBeHad(c, sameEqClash))]
+        ? [upperFirst(sameEqNotToBeHad(c, sameEqClash))]
         : [];
     default:
       return [];

@@ -1,3 +1,4 @@
+import { upperFirst } from '../compute/first-letter.ts';
 import type { Document } from './document.ts';
 import { factRules } from './facts.ts';
 import type { IndexFile } from './index-file.ts';
@@ -32,7 +33,7 @@ const usualPath = (id: string): string => (id.startsWith('word/') ? id.replace('
 /** What a document is called whose address says it. */
 function usualTitle(id: string): string {
   const said = id.slice(id.indexOf('/') + 1).replaceAll('-', ' ');
-  return id.startsWith('word/') ? said : said.charAt(0).toUpperCase() + said.slice(1);
+  return id.startsWith('word/') ? said : upperFirst(said);
 }
 
 /** What is not sent where it is as usual. */

@@ -1,6 +1,7 @@
+import { upperFirst } from '../../compute/first-letter.ts';
 import { type Findings, is } from '../../steps/outcome.ts';
 import type { Cause } from '../cause.ts';
-import { ampName, capital } from '../the-amp.ts';
+import { ampName } from '../the-amp.ts';
 import { inputInQuestion, placed } from '../where.ts';
 import { YOURSELF } from '../who.ts';
 import { arrives, arrivesFigures } from './arrives.ts';
@@ -10,7 +11,7 @@ const wasOut = (f: Findings): boolean => is(f, 'input-plug', 'out', 'cured') || 
 
 export const ampInputPlugOff: Cause = {
   id: 'amp-input-plug-off',
-  title: (f) => `${capital(placed(inputInQuestion(f), 'signal plug'))} at ${ampName(f)} not home`,
+  title: (f) => `${upperFirst(placed(inputInQuestion(f), 'signal plug'))} at ${ampName(f)} not home`,
   faults: ['amp-input-plug-off'],
   split: {
     byMeter:

@@ -1,6 +1,7 @@
+import { upperFirst } from '../../compute/first-letter.ts';
 import type { Findings } from '../../steps/outcome.ts';
 import type { Cause } from '../cause.ts';
-import { ampName, ampOf, capital } from '../the-amp.ts';
+import { ampName, ampOf } from '../the-amp.ts';
 import { halfSupplyHealthy, PAIR_DIFFERENCE_HEALTHY, pairDcRead, pairRestsAlike } from '../unit/half-supply.ts';
 import { channelThatIsSilent, inputInQuestion, isOfOneSpeaker, placed } from '../where.ts';
 import { FITTER } from '../who.ts';
@@ -19,7 +20,7 @@ export const signalLeadOpen: Cause = {
   title: (f) => {
     if (!isOneWire(f)) return `Signal lead to ${ampName(f)} open`;
     return where(f).includes('-')
-      ? capital(`one wire of the ${placed(where(f), 'input open')}`)
+      ? upperFirst(`one wire of the ${placed(where(f), 'input open')}`)
       : 'One wire of an input pair open';
   },
   faults: ['signal-lead-open'],

@@ -1,4 +1,5 @@
 import { OUTPUT_DC_BAD_V, OUTPUT_DC_HEALTHY_V } from '../../compute/amp-supply.ts';
+import { upperFirst } from '../../compute/first-letter.ts';
 import { coilBandOhm } from '../../compute/impedance.ts';
 import { powerW } from '../../compute/level.ts';
 import { formatQuantity } from '../../compute/quantity.ts';
@@ -6,7 +7,7 @@ import { estimate } from '../../rig/rig.ts';
 import type { Findings } from '../../steps/outcome.ts';
 import type { Cause } from '../cause.ts';
 import type { Figure } from '../figure.ts';
-import { AmpName, ampName, capital, pairOf } from '../the-amp.ts';
+import { AmpName, ampName, pairOf } from '../the-amp.ts';
 import { AMP_REPAIRER } from '../who.ts';
 
 const BELOW = `below ${formatQuantity(OUTPUT_DC_HEALTHY_V, 'V')}`;
@@ -56,7 +57,7 @@ export const ampOutputDc: Cause = {
       'Before you pay anybody: signal plug out as well, key on. Light normal now? Then the DC or short comes in from the head unit side.',
       'Ask a workshop what a repair costs. Tell them: fault light or DC with all speakers and the signal plug off.',
       'Before the speakers go back on: each run in ohms and to the frame. A short there may have caused it.',
-      `${AmpName(f)} back in: DC across each output first, speakers off, music paused. ${capital(BELOW)}? Then plug them in.`,
+      `${AmpName(f)} back in: DC across each output first, speakers off, music paused. ${upperFirst(BELOW)}? Then plug them in.`,
     ],
     tools: 'Meter, spanners',
     minutes: 60,

@@ -1,13 +1,13 @@
+import { upperFirst } from '../../compute/first-letter.ts';
 import type { Cause } from '../cause.ts';
 import { runFigures, runWhole } from '../runs/run-figures.ts';
-import { capital } from '../the-amp.ts';
 import { onePlaced, placed, silentOne } from '../where.ts';
 import { YOURSELF } from '../who.ts';
 import { BAD_CONTACT, CLEANING_PARTS, CLEANING_STEPS, CLEANING_TOOLS } from './cleaning.ts';
 
 export const frontPlugBad: Cause = {
   id: 'front-plug-bad',
-  title: (f) => capital(placed(silentOne(f), 'plug off, or with bad contacts')),
+  title: (f) => upperFirst(placed(silentOne(f), 'plug off, or with bad contacts')),
   faults: ['front-plug-off', 'front-contacts-dirty'],
   split: {
     byMeter:

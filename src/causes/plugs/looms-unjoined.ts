@@ -1,6 +1,6 @@
+import { upperFirst } from '../../compute/first-letter.ts';
 import type { Cause } from '../cause.ts';
 import { runFigures, runWhole } from '../runs/run-figures.ts';
-import { capital } from '../the-amp.ts';
 import { isOfOneSpeaker, placed, silentOne, silentOrRear } from '../where.ts';
 import { YOURSELF_OR_FITTER } from '../who.ts';
 
@@ -8,7 +8,7 @@ export const loomsUnjoined: Cause = {
   id: 'looms-unjoined',
   title: (f) =>
     isOfOneSpeaker(f)
-      ? capital(placed(silentOne(f), 'half of the loom not connected'))
+      ? upperFirst(placed(silentOne(f), 'half of the loom not connected'))
       : 'Front and rear halves of the loom not connected',
   faults: ['looms-unjoined'],
   split: {

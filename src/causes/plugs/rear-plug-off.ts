@@ -1,7 +1,7 @@
+import { upperFirst } from '../../compute/first-letter.ts';
 import { is } from '../../steps/outcome.ts';
 import type { Cause } from '../cause.ts';
 import { runFigures, runWhole } from '../runs/run-figures.ts';
-import { capital } from '../the-amp.ts';
 import { placed, runThatIsOpen } from '../where.ts';
 import { YOURSELF } from '../who.ts';
 
@@ -13,7 +13,7 @@ const FIND_IT_FIRST: readonly string[] = [
 
 export const rearPlugOff: Cause = {
   id: 'rear-plug-off',
-  title: (f) => capital(placed(runThatIsOpen(f), 'plug not home')),
+  title: (f) => upperFirst(placed(runThatIsOpen(f), 'plug not home')),
   faults: ['rear-plug-off'],
   split: {
     byMeter: 'Key off, meter on ohms from the far end of the run: open, then the coil once the plug is pushed home?',

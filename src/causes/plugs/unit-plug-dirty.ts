@@ -1,7 +1,7 @@
+import { upperFirst } from '../../compute/first-letter.ts';
 import type { Findings } from '../../steps/outcome.ts';
 import type { Cause } from '../cause.ts';
 import type { Where } from '../repair-action.ts';
-import { capital } from '../the-amp.ts';
 import { levelFigures } from '../unit/levels-alike.ts';
 import { isOfOneSpeaker, placed, silentOne } from '../where.ts';
 import { YOURSELF_OR_FITTER } from '../who.ts';
@@ -14,7 +14,7 @@ export const unitPlugDirty: Cause = {
   id: 'unit-plug-dirty',
   title: (f) =>
     isOfOneSpeaker(f)
-      ? capital(placed(silentOne(f), 'pair lost in the head unit’s own plug'))
+      ? upperFirst(placed(silentOne(f), 'pair lost in the head unit’s own plug'))
       : 'Bad contacts in the head unit’s own plug',
   faults: ['unit-plug-dirty'],
   split: {

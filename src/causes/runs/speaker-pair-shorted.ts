@@ -1,7 +1,7 @@
+import { upperFirst } from '../../compute/first-letter.ts';
 import { type Findings, is } from '../../steps/outcome.ts';
 import type { Cause } from '../cause.ts';
 import type { Where } from '../repair-action.ts';
-import { capital } from '../the-amp.ts';
 import {
   findTheRun,
   isOfOneSpeaker,
@@ -27,7 +27,7 @@ function placeOf(f: Findings): Where {
 
 export const speakerPairShorted: Cause = {
   id: 'speaker-pair-shorted',
-  title: (f) => capital(placed(placeOf(f), 'speaker run shorted')),
+  title: (f) => upperFirst(placed(placeOf(f), 'speaker run shorted')),
   faults: ['speaker-pair-shorted'],
   split: {
     byMeter:

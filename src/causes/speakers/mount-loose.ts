@@ -1,11 +1,11 @@
+import { upperFirst } from '../../compute/first-letter.ts';
 import type { Cause } from '../cause.ts';
-import { capital } from '../the-amp.ts';
 import { onePlaced, placed, uglySpeakers } from '../where.ts';
 import { YOURSELF } from '../who.ts';
 
 export const mountLoose: Cause = {
   id: 'mount-loose',
-  title: (f) => capital(placed(uglySpeakers(f), 'speaker loose in its mount')),
+  title: (f) => upperFirst(placed(uglySpeakers(f), 'speaker loose in its mount')),
   faults: ['speaker-mount-loose@front', 'speaker-mount-loose@rear'],
   provedBy: ['panel-press', 'cone-press'],
   split: {

@@ -1,12 +1,12 @@
+import { upperFirst } from '../../compute/first-letter.ts';
 import type { Cause } from '../cause.ts';
-import { capital } from '../the-amp.ts';
 import { placed, silentOne } from '../where.ts';
 import { FITTER } from '../who.ts';
 import { halfSupplyHealthy, pairRestsAlike } from './half-supply.ts';
 
 export const adapterWithoutOnePair: Cause = {
   id: 'adapter-without-one-pair',
-  title: (f) => capital(placed(silentOne(f), 'pair missing in the adapter of the replaced head unit')),
+  title: (f) => upperFirst(placed(silentOne(f), 'pair missing in the adapter of the replaced head unit')),
   faults: [
     'replaced-unit-adapter-gap@one-pair',
     'replaced-unit-adapter-gap@one-pair-right',

@@ -1,5 +1,5 @@
 import type { WhyAgain } from '../../../machines/decision.ts';
-import { lowerFirst } from '../../compute/lower-first.ts';
+import { lowerFirst } from '../../compute/first-letter.ts';
 import { chanceOf } from '../../inference/posterior.ts';
 import { outcomeNamed } from '../../steps/outcome.ts';
 import { inWords, type Step } from '../../steps/step.ts';

@@ -2,6 +2,7 @@ import type { ComponentChildren } from 'preact';
 import { useEffect, useRef, useState } from 'preact/hooks';
 import type { Seat } from '../../browser/seat.ts';
 import { ANSWER_KEYS, useAnswerKeys } from '../../browser/use-answer-keys.ts';
+import { upperFirst } from '../../compute/first-letter.ts';
 import { offered } from '../../steps/outcome.ts';
 import type { Answer, Situation, Step } from '../../steps/step.ts';
 import { inWords, TOOL_NAMES } from '../../steps/step.ts';
@@ -130,8 +131,6 @@ const leaveLabel = (quick: boolean, doubted: boolean): string => {
   return quick ? 'I don’t know' : 'I can’t do this';
 };
 
-const sentence = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
-
 /** One question: what to do, how, with what care, and the ways to answer. A question of a moment shows its answers first. */
 export function OpenStep(props: Props) {
   const { step, situation, ready, seat, was, draft, parts, disabled, justCame, doubt, root, onAnswer } = props;
@@ -190,7 +189,7 @@ export function OpenStep(props: Props) {
       <h1 tabIndex={-1} ref={heading} aria-describedby={doubt === undefined ? undefined : 'doubt'}>
         {inWords(step.ask, situation)}
       </h1>
-      {!quick && <p class="hint">{sentence(`${minutesInWords(step.minutes)}, with ${TOOL_NAMES[step.tool]}.`)}</p>}
+      {!quick && <p class="hint">{upperFirst(`${minutesInWords(step.minutes)}, with ${TOOL_NAMES[step.tool]}.`)}</p>}
       <div class={quick ? undefined : 'side-by-side'}>
         <div>
           {parts && <parts.common.Before ready={ready} isDone={isFirst && begun} />}

@@ -1,3 +1,4 @@
+import { upperFirst } from '../../compute/first-letter.ts';
 import type { Conditional, Finding } from '../../plan/verdict.ts';
 import { minutesInWords } from '../flow/minutes.ts';
 import { withUnit } from '../flow/with-unit.ts';
@@ -30,7 +31,7 @@ export function WhatFollows({ findings, holds }: FollowsProps) {
       <ul class="follows">
         {findings.map(({ when, follows, who, minutes }) => (
           <li key={when}>
-            <b>{when.charAt(0).toUpperCase() + when.slice(1)}:</b> {withUnit(follows)}.{' '}
+            <b>{upperFirst(when)}:</b> {withUnit(follows)}.{' '}
             <span class="hint">
               {minutes === 0 ? 'Nobody has to do anything.' : `By ${who}, ${minutesInWords(minutes)}.`}
             </span>

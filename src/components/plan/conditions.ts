@@ -1,3 +1,4 @@
+import { upperFirst } from '../../compute/first-letter.ts';
 import type { PlanRemedy } from '../../plan/verdict.ts';
 
 /** What an answer hangs on, and what would follow where it is open, a line each: on paper and on the phone. */
@@ -5,6 +6,6 @@ export const conditionsIn = ({ unless = [], findings = [] }: PlanRemedy): readon
   ...unless.map(({ when, follows }) => `Unless it reads “${when}”: ${follows}.`),
   ...findings.map(
     ({ when, follows, who, minutes }) =>
-      `${when.charAt(0).toUpperCase()}${when.slice(1)}: ${follows}${minutes > 0 ? ` (${who}, ${minutes} min)` : ''}.`,
+      `${upperFirst(when)}: ${follows}${minutes > 0 ? ` (${who}, ${minutes} min)` : ''}.`,
   ),
 ];

@@ -1,3 +1,4 @@
+import { upperFirst } from '../../compute/first-letter.ts';
 import type { Findings } from '../../steps/outcome.ts';
 import { reads, withCautions } from '../acts.ts';
 import { apartInWords, doesInWords, kindOf, propertyIn } from '../demand.ts';
@@ -103,7 +104,7 @@ export const profileRead: PlanVerdict = {
           : nothing || fitting.length < 2
             ? []
             : fitting.map((id) => ({
-                what: `${kindOf(id)}: ${doesInWords(id)}`.replace(/^./, (first) => first.toUpperCase()),
+                what: upperFirst(`${kindOf(id)}: ${doesInWords(id)}`),
                 split: `It is this one if it reads: ${apartInWords([id], fitting)}.`,
               })),
       },

@@ -1,5 +1,5 @@
+import { upperFirst } from '../../compute/first-letter.ts';
 import type { Findings } from '../../steps/outcome.ts';
-import { sentence } from '../amp-names.ts';
 import { expectEngine, expectFull, expectRear, expectTones } from '../expect.ts';
 import { deliveredIn, JOB_CARD, readLines, UPDATES } from '../read-lines.ts';
 import type { Sheet } from '../verdict.ts';
@@ -27,7 +27,7 @@ export function profileSheet(findings: Findings, what: string): Sheet {
           `Rear channels: ${expectRear(c)}`,
           `Level: ${expectFull(c)}`,
           `EQ with the engine: ${expectEngine(c)}`,
-        ].map(sentence),
+        ].map(upperFirst),
       },
     ],
   };
