@@ -100,8 +100,8 @@ export const cautionsOfAction = <D extends RepairAction['do']>(
   action: Extract<RepairAction, { readonly do: D }>,
 ): Cautions => OF_ACTIONS[action.do as D](action);
 
-/** A lead that was found without a fuse is told first, whatever the cause is. */
-const ofUnfused = (f: Findings): Cautions => (isUnfused(f.facts) ? ['no-fuse'] : []);
+/** A lead that was found without a fuse is told first, whatever the cause is; it comes off at the battery. */
+const ofUnfused = (f: Findings): Cautions => (isUnfused(f.facts) ? ['no-fuse', 'minus-first', 'battery-gas'] : []);
 
 /** What to be careful of with the fix: what follows from its actions, and what the cause adds. */
 export const cautionsOfFix = ({ repair, cautions = [] }: Pick<Remedy, 'repair' | 'cautions'>, f: Findings): Cautions =>

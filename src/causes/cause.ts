@@ -3,6 +3,7 @@ import type { ConditionId } from '../steps/conditions.ts';
 import type { ConstantStepId } from '../steps/ids.ts';
 import type { Findings } from '../steps/outcome.ts';
 import type { Part } from '../steps/step.ts';
+import { ofTheLead } from '../steps/supply/unfused.ts';
 import type { TestPoint } from '../steps/test-points.ts';
 import type { Figure } from './figure.ts';
 import type { ReadFirst } from './read-first.ts';
@@ -90,5 +91,22 @@ export const titleOf = ({ title }: Cause, findings: Findings): string =>
   typeof title === 'string' ? title : title(findings);
 
 /** The check that separates it on this bike. */
-export const splitOf = ({ split }: Cause, findings: Findings): Split =>
-  typeof split === 'function' ? split(findings) : split;
+export function splitOf({ split }: Cause, findings: Findings): Split {
+  const own = typeof split === 'function' ? split(findings) : split;
+  return { ...own, byMeter: ofTheLead(own.byMeter, findings), without: ofTheLead(own.without, findings) };
+}
+
+/** The remedy as it is said on this bike. */
+export function remedyOf(cause: Cause, findings: Findings): Remedy {
+  const { fix, proofOfCure, ...rest } = cause.remedy(findings);
+  const { byEar, byMeter } = proofOfCure;
+  return {
+    ...rest,
+    fix: fix.map((line) => ofTheLead(line, findings)),
+    proofOfCure: {
+      ...proofOfCure,
+      byEar: ofTheLead(byEar, findings),
+      ...(byMeter !== undefined && { byMeter: ofTheLead(byMeter, findings) }),
+    },
+  };
+}

@@ -3,10 +3,12 @@ import { answered } from '../../src/case/change.ts';
 import type { Case } from '../../src/case/events.ts';
 import { cautionsOfCheck, cautionsOfFix } from '../../src/causes/action-cautions.ts';
 import { CAUSES } from '../../src/causes/all.ts';
+import { remedyOf, splitOf } from '../../src/causes/cause.ts';
 import { SIGNAL_WORDS } from '../../src/components/caution/signal-words.ts';
 import { SPOKEN } from '../../src/components/caution/spoken.ts';
 import { readyFor } from '../../src/components/flow/ready.ts';
 import { largestFuseA } from '../../src/compute/fuse.ts';
+import { EXAMPLE_RIGS } from '../../src/rig/examples.ts';
 import { ALL_STEPS } from '../../src/steps/all.ts';
 import { CAUTIONS } from '../../src/steps/cautions.ts';
 import { CONDITIONS, type ConditionId, undoOf, wordsOf } from '../../src/steps/conditions.ts';
@@ -33,7 +35,7 @@ const OF_THE_FUSE = [
   'body-fuse',
 ];
 const isOfTheFuse = (id: string) => id.startsWith('unit-fuse') || OF_THE_FUSE.includes(id.replace(/@.*/, ''));
-const SAYS_THERE_IS_ONE = /main fuse (out|of|back)|\bfuse back\b|of the same rating|\bfuse out\b/i;
+const SAYS_THERE_IS_ONE = /main fuse (out|of|back|last|and)|\bfuse back\b|of the same rating|\bfuse out\b/i;
 
 describe('a battery lead in which no fuse was found', () => {
   it('is a danger, with the fuse that each lead carries, from that answer on', () => {
@@ -82,7 +84,25 @@ describe('a battery lead in which no fuse was found', () => {
       });
     const asIfFused = said.filter((line) => SAYS_THERE_IS_ONE.test(line));
     expect(asIfFused).toEqual([]);
-    expect(inWords((steps.get('temporary-leads') as Step).phone, NONE)).toMatch(/^Lead off the battery positive post/);
+    expect(inWords((steps.get('temporary-leads') as Step).phone, NONE)).toMatch(
+      /^Battery negative off, lead off the positive post/,
+    );
+  });
+  it('is spoken of as a lead by every check and every fix, the negative off first', () => {
+    // A frozen head unit has a fuse of its own.
+    const OF_A_FUSE = ['main-fuse-open', 'fuse-holder-bad', 'breaker-trips-hot', 'unit-hung'];
+    const said = CAUSES.filter(({ id }) => !OF_A_FUSE.includes(id)).flatMap((cause) => {
+      const f = { ...onBike(EXAMPLE_RIGS['frame-fairing']), facts: NONE.facts };
+      const { fix, proofOfCure } = remedyOf(cause, f);
+      const { byMeter, without } = splitOf(cause, f);
+      return [...fix, proofOfCure.byEar, proofOfCure.byMeter ?? '', byMeter, without].map(
+        (line) => `${cause.id}: ${line}`,
+      );
+    });
+    expect(said.filter((line) => SAYS_THERE_IS_ONE.test(line))).toEqual([]);
+    const off = said.filter((line) => /lead off the positive post/i.test(line));
+    expect(off.length).toBeGreaterThan(10);
+    for (const line of off) expect(line).toMatch(/negative off, lead off/);
   });
   it('is that of one amplifier: the lead of the other has its fuse', () => {
     const two: Situation = {

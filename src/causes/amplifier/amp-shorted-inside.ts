@@ -10,7 +10,7 @@ export const ampShortedInside: Cause = {
   provedBy: ['lead-off-amp'],
   split: {
     byMeter:
-      'Key off, fuse out, battery negative off, positive lead off the amplifier, meter on ohms from its positive to its ground terminal: below 1 Ω, and it stays there?',
+      'Key off, main fuse out, battery negative off, positive lead off the amplifier, meter on ohms from its positive to its ground terminal: below 1 Ω, and it stays there?',
     needs: ['minus-off', 'meter-on-ohms'],
     without:
       'Remote wire and speakers off, a 21 to 55 W lamp in the fuse’s place: bright with the amplifier on the lead, dark with the lead off it and taped?',
@@ -27,7 +27,7 @@ export const ampShortedInside: Cause = {
     readFirst: FUSE_READS,
     repair: [{ do: 'repair-amp' }, renewMainFuse(f)],
     fix: [
-      'Fuse out, and it stays out. Battery negative off, positive lead off the amplifier, its end taped.',
+      'Main fuse out, battery negative off, and leave it like that. Positive lead off the amplifier, its end taped.',
       'Ask a workshop what a repair costs. Tell them: supply input shorted, main fuse blows with remote wire and speakers off.',
       'Before the amplifier goes back in: each speaker run in ohms and to the frame. A short there may have caused it.',
       ...fuseLast(f),
@@ -46,7 +46,7 @@ export const ampShortedInside: Cause = {
       byEar:
         'A 21 to 55 W lamp in the fuse’s place glows briefly and goes dark. With the fuse in, it comes on, and the fuse is whole after ten loud minutes.',
       byMeter:
-        'Key off, fuse out, battery negative off, positive lead off it: its positive to its ground climbs above 100 Ω within a minute, as its capacitors fill.',
+        'Key off, main fuse out, battery negative off, positive lead off it: its positive to its ground climbs above 100 Ω within a minute, as its capacitors fill.',
     },
   }),
 };

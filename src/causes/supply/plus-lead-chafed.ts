@@ -11,7 +11,7 @@ export const plusLeadChafed: Cause = {
   provedBy: ['lead-off-amp'],
   split: (f) => ({
     byMeter:
-      'Key off, fuse out, battery negative off, positive lead off the amplifier, meter on ohms: lead to bare frame metal, below 100 Ω?',
+      'Key off, main fuse out, battery negative off, positive lead off the amplifier, meter on ohms: lead to bare frame metal, below 100 Ω?',
     needs: ['minus-off', 'meter-on-ohms'],
     without: is(f, 'lead-off-amp', 'bright')
       ? 'The lamp still in the fuse’s place, the lead off the amplifier and taped: does it flicker as you move the lead bit by bit?'
@@ -29,7 +29,7 @@ export const plusLeadChafed: Cause = {
     readFirst: FUSE_READS,
     repair: [{ do: 'free-wire', wire: 'plus-lead' }, renewMainFuse(f)],
     fix: [
-      'Key off, fuse out, battery negative off.',
+      'Key off, main fuse out, battery negative off.',
       'Follow the lead: seat pan, frame edges, steering, under the tank. It will be worn where it runs close to metal.',
       'A few strands damaged: cut that length out and rejoin with a sealed crimp. Only the insulation: sleeve it.',
       'Route it with slack at the steering and a grommet at each edge. The length before the fuse has no protection: look there first, and keep the fuse within a hand’s width of the battery.',
@@ -47,7 +47,8 @@ export const plusLeadChafed: Cause = {
     proofOfCure: {
       byEar:
         'The amplifier comes on. Steering from lock to lock and the seat loaded: no flicker, and the same fuse is whole after ten loud minutes.',
-      byMeter: 'Fuse out, battery negative off, lead off the amplifier: above 100 kΩ to the frame while it is moved.',
+      byMeter:
+        'Main fuse out, battery negative off, lead off the amplifier: above 100 kΩ to the frame while it is moved.',
       needs: ['meter-on-ohms'],
     },
   }),

@@ -3,9 +3,10 @@ import type { Case } from '../../case/events.ts';
 import { ticksOf } from '../../case/ticks.ts';
 import { cautionsOfCheck, cautionsOfFix, cautionsOfProof } from '../../causes/action-cautions.ts';
 import { assumedFor } from '../../causes/assumed.ts';
-import type { Cause, Remedy } from '../../causes/cause.ts';
+import { type Cause, type Remedy, remedyOf } from '../../causes/cause.ts';
 import { figureText } from '../../causes/figure.ts';
 import { effortOf } from '../../causes/repair-action.ts';
+import { upperFirst } from '../../compute/first-letter.ts';
 import type { Certainty } from '../../inference/certainty.ts';
 import { CAUTIONS, type CautionId } from '../../steps/cautions.ts';
 import type { Step } from '../../steps/step.ts';
@@ -41,8 +42,7 @@ function standsOn(view: FaultView, cause: Cause): string {
 function because(view: FaultView, cause: Cause, certainty: Certainty, dear: boolean, isDone: boolean): string {
   if (certainty === 'proved')
     return `Something that was seen points at this and at no other cause, and all else that was seen fits it.${standsOn(view, cause)}`;
-  const share = shareInWords(view.shareOf(cause.id));
-  const odds = `${share[0]?.toUpperCase()}${share.slice(1)}.`;
+  const odds = `${upperFirst(shareInWords(view.shareOf(cause.id)))}.`;
   if (!dear) return odds;
   return isDone
     ? `${odds} Look once more at what the check below showed before you buy or book anything.`
@@ -140,7 +140,7 @@ function Background(props: BackgroundProps) {
 /** A cause as a verdict: what is wrong, how sure that is, what to do and what not to pay for, and only then why. */
 export function CauseView({ view, case: it, cause, certainty, besides, root, onReopen, onMove, children }: Props) {
   const { findings } = view.standing;
-  const remedy = cause.remedy(findings);
+  const remedy = remedyOf(cause, findings);
   const ticks = ticksOf(it, cause.id, onMove);
   const split = view.splitOf(cause.id);
   const dear = isDear(remedy);

@@ -6,7 +6,7 @@ import { cured, learntHere, repaired } from '../../case/change.ts';
 import type { Case } from '../../case/events.ts';
 import { openedTheFuse, renewsFuse } from '../../case/opened-fuse.ts';
 import type { Standing } from '../../case/standing.ts';
-import type { Cause, Remedy } from '../../causes/cause.ts';
+import { type Cause, type Remedy, remedyOf } from '../../causes/cause.ts';
 import { effortOf } from '../../causes/repair-action.ts';
 import type { Certainty } from '../../inference/certainty.ts';
 import type { Facts, Step } from '../../steps/step.ts';
@@ -60,7 +60,7 @@ function Outcome({
 function OneCause({ cause, certainty, ...props }: Props & { readonly cause: Cause; readonly certainty: Certainty }) {
   const { view, case: it, root, onMove, onReopen, goesOn } = props;
   const { findings, repairs, cured: isCured } = view.standing;
-  const remedy = cause.remedy(findings);
+  const remedy = remedyOf(cause, findings);
   const done = isCured === cause.id;
   return (
     <>

@@ -21,12 +21,16 @@ export const ampOhms: ReadingStep<'ok' | 'leaks' | 'shorted'> = measurement({
   place: 'amplifier',
   id: 'amp-ohms',
   short: 'Ohms from its positive to its ground',
-  ask: ofTheLead(
-    'Main fuse out: how many ohms from the amplifier’s positive terminal to its ground terminal, once the reading stops climbing?',
-  ),
-  phone: ofTheLead(
-    'Main fuse out, thin remote wire off. Red on the amplifier’s thick positive terminal, black on its ground: the number climbs. Where does it stop?',
-  ),
+  ask: (s) =>
+    ofTheLead(
+      'Main fuse out: how many ohms from the amplifier’s positive terminal to its ground terminal, once the reading stops climbing?',
+      s,
+    ),
+  phone: (s) =>
+    ofTheLead(
+      'Main fuse out, thin remote wire off. Red on the amplifier’s thick positive terminal, black on its ground: the number climbs. Where does it stop?',
+      s,
+    ),
   how: [
     'Red on its positive terminal, black on its ground terminal. Hold still: its capacitors fill, and the number climbs.',
     'Type where it stops, or what it reads after a minute. “OL” is a reading too.',

@@ -19,10 +19,12 @@ export const temporaryLeads: ChoiceStep<'plus' | 'ground' | 'both' | 'neither'> 
   short: 'Temporary positive and ground leads',
   ask: (s) =>
     `A temporary ground lead to battery negative, then a fused positive lead: does the amplifier ${toldToGoOff(s) ? 'stay' : 'come'} on with one of them?`,
-  phone: ofTheLead(
-    'Main fuse out while you clip. A thick lead from the amplifier’s ground to battery negative, fuse back, key on: light on? If not: key off, main fuse out, a lead from the amplifier’s positive to battery positive, with its own 10 amp fuse at the battery. Fuse back, key on. Which lead did it: ground, positive, only both, or neither?',
-  ),
-  how: (s) => HOW.map((line) => ofTheLead(line)(s)),
+  phone: (s) =>
+    ofTheLead(
+      'Main fuse out while you clip. A thick lead from the amplifier’s ground to battery negative, fuse back, key on: light on? If not: key off, main fuse out, a lead from the amplifier’s positive to battery positive, with its own 10 amp fuse at the battery. Fuse back, key on. Which lead did it: ground, positive, only both, or neither?',
+      s,
+    ),
+  how: (s) => HOW.map((line) => ofTheLead(line, s)),
   why: 'Whichever lead cures it shows which of the old ones is bad.',
   tool: 'jumper',
   minutes: 10,

@@ -1,3 +1,4 @@
+import { upperFirst } from '../../compute/first-letter.ts';
 import { ampPair } from '../fitted/the-amp.ts';
 import type { Facts, Situation } from '../step.ts';
 
@@ -22,19 +23,19 @@ export function isLeadUnfused(situation: Situation): boolean {
   );
 }
 
+/** The battery negative comes off first, and goes back on last. */
 const IN_ITS_PLACE: readonly (readonly [RegExp, string])[] = [
-  [/main fuse out/gi, 'lead off the battery positive post'],
-  [/fuse back/gi, 'lead back on through a fuse'],
+  [/battery negative on, main fuse last/gi, 'lead back on through a fuse, battery negative last'],
+  [/main fuse out(, battery negative off)?/gi, 'battery negative off, lead off the positive post'],
+  [/main fuse and line-level plugs out/gi, 'battery negative off, lead off the positive post, line-level plugs out'],
+  [/fuse back( in)?/gi, 'lead back on through a fuse, battery negative last'],
 ];
 
-/** What a step says of the main fuse, on a bike whose lead has none: it is the lead that comes off. */
-export const ofTheLead =
-  (text: string) =>
-  (situation: Situation): string =>
-    isLeadUnfused(situation)
-      ? IN_ITS_PLACE.reduce(
-          (so, [fuse, lead]) =>
-            so.replace(fuse, (found) => (/^[A-Z]/.test(found) ? lead.charAt(0).toUpperCase() + lead.slice(1) : lead)),
-          text,
-        )
-      : text;
+/** What is said of the main fuse, on a bike whose lead has none: it is the lead that comes off. */
+export const ofTheLead = (text: string, situation: Situation): string =>
+  isLeadUnfused(situation)
+    ? IN_ITS_PLACE.reduce(
+        (so, [fuse, lead]) => so.replace(fuse, (found) => (/^[A-Z]/.test(found) ? upperFirst(lead) : lead)),
+        text,
+      )
+    : text;

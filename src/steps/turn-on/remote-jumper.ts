@@ -17,10 +17,12 @@ export const remoteJumper: ChoiceStep<'wakes' | 'blinks' | 'dead' | 'fault' | 'n
   id: 'remote-jumper',
   short: 'Jumper from positive to remote',
   ask: 'Link the amplifier’s own positive to its remote terminal through a 1 A fuse for five seconds. Does it wake?',
-  phone: ofTheLead(
-    'Turn-on selector on sensing? Set it to wire. Main fuse out, clip a lead with a 1 amp fuse to the amplifier’s positive, fuse back, key on. Touch only the remote terminal with its other end, never ground, five seconds. Light on, on briefly, its fault colour, or off? Or is there no such terminal?',
-  ),
-  how: (s) => HOW.map((line) => ofTheLead(line)(s)),
+  phone: (s) =>
+    ofTheLead(
+      'Turn-on selector on sensing? Set it to wire. Main fuse out, clip a lead with a 1 amp fuse to the amplifier’s positive, fuse back, key on. Touch only the remote terminal with its other end, never ground, five seconds. Light on, on briefly, its fault colour, or off? Or is there no such terminal?',
+      s,
+    ),
+  how: (s) => HOW.map((line) => ofTheLead(line, s)),
   why: 'If it wakes, its supply, its ground and the amplifier itself are good enough to start. The fault is in whatever should wake it.',
   tool: 'jumper',
   minutes: 3,
