@@ -36,6 +36,7 @@ import { toolsAtHand } from '../src/steps/tools/tools-at-hand.ts';
 import { adapterLook } from '../src/steps/unit/adapter-look.ts';
 import { rearPair } from '../src/steps/unit/rear-pair.ts';
 import { rearPairAgain } from '../src/steps/unit/rear-pair-again.ts';
+import { unitPlugLook } from '../src/steps/unit/unit-plug-look.ts';
 import { unitReplug } from '../src/steps/unit/unit-replug.ts';
 import { before, flow } from './kit.ts';
 import { opening } from './no-rear-sound.opening.ts';
@@ -66,6 +67,7 @@ export const noRearSound = flow(opening, {
     pinLook,
     signalLeadTug,
     secondLook,
+    unitPlugLook,
     unitReplug,
     bulbToFrame,
     swapInputs,

@@ -38,7 +38,8 @@ const OF_ACTIONS: {
   'set-selector': () => ['key-off', 'wakes-loud'],
   'set-gain': () => ['key-off', 'amp-output', 'loud-tone', 'bridge'],
   'seat-plug': ({ plug }) => onThePlug(plug),
-  'clean-contacts': ({ plug }) => onThePlug(plug),
+  // Water in the head unit’s plug is a short of its outputs until it is out.
+  'clean-contacts': ({ plug }) => (plug === 'unit' ? [...onThePlug(plug), 'into-a-short', 'hot'] : onThePlug(plug)),
   'renew-pin': ({ plug }) => onThePlug(plug),
   'complete-adapter': ({ carries }) => (carries === 'remote' ? ON_THE_REMOTE_WIRE : [...ON_A_SPEAKER_WIRE, 'data']),
   'renew-wire': ({ wire }) => (wire === 'remote' ? ON_THE_REMOTE_WIRE : ON_A_SPEAKER_WIRE),

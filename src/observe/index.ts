@@ -157,6 +157,7 @@ import { sayUnitFuseOhms } from './unit/unit-fuse-ohms.ts';
 import { sayUnitFuseSwap } from './unit/unit-fuse-swap.ts';
 import { sayUnitFuses } from './unit/unit-fuses.ts';
 import { sayUnitPins } from './unit/unit-pins.ts';
+import { sayUnitPlugLook } from './unit/unit-plug-look.ts';
 import { sayUnitReplug } from './unit/unit-replug.ts';
 import { sayUnitRestart } from './unit/unit-restart.ts';
 import { sayUnitScreen } from './unit/unit-screen.ts';
@@ -228,6 +229,7 @@ const SAYS = {
   'mute-wire': sayMuteWire,
   'unit-fuses': sayUnitFuses,
   'unit-pins': sayUnitPins,
+  'unit-plug-look': sayUnitPlugLook,
   'unit-replug': sayUnitReplug,
   'unit-restart': sayUnitRestart,
   'unit-screen': sayUnitScreen,

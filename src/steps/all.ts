@@ -180,6 +180,7 @@ import { unitFuseOhms } from './unit/unit-fuse-ohms.ts';
 import { unitFuseSwap } from './unit/unit-fuse-swap.ts';
 import { unitFuses } from './unit/unit-fuses.ts';
 import { unitPins } from './unit/unit-pins.ts';
+import { unitPlugLook } from './unit/unit-plug-look.ts';
 import { unitReplug } from './unit/unit-replug.ts';
 import { unitRestart } from './unit/unit-restart.ts';
 import { unitScreen } from './unit/unit-screen.ts';
@@ -282,6 +283,7 @@ const CONSTANTS = {
   'rear-ohms': rearOhms,
   'contacts-look': contactsLook,
   'input-plug': inputPlug,
+  'unit-plug-look': unitPlugLook,
   'unit-replug': unitReplug,
   'lid-check': lidCheck,
   'pin-look': pinLook,

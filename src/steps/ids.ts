@@ -92,6 +92,7 @@ interface Constants {
   'front-ohms': typeof import('./plan/front-ohms.ts').frontOhms;
   'rear-ohms': typeof import('./plan/rear-ohms.ts').rearOhms;
   'contacts-look': typeof import('./plugs/contacts-look.ts').contactsLook;
+  'unit-plug-look': typeof import('./unit/unit-plug-look.ts').unitPlugLook;
   'unit-replug': typeof import('./unit/unit-replug.ts').unitReplug;
   'input-plug': typeof import('./plugs/input-plug.ts').inputPlug;
   'lid-check': typeof import('./plugs/lid-check.ts').lidCheck;

@@ -235,6 +235,18 @@ export const UNIT_FAULTS: readonly Fault[] = [
       return withUnit(world, ({ plug }) => ({ plug: { ...plug, ...pairs } }));
     },
   },
+  {
+    id: 'unit-plug-dirty',
+    variant: 'wet',
+    title: 'Water in the head unit’s plug, between the rear pairs and ground',
+    severity: decades('wetOhm', 0.2, 5),
+    weights: { 'no-rear-sound': 0.5 },
+    fits: hasRear,
+    apply: (world, ohm) => {
+      const wet = Object.fromEntries(REAR.map((corner) => [corner, { ohm, wants: 'cleaning' as const }]));
+      return withUnit(world, ({ toGround }) => ({ toGround: { ...toGround, ...wet } }));
+    },
+  },
   ...(['front-left', 'rear-left'] as const).map(
     (corner): Fault => ({
       id: 'unit-plug-dirty',

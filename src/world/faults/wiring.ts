@@ -213,6 +213,15 @@ export const WIRING_FAULTS: readonly Fault[] = [
   ),
   ...onRuns(
     'speaker-wire-open',
+    'Splice in each rear speaker wire gone green',
+    decades('spliceOhm', 60, 1e6),
+    (ohm) => ({ joint: { plus: { ohm }, minus: { ohm: 1e-3 } } }),
+    {
+      both: { 'no-rear-sound': 1 },
+    },
+  ).map((fault) => ({ ...fault, variant: 'splice-green' })),
+  ...onRuns(
+    'speaker-wire-open',
     'Front speaker wire open',
     null,
     () => ({ joint: { plus: OPEN, minus: { ohm: 1e-3 } } }),

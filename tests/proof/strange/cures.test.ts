@@ -69,7 +69,6 @@ const NOT_CURED: Readonly<Record<string, Readonly<Record<string, string>>>> = {
     'input-pin-pushed-back': 'it renews the pins at the amplifier; the same pins sit in the other plug of that lead',
     'adapter-without-rear': 'it adds the wires that are missing, and these are there',
   },
-  'unit-plug-wet': { 'water-inside': 'it dries the amplifier, and this water is in the head unit’s plug' },
   'leftover-adapter': { 'looms-unjoined': 'it joins the rear loom, and the adapter sits in front of that' },
   'line-screen-open': { 'signal-lead-open': 'a hum of the model stays where its lead is mended' },
 };

@@ -1,6 +1,6 @@
 import { stepName } from '../../../steps/subject.ts';
-import { decades, hasRear, REAR, withRuns } from '../../../world/faults/kit.ts';
-import { OPEN } from '../../../world/healthy.ts';
+import { decades, hasRear, REAR, withRuns, withSpeakers } from '../../../world/faults/kit.ts';
+import { OPEN, SOUND } from '../../../world/healthy.ts';
 import { oncePer } from '../../../world/remembered.ts';
 import { type Ridden, ridden } from '../../../world/symptoms/index.ts';
 import type { Observe } from '../oddity.ts';
@@ -27,6 +27,23 @@ const seatOff =
   (step, bike, situation) =>
     observe(step, SEAT_OFF.includes(stepName(step)) ? unpinched(bike) : bike, situation);
 
+/** Steps that read a coil by its current, not by its sound. */
+const BY_CURRENT = [
+  'run-ohms',
+  'run-split',
+  'coil-ohms',
+  'amp-runs',
+  'rear-ohms',
+  'bulb-to-frame',
+  'amp-light',
+  'recover',
+];
+const moving = oncePer((bike: Ridden): Ridden => ridden(withSpeakers(bike.world, REAR, { braid: SOUND })));
+const wholeByOhms =
+  (observe: Observe): Observe =>
+  (step, bike, situation) =>
+    observe(step, BY_CURRENT.includes(stepName(step)) ? moving(bike) : bike, situation);
+
 export const STRANGE_RUNS: readonly StrangeFault[] = [
   withPast(
     {
@@ -43,14 +60,27 @@ export const STRANGE_RUNS: readonly StrangeFault[] = [
   ),
   withPast(
     {
-      id: 'splice-corroded',
-      title: 'Splices of both rear runs gone green, with kilohms in place of ohms',
-      severity: decades('spliceOhm', 400, 30_000),
-      weights: { 'no-rear-sound': 4 },
+      id: 'run-of-few-strands',
+      title: 'A wire of each rear run chafed down to a few strands',
+      severity: decades('strandsOhm', 8, 30),
+      weights: { 'no-rear-sound': 3 },
       rightCauses: ['speaker-wire-open'],
       fits: hasRear,
-      apply: (world, ohm) => withRuns(world, REAR, { joint: { plus: { ohm }, minus: { ohm: ohm / 3 } } }),
+      apply: (world, ohm) => withRuns(world, REAR, { joint: { plus: { ohm }, minus: SOUND } }),
     },
-    { before: { 'comes-and-goes': 2 }, lastChange: { opened: 2 } },
+    { before: { 'comes-and-goes': 2 }, lastChange: { workshop: 2 } },
+  ),
+  withPast(
+    {
+      id: 'coils-seized',
+      title: 'Rear coils rusted fast in their gaps: whole by their ohms, and they do not move',
+      severity: null,
+      weights: { 'no-rear-sound': 3 },
+      rightCauses: ['coil-open'],
+      fits: hasRear,
+      apply: (world) => withSpeakers(world, REAR, { braid: OPEN }),
+      person: wholeByOhms,
+    },
+    { before: { never: 0.5 }, lastChange: { opened: 2, battery: 2 } },
   ),
 ];

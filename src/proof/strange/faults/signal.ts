@@ -81,23 +81,6 @@ export const STRANGE_SIGNAL: readonly StrangeFault[] = [
   ),
   withPast(
     {
-      id: 'unit-plug-wet',
-      title: 'Water in the head unit’s plug, between the rear outputs and ground, until it dries',
-      severity: decades('wetOhm', 0.4, 1.6),
-      weights: { 'no-rear-sound': 2 },
-      rightCauses: ['unit-plug-dirty', 'unit-output-grounded', 'water-inside'],
-      fits: takesRearPairs,
-      apply: (world, ohm) => {
-        const wet = Object.fromEntries(
-          REAR.map((corner) => [corner, { ohm, hotOhm: Infinity, wants: 'cleaning' as const }]),
-        );
-        return withUnit(world, ({ toGround }) => ({ toGround: { ...toGround, ...wet } }));
-      },
-    },
-    { before: { 'comes-and-goes': 4, never: 0.2 }, lastChange: { opened: 5 } },
-  ),
-  withPast(
-    {
       id: 'line-screen-open',
       title: 'The screen of the line-level lead open at its plug',
       severity: decades('humV', 0.03, 0.2),

@@ -1,8 +1,19 @@
-import { turnsOnBy, withAmp, withUnit } from '../../../world/faults/kit.ts';
+import { stepName } from '../../../steps/subject.ts';
+import { decades, turnsOnBy, withAmp, withUnit } from '../../../world/faults/kit.ts';
 import { SOUND } from '../../../world/healthy.ts';
+import { oncePer } from '../../../world/remembered.ts';
+import { type Ridden, ridden } from '../../../world/symptoms/index.ts';
+import type { Observe } from '../oddity.ts';
 import { type StrangeFault, withPast } from './strange-fault.ts';
 
 /* Of what switches head unit and amplifier. */
+
+const joined = oncePer((bike: Ridden): Ridden => ridden(withAmp(bike.world, { remoteWire: SOUND })));
+/** Without the amplifier on it a bad joint drops nothing. */
+const wireOff =
+  (observe: Observe): Observe =>
+  (step, bike, situation) =>
+    observe(step, stepName(step) === 'remote-volts' ? joined(bike) : bike, situation);
 
 export const STRANGE_TURN_ON: readonly StrangeFault[] = [
   withPast(
@@ -28,5 +39,19 @@ export const STRANGE_TURN_ON: readonly StrangeFault[] = [
       apply: (world) => withAmp(world, { remoteSource: 'dead' }),
     },
     { before: { never: 6 }, lastChange: { fitted: 6, workshop: 2 } },
+  ),
+  withPast(
+    {
+      id: 'remote-crimped-on-insulation',
+      title: 'A crimp of the remote wire on its insulation, read with the wire off its terminal',
+      // A meter alone reads nearly the whole battery there, and the 2.2 kΩ of a remote input leave a volt or less of it.
+      severity: decades('crimpOhm', 15_000, 60_000),
+      weights: { 'amp-wont-turn-on': 3 },
+      rightCauses: ['remote-wire-open'],
+      fits: turnsOnBy('wire'),
+      apply: (world, ohm) => withAmp(world, { remoteWire: { ohm, wants: 'wire' } }),
+      person: wireOff,
+    },
+    { before: { never: 3 }, lastChange: { fitted: 4 } },
   ),
 ];
