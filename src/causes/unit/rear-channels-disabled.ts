@@ -32,6 +32,7 @@ export const rearChannelsDisabled: Cause = {
   id: 'rear-channels-disabled',
   title: 'Rear channels switched off in the head unit',
   faults: ['rear-channels-disabled'],
+  provedBy: ['rear-control'],
   split: {
     byMeter:
       'Fader in the middle, 400 Hz tone, at the head unit’s own plug: nothing across the rear pairs while the front reads?',

@@ -21,5 +21,4 @@ export const unitPlugLook: ChoiceStep<'dry' | 'wet'> = choice({
   options: { dry: 'All dry and clean', wet: 'Water in it, or something green between pins' },
   outcomes: { dry: 'dry and clean', wet: 'water or green in it' },
   ifCannot: 'The plug stays in: skip it.',
-  givenUnder: ['rear-pair'],
 });
