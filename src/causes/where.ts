@@ -1,3 +1,4 @@
+import { upperFirst } from '../compute/first-letter.ts';
 import type { Axle } from '../rig/corner.ts';
 import { frontDrive } from '../steps/fitted/front-drive.ts';
 import { type Findings, is } from '../steps/outcome.ts';
@@ -126,6 +127,9 @@ const IN_WORDS: Readonly<Record<Where, string>> = {
 
 /** “rear left coil”, or only “coil” where it may be any. */
 export const placed = (where: Where, noun: string): string => `${IN_WORDS[where]}${noun}`;
+
+/** The same at the start of a sentence. */
+export const Placed = (where: Where, noun: string): string => upperFirst(placed(where, noun));
 
 /** Of a corner there is one, but for its wires, of which there are two. */
 const isTheOnly = (where: Where, noun: string): boolean => where.includes('-') && noun !== 'speaker wire';

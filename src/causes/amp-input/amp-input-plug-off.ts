@@ -1,8 +1,7 @@
-import { upperFirst } from '../../compute/first-letter.ts';
 import { type Findings, is } from '../../steps/outcome.ts';
 import type { Cause } from '../cause.ts';
 import { ampName } from '../the-amp.ts';
-import { inputInQuestion, placed } from '../where.ts';
+import { inputInQuestion, Placed } from '../where.ts';
 import { YOURSELF } from '../who.ts';
 import { arrives, arrivesFigures } from './arrives.ts';
 
@@ -11,7 +10,7 @@ const wasOut = (f: Findings): boolean => is(f, 'input-plug', 'out', 'cured') || 
 
 export const ampInputPlugOff: Cause = {
   id: 'amp-input-plug-off',
-  title: (f) => `${upperFirst(placed(inputInQuestion(f), 'signal plug'))} at ${ampName(f)} not home`,
+  title: (f) => `${Placed(inputInQuestion(f), 'signal plug')} at ${ampName(f)} not home`,
   faults: ['amp-input-plug-off'],
   split: {
     byMeter:

@@ -1,13 +1,12 @@
-import { upperFirst } from '../../compute/first-letter.ts';
 import type { Cause } from '../cause.ts';
 import { runFigures, runWhole } from '../runs/run-figures.ts';
-import { onePlaced, placed, silentOne } from '../where.ts';
+import { onePlaced, Placed, silentOne } from '../where.ts';
 import { YOURSELF } from '../who.ts';
 import { BAD_CONTACT, CLEANING_PARTS, CLEANING_STEPS, CLEANING_TOOLS } from './cleaning.ts';
 
 export const frontPlugBad: Cause = {
   id: 'front-plug-bad',
-  title: (f) => upperFirst(placed(silentOne(f), 'plug off, or with bad contacts')),
+  title: (f) => Placed(silentOne(f), 'plug off, or with bad contacts'),
   faults: ['front-plug-off', 'front-contacts-dirty'],
   split: {
     byMeter:

@@ -1,13 +1,12 @@
-import { upperFirst } from '../../compute/first-letter.ts';
 import type { Cause } from '../cause.ts';
 import { runFigures, runWhole } from '../runs/run-figures.ts';
-import { placed, runThatIsOpen } from '../where.ts';
+import { Placed, runThatIsOpen } from '../where.ts';
 import { YOURSELF } from '../who.ts';
 import { BAD_CONTACT, CLEANING_PARTS, CLEANING_STEPS, CLEANING_TOOLS } from './cleaning.ts';
 
 export const lidContactsDirty: Cause = {
   id: 'lid-contacts-dirty',
-  title: (f) => upperFirst(placed(runThatIsOpen(f), 'plug with bad contacts')),
+  title: (f) => Placed(runThatIsOpen(f), 'plug with bad contacts'),
   faults: ['lid-contacts-dirty'],
   split: {
     byMeter:

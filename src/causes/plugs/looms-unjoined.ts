@@ -1,14 +1,13 @@
-import { upperFirst } from '../../compute/first-letter.ts';
 import type { Cause } from '../cause.ts';
 import { runFigures, runWhole } from '../runs/run-figures.ts';
-import { isOfOneSpeaker, placed, silentOne, silentOrRear } from '../where.ts';
+import { isOfOneSpeaker, Placed, silentOne, silentOrRear } from '../where.ts';
 import { YOURSELF_OR_FITTER } from '../who.ts';
 
 export const loomsUnjoined: Cause = {
   id: 'looms-unjoined',
   title: (f) =>
     isOfOneSpeaker(f)
-      ? upperFirst(placed(silentOne(f), 'half of the loom not connected'))
+      ? Placed(silentOne(f), 'half of the loom not connected')
       : 'Front and rear halves of the loom not connected',
   faults: ['looms-unjoined'],
   split: {

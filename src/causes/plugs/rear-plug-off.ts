@@ -1,8 +1,7 @@
-import { upperFirst } from '../../compute/first-letter.ts';
 import { is } from '../../steps/outcome.ts';
 import type { Cause } from '../cause.ts';
 import { runFigures, runWhole } from '../runs/run-figures.ts';
-import { placed, runThatIsOpen } from '../where.ts';
+import { Placed, runThatIsOpen } from '../where.ts';
 import { YOURSELF } from '../who.ts';
 
 /** Somebody who found no plug is not told to push it home: either it is hidden, or the lead itself is open. */
@@ -13,7 +12,7 @@ const FIND_IT_FIRST: readonly string[] = [
 
 export const rearPlugOff: Cause = {
   id: 'rear-plug-off',
-  title: (f) => upperFirst(placed(runThatIsOpen(f), 'plug not home')),
+  title: (f) => Placed(runThatIsOpen(f), 'plug not home'),
   faults: ['rear-plug-off'],
   split: {
     byMeter: 'Key off, meter on ohms from the far end of the run: open, then the coil once the plug is pushed home?',

@@ -1,9 +1,8 @@
-import { upperFirst } from '../../compute/first-letter.ts';
 import type { Findings } from '../../steps/outcome.ts';
 import type { Cause } from '../cause.ts';
 import type { Where } from '../repair-action.ts';
 import { levelFigures } from '../unit/levels-alike.ts';
-import { isOfOneSpeaker, placed, silentOne } from '../where.ts';
+import { isOfOneSpeaker, Placed, placed, silentOne } from '../where.ts';
 import { YOURSELF_OR_FITTER } from '../who.ts';
 import { CLEANING_PARTS, CLEANING_STEPS, CLEANING_TOOLS } from './cleaning.ts';
 
@@ -14,7 +13,7 @@ export const unitPlugDirty: Cause = {
   id: 'unit-plug-dirty',
   title: (f) =>
     isOfOneSpeaker(f)
-      ? upperFirst(placed(silentOne(f), 'pair lost in the head unit’s own plug'))
+      ? Placed(silentOne(f), 'pair lost in the head unit’s own plug')
       : 'Bad contacts in the head unit’s own plug',
   faults: ['unit-plug-dirty'],
   split: {

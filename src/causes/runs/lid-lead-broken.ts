@@ -1,12 +1,11 @@
-import { upperFirst } from '../../compute/first-letter.ts';
 import type { Cause } from '../cause.ts';
-import { placed, runThatIsOpen } from '../where.ts';
+import { Placed, runThatIsOpen } from '../where.ts';
 import { FITTER } from '../who.ts';
 import { runFigures, runWhole } from './run-figures.ts';
 
 export const lidLeadBroken: Cause = {
   id: 'lid-lead-broken',
-  title: (f) => upperFirst(placed(runThatIsOpen(f), 'lead into the lid broken inside')),
+  title: (f) => Placed(runThatIsOpen(f), 'lead into the lid broken inside'),
   faults: ['lid-lead-broken'],
   split: {
     byMeter: 'Key off, plug apart, meter on ohms on the lid’s half: do the ohms jump while the lid moves?',

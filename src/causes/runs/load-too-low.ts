@@ -1,4 +1,3 @@
-import { upperFirst } from '../../compute/first-letter.ts';
 import { coilBandOhm, combinedRatedOhm } from '../../compute/impedance.ts';
 import { JOINTS_HEALTHY_OHM } from '../../compute/signal-path.ts';
 import { ampEstimate, estimate } from '../../rig/rig.ts';
@@ -6,7 +5,7 @@ import type { Findings } from '../../steps/outcome.ts';
 import type { Cause } from '../cause.ts';
 import { type Figure, figureText } from '../figure.ts';
 import { ampOf } from '../the-amp.ts';
-import { placed, speakersInQuestion } from '../where.ts';
+import { Placed, speakersInQuestion } from '../where.ts';
 import { YOURSELF_OR_FITTER } from '../who.ts';
 import { lowestRunRead, ratedField } from './run-figures.ts';
 
@@ -64,7 +63,7 @@ const figures = (f: Findings): readonly Figure[] => [
 
 export const loadTooLow: Cause = {
   id: 'load-too-low',
-  title: (f) => upperFirst(placed(speakersInQuestion(f), 'speakers together too few ohms for the amplifier')),
+  title: (f) => Placed(speakersInQuestion(f), 'speakers together too few ohms for the amplifier'),
   faults: ['amp-load-too-low'],
   provedBy: ['amp-runs'],
   split: {

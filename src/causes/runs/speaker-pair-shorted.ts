@@ -1,4 +1,3 @@
-import { upperFirst } from '../../compute/first-letter.ts';
 import { type Findings, is } from '../../steps/outcome.ts';
 import type { Cause } from '../cause.ts';
 import type { Where } from '../repair-action.ts';
@@ -7,7 +6,7 @@ import {
   isOfOneSpeaker,
   notForAShort,
   onePlaced,
-  placed,
+  Placed,
   runThatIsShorted,
   silentOrRear,
   speakersInQuestion,
@@ -27,7 +26,7 @@ function placeOf(f: Findings): Where {
 
 export const speakerPairShorted: Cause = {
   id: 'speaker-pair-shorted',
-  title: (f) => upperFirst(placed(placeOf(f), 'speaker run shorted')),
+  title: (f) => Placed(placeOf(f), 'speaker run shorted'),
   faults: ['speaker-pair-shorted'],
   split: {
     byMeter:

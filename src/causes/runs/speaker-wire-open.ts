@@ -1,12 +1,11 @@
-import { upperFirst } from '../../compute/first-letter.ts';
 import type { Cause } from '../cause.ts';
-import { isFront, placed, runThatIsOpen } from '../where.ts';
+import { isFront, Placed, runThatIsOpen } from '../where.ts';
 import { FITTER } from '../who.ts';
 import { runFigures, runWhole } from './run-figures.ts';
 
 export const speakerWireOpen: Cause = {
   id: 'speaker-wire-open',
-  title: (f) => upperFirst(placed(runThatIsOpen(f), 'speaker wire open')),
+  title: (f) => Placed(runThatIsOpen(f), 'speaker wire open'),
   faults: ['speaker-wire-open', 'wire-chafed@speaker-run'],
   split: (f) => ({
     byMeter: isFront(runThatIsOpen(f))

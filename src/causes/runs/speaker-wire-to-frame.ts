@@ -1,9 +1,8 @@
-import { upperFirst } from '../../compute/first-letter.ts';
 import { type Findings, is } from '../../steps/outcome.ts';
 import type { Cause } from '../cause.ts';
 import { figureText } from '../figure.ts';
 import { isWithoutAmp } from '../the-amp.ts';
-import { findTheRun, notForAShort, onePlaced, placed, placeToFrame } from '../where.ts';
+import { findTheRun, notForAShort, onePlaced, Placed, placeToFrame } from '../where.ts';
 import { YOURSELF_OR_FITTER } from '../who.ts';
 import { CLEAR_OF_FRAME, lowestToFrameRead, TOUCHES_FRAME } from './run-figures.ts';
 
@@ -13,7 +12,7 @@ const comesBack = (f: Findings): string =>
 
 export const speakerWireToFrame: Cause = {
   id: 'speaker-wire-to-frame',
-  title: (f) => upperFirst(placed(placeToFrame(f), 'speaker wire on the frame')),
+  title: (f) => Placed(placeToFrame(f), 'speaker wire on the frame'),
   faults: ['speaker-wire-to-frame'],
   split: (f) => ({
     byMeter:

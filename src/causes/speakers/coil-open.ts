@@ -1,5 +1,4 @@
 import { OUTPUT_DC_HEALTHY_V } from '../../compute/amp-supply.ts';
-import { upperFirst } from '../../compute/first-letter.ts';
 import { formatQuantity } from '../../compute/quantity.ts';
 import { CORNERS } from '../../rig/corner.ts';
 import { ampDriving } from '../../rig/rig.ts';
@@ -8,7 +7,7 @@ import { type Findings, is } from '../../steps/outcome.ts';
 import { withSubject } from '../../steps/subject.ts';
 import type { Cause } from '../cause.ts';
 import { runFigures } from '../runs/run-figures.ts';
-import { isFront, onePlaced, placed, runThatIsOpen } from '../where.ts';
+import { isFront, onePlaced, Placed, runThatIsOpen } from '../where.ts';
 import { YOURSELF_OR_FITTER } from '../who.ts';
 
 type Axle = 'front' | 'rear';
@@ -41,7 +40,7 @@ const AMP_CAUTIONS: readonly CautionId[] = ['amp-output'];
 
 export const coilOpen: Cause = {
   id: 'coil-open',
-  title: (f) => upperFirst(placed(runThatIsOpen(f), 'speaker dead: coil open')),
+  title: (f) => Placed(runThatIsOpen(f), 'speaker dead: coil open'),
   faults: ['coil-open'],
   split: (f) => ({
     // What was read open is read once more where the usual mistakes are left out: film on the tabs, a lead that flexes.

@@ -1,11 +1,10 @@
-import { upperFirst } from '../../compute/first-letter.ts';
 import { formatQuantity } from '../../compute/quantity.ts';
 import { axleOf } from '../../rig/corner.ts';
 import type { Findings } from '../../steps/outcome.ts';
 import type { Cause } from '../cause.ts';
 import type { Where } from '../repair-action.ts';
 import { isWithoutAmp } from '../the-amp.ts';
-import { onePlaced, placed, uglySpeakers } from '../where.ts';
+import { onePlaced, Placed, uglySpeakers } from '../where.ts';
 import { YOURSELF_OR_FITTER } from '../who.ts';
 
 /** The rated ohms of what is exchanged, where they are known. */
@@ -18,7 +17,7 @@ function ratedInWords(f: Findings, where: Where): string {
 
 export const coilRubbing: Cause = {
   id: 'coil-rubbing',
-  title: (f) => upperFirst(placed(uglySpeakers(f), 'speaker: coil rubs or cone torn')),
+  title: (f) => Placed(uglySpeakers(f), 'speaker: coil rubs or cone torn'),
   faults: ['coil-rubbing-or-cone-torn'],
   provedBy: ['cone-press'],
   split: {

@@ -1,11 +1,10 @@
-import { upperFirst } from '../../compute/first-letter.ts';
 import type { Cause } from '../cause.ts';
-import { onePlaced, placed, uglySpeakers } from '../where.ts';
+import { onePlaced, Placed, uglySpeakers } from '../where.ts';
 import { YOURSELF } from '../who.ts';
 
 export const mountLoose: Cause = {
   id: 'mount-loose',
-  title: (f) => upperFirst(placed(uglySpeakers(f), 'speaker loose in its mount')),
+  title: (f) => Placed(uglySpeakers(f), 'speaker loose in its mount'),
   faults: ['speaker-mount-loose@front', 'speaker-mount-loose@rear'],
   provedBy: ['panel-press', 'cone-press'],
   split: {

@@ -1,12 +1,11 @@
-import { upperFirst } from '../../compute/first-letter.ts';
 import type { Cause } from '../cause.ts';
-import { placed, silentOne } from '../where.ts';
+import { Placed, placed, silentOne } from '../where.ts';
 import { FITTER } from '../who.ts';
 import { halfSupplyHealthy, pairRestsAlike } from './half-supply.ts';
 
 export const adapterWithoutOnePair: Cause = {
   id: 'adapter-without-one-pair',
-  title: (f) => upperFirst(placed(silentOne(f), 'pair missing in the adapter of the replaced head unit')),
+  title: (f) => Placed(silentOne(f), 'pair missing in the adapter of the replaced head unit'),
   faults: [
     'replaced-unit-adapter-gap@one-pair',
     'replaced-unit-adapter-gap@one-pair-right',

@@ -1,7 +1,6 @@
-import { upperFirst } from '../../compute/first-letter.ts';
 import { REAR_OVER_FRONT_HIGHEST_RATIO, REAR_OVER_FRONT_LOWEST_RATIO } from '../../compute/signal-path.ts';
 import type { Cause } from '../cause.ts';
-import { channelThatIsSilent, placed } from '../where.ts';
+import { channelThatIsSilent, Placed } from '../where.ts';
 import { levelFigures } from './levels-alike.ts';
 import { UNIT_REPAIR, UNIT_REPAIR_STEPS } from './unit-repair.ts';
 
@@ -10,7 +9,7 @@ export const unitChannelDead: Cause = {
   title: (f) =>
     ['rear', 'all'].includes(channelThatIsSilent(f, 'rear-pair'))
       ? 'An output of the head unit dead'
-      : upperFirst(placed(channelThatIsSilent(f, 'rear-pair'), 'output of the head unit dead')),
+      : Placed(channelThatIsSilent(f, 'rear-pair'), 'output of the head unit dead'),
   faults: ['unit-channel-dead'],
   split: {
     byMeter:
