@@ -38,7 +38,7 @@ import { unitScreen } from '../src/steps/unit/unit-screen.ts';
 import { AMP_HANDS_OVER } from './amp-hands-over.ts';
 import { opening } from './amp-wont-turn-on.opening.ts';
 import { before, flow } from './kit.ts';
-import { SUPPLY_CAUSES } from './supply-causes.ts';
+import { SUPPLY_CAUSES } from './shared-causes.ts';
 import { SUPPLY_LOOK, SUPPLY_MEASURE, SUPPLY_SAFE, SUPPLY_TRIALS } from './supply-steps.ts';
 
 /** The amplifier stays off, or goes off at times: its lamp is dark or shows a fault, though the head unit plays. */

@@ -29,7 +29,7 @@ import { toolsAtHand } from '../src/steps/tools/tools-at-hand.ts';
 import { unitAtTop } from '../src/steps/unit/unit-at-top.ts';
 import { opening } from './distortion-at-volume.opening.ts';
 import { before, flow } from './kit.ts';
-import { SUPPLY_CAUSES } from './supply-causes.ts';
+import { SUPPLY_CAUSES } from './shared-causes.ts';
 
 /** Of two amplifiers it is the one whose speakers distort. */
 function meantOf(f: Findings): Facts {

@@ -40,7 +40,7 @@ import { unitPlugLook } from '../src/steps/unit/unit-plug-look.ts';
 import { unitReplug } from '../src/steps/unit/unit-replug.ts';
 import { before, flow } from './kit.ts';
 import { opening } from './no-rear-sound.opening.ts';
-import { SUPPLY_CAUSES } from './supply-causes.ts';
+import { REAR_NOT_SENT, SUPPLY_CAUSES } from './shared-causes.ts';
 
 /** What the opening asks of the past first: which of them are silent. */
 const whichSilent = opening.told.slice(0, 1);
@@ -111,12 +111,7 @@ export const noRearSound = flow(opening, {
     before(swapOutputs, rearHiss, runOhms, wireToFrame),
   ],
   causes: [
-    'fader-or-balance-off',
-    'rear-control-off',
-    'rear-channels-disabled',
-    'profile-reverted',
-    'replaced-unit-setting',
-    'adapter-without-rear',
+    ...REAR_NOT_SENT,
     'amp-input-plug-off',
     'input-pin-pushed-back',
     'signal-lead-open',

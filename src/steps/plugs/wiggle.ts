@@ -1,6 +1,7 @@
 import { ampDriving } from '../../rig/rig.ts';
+import { is } from '../outcome.ts';
 import { type ChoiceStep, choice } from '../step.ts';
-import { concernsAxle, isThin, silentOnes } from '../told/silent-side.ts';
+import { concernsAxle, silentOnes } from '../told/silent-side.ts';
 
 export const wiggle: ChoiceStep<'amp-input' | 'rear-run' | 'amp-supply' | 'unit-plug' | 'no-effect'> = choice({
   place: 'plugs',
@@ -28,7 +29,7 @@ export const wiggle: ChoiceStep<'amp-input' | 'rear-run' | 'amp-supply' | 'unit-
   tool: 'ears',
   minutes: 5,
   conditions: ['head-unit-playing'],
-  sensible: (f) => !isThin(f),
+  sensible: (f) => !is(f, 'which-corner', 'thin'),
   observes: ['unit-leads', 'amp-supply', 'run'],
   cautions: ['riding', 'hot'],
   options: {

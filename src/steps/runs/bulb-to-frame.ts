@@ -1,7 +1,6 @@
 import { mayProtectItself } from '../amplifier/seen-on.ts';
-import { isKnown } from '../outcome.ts';
+import { is, isKnown } from '../outcome.ts';
 import { type ChoiceStep, choice } from '../step.ts';
-import { isThin } from '../told/silent-side.ts';
 
 /** Tells a wire on the frame from a pair that is shorted, for whoever has no meter. */
 export const bulbToFrame: ChoiceStep<'to-frame' | 'across' | 'clear'> = choice({
@@ -22,7 +21,7 @@ export const bulbToFrame: ChoiceStep<'to-frame' | 'across' | 'clear'> = choice({
   minutes: 6,
   conditions: ['key-off', 'amp-outputs-off', 'rear-off-unit'],
   sensible: (f) =>
-    !isThin(f) &&
+    !is(f, 'which-corner', 'thin') &&
     (f.outcome('which-amp') === undefined || mayProtectItself(f)) &&
     !(isKnown(f, 'wire-to-frame') && isKnown(f, 'run-ohms')) &&
     !(isKnown(f, 'amp-wires-to-frame') && isKnown(f, 'amp-runs')),

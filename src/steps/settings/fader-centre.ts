@@ -1,6 +1,6 @@
 import { is } from '../outcome.ts';
 import { type ChoiceStep, choice, EVERY_PART } from '../step.ts';
-import { isThin, silentOnes } from '../told/silent-side.ts';
+import { silentOnes } from '../told/silent-side.ts';
 
 export const faderCentre: ChoiceStep<'cured' | 'plays' | 'weak' | 'no-change' | 'none'> = choice({
   place: 'settings',
@@ -19,7 +19,8 @@ export const faderCentre: ChoiceStep<'cured' | 'plays' | 'weak' | 'no-change' | 
   minutes: 1,
   conditions: ['head-unit-playing'],
   sensible: (f) =>
-    !isThin(f) && !(is(f, 'rear-inputs', 'front') && (is(f, 'rear-hiss', 'hiss') || is(f, 'lid-check', 'hiss-now'))),
+    !is(f, 'which-corner', 'thin') &&
+    !(is(f, 'rear-inputs', 'front') && (is(f, 'rear-hiss', 'hiss') || is(f, 'lid-check', 'hiss-now'))),
   observes: EVERY_PART,
   options: {
     'no-change': 'No, still silent, on one side or both',

@@ -18,9 +18,6 @@ export const toldSilent = (facts: Facts): Corner | undefined => CORNERS.find((co
 export const toldWholeSide = (facts: Facts): 'left' | 'right' | undefined =>
   (['left', 'right'] as const).find((side) => side === toldCorner(facts));
 
-/** All of them play, and the bass is thin: nothing is silent that could be looked for. */
-export const isThin = ({ facts }: Pick<Situation, 'facts'>): boolean => toldCorner(facts) === 'thin';
-
 /** Whether a silent speaker is on this axle, or may be. */
 export function concernsAxle({ facts }: Pick<Situation, 'facts'>, axle: Axle): boolean {
   const told = toldCorner(facts);
