@@ -2,8 +2,10 @@ import { ampLight } from '../src/steps/amplifier/amp-light.ts';
 import { gainDown } from '../src/steps/amplifier/gain-down.ts';
 import { type Findings, is } from '../src/steps/outcome.ts';
 import { ampGoesOff } from '../src/steps/told/amp-goes-off.ts';
+import { unitRuns } from '../src/steps/unit/unit-dark.ts';
 import { unitScreen } from '../src/steps/unit/unit-screen.ts';
 import type { HandsOver } from './machine.ts';
+import { REAR_NOT_SENT } from './shared-causes.ts';
 
 /** It has gone off through what it drives, or nobody could turn it down: with less gain it goes off as well. */
 const isNoMatterOfGain = (f: Findings): boolean =>
@@ -22,8 +24,7 @@ const isDrivenTooFar = (f: Findings): boolean =>
 
 /** What has to wake it does not run itself, and nobody has looked why: an amplifier that stays off then is right to. */
 const isDeadUnit = (f: Findings): boolean =>
-  is(f, 'unit-screen', 'dark', 'hung', 'restarts') &&
-  ['unit-feeds', 'unit-fuses', 'unit-restart'].every((id) => f.facts[id] === undefined);
+  !unitRuns(f) && ['unit-feeds', 'unit-fuses', 'unit-restart'].every((id) => f.facts[id] === undefined);
 
 /** Where it goes on when it is not the amplifier, or when the amplifier is right to stay off. */
 export const AMP_HANDS_OVER: readonly HandsOver[] = [
@@ -41,14 +42,7 @@ export const AMP_HANDS_OVER: readonly HandsOver[] = [
       by: [ampLight],
       orBack: true,
     },
-    causes: [
-      'fader-or-balance-off',
-      'rear-control-off',
-      'rear-channels-disabled',
-      'profile-reverted',
-      'replaced-unit-setting',
-      'adapter-without-rear',
-    ],
+    causes: REAR_NOT_SENT,
   },
   // Where these sent it here, and it is none of what is looked for here.
   {

@@ -1,5 +1,5 @@
-import { is } from '../outcome.ts';
 import { type ChoiceStep, choice } from '../step.ts';
+import { unitRuns } from '../unit/unit-dark.ts';
 
 export const otherSource: ChoiceStep<'good' | 'same'> = choice({
   place: 'ears',
@@ -13,7 +13,7 @@ export const otherSource: ChoiceStep<'good' | 'same'> = choice({
   tool: 'ears',
   minutes: 2,
   conditions: ['head-unit-playing'],
-  sensible: (f) => !is(f, 'unit-screen', 'dark', 'hung', 'restarts'),
+  sensible: unitRuns,
   observes: ['settings', 'unit'],
   cautions: ['comes-back-loud'],
   options: { good: 'Yes, the other one plays', same: 'No, that is silent too' },

@@ -1,5 +1,5 @@
-import { is } from '../outcome.ts';
 import { type ChoiceStep, choice } from '../step.ts';
+import { unitRuns } from '../unit/unit-dark.ts';
 
 export const audioTarget: ChoiceStep<'cured' | 'no-change' | 'none'> = choice({
   place: 'settings',
@@ -16,7 +16,7 @@ export const audioTarget: ChoiceStep<'cured' | 'no-change' | 'none'> = choice({
   tool: 'ears',
   minutes: 2,
   conditions: ['head-unit-playing'],
-  sensible: (f) => !is(f, 'unit-screen', 'dark', 'hung', 'restarts'),
+  sensible: unitRuns,
   observes: ['settings', 'unit'],
   cautions: ['comes-back-loud'],
   options: {

@@ -1,5 +1,6 @@
 import { is } from '../outcome.ts';
 import { type ChoiceStep, choice } from '../step.ts';
+import { unitRuns } from '../unit/unit-dark.ts';
 
 /** For whoever does not find the menu: where the sound goes is heard as well. */
 export const headsetHears: ChoiceStep<'hears' | 'silent' | 'none'> = choice({
@@ -14,7 +15,7 @@ export const headsetHears: ChoiceStep<'hears' | 'silent' | 'none'> = choice({
   tool: 'ears',
   minutes: 2,
   conditions: ['head-unit-playing'],
-  sensible: (f) => is(f, 'audio-target', 'cannot') && !is(f, 'unit-screen', 'dark', 'hung', 'restarts'),
+  sensible: (f) => is(f, 'audio-target', 'cannot') && unitRuns(f),
   observes: ['settings', 'unit'],
   options: { hears: 'Yes, it plays in a headset', silent: 'No, that is silent too', none: 'There never was one' },
   outcomes: { hears: 'it plays in a headset', silent: 'a headset is silent too', none: 'there never was a headset' },

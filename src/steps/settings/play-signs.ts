@@ -1,5 +1,6 @@
 import { is } from '../outcome.ts';
 import { type ChoiceStep, choice } from '../step.ts';
+import { unitRuns } from '../unit/unit-dark.ts';
 
 /** For whoever cannot get it to play on: what the screens say is read without touching anything. */
 export const playSigns: ChoiceStep<'paused' | 'muted' | 'clear'> = choice({
@@ -14,7 +15,7 @@ export const playSigns: ChoiceStep<'paused' | 'muted' | 'clear'> = choice({
   tool: 'none',
   minutes: 0.5,
   conditions: ['key-on'],
-  sensible: (f) => is(f, 'source-plays', 'cannot') && !is(f, 'unit-screen', 'dark', 'hung', 'restarts'),
+  sensible: (f) => is(f, 'source-plays', 'cannot') && unitRuns(f),
   observes: ['settings', 'unit'],
   options: {
     paused: 'The seconds stand still, or the phone is right down',

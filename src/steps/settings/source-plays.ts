@@ -1,5 +1,5 @@
-import { is } from '../outcome.ts';
 import { type ChoiceStep, choice } from '../step.ts';
+import { unitRuns } from '../unit/unit-dark.ts';
 
 export const sourcePlays: ChoiceStep<'cured' | 'no-change' | 'stopped' | 'mute-stays'> = choice({
   place: 'settings',
@@ -17,7 +17,7 @@ export const sourcePlays: ChoiceStep<'cured' | 'no-change' | 'stopped' | 'mute-s
   tool: 'ears',
   minutes: 1,
   conditions: ['head-unit-playing'],
-  sensible: (f) => !is(f, 'unit-screen', 'dark', 'hung', 'restarts'),
+  sensible: unitRuns,
   observes: ['settings', 'unit'],
   cautions: ['comes-back-loud'],
   options: {

@@ -1,5 +1,6 @@
 import { is } from '../outcome.ts';
 import { type ChoiceStep, choice } from '../step.ts';
+import { unitRuns } from './unit-dark.ts';
 
 export const muteWire: ChoiceStep<'cured' | 'no-change' | 'none'> = choice({
   place: 'unit',
@@ -17,7 +18,7 @@ export const muteWire: ChoiceStep<'cured' | 'no-change' | 'none'> = choice({
   tool: 'ears',
   minutes: 8,
   conditions: ['key-off', 'panel-off'],
-  sensible: (f) => is(f, 'unit-kind', 'replaced') && !is(f, 'unit-screen', 'dark', 'hung', 'restarts'),
+  sensible: (f) => is(f, 'unit-kind', 'replaced') && unitRuns(f),
   observes: ['unit', 'unit-leads', 'settings'],
   cautions: ['key-off', 'comes-back-loud'],
   options: { cured: 'Yes, it plays', 'no-change': 'No change', none: 'There is no mute wire' },

@@ -1,9 +1,9 @@
 import { formatQuantity } from '../../compute/quantity.ts';
-import { is } from '../outcome.ts';
 import { type Band, bandOf, measurement, type ReadingStep, type Situation, type Values } from '../step.ts';
 import { acReading, UNIT_AC_POSSIBLE_V } from '../tools/ac-volts.ts';
 import { HIDDEN_RATIO } from '../tools/residue.ts';
 import { smallestDigitV } from '../tools/smallest-digit.ts';
+import { unitRuns } from './unit-dark.ts';
 
 /** What a meter shows with nothing on its probes may be a few of its last digits. Common practice, no published source. */
 const NOISE_DIGITS = 3;
@@ -37,7 +37,7 @@ export const unitSends: ReadingStep<'sends' | 'nothing'> = measurement({
   tool: 'meter',
   minutes: 8,
   conditions: ['controls-flat', 'amp-outputs-off', 'panel-off', 'tone-400', 'meter-on-ac'],
-  sensible: (f) => !is(f, 'unit-screen', 'dark', 'hung', 'restarts'),
+  sensible: unitRuns,
   observes: ['settings', 'unit', 'unit-leads'],
   tones: ['400hz'],
   probes: { red: 'unit-front-plus', black: 'unit-front-minus' },
