@@ -1,5 +1,4 @@
 import type { Axle } from '../rig/corner.ts';
-import type { ConstantStepId } from '../steps/ids.ts';
 import type { Answer, Situation, Step } from '../steps/step.ts';
 import type { Meter } from '../world/meter.ts';
 import type { Ridden } from '../world/symptoms/index.ts';
@@ -23,9 +22,6 @@ export interface Asked {
 
 /** What somebody says to a step. */
 export type Say = (asked: Asked) => Answer;
-
-/** By step. */
-export type Says = Readonly<Partial<Record<ConstantStepId, Say>>>;
 
 /** The axle that a step is about: the rear, where it names none. */
 export const axleAsked = ({ step: { about } }: Asked): Axle => {

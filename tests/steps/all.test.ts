@@ -1,4 +1,4 @@
-import { readdirSync } from 'node:fs';
+import { readdirSync, readFileSync } from 'node:fs';
 import { basename, posix } from 'node:path';
 import { describe, expect, it } from 'vitest';
 import { OBSERVED } from '../../src/observe/index.ts';
@@ -39,6 +39,15 @@ describe('the folders of the steps', () => {
     expect(found.toSorted()).toEqual(Object.keys(ALL_STEPS).toSorted());
     expect(found.length).toBeGreaterThan(100);
     for (const [id, step] of Object.entries(ALL_STEPS)) expect(step.id).toBe(id);
+  });
+  it('hold what a condition may name by its id, and nothing else: each constant has its row among the types', async () => {
+    const ids = readFileSync('src/steps/ids.ts', 'utf8');
+    const rows = [...ids.matchAll(/^ {2}'?([\w-]+)'?: typeof import\('\.\/([\w/-]+)\.ts'\)/gm)];
+    for (const [, id, file = ''] of rows) expect(basename(file)).toBe(id);
+    const hasConstant = async (file: string) =>
+      Object.values(await import(posix.join('../../src/steps', file))).some(isStep) ? [file] : [];
+    const constants = (await Promise.all(FILES.map(hasConstant))).flat();
+    expect(rows.map(([, , file]) => `${file}.ts`).toSorted()).toEqual(constants.toSorted());
   });
   it('are mirrored by the observers, folder by folder', () => {
     const places = new Map(FILES.map((file) => [basename(file), posix.dirname(file)]));

@@ -14,12 +14,12 @@ const ampPlays = (bike: Ridden): boolean => {
 };
 
 /** Who looks at the amplifier of a bike that has none says so, where that is asked. */
-export const sayThereIsNone: Say = ({ step, situation }) =>
+export const thereIsNone: Say = ({ step, situation }) =>
   offered(step, situation).some(([name]) => name === 'no-amp') ? option('no-amp') : CANNOT;
 
 export const sayAmpLight: Say = (asked) => {
   const { bike, situation, observer } = asked;
-  if (ampOf(bike) === null) return sayThereIsNone(asked);
+  if (ampOf(bike) === null) return thereIsNone(asked);
   const now = lampOf(bike, whenToLook(bike));
   const then = lampOf(bike, whileOff(bike, situation));
   // Who came because it goes off at times may tell what it showed then.
