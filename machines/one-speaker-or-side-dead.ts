@@ -10,6 +10,8 @@ import { is } from '../src/steps/outcome.ts';
 import { contactsLook } from '../src/steps/plugs/contacts-look.ts';
 import { lidCheck } from '../src/steps/plugs/lid-check.ts';
 import { pinLook } from '../src/steps/plugs/pin-look.ts';
+import { signalLeadOhms } from '../src/steps/plugs/signal-lead-ohms.ts';
+import { signalLeadTug } from '../src/steps/plugs/signal-lead-tug.ts';
 import { speakerPlug } from '../src/steps/plugs/speaker-plug.ts';
 import { wiggle } from '../src/steps/plugs/wiggle.ts';
 import { bulbToFrame } from '../src/steps/runs/bulb-to-frame.ts';
@@ -60,6 +62,7 @@ export const oneSpeakerOrSideDead = flow(opening, {
     wiggle,
     secondLook,
     pinLook,
+    signalLeadTug,
     unitReplug,
     adapterPairs,
     swapSidesIn,
@@ -85,6 +88,7 @@ export const oneSpeakerOrSideDead = flow(opening, {
     front.in,
     outputSides,
     front.out,
+    signalLeadOhms,
   ],
   safe: [
     // The balance before all that it changes.
