@@ -69,26 +69,3 @@ export function drawAllowedA({
   requireWithin({ shareRatio }, 0, 1);
   return (capacityAh * shareRatio * HOUR_S) / timeS;
 }
-
-/**
- * The exact time of a discharge at any steady current: t = H (C / (I H))^k, C the capacity at the current that empties it
- * in H hours.
- *
- * Source: Peukert's law in the form with rated hours. Valid: lead-acid, k from 1.05 to 1.3, one steady current.
- * @throws {RangeError} if a value is not above 0, or the exponent is not from 1 to 1.5.
- */
-export function dischargeTimeS({
-  capacityAh,
-  ratedHours,
-  drawA,
-  exponent,
-}: {
-  capacityAh: number;
-  ratedHours: number;
-  drawA: number;
-  exponent: number;
-}): number {
-  requirePositive({ capacityAh, ratedHours, drawA });
-  requireWithin({ exponent }, 1, 1.5);
-  return ratedHours * (capacityAh / (drawA * ratedHours)) ** exponent * HOUR_S;
-}

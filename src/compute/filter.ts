@@ -25,7 +25,6 @@ function angle(frequencyHz: number, sampleRateHz: number): { cos: number; sin: n
 }
 
 type Peaking = { centreHz: number; q: number; gainDb: number; sampleRateHz?: number };
-type LowShelf = { cornerHz: number; gainDb: number; sampleRateHz?: number };
 type HighPass = { cornerHz: number; qDb: number; sampleRateHz?: number };
 
 /**
@@ -41,28 +40,6 @@ export function peaking({ centreHz, q, gainDb, sampleRateHz = FILTER_SAMPLE_RATE
   const a = 10 ** (gainDb / 40);
   const alpha = sin / (2 * q);
   return normalised(1 + alpha * a, -2 * cos, 1 - alpha * a, 1 + alpha / a, -2 * cos, 1 - alpha / a);
-}
-
-/**
- * A low shelf: `gainDb` in the bass, half of it (in decibels) at the corner, nothing above. The slope S is fixed at 1.
- *
- * Valid: corner below half the sample rate.
- * @throws {RangeError} if the corner is not above 0 and below half the rate, or the gain is not finite.
- */
-export function lowshelf({ cornerHz, gainDb, sampleRateHz = FILTER_SAMPLE_RATE_HZ }: LowShelf): Coefficients {
-  requireFinite({ gainDb });
-  const { cos, sin } = angle(cornerHz, sampleRateHz);
-  const a = 10 ** (gainDb / 40);
-  const slope = Math.SQRT2 * sin * Math.sqrt(a);
-  const [sum, difference] = [a + 1, a - 1];
-  return normalised(
-    a * (sum - difference * cos + slope),
-    2 * a * (difference - sum * cos),
-    a * (sum - difference * cos - slope),
-    sum + difference * cos + slope,
-    -2 * (difference + sum * cos),
-    sum + difference * cos - slope,
-  );
 }
 
 /**

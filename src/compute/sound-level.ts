@@ -18,17 +18,6 @@ export function levelAtPowerDb({ sensitivityDb, powerW }: { sensitivityDb: numbe
   return sensitivityDb + gainFromPowerRatioDb({ powerRatio: powerW });
 }
 
-/**
- * What distance changes: 20 log10(1 m / r). Source: the inverse square law.
- *
- * Valid: outdoors, away from a speaker by more than its own size. A fairing and a screen reflect.
- * @throws {RangeError} if the distance is not finite and above 0.
- */
-export function distanceGainDb({ distanceM }: { distanceM: number }): number {
-  requirePositive({ distanceM });
-  return gainFromVoltageRatioDb({ voltageRatio: 1 / distanceM });
-}
-
 type Cone = { coneM2: number; excursionM: number };
 
 /**

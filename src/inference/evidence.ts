@@ -33,6 +33,3 @@ export function evidence(model: Model, { observations, repairs }: Knowledge): (c
       .toSorted((a, b) => Math.abs(b.bits) - Math.abs(a.bits));
   };
 }
-
-export const evidenceFor = (model: Model, known: Knowledge, cause: string): readonly Moved[] =>
-  evidence(model, known)(cause);

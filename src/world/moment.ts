@@ -42,8 +42,6 @@ export const ORDINARY_VOLUME = 0.1;
 export const QUIET_VOLUME = 0.02;
 /** What riders call loud: the loudest step that is clean on paper. */
 export const LOUD_VOLUME = 1;
-/** What people do who want more: 3 dB past it. */
-export const TOP_VOLUME = Math.SQRT2;
 
 /** Key on, engine off, a tone of 400 Hz at an ordinary level, nothing taken apart, nothing moved. */
 export const ORDINARY: Moment = {

@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { chargeAddedAh, dischargeTimeS, drawAllowedA, timeToUseS } from '../../src/compute/battery-charge.ts';
+import { chargeAddedAh, drawAllowedA, timeToUseS } from '../../src/compute/battery-charge.ts';
 import { expectClose } from './close.ts';
 import { evenly } from './evenly.ts';
 
@@ -37,18 +37,5 @@ describe('timeToUseS', () => {
         expectClose(timeToUseS({ capacityAh, shareRatio: 0.5, drawA }), days * DAY_S);
       }),
     );
-  });
-});
-
-describe('dischargeTimeS', () => {
-  // Peukert with rated hours: 100 Ah at 20 h; 10 A with k = 1.2 gives 8.7055 h, with 1.1 gives 9.3303 h (the standard
-  // form, worked by hand).
-  it('gives 8.71 h for 10 A from 100 Ah at 20 h and k = 1.2', () => {
-    const at = { capacityAh: 100, ratedHours: 20, drawA: 10 };
-    expectClose(dischargeTimeS({ ...at, exponent: 1.2 }), 8.7055 * HOUR_S, 1e-5);
-    expectClose(dischargeTimeS({ ...at, exponent: 1.1 }), 9.3303 * HOUR_S, 1e-5);
-  });
-  it('gives the plain quotient at k = 1', () => {
-    expectClose(dischargeTimeS({ capacityAh: 28, ratedHours: 10, drawA: 7, exponent: 1 }), 4 * HOUR_S);
   });
 });

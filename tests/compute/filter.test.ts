@@ -1,14 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import {
-  type Coefficients,
-  FILTER_SAMPLE_RATE_HZ,
-  highpass,
-  lowshelf,
-  magnitudeDb,
-  peaking,
-  peakingDb,
-} from '../../src/compute/filter.ts';
+import { type Coefficients, highpass, magnitudeDb, peaking, peakingDb } from '../../src/compute/filter.ts';
 import { expectClose, expectDb } from './close.ts';
 import { evenly } from './evenly.ts';
 
@@ -81,36 +73,6 @@ describe('peakingDb', () => {
         expectDb(peakingDb({ frequencyHz: centreHz, centreHz, q, gainDb, sampleRateHz: rateHz }), gainDb, 1e-6);
       }),
     );
-  });
-});
-
-describe('lowshelf', () => {
-  it.each([
-    [100, 6, [5.9994, 5.9748, 5.6236, 3, 0.3764, 0.0252, 0.0006]],
-    [80, 12, [11.9984, 11.9372, 11.1027, 6, 0.8972, 0.0627, 0.0016]],
-    [80, -12, [-11.9984, -11.9372, -11.1027, -6, -0.8972, -0.0627, -0.0016]],
-  ])('follows the W3C shelf at %i Hz, %d dB', (cornerHz, gainDb, tableDb) => {
-    expectTable(lowshelf({ cornerHz, gainDb }), cornerHz, FILTER_SAMPLE_RATE_HZ, tableDb);
-  });
-  it('gives the W3C coefficients, divided by a0, for 80 Hz, +12 dB', () => {
-    const { b0, b1, b2, a1, a2 } = lowshelf({ cornerHz: 80, gainDb: 12 });
-    expectClose(b0, 1.0052308804120078, 1e-12);
-    expectClose(b1, -1.989434151681093, 1e-12);
-    expectClose(b2, 0.9844209362206326, 1e-12);
-    expectClose(a1, -1.9895156466749462, 1e-12);
-    expectClose(a2, 0.9895703216387868, 1e-12);
-  });
-  it('is at half its gain, in decibels, at the corner', () => {
-    fc.assert(
-      fc.property(corner, gain, (cornerHz, gainDb) => {
-        const atCorner = magnitudeDb({ coefficients: lowshelf({ cornerHz, gainDb }), frequencyHz: cornerHz });
-        expectDb(atCorner, gainDb / 2, 1e-6);
-      }),
-    );
-  });
-  it('refuses a corner at half the sample rate and a gain that is no number', () => {
-    expect(() => lowshelf({ cornerHz: 24_000, gainDb: 6 })).toThrow(/^frequencyHz must be below half/);
-    expect(() => lowshelf({ cornerHz: 80, gainDb: NaN })).toThrow(/^gainDb must be finite, got NaN$/);
   });
 });
 

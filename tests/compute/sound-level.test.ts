@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { coneLevelDb, distanceGainDb, levelAtPowerDb, lowestFrequencyHz } from '../../src/compute/sound-level.ts';
+import { coneLevelDb, levelAtPowerDb, lowestFrequencyHz } from '../../src/compute/sound-level.ts';
 import { expectClose, expectDb } from './close.ts';
 import { evenly } from './evenly.ts';
 
@@ -12,14 +12,6 @@ describe('levelAtPowerDb', () => {
   });
   it('refuses no power: silence has no decibels', () => {
     expect(() => levelAtPowerDb({ sensitivityDb: 90, powerW: 0 })).toThrow(RangeError);
-  });
-});
-
-describe('distanceGainDb', () => {
-  // The inverse square law: 20 log10(1 m / r).
-  it('gains 6.02 dB at half a metre and loses 12.04 at four', () => {
-    expectDb(distanceGainDb({ distanceM: 0.5 }), 6.0206, 1e-4);
-    expectDb(distanceGainDb({ distanceM: 4 }), -12.0412, 1e-4);
   });
 });
 

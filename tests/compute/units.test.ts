@@ -26,7 +26,6 @@ const WITHOUT_UNIT = new Map([
   ['dataBytes', 'bytes, which are its unit'],
   ['HEADER_BYTES', 'bytes, which are its unit'],
   ['durationOf', 'seconds, as every duration here: it gives those of a tone'],
-  ['exponent', 'a pure number'],
   ['AC_DIGITS', 'a count'],
   ['significantDigits', 'a count'],
   ['lowest', 'a limit of the argument checked, which carries the unit'],

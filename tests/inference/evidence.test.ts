@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { evidenceFor } from '../../src/inference/evidence.ts';
+import { evidence } from '../../src/inference/evidence.ts';
 import { posterior, shareOf } from '../../src/inference/posterior.ts';
 import { compile } from '../../src/inference/table.ts';
 import { expectClose } from '../compute/close.ts';
@@ -15,8 +15,8 @@ describe('the evidence of one answer', () => {
       steps: { widget: ['bad', 'good'] },
       rows: [row('third', { widget: [1 / 3, 2 / 3] }), row('sixth', { widget: [1 / 6, 5 / 6] })],
     });
-    const [bad] = evidenceFor(model, knowing([seen('widget', 'bad')]), 'third');
-    const [good] = evidenceFor(model, knowing([seen('widget', 'good')]), 'third');
+    const [bad] = evidence(model, knowing([seen('widget', 'bad')]))('third');
+    const [good] = evidence(model, knowing([seen('widget', 'good')]))('third');
     expect(bad?.bits).toBeLessThan(1);
     expect(bad?.bits).toBeGreaterThan(0.9);
     expect(good?.bits).toBeGreaterThan(Math.log2(0.8));
@@ -30,7 +30,7 @@ const places = rightOrWrong(['a1', 'a2', 'b1'], { a: ['a1', 'a2'], b: ['b1'], c:
 describe('the evidence for a cause', () => {
   const model = compile(places);
   const moved = (cause: string, ...answers: readonly (readonly [string, string])[]) =>
-    evidenceFor(model, knowing(answers.map(([step, outcome]) => seen(step, outcome))), cause);
+    evidence(model, knowing(answers.map(([step, outcome]) => seen(step, outcome))))(cause);
 
   it('speaks for it where it gives the answer and others do not, and against it the other way round', () => {
     const [own] = moved('a', ['a1', 'wrong']);
@@ -45,9 +45,9 @@ describe('the evidence for a cause', () => {
     expect(all.at(-1)?.step).toBe('b1');
   });
   it('is weaker for the second of two answers that say the same under one condition', () => {
-    const apart = evidenceFor(model, knowing([seen('a1', 'wrong'), seen('a2', 'wrong')]), 'a');
+    const apart = evidence(model, knowing([seen('a1', 'wrong'), seen('a2', 'wrong')]))('a');
     const group = 'meter on ohms';
-    const together = evidenceFor(model, knowing([seen('a1', 'wrong', { group }), seen('a2', 'wrong', { group })]), 'a');
+    const together = evidence(model, knowing([seen('a1', 'wrong', { group }), seen('a2', 'wrong', { group })]))('a');
     expect(together[0]?.bits).toBeLessThan(0.8 * (apart[0]?.bits ?? 0));
   });
   it('leaves out answers of which the table says nothing', () => {
@@ -62,7 +62,7 @@ describe('the evidence for a cause', () => {
           return share / (1 - share);
         };
         for (const one of known.observations)
-          for (const { bits } of evidenceFor(any, { ...known, observations: [one] }, 'cause-0'))
+          for (const { bits } of evidence(any, { ...known, observations: [one] })('cause-0'))
             expectClose(2 ** bits * odds([]), odds([one]), 1e-6);
       }),
     );

@@ -4,7 +4,7 @@ import { voltageRatio } from '../../src/compute/decibel.ts';
 import { awgSectionM2, copperResistanceOhm } from '../../src/compute/wire.ts';
 import { magnitude, real } from '../../src/world/complex.ts';
 import { ampInput } from '../../src/world/elements/amp-input.ts';
-import { battery, chargeRatioAt, restV } from '../../src/world/elements/battery.ts';
+import { battery, restV } from '../../src/world/elements/battery.ts';
 import { bridgeOff, bridgeOutput } from '../../src/world/elements/bridge-output.ts';
 import { capacitor } from '../../src/world/elements/capacitor.ts';
 import { coil, coilImpedanceOhm } from '../../src/world/elements/coil.ts';
@@ -141,10 +141,9 @@ describe('battery', () => {
     [0.5, 12.3],
     [0.25, 12],
   ])('rests at %d of its charge at %d V', (charge, volts) => expectClose(restV(charge), volts));
-  it('rests the higher the fuller it is, and the charge can be read back from the volts', () => {
-    fc.assert(fc.property(evenly(0, 1), (charge) => expectClose(chargeRatioAt(restV(charge)) + 1, charge + 1)));
-    expect(chargeRatioAt(13.5)).toBe(1);
-    expect(chargeRatioAt(10)).toBe(0);
+  it('rests the higher the fuller it is', () => {
+    const rising = [0, 0.1, 0.25, 0.4, 0.5, 0.6, 0.75, 0.9, 1].map(restV);
+    expect(rising).toEqual([...new Set(rising)].toSorted((a, b) => a - b));
   });
 });
 

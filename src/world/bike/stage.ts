@@ -1,5 +1,5 @@
 import { HALF_SUPPLY_HIGHEST_RATIO, HALF_SUPPLY_LOWEST_RATIO } from '../../compute/half-supply.ts';
-import { CORNERS, type Corner, type PerCorner } from '../../rig/corner.ts';
+import { CORNERS, type Corner } from '../../rig/corner.ts';
 import { magnitude, real } from '../complex.ts';
 import { type Bridge, bridgeOff, bridgeOutput } from '../elements/bridge-output.ts';
 import { voltageSource } from '../elements/source.ts';
@@ -64,4 +64,3 @@ export const legDcA = (solution: Solved, name: string, corner: Corner): number =
   Math.max(...solution.flows(`${name} ${corner}`).map(({ currentA }) => magnitude(currentA)));
 
 export const TEST_TONE_HZ = 400;
-export type ByCorner<T> = PerCorner<T | null>;

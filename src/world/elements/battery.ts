@@ -16,14 +16,6 @@ export function restV(chargeRatio: number): number {
   return low + (at - below) * (high - low);
 }
 
-/** The state of charge that rests at these volts: the inverse of `restV`, 0 and 1 beyond its ends. */
-export function chargeRatioAt(volts: number): number {
-  const above = REST_V.findIndex((v) => v >= volts);
-  if (above <= 0) return above === 0 ? 0 : 1;
-  const [low, high] = [REST_V[above - 1] as number, REST_V[above] as number];
-  return (above - 1 + (volts - low) / (high - low)) / (REST_V.length - 1);
-}
-
 /** A battery: its rest volts behind its inner resistance. To a tone it is that resistance alone. */
 export const battery = (
   id: string,

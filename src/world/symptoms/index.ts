@@ -1,4 +1,3 @@
-import type { World } from '../state.ts';
 import { batteryFlatOrLow, mirroringWontStart, speakersBlowAgain } from './energy.ts';
 import {
   ampGoesOff,
@@ -10,7 +9,7 @@ import {
   oneSpeakerOrSideDead,
   rearWeak,
 } from './silence.ts';
-import { type Complaint, type ComplaintId, type Ridden, ridden } from './symptom.ts';
+import type { Complaint, ComplaintId, Ridden } from './symptom.ts';
 import { bassCancels, distortionAtVolume, eqChanges, thinNoBass, whineOrTicking } from './tone.ts';
 
 export { type WhenOff, whenAmpGoesOff } from './silence.ts';
@@ -44,6 +43,3 @@ export const COMPLAINTS: Readonly<Record<ComplaintId, (bike: Ridden) => Complain
   'speakers-blow-again': speakersBlowAgain,
   'mirroring-wont-start': mirroringWontStart,
 };
-
-/** Whether a bike has the complaint that starts a flow. */
-export const hasSymptom = (complaint: ComplaintId, world: World): Complaint => COMPLAINTS[complaint](ridden(world));
