@@ -1,4 +1,1 @@
-import { asFitted } from '../as-fitted.ts';
-import type { Say } from '../observer.ts';
-
-export const sayAmpsDrive: Say = asFitted;
+export { asFitted as sayAmpsDrive } from '../as-fitted.ts';

@@ -1,4 +1,1 @@
-import { asFitted } from '../as-fitted.ts';
-import type { Say } from '../observer.ts';
-
-export const sayDeliveredAmp: Say = asFitted;
+export { asFitted as sayDeliveredAmp } from '../as-fitted.ts';

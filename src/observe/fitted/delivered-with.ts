@@ -1,4 +1,1 @@
-import { asFitted } from '../as-fitted.ts';
-import type { Say } from '../observer.ts';
-
-export const sayDeliveredWith: Say = asFitted;
+export { asFitted as sayDeliveredWith } from '../as-fitted.ts';

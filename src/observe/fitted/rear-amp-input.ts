@@ -1,4 +1,1 @@
-import { ofTheRearAmp } from '../as-fitted.ts';
-import type { Say } from '../observer.ts';
-
-export const sayRearAmpInput: Say = ofTheRearAmp;
+export { ofTheRearAmp as sayRearAmpInput } from '../as-fitted.ts';

@@ -1,4 +1,1 @@
-import { ofTheRearAmp } from '../as-fitted.ts';
-import type { Say } from '../observer.ts';
-
-export const sayRearAmpTurnOn: Say = ofTheRearAmp;
+export { ofTheRearAmp as sayRearAmpTurnOn } from '../as-fitted.ts';

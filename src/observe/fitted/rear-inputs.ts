@@ -1,4 +1,1 @@
-import { ofTheRearAmp } from '../as-fitted.ts';
-import type { Say } from '../observer.ts';
-
-export const sayRearInputs: Say = ofTheRearAmp;
+export { ofTheRearAmp as sayRearInputs } from '../as-fitted.ts';

@@ -1,4 +1,1 @@
-import { asFitted } from '../as-fitted.ts';
-import type { Say } from '../observer.ts';
-
-export const sayRearRating: Say = asFitted;
+export { asFitted as sayRearRating } from '../as-fitted.ts';

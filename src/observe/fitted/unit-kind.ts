@@ -1,4 +1,1 @@
-import { asFitted } from '../as-fitted.ts';
-import type { Say } from '../observer.ts';
-
-export const sayUnitKind: Say = asFitted;
+export { asFitted as sayUnitKind } from '../as-fitted.ts';

@@ -1,6 +1,1 @@
-import { CANNOT, oneOf, option, type Say } from '../observer.ts';
-
-export const sayToneHistory: Say = ({ found, observer }) => {
-  const { history } = found.world;
-  return history === 'unknown' ? CANNOT : option(oneOf(observer, history.before));
-};
+export { asRemembered as sayToneHistory } from '../as-remembered.ts';
