@@ -8,6 +8,7 @@ import { newPlusLead, plusLeadFigures, plusLeadInWords, plusLeadParts } from './
 import type { ReadFirst } from './read-first.ts';
 import type { MainFuse, RepairAction } from './repair-action.ts';
 import { ampOf } from './the-amp.ts';
+import { FITTER } from './who.ts';
 
 /** The fuse in the positive lead of an amplifier, and the lead that it is for: one is never named without the other. */
 
@@ -66,7 +67,7 @@ export const fuseLast = (f: Findings): readonly string[] => [
 ];
 
 /** The lead to buy where no fuse protects the one that is there. */
-export const newLeadParts = (f: Findings): readonly string[] => (wantsNewLead(f) ? plusLeadParts(f) : []);
+const newLeadParts = (f: Findings): readonly string[] => (wantsNewLead(f) ? plusLeadParts(f) : []);
 
 /** What to buy. */
 export function fuseParts(f: Findings): readonly string[] {
@@ -100,3 +101,13 @@ export const renewHolder = (f: Findings): readonly RepairAction[] =>
   wantsNewLead(f)
     ? [{ do: 'renew-holder', fuseA: newPlusLead(f).fuseA, onceLampIsDark: true }, newLead(f)]
     : [{ do: 'renew-holder', ...fuseOnLead(f), onceLampIsDark: true }];
+
+/** What a new holder takes, whatever is cut out for it. */
+export const newHolder = (f: Findings) => ({
+  readFirst: FUSE_READS,
+  repair: renewHolder(f),
+  tools: 'Crimp tool, spanner, a 21 to 55 W lamp on two leads',
+  minutes: 40,
+  who: FITTER,
+  parts: ['Sealed fuse holder for the section of the lead, two crimp lugs', ...newLeadParts(f)],
+});

@@ -1,7 +1,6 @@
 import type { Cause } from '../cause.ts';
-import { FUSE_READS, fuseFigures, fuseLast, newLeadParts, renewHolder } from '../main-fuse.ts';
+import { fuseFigures, fuseLast, newHolder } from '../main-fuse.ts';
 import { AmpName, ampName } from '../the-amp.ts';
-import { FITTER } from '../who.ts';
 
 export const breakerTripsHot: Cause = {
   id: 'breaker-trips-hot',
@@ -20,18 +19,13 @@ export const breakerTripsHot: Cause = {
     background:
       'A breaker opens by heat: that of the current, or that of the engine beside it. A light that goes out, and shows no fault, says that the supply went.',
     numbers: fuseFigures(f),
-    readFirst: FUSE_READS,
-    repair: renewHolder(f),
+    ...newHolder(f),
     fix: [
       'Engine cold. Key off, battery negative off.',
       'Take the breaker out, back to bright copper.',
       'Fit a sealed holder with crimped lugs, out of the spray and the heat, within a hand’s width of the battery.',
       ...fuseLast(f),
     ],
-    tools: 'Crimp tool, spanner, a 21 to 55 W lamp on two leads',
-    minutes: 40,
-    who: FITTER,
-    parts: ['Sealed fuse holder for the section of the lead, two crimp lugs', ...newLeadParts(f)],
     notBuy: ['An amplifier: it was not the one that got hot.', 'A bigger breaker: then nothing protects the lead.'],
     proofOfCure: {
       byEar: 'The ride on which it failed, as warm a day and as long: its light stays on.',

@@ -1,10 +1,9 @@
 import type { Findings } from '../../steps/outcome.ts';
 import type { Cause } from '../cause.ts';
 import type { Figure } from '../figure.ts';
-import { FUSE_READS, fuseFigures, fuseLast, newLeadParts, renewHolder } from '../main-fuse.ts';
+import { fuseFigures, fuseLast, newHolder } from '../main-fuse.ts';
 import { CUT_OUT, LAMP_NEEDS, LAMP_ON, readFigures } from '../supply-ways.ts';
 import { AmpName, ampName } from '../the-amp.ts';
-import { FITTER } from '../who.ts';
 
 /** Across a holder with its fuse, at the current of a 55 W lamp. Common practice, no published source. */
 const HOLDER_HEALTHY_V = 0.025;
@@ -46,18 +45,13 @@ export const fuseHolderBad: Cause = {
     background:
       'A holder like this shows full battery volts on a meter until current flows. A good fuse in it proves nothing.',
     numbers: [...holderFigures(f), ...readFigures(f, 'plus'), CUT_OUT, ...fuseFigures(f)],
-    readFirst: FUSE_READS,
-    repair: renewHolder(f),
+    ...newHolder(f),
     fix: [
       'Key off, fuse out, meter on ohms across the fuse: next to nothing? If not, the fuse is open as well.',
       'Battery negative off. Cut the old holder out, back to bright copper.',
       'Fit a sealed holder with crimped lugs, out of the spray, within a hand’s width of the battery.',
       ...fuseLast(f),
     ],
-    tools: 'Crimp tool, spanner, a 21 to 55 W lamp on two leads',
-    minutes: 40,
-    who: FITTER,
-    parts: ['Sealed fuse holder for the section of the lead, two crimp lugs', ...newLeadParts(f)],
     notBuy: ['An amplifier: it never got its current.', 'A bigger fuse: the holder is the trouble.'],
     cautions: ['ohms-dead'],
     proofOfCure: {

@@ -1,9 +1,8 @@
 import { cautionsOfCheck } from '../../causes/action-cautions.ts';
-import { CAUTIONS, type CautionId } from '../../steps/cautions.ts';
+import type { CautionId } from '../../steps/cautions.ts';
 import { inWords, type Step } from '../../steps/step.ts';
-import { byWord } from '../caution/signal-words.ts';
 import type { Section } from '../flow/Sheet.tsx';
-import { factSection } from '../flow/sheet-sections.ts';
+import { cautionSection, factSection } from '../flow/sheet-sections.ts';
 import { shareInWords } from './shares.ts';
 import type { FaultView } from './view.ts';
 
@@ -32,13 +31,9 @@ export function listSections(view: FaultView, causes: readonly string[], title: 
     const ruledOut = view.ruledOut.has(cause) ? ' Ruled out.' : '';
     return `${view.nameOf(cause)}, ${shareInWords(view.shareOf(cause))}.${ruledOut}${check === undefined ? '' : ` ${check}`}`;
   });
-  const cautions = [...cautionsByCause(view, causes).values()].flat();
   return [
     { title: 'What is known', lines: [`${title}. Not proved: nothing is bought or booked before a check says which.`] },
-    {
-      title: 'Cautions',
-      lines: byWord(cautions).flatMap(([word, own]) => own.map((id) => `${word.toUpperCase()}: ${CAUTIONS[id]}`)),
-    },
+    cautionSection([...cautionsByCause(view, causes).values()].flat()),
     { title: 'Left, each with the check that tells', lines: checks, numbered: true },
     { title: 'To be measured first', lines: measuredFirst(view).map((step) => inWords(step.ask, standing)) },
     factSection(standing),

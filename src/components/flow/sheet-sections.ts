@@ -18,6 +18,11 @@ interface Fix {
   readonly cautions: readonly CautionId[];
 }
 
+export const cautionSection = (cautions: readonly CautionId[]): Section => ({
+  title: 'Cautions',
+  lines: byWord(cautions).flatMap(([word, own]) => own.map((id) => `${word.toUpperCase()}: ${CAUTIONS[id]}`)),
+});
+
 /** Cautions come before the work that they are for. */
 export const fixSections = ({
   fix,
@@ -29,10 +34,7 @@ export const fixSections = ({
   ifDoneAnyway,
   cautions,
 }: Fix): readonly Section[] => [
-  {
-    title: 'Cautions',
-    lines: byWord(cautions).flatMap(([word, own]) => own.map((id) => `${word.toUpperCase()}: ${CAUTIONS[id]}`)),
-  },
+  cautionSection(cautions),
   { title: 'Do this', lines: fix, numbered: true },
   { title: 'What it takes', lines: [`${tools}; ${minutesInWords(minutes)}`, ...parts, who] },
   { title: 'Don’t pay for', lines: [...notBuy, ...(ifDoneAnyway ? [ifDoneAnyway] : [])] },

@@ -1,9 +1,10 @@
+import { lookAt } from '../../../observe/bike.ts';
 import { type Corner, cornersOf, sideOf } from '../../../rig/corner.ts';
 import type { ReadingStep, Situation } from '../../../steps/step.ts';
 import { stepName } from '../../../steps/subject.ts';
 import type { TestPoint } from '../../../steps/test-points.ts';
 import type { Moment } from '../../../world/moment.ts';
-import { dcV, type Look, ohms } from '../../../world/probe.ts';
+import { dcV, ohms } from '../../../world/probe.ts';
 import type { World } from '../../../world/state.ts';
 import type { Ridden } from '../../../world/symptoms/index.ts';
 import { ground, spotOf } from '../../../world/test-points.ts';
@@ -57,28 +58,19 @@ const CONDITIONS: Readonly<Record<string, Partial<Moment>>> = {
 };
 export const conditionOf = (step: ReadingStep): Partial<Moment> => CONDITIONS[stepName(step)] ?? {};
 
-function lookAt(bike: Ridden, moment: Partial<Moment>): Look | null {
-  const seen = bike.at(moment);
-  return seen.now.ok ? { world: bike.world, moment: seen.moment, now: seen.now } : null;
-}
-
-/** DC between two places of the bike, or null where one of them is not there. */
-export function dcBetween(bike: Ridden, moment: Partial<Moment>, { red, black }: Points, corner: Corner) {
-  const look = lookAt(bike, moment);
-  const [plus, minus] = [spotOf(red, bike.world, corner), spotOf(black, bike.world, corner)];
-  if (!look || !plus || !minus) return null;
-  const read = dcV(look, plus, minus);
-  return read.ok ? read.value : null;
-}
-
-/** Ohms between two places of a bike that is off, or null where one of them is not there. */
-export function ohmsBetween(bike: Ridden, moment: Partial<Moment>, { red, black }: Points, corner: Corner) {
-  const look = lookAt(bike, moment);
-  const [plus, minus] = [spotOf(red, bike.world, corner), spotOf(black, bike.world, corner)];
-  if (!look || !plus || !minus) return null;
-  const read = ohms(look, plus, minus);
-  return read.ok ? read.value : null;
-}
+/** What a meter reads between two places of the bike, or null where one of them is not there. */
+const between =
+  (reads: typeof dcV) =>
+  (bike: Ridden, moment: Partial<Moment>, { red, black }: Points, corner: Corner): number | null => {
+    const look = lookAt(bike, moment);
+    const [plus, minus] = [spotOf(red, bike.world, corner), spotOf(black, bike.world, corner)];
+    if (!look || !plus || !minus) return null;
+    const read = reads(look, plus, minus);
+    return read.ok ? read.value : null;
+  };
+export const dcBetween = between(dcV);
+/** Of a bike that is off. */
+export const ohmsBetween = between(ohms);
 
 /** DC of a place against ground, with the music paused; nothing where there is no such place. */
 export function restsAtV(bike: Ridden, point: TestPoint, corner: Corner): number {
