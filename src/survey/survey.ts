@@ -56,6 +56,12 @@ const INSTEAD_OF: Readonly<Record<string, string>> = {
 const ENDS_ASKING: readonly string[] = ['fuse-lamp', 'spare-fuse'];
 const CANNOT: Answer = { cannot: true };
 
+/**
+ * What happened before it failed. Of a past that is not known “nothing I know of” is all that is ever said: counted, an honest
+ * “nothing” would speak for whatever nobody thought of and for nothing else.
+ */
+const HAPPENED_BEFORE = new Set(['last-change']);
+
 const add = (counts: Counts, step: string, outcome: string, times: number): void => {
   const own = counts.get(step) ?? new Map<string, number>();
   own.set(outcome, (own.get(outcome) ?? 0) + times);
@@ -116,6 +122,7 @@ function lookAt({ steps }: Survey, bike: Ridden, rig: Rig): Counts {
     const isAsked = askedOn(steps, { rig: first.base.rig, facts });
     for (const step of of) {
       if (KNOWN_FIRST.has(step.id) || !isAsked(step)) continue;
+      if (bike.world.history === 'unknown' && HAPPENED_BEFORE.has(step.id)) continue;
       // Where a step is judged by what another one read, that was read before.
       const outcome = outcomeOf(step, { ...first.base, facts });
       if (outcome !== undefined && outcome !== 'cannot') add(counts, step.id, outcome, times);

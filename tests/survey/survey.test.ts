@@ -3,6 +3,7 @@ import { FAULT_FLOWS } from '../../src/case/flows.ts';
 import { CAUSES } from '../../src/causes/all.ts';
 import { type Found, gathered, lookOver, type Survey } from '../../src/survey/survey.ts';
 import { causeOfFault, surveyOf } from '../../src/survey/survey-of.ts';
+import { UNLISTED } from '../../src/survey/unlisted.ts';
 import { type Fault, keyOf } from '../../src/world/faults/index.ts';
 import { even } from '../../src/world/faults/kit.ts';
 import { healthyWorld } from '../../src/world/healthy.ts';
@@ -20,6 +21,9 @@ const SHOWN_BY: Readonly<Record<string, Readonly<Record<string, string>>>> = {
   },
 };
 
+/** What is told of the time before it failed. */
+const PAST = new Set(['last-change', 'rear-history', 'amp-history', 'tone-history', 'harsh-history']);
+
 describe.each(FAULT_FLOWS)('the survey for %s', (id, listed) => {
   it('looks at what stands in for a reading, or for a lamp, although both can be read', async () => {
     const what = surveyOf(listed, await listed.load(), CAUSES, 1);
@@ -27,6 +31,15 @@ describe.each(FAULT_FLOWS)('the survey for %s', (id, listed) => {
     const faults = what.faults.filter((fault) => Object.values(shown).includes(keyOf(fault)));
     const seen = new Set(lookOver({ ...what, faults }).flatMap(({ counts }) => [...counts.keys()]));
     expect(Object.keys(shown).filter((step) => !seen.has(step))).toEqual([]);
+  }, 120_000);
+  // Most faults come with no event that anybody knows of: common practice, no published source.
+  it('knows nothing of the past of what nobody thought of, so that “nothing I know of” does not speak for it', async () => {
+    const flow = await listed.load();
+    const what = surveyOf(listed, flow, CAUSES, 4);
+    const seen = lookOver({ ...what, faults: UNLISTED });
+    expect(seen.length).toBeGreaterThan(0);
+    const told = seen.flatMap(({ counts }) => [...counts.keys()].filter((step) => PAST.has(step)));
+    expect([...new Set(told)]).toEqual([]);
   }, 120_000);
 });
 
