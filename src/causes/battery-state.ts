@@ -1,3 +1,4 @@
+import { RIPPLE_BAD_V, RIPPLE_USUAL_V } from '../compute/alternator.ts';
 import {
   CHARGING_HEALTHY_HIGHEST_V,
   CHARGING_HEALTHY_LOWEST_V,
@@ -62,6 +63,39 @@ export const CHARGING_FIGURE: Figure = {
   value: [CHARGING_HEALTHY_LOWEST_V, CHARGING_HEALTHY_HIGHEST_V],
   unit: 'V',
 };
+
+/** At idle and with the revs up, where both were read. */
+export function chargingRead(f: Findings): readonly Figure[] {
+  const { idleV, fastV } = f.values('charging-volts');
+  return [
+    ...(idleV === undefined
+      ? []
+      : [{ id: 'charging-idle-read', label: 'At idle, as read', value: idleV, unit: 'V', digits: 3 } as const]),
+    ...(fastV === undefined
+      ? []
+      : [{ id: 'charging-fast-read', label: 'At 3000 rpm, as read', value: fastV, unit: 'V', digits: 3 } as const]),
+  ];
+}
+
+/** What the charging leaves on the battery, where it was read. */
+export function rippleRead(f: Findings): readonly Figure[] {
+  const { rippleV } = f.values('battery-ripple');
+  return rippleV === undefined
+    ? []
+    : [{ id: 'ripple-read', label: 'AC at the posts, as read', value: rippleV, unit: 'V' }];
+}
+
+export const RIPPLE_FIGURES: readonly Figure[] = [
+  { id: 'ripple-usual', label: 'AC at the posts, usual', value: RIPPLE_USUAL_V, unit: 'V', limit: 'at most' },
+  { id: 'ripple-bad', label: 'Far too much', value: RIPPLE_BAD_V, unit: 'V', limit: 'above' },
+];
+
+/** Regulator or stator: what whoever is used to it reads, and what it says. */
+export const STATOR_CHECK: readonly string[] = [
+  'Engine off, stator plug apart, meter on ohms: open from each of its pins to the frame, next to nothing between any two.',
+  'Outdoors, plug apart, meter on AC, probes pushed in before you start the engine: three readings the same? There are more than 60 V here: hands off, and leave it to a workshop if you are not used to it.',
+  'All three the same: the regulator. One odd, or ohms to the frame: the stator or its plug. Replace that one.',
+];
 
 /** What it lost to the lamp is its inner resistance, and that tells what full bass does to it. */
 export function givesWay(f: Findings): readonly Figure[] {

@@ -75,7 +75,10 @@ export type RepairAction =
   | { readonly do: 'uncross-pairs' }
   | { readonly do: 'turn-polarity'; readonly where: Where }
   /** Away from what it picks up, or what puts it there quietened. */
-  | { readonly do: 'part-from-noise'; readonly of: 'signal-lead' | 'phone-lead' | 'sparks' | 'other-device' }
+  | {
+      readonly do: 'part-from-noise';
+      readonly of: 'signal-lead' | 'phone-lead' | 'converter' | 'sparks' | 'other-device';
+    }
   // The phone and its link.
   | { readonly do: 'pair-anew' }
   | { readonly do: 'end-voice-mode' }

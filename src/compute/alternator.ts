@@ -3,6 +3,13 @@ import { requirePositive, requireWhole, requireWithin } from './require.ts';
 /** Pulses of a six-diode rectifier in one cycle of its three phases. Source: Lessons In Electric Circuits, as below. */
 export const PULSES_PER_CYCLE = 6;
 
+/**
+ * AC volts at the posts of a battery with the engine running: so much is usual, and above the second something is bad.
+ * Common practice, no published source.
+ */
+export const RIPPLE_USUAL_V = 0.2;
+export const RIPPLE_BAD_V = 0.5;
+
 type Turning = { engineRpm: number; polePairs: number; driveRatio?: number };
 
 /**

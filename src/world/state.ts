@@ -195,7 +195,7 @@ export interface Speaker {
 /** One noise and where it gets in. Volts are what it adds there. */
 export interface Noise {
   readonly kind: 'follows' | 'ticks' | 'steady';
-  readonly enters: 'amp-input' | 'amp-ground' | 'source-lead';
+  readonly enters: 'amp-input' | 'amp-ground' | 'converter' | 'source-lead';
   readonly levelV: number;
 }
 

@@ -62,7 +62,7 @@ const ACTIONS: { readonly [D in Do]: readonly Of<D>[] } = {
   'join-looms': [{ do: 'join-looms' }],
   'uncross-pairs': [{ do: 'uncross-pairs' }],
   'turn-polarity': [{ do: 'turn-polarity', where: 'all' }],
-  'part-from-noise': (['signal-lead', 'phone-lead', 'sparks', 'other-device'] as const).map((of) => ({
+  'part-from-noise': (['signal-lead', 'phone-lead', 'converter', 'sparks', 'other-device'] as const).map((of) => ({
     do: 'part-from-noise',
     of,
   })),

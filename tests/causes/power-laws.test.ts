@@ -48,6 +48,7 @@ const OWNED: Readonly<Record<string, readonly string[]>> = {
   'battery-cuts-off': ['battery-cuts-off'],
   'charging-too-low': ['regulator-out-of-range@low', 'stator-phase-lost', 'load-above-idle-output'],
   'charging-too-high': ['regulator-out-of-range@high'],
+  'charging-ripples': ['regulator-ripple'],
 };
 
 describe('the causes of the power side', () => {

@@ -49,6 +49,7 @@ const WORDS: Readonly<Record<string, RegExp>> = {
   'turn-down': /Go back one: that is the top/,
   'tune-for-riding': /outdoors with the engine running|for the road, with the engine running/,
   'part-from-noise phone-lead': /Charging lead off the phone: gone\?/,
+  'part-from-noise converter': /ground to the amplifier’s ground terminal and nowhere else/,
   'part-from-noise signal-lead': /a hand’s width from charging/,
   'turn-polarity': /swap the two wires/i,
   'seal-mount': /foam tape all round under the frame/,

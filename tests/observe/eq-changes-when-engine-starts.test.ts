@@ -1,12 +1,17 @@
 import { describe, expect, it } from 'vitest';
+import { drawFrom } from '../../src/observe/draw.ts';
+import { observe } from '../../src/observe/index.ts';
 import { engineCompare } from '../../src/steps/ears/engine-compare.ts';
+import { revsCompare } from '../../src/steps/ears/revs-compare.ts';
 import { tonesOff } from '../../src/steps/profile/tones-off.ts';
 import { tonesRunning } from '../../src/steps/profile/tones-running.ts';
 import { speedOff } from '../../src/steps/settings/speed-off.ts';
 import type { Step } from '../../src/steps/step.ts';
 import { FAULTS, keyOf, severityAt } from '../../src/world/faults/index.ts';
 import { healthyWorld } from '../../src/world/healthy.ts';
+import { EXACT_METER } from '../../src/world/meter.ts';
 import { COMPLAINTS, type Ridden, ridden } from '../../src/world/symptoms/index.ts';
+import { sagsAtIdle } from '../../src/world/symptoms/tone.ts';
 import { bikesOf, type Named, parse, type RowMeans, shownAt } from './compare.ts';
 import { MATRIX_EQ_CHANGES } from './matrix-eq-changes-when-engine-starts.ts';
 import { TWENTY_RIGS } from './rigs.ts';
@@ -66,6 +71,15 @@ const withFault = (key: string, name: string, share = 0.5): Ridden => {
   return ridden(fault.apply(healthyWorld(TWENTY_RIGS[name] ?? {}), severityAt(fault, share)));
 };
 const BY_WIRE = 'front and rear on one amplifier by wire';
+const seenBy = (step: { readonly id: string }, bike: Ridden, seed = 'seen') => {
+  const answer = observe(
+    step as Step,
+    bike,
+    { rig: bike.world.rig, facts: {} },
+    { meter: EXACT_METER, draw: drawFrom(seed) },
+  );
+  return 'option' in answer ? answer.option : 'cannot';
+};
 const complains = (bike: Ridden) => COMPLAINTS['eq-changes-when-engine-starts'](bike);
 
 describe('the complaint', () => {
@@ -84,6 +98,18 @@ describe('the complaint', () => {
       ),
     );
     expect(weak).toBe(true);
+  });
+  // At idle the alternator makes least: more than that is taken from the battery. Common practice, no published source.
+  it('is there where heated gear takes more than is made at idle, and revs or the gear off put it right', () => {
+    const found = Object.keys(TWENTY_RIGS)
+      .flatMap((name) => [0.05, 0.5, 0.95].map((share) => withFault('load-above-idle-output', name, share)))
+      .filter(sagsAtIdle);
+    expect(found.length).toBeGreaterThan(0);
+    for (const bike of found) {
+      expect(complains(bike)).toBe('yes');
+      expect(['gear', 'revs']).toContain(seenBy(revsCompare, bike));
+    }
+    expect(found.some((bike) => seenBy(revsCompare, bike) === 'gear')).toBe(true);
   });
   it('is not there for what sounds ugly in both states', () => {
     expect(complains(withFault('coil-rubbing-or-cone-torn', BY_WIRE))).toBe('no');

@@ -16,6 +16,7 @@ import { coilOhms } from '../../src/steps/runs/coil-ohms.ts';
 import { runOhms } from '../../src/steps/runs/run-ohms.ts';
 import { wireToFrame } from '../../src/steps/runs/wire-to-frame.ts';
 import { type Band, bandOf, type ReadingStep, type Situation, shownBand, type Values } from '../../src/steps/step.ts';
+import { batteryRipple } from '../../src/steps/supply/battery-ripple.ts';
 import { chargingVolts } from '../../src/steps/supply/charging-volts.ts';
 import { fuseSides } from '../../src/steps/supply/fuse-sides.ts';
 import { jointDrop } from '../../src/steps/supply/joint-drop.ts';
@@ -191,6 +192,7 @@ const MEANINGS: readonly Meant[] = [
       return [inV === 'healthy' && outV === 'healthy' ? 'whole' : 'sags'];
     },
   ],
+  [batteryRipple, ({ rippleV }) => [rippleV === 'smooth' ? 'ok' : rippleV === 'far too much' ? 'high' : 'raised']],
   [topStep, ({ topV }) => [topV === 'full' || topV === 'lowered' ? topV : 'unclear']],
   // The digits of the meter can leave it open what the band says.
   [tonesOff, ({ v80V }) => ['unclear', v80V ?? 'boosted']],

@@ -82,13 +82,14 @@ describe('the conditions of the steps', () => {
       expect(step.conditions?.filter((id) => id.startsWith('meter-on-')).length, step.id).toBe(1);
     }
   });
-  it('name the range that fits the readings: ohms on a dead bike, AC for tones, DC against battery negative', () => {
+  it('name the range that fits the readings: ohms on a dead bike, AC for tones and ripple, DC against battery negative', () => {
     for (const step of STEPS) {
       if (step.kind !== 'reading') continue;
       const units = new Set(Object.values(step.readings).map(({ unit }) => unit));
       if (units.has('Ω'))
         expect(step.conditions, step.id).toEqual(expect.arrayContaining(['meter-on-ohms', 'key-off']));
-      else if (step.tones) expect(step.conditions, step.id).toContain('meter-on-ac');
+      else if (step.tones || Object.values(step.readings).every(({ label }) => /^AC\b/.test(label)))
+        expect(step.conditions, step.id).toContain('meter-on-ac');
       else expect(step.conditions, step.id).toContain('meter-on-dc');
       const against = typeof step.probes === 'function' ? step.probes(ANY_BIKE) : step.probes;
       if (against !== 'not drawn' && against.black === 'battery-minus')

@@ -428,6 +428,7 @@ describe('every step', () => {
       { 'unit-kind': 'replaced', 'unit-screen': 'normal' },
       { 'where-harsh': 'rear-left', 'engine-compare': 'noise' },
       { 'what-plays': 'all' },
+      { 'loud-compare': 'ugly' },
       { 'which-corner': 'thin' },
     ];
     const ofFront = (outcomes: Outcomes): Outcomes =>

@@ -4,6 +4,7 @@ import type { KnownAmp, Rig } from '../../src/rig/rig.ts';
 import { ampChannels } from '../../src/steps/fitted/amp-channels.ts';
 import { batteryKind } from '../../src/steps/fitted/battery-kind.ts';
 import { channelsOf, drawA } from '../../src/steps/supply/amp-feed.ts';
+import { batteryRipple } from '../../src/steps/supply/battery-ripple.ts';
 import { chargingVolts } from '../../src/steps/supply/charging-volts.ts';
 import { jointDrop } from '../../src/steps/supply/joint-drop.ts';
 import { lowestVolts } from '../../src/steps/supply/lowest-volts.ts';
@@ -78,6 +79,20 @@ describe('the battery with the engine running', () => {
     [15, 14.4, 'high'],
   ])('%f V at idle and %f V at 3000 rpm mean: %s', (idleV, fastV, outcome) => {
     expect(judged(chargingVolts, { idleV, fastV }, S)).toBe(outcome);
+  });
+});
+
+describe('what the charging leaves on the battery', () => {
+  // Common practice, no published source: up to 0.2 V AC is usual, more than 0.5 V is bad.
+  it.each([
+    [0, 'ok'],
+    [0.19, 'ok'],
+    [0.2, 'raised'],
+    [0.49, 'raised'],
+    [0.5, 'high'],
+    [2.5, 'high'],
+  ])('%f V AC at the posts mean: %s', (rippleV, outcome) => {
+    expect(judged(batteryRipple, { rippleV }, S)).toBe(outcome);
   });
 });
 

@@ -1,5 +1,6 @@
 import { formatQuantity } from '../../compute/quantity.ts';
 import { estimate } from '../../rig/rig.ts';
+import { type Findings, is } from '../../steps/outcome.ts';
 import {
   batteryRead,
   CHARGING_BAND,
@@ -8,7 +9,9 @@ import {
   KEY_ON_FIGURES,
   KEY_ON_OR_MORE,
   NEARLY_EMPTY,
+  RIPPLE_FIGURES,
   RUNNING,
+  rippleRead,
   staysOn,
   whatItFeeds,
 } from '../battery-state.ts';
@@ -16,6 +19,9 @@ import type { Cause } from '../cause.ts';
 import { CUT_OUT } from '../supply-ways.ts';
 import { isWithoutAmp } from '../the-amp.ts';
 import { YOURSELF } from '../who.ts';
+
+/** It came because of a noise, not because something gives way. */
+const whines = (f: Findings): boolean => is(f, 'engine-compare', 'noise');
 
 export const batteryWorn: Cause = {
   id: 'battery-worn',
@@ -32,8 +38,16 @@ export const batteryWorn: Cause = {
   article: 'the-charging-system',
   remedy: (f) => ({
     what: 'The battery sags under load: its internal resistance is up and its capacity is gone.',
-    background: 'Three to five years, or one deep discharge, will do it. With no load it may read fine.',
-    numbers: [...batteryRead(f), ...givesWay(f), ...KEY_ON_FIGURES, ...(isWithoutAmp(f) ? [] : [CUT_OUT])],
+    background: whines(f)
+      ? 'It also smooths the ripple of the charging no more, and the amplifier makes a whine of that. Three to five years, or one deep discharge, will do it.'
+      : 'Three to five years, or one deep discharge, will do it. With no load it may read fine.',
+    numbers: [
+      ...batteryRead(f),
+      ...givesWay(f),
+      ...(whines(f) ? [...rippleRead(f), ...RIPPLE_FIGURES] : []),
+      ...KEY_ON_FIGURES,
+      ...(isWithoutAmp(f) ? [] : [CUT_OUT]),
+    ],
     repair: [{ do: 'replace-battery' }],
     fix: [
       `Charge the old one fully first, then four hours’ rest. ${FULL_AND_RESTED} Key on for fifteen minutes: ${NEARLY_EMPTY}, it is worn.`,
@@ -54,7 +68,9 @@ export const batteryWorn: Cause = {
     ],
     cautions: ['outdoors', 'hot'],
     proofOfCure: {
-      byEar: `Ten minutes at the volume where it failed, engine off: ${staysOn(f)}, and the bike starts.`,
+      byEar: whines(f)
+        ? 'Outdoors, idling and at 3000 rpm, music paused: the whine is gone. Still there: it is not the battery alone.'
+        : `Ten minutes at the volume where it failed, engine off: ${staysOn(f)}, and the bike starts.`,
       byMeter: `Key on, music playing: ${KEY_ON_OR_MORE} at the posts after ten minutes.`,
       touches: ['battery-plus'],
       needs: ['head-unit-playing'],

@@ -1,9 +1,26 @@
 import { estimate } from '../../rig/rig.ts';
+import { type Findings, is } from '../../steps/outcome.ts';
 import { drawFigures } from '../amp-load.ts';
-import { batteryRead, CHARGING_BAND, CHARGING_FIGURE, FULL_AND_RESTED, RUNNING, staysOn } from '../battery-state.ts';
+import {
+  batteryRead,
+  CHARGING_BAND,
+  CHARGING_FIGURE,
+  chargingRead,
+  FULL_AND_RESTED,
+  RUNNING,
+  STATOR_CHECK,
+  staysOn,
+} from '../battery-state.ts';
 import type { Cause } from '../cause.ts';
 import { isWithoutAmp } from '../the-amp.ts';
 import { YOURSELF_OR_FITTER } from '../who.ts';
+
+/** What it makes is enough as soon as the gear is off: nothing is broken. */
+const rightAtIdleWithoutGear = (f: Findings): boolean => is(f, 'revs-compare', 'gear');
+
+/** How the whole of it is heard to be right again. */
+const RIGHT_AT_IDLE =
+  'Outdoors, idling, as loud as it failed, gear as you will have it from now on: clean for a minute, and the same at 2500 rpm.';
 
 export const chargingTooLow: Cause = {
   id: 'charging-too-low',
@@ -20,10 +37,13 @@ export const chargingTooLow: Cause = {
   mends: ['amp-supply'],
   article: 'the-charging-system',
   remedy: (f) => ({
-    what: 'The battery is paying for the music: the charging system gives less than the bike and its gear use.',
+    what: rightAtIdleWithoutGear(f)
+      ? 'At idle the battery pays for the music: bike, heated gear and music together take more than the alternator makes there.'
+      : 'The battery is paying for the music: the charging system gives less than the bike and its gear use.',
     background: 'A weak regulator, a lost stator phase, or more load than the stator can supply at idle.',
     numbers: [
       ...batteryRead(f),
+      ...chargingRead(f),
       CHARGING_FIGURE,
       {
         id: 'made-at-idle',
@@ -43,9 +63,7 @@ export const chargingTooLow: Cause = {
     fix: [
       `Heated gear, extra lights and chargers off. ${RUNNING}: ${CHARGING_BAND} at the posts now? Then it is the load: at idle leave them off and turn the music down.`,
       'Still low: key off, regulator cool. Its plug and ground: green, brown, melted? Clean both bright.',
-      'Engine off, stator plug apart, meter on ohms: open from each of its pins to the frame, next to nothing between any two.',
-      'Outdoors, plug apart, meter on AC, probes pushed in before you start the engine: three readings the same? There are more than 60 V here: hands off, and leave it to a workshop if you are not used to it.',
-      'All three the same: the regulator. One odd, or ohms to the frame: the stator or its plug. Replace that one.',
+      ...STATOR_CHECK,
       `Then charge the battery fully. ${FULL_AND_RESTED}`,
     ],
     tools: 'Meter, contact cleaner, charger',
@@ -58,7 +76,9 @@ export const chargingTooLow: Cause = {
     ],
     cautions: ['ohms-dead'],
     proofOfCure: {
-      byEar: `An hour on the road with music as usual, then ten loud minutes with the engine off: ${staysOn(f)}.`,
+      byEar: is(f, 'revs-compare', 'gear', 'revs')
+        ? RIGHT_AT_IDLE
+        : `An hour on the road with music as usual, then ten loud minutes with the engine off: ${staysOn(f)}.`,
       byMeter: `${RUNNING}, music as usual: ${CHARGING_BAND} at the posts.`,
       touches: ['battery-plus'],
     },

@@ -1,7 +1,7 @@
-import { atTop, clearsRunning, LOUD_TRIALS, uglyCorners } from '../../world/symptoms/tone.ts';
+import { clearsRunning, isUglyAtTop } from '../../world/symptoms/tone.ts';
 import { option, type Say } from '../observer.ts';
 
 export const sayLoudCompare: Say = ({ bike }) => {
   if (clearsRunning(bike)) return option('cleaner');
-  return option(LOUD_TRIALS.some((trial) => uglyCorners(bike, atTop(bike, trial)).length > 0) ? 'ugly' : 'clean');
+  return option(isUglyAtTop(bike, 'off') || isUglyAtTop(bike, 'idle') ? 'ugly' : 'clean');
 };

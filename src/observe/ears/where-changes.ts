@@ -1,4 +1,4 @@
-import { clearsRunning, engineMoves, isMoved, noiseComes } from '../../world/symptoms/tone.ts';
+import { clearsRunning, engineMoves, isMoved, noiseComes, sagsAtIdle } from '../../world/symptoms/tone.ts';
 import { unitFlat } from '../left.ts';
 import { happens, option, type Say } from '../observer.ts';
 
@@ -12,7 +12,7 @@ const movesAtTheStand = (bike: Parameters<typeof engineMoves>[0]) =>
 
 export const sayWhereChanges: Say = ({ bike, observer }) => {
   const [bySpeed, late] = [happens(observer, SPEED_ON_THE_ROAD_SHARE), happens(observer, NOTICED_LATE_SHARE)];
-  if (noiseComes(bike) || clearsRunning(bike)) return option(late ? 'road' : 'stand');
+  if (noiseComes(bike) || clearsRunning(bike) || sagsAtIdle(bike)) return option(late ? 'road' : 'stand');
   if (!movesAtTheStand(bike)) return option('road');
   return option((movesAtTheStand(unitFlat(bike)) ? late : bySpeed) ? 'road' : 'stand');
 };

@@ -11,7 +11,7 @@ export const loudCompare: ChoiceStep<'clean' | 'ugly' | 'cleaner'> = choice({
     'A track with bass, a few seconds each, ears covered, nobody near a speaker.',
     'Engine off, then idling, outdoors, in neutral. Volume untouched.',
   ],
-  why: 'Distorted with the engine off but clean with it running: the supply sags. Distorted both times, bass first: too much level.',
+  why: 'Distorted with the engine off but clean with it running: the supply sags. Distorted idling: too much level, or too little made at idle.',
   tool: 'ears',
   minutes: 2,
   conditions: ['head-unit-playing', 'engine-running'],
@@ -19,7 +19,7 @@ export const loudCompare: ChoiceStep<'clean' | 'ugly' | 'cleaner'> = choice({
   cautions: ['loud-listening'],
   options: {
     clean: 'Clean both times',
-    ugly: 'Distorted with the engine running too',
+    ugly: 'Distorted with the engine idling',
     cleaner: 'Distorted with the engine off, clean with it running',
   },
   outcomes: { clean: 'clean both times', ugly: 'distorts when loud', cleaner: 'distorts only with the engine off' },

@@ -196,6 +196,16 @@ export const AMP_FAULTS: readonly Fault[] = [
     apply: (world, levelV) => withNoise(world, { kind: 'follows', enters: 'amp-ground', levelV }),
   },
   {
+    // A box that makes line level of speaker wires has a ground of its own, and its output one wire and a shield.
+    id: 'ground-loop-two-points',
+    variant: 'converter',
+    title: 'Converter and amplifier grounded at two points',
+    severity: decades('noiseV', 0.02, 0.1),
+    weights: { 'whine-or-ticking': 7, 'eq-changes-when-engine-starts': 2 },
+    fits: (world) => ampOf(world)?.converter === 'works',
+    apply: (world, levelV) => withNoise(world, { kind: 'follows', enters: 'converter', levelV }),
+  },
+  {
     id: 'range-too-sensitive',
     title: 'Input range too sensitive for what comes in',
     severity: decades('inputLimitV', 0.5, 2),

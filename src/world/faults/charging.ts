@@ -83,7 +83,12 @@ export const CHARGING_FAULTS: readonly Fault[] = [
     variant: 'low',
     title: 'Regulator passes too little',
     severity: even('regulatorV', 12.4, 13.0),
-    weights: { 'battery-flat-or-low': 4, 'cuts-out': 3, 'distortion-at-volume': 2 },
+    weights: {
+      'battery-flat-or-low': 4,
+      'cuts-out': 3,
+      'distortion-at-volume': 2,
+      'eq-changes-when-engine-starts': 1,
+    },
     fits: always,
     apply: (world, regulatorV) => withSupply(world, (supply) => ({ regulatorV, ...runDown(supply) })),
   },
@@ -100,7 +105,7 @@ export const CHARGING_FAULTS: readonly Fault[] = [
     id: 'regulator-ripple',
     title: 'A rectifier element open or shorted',
     severity: even('rippleV', 0.8, 2.5),
-    weights: { 'whine-or-ticking': 4 },
+    weights: { 'whine-or-ticking': 4, 'eq-changes-when-engine-starts': 0.5 },
     fits: always,
     apply: (world, rippleV) => withSupply(world, { rippleV }),
   },
@@ -108,7 +113,7 @@ export const CHARGING_FAULTS: readonly Fault[] = [
     id: 'stator-phase-lost',
     title: 'A phase of the stator lost',
     severity: even('rippleV', 0.6, 1.5),
-    weights: { 'battery-flat-or-low': 4, 'whine-or-ticking': 3 },
+    weights: { 'battery-flat-or-low': 4, 'whine-or-ticking': 3, 'eq-changes-when-engine-starts': 0.5 },
     fits: always,
     apply: (world, rippleV) =>
       withSupply(world, ({ idleA, cruiseA }) => ({
@@ -121,7 +126,7 @@ export const CHARGING_FAULTS: readonly Fault[] = [
     id: 'load-above-idle-output',
     title: 'More load at idle than the stator makes',
     severity: even('extraA', 8, 16),
-    weights: { 'battery-flat-or-low': 7, 'distortion-at-volume': 4 },
+    weights: { 'battery-flat-or-low': 7, 'distortion-at-volume': 4, 'eq-changes-when-engine-starts': 3 },
     fits: always,
     apply: (world, extraA) =>
       withSupply(world, (supply) => ({

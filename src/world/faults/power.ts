@@ -195,7 +195,7 @@ export const POWER_FAULTS: readonly Fault[] = [
     id: 'amp-ground-resistive',
     title: 'Ground of the amplifier with resistance',
     severity: decades('groundOhm', 0.05, 0.6),
-    weights: { 'distortion-at-volume': 6, 'whine-or-ticking': 6, 'cuts-out': 7 },
+    weights: { 'distortion-at-volume': 6, 'whine-or-ticking': 6, 'cuts-out': 7, 'eq-changes-when-engine-starts': 1 },
     fits: hasAmp,
     apply: (world, ohm) => withAmp(world, { groundRing: { ohm, movedOhm: Infinity } }),
   },

@@ -53,6 +53,8 @@ function comesBy({ kind, enters }: Noise, of: Extract<RepairAction, { do: 'part-
   switch (of) {
     case 'phone-lead':
       return enters === 'source-lead';
+    case 'converter':
+      return enters === 'converter';
     case 'sparks':
       return kind === 'ticks';
     case 'other-device':

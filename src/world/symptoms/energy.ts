@@ -23,13 +23,18 @@ const COIL_DC_V = 1;
 const crankingV = ({ supply }: World) =>
   supply.openV - STARTER_A * (coldRatio(supply) * supply.internalOhm + supply.bikeRing.ohm);
 
+/** Whether the starter turns slower than on a sound bike of the build, or hardly at all. */
+export function cranksBadly(bike: Ridden): boolean {
+  const crankV = crankingV(bike.world);
+  return crankV < CRANK_LEAST_V && crankV < crankingV(bike.healthy().world) - 0.5;
+}
+
 /** The battery does not last or is not filled: standing, resting, cranking, at idle, on the road. */
 export function batteryFlatOrLow(bike: Ridden): Complaint {
   const { supply, rig } = bike.world;
   const asleep = bike.at({ key: 'off', toneHz: null }).now;
   const limitA = (supply.capacityRatio * rig.batteryAh * 0.5) / (24 * STANDS_DAYS);
   const drawsA = asleep.ok ? -asleep.power.currentA('battery').re : Infinity;
-  const [crankV, soundCrankV] = [crankingV(bike.world), crankingV(bike.healthy().world)];
 
   const cruise = bike.at({ engine: 'cruise' }).now;
   const batteryV = cruise.ok ? powerV(cruise, BATTERY_PLUS) : 0;
@@ -42,8 +47,7 @@ export function batteryFlatOrLow(bike: Ridden): Complaint {
   const loses = outAtIdle(bike) > Math.max(0, outAtIdle(bike.healthy())) + IDLE_LOSS_A;
   const outOfRange = batteryV > CRUISE_V[1] || (batteryV < CRUISE_V[0] && batteryV < soundV - 0.2);
   const lowAtRest = supply.openV < REST_LEAST_V;
-  const cranksBadly = crankV < CRANK_LEAST_V && crankV < soundCrankV - 0.5;
-  return yesIf(drawsA > limitA || cranksBadly || lowAtRest || loses || outOfRange);
+  return yesIf(drawsA > limitA || cranksBadly(bike) || lowAtRest || loses || outOfRange);
 }
 
 /** What its rider plays is more than the speakers take: too much power, hard clipping, DC, a bare tweeter. */

@@ -12,6 +12,7 @@ import {
 import type { Complaint, ComplaintId, Ridden } from './symptom.ts';
 import { bassCancels, distortionAtVolume, eqChanges, thinNoBass, whineOrTicking } from './tone.ts';
 
+export { cranksBadly } from './energy.ts';
 export { type WhenOff, whenAmpGoesOff } from './silence.ts';
 export {
   ABOUT_AN_AMP,

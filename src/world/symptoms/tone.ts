@@ -151,16 +151,19 @@ const isNoisy = (bike: Ridden, engine: Moment['engine']): boolean => {
 /** Whether a noise comes with the engine. */
 export const noiseComes = (bike: Ridden): boolean => isNoisy(bike, 'idle') && !isNoisy(bike, 'off');
 
+/** Whether it is ugly at the loudest step, with the engine as it is. */
+export const isUglyAtTop = (bike: Ridden, engine: Moment['engine']): boolean =>
+  [BASS_HZ, MIDDLE_HZ].some((toneHz) => uglyCorners(bike, atTop(bike, { toneHz, engine, averageRatio: 1 })).length > 0);
+
 /** Whether it is ugly at the loudest step with the engine off, and clean as soon as it runs. */
-export function clearsRunning(bike: Ridden): boolean {
-  const isUgly = (engine: Moment['engine']) =>
-    LOUD_TRIALS.some((trial) => trial.engine === engine && uglyCorners(bike, atTop(bike, trial)).length > 0);
-  return isUgly('off') && !isUgly('idle');
-}
+export const clearsRunning = (bike: Ridden): boolean => isUglyAtTop(bike, 'off') && !isUglyAtTop(bike, 'idle');
+
+/** Whether it is ugly at the loudest step at idle, and clean with the revs up: more is drawn at idle than is made there. */
+export const sagsAtIdle = (bike: Ridden): boolean => isUglyAtTop(bike, 'idle') && !isUglyAtTop(bike, 'cruise');
 
 /**
  * With the engine running one tone moves against another, or everything gets louder, or noise covers the bass, or comes
- * along; or what was ugly when it was loud is clean.
+ * along; or what was ugly when it was loud is clean, as soon as it runs or with its revs up.
  */
 export function eqChanges(bike: Ridden): Complaint {
   if (heardCorners(bike, bike.at({})).length === 0) return 'no';
@@ -169,7 +172,8 @@ export function eqChanges(bike: Ridden): Complaint {
     engineMoves(bike).some(({ ratio }) => isMoved(ratio)) ||
       isMasked(bike) ||
       (noiseComes(bike) && !noiseComes(sound)) ||
-      (clearsRunning(bike) && !clearsRunning(sound)),
+      (clearsRunning(bike) && !clearsRunning(sound)) ||
+      (sagsAtIdle(bike) && !sagsAtIdle(sound)),
   );
 }
 

@@ -116,6 +116,7 @@ const LEFT: Readonly<Record<string, Cure>> = {
   'phone-software-mismatch': actions({ do: 'update-phone' }),
 
   'charge-lead-loop': actions({ do: 'part-from-noise', of: 'phone-lead' }),
+  'ground-loop-two-points@converter': actions({ do: 'part-from-noise', of: 'converter' }),
   'signal-lead-beside-power': actions({ do: 'part-from-noise', of: 'signal-lead' }),
   'ignition-noise': actions({ do: 'part-from-noise', of: 'sparks' }),
   'lamp-or-charger-noise': actions({ do: 'part-from-noise', of: 'other-device' }),

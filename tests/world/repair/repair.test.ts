@@ -211,7 +211,7 @@ function everyAction({ rig, about, unit }: World): readonly RepairAction[] {
     { do: 'join-looms' },
     { do: 'uncross-pairs' },
     { do: 'turn-polarity', where: 'all' },
-    ...(['signal-lead', 'phone-lead', 'sparks', 'other-device'] as const).map(
+    ...(['signal-lead', 'phone-lead', 'converter', 'sparks', 'other-device'] as const).map(
       (of): RepairAction => ({ do: 'part-from-noise', of }),
     ),
     { do: 'pair-anew' },
