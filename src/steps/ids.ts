@@ -5,9 +5,9 @@ import type { Subject } from './subject.ts';
 /** Every step that is one constant, by its id. Types only: whoever names a step in a condition does not load it. */
 interface Constants {
   'revs-compare': typeof import('./ears/revs-compare.ts').revsCompare;
-  'line-converter': typeof import('./plugs/line-converter.ts').lineConverter;
+  'line-converter': typeof import('./fitted/line-converter.ts').lineConverter;
   'battery-ripple': typeof import('./supply/battery-ripple.ts').batteryRipple;
-  'starter-turns': typeof import('./supply/starter-turns.ts').starterTurns;
+  'starter-turns': typeof import('./told/starter-turns.ts').starterTurns;
   'input-sides': typeof import('./amplifier/input-sides.ts').inputSides;
   'output-sides': typeof import('./amplifier/output-sides.ts').outputSides;
   'swap-sides-in': typeof import('./amplifier/swap-sides-in.ts').swapSidesIn;

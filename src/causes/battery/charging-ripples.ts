@@ -8,7 +8,7 @@ const TOO_MUCH = formatQuantity(RIPPLE_BAD_V, 'V');
 
 export const chargingRipples: Cause = {
   id: 'charging-ripples',
-  title: 'A diode of the regulator is gone',
+  title: 'The charging sends ripple',
   faults: ['regulator-ripple'],
   split: {
     byMeter: `Idling, lights on, meter on AC volts: above ${TOO_MUCH} at the battery posts?`,

@@ -5,7 +5,7 @@ import { type ChoiceStep, choice } from '../step.ts';
 export const revsCompare: ChoiceStep<'gear' | 'revs' | 'same' | 'clean'> = choice({
   place: 'ears',
   id: 'revs-compare',
-  short: 'Revs up, gear off',
+  short: 'Loud, idling, gear off',
   ask: 'Loud and idling, heated gear on as when it fails: does it come right at 2500 rpm, or with the gear off?',
   phone:
     'Outside, in neutral, ears covered, a loud track, heated gear and extra lights on as when it fails. Hold it at about 2500: does it come right? Back to idle, gear and extra lights off: right now? Or neither?',

@@ -16,7 +16,7 @@ const BANDS: readonly Band[] = [
 export const batteryRipple: ReadingStep<'ok' | 'raised' | 'high'> = measurement({
   place: 'supply',
   id: 'battery-ripple',
-  short: 'Ripple at the battery',
+  short: 'Battery ripple',
   ask: 'Engine idling, lights on, music off: how many AC volts do the battery posts read?',
   phone:
     'Outside only, in neutral, lights on, music off. Red on the battery positive, never touching the frame with it, black on the negative. What number at idle?',

@@ -1,13 +1,13 @@
-import { ampMayBeFitted } from '../fitted/amp-there.ts';
 import { type Findings, is } from '../outcome.ts';
 import { type ChoiceStep, choice } from '../step.ts';
+import { ampMayBeFitted } from './amp-there.ts';
 
 /** Whether an amplifier on line level is known, or one of which nobody said what feeds it. */
 const lineMayBeFed = ({ rig }: Findings): boolean =>
   rig.amps === undefined || rig.amps.some(({ input }) => input !== 'speaker');
 
 export const lineConverter: ChoiceStep<'box' | 'line' | 'direct'> = choice({
-  place: 'plugs',
+  place: 'fitted',
   id: 'line-converter',
   short: 'Converter on the way',
   ask: 'Is there a line-level converter, a small box, between the head unit and the amplifier?',
@@ -19,8 +19,7 @@ export const lineConverter: ChoiceStep<'box' | 'line' | 'direct'> = choice({
   ],
   why: 'A converter with a ground of its own closes a loop between head unit and amplifier. It is the first place to look for a whine.',
   tool: 'none',
-  minutes: 2,
-  conditions: ['amp-uncovered'],
+  minutes: 1,
   sensible: (f) =>
     ampMayBeFitted(f) && lineMayBeFed(f) && is(f, 'engine-compare', 'noise') && !is(f, 'noise-where', 'phone', 'stays'),
   // What is done about a noise that comes in by the signal leads hangs on it.

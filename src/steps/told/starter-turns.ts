@@ -1,7 +1,7 @@
 import { type ChoiceStep, choice } from '../step.ts';
 
 export const starterTurns: ChoiceStep<'brisk' | 'slow'> = choice({
-  place: 'supply',
+  place: 'told',
   id: 'starter-turns',
   short: 'The starter',
   ask: 'Does the starter spin the engine as briskly as it used to?',
