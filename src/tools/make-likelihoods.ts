@@ -1,7 +1,5 @@
 import { spawnSync } from 'node:child_process';
 import { writeFileSync } from 'node:fs';
-import { availableParallelism } from 'node:os';
-import { Worker } from 'node:worker_threads';
 import { PROVED_FLOWS } from '../case/flows.ts';
 import { CAUSE_FILES, CAUSES } from '../causes/all.ts';
 import { pack } from '../likelihoods/packed.ts';
@@ -9,6 +7,7 @@ import { makeTable } from '../survey/make-table.ts';
 import { profileTable } from '../survey/profile-survey.ts';
 import type { Found } from '../survey/survey.ts';
 import { buildSteps, surveyOf } from '../survey/survey-of.ts';
+import { sharedOut } from './shared-out.ts';
 
 /*
  * npm run likelihoods [-- no-rear-sound]
@@ -30,31 +29,15 @@ const nameOf = (id: string): string => id.replace(/-(.)/g, (_, letter: string) =
 /** A few bikes a time, so that no core is left with much when the others are done. */
 const BIKES_A_SHARE = 5;
 
-/** Each core takes the next share of the bikes; what they found is put in the order of the bikes, whoever looked. */
-async function foundOn(flow: string, bikes: number): Promise<readonly Found[]> {
+/** What is found on the bikes of a flow, in their order. */
+const foundOn = async (flow: string, bikes: number): Promise<readonly Found[]> => {
   const shares = Array.from({ length: Math.ceil(bikes / BIKES_A_SHARE) }, (_, i) => i * BIKES_A_SHARE);
-  const results: (readonly Found[])[] = [];
-  let handedOut = 0;
-  const work = () =>
-    new Promise<void>((resolve, reject) => {
-      const worker = new Worker(new URL('./likelihoods-worker.ts', import.meta.url));
-      let at = -1;
-      const next = () => {
-        at = handedOut++;
-        const first = shares[at];
-        if (first === undefined) resolve(worker.terminate().then(() => undefined));
-        else worker.postMessage({ flow, first, count: BIKES_A_SHARE });
-      };
-      worker.on('message', (found: readonly Found[]) => {
-        results[at] = found;
-        next();
-      });
-      worker.once('error', reject);
-      next();
-    });
-  await Promise.all(Array.from({ length: availableParallelism() }, work));
-  return results.flat();
-}
+  const found = await sharedOut<object, readonly Found[]>(
+    new URL('./likelihoods-worker.ts', import.meta.url),
+    shares.map((first) => ({ flow, first, count: BIKES_A_SHARE })),
+  );
+  return found.flat();
+};
 
 /** Enough that each row was looked at some dozens of times. */
 const BIKES_FOR_PROFILES = 1200;

@@ -1,11 +1,10 @@
-import { availableParallelism } from 'node:os';
 import { parseArgs } from 'node:util';
-import { Worker } from 'node:worker_threads';
 import { PROVED_FLOWS } from '../case/flows.ts';
 import { calibrationTable } from '../proof/calibration.ts';
 import { PLAN_FLOW } from '../proof/plan/prove-plan.ts';
 import { merged, type Proof, type Result } from '../proof/prove.ts';
 import { planTableOf, tableOf } from '../proof/report.ts';
+import { sharedOut } from './shared-out.ts';
 
 /*
  * npm run prove [-- --rigs 1000 --seed 1 --faults 1 --turns 2 --flow no-rear-sound --modes exact,real --json]
@@ -64,32 +63,8 @@ const shares = flows.flatMap(([flow, { complaints }]) =>
   }),
 );
 
-/** Most of what a case leaves is dropped at once: room for it spares the worker from tidying up all the time. */
-const YOUNG_MB = 64;
-const results: Result[] = [];
-let handedOut = 0;
-/** A worker takes the next share when it is done with one. Results are put in the order of the shares, whoever had them. */
-const work = (): Promise<void> =>
-  new Promise((resolve, reject) => {
-    const worker = new Worker(new URL('./prove-worker.ts', import.meta.url), {
-      resourceLimits: { maxYoungGenerationSizeMb: YOUNG_MB },
-    });
-    let at = -1;
-    const next = () => {
-      at = handedOut++;
-      if (at < shares.length) worker.postMessage(shares[at]);
-      else resolve(worker.terminate().then(() => undefined));
-    };
-    worker.on('message', (result: Result) => {
-      results[at] = result;
-      next();
-    });
-    worker.once('error', reject);
-    next();
-  });
-
 const startedAt = performance.now();
-await Promise.all(Array.from({ length: Math.min(shares.length, availableParallelism()) }, work));
+const results = await sharedOut<Proof, Result>(new URL('./prove-worker.ts', import.meta.url), shares);
 const byFlow = flows.map(([flow]) => [flow, merged(results.filter((_, i) => shares[i]?.flow === flow))] as const);
 
 if (values.json)
