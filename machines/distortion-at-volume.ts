@@ -87,6 +87,7 @@ export const distortionAtVolume = flow(opening, {
     'highpass-off',
     'phone-tone-up',
     'tone-controls-up',
+    'speed-volume',
     'speaker-underrated',
     'coil-rubbing',
     'mount-loose',
@@ -119,6 +120,13 @@ export const distortionAtVolume = flow(opening, {
         'battery-cuts-off',
         'charging-too-low',
       ],
+    },
+    {
+      flow: 'eq-changes-when-engine-starts',
+      title: 'The head unit lifts the bass with the engine',
+      because:
+        'With the engine running the head unit itself lifts the bass, and what plays it runs out of reach. That is looked for in the next part.',
+      causes: ['amplified-wrong-one'],
     },
   ],
 });

@@ -6,6 +6,7 @@ import { highpassOff } from '../causes/amplifier/highpass-off.ts';
 import { batteryUndercharged } from '../causes/battery/battery-undercharged.ts';
 import { chargingTooLow } from '../causes/battery/charging-too-low.ts';
 import { phoneToneUp } from '../causes/phone/phone-tone-up.ts';
+import { speedVolume } from '../causes/settings/speed-volume.ts';
 import { toneControlsUp } from '../causes/settings/tone-controls-up.ts';
 import { coilRubbing } from '../causes/speakers/coil-rubbing.ts';
 import { mountLoose } from '../causes/speakers/mount-loose.ts';
@@ -26,6 +27,7 @@ export const late = lateOf(table, [
   batteryUndercharged,
   chargingTooLow,
   phoneToneUp,
+  speedVolume,
   toneControlsUp,
   coilRubbing,
   mountLoose,

@@ -121,7 +121,7 @@ export const SOURCE_FAULTS: readonly Fault[] = [
     variant: 'speed',
     title: 'Volume that follows speed',
     severity: even('speedVolumeDb', 3, 8),
-    weights: { 'eq-changes-when-engine-starts': 4 },
+    weights: { 'eq-changes-when-engine-starts': 4, 'distortion-at-volume': 1 },
     fits: always,
     apply: (world, speedVolumeDb) => withSettings(world, { speedVolumeDb }),
   },

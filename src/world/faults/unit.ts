@@ -300,7 +300,7 @@ export const UNIT_FAULTS: readonly Fault[] = [
     id: 'amplified-profile-eq-changes',
     title: 'Profile for an amplifier that changes with the engine',
     severity: null,
-    weights: { 'eq-changes-when-engine-starts': 5 },
+    weights: { 'eq-changes-when-engine-starts': 5, 'distortion-at-volume': 1 },
     fits: both(isFactory, hasAmp),
     apply: (world) => withUnit(world, { profile: shapeOf(world.rig, 'amplified-changes') }),
   },
