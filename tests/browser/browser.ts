@@ -185,6 +185,7 @@ export const REAR_OFF: Answers = {
   'meter-digit': '0.01',
   'rear-pair': { frontV: '1.0', leftV: '0,02', rightV: '0 V' },
   'rear-pair-place': 'unit',
+  'unit-plug-look': 'dry',
 };
 export const REAR_IS_OFF = /^The rear channels are switched off/;
 
