@@ -404,6 +404,16 @@ describe('a step that was never asked before', () => {
   });
 });
 
+// What a bump silences hisses as ever while it plays: common practice, no published source.
+describe('a rear that comes and goes', () => {
+  const GOES: Outcomes = { ...ON_AMP, 'rear-history': 'comes-and-goes' };
+  it('is listened to for a hiss while it is silent, and not while it plays', () => {
+    expect(asks('rear-hiss', { ...GOES, 'fader-centre': 'no-change' })).toBe(true);
+    expect(asks('rear-hiss', { ...GOES, 'fader-centre': 'plays' })).toBe(false);
+    expect(asks('rear-hiss', { ...ON_AMP, 'rear-history': 'stopped', 'fader-centre': 'plays' })).toBe(true);
+  });
+});
+
 describe('every step', () => {
   it('says of a case of which nothing is known whether it makes sense', () => {
     for (const id of Object.keys(ALL_STEPS) as StepId[]) expect(typeof asks(id), id).toBe('boolean');

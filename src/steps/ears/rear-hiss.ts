@@ -2,6 +2,7 @@ import { silentMayBeOnAmp } from '../amplifier/silent-on-amp.ts';
 import { rearAmpMayBeThere } from '../fitted/amp-there.ts';
 import { is } from '../outcome.ts';
 import { type ChoiceStep, choice } from '../step.ts';
+import { lookedAtWhilePlaying } from '../told/comes-and-goes.ts';
 import { silentOnes } from '../told/silent-side.ts';
 
 export const rearHiss: ChoiceStep<'hiss' | 'silent'> = choice({
@@ -22,7 +23,9 @@ export const rearHiss: ChoiceStep<'hiss' | 'silent'> = choice({
   conditions: ['music-paused'],
   sensible: (f) =>
     (f.facts['which-corner'] ? silentMayBeOnAmp(f) : rearAmpMayBeThere(f)) &&
-    !is(f, 'amp-light', 'off', 'fault', 'blinks'),
+    !is(f, 'amp-light', 'off', 'fault', 'blinks') &&
+    // What comes and goes, and plays just now, hisses just now: it says nothing of when it is silent.
+    !lookedAtWhilePlaying(f),
   observes: ['amp-supply', 'amp', 'run', 'speaker'],
   cautions: ['wakes-loud'],
   options: { hiss: 'Yes, hiss or a thump', silent: 'Dead silence' },
