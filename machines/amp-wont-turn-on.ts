@@ -18,6 +18,7 @@ import { bulbToFrame } from '../src/steps/runs/bulb-to-frame.ts';
 import { ampTerminals } from '../src/steps/supply/amp-terminals.ts';
 import { fuseLook } from '../src/steps/supply/fuse-look.ts';
 import { ampGoesOff } from '../src/steps/told/amp-goes-off.ts';
+import { starterTurns } from '../src/steps/told/starter-turns.ts';
 import { whatElse } from '../src/steps/told/what-else.ts';
 import { metersDigit } from '../src/steps/tools/meter-digit.ts';
 import { toolsAtHand } from '../src/steps/tools/tools-at-hand.ts';
@@ -49,6 +50,7 @@ export const ampWontTurnOn = flow(opening, {
     ampSigns,
     unitScreen,
     whatElse,
+    starterTurns,
     recover,
     ampSwitches,
     wakesWhenLoud,

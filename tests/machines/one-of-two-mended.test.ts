@@ -38,6 +38,7 @@ describe('an amplifier whose ground was mended, and that stays dark with everyth
     'remote-jumper': 'dead',
     'body-fuse': 'whole',
     'amp-ohms': { insideOhm: '12000' },
+    'temporary-leads': 'neither',
   });
   const settle = (it: Case): Case => {
     const { open: asks } = stand(ampWontTurnOn, it);

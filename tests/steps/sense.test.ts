@@ -404,6 +404,15 @@ describe('a step that was never asked before', () => {
   });
 });
 
+// Full volts at an amplifier that stays dark leave the battery out of it: common practice, no published source.
+describe('the starter', () => {
+  it('is asked about where volts are low, or sag at times, and not where they are full and it stays dark', () => {
+    expect(asks('starter-turns', { ...DARK, 'amp-terminals': 'battery-low' })).toBe(true);
+    expect(asks('starter-turns', { ...DARK, 'amp-terminals': 'ok' })).toBe(false);
+    expect(asks('starter-turns', { ...ON, 'amp-goes-off': 'loud', 'amp-terminals': 'ok' })).toBe(true);
+  });
+});
+
 // What a bump silences hisses as ever while it plays: common practice, no published source.
 describe('a rear that comes and goes', () => {
   const GOES: Outcomes = { ...ON_AMP, 'rear-history': 'comes-and-goes' };

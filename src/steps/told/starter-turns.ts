@@ -1,3 +1,5 @@
+import { goesOffAtTimes } from '../amplifier/seen-on.ts';
+import { is } from '../outcome.ts';
 import { type ChoiceStep, choice } from '../step.ts';
 
 export const starterTurns: ChoiceStep<'brisk' | 'slow'> = choice({
@@ -11,6 +13,8 @@ export const starterTurns: ChoiceStep<'brisk' | 'slow'> = choice({
   why: 'The starter asks more of the battery than any music does. One that is worn or never full shows there first.',
   tool: 'none',
   minutes: 0.3,
+  // Full volts at an amplifier that stays dark: its battery is not to blame.
+  sensible: (f) => !is(f, 'amp-terminals', 'ok') || goesOffAtTimes(f),
   observes: ['amp-supply'],
   options: { brisk: 'As briskly as ever', slow: 'Slower than it used to, or the lights go dim' },
   outcomes: { brisk: 'as brisk as ever', slow: 'slower than it used to be' },
