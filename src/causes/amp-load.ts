@@ -93,11 +93,13 @@ export function gainTargets(f: Findings): { readonly outputV: number; readonly c
   };
 }
 
-/** “17.3 V”; where nobody knows its rating, what that output is worked out from. */
-export function outputInWords(f: Findings): string {
-  const output = formatQuantity(gainTargets(f).outputV, 'V', 3);
-  return ratingAssumed(f) ? `the square root of 5/6 × watts × ohms (${output} for ${ratingInWords(f)})` : output;
-}
+/** “17.3 V”; where nobody knows its rating, what that output is worked out from: another amplifier’s volts are no help. */
+export const outputInWords = (f: Findings): string =>
+  ratingAssumed(f) ? 'the square root of 5/6 × watts × ohms' : formatQuantity(gainTargets(f).outputV, 'V', 3);
+
+/** At its corner a high-pass takes 3 dB off what the meter reads, and a gain set by that ends 3 dB too high. */
+export const HIGHPASS_OFF = 'its high-pass off, if it has one, or 80 Hz reads low';
+export const HIGHPASS_BACK_ON = 'high-pass back on';
 
 const ratingInWords = (f: Findings): string => {
   const { powerW, ratedOhm } = leastLoad(f);
@@ -115,4 +117,4 @@ export function gainFigures(f: Findings): readonly Figure[] {
 
 /** The last line of a repair of the amplifier. */
 export const gainWhenBack = (f: Findings): string =>
-  `Set the gain again when it is back: speakers off, 80 Hz tone, up from zero to your usual top step, ${outputInWords(f)} across each output.`;
+  `Set the gain again when it is back: speakers off, ${HIGHPASS_OFF}. 80 Hz tone, up from zero to your usual top step, ${outputInWords(f)} across each output. Then ${HIGHPASS_BACK_ON}, speakers on.`;

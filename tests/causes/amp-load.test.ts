@@ -59,10 +59,10 @@ describe('the output that its gain is set to', () => {
     expectClose(gainTargets(found(KNOWN)).clipsV, 18.97, 1e-3);
     expectClose(gainTargets(found(TWO_AMPS)).outputV, 15.81, 1e-3);
   });
-  // √(75/90 · 40 W × 2 Ω) = 8.16 V: the least of the usual watts and ohms.
-  it('says how to work it out where nobody knows its rating, with an example that would clip no usual amplifier', () => {
+  // √(75/90 · P · Z): Joule’s law, and a margin that is common practice, no published source.
+  it('says how to work it out where nobody knows its rating, and not what another amplifier would be set to', () => {
     expect(outputInWords(found(KNOWN))).toBe('17.3 V');
-    expect(outputInWords(found(UNKNOWN))).toBe('the square root of 5/6 × watts × ohms (8.16 V for 40 W into 2 Ω)');
+    expect(outputInWords(found(UNKNOWN))).toBe('the square root of 5/6 × watts × ohms');
   });
 });
 

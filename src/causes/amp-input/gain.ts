@@ -4,7 +4,7 @@ import { SIDES_APART_RATIO } from '../../compute/signal-path.ts';
 import type { Axle } from '../../rig/corner.ts';
 import { loweredV, unloadedFullV } from '../../rig/levels.ts';
 import type { Findings } from '../../steps/outcome.ts';
-import { gainFigures, gainTargets } from '../amp-load.ts';
+import { gainFigures, gainTargets, HIGHPASS_BACK_ON, HIGHPASS_OFF, outputInWords } from '../amp-load.ts';
 import type { ProofOfCure } from '../cause.ts';
 import type { Figure } from '../figure.ts';
 import { ratingAssumed } from '../read-first.ts';
@@ -59,14 +59,14 @@ export const gainSteps = (f: Findings, input = inputOf(f)): readonly string[] =>
         'Look up the watts and ohms of one channel in its papers. Different from above? It clips at the square root of watts times ohms, in volts.',
       ]
     : []),
-  'Key off, speakers off the amplifier, range set to what comes in. Key on.',
+  `Key off, speakers off the amplifier, range set to what comes in, ${HIGHPASS_OFF}. Key on.`,
   ...(input === 'speaker'
     ? [
         '400 Hz tone at a low step: turn the gain until the output reads the figure above for each volt at its input. Not sure which level is stored? Full level, the lower one.',
       ]
     : []),
-  `80 Hz tone, step by step up to your usual top step: no output above ${formatQuantity(gainTargets(f).outputV, 'V')}.`,
-  'Volume at zero, key off, speakers on.',
+  `80 Hz tone, step by step up to your usual top step: no output above ${outputInWords(f)}.`,
+  `Volume at zero, key off, ${HIGHPASS_BACK_ON}, speakers on.`,
 ];
 
 export const AFTER_THE_VISIT = 'After the visit set the gain, in the steps below.';

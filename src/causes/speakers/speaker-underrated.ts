@@ -1,4 +1,4 @@
-import { gainFigures, gainTargets } from '../amp-load.ts';
+import { gainFigures, gainTargets, HIGHPASS_BACK_ON, HIGHPASS_OFF } from '../amp-load.ts';
 import type { Cause } from '../cause.ts';
 import { coneFigures } from '../cone-way.ts';
 import { ratingAssumed, readsForGain } from '../read-first.ts';
@@ -11,8 +11,7 @@ export const speakerUnderrated: Cause = {
   title: (f) => `Speakers rated for less than ${ampName(f)} gives`,
   faults: ['speaker-underrated'],
   split: {
-    byMeter:
-      'Speakers off, 80 Hz tone at your usual top step: more volts than the square root of the speaker’s watts × its ohms?',
+    byMeter: `Speakers off, ${HIGHPASS_OFF}. 80 Hz tone at your usual top step: more volts than the square root of the speaker’s watts × its ohms?`,
     needs: ['tone-80'],
     touches: ['amp-out-plus'],
     without:
@@ -30,9 +29,9 @@ export const speakerUnderrated: Cause = {
     repair: [{ do: 'set-gain', axle: ampChannels(f), outputV: gainTargets(f).outputV, noMoreThanSpeakers: true }],
     fix: [
       'Read the continuous watts and the ohms off the speaker. The square root of watts × ohms is the most volts it may get.',
-      'Key off, speakers off the amplifier. High-pass on at 80 to 100 Hz, bass knob at zero. Key on, volume at zero.',
+      `Key off, speakers off the amplifier. Bass knob at zero, ${HIGHPASS_OFF}. Key on, volume at zero.`,
       '80 Hz tone up to your usual top step: turn the gain so that no output reads more than that, and not at 400 Hz either.',
-      'Volume at zero, key off, speakers on. Too quiet now? Then better speakers, not more gain.',
+      'Volume at zero, key off, high-pass on at 80 to 100 Hz, speakers on. Too quiet now? Then better speakers, not more gain.',
     ],
     tools: 'Meter, small screwdriver, the test tones',
     minutes: 25,
@@ -45,8 +44,7 @@ export const speakerUnderrated: Cause = {
     ifDoneAnyway: 'If you go on like this, the coil’s glue goes first, then the coil.',
     proofOfCure: {
       byEar: 'Bass notes clean at your usual top step, and after half an hour no smell of hot varnish.',
-      byMeter:
-        'Speakers off, both tones at your usual top step: no output above the square root of the speaker’s watts × its ohms.',
+      byMeter: `Speakers and high-pass off, both tones at your usual top step: no output above the square root of the speaker’s watts × its ohms. Then ${HIGHPASS_BACK_ON}.`,
       needs: ['tone-80'],
     },
   }),

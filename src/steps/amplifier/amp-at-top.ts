@@ -46,7 +46,7 @@ export const ampAtTop: ReadingStep<'bass' | 'all' | 'below' | 'unclear'> = measu
   phone: (s) =>
     `Key off and speakers off ${ampName(s)} first. Then the same volume number as when it distorts. One probe on each of the two thick screws of one output, never to metal. What number with the 80 tone? And with the 400 tone?`,
   how: (s) => [
-    'Leave tone controls, gain and filter as they are when it distorts. Phone volume full.',
+    'Leave tone controls, gain and filter as they are when it distorts: a high-pass on takes some of the 80 Hz, as it does of the music. Phone volume full.',
     'Bring the volume up from zero to the step where it distorts. Read with 80 Hz, then with 400 Hz. Volume back to zero.',
     ...(theAmp(s).powerW === undefined || theAmp(s).ratedOhm === undefined
       ? ['Enter the watts and ohms of a channel in “my bike”: the limit is the square root of watts × ohms.']
