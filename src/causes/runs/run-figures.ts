@@ -1,5 +1,5 @@
 import { coilBandOhm } from '../../compute/impedance.ts';
-import { formatQuantity } from '../../compute/quantity.ts';
+import { formatQuantity, formatRange } from '../../compute/quantity.ts';
 import { CLEAR_OF_FRAME_OHM, JOINTS_HEALTHY_OHM, TOUCHES_FRAME_OHM } from '../../compute/signal-path.ts';
 import { copperResistanceOhm } from '../../compute/wire.ts';
 import { estimate } from '../../rig/rig.ts';
@@ -16,9 +16,14 @@ export const ratedField = (where: Where) => (isFront(where) ? 'frontRatedOhm' : 
 export function coilFigure({ rig }: Findings, where: Where = 'rear'): Figure {
   const axles = where === 'all' ? (['front', 'rear'] as const) : [where];
   const rated = axles.map((axle) => estimate(rig, ratedField(axle)));
-  const { lowOhm } = coilBandOhm({ ratedOhm: Math.min(...rated.map(({ low }) => low)) });
-  const { highOhm } = coilBandOhm({ ratedOhm: Math.max(...rated.map(({ high }) => high)) });
-  return { id: 'coil-cold', label: 'One coil, cold', value: [lowOhm, highOhm], unit: 'Ω' };
+  const least = Math.min(...rated.map(({ low }) => low));
+  const most = Math.max(...rated.map(({ high }) => high));
+  const { lowOhm } = coilBandOhm({ ratedOhm: least });
+  const { highOhm } = coilBandOhm({ ratedOhm: most });
+  // A band of several ratings is none that a good coil of one of them has to lie in.
+  const coil =
+    least === most ? `One coil of ${formatQuantity(most, 'Ω')}` : `One coil, of ${formatRange(least, most, 'Ω')} rated`;
+  return { id: 'coil-cold', label: `${coil}, cold, without your leads`, value: [lowOhm, highOhm], unit: 'Ω' };
 }
 
 function wiresFigure({ rig }: Findings): Figure {

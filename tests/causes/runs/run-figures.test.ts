@@ -5,6 +5,7 @@ import { lidLeadBroken } from '../../../src/causes/runs/lid-lead-broken.ts';
 import { speakerWireOpen } from '../../../src/causes/runs/speaker-wire-open.ts';
 import { coilOpen } from '../../../src/causes/speakers/coil-open.ts';
 import { EXAMPLE_RIGS } from '../../../src/rig/examples.ts';
+import type { Rig } from '../../../src/rig/rig.ts';
 import { figuresOf, ON_AMP, onBike } from '../on-bike.ts';
 
 const ALONG_THE_RUN = [rearPlugOff, lidContactsDirty, lidLeadBroken, speakerWireOpen, coilOpen];
@@ -22,6 +23,12 @@ describe('a rear run', () => {
       'run-wires': '46 mΩ',
     });
     expect(figuresOf(cause, onBike({}))).toMatchObject({ 'coil-cold': '1.4 to 3.8 Ω' });
+  });
+  it('says of which rated ohms its coil figure is, and of which ones where nobody knows', () => {
+    const label = (rig: Rig) => coilOpen.remedy(onBike(rig)).numbers.find(({ id }) => id === 'coil-cold')?.label;
+    expect(label({ ...ON_AMP, rearRatedOhm: 4 })).toBe('One coil of 4 Ω, cold, without your leads');
+    expect(label(EXAMPLE_RIGS.trunk)).toBe('One coil of 2 Ω, cold, without your leads');
+    expect(label({})).toBe('One coil, of 2 to 4 Ω rated, cold, without your leads');
   });
   it('is shown as it was read, less the leads of the meter; an open one has no figure', () => {
     const read = { 'run-ohms': { leadsOhm: 0.3, leftOhm: 3.6, rightOhm: Infinity } };
