@@ -62,6 +62,7 @@ export const CAUTIONS = {
   'battery-gas':
     'A battery can give off explosive gas: no sparks, no flame, eye protection. Never disconnect it with the engine running.',
   'own-charger': 'Charge a lithium battery only with its own charger. Warm or swollen: hands off.',
+  acid: 'A lead-acid battery that was overcharged may have spat acid: gloves and eye protection. On skin, eyes or paint: plenty of water at once; from eyes, then to a doctor.',
   'temporary-lead':
     'Only the positive lead gets a fuse, at the battery. Never fuse a ground. Keep the leads clear of the steering and off the exhaust.',
   'into-a-short': 'Don’t keep restarting into a short: each try can take the output with it.',

@@ -21,6 +21,7 @@ export function concerns(id: CautionId, { amps, batteryKind }: Rig): boolean {
   // A factory amplifier mostly has no knob to turn.
   if (id === 'set-gain-again') return amps === undefined || amps.some(({ kind }) => kind !== 'factory');
   if (id === 'ground-open') return amps === undefined || amps.some(({ input }) => input !== 'speaker');
+  if (id === 'acid') return batteryKind !== 'lithium';
   return !(id === 'own-charger' && batteryKind === 'lead');
 }
 

@@ -320,6 +320,7 @@ describe('a caution', () => {
       [/just been charged/, /just been charged/],
       [/Twenty minutes/, /Twenty minutes/],
       [/own charger/, /own charger/],
+      [/acid: gloves and eye protection/, /acid: gloves, eye protection/],
       [/Don’t keep restarting/, /Don’t keep restarting/],
       [/Do not swap outputs/, /Not if a speaker wire may touch/],
       [/warranty/, /warranty/],

@@ -40,7 +40,7 @@ export const batteryWorn: Cause = {
     what: 'The battery sags under load: its internal resistance is up and its capacity is gone.',
     background: whines(f)
       ? 'It also smooths the ripple of the charging no more, and the amplifier makes a whine of that. Three to five years, or one deep discharge, will do it.'
-      : 'Three to five years, or one deep discharge, will do it. With no load it may read fine.',
+      : 'Three to five years, or one deep discharge, will do it. With no load it may read fine. A new one that was never charged full, or a loose ring on it, gives way just like that.',
     numbers: [
       ...batteryRead(f),
       ...givesWay(f),
@@ -50,7 +50,9 @@ export const batteryWorn: Cause = {
     ],
     repair: [{ do: 'replace-battery' }],
     fix: [
+      'Key off. Does any ring on the posts turn by hand? Then that comes first: see to it and try again.',
       `Charge the old one fully first, then four hours’ rest. ${FULL_AND_RESTED} Key on for fifteen minutes: ${NEARLY_EMPTY}, it is worn.`,
+      'It holds, or it is not two years old? A shop tests it under load in minutes. Only if it fails there, go on.',
       'Key off. All negative rings off together, then positive.',
       'Fit the size and chemistry the bike calls for, fully charged before it goes in.',
       'Rings bright, positive tight, then negative. No ring may turn by hand.',
@@ -63,7 +65,7 @@ export const batteryWorn: Cause = {
       `Battery, ${formatQuantity(estimate(f.rig, 'batteryAh').value, 'Ah')} or what is printed on the old one, same chemistry`,
     ],
     notBuy: [
-      'A battery, before this one has been charged and rested.',
+      'A battery, before this one has been charged and rested, its rings are tight and a test under load has failed it.',
       `${whatItFeeds(f)} or a capacitor: it is the battery that gives way.`,
     ],
     cautions: ['outdoors', 'hot'],

@@ -1,5 +1,5 @@
 import { CHARGING_MOST_V, OVERVOLTAGE_CUT_HIGHEST_V, OVERVOLTAGE_CUT_LOWEST_V } from '../../compute/amp-supply.ts';
-import { batteryRead, CHARGING_BAND, CHARGING_FIGURE, RUNNING, staysOn } from '../battery-state.ts';
+import { batteryRead, CHARGING_BAND, CHARGING_FIGURE, chargingRead, RUNNING, staysOn } from '../battery-state.ts';
 import type { Cause } from '../cause.ts';
 import type { Figure } from '../figure.ts';
 import { isWithoutAmp } from '../the-amp.ts';
@@ -31,9 +31,11 @@ export const chargingTooHigh: Cause = {
     what: isWithoutAmp(f)
       ? 'The regulator is not limiting: with the engine running everything on the bike gets too many volts.'
       : 'The regulator is not limiting: with the engine running an amplifier gets too many volts and shuts down to save itself.',
-    background: 'A bad regulator ground makes it sense low and charge high. With the engine off nothing shows.',
+    background:
+      'A bad regulator ground makes it sense low and charge high. With the engine off nothing shows, and on the road it may go higher than at 3000 rpm on the stand.',
     numbers: [
       ...batteryRead(f),
+      ...chargingRead(f),
       CHARGING_FIGURE,
       { id: 'charging-too-high', label: 'Too high', value: CHARGING_MOST_V, unit: 'V', limit: 'above' },
       ...(isWithoutAmp(f) ? [] : [SWITCHES_OFF_ABOVE]),
@@ -42,7 +44,6 @@ export const chargingTooHigh: Cause = {
     fix: [
       'Charger on? Take it off. A weak battery in the meter makes it read high: fit a fresh one. Read again.',
       `Sound off until it is right. ${RUNNING}: above 15 V? Engine off, and do not ride on.`,
-      'A lithium battery that is warm or swollen: hands off, and no charger.',
       'Key off, regulator cool. Make its plug and ground bright and tight. Read again.',
       'Still too high: a new regulator. Then check the battery: it may have boiled.',
     ],
@@ -53,10 +54,10 @@ export const chargingTooHigh: Cause = {
     notBuy: [
       isWithoutAmp(f)
         ? 'A head unit, before the voltage is right: the next one would get as much.'
-        : 'An amplifier: it is right to switch off at that voltage.',
+        : 'An amplifier: it is right to switch off when the volts get too high for it.',
       'A regulator, before it has been measured with the engine running and a clean ground.',
     ],
-    cautions: ['own-charger'],
+    cautions: ['own-charger', 'acid'],
     proofOfCure: {
       byEar: `Half an hour on the road, music on: ${staysOn(f)}, and the lights are as bright as usual.`,
       byMeter: `${RUNNING}: ${CHARGING_BAND} at the posts.`,

@@ -11,6 +11,7 @@ export const SIGNAL_WORDS: Readonly<Record<CautionId, SignalWord>> = {
   riding: 'Danger',
   'no-fuse': 'Danger',
   outdoors: 'Danger',
+  acid: 'Warning',
   'battery-gas': 'Warning',
   capacitors: 'Warning',
   cranking: 'Warning',

@@ -37,6 +37,7 @@ export const SPOKEN: Readonly<Record<CautionId, string>> = {
   'comes-back-loud': 'Volume right down first, then up slowly: it comes back loud, mind your ears.',
   'battery-gas': 'A battery gives off explosive gas: no sparks, no flame, eye protection on.',
   'own-charger': 'A lithium battery only on its own charger.',
+  acid: 'An overcharged lead-acid battery may have spat acid: gloves, eye protection. On skin, eyes or paint: plenty of water at once.',
   'temporary-lead':
     'The positive lead has its fuse at the battery, the ground lead none. Both clear of steering and exhaust.',
   'into-a-short': 'Don’t keep restarting it into a short.',

@@ -20,7 +20,10 @@ describe('the signal words', () => {
     const MAY = [
       ['Danger', /\bkills\b|while riding/],
       ['Caution', /burn your skin|ears|painfully|full blast/],
-      ['Warning', /\bgas\b|spark|starter|airbag|fuse|amplifier’s current|degrees|negative comes off|swollen|amps are/],
+      [
+        'Warning',
+        /\bgas\b|acid|spark|starter|airbag|fuse|amplifier’s current|degrees|negative comes off|swollen|amps are/,
+      ],
     ] as const;
     for (const id of ids) {
       const [word = 'Notice'] = MAY.find(([, may]) => may.test(CAUTIONS[id])) ?? [];
