@@ -423,6 +423,34 @@ describe('a rear that comes and goes', () => {
   });
 });
 
+// Nothing plays over a broken wire, and a connector before the lid is not in the lid: common practice, no published source.
+describe('a run that is open', () => {
+  const SAME: Outcomes = { ...ON_AMP, 'front-drive': 'same' };
+  it('is not played from the front’s output, nor from its signal', () => {
+    for (const id of ['swap-inputs', 'swap-outputs'] as const) {
+      expect(asks(id, { ...SAME, 'run-ohms': 'ok' }), id).toBe(true);
+      expect(asks(id, { ...SAME, 'run-ohms': 'open' }), id).toBe(false);
+      expect(asks(id, { ...SAME, 'pop-run': 'dead' }), id).toBe(false);
+    }
+  });
+  it('is not followed under the seat where it is open from the lid’s half on', () => {
+    expect(asks('second-look', { 'run-ohms': 'open' })).toBe(true);
+    expect(asks('second-look', { 'run-ohms': 'open', 'run-split': 'bike-side' })).toBe(true);
+    expect(asks('second-look', { 'run-ohms': 'open', 'run-split': 'lid-side' })).toBe(false);
+  });
+});
+
+// Both play before the plugs were touched: common practice, no published source.
+describe('a side that comes and goes', () => {
+  it('has no plugs swapped while it plays', () => {
+    const onAmp: Outcomes = { ...ON_AMP, 'which-corner': 'rear-left', 'when-silent': 'bumps' };
+    for (const id of ['swap-sides-in', 'swap-sides-out'] as const) {
+      expect(asks(id, onAmp), id).toBe(true);
+      expect(asks(id, { ...onAmp, 'fader-centre': 'plays' }), id).toBe(false);
+    }
+  });
+});
+
 describe('every step', () => {
   it('says of a case of which nothing is known whether it makes sense', () => {
     for (const id of Object.keys(ALL_STEPS) as StepId[]) expect(typeof asks(id), id).toBe('boolean');
@@ -438,6 +466,7 @@ describe('every step', () => {
       { ...DARK, 'amp-light': 'cannot', 'rear-amp-turn-on': 'cannot' },
       { ...FAULT, 'speakers-unplugged': 'clears', 'supply-under-load': 'plus-drop' },
       { ...ON_AMP, 'front-drive': 'same', 'lid-check': 'cured', 'rear-pair': 'none', 'run-ohms': 'open' },
+      { ...ON_AMP, 'front-drive': 'same', 'run-ohms': 'ok' },
       { ...ON, 'amp-goes-off': 'loud' },
       { ...ON, 'amp-goes-off': 'hot' },
       { 'pop-run': 'dead', 'tones-off': 'flat' },

@@ -1,4 +1,5 @@
 import { type ChoiceStep, choice } from '../step.ts';
+import { lookedAtWhilePlaying } from '../told/comes-and-goes.ts';
 import { silentMayBeOnAmp } from './silent-on-amp.ts';
 import { pairIn, SWAP_OPTIONS, SWAPPED } from './swapped.ts';
 
@@ -19,7 +20,8 @@ export const swapSidesIn: ChoiceStep<'moves' | 'stays' | 'plays'> = choice({
   compares: true,
   minutes: 5,
   conditions: ['key-off', 'amp-uncovered'],
-  sensible: silentMayBeOnAmp,
+  // What plays just now plays on either plug.
+  sensible: (f) => silentMayBeOnAmp(f) && !lookedAtWhilePlaying(f),
   observes: ['unit-leads', 'amp', 'run', 'speaker'],
   cautions: ['key-off', 'loud-tone'],
   // Whoever changes plugs over pushes one home that was not.

@@ -1,5 +1,6 @@
 import { type Findings, is } from '../outcome.ts';
 import { type ChoiceStep, choice } from '../step.ts';
+import { lookedAtWhilePlaying } from '../told/comes-and-goes.ts';
 import { silentMayBeOnAmp } from './silent-on-amp.ts';
 import { pairIn, SWAP_OPTIONS, SWAPPED } from './swapped.ts';
 
@@ -28,7 +29,8 @@ export const swapSidesOut: ChoiceStep<'moves' | 'stays' | 'plays'> = choice({
   compares: true,
   minutes: 6,
   conditions: ['key-off', 'amp-uncovered', 'amp-outputs-off'],
-  sensible: (f) => silentMayBeOnAmp(f) && noShortKnown(f),
+  // What plays just now plays on either plug.
+  sensible: (f) => silentMayBeOnAmp(f) && noShortKnown(f) && !lookedAtWhilePlaying(f),
   observes: ['amp', 'run', 'speaker'],
   cautions: ['key-off', 'short-suspected'],
   options: SWAP_OPTIONS,

@@ -1,3 +1,4 @@
+import { is } from '../outcome.ts';
 import { type ChoiceStep, choice } from '../step.ts';
 import { concernsAxle } from '../told/silent-side.ts';
 
@@ -18,7 +19,8 @@ export const secondLook: ChoiceStep<'none' | 'clean' | 'dirty' | 'apart' | 'play
   tool: 'none',
   minutes: 7,
   conditions: ['key-off'],
-  sensible: (f) => concernsAxle(f, 'rear'),
+  // A break beyond the lid’s plug is none of a connector before it.
+  sensible: (f) => concernsAxle(f, 'rear') && !is(f, 'run-split', 'lid-side'),
   observes: ['run'],
   cautions: ['key-off'],
   putRight: ['plays'],

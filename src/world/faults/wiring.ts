@@ -74,10 +74,20 @@ export const WIRING_FAULTS: readonly Fault[] = [
     null,
     () => ({ lidLead: { ohm: Infinity, movedOhm: 0.1 } }),
     {
-      both: { 'no-rear-sound': 3 },
-      one: { 'one-speaker-or-side-dead': 6 },
+      both: { 'no-rear-sound': 2 },
+      one: { 'one-speaker-or-side-dead': 4 },
     },
   ),
+  ...onRuns(
+    'lid-lead-broken',
+    'Lead into the lid parted inside: no movement joins it any more',
+    null,
+    () => ({ lidLead: OPEN }),
+    {
+      both: { 'no-rear-sound': 1 },
+      one: { 'one-speaker-or-side-dead': 2 },
+    },
+  ).map((fault) => ({ ...fault, variant: `${fault.variant}-parted` })),
   ...onRuns(
     'lid-lead-broken',
     'Lead into the lid that opens as it moves',

@@ -196,6 +196,8 @@ const LEFT: Readonly<Record<string, Cure>> = {
   'rear-plug-off@one-rear': actions({ do: 'seat-plug', plug: 'rear-dock', where: 'rear-left' }),
   'lid-lead-broken@both-rear': actions({ do: 'renew-wire', wire: 'lid-lead', where: 'rear' }),
   'lid-lead-broken@one-rear': actions({ do: 'renew-wire', wire: 'lid-lead', where: 'rear-left' }),
+  'lid-lead-broken@both-rear-parted': actions({ do: 'renew-wire', wire: 'lid-lead', where: 'rear' }),
+  'lid-lead-broken@one-rear-parted': actions({ do: 'renew-wire', wire: 'lid-lead', where: 'rear-left' }),
   'lid-lead-broken@intermittent': actions({ do: 'renew-wire', wire: 'lid-lead', where: 'rear-left' }),
   'lid-contacts-dirty@both-rear': actions({ do: 'clean-contacts', plug: 'rear-dock' }),
   'lid-contacts-dirty@one-rear': actions({ do: 'clean-contacts', plug: 'rear-dock', where: 'rear-left' }),
