@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { doubts, hangsOn } from '../../src/inference/doubt.ts';
+import { doubts, hangsOn, misfitOf, mostlyShows } from '../../src/inference/doubt.ts';
 import { type Knowledge, posterior, ranked } from '../../src/inference/posterior.ts';
 import { compile, type Table } from '../../src/inference/table.ts';
 import { knowing, NOTHING_KNOWN, rightOrWrong, row, seen } from './tables.ts';
@@ -113,5 +113,42 @@ describe('the answers that a cause hangs on', () => {
     const twice = { ...seen('a1', 'wrong'), confirmed: true };
     expect(doubted(knowing([twice]))).toEqual([]);
     expect(of(knowing([twice]))).toEqual(['a1']);
+  });
+});
+
+describe('what a cause would rather show', () => {
+  // Made up for the test: a torn cone is one speaker of four, and each corner is a row of its own.
+  const corners = ['front-left', 'front-right', 'rear-left', 'rear-right'] as const;
+  const at = (corner: number, pair: number): readonly number[] => [
+    ...corners.map((_, i) => Number(i === corner)),
+    pair,
+  ];
+  const table: Table = {
+    steps: { where: [...corners, 'front pair'], fades: ['front', 'rear'], volts: ['full', 'none'] },
+    rows: [
+      ...corners.map((_, i) =>
+        row('cone', { where: at(i, 0), fades: i < 2 ? [1, 0] : [0, 1], volts: [1, 0] }, i === 2 ? 1.2 : 1),
+      ),
+      row('head unit', { where: at(-1, 1), fades: [1, 0], volts: [0, 1] }, 0.5),
+    ],
+  };
+  const model = compile(table);
+  const where = seen('where', 'front pair');
+  it('is nothing where no outcome is usual: the mean over all corners is none of them', () => {
+    const known = knowing([where, seen('volts', 'full')]);
+    expect(mostlyShows(model, known, 'cone', 'where')).toBeUndefined();
+    expect(mostlyShows(model, known, 'cone', 'volts')).toBe('full');
+  });
+  it('comes from the rows that the other answers leave, and not from the one in doubt', () => {
+    const known = knowing([where, seen('fades', 'rear')]);
+    expect(mostlyShows(compile({ ...table, rows: table.rows.filter((_, i) => i !== 3) }), known, 'cone', 'where')).toBe(
+      'rear-left',
+    );
+    expect(mostlyShows(model, knowing([where, seen('fades', 'front')]), 'cone', 'where')).toBeUndefined();
+  });
+  it('is asked of the likeliest cause that hardly ever gives the answer', () => {
+    const known = knowing([where, seen('volts', 'full')]);
+    expect(misfitOf(model, model, known, where)).toBe('cone');
+    expect(misfitOf(model, model, known, seen('volts', 'full'))).toBeUndefined();
   });
 });

@@ -1,7 +1,9 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { doubts } from '../../src/inference/doubt.ts';
 import { evidence } from '../../src/inference/evidence.ts';
-import { posterior, shareOf } from '../../src/inference/posterior.ts';
+import { reckoned } from '../../src/inference/pairs.ts';
+import { posterior, ranked, shareOf } from '../../src/inference/posterior.ts';
 import { compile } from '../../src/inference/table.ts';
 import { expectClose } from '../compute/close.ts';
 import { anyCase } from './any-table.ts';
@@ -66,5 +68,59 @@ describe('the evidence for a cause', () => {
             expectClose(2 ** bits * odds([]), odds([one]), 1e-6);
       }),
     );
+  });
+});
+
+describe('what an answer can be said to speak for', () => {
+  /* Kass & Raftery, Bayes Factors, J. Am. Stat. Assoc. 90 (1995), table in section 3.2, from memory: a ratio of 1 to 3 is
+     not worth more than a bare mention. From 4 on it speaks against something here. */
+  const speaksOf = (own: number, others: number, cause = 'one') => {
+    const model = compile({
+      steps: { lamp: ['on', 'off'], volts: ['full', 'none'] },
+      rows: [
+        row('one', { lamp: [own, 1 - own], volts: [0.9, 0.1] }, 5),
+        row('other', { lamp: [others, 1 - others], volts: [0.5, 0.5] }, 5),
+      ],
+    });
+    return evidence(
+      model,
+      knowing([seen('lamp', 'on'), seen('volts', 'full')]),
+    )(cause).find(({ step }) => step === 'lamp')?.speaks;
+  };
+  it('is against a cause only where all else gives it much more often', () => {
+    expect(speaksOf(0.1, 0.9)).toBe('against');
+    // What a slack terminal gives in two cases of three does not speak against it, even where all others always give it.
+    expect(speaksOf(2 / 3, 1)).toBeUndefined();
+    expect(speaksOf(0.35, 0.9)).toBeUndefined();
+  });
+  it('is for a cause that gives it and others do not', () => {
+    expect(speaksOf(0.9, 0.1)).toBe('for');
+  });
+  it('is not for a cause that hardly ever gives it, although all others give it more seldom still', () => {
+    expect(speaksOf(0.03, 0.001)).toBe('misfit');
+    expect(speaksOf(0.2, 0.001)).toBe('for');
+  });
+  it('never speaks for a cause by what that was said not to show, in any table', () => {
+    fc.assert(
+      fc.property(anyCase, ({ table, known }) => {
+        const any = compile(table);
+        const believed = posterior(any, known);
+        const misfits = doubts(any, known, believed).filter(({ because }) => because === 'misfit');
+        const [first] = ranked(any, believed);
+        for (const { step, speaks } of evidence(any, known)(first?.cause ?? ''))
+          if (misfits.some((one) => one.step === step)) expect(speaks).not.toBe('for');
+      }),
+    );
+  });
+  it('does not speak for one cause of two by what only the second gives', () => {
+    const steps = ['a1', 'a2', 'a3', 'b1', 'b2', 'b3'];
+    const single = compile(rightOrWrong(steps, { a: ['a1', 'a2', 'a3'], b: ['b1', 'b2', 'b3'] }));
+    const known = knowing(steps.map((step) => seen(step, 'wrong')));
+    const { model } = reckoned(single, known);
+    expect(model).not.toBe(single);
+    const [first] = ranked(model, posterior(model, known));
+    const own = first?.cause === 'a' ? /^a/ : /^b/;
+    for (const { step, speaks } of evidence(model, known, single)(first?.cause ?? ''))
+      if (!own.test(step)) expect(speaks, step).not.toBe('for');
   });
 });

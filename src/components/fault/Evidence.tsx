@@ -1,3 +1,4 @@
+import { Fragment } from 'preact';
 import type { Moved } from '../../inference/evidence.ts';
 import { inWords, type Step } from '../../steps/step.ts';
 import { withUnit } from '../flow/with-unit.ts';
@@ -23,6 +24,12 @@ export function strongest(
     .filter(({ step, bits }) => Math.abs(bits) >= leastBits(flow, step))
     .slice(0, most);
 }
+
+/** Those of them that can be said to speak for it or against it, or that it does not explain. */
+export const speaking = (view: Pick<FaultView, 'flow' | 'moved'>, cause: string, most = MOST_SHOWN): readonly Moved[] =>
+  strongest(view, cause, Infinity)
+    .filter(({ speaks }) => speaks !== undefined)
+    .slice(0, most);
 
 interface Props {
   readonly view: FaultView;
@@ -58,23 +65,25 @@ export function Answers({ view, answers, onReopen }: Props) {
   );
 }
 
-/** How a cause is known: what speaks for it, and what against. */
+/** How a cause is known: what speaks for it, what against, and what it leaves unexplained. */
 export function Evidence({ view, cause, onReopen }: Omit<Props, 'answers'> & { readonly cause: string }) {
-  const answers = strongest(view, cause);
-  const [speaksFor, against] = [answers.filter(({ bits }) => bits > 0), answers.filter(({ bits }) => bits < 0)];
+  const answers = speaking(view, cause);
+  const of = (speaks: Moved['speaks']) => answers.filter((one) => one.speaks === speaks);
+  const sections = [
+    ['How we know', of('for')],
+    ['What speaks against it', of('against')],
+    ['What it does not explain', of('misfit')],
+  ] as const;
   return (
     <>
-      {speaksFor.length > 0 && (
-        <>
-          <h2>How we know</h2>
-          <Answers view={view} answers={speaksFor} onReopen={onReopen} />
-        </>
-      )}
-      {against.length > 0 && (
-        <>
-          <h2>What speaks against it</h2>
-          <Answers view={view} answers={against} onReopen={onReopen} />
-        </>
+      {sections.map(
+        ([title, own]) =>
+          own.length > 0 && (
+            <Fragment key={title}>
+              <h2>{title}</h2>
+              <Answers view={view} answers={own} onReopen={onReopen} />
+            </Fragment>
+          ),
       )}
     </>
   );

@@ -2,7 +2,7 @@ import { useEffect, useState } from 'preact/hooks';
 import type { Moved } from '../../inference/evidence.ts';
 import { outcomeNamed } from '../../steps/outcome.ts';
 import { inWords } from '../../steps/step.ts';
-import { strongest } from './Evidence.tsx';
+import { speaking } from './Evidence.tsx';
 import { ShareBar } from './ShareBar.tsx';
 import { shareInWords } from './shares.ts';
 import { type FaultView, UNTHOUGHT } from './view.ts';
@@ -18,12 +18,14 @@ function inBrief({ flow, standing }: FaultView, id: string): string | undefined 
   return step && `${inWords(step.short, standing)}: ${step.outcomes[outcome] ?? outcome}`;
 }
 
+const BECAUSE = { for: 'for it: ', against: 'against it: ', misfit: 'not explained by it: ' } as const;
+
 function Because({ view, answers }: { readonly view: FaultView; readonly answers: readonly Moved[] }) {
   return (
     <>
-      {answers.map(({ step, bits }) => (
+      {answers.map(({ step, speaks }) => (
         <span class="because" key={step}>
-          {bits > 0 ? 'for it: ' : 'against it: '}
+          {BECAUSE[speaks ?? 'misfit']}
           {inBrief(view, step)}
         </span>
       ))}
@@ -35,7 +37,7 @@ function Because({ view, answers }: { readonly view: FaultView; readonly answers
 function Unlikely({ view, causes }: { readonly view: FaultView; readonly causes: readonly string[] }) {
   const byAnswer = Map.groupBy(causes, (cause) => {
     const [most] = view.moved(cause).toSorted((a, b) => a.bits - b.bits);
-    return most && most.bits < 0 ? inBrief(view, most.step) : undefined;
+    return most && most.speaks === 'against' ? inBrief(view, most.step) : undefined;
   });
   return (
     <details>
@@ -64,7 +66,7 @@ export function SuspectList({ view }: { readonly view: FaultView }) {
           <li key={cause}>
             {view.nameOf(cause)} <span class="hint">{shareInWords(shareRatio)}</span>
             <ShareBar shareRatio={shareRatio} />
-            {cause !== UNTHOUGHT && <Because view={view} answers={strongest(view, cause, MOVED_BY)} />}
+            {cause !== UNTHOUGHT && <Because view={view} answers={speaking(view, cause, MOVED_BY)} />}
           </li>
         ))}
         {[...view.ruledOut].map((cause) => (

@@ -1,20 +1,18 @@
 import type { WhyAgain } from '../../../machines/decision.ts';
 import { lowerFirst } from '../../compute/first-letter.ts';
-import { chanceOf } from '../../inference/posterior.ts';
 import { outcomeNamed } from '../../steps/outcome.ts';
 import { inWords, type Step } from '../../steps/step.ts';
 import { anotherWay } from './another-way.ts';
 import { knownOf } from './known-of.ts';
-import { type FaultView, UNTHOUGHT } from './view.ts';
+import type { FaultView } from './view.ts';
 
-/** What the likeliest cause would rather show at a step. */
-function wouldShow({ model, believed }: FaultView, cause: string, step: Step): string | undefined {
-  const chances = [...(model.steps.get(step.id)?.outcomes.keys() ?? [])].map((outcome) => ({
-    outcome,
-    chance: chanceOf(model, believed, cause, step.id, outcome) ?? 0,
-  }));
-  const [likeliest] = chances.toSorted((a, b) => b.chance - a.chance);
-  return likeliest && (step.outcomes[likeliest.outcome] ?? likeliest.outcome);
+/** What the answer does not fit, and what that would rather show. */
+function misfitInWords(view: FaultView, step: Step): string {
+  const misfit = view.misfit(step.id);
+  // What another flow looks for is many causes in one: no answer of this one is typical of it.
+  if (misfit === undefined || view.lookedForBy(misfit.cause) !== undefined) return '';
+  const { name, shows } = misfit;
+  return `: “${name}” ${shows === undefined ? 'seldom shows this' : `would show “${step.outcomes[shows] ?? shows}”`}`;
 }
 
 const UNDO_AND_REDO =
@@ -32,10 +30,5 @@ export function doubtInWords(view: FaultView, step: Step, because: WhyAgain): st
   const way = lowerFirst(anotherWay(step));
   if (because === 'pivotal')
     return `Everything rests on this answer: ${given}. Take it once more, another way if you can: ${way}`;
-  const leader = view.shares.find(({ cause }) => cause !== UNTHOUGHT)?.cause;
-  // What another flow looks for is many causes in one: no answer of this one is typical of it.
-  const shown =
-    leader === undefined || view.lookedForBy(leader) !== undefined ? undefined : wouldShow(view, leader, step);
-  const rest = leader === undefined || shown === undefined ? '' : `: “${view.nameOf(leader)}” would show “${shown}”`;
-  return `${given} does not fit the rest${rest}. ${LOOK_ONCE_MORE} ${way}`;
+  return `${given} does not fit the rest${misfitInWords(view, step)}. ${LOOK_ONCE_MORE} ${way}`;
 }

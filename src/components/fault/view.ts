@@ -3,14 +3,17 @@ import { elsewhere } from '../../../machines/elsewhere.ts';
 import { becauseOf, type HandsOver, type Late, type StagedFlow } from '../../../machines/machine.ts';
 import type { Standing } from '../../case/standing.ts';
 import { type Cause, splitOf } from '../../causes/cause.ts';
-import { hangsOn } from '../../inference/doubt.ts';
+import { hangsOn, misfitOf, mostlyShows } from '../../inference/doubt.ts';
 import { evidence, type Moved } from '../../inference/evidence.ts';
 import { reckoned } from '../../inference/pairs.ts';
 import { type Knowledge, type Observation, type Posterior, ranked, type Share } from '../../inference/posterior.ts';
 import { compile, isUnthought, type Model } from '../../inference/table.ts';
-import { is, outcomeNamed } from '../../steps/outcome.ts';
+import type { StepId } from '../../steps/ids.ts';
+import { type Findings, is, outcomeNamed } from '../../steps/outcome.ts';
 import { inWords } from '../../steps/step.ts';
 import { knownOf } from './known-of.ts';
+
+const AGAINST: ReadonlySet<Moved['speaks']> = new Set(['against', 'misfit']);
 
 /** What stands for all that nobody thought of, where causes are listed by name. */
 export const UNTHOUGHT = 'unthought';
@@ -19,6 +22,8 @@ export const UNTHOUGHT = 'unthought';
 export interface Check {
   readonly text: string;
   readonly isDone: boolean;
+  /** It was done, and what it showed the cause seldom shows. */
+  readonly isAgainst?: boolean;
 }
 
 /** What the screens of a fault flow ask of a case: names, shares, and what moved them. */
@@ -37,6 +42,10 @@ export interface FaultView {
   readonly ruledOut: ReadonlySet<string>;
   readonly hasMeter: boolean;
   nameOf(cause: string): string;
+  /** The cause that an answer does not fit, as it is called without that answer, and what it mostly shows instead. */
+  misfit(
+    step: string,
+  ): { readonly cause: string; readonly name: string; readonly shows: string | undefined } | undefined;
   causeOf(cause: string): Cause | undefined;
   shareOf(cause: string): number;
   /** The flow that looks for a cause which is not looked for here. */
@@ -85,6 +94,14 @@ export function viewOf(flow: StagedFlow, standing: Standing, late: Late): FaultV
   // Who noted what as cured may come out of a link: what every object has is no cause.
   const causeOf = (cause: string) => (Object.hasOwn(late.causes, cause) ? late.causes[cause] : undefined);
   const lookedForBy = (cause: string) => flow.handsOver.find((to) => elsewhere(to.flow) === cause);
+  const single = compile(late.table);
+  let movedBy: ReturnType<typeof evidence> | undefined;
+  const moved = (cause: string): readonly Moved[] => {
+    movedBy ??= evidence(model, known, single);
+    return movedBy(cause);
+  };
+  const nameIn = (cause: string, f: Findings) =>
+    cause === UNTHOUGHT ? NOT_IN_THE_LIST : causeTitle(flow, cause, f, late.causes);
   const checkFor = (id: string): Check | undefined => {
     const cause = causeOf(id);
     if (!cause) return undefined;
@@ -94,11 +111,11 @@ export function viewOf(flow: StagedFlow, standing: Standing, late: Late): FaultV
       .flat()
       .flatMap((step) => flow.steps.get(step) ?? [])
       .find((step) => standing.facts[step.id] !== undefined && outcomeNamed(findings, step.id) !== 'cannot');
-    return done
-      ? { text: `You did its check: “${inWords(done.short, standing)}: ${knownOf(done, standing)}”.`, isDone: true }
-      : { text: split[tool], isDone: false };
+    if (!done) return { text: split[tool], isDone: false };
+    const isAgainst = moved(id).some(({ step, speaks }) => step === done.id && AGAINST.has(speaks));
+    const told = `You did its check: “${inWords(done.short, standing)}: ${knownOf(done, standing)}”.`;
+    return { text: isAgainst ? `${told} That speaks against it.` : told, isDone: true, isAgainst };
   };
-  let movedBy: ReturnType<typeof evidence> | undefined;
   return {
     flow,
     standing,
@@ -108,7 +125,18 @@ export function viewOf(flow: StagedFlow, standing: Standing, late: Late): FaultV
     shares: all,
     ruledOut,
     hasMeter,
-    nameOf: (cause) => (cause === UNTHOUGHT ? NOT_IN_THE_LIST : causeTitle(flow, cause, findings, late.causes)),
+    nameOf: (cause) => nameIn(cause, findings),
+    misfit: (step) => {
+      const one = known.observations.find((other) => other.step === step);
+      const cause = one && misfitOf(model, single, known, one);
+      if (one === undefined || cause === undefined) return undefined;
+      const shows = mostlyShows(single, known, cause, step);
+      const rest = {
+        ...findings,
+        outcome: (id: StepId) => (id === step ? undefined : findings.outcome(id)),
+      } as Findings;
+      return { cause, name: nameIn(cause, rest), shows: shows === one.outcome ? undefined : shows };
+    },
     causeOf,
     shareOf: (cause) => all.find((one) => one.cause === cause)?.shareRatio ?? 0,
     lookedForBy,
@@ -117,10 +145,7 @@ export function viewOf(flow: StagedFlow, standing: Standing, late: Late): FaultV
       const to = lookedForBy(id);
       return checkFor(id)?.text ?? (to && becauseOf(to, findings));
     },
-    moved: (cause) => {
-      movedBy ??= evidence(model, known);
-      return movedBy(cause);
-    },
+    moved,
     hangsOn: (cause) => hangsOn(model, known, cause),
   };
 }

@@ -148,7 +148,7 @@ describe('what speaks against it', () => {
 
 describe('what counts as evidence', () => {
   const { flow } = view(given(ALL));
-  const moved = (bits: number) => () => [{ step: 'hum', outcome: 'silent', bits }];
+  const moved = (bits: number) => () => [{ step: 'hum', outcome: 'silent', bits, speaks: undefined }];
   const shownOf = (told: boolean, bits: number) =>
     strongest({ flow: told ? { ...flow, told: new Set(['hum']) } : flow, moved: moved(bits) }, 'motor-dead').length;
   it('is what was seen, from a quarter of a bit on', () => {

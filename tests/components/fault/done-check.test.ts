@@ -17,9 +17,15 @@ describe('a check that was done as a step', () => {
   it('is not asked for again, but told with what it showed', () => {
     const looked = { 'pin-look': 'level', 'tools-at-hand': 'none' };
     expect(checkOf('input-pin-pushed-back', looked)).toBe(
-      'You did its check: “Pins of the signal plug: all pins level”.',
+      'You did its check: “Pins of the signal plug: all pins level”. That speaks against it.',
     );
     expect(checkOf('input-pin-pushed-back', { 'tools-at-hand': 'none' })).toMatch(/look into it from the front/);
+  });
+  it('is said to speak against its cause only where it does', () => {
+    // A pin that stands back is seen by eye: common practice, no published source.
+    const back = { 'pin-look': 'back', 'tools-at-hand': 'none' };
+    expect(checkOf('input-pin-pushed-back', back)).toMatch(/^You did its check/);
+    expect(checkOf('input-pin-pushed-back', back)).not.toMatch(/against/);
   });
   it('stays to be done where it could not be, and with a meter where that tells more', () => {
     expect(checkOf('input-pin-pushed-back', { 'pin-look': null, 'tools-at-hand': 'none' })).toMatch(/from the front/);
