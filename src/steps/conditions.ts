@@ -21,6 +21,8 @@ export interface Condition {
   readonly phone: Saying;
   /** Both where a step ends it and brings it about again itself: only what makes that safe. */
   readonly inStep?: { readonly bike: string; readonly phone: string };
+  /** Both at a running engine: there nobody is told to have it off. */
+  readonly atEngine?: { readonly bike: string; readonly phone: string };
   /** Part of the minutes of each step that needs it. Common practice, estimates with no published source. */
   readonly minutes: number;
   /** Where something is clipped on for it that stays there. */
@@ -60,6 +62,7 @@ export const CONDITIONS = {
   'head-unit-playing': {
     bike: 'Key on, engine off, music on, not loud.',
     phone: 'Key on, engine off, and music on, not loud.',
+    atEngine: { bike: 'Head unit on, music on, not loud.', phone: 'Radio on, and music on, not loud.' },
     minutes: 0,
     cautions: ['flat-battery'],
     undo: 'Key off.',
@@ -67,6 +70,7 @@ export const CONDITIONS = {
   'music-paused': {
     bike: 'Key on, engine off, head unit on, music paused.',
     phone: 'Key on, engine off, radio on, and the music paused.',
+    atEngine: { bike: 'Head unit on, music paused.', phone: 'Radio on, and the music paused.' },
     minutes: 0,
     cautions: ['flat-battery'],
     undo: 'Key off.',
@@ -360,9 +364,18 @@ export function undoOf(key: ConditionKey, situation: Situation): string | undefi
   return typeof undo === 'function' ? undo(ampName(at), at) : undo;
 }
 
+/** What plays or is lit by the key. */
+const BY_THE_KEY: readonly ConditionId[] = [
+  'key-on',
+  'head-unit-playing',
+  'ugly-step',
+  'music-paused',
+  'tone-400',
+  'tone-80',
+];
 /** Of each of these only one can stand: the later one ends the other. */
 const ONE_OF: readonly (readonly ConditionId[])[] = [
-  ['key-on', 'head-unit-playing', 'ugly-step', 'music-paused', 'tone-400', 'tone-80', 'key-off', 'minus-off'],
+  [...BY_THE_KEY, 'key-off', 'minus-off'],
   ['engine-running', 'key-off', 'minus-off'],
   ['lamp-on', 'key-off', 'minus-off'],
   ['meter-on-ac', 'meter-on-dc', 'meter-on-ohms'],
@@ -376,6 +389,21 @@ export function standTogether(one: ConditionKey, other: ConditionKey): boolean {
   const [a, b] = [nameOf(one), nameOf(other)];
   return !ONE_OF.some((group) => group.includes(a) && group.includes(b));
 }
+
+/** What is left standing once the engine is stopped: that takes the key, so what goes by the key is brought about anew. */
+export const engineStopped = (stands: readonly ConditionKey[]): readonly ConditionKey[] =>
+  stands.filter((key) => nameOf(key) !== 'engine-running' && !BY_THE_KEY.includes(nameOf(key)));
+
+/** What is left standing once the key is off. */
+export const keyOff = (stands: readonly ConditionKey[]): readonly ConditionKey[] =>
+  stands.some((key) => KEY_OFF.includes(key))
+    ? stands
+    : [...stands.filter((key) => standTogether(key, 'key-off')), 'key-off'];
+
+/** Whether a line has the key turned off, and with it all that runs. */
+export const turnsKeyOff = (line: string): boolean => /^Key off\b/.test(line);
+/** Whether a line that is said first leaves no engine running. */
+export const stopsEngine = (line: string): boolean => turnsKeyOff(line) || /\bengine off\b/i.test(line);
 
 /**
  * What has to be done for these conditions, in this order, where some stand already: what is opened is opened with the
@@ -395,7 +423,8 @@ export function toDo(
   for (const key of conditions) {
     const { opens, where } = conditionOf(key);
     if (stands.includes(key) || (where && !where(situationOf(key, situation)))) continue;
-    if (opens && !stands.some((other) => KEY_OFF.includes(other))) bringAbout('key-off');
+    const needsKeyOff = opens || (key !== 'key-off' && turnsKeyOff(wordsOf(key, situation).bike));
+    if (needsKeyOff && !stands.some((other) => KEY_OFF.includes(other))) bringAbout('key-off');
     bringAbout(key);
   }
   return { next, stands };

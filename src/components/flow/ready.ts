@@ -5,9 +5,12 @@ import { onThisBike } from '../../steps/concerns.ts';
 import {
   type ConditionKey,
   conditionOf,
+  engineStopped,
+  keyOff,
   nameOf,
-  standTogether,
+  stopsEngine,
   toDo,
+  turnsKeyOff,
   undoOf,
   wordsOf,
 } from '../../steps/conditions.ts';
@@ -22,6 +25,8 @@ import { misheard } from './misheard.ts';
 
 /** What has to be done before a question makes sense, after what was done for those before it. */
 interface ToDo {
+  /** Whether an engine runs that the step has no use for, or that it starts itself. */
+  readonly stopEngine: boolean;
   /** What was opened for an earlier step and is not needed any more: first it goes back together. */
   readonly putBack: readonly ConditionKey[];
   /** To be brought about now, in this order. */
@@ -43,20 +48,36 @@ function doneLately({ events }: Case, steps: ReadonlyMap<string, Step>): readonl
   });
 }
 
+const IN_PLACE_OF_A_FUSE: readonly string[] = ['lamp-for-fuse', 'lamp-on'];
+const subjectIn = (id: ConditionKey): string => id.slice(nameOf(id).length);
+/** No fuse goes back in before the lamp that replaces it. */
+const isReplaced = (id: ConditionKey, conditions: readonly ConditionKey[]): boolean =>
+  nameOf(id) === 'fuse-out' &&
+  conditions.some((other) => IN_PLACE_OF_A_FUSE.includes(nameOf(other)) && subjectIn(other) === subjectIn(id));
+
 /**
- * What stands open and a step has no use for. It needs the rest of the bike whole, unless it never touches the bike. What
- * one of its own conditions takes the place of stays open until then: no fuse goes back in before the lamp that replaces it.
+ * What stands open and a step has no use for: it needs the rest of the bike whole, unless it never touches the bike. The
+ * battery negative goes back on after all the rest.
  */
-const leftOpen = ({ conditions = [] }: Step, stands: readonly ConditionKey[]): readonly ConditionKey[] =>
-  conditions.length === 0
-    ? []
-    : stands.filter(
-        (id) =>
-          conditionOf(id).opens &&
-          conditionOf(id).undo !== undefined &&
-          !conditions.includes(id) &&
-          conditions.every((other) => standTogether(id, other) || nameOf(other) === nameOf(id)),
-      );
+function leftOpen({ conditions = [] }: Step, stands: readonly ConditionKey[]): readonly ConditionKey[] {
+  if (conditions.length === 0) return [];
+  const open = stands.filter(
+    (id) =>
+      conditionOf(id).opens &&
+      conditionOf(id).undo !== undefined &&
+      !conditions.includes(id) &&
+      !isReplaced(id, conditions),
+  );
+  return open.toSorted((a, b) => Number(a === 'minus-off') - Number(b === 'minus-off'));
+}
+
+/** Whether a step is begun at a running engine. */
+const isAtEngine = (step: Step, situation: Situation): boolean =>
+  step.conditions?.includes('engine-running') === true && !isEndedBy('engine-running', step, situation);
+
+/** Whether an engine runs that a step does not begin with. */
+const hasToStop = (step: Step, stands: readonly ConditionKey[], situation: Situation): boolean =>
+  stands.includes('engine-running') && (step.conditions ?? []).length > 0 && !isAtEngine(step, situation);
 
 const without = (stands: readonly ConditionKey[], gone: readonly ConditionKey[]) =>
   stands.filter((id) => !gone.includes(id));
@@ -67,15 +88,21 @@ export const toDoFor = (step: Step, it: Case, steps: ReadonlyMap<string, Step>, 
 
 /** The same after the steps that were done. */
 function toDoAfter(done: readonly Step[], step: Step, situation: Situation): ToDo {
+  const keptFor = (other: Step, so: readonly ConditionKey[]) => {
+    const open = leftOpen(other, so);
+    const kept = without(so, open);
+    if (open.some((id) => turnsKeyOff(undoOf(id, situation) ?? ''))) return keyOff(kept);
+    return hasToStop(other, so, situation) ? engineStopped(kept) : kept;
+  };
   const stands = done.reduce<readonly ConditionKey[]>(
-    (so, other) => toDo(other.conditions ?? [], without(so, leftOpen(other, so)), situation).stands,
+    (so, other) => toDo(other.conditions ?? [], keptFor(other, so), situation).stands,
     [],
   );
-  const putBack = leftOpen(step, stands);
-  const whole = without(stands, putBack);
+  const whole = keptFor(step, stands);
   const { next } = toDo(step.conditions ?? [], whole, situation);
   return {
-    putBack,
+    stopEngine: hasToStop(step, stands, situation),
+    putBack: leftOpen(step, stands),
     next,
     stood: whole,
     standing: (step.conditions ?? []).filter((id) => whole.includes(id) && !next.includes(id)),
@@ -131,11 +158,15 @@ const withoutBareKey = (next: readonly ConditionKey[], step: Step, situation: Si
 
 export function readyFor(step: Step, it: Case, steps: ReadonlyMap<string, Step>, situation: Situation): Ready {
   const done = doneLately(it, steps);
-  const { putBack, next, standing, stood } = toDoAfter(done, step, situation);
+  const { stopEngine, putBack, next, standing, stood } = toDoAfter(done, step, situation);
   const undone = putBack.flatMap((id) => undoOf(id, situation) ?? []);
   const said = withoutBareKey(next, step, situation);
   const isEnded = (id: ConditionKey) => isEndedBy(nameOf(id), step, situation);
-  const toBringAbout = (id: ConditionKey) => (isEnded(id) && conditionOf(id).inStep) || wordsOf(id, situation);
+  const atEngine = isAtEngine(step, situation);
+  const toBringAbout = (id: ConditionKey) =>
+    (isEnded(id) && conditionOf(id).inStep) || (atEngine && conditionOf(id).atEngine) || wordsOf(id, situation);
+  const inOrder = (lines: readonly string[]) =>
+    stopEngine && !stopsEngine(lines[0] ?? '') ? ['Engine off.', ...lines] : lines;
   const names = (ids: readonly ConditionKey[]) =>
     ids.flatMap((id) => (isEnded(id) ? [] : [CONDITION_NAMES[nameOf(id)]]));
   const before = stood.flatMap(cautionsOfCondition);
@@ -146,8 +177,8 @@ export function readyFor(step: Step, it: Case, steps: ReadonlyMap<string, Step>,
   const readBefore = cautions.filter((id) => SHORT_NAMES[id] !== undefined && read.has(id));
   const inFull = byWord(cautions.filter((id) => !readBefore.includes(id)));
   return {
-    bike: [...undone, ...said.map((id) => toBringAbout(id).bike)],
-    phone: [...undone, ...said.map((id) => toBringAbout(id).phone)],
+    bike: inOrder([...undone, ...said.map((id) => toBringAbout(id).bike)]),
+    phone: inOrder([...undone, ...said.map((id) => toBringAbout(id).phone)]),
     standing: names(standing),
     brought: names(said),
     cautions,

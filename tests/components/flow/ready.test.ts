@@ -17,7 +17,7 @@ const begun: Case = { flow: 'no-rear-sound', events: [{ type: 'rig', rig: {} }] 
 const done = (...ids: readonly string[]): Case =>
   ids.reduce((it, step) => answered(it, step, { option: 'any' }), begun);
 const readyAt = (id: string, it: Case) => {
-  const { stood: _, ...rest } = toDoFor(steps.get(id) as Step, it, steps, { rig: {}, facts: {} });
+  const { stood: _, stopEngine: _engine, ...rest } = toDoFor(steps.get(id) as Step, it, steps, { rig: {}, facts: {} });
   return rest;
 };
 
