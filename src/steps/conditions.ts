@@ -98,9 +98,9 @@ export const CONDITIONS = {
     undo: 'Volume at zero, tone off.',
   },
   'controls-flat': {
-    bike: 'Fader and balance in the middle, bass and treble flat, loudness and speed volume off.',
+    bike: 'Note how the sound menu is set. Fader and balance in the middle, bass and treble flat, loudness and speed volume off.',
     phone:
-      'In the sound menu, fader and balance to the middle, bass and treble to zero, loudness and speed volume off.',
+      'Note how the sound menu is set, then fader and balance to the middle, bass and treble to zero, loudness and speed volume off.',
     minutes: 0,
     cautions: [],
     undo: 'Sound menu back to where it was.',

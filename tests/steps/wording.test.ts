@@ -129,3 +129,20 @@ describe('the spoken line of a step', () => {
   it('tells whoever has a meter that reads DC as AC to take another one', () =>
     expect(phoneOf('meter-digit')).toMatch(/swapped: about 27, either time\?.* another meter/));
 });
+
+/* What stands beside “Go on without it” is no choice of its own. Common sense, no published source. */
+describe('what follows where something cannot be done', () => {
+  it('says that it comes without it, where another way takes its place', () => {
+    expect(STEPS.get('supply-under-load')?.ifCannot).toMatch(/^Without it we .*temporary wires/);
+    for (const { id, ifCannot = '' } of STEPS.values()) expect(ifCannot, id).not.toMatch(/\bwe\b[^.?]* instead\.$/i);
+  });
+});
+
+describe('a reading of a coil that is not named', () => {
+  it('is each one’s own: both may be silent', () => {
+    const ask = STEPS.get('run-split')?.ask ?? '';
+    expect(plainly(ask)).toContain('each silent coil’s own reading');
+    const left = { rig: {}, facts: { 'which-silent': { option: 'left' } } };
+    expect(inWords(ask, left)).toContain('the rear left coil’s own reading');
+  });
+});

@@ -2,6 +2,7 @@ import type { Cause } from '../cause.ts';
 import { asLoud, levelFigures } from '../unit/levels-alike.ts';
 import { isOfOneSpeaker } from '../where.ts';
 import { YOURSELF } from '../who.ts';
+import { writeDown } from './write-down.ts';
 
 export const faderOrBalanceOff: Cause = {
   id: 'fader-or-balance-off',
@@ -13,7 +14,7 @@ export const faderOrBalanceOff: Cause = {
       : 'Fader and balance at 0, tone controls flat, 400 Hz tone: do the rear pairs read 0.7 to 1.4 of the front?',
     needs: ['tone-400'],
     touches: ['unit-rear-plus'],
-    without: 'Put both exactly in the middle and listen.',
+    without: 'Note how both are set, put them exactly in the middle, and listen.',
     asStep: { without: 'fader-centre' },
   }),
   mends: ['settings'],
@@ -24,7 +25,7 @@ export const faderOrBalanceOff: Cause = {
     numbers: levelFigures(f),
     repair: [{ do: 'centre-fader' }],
     fix: [
-      'Write down how everything is set now: somebody may have liked it.',
+      ...writeDown(f, 'fader-centre'),
       'Set fader and balance to 0.',
       'Bass and treble flat, loudness and speed volume off. Listen at each corner.',
     ],

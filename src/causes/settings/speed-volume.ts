@@ -1,5 +1,6 @@
 import type { Cause } from '../cause.ts';
 import { YOURSELF } from '../who.ts';
+import { writeDown } from './write-down.ts';
 
 export const speedVolume: Cause = {
   id: 'speed-volume',
@@ -10,18 +11,18 @@ export const speedVolume: Cause = {
       '400 Hz tone, volume untouched, engine off and idling outdoors: do the volts rise, but not with the setting off?',
     needs: ['tone-400', 'engine-running'],
     touches: ['unit-front-plus'],
-    without: 'Speed volume and loudness off in the menu: does it stay the same now?',
+    without: 'Note what is set. Speed volume and loudness off in the menu: does it stay the same now?',
     asStep: { without: 'speed-off' },
   },
   mends: ['settings'],
   article: 'why-the-tone-follows-the-engine',
-  remedy: () => ({
+  remedy: (f) => ({
     what: 'A head unit setting turns it up with speed or with the engine.',
     background: 'It is meant to keep up with the wind. Set high, you hear it as a jump, most of all in the bass.',
     numbers: [],
     repair: [{ do: 'flatten-tone', of: 'unit' }],
     fix: [
-      'Write down how speed volume, loudness, bass and treble are set.',
+      ...writeDown(f, 'speed-off', 'how speed volume, loudness, bass and treble are set'),
       'Speed volume off, loudness off, bass and treble at 0. Engine off and on once more, outdoors: the same?',
       'Then set it to taste: its lowest step, or off.',
     ],

@@ -2,6 +2,7 @@ import { boostPowerRatio } from '../../compute/headroom.ts';
 import type { Cause } from '../cause.ts';
 import type { Figure } from '../figure.ts';
 import { YOURSELF } from '../who.ts';
+import { writeDown } from './write-down.ts';
 
 /** How many times the power a lift of so many decibels takes. */
 export const liftFigures: readonly Figure[] = [6, 10].map((boostDb) => ({
@@ -19,18 +20,18 @@ export const toneControlsUp: Cause = {
     byMeter: 'Two tones at one low step, then the tone controls flat, and again: does the ratio of 80 to 400 Hz fall?',
     needs: ['tone-400'],
     touches: ['unit-front-plus'],
-    without: 'Bass and treble at 0, loudness off: clean at the same volume?',
+    without: 'Note what is set. Bass and treble at 0, loudness off: clean at the same volume?',
     asStep: { without: 'unit-flat' },
   },
   mends: ['settings'],
   article: 'the-boost-and-small-speakers',
-  remedy: () => ({
+  remedy: (f) => ({
     what: 'The head unit’s tone controls boost the bass, so it hits every limit first.',
     background: 'On an unaltered profile that comes on top of a boost of 12 to 14 dB.',
     numbers: liftFigures,
     repair: [{ do: 'flatten-tone', of: 'unit' }],
     fix: [
-      'Write down how everything is set now: somebody may have liked it.',
+      ...writeDown(f, 'unit-flat'),
       'Bass, mid and treble at 0, loudness off, speed volume off.',
       'Then set it to taste, with your music at your volume: bass one step below where it distorts.',
     ],

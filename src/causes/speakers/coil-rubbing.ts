@@ -50,6 +50,9 @@ export const coilRubbing: Cause = {
     parts: [`A speaker of the same size and kind, ${ratedInWords(f, uglySpeakers(f))}`],
     notBuy: ['The other speakers, as long as they play clean.', 'A reflash or an amplifier.'],
     cautions: ['loud-tone'],
-    proofOfCure: { byEar: 'The 80 Hz tone, low, from zero up: a round hum from that speaker and nothing else.' },
+    proofOfCure: {
+      byEar:
+        'The 80 Hz tone, low, from zero up: a round hum from that speaker and nothing else. Then music with bass at your usual volume: clean.',
+    },
   }),
 };

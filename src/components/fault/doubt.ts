@@ -16,7 +16,7 @@ function misfitInWords(view: FaultView, step: Step): string {
 }
 
 const UNDO_AND_REDO =
-  'That brought it back. Undo it, and do it once more: if the sound goes and comes with it, that is the proof.';
+  'Undo it, and do it once more: that brought it back, and if the sound goes and comes with it, that is the proof.';
 const LOOK_ONCE_MORE = 'Look once more, another way if you can:';
 
 /** Why a question is asked once more: what does not fit, or that all hangs on it. Nobody is said to have been wrong. */

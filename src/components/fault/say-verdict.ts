@@ -1,5 +1,6 @@
 import { cautionsOfFix } from '../../causes/action-cautions.ts';
 import type { Remedy } from '../../causes/cause.ts';
+import { lowerFirst } from '../../compute/first-letter.ts';
 import type { Certainty } from '../../inference/certainty.ts';
 import type { CautionId } from '../../steps/cautions.ts';
 import type { Findings } from '../../steps/outcome.ts';
@@ -30,7 +31,8 @@ const SURE: Readonly<Record<Certainty, string>> = {
 export const spokenCare = (ids: readonly CautionId[]): readonly string[] =>
   byWord(ids).flatMap(([, own]) => own.map((id) => SPOKEN[id]));
 
-const dontPay = (notBuy: readonly string[]): readonly string[] => notBuy.map((line) => `Do not pay for this: ${line}`);
+const dontPay = (notBuy: readonly string[]): readonly string[] =>
+  notBuy.map((line) => `Do not pay for ${lowerFirst(line)}`);
 /** A check that was done is not asked for as if it were not: what was seen is looked at once more. */
 const checkFirst = ({ text, isDone }: Check): readonly string[] =>
   isDone

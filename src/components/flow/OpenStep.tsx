@@ -167,14 +167,16 @@ export function OpenStep(props: Props) {
   const withTerms = (text: string) => (parts ? <parts.common.Terms key={text} text={text} root={root} /> : text);
   const how = () => {
     const lines = typeof step.how === 'function' ? step.how(situation) : step.how;
+    // Where nothing is done the lines are no steps: none comes before another.
+    const List = step.observes.length === 0 ? 'ul' : 'ol';
     return quick ? (
       <p class="hint">{withTerms(lines.join(' '))}</p>
     ) : (
-      <ol class="how">
+      <List class="how">
         {lines.map((line) => (
           <li key={line}>{withTerms(line)}</li>
         ))}
-      </ol>
+      </List>
     );
   };
   return (
@@ -185,7 +187,7 @@ export function OpenStep(props: Props) {
         </p>
       )}
       {/* Whoever is on the phone reads it first; nobody else sees it. */}
-      {(rested || seat === 'phone') && <Say step={step} situation={situation} ready={ready} />}
+      {(rested || seat === 'phone') && <Say step={step} situation={situation} ready={ready} doubt={doubt} />}
       <h1 tabIndex={-1} ref={heading} aria-describedby={doubt === undefined ? undefined : 'doubt'}>
         {inWords(step.ask, situation)}
       </h1>

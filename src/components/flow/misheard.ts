@@ -12,6 +12,7 @@ interface Mishearing {
 
 const BOXES: Mishearing = {
   answers: /\b(amplifiers?|head unit|radio)\b/i,
+  about: /\bamplifiers?\b/i,
   says: 'Many people call any box an amplifier, even the radio. Have him say where it is and how thick its leads are.',
 };
 
@@ -81,6 +82,6 @@ export function misheard(step: Step, situation: Situation): string {
     .join(' ');
   const text = `${answers} ${inWords(step.ask, situation)}`;
   // What is fitted is asked of boxes, whichever speakers they drive.
-  if (step.place === 'fitted' && BOXES.answers.test(text)) return BOXES.says;
+  if (step.place === 'fitted' && BOXES.about?.test(text)) return BOXES.says;
   return HEARD.find((one) => one.answers.test(answers) && one.about?.test(text) !== false)?.says ?? ANY;
 }

@@ -14,7 +14,7 @@ import {
   undoOf,
   wordsOf,
 } from '../../steps/conditions.ts';
-import type { Situation, Step } from '../../steps/step.ts';
+import type { Place, Situation, Step } from '../../steps/step.ts';
 import { isUnfused } from '../../steps/supply/unfused.ts';
 import { SHORT_NAMES } from '../caution/short-names.ts';
 import { byWord } from '../caution/signal-words.ts';
@@ -55,12 +55,18 @@ const isReplaced = (id: ConditionKey, conditions: readonly ConditionKey[]): bool
   nameOf(id) === 'fuse-out' &&
   conditions.some((other) => IN_PLACE_OF_A_FUSE.includes(nameOf(other)) && subjectIn(other) === subjectIn(id));
 
+const ONLY_ASKED: readonly Place[] = ['fitted', 'told', 'tools', 'plan', 'ears'];
+/** Whether hands are laid on the bike for it: what is only told or read off a paper leaves all as it is. */
+const isDoneAtTheBike = ({ conditions = [], observes, tool, place }: Step): boolean =>
+  conditions.length > 0 || (observes.length > 0 && tool === 'none' && !ONLY_ASKED.includes(place));
+
 /**
  * What stands open and a step has no use for: it needs the rest of the bike whole, unless it never touches the bike. The
  * battery negative goes back on after all the rest.
  */
-function leftOpen({ conditions = [] }: Step, stands: readonly ConditionKey[]): readonly ConditionKey[] {
-  if (conditions.length === 0) return [];
+function leftOpen(step: Step, stands: readonly ConditionKey[]): readonly ConditionKey[] {
+  const { conditions = [] } = step;
+  if (!isDoneAtTheBike(step)) return [];
   const open = stands.filter(
     (id) =>
       conditionOf(id).opens &&
@@ -77,7 +83,7 @@ const isAtEngine = (step: Step, situation: Situation): boolean =>
 
 /** Whether an engine runs that a step does not begin with. */
 const hasToStop = (step: Step, stands: readonly ConditionKey[], situation: Situation): boolean =>
-  stands.includes('engine-running') && (step.conditions ?? []).length > 0 && !isAtEngine(step, situation);
+  stands.includes('engine-running') && isDoneAtTheBike(step) && !isAtEngine(step, situation);
 
 const without = (stands: readonly ConditionKey[], gone: readonly ConditionKey[]) =>
   stands.filter((id) => !gone.includes(id));

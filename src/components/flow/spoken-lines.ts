@@ -35,17 +35,24 @@ function answersIn(step: Step, situation: Situation): readonly string[] {
   const groups = breaths(offered(step, situation).map(([, label]) => label));
   const [first = []] = groups;
   if (groups.length === 1) return [`The answers are: ${list(first)}. Or: you don’t know.`];
+  const ofThese = (labels: readonly string[]) => (labels.length === 1 ? 'this' : 'one of these');
   return [
-    ...groups.map((labels, i) => `${i === 0 ? 'Is it one of these' : 'Or one of these'}: ${list(labels)}?`),
+    ...groups.map((labels, i) => `${i === 0 ? 'Is it' : 'Or'} ${ofThese(labels)}: ${list(labels)}?`),
     'Or: you don’t know.',
   ];
 }
 
 /**
- * What is said to a caller, a line at a time. He hears nothing else: first what to be careful of and what to do, then what
+ * What is said to a caller, a line at a time. He hears nothing else: first why it is asked once more, what to be careful of and what to do, then what
  * stands already and stays so, then the question, and every answer that it has.
  */
-export const spokenLines = (step: Step, situation: Situation, { care, phone, standing }: Ready): readonly string[] => [
+export const spokenLines = (
+  step: Step,
+  situation: Situation,
+  { care, phone, standing }: Ready,
+  doubt?: string,
+): readonly string[] => [
+  ...(doubt === undefined ? [] : sentences(doubt)),
   ...care,
   ...phone,
   ...(standing.length > 0 ? [`Leave as it is: ${standing.join(', ')}.`] : []),

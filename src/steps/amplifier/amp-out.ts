@@ -101,5 +101,5 @@ export const ampOut: ReadingStep<'ok' | 'low' | 'none'> = measurement({
   },
   outcomes: { ok: 'healthy', low: 'too little', none: 'nothing comes out' },
   givenUnder: ['meter-digit', 'rear-drive', 'rear-amp-input'],
-  ifCannot: 'We swap a front and a rear output by ear instead.',
+  ifCannot: 'Without it we swap a front and a rear output and listen.',
 });

@@ -8,7 +8,7 @@ export const highpassTry: ChoiceStep<'cured' | 'no-change' | 'already' | 'none'>
   short: atAmp('High-pass on, bass knob at zero'),
   ask: 'Amplifier’s high-pass on at 80 to 100 Hz, bass knob at zero: is it clean at that volume now?',
   phone:
-    'On the amplifier: filter switch to high-pass, its knob near 80, bass knob to zero. Same volume: clean now, no change, or was it set like that already? Or has it got no such switch?',
+    'Note how the filter and the bass knob of the amplifier are set. Key off, filter switch to high-pass, its knob near 80, bass knob to zero. Key on, same volume: clean now, no change, or was it set like that already? Or has it got no such switch?',
   how: [
     'Note how the filter and bass knob are set. Key off before you move a switch.',
     'Filter to high-pass, 80 to 100 Hz. Bass or boost knob to 0. Key on, the same step.',

@@ -21,6 +21,6 @@ export const inputSides: OfEach<ReadingStep<TwoSides>, 'rear', 'front'> = ofEach
     observes: ['settings', 'unit', 'unit-leads'],
     probes: { red: 'amp-in-plus', black: 'amp-in-minus' },
     givenUnder: ['meter-digit'],
-    ifCannot: 'We swap the two signal plugs by ear instead.',
+    ifCannot: 'Without it we swap the two signal plugs and listen.',
   }),
 );

@@ -28,6 +28,6 @@ export const outputSides: OfEach<ReadingStep<TwoSides>, 'rear', 'front'> = ofEac
     observes: ['settings', 'unit', 'unit-leads', 'amp'],
     probes: { red: 'amp-out-plus', black: 'amp-out-minus' },
     givenUnder: ['meter-digit'],
-    ifCannot: 'We swap the two speaker plugs by ear instead.',
+    ifCannot: 'Without it we swap the two speaker plugs and listen.',
   }),
 );

@@ -8,7 +8,7 @@ export const endsCompare: ChoiceStep<'front' | 'rear' | 'between' | 'none'> = ch
   short: 'Bass at the ends of fader and balance',
   ask: 'Is the bass back at an end of the fader or of the balance?',
   phone:
-    'A song with bass, not loud. Fader fully to the front: thin? Now the balance fully left, then right: is the bass there? The same with the fader at the rear. Where does the bass come back?',
+    'A song with bass, not loud. Note how fader and balance are set. Fader fully to the front: thin? Now the balance fully left, then right: is the bass there? The same with the fader at the rear. Where does the bass come back?',
   how: [
     'A song with steady bass, not loud. Note where fader and balance are set.',
     'Fader fully to the front: balance in the middle, then to either end. The same with the fader at the rear.',

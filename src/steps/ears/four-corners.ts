@@ -20,10 +20,10 @@ function corners<const Never extends string, const Weak extends string>(
     short: axle === 'rear' ? 'Which corners play' : 'Which corners play, front',
     ask: 'Fader fully front, then rear; balance fully left, then right: which corners play?',
     phone:
-      'In the sound menu move the fader fully to the front, then fully to the rear, then the balance fully left, then fully right. Each time tell me which speakers you hear. Then put both back to the middle.',
+      'In the sound menu note how fader and balance are set. Move the fader fully to the front, then fully to the rear, then the balance fully left, then fully right. Each time tell me which speakers you hear. Then put both back to the middle.',
     how: [
       'Case, lids and trunk plugged in. A mono track, low volume.',
-      'Move the fader and the balance to each end and put your ear to each speaker.',
+      'Note how fader and balance are set. Move them to each end and put your ear to each speaker.',
       'Then put both back in the middle.',
       'An amplifier fed only from the front pair does not follow the fader: put your ear to each speaker.',
     ],

@@ -10,7 +10,7 @@ export const noiseWhere: ChoiceStep<'phone' | 'plug' | 'stays'> = choice({
     'Outside, idling, music paused. Take the charging lead off the phone: is the noise gone? If not: key off, thin signal plug off the amplifier, engine on again: gone now, or still there?',
   how: [
     'Music paused, idling outdoors. Charging lead off the phone: listen.',
-    'Still there? Key off, signal plug off the amplifier. Engine on, listen at the same speaker.',
+    'Still there? Key off, signal plug off the amplifier. Key on, engine on, listen at the same speaker.',
     'Key off, plug home until it locks.',
   ],
   why: 'If it stops with a lead off, it comes in through that lead. Still there with both off: it comes in through the amplifier’s supply or ground.',

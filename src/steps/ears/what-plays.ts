@@ -6,7 +6,7 @@ export const whatPlays: ChoiceStep<'all' | 'none' | 'no-rear' | 'rear-weak' | 'n
   short: 'What plays now',
   ask: 'Music on, not loud, engine off: which speakers play?',
   phone:
-    'Stay parked, engine off, music on but not loud. Put your ear to each speaker. Do all of them play, or none? Is it the back that is silent, or faint? Or both at the front? Or just one speaker, or one side?',
+    'Stay parked, and put your ear to each speaker. Do all of them play, or none? Is it the back that is silent, or faint? Or both at the front? Or just one speaker, or one side?',
   how: ['Key on, engine off, a track that plays from both sides.', 'One ear to each grille, fairing and rear.'],
   why: 'What still plays has its feed, its signal and its wires. That leaves one part of the bike to look at.',
   tool: 'ears',

@@ -17,9 +17,9 @@ export const whereHarsh: ChoiceStep<Where> = choice({
   short: 'Where it distorts',
   ask: 'At the volume where it starts to distort: which speakers does it come from?',
   phone:
-    'Play it at the step where it starts to distort, a few seconds at a time. Fader to the rear, to the front, then balance left and right. Where is it distorted: everywhere, one pair, or one speaker?',
+    'Play it at the step where it starts to distort, a few seconds at a time. Note how fader and balance are set. Fader to the rear, to the front, then balance left and right. Where is it distorted: everywhere, one pair, or one speaker?',
   how: [
-    'Fader fully to the rear, then to the front. Balance left, then right. Then back to the middle.',
+    'Note how fader and balance are set. Fader fully to the rear, then to the front. Balance left, then right. Then back.',
     'No fader? Listen at each grille from arm’s length.',
     'Ears covered, a few seconds each time.',
   ],

@@ -20,7 +20,7 @@ export const ampCount: RigStep<Count> = rigQuestion({
   observes: [],
   options: { '0': 'None', '1': 'One', '2': 'Two', '3': 'Three or more' },
   outcomes: { '0': 'none', '1': 'one', '2': 'two', '3': 'three or more' },
-  ifCannot: 'We ask what drives each pair instead.',
+  ifCannot: 'Without it we ask what drives each pair.',
   known: (rig) => (rig.amps ? (String(Math.min(3, rig.amps.length)) as Count) : undefined),
   learn: (option, rig) => {
     const listed = rig.amps ?? [];

@@ -32,5 +32,5 @@ export const bulbToFrame: ChoiceStep<'to-frame' | 'across' | 'clear'> = choice({
     clear: 'Dark to the frame, and dimmer or dark across every pair',
   },
   outcomes: { 'to-frame': 'a wire touches the frame', across: 'a pair is shorted', clear: 'neither touches' },
-  ifCannot: 'No cell or no bulb: we plug the speakers back in one at a time instead.',
+  ifCannot: 'No cell or no bulb? Without it we plug the speakers back in one at a time.',
 });

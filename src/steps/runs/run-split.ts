@@ -3,6 +3,9 @@ import { type ChoiceStep, choice } from '../step.ts';
 import { type OfEach, ofEach, withSubject } from '../subject.ts';
 import { atSpeaker, silentSpeaker, speakerPlace } from './silent-speaker.ts';
 
+const coilOf = (place: string | undefined): string =>
+  place === undefined ? 'each silent coil’s' : `the ${place} coil’s`;
+
 /** Where along an open run the open place is, at the docking plug. */
 export const runSplit: OfEach<
   ChoiceStep<'bike-side' | 'contacts' | 'lid-side' | 'no-plug'>,
@@ -16,7 +19,7 @@ export const runSplit: OfEach<
       id: 'run-split',
       short: atSpeaker('Where the run is open', subject),
       ask: (s) =>
-        `Lid held still: on which side of the lid plug does the ${speakerPlace(subject, s) ?? 'silent'} coil’s own reading show up?`,
+        `Lid held still: on which side of the lid plug does ${coilOf(speakerPlace(subject, s))} own reading show up?`,
       phone:
         'Measure at the lid plug. Plug apart, on the lid half: how many ohms? Then plug together, just before it on the bike side: how many ohms? Or is there no such plug?',
       how: [

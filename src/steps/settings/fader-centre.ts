@@ -8,11 +8,11 @@ export const faderCentre: ChoiceStep<'cured' | 'plays' | 'weak' | 'no-change' | 
   short: 'Fader and balance in the middle',
   ask: (s) => `Set fader and balance to the middle. Does ${silentOnes(s, 'the rear')} play now?`,
   phone: (s) =>
-    `Music on, not loud. In the sound menu set fader and balance exactly to the middle. Does ${silentOnes(s, 'the back')} play now? Weakly? Was one of them off the middle? Or is there no such menu?`,
+    `In the sound menu note how fader and balance are set, then put both exactly in the middle. Does ${silentOnes(s, 'the back')} play now? Weakly? Was one of them off the middle? Or is there no such menu?`,
   how: [
     'Note where both are set now.',
     'Play music at a low volume.',
-    'Set fader and balance to 0, and listen at the grille.',
+    'Note how fader and balance are set. Put both at 0, and listen at the grille.',
   ],
   why: 'A fader or balance at its end silences two speakers completely. Battery work can reset it, and a child or passenger can move it.',
   tool: 'ears',

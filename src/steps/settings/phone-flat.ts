@@ -7,7 +7,7 @@ export const phoneFlat: ChoiceStep<'cured' | 'was-up' | 'no-change'> = choice({
   short: 'Tone settings in the phone off',
   ask: 'All tone settings in the phone and its apps off: is it clean at that volume now?',
   phone:
-    'In the phone and in the music app: equaliser off, bass boost off, loudness or level matching off. Play it just as loud: clean now? If not: was anything on there, or nothing?',
+    'In the phone and in the music app note what is set now. Then equaliser off, bass boost off, loudness or level matching off. Play it just as loud: clean now? If not: was anything on there, or nothing?',
   how: [
     'Note what is set now. Equaliser, bass boost, loudness and level matching off: in the phone, and in each app.',
     'Phone volume full, then as loud as before.',

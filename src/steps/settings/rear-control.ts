@@ -6,10 +6,10 @@ export const rearControl: ChoiceStep<'cured' | 'plays' | 'weak' | 'no-change' | 
   short: 'Passenger control',
   ask: 'Is there a control or a headset for the passenger? Control up, headset off: does the rear play now?',
   phone:
-    'Music on, not loud. Are there buttons or a knob for the passenger, or a rear item in the menu? Turn it up slowly, with no passenger’s headset switched on or connected. Does the back play, play weakly, or stay silent? Or is there neither control nor headset?',
+    'Are there buttons or a knob for the passenger, or a rear item in the menu? Note how it is set, then turn it up slowly, with no passenger’s headset switched on or connected. Does the back play, play weakly, or stay silent? Or is there neither control nor headset?',
   how: [
     'Look at the passenger’s armrest or pod, and for a “rear speakers” item in the menu.',
-    'Set it to on and turn it up. A passenger’s headset on its cord, or paired? Cord off the bike, headset switched off: some bikes give the rear’s sound to it alone.',
+    'Note how it is set. Then to on and turned up. A passenger’s headset on its cord, or paired? Cord off the bike, headset switched off: some bikes give the rear’s sound to it alone.',
   ],
   why: 'A rear control that is off looks exactly like a dead rear.',
   tool: 'ears',

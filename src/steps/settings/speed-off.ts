@@ -13,7 +13,7 @@ export const speedOff: ChoiceStep<'speed' | 'menu' | 'no-change' | 'none'> = cho
       ? 'Speed volume, loudness and any compensation in its menu off, then ride as always: is the change gone?'
       : 'Speed volume, loudness and any engine or noise compensation in its menu off: is the change gone?',
   phone: (s) =>
-    `In the sound menu: speed volume off, loudness off, and anything called compensation for noise or engine off. ${
+    `In the sound menu write down what is set now. Then speed volume off, loudness off, and anything called compensation for noise or engine off. ${
       sameAtTheStand(s)
         ? 'Then ride as you always do, and call me after it'
         : 'After each one, outdoors, engine off and on'

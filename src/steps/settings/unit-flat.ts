@@ -7,7 +7,7 @@ export const unitFlat: ChoiceStep<'cured' | 'was-up' | 'no-change'> = choice({
   short: 'Head unit tone controls flat',
   ask: 'Head unit’s bass and treble at zero, loudness off: is it clean at that volume now?',
   phone:
-    'In the sound menu of the radio: bass and treble to zero, loudness and speed volume off. Play it just as loud: clean now? If not: was anything well up, or was it all about flat?',
+    'In the sound menu of the radio write down what is set now. Then bass and treble to zero, loudness and speed volume off. Play it just as loud: clean now? If not: was anything well up, or was it all about flat?',
   how: ['Write down what is set now.', 'Bass, mid and treble at 0, loudness off, speed volume off. As loud as before.'],
   why: 'Ten decibels more bass take ten times the power. Whatever has least to spare clips first.',
   tool: 'none',

@@ -94,6 +94,6 @@ export const ampTerminals: OfEach<
       'battery-high': 'battery voltage too high',
     },
     article: 'voltage-drop-under-load',
-    ifCannot: 'We carry on with the fuse and a jumper lead instead.',
+    ifCannot: 'Without it we carry on with the fuse and a jumper lead.',
   }),
 );

@@ -71,6 +71,6 @@ export const lowestVolts: OfEach<ReadingStep<'holds' | 'unclear' | 'sags' | 'non
       none: 'no supply at all',
     },
     article: 'voltage-drop-under-load',
-    ifCannot: 'A meter without MIN misses the dip: we load the supply with a lamp instead.',
+    ifCannot: 'A meter without MIN misses the dip. Without it we load the supply with a lamp.',
   }),
 );

@@ -97,6 +97,6 @@ export const supplyUnderLoad: OfEach<
       'battery-sags': 'the battery sags',
     },
     article: 'voltage-drop-under-load',
-    ifCannot: 'We bypass the leads with temporary ones instead.',
+    ifCannot: 'Without it we lead temporary wires past the old ones.',
   }),
 );

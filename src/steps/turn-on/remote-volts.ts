@@ -39,6 +39,6 @@ export const remoteVolts: OfEach<ReadingStep<'ok' | 'low' | 'none' | 'unclear'>,
     formula: 'remote terminal = battery − what the thin wire loses, at a few milliamperes',
     healthy: remoteHealthy,
     outcomes: { ok: 'switched on', low: 'too few volts', none: 'nothing', unclear: 'enough for most amplifiers' },
-    ifCannot: 'We try a jumper lead from its own positive instead.',
+    ifCannot: 'Without it we try a jumper lead from its own positive.',
   }),
 );

@@ -7,7 +7,7 @@ export const rearOffUnit: ChoiceStep<'plays' | 'no-change'> = choice({
   short: 'Front with the rear unplugged',
   ask: 'With the rear speakers unplugged from the head unit, key off and on: does the front play now?',
   phone:
-    'With the plug of the back speakers out: key off, count to ten, key on, music on, not loud. Does the front play now, or no change?',
+    'With the plug of the back speakers out: key off, count to ten, key on. Does the front play now, or no change?',
   how: ['Leave the rear unplugged, its ends off metal.', 'Key off, ten seconds, key on: a tripped output tries again.'],
   why: 'A rear wire on the frame can make the head unit shut down every output. With it unplugged the front comes back.',
   tool: 'ears',

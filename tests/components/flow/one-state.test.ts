@@ -18,6 +18,9 @@ const told = (step: Step): string =>
 const ENGINE_OFF = /\bengine off\b/i;
 const ENGINE_ON = /\bengine on\b|\bengine running\b|start the engine and let it idle/i;
 
+/** What needs the bike in some state; the key is turned in one that names none. */
+const isAtTheBike = (step: Step) => (step.conditions ?? []).length > 0 || step.id === 'key-positions';
+
 /** Each step of a flow after each other one, on a few bikes, with the lines of a seat that come before it. */
 function* pairs() {
   const seen = new Set<string>();
@@ -25,7 +28,7 @@ function* pairs() {
     for (const one of steps.values())
       for (const then of steps.values()) {
         const name = `${one.id}, ${then.id}`;
-        if (seen.has(name) || (then.conditions ?? []).length === 0) continue;
+        if (seen.has(name) || !isAtTheBike(then)) continue;
         seen.add(name);
         const begun: Case = { flow: '', events: [] };
         for (const situation of BIKES) {

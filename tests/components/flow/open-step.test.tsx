@@ -47,3 +47,14 @@ describe('the keys of the answers', () => {
     expect(new Set([...ANSWER_KEYS, '0']).size).toBe(ANSWER_KEYS.length + 1);
   });
 });
+
+describe('how a question is answered', () => {
+  it('is numbered only where something is done one after the other: two alternatives are no steps', () => {
+    for (const step of Object.values<Step>(ALL_STEPS).filter(({ minutes }) => minutes >= 1)) {
+      const html = shown(false, step);
+      if (step.observes.length === 0) expect(html, step.id).not.toContain('<ol class="how">');
+      else expect(html, step.id).toContain('<ol class="how">');
+    }
+    expect(shown(false, ALL_STEPS['rear-amp-turn-on'])).toContain('<ul class="how">');
+  });
+});

@@ -177,3 +177,69 @@ describe('alone, the lines of a step', () => {
       expect(text(step.id)).toMatch(/1\.5 volt.*never 9 volt/);
   });
 });
+
+/* What ten riders and callers stumbled over. Common sense, no published source. */
+describe('whoever hears it', () => {
+  const all = [...steps.values()];
+  const heard = (step: Step) => lines(step).join(' ');
+
+  it('is told to undo a cure before anything else where it is done once more', () => {
+    const undo =
+      'Undo it, and do it once more: that brought it back, and if the sound goes and comes with it, that is the proof.';
+    const step = steps.get('fader-centre') as Step;
+    const [first, ...rest] = spokenLines(step, situation, ready(step), undo);
+    expect(first).toBe(undo);
+    expect(rest).toEqual(lines(step));
+    const html = renderToString(<Say step={step} situation={situation} ready={ready(step)} doubt={undo} />);
+    expect(html).toContain('Undo it, and do it once more');
+  });
+  it('is given one answer as one, and several as several', () => {
+    let ones = 0;
+    for (const step of all)
+      for (const line of lines(step)) {
+        const told = [...line.matchAll(/“/g)].length;
+        if (/one of these:/.test(line)) expect(told, line).toBeGreaterThan(1);
+        if (/^(Is it|Or) this:/.test(line)) {
+          expect(told, line).toBe(1);
+          ones++;
+        }
+      }
+    expect(ones).toBeGreaterThan(0);
+  });
+  it('is warned of boxes that are called amplifiers only where an amplifier is spoken of', () => {
+    const boxes = all.filter((step) => /call any box an amplifier/.test(ready(step).misheard ?? ''));
+    expect(boxes.length).toBeGreaterThan(5);
+    for (const step of boxes) {
+      const answers = offered(step, situation).map(([, label]) => label);
+      expect([inWords(step.ask, situation), plainly(step.phone), ...answers].join(' '), step.id).toMatch(/amplifier/i);
+    }
+    for (const id of ['unit-kind', 'source-plays'])
+      expect(ready(steps.get(id) as Step).misheard).not.toMatch(/call any box an amplifier/);
+  });
+  it('is told once to have the music on, not loud', () => {
+    for (const step of all)
+      expect([...heard(step).matchAll(/music on,? (but )?not loud/gi)].length, step.id).toBeLessThan(2);
+  });
+  it('notes how things are set before he sets them in another way, in both seats', () => {
+    const sets =
+      /(\b(fader|balance|bass|treble|loudness|equaliser|compensation)\b[^.?,]{0,30}\b(off|flat|middle|zero|at 0|to 0|fully)\b)|\bgain\b[^.?]*\b(down|up)\b|switch to high-pass|Filter to high-pass/i;
+    const notes = /\b(note|mark|write down)\b/i;
+    const setting = all.filter(({ place }) => ['settings', 'ears', 'amplifier'].includes(place));
+    let found = 0;
+    for (const step of setting) {
+      const { bike } = ready(step);
+      const how = typeof step.how === 'function' ? step.how(situation) : step.how;
+      for (const text of [
+        heard(step).split(/The answers are|Is it (one of these|this):/)[0] ?? '',
+        [...bike, ...how].join(' '),
+      ]) {
+        const at = text.search(sets);
+        if (at < 0) continue;
+        found++;
+        expect(text.slice(0, at + 80), `${step.id}: ${text}`).toMatch(notes);
+        expect(text.search(notes), `${step.id}: ${text}`).toBeLessThan(at + 40);
+      }
+    }
+    expect(found).toBeGreaterThan(15);
+  });
+});
