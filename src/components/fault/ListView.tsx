@@ -31,13 +31,15 @@ function Left({
   onGo,
 }: Omit<Props, 'causes' | 'onReopen'> & { readonly cause: string; readonly cautions: readonly CautionId[] }) {
   const share = view.shareOf(cause);
+  // A bar over a check that was passed would be believed instead of it.
+  const isAgainst = view.splitOf(cause)?.isAgainst === true;
   const elsewhere = view.lookedForBy(cause);
   return (
     <li class="left">
       <h2>{view.nameOf(cause)}</h2>
       <p class="hint">
-        {shareInWords(share)}
-        <ShareBar shareRatio={share} />
+        {isAgainst ? `${shareInWords(share)}, although its check came out against it` : shareInWords(share)}
+        {!isAgainst && <ShareBar shareRatio={share} />}
       </p>
       <Cautions ids={cautions} />
       <p>{view.checkOf(cause)}</p>

@@ -28,8 +28,9 @@ export function listSections(view: FaultView, causes: readonly string[], title: 
   const { standing } = view;
   const checks = causes.map((cause) => {
     const check = view.checkOf(cause);
+    const against = view.splitOf(cause)?.isAgainst ? ', although its check came out against it' : '';
     const ruledOut = view.ruledOut.has(cause) ? ' Ruled out.' : '';
-    return `${view.nameOf(cause)}, ${shareInWords(view.shareOf(cause))}.${ruledOut}${check === undefined ? '' : ` ${check}`}`;
+    return `${view.nameOf(cause)}, ${shareInWords(view.shareOf(cause))}${against}.${ruledOut}${check === undefined ? '' : ` ${check}`}`;
   });
   return [
     { title: 'What is known', lines: [`${title}. Not proved: nothing is bought or booked before a check says which.`] },

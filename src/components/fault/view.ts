@@ -13,6 +13,13 @@ import { type Findings, is, outcomeNamed } from '../../steps/outcome.ts';
 import { inWords } from '../../steps/step.ts';
 import { knownOf } from './known-of.ts';
 
+/**
+ * A cause that leads against the word of its own check leads because everything else fits worse: that check, or what speaks
+ * against all others, was misread. Which of them it was, the check tells when it is done once more.
+ */
+const AGAINST_ALL_THE_SAME =
+  'That speaks against it, and everything else that was answered fits the others even less. Do that check once more, another way if you can.';
+
 const AGAINST: ReadonlySet<Moved['speaks']> = new Set(['against', 'misfit']);
 
 /** What stands for all that nobody thought of, where causes are listed by name. */
@@ -100,6 +107,7 @@ export function viewOf(flow: StagedFlow, standing: Standing, late: Late): FaultV
     movedBy ??= evidence(model, known, single);
     return movedBy(cause);
   };
+  const shareOf = (cause: string) => all.find((one) => one.cause === cause)?.shareRatio ?? 0;
   const nameIn = (cause: string, f: Findings) =>
     cause === UNTHOUGHT ? NOT_IN_THE_LIST : causeTitle(flow, cause, f, late.causes);
   const checkFor = (id: string): Check | undefined => {
@@ -114,7 +122,8 @@ export function viewOf(flow: StagedFlow, standing: Standing, late: Late): FaultV
     if (!done) return { text: split[tool], isDone: false };
     const isAgainst = moved(id).some(({ step, speaks }) => step === done.id && AGAINST.has(speaks));
     const told = `You did its check: “${inWords(done.short, standing)}: ${knownOf(done, standing)}”.`;
-    return { text: isAgainst ? `${told} That speaks against it.` : told, isDone: true, isAgainst };
+    const against = all[0]?.cause === id ? AGAINST_ALL_THE_SAME : 'That speaks against it.';
+    return { text: isAgainst ? `${told} ${against}` : told, isDone: true, isAgainst };
   };
   return {
     flow,
@@ -138,7 +147,7 @@ export function viewOf(flow: StagedFlow, standing: Standing, late: Late): FaultV
       return { cause, name: nameIn(cause, rest), shows: shows === one.outcome ? undefined : shows };
     },
     causeOf,
-    shareOf: (cause) => all.find((one) => one.cause === cause)?.shareRatio ?? 0,
+    shareOf,
     lookedForBy,
     splitOf: checkFor,
     checkOf: (id) => {
