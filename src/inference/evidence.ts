@@ -54,8 +54,11 @@ export function evidence(
   const speaks = (cause: string, one: Observation, rest: Posterior, bits: number): Moved['speaks'] => {
     const given = (of: Model, believed: Posterior) => chanceOf(of, believed, cause, one.step, one.outcome) ?? 0;
     const own = given(model, rest);
-    if (bits < 0 && AGAINST_RATIO * own <= chanceOfOthers(model, rest, cause, one)) return 'against';
-    if (given(model, whole) < MISFIT_CHANCE || given(single, alone) < MISFIT_CHANCE) return 'misfit';
+    // How a bike is built is nothing that has to be explained, and nobody is asked twice for what he tells of the past.
+    if (one.trust !== 'build' && bits < 0 && AGAINST_RATIO * own <= chanceOfOthers(model, rest, cause, one))
+      return 'against';
+    if (given(model, whole) < MISFIT_CHANCE || given(single, alone) < MISFIT_CHANCE)
+      return one.trust === 'seen' ? 'misfit' : undefined;
     return bits > 0 ? 'for' : undefined;
   };
   return (cause) => {

@@ -93,6 +93,24 @@ describe('what an answer can be said to speak for', () => {
     expect(speaksOf(2 / 3, 1)).toBeUndefined();
     expect(speaksOf(0.35, 0.9)).toBeUndefined();
   });
+  it('is never against a cause where it is how the bike is built', () => {
+    const model = compile({
+      steps: { drives: ['both', 'rear'] },
+      rows: [row('one', { drives: [0.02, 0.98] }), row('other', { drives: [1, 0] })],
+    });
+    const speaks = (trust: 'build' | 'seen') =>
+      evidence(model, knowing([seen('drives', 'both', { trust })]))('one')[0]?.speaks;
+    expect(speaks('build')).toBeUndefined();
+    expect(speaks('seen')).toBe('against');
+  });
+  it('is no misfit where it is told of the past, and then speaks for nothing either', () => {
+    const model = compile({
+      steps: { change: ['unit', 'none'] },
+      rows: [row('one', { change: [0.03, 0.97] }), row('other', { change: [0.001, 0.999] })],
+    });
+    const told = seen('change', 'unit', { trust: 'told' });
+    expect(evidence(model, knowing([told]))('one')[0]?.speaks).toBeUndefined();
+  });
   it('is for a cause that gives it and others do not', () => {
     expect(speaksOf(0.9, 0.1)).toBe('for');
   });
