@@ -11,7 +11,7 @@ export interface Document {
   readonly text?: string;
   /** The flow that starts from it, for a complaint that has one. */
   readonly flow?: string;
-  /** For a complaint without a flow: what to measure first, and the title of what it leads to. */
+  /** For a complaint that no flow knows: what to measure first, and the title of what it leads to. */
   readonly measure?: string;
   readonly reads?: string;
 }

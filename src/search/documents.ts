@@ -26,7 +26,9 @@ interface Complaint {
   readonly id: string;
   readonly title: string;
   readonly words: string;
-  /** Without a flow: what to read, and what to measure first. */
+  /** Without a flow of its name: the one that is best at it. */
+  readonly flow?: string;
+  /** Where no flow knows it: what to read, and what to measure first. */
   readonly article?: string;
   readonly measure?: string;
 }
@@ -35,12 +37,17 @@ interface Complaint {
 function complaints(articles: readonly ArticleHead[]): readonly Document[] {
   const written: readonly Complaint[] = COMPLAINTS;
   const flows = new Map<string, (typeof FLOW_LIST)[number][1]>(FLOW_LIST);
-  const said = written.map(({ id, title, words, article, measure }): Document => {
+  const said = written.map(({ id, title, words, flow: best, article, measure }): Document => {
     const flow = flows.get(id);
     if (flow) return { id: `complaint/${id}`, title: flow.title, words, path: flow.path, flow: id };
+    const asks = best === undefined ? undefined : flows.get(best);
+    // What was said is not taken along: which of it answers the questions there was never measured.
+    if (asks) return { id: `complaint/${id}`, title, words, text: `Asked in “${asks.title}”`, path: asks.path };
     const reads = articles.find(({ slug }) => slug === article)?.title;
     if (reads === undefined || measure === undefined)
-      throw new Error(`content/words/complaints.json: ${id} has no flow, and names no article or nothing to measure.`);
+      throw new Error(
+        `content/words/complaints.json: ${id} has no flow, and names none, no article or nothing to measure.`,
+      );
     return { id: `complaint/${id}`, title, words, path: `read/${article}/`, measure, reads };
   });
   const unsaid = FLOW_LIST.filter(([id]) => !written.some((one) => one.id === id));

@@ -123,12 +123,23 @@ describe('the search', () => {
 
   it('says so of a complaint that has no questions yet, with what to read and to measure', async () => {
     const { page, close } = await visit('');
-    await page.getByRole('searchbox').fill('whine that follows the revs');
+    await page.getByRole('searchbox').fill('battery drains overnight');
     const found = page.getByRole('link', {
-      name: /No questions for this yet, but “Noise and ground loops” to read\. Measure first: /,
+      name: /No questions for this yet, but “The charging system” to read\. Measure first: /,
     });
     await found.first().click();
-    await page.getByRole('heading', { name: 'Noise and ground loops' }).waitFor();
+    await page.getByRole('heading', { name: 'The charging system', level: 1 }).waitFor();
+    await close();
+  });
+
+  it('leads a complaint without questions of its own to those that are best at it', async () => {
+    const { page, close } = await visit('');
+    await page.getByRole('searchbox').fill('whine that follows the revs');
+    await page
+      .getByRole('link', { name: /Asked in “The tone changes with the engine”/ })
+      .first()
+      .click();
+    await page.locator('.flow-title', { hasText: 'The tone changes with the engine' }).waitFor();
     await close();
   });
 

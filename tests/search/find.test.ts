@@ -386,9 +386,22 @@ describe('the documents', () => {
       expect(path, id).toMatch(/^[a-z-]+\/(?:[a-z0-9-]+\/)?(?:#[\w-Ω]+)?$/i);
     }
   });
-  it('say of a complaint without a flow what to measure first', () => {
-    for (const document of documents.filter((one) => kindOf(one) === 'complaint'))
-      expect(document.flow !== undefined || document.measure !== undefined, document.id).toBe(true);
+  it('say of a complaint that no flow knows what to measure first', () => {
+    const asked = FLOW_LIST.map(([, { path }]) => path);
+    for (const { id, path, measure } of documents.filter((one) => kindOf(one) === 'complaint'))
+      expect(asked.includes(path) || measure !== undefined, id).toBe(true);
+  });
+  /* What finds a reversed speaker, a noise of the charging and a bad contact is asked there. */
+  it.each([
+    ['sounds hollow no bass since new speakers', 'thin-no-bass', 'where-do-i-begin'],
+    ['whine goes up with revs', 'whine', 'eq-changes-when-engine-starts'],
+    ['whine that follows the revs', 'whine', 'eq-changes-when-engine-starts'],
+    ['it cuts out over bumps and comes back', 'cuts-out', 'where-do-i-begin'],
+  ])('lead from “%s” to the questions that are best at it', (words, complaint, flow) => {
+    const [first] = find(words);
+    expect(first).toMatchObject({ id: `complaint/${complaint}`, text: expect.stringMatching(/^Asked in “.+”$/) });
+    expect(first?.path).toBe(FLOW_LIST.find(([id]) => id === flow)?.[1].path);
+    expect(first?.measure).toBeUndefined();
   });
   it('have every flow, by its own title', () => {
     for (const [id, { title, path }] of FLOW_LIST)
