@@ -41,6 +41,51 @@ describe('the drawing of a measurement', () => {
   });
 });
 
+/* A small phone held upright. What the bar covers is not read. Common sense, no published source. */
+describe('the bar at the foot of a small phone', () => {
+  const SMALL = { viewport: { width: 360, height: 640 } } as const;
+  const clearOf = (page: Page, what: string) =>
+    page
+      .locator(what)
+      .last()
+      .evaluate((node) => {
+        const bar = document.querySelector('.strip')?.getBoundingClientRect().top ?? 0;
+        return bar - node.getBoundingClientRect().bottom;
+      });
+
+  it('covers nothing of what a number means, wherever its field stood when it was typed', async () => {
+    const { page, close } = await visit('find/no-rear-sound/', SMALL);
+    await toTheRearPair(page);
+    await page.locator('.strip').waitFor();
+    for (const name of Object.keys(REAR_PAIRS)) {
+      const box = field(page, name);
+      await box.evaluate((node) => {
+        const bar = document.querySelector('.strip')?.getBoundingClientRect().top ?? 0;
+        scrollBy({ top: node.getBoundingClientRect().bottom - bar + 4, behavior: 'instant' });
+      });
+      await box.evaluate((node: HTMLElement) => node.focus({ preventScroll: true }));
+      await page.keyboard.type(REAR_PAIRS[name as keyof typeof REAR_PAIRS]);
+      await page.waitForTimeout(100);
+      if ((await page.locator('.zones').count()) > 0) expect(await clearOf(page, '.zones'), name).toBeGreaterThan(0);
+    }
+    expect(await page.locator('.zones').count()).toBeGreaterThan(0);
+    await close();
+  });
+  it('leaves room below the last line of the page, and above itself for what the keyboard comes to', async () => {
+    const { page, close } = await visit('find/no-rear-sound/', SMALL);
+    await toTheRearPair(page);
+    await page.locator('.strip').waitFor();
+    const measured = page.locator('.out-of-turn > summary');
+    await measured.focus();
+    expect(await clearOf(page, '.out-of-turn > summary')).toBeGreaterThan(0);
+    await page.evaluate(() => scrollTo(0, document.body.scrollHeight));
+    await page.waitForTimeout(100);
+    // As much as the bar grows by where the first name takes a third line.
+    expect(await clearOf(page, '.bottom a')).toBeGreaterThan(24);
+    await close();
+  });
+});
+
 describe('the probes of the drawing', () => {
   const strokesOf = (page: Page, probe: string) =>
     page

@@ -103,6 +103,7 @@ export function ReadingForm(props: Props) {
                 value={value}
                 label={reading.label}
                 whole={showBandsAtOnce || reached === name}
+                inHand={reached === name && value !== undefined}
               />
             )}
           </div>

@@ -1,3 +1,4 @@
+import { useEffect, useRef } from 'preact/hooks';
 import type { Unit } from '../../compute/quantity.ts';
 import { type Band, shownBand } from '../../steps/step.ts';
 import { scaleInWords } from './scale-words.ts';
@@ -10,6 +11,8 @@ interface Props {
   readonly label: string;
   /** Whether it is drawn whole, or only says in which band the reading is. */
   readonly whole: boolean;
+  /** Whether it belongs to the field that is typed in: then it is brought clear of the bar at the foot. */
+  readonly inHand?: boolean;
 }
 
 const WIDTH = 290;
@@ -35,14 +38,18 @@ function places(bands: readonly Band[], unit: Unit): (value: number) => number {
 }
 
 /** A reading on the bands that were worked out for this bike. The bands are named below the bar, in its order. */
-export function Scale({ bands, unit, value, label, whole }: Props) {
+export function Scale({ bands, unit, value, label, whole, inHand = false }: Props) {
+  const scale = useRef<HTMLDivElement>(null);
+  useEffect(() => {
+    if (inHand) scale.current?.scrollIntoView({ block: 'nearest' });
+  }, [inHand]);
   const place = places(bands, unit);
   const band = value === undefined ? undefined : shownBand(bands, value);
   const { stretches, written } = scaleInWords(bands, unit, value);
   // The marker stays whole at both ends of the bar.
   const at = value === undefined ? undefined : within(place(value), 8, WIDTH - 8);
   return (
-    <div class="scale">
+    <div class="scale" ref={scale}>
       {band && (
         <p class={`scale-said ${band.mood}`}>
           <b>{written}:</b> {band.label}
