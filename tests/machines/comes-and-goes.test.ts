@@ -1,6 +1,9 @@
 import { describe, expect, it } from 'vitest';
 import { noRearSound } from '../../machines/no-rear-sound.ts';
+import { oneSpeakerOrSideDead } from '../../machines/one-speaker-or-side-dead.ts';
 import { answered } from '../../src/case/change.ts';
+import { replay } from '../../src/case/replay.ts';
+import { late as sideLate } from '../../src/likelihoods/one-speaker-or-side-dead.ts';
 import { type Answers, caseOn, give, stand, toAnswer } from '../journey.ts';
 
 const TOLD: Answers = {
@@ -71,5 +74,32 @@ describe('a rear that is silent always', () => {
   it('is told much by four corners that play', () => {
     const cause = 'fader-or-balance-off';
     expect(shareOf(cause, { ...ALWAYS, 'four-corners': 'all' })).toBeGreaterThan(2 * shareOf(cause, ALWAYS));
+  });
+});
+
+// Nobody knows whether it played before the plugs were touched: common practice, no published source.
+describe('a side that comes and goes', () => {
+  const SIDE: Answers = {
+    'which-corner': 'front-left',
+    'unit-kind': 'factory',
+    'front-fed': 'amp',
+    'last-change': 'nothing',
+    'tried-already': 'nothing',
+  };
+  const at = (answers: Answers) => replay(oneSpeakerOrSideDead, give(caseOn(oneSpeakerOrSideDead), answers), sideLate);
+  it('is not cured by plugs that changed places while both play', () => {
+    const goes = { ...SIDE, 'rear-history': 'comes-and-goes', 'when-silent': 'bumps' };
+    const shares = (answers: Answers) => at(answers).decided?.reckoning?.shares.map(({ shareRatio }) => shareRatio);
+    const told = shares(goes) ?? expect.fail('nothing is reckoned');
+    for (const id of ['swap-sides-in', 'swap-sides-out']) {
+      const swapped = { ...goes, [id]: 'plays' };
+      expect(at(swapped).open.kind, id).toBe('step');
+      expect(shares(swapped), id).toEqual(told);
+    }
+  });
+  it('is, where it was silent until then', () => {
+    const silent = { ...SIDE, 'rear-history': 'stopped', 'when-silent': 'always' };
+    const { open } = at({ ...silent, 'how-quiet': 'dead', 'swap-sides-in': 'plays' });
+    expect(open.kind === 'cause' && open.cause).toBe('amp-input-plug-off');
   });
 });

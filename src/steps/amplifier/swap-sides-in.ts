@@ -26,6 +26,7 @@ export const swapSidesIn: ChoiceStep<'moves' | 'stays' | 'plays'> = choice({
   cautions: ['key-off', 'loud-tone'],
   // Whoever changes plugs over pushes one home that was not.
   putRight: ['plays'],
+  justNow: ['plays'],
   options: SWAP_OPTIONS,
   outcomes: SWAPPED,
   givenUnder: ['which-corner'],

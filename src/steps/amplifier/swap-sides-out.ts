@@ -33,6 +33,7 @@ export const swapSidesOut: ChoiceStep<'moves' | 'stays' | 'plays'> = choice({
   sensible: (f) => silentMayBeOnAmp(f) && noShortKnown(f) && !lookedAtWhilePlaying(f),
   observes: ['amp', 'run', 'speaker'],
   cautions: ['key-off', 'short-suspected'],
+  justNow: ['plays'],
   options: SWAP_OPTIONS,
   outcomes: SWAPPED,
   givenUnder: ['which-corner'],

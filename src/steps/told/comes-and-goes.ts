@@ -13,7 +13,9 @@ const playsNow = (f: Findings): boolean =>
   is(f, 'rear-control', 'plays') ||
   is(f, 'lid-check', 'plays') ||
   is(f, 'four-corners', 'all') ||
-  is(f, 'four-corners@front', 'all');
+  is(f, 'four-corners@front', 'all') ||
+  is(f, 'swap-sides-in', 'plays') ||
+  is(f, 'swap-sides-out', 'plays');
 
 /** It comes and goes, and was looked at while it is there: whatever is in order then may not be when it is gone. */
 export const lookedAtWhilePlaying = (f: Findings): boolean => rearComesAndGoes(f) && playsNow(f);
