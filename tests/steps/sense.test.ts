@@ -442,6 +442,15 @@ describe('a run that is open', () => {
 
 // Both play before the plugs were touched: common practice, no published source.
 describe('a side that comes and goes', () => {
+  // A joint that a bump opens reads well at the stand: common practice, no published source.
+  it('is not read while it plays at the stand, where a bump or the steering silences it', () => {
+    const at: Outcomes = { ...ON_AMP, 'when-silent': 'bumps' };
+    for (const id of ['run-ohms', 'unit-sides', 'input-sides', 'output-sides'] as const) {
+      expect(asks(id, at), id).toBe(true);
+      expect(asks(id, { ...at, 'fader-centre': 'plays' }), id).toBe(false);
+      expect(asks(id, { ...at, 'when-silent': 'hot', 'fader-centre': 'plays' }), id).toBe(true);
+    }
+  });
   it('has no plugs swapped while it plays', () => {
     const onAmp: Outcomes = { ...ON_AMP, 'which-corner': 'rear-left', 'when-silent': 'bumps' };
     for (const id of ['swap-sides-in', 'swap-sides-out'] as const) {

@@ -1,5 +1,6 @@
 import type { ReadingStep } from '../step.ts';
 import { type OfEach, ofEach } from '../subject.ts';
+import { wholeAtTheStand } from '../told/comes-and-goes.ts';
 import { acReading } from '../tools/ac-volts.ts';
 import { leftAndRight, type TwoSides } from '../tools/left-and-right.ts';
 import { mayBeOnAmp } from './silent-on-amp.ts';
@@ -17,7 +18,7 @@ export const inputSides: OfEach<ReadingStep<TwoSides>, 'rear', 'front'> = ofEach
     why: 'A signal that leaves the head unit on both sides but arrives on one is lost in a plug, a pin or a lead in between.',
     minutes: 6,
     conditions: ['controls-flat', 'amp-uncovered', 'amp-outputs-off', 'tone-400', 'meter-on-ac'],
-    sensible: (f) => mayBeOnAmp(f, axle),
+    sensible: (f) => mayBeOnAmp(f, axle) && !wholeAtTheStand(f),
     observes: ['settings', 'unit', 'unit-leads'],
     probes: { red: 'amp-in-plus', black: 'amp-in-minus' },
     givenUnder: ['meter-digit'],

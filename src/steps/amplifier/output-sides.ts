@@ -1,5 +1,6 @@
 import type { ReadingStep } from '../step.ts';
 import { type OfEach, ofEach } from '../subject.ts';
+import { wholeAtTheStand } from '../told/comes-and-goes.ts';
 import { leftAndRight, type TwoSides } from '../tools/left-and-right.ts';
 import { mayBeOnAmp } from './silent-on-amp.ts';
 
@@ -24,7 +25,7 @@ export const outputSides: OfEach<ReadingStep<TwoSides>, 'rear', 'front'> = ofEac
     why: 'Good input, nothing at the output: that channel is dead.',
     minutes: 6,
     conditions: ['controls-flat', 'amp-uncovered', 'amp-outputs-off', 'tone-400', 'meter-on-ac'],
-    sensible: (f) => mayBeOnAmp(f, axle),
+    sensible: (f) => mayBeOnAmp(f, axle) && !wholeAtTheStand(f),
     observes: ['settings', 'unit', 'unit-leads', 'amp'],
     probes: { red: 'amp-out-plus', black: 'amp-out-minus' },
     givenUnder: ['meter-digit'],

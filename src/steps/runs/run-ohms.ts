@@ -6,6 +6,7 @@ import { chosen, estimate } from '../../rig/rig.ts';
 import { valuesIn } from '../outcome.ts';
 import { type Band, bandOf, measurement, type ReadingStep, type Situation, type Values } from '../step.ts';
 import { type OfEach, ofEach } from '../subject.ts';
+import { wholeAtTheStand } from '../told/comes-and-goes.ts';
 import { concernsAxle } from '../told/silent-side.ts';
 import { belowLeads, CONTACT_OK_OHM, coilPassesOhm, LEADS_OHM, lessLeads, ohmReading, withLeads } from './ohms.ts';
 import { ratedOhm, speakerOhm } from './rated-ohm.ts';
@@ -134,7 +135,7 @@ export const runOhms: OfEach<ReadingStep<Outcome>, 'rear', 'front'> = ofEach(['r
     tool: 'meter',
     minutes: 5,
     conditions: ['key-off', `${axle}-plug-apart`, 'meter-on-ohms'],
-    sensible: (f) => concernsAxle(f, axle),
+    sensible: (f) => concernsAxle(f, axle) && !wholeAtTheStand(f),
     observes: ['run', 'speaker'],
     probes: { red: 'run-plus', black: 'run-minus' },
     readings: {

@@ -14,8 +14,11 @@ const playsNow = (f: Findings): boolean =>
   is(f, 'lid-check', 'plays') ||
   is(f, 'four-corners', 'all') ||
   is(f, 'four-corners@front', 'all') ||
-  is(f, 'swap-sides-in', 'plays') ||
-  is(f, 'swap-sides-out', 'plays');
+  // What was silent until then plays by what was done to it.
+  (!is(f, 'when-silent', 'always') && (is(f, 'swap-sides-in', 'plays') || is(f, 'swap-sides-out', 'plays')));
 
 /** It comes and goes, and was looked at while it is there: whatever is in order then may not be when it is gone. */
 export const lookedAtWhilePlaying = (f: Findings): boolean => rearComesAndGoes(f) && playsNow(f);
+
+/** A bump or the steering opens it, and it plays at the stand: whatever is read there reads well. */
+export const wholeAtTheStand = (f: Findings): boolean => is(f, 'when-silent', 'bumps', 'steering') && playsNow(f);

@@ -1,5 +1,6 @@
 import type { ReadingStep } from '../step.ts';
 import { type OfEach, ofEach } from '../subject.ts';
+import { wholeAtTheStand } from '../told/comes-and-goes.ts';
 import { concernsAxle } from '../told/silent-side.ts';
 import { acReading } from '../tools/ac-volts.ts';
 import { leftAndRight, type TwoSides } from '../tools/left-and-right.ts';
@@ -24,7 +25,7 @@ export const unitSides: OfEach<ReadingStep<TwoSides>, 'rear', 'front'> = ofEach(
       'tone-400',
       'meter-on-ac',
     ],
-    sensible: (f) => concernsAxle(f, axle),
+    sensible: (f) => concernsAxle(f, axle) && !wholeAtTheStand(f),
     observes: ['settings', 'unit'],
     probes:
       axle === 'rear'
