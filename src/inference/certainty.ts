@@ -1,3 +1,4 @@
+import { MISFIT_CHANCE } from './doubt.ts';
 import {
   chanceOf,
   groupsOf,
@@ -87,7 +88,6 @@ function witnessesOf(model: Model, known: Knowledge, believed: Posterior, cause:
  * The steps whose answer was seen and the cause hardly ever gives. One that nobody here is known to give says nothing for
  * or against anybody, and it is no proof of having understood either.
  */
-const FITS_CHANCE = 0.05;
 export const oddFor = (
   model: Model,
   { observations }: Knowledge,
@@ -97,7 +97,7 @@ export const oddFor = (
   observations
     .filter(({ step, outcome, trust }) => {
       if (trust !== 'seen' || !model.steps.has(step)) return false;
-      return (chanceOf(model, believed, cause, step, outcome) ?? 0) < FITS_CHANCE;
+      return (chanceOf(model, believed, cause, step, outcome) ?? 0) < MISFIT_CHANCE;
     })
     .map(({ step }) => step);
 

@@ -1,5 +1,14 @@
 import { MISFIT_CHANCE } from './doubt.ts';
-import { chanceOf, type Knowledge, type Observation, type Posterior, posterior, says, shareOf } from './posterior.ts';
+import {
+  chanceOf,
+  chanceOfOthers,
+  type Knowledge,
+  type Observation,
+  type Posterior,
+  posterior,
+  says,
+  shareOf,
+} from './posterior.ts';
 import type { Model } from './table.ts';
 
 /** How far one answer moved the odds of a cause: bits above nought raise them. */
@@ -15,20 +24,6 @@ const oddsBits = (share: number): number => Math.log2(Math.max(share, 1e-9) / Ma
 
 /** An outcome that everything else gives so many times more often speaks against a cause. Judged, as what points at one. */
 const AGAINST_RATIO = 4;
-
-/** How often everything but a cause gives an outcome. */
-function chanceOfOthers(model: Model, { rows }: Posterior, cause: string, { step, outcome }: Observation): number {
-  const chances = model.steps.get(step);
-  const byRow = chances?.byRow[chances.outcomes.get(outcome) ?? -1];
-  const c = model.causes.indexOf(cause);
-  let [sum, total] = [0, 0];
-  for (let r = 0; byRow && r < byRow.length; r++) {
-    if (model.causeOf[r] === c) continue;
-    sum += (rows[r] as number) * (byRow[r] as number);
-    total += rows[r] as number;
-  }
-  return total > 0 ? sum / total : 0;
-}
 
 /**
  * What each answer did for or against a cause: the odds with all answers over those without this one, in bits. The
@@ -55,7 +50,11 @@ export function evidence(
     const given = (of: Model, believed: Posterior) => chanceOf(of, believed, cause, one.step, one.outcome) ?? 0;
     const own = given(model, rest);
     // How a bike is built is nothing that has to be explained, and nobody is asked twice for what he tells of the past.
-    if (one.trust !== 'build' && bits < 0 && AGAINST_RATIO * own <= chanceOfOthers(model, rest, cause, one))
+    if (
+      one.trust !== 'build' &&
+      bits < 0 &&
+      AGAINST_RATIO * own <= (chanceOfOthers(model, rest, cause, one.step, one.outcome) ?? 0)
+    )
       return 'against';
     if (given(model, whole) < MISFIT_CHANCE || given(single, alone) < MISFIT_CHANCE)
       return one.trust === 'seen' ? 'misfit' : undefined;

@@ -168,13 +168,14 @@ export const ranked = (model: Model, { causes }: Posterior): readonly Share[] =>
 export const shareOf = (model: Model, { causes }: Posterior, cause: string): number =>
   causes[model.causes.indexOf(cause)] ?? 0;
 
-/** How likely a cause makes an outcome, over its rows as they are believed now. Undefined where the table says nothing. */
-export function chanceOf(
+/** How likely the rows of a cause make an outcome, as they are believed now, or all rows but those. */
+function chanceOver(
   model: Model,
   believed: Posterior,
   cause: string,
   step: string,
   outcome: string,
+  isOfOthers: boolean,
 ): number | undefined {
   const found = chancesOf(model, { step, outcome, group: '', trust: 'seen' });
   if (!found) return undefined;
@@ -182,13 +183,21 @@ export function chanceOf(
   const c = model.causes.indexOf(cause);
   let [sum, total] = [0, 0];
   for (let r = 0; r < byRow.length; r++) {
-    if (model.causeOf[r] !== c) continue;
+    if ((model.causeOf[r] === c) === isOfOthers) continue;
     const weight = (believed.rows[r] as number) + 1e-12 * (model.prior[r] as number);
     sum += weight * (byRow[r] as number);
     total += weight;
   }
   return total > 0 ? sum / total : undefined;
 }
+
+/** How likely a cause makes an outcome, over its rows as they are believed now. Undefined where the table says nothing. */
+export const chanceOf = (model: Model, believed: Posterior, cause: string, step: string, outcome: string) =>
+  chanceOver(model, believed, cause, step, outcome, false);
+
+/** How likely everything but a cause makes an outcome. */
+export const chanceOfOthers = (model: Model, believed: Posterior, cause: string, step: string, outcome: string) =>
+  chanceOver(model, believed, cause, step, outcome, true);
 
 /** The outcome that a step most likely gives now, or undefined where the table does not know it. */
 export function likeliestOutcome(model: Model, { rows }: Posterior, step: string): string | undefined {
