@@ -1,6 +1,6 @@
 import { is } from '../outcome.ts';
 import { type ChoiceStep, choice } from '../step.ts';
-import { lookedAtWhilePlaying } from '../told/comes-and-goes.ts';
+import { frontMayServeRear } from './front-for-rear.ts';
 
 export const swapInputs: ChoiceStep<'plays' | 'weak' | 'silent'> = choice({
   place: 'amplifier',
@@ -18,14 +18,7 @@ export const swapInputs: ChoiceStep<'plays' | 'weak' | 'silent'> = choice({
   compares: true,
   minutes: 6,
   conditions: ['key-off', 'amp-uncovered'],
-  // Onto a run that is open nothing plays, and what plays just now plays on any plug.
-  sensible: (f) =>
-    !is(f, 'run-ohms', 'open') &&
-    !is(f, 'pop-run', 'dead') &&
-    !lookedAtWhilePlaying(f) &&
-    is(f, 'front-drive', 'same') &&
-    !is(f, 'rear-inputs', 'front') &&
-    !is(f, 'amp-light', 'off', 'fault', 'blinks'),
+  sensible: (f) => frontMayServeRear(f) && !is(f, 'rear-inputs', 'front'),
   observes: ['amp-supply', 'amp', 'run', 'speaker'],
   cautions: ['key-off', 'loud-tone'],
   options: { plays: 'Yes, the rear plays', weak: 'It plays, but weakly', silent: 'No, still silent' },

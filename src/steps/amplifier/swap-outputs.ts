@@ -1,6 +1,6 @@
 import { is } from '../outcome.ts';
 import { type ChoiceStep, choice } from '../step.ts';
-import { lookedAtWhilePlaying } from '../told/comes-and-goes.ts';
+import { frontMayServeRear } from './front-for-rear.ts';
 
 export const swapOutputs: ChoiceStep<'plays' | 'weak' | 'silent'> = choice({
   place: 'amplifier',
@@ -18,16 +18,11 @@ export const swapOutputs: ChoiceStep<'plays' | 'weak' | 'silent'> = choice({
   compares: true,
   minutes: 8,
   conditions: ['key-off', 'amp-uncovered', 'amp-outputs-off'],
-  // Onto a run that is open nothing plays, and what plays just now plays on any plug.
   sensible: (f) =>
-    !is(f, 'run-ohms', 'open') &&
-    !is(f, 'pop-run', 'dead') &&
-    !lookedAtWhilePlaying(f) &&
-    is(f, 'front-drive', 'same') &&
+    frontMayServeRear(f) &&
     !is(f, 'wire-to-frame', 'shorted', 'unclear') &&
     !is(f, 'run-ohms', 'low') &&
-    !is(f, 'bulb-to-frame', 'to-frame', 'across') &&
-    !is(f, 'amp-light', 'off', 'fault', 'blinks'),
+    !is(f, 'bulb-to-frame', 'to-frame', 'across'),
   observes: ['run', 'speaker'],
   cautions: ['key-off', 'short-suspected'],
   options: { plays: 'Yes, they play', weak: 'They play, but weakly', silent: 'No, still silent' },
