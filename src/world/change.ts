@@ -1,5 +1,5 @@
 import type { Corner } from '../rig/corner.ts';
-import type { Amp, Noise, PhoneLink, Run, Settings, Speaker, Supply, Unit, World } from './state.ts';
+import type { Amp, Contact, Noise, PairOf, PhoneLink, Run, Settings, Speaker, Supply, Unit, World } from './state.ts';
 
 /* Changes to parts of a bike. Each gives a new bike and leaves the old one as it was. */
 
@@ -14,6 +14,14 @@ export const withSupply = (world: World, part: Part<Supply>): World => ({
   supply: changed(world.supply, part),
 });
 export const withUnit = (world: World, part: Part<Unit>): World => ({ ...world, unit: changed(world.unit, part) });
+/** The two wires of some corners in the head unit’s plug. */
+export const withUnitPlug = (world: World, corners: readonly Corner[], pair: PairOf<Contact>): World =>
+  withUnit(world, ({ plug }) => ({ plug: { ...plug, ...Object.fromEntries(corners.map((c) => [c, pair])) } }));
+/** What joins the outputs of some corners to ground. */
+export const withUnitToGround = (world: World, corners: readonly Corner[], contact: Contact): World =>
+  withUnit(world, ({ toGround }) => ({
+    toGround: { ...toGround, ...Object.fromEntries(corners.map((c) => [c, contact])) },
+  }));
 export const withSettings = (world: World, part: Part<Settings>): World => ({
   ...world,
   settings: changed(world.settings, part),

@@ -20,6 +20,8 @@ import {
   withPhone,
   withSettings,
   withUnit,
+  withUnitPlug,
+  withUnitToGround,
 } from './kit.ts';
 
 /** A stored profile that switches the rear off does so once. */
@@ -28,7 +30,7 @@ const rearOn = ({ unit }: World): boolean => unit.rearOn;
 /** An adapter that has no wire for a pair, and one that has the wires and lacks the pins. */
 const NO_WIRE: Contact = { ...OPEN, wants: 'wire' };
 const NO_PIN: Contact = { ...OPEN, wants: 'pin' };
-const REAR_PAIRS_OPEN = Object.fromEntries(REAR.map((corner) => [corner, { plus: NO_WIRE, minus: NO_WIRE }]));
+const NO_WIRES = { plus: NO_WIRE, minus: NO_WIRE } as const;
 
 /** Whether the rear is fed from the rear pairs of the unit, directly or through an amplifier. */
 const fromRearPairs = (world: World): boolean => {
@@ -184,7 +186,7 @@ export const UNIT_FAULTS: readonly Fault[] = [
     severity: null,
     weights: { 'no-rear-sound': 4 },
     fits: both(isReplaced, hasRear),
-    apply: (world) => withUnit(world, ({ plug }) => ({ plug: { ...plug, ...REAR_PAIRS_OPEN } })),
+    apply: (world) => withUnitPlug(world, REAR, NO_WIRES),
   },
   {
     id: 'replaced-unit-adapter-gap',
@@ -202,8 +204,7 @@ export const UNIT_FAULTS: readonly Fault[] = [
     severity: null,
     weights: { 'one-speaker-or-side-dead': 3 },
     fits: isReplaced,
-    apply: (world) =>
-      withUnit(world, ({ plug }) => ({ plug: { ...plug, 'front-left': { plus: NO_PIN, minus: NO_PIN } } })),
+    apply: (world) => withUnitPlug(world, ['front-left'], { plus: NO_PIN, minus: NO_PIN }),
   },
   {
     id: 'replaced-unit-adapter-gap',
@@ -212,8 +213,7 @@ export const UNIT_FAULTS: readonly Fault[] = [
     severity: null,
     weights: { 'one-speaker-or-side-dead': 2 },
     fits: both(isReplaced, hasRear),
-    apply: (world) =>
-      withUnit(world, ({ plug }) => ({ plug: { ...plug, 'rear-left': { plus: NO_WIRE, minus: NO_WIRE } } })),
+    apply: (world) => withUnitPlug(world, ['rear-left'], NO_WIRES),
   },
   {
     id: 'bridge-output-grounded',
@@ -221,7 +221,7 @@ export const UNIT_FAULTS: readonly Fault[] = [
     severity: decades('groundOhm', 0.05, 8),
     weights: { 'no-sound-at-all': 3, 'whine-or-ticking': 3 },
     fits: always,
-    apply: (world, ohm) => withUnit(world, ({ toGround }) => ({ toGround: { ...toGround, 'front-left': { ohm } } })),
+    apply: (world, ohm) => withUnitToGround(world, ['front-left'], { ohm }),
   },
   {
     id: 'unit-plug-dirty',
@@ -231,8 +231,7 @@ export const UNIT_FAULTS: readonly Fault[] = [
     fits: hasRear,
     apply: (world, ohm) => {
       const filmed = { ohm, movedOhm: 0.5, wants: 'cleaning' } as const;
-      const pairs = Object.fromEntries(REAR.map((corner) => [corner, { plus: filmed, minus: filmed }]));
-      return withUnit(world, ({ plug }) => ({ plug: { ...plug, ...pairs } }));
+      return withUnitPlug(world, REAR, { plus: filmed, minus: filmed });
     },
   },
   {
@@ -242,10 +241,7 @@ export const UNIT_FAULTS: readonly Fault[] = [
     severity: decades('wetOhm', 0.2, 5),
     weights: { 'no-rear-sound': 0.5 },
     fits: hasRear,
-    apply: (world, ohm) => {
-      const wet = Object.fromEntries(REAR.map((corner) => [corner, { ohm, wants: 'cleaning' as const }]));
-      return withUnit(world, ({ toGround }) => ({ toGround: { ...toGround, ...wet } }));
-    },
+    apply: (world, ohm) => withUnitToGround(world, REAR, { ohm, wants: 'cleaning' }),
   },
   ...(['front-left', 'rear-left'] as const).map(
     (corner): Fault => ({
@@ -257,7 +253,7 @@ export const UNIT_FAULTS: readonly Fault[] = [
       fits: corner === 'front-left' ? always : hasRear,
       apply: (world, ohm) => {
         const filmed = { ohm, movedOhm: 0.5, wants: 'cleaning' } as const;
-        return withUnit(world, ({ plug }) => ({ plug: { ...plug, [corner]: { plus: filmed, minus: filmed } } }));
+        return withUnitPlug(world, [corner], { plus: filmed, minus: filmed });
       },
     }),
   ),

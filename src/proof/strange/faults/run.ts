@@ -1,10 +1,6 @@
-import { stepName } from '../../../steps/subject.ts';
 import { decades, hasRear, REAR, withRuns, withSpeakers } from '../../../world/faults/kit.ts';
 import { OPEN, SOUND } from '../../../world/healthy.ts';
-import { oncePer } from '../../../world/remembered.ts';
-import { type Ridden, ridden } from '../../../world/symptoms/index.ts';
-import type { Observe } from '../oddity.ts';
-import { type StrangeFault, withPast } from './strange-fault.ts';
+import { type StrangeFault, seenAs, withPast } from './strange-fault.ts';
 
 /* Of the runs from an output to the rear speakers. */
 
@@ -20,12 +16,8 @@ const SEAT_OFF = [
   'amp-out',
   'wiggle',
 ];
-const unpinched = oncePer((bike: Ridden): Ridden => ridden(withRuns(bike.world, REAR, { acrossPair: OPEN })));
 /** What is pinched by the seat is free while the seat is off. */
-const seatOff =
-  (observe: Observe): Observe =>
-  (step, bike, situation) =>
-    observe(step, SEAT_OFF.includes(stepName(step)) ? unpinched(bike) : bike, situation);
+const seatOff = seenAs(SEAT_OFF, (world) => withRuns(world, REAR, { acrossPair: OPEN }));
 
 /** Steps that read a coil by its current, not by its sound. */
 const BY_CURRENT = [
@@ -38,11 +30,7 @@ const BY_CURRENT = [
   'amp-light',
   'recover',
 ];
-const moving = oncePer((bike: Ridden): Ridden => ridden(withSpeakers(bike.world, REAR, { braid: SOUND })));
-const wholeByOhms =
-  (observe: Observe): Observe =>
-  (step, bike, situation) =>
-    observe(step, BY_CURRENT.includes(stepName(step)) ? moving(bike) : bike, situation);
+const wholeByOhms = seenAs(BY_CURRENT, (world) => withSpeakers(world, REAR, { braid: SOUND }));
 
 export const STRANGE_RUNS: readonly StrangeFault[] = [
   withPast(

@@ -1,12 +1,8 @@
 import { CORNERS, type Corner, perCorner } from '../../../rig/corner.ts';
-import { stepName } from '../../../steps/subject.ts';
-import { decades, driven, REAR, withAmp, withNoise, withUnit } from '../../../world/faults/kit.ts';
+import { decades, driven, REAR, withAmp, withNoise, withUnitPlug } from '../../../world/faults/kit.ts';
 import { OPEN, SOUND } from '../../../world/healthy.ts';
-import { oncePer } from '../../../world/remembered.ts';
-import type { Contact, PairOf, World } from '../../../world/state.ts';
-import { type Ridden, ridden } from '../../../world/symptoms/index.ts';
-import type { Observe } from '../oddity.ts';
-import { type StrangeFault, withPast } from './strange-fault.ts';
+import type { Contact, World } from '../../../world/state.ts';
+import { type StrangeFault, seenAs, withPast } from './strange-fault.ts';
 
 /* Of the signal's way from the head unit into the amplifier. */
 
@@ -26,20 +22,13 @@ const onLine = ({ amps, about }: World): boolean => about !== null && amps[about
 /** It touches while somebody presses it, and slips back: pushing the plug home is no cure. */
 const UNLATCHED: Contact = { ...OPEN, movedOhm: SOUND.ohm, wants: 'pin' };
 const NO_WIRE: Contact = { ...OPEN, wants: 'wire' };
-const onPairs = (world: World, corners: readonly Corner[], pair: PairOf<Contact>): World =>
-  withUnit(world, ({ plug }) => ({ plug: { ...plug, ...Object.fromEntries(corners.map((c) => [c, pair])) } }));
 
 /** Steps that listen for the hiss of an output stage. */
 const FOR_A_HISS = ['rear-hiss', 'lid-check'];
-const withStages = oncePer(
-  (bike: Ridden): Ridden =>
-    ridden(withAmp(bike.world, ({ gainRatio }) => ({ deadChannels: [], gainRatio: { ...gainRatio, rear: 0 } }))),
-);
 /** A channel that is dead on the bike does not hiss. Where only its input stage is dead, the output stage does. */
-const hissesAllTheSame =
-  (observe: Observe): Observe =>
-  (step, bike, situation) =>
-    observe(step, FOR_A_HISS.includes(stepName(step)) ? withStages(bike) : bike, situation);
+const hissesAllTheSame = seenAs(FOR_A_HISS, (world) =>
+  withAmp(world, ({ gainRatio }) => ({ deadChannels: [], gainRatio: { ...gainRatio, rear: 0 } })),
+);
 
 export const STRANGE_SIGNAL: readonly StrangeFault[] = [
   withPast(
@@ -50,7 +39,7 @@ export const STRANGE_SIGNAL: readonly StrangeFault[] = [
       weights: { 'no-rear-sound': 4 },
       rightCauses: ['unit-plug-dirty', 'input-pin-pushed-back', 'adapter-without-rear'],
       fits: takesRearPairs,
-      apply: (world) => onPairs(world, REAR, { plus: UNLATCHED, minus: UNLATCHED }),
+      apply: (world) => withUnitPlug(world, REAR, { plus: UNLATCHED, minus: UNLATCHED }),
     },
     { before: { 'comes-and-goes': 5 }, lastChange: { unit: 4, workshop: 3 } },
   ),
@@ -63,7 +52,7 @@ export const STRANGE_SIGNAL: readonly StrangeFault[] = [
       weights: { 'one-speaker-or-side-dead': 3 },
       rightCauses: ['unit-plug-dirty', 'input-pin-pushed-back', 'adapter-without-rear'],
       fits: takesRearPairs,
-      apply: (world) => onPairs(world, ['rear-left'], { plus: UNLATCHED, minus: UNLATCHED }),
+      apply: (world) => withUnitPlug(world, ['rear-left'], { plus: UNLATCHED, minus: UNLATCHED }),
     },
     { before: { 'comes-and-goes': 5 }, lastChange: { unit: 4, workshop: 3 } },
   ),
@@ -75,7 +64,7 @@ export const STRANGE_SIGNAL: readonly StrangeFault[] = [
       weights: { 'no-rear-sound': 3 },
       rightCauses: ['adapter-without-rear', 'looms-unjoined'],
       fits: rearByUnit,
-      apply: (world) => onPairs(world, REAR, { plus: SOUND, minus: NO_WIRE }),
+      apply: (world) => withUnitPlug(world, REAR, { plus: SOUND, minus: NO_WIRE }),
     },
     { before: { never: 5 }, lastChange: { unit: 3, fitted: 2 } },
   ),

@@ -1,6 +1,9 @@
+import { stepName } from '../../../steps/subject.ts';
 import { historyOf } from '../../../world/faults/history.ts';
 import type { Fault } from '../../../world/faults/index.ts';
+import { oncePer } from '../../../world/remembered.ts';
 import type { History, World } from '../../../world/state.ts';
+import { type Ridden, ridden } from '../../../world/symptoms/index.ts';
 import type { Observe } from '../oddity.ts';
 
 /** A fault that the model of causes does not have, and the causes whose repair is right for it all the same. */
@@ -9,6 +12,13 @@ export interface StrangeFault extends Fault {
   readonly rightCauses: readonly string[];
   /** What of it does not show while somebody works at the bike, or shows as something else. */
   person?(observe: Observe): Observe;
+}
+
+/** At these steps the bike shows itself as it would be with a change. */
+export function seenAs(steps: readonly string[], so: (world: World) => World): (observe: Observe) => Observe {
+  const changed = oncePer((bike: Ridden): Ridden => ridden(so(bike.world)));
+  return (observe) => (step, bike, situation) =>
+    observe(step, steps.includes(stepName(step)) ? changed(bike) : bike, situation);
 }
 
 interface Told {

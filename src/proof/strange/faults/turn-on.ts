@@ -1,19 +1,11 @@
-import { stepName } from '../../../steps/subject.ts';
 import { decades, turnsOnBy, withAmp, withUnit } from '../../../world/faults/kit.ts';
 import { SOUND } from '../../../world/healthy.ts';
-import { oncePer } from '../../../world/remembered.ts';
-import { type Ridden, ridden } from '../../../world/symptoms/index.ts';
-import type { Observe } from '../oddity.ts';
-import { type StrangeFault, withPast } from './strange-fault.ts';
+import { type StrangeFault, seenAs, withPast } from './strange-fault.ts';
 
 /* Of what switches head unit and amplifier. */
 
-const joined = oncePer((bike: Ridden): Ridden => ridden(withAmp(bike.world, { remoteWire: SOUND })));
 /** Without the amplifier on it a bad joint drops nothing. */
-const wireOff =
-  (observe: Observe): Observe =>
-  (step, bike, situation) =>
-    observe(step, stepName(step) === 'remote-volts' ? joined(bike) : bike, situation);
+const wireOff = seenAs(['remote-volts'], (world) => withAmp(world, { remoteWire: SOUND }));
 
 export const STRANGE_TURN_ON: readonly StrangeFault[] = [
   withPast(
